@@ -1,0 +1,45 @@
+// All solutions and vessels of a book, by id.
+#pragma once
+
+#include "core/formulary/solution.h"
+#include "core/formulary/vessel.h"
+
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+namespace ullage::formulary
+{
+
+/// Solutions and vessels never change once added; batches hold shared pointers to them.
+class Formulary
+{
+public:
+    /// Null for an unknown id.
+    [[nodiscard]] std::shared_ptr<const Solution> solution(const std::string& id) const;
+    [[nodiscard]] std::shared_ptr<const Vessel> vessel(const std::string& id) const;
+
+    /// In order of entry.
+    [[nodiscard]] const std::vector<std::shared_ptr<const Solution>>& solutions() const
+    {
+        return m_solutions;
+    }
+    [[nodiscard]] const std::vector<std::shared_ptr<const Vessel>>& vessels() const
+    {
+        return m_vessels;
+    }
+
+    /// The ids must be new; Book sees to that.
+    void add(Solution solution);
+    void add(Vessel vessel);
+
+private:
+    std::vector<std::shared_ptr<const Solution>> m_solutions;
+    std::vector<std::shared_ptr<const Vessel>> m_vessels;
+    std::unordered_map<std::string, std::size_t> m_solutionAt;
+    std::unordered_map<std::string, std::size_t> m_vesselAt;
+};
+
+} // namespace ullage::formulary

@@ -1,0 +1,74 @@
+#include "core/formulary/vessel.h"
+
+#include <algorithm>
+
+namespace ullage::formulary
+{
+
+using chemistry::Millilitres;
+
+std::string_view code(Material material)
+{
+    return kMaterialCodes[static_cast<std::size_t>(material)];
+}
+
+std::optional<Material> materialFromCode(std::string_view code)
+{
+    const auto found = std::find(kMaterialCodes.begin(), kMaterialCodes.end(), code);
+    if (found == kMaterialCodes.end()) {
+        return std::nullopt;
+    }
+    return static_cast<Material>(found - kMaterialCodes.begin());
+}
+
+chemistry::Enclosure enclosure(const Vessel& vessel, const chemistry::AirConstants& constants)
+{
+    const chemistry::WallConstant& wall =
+        chemistry::kWalls[static_cast<std::size_t>(vessel.material)];
+    const double permeability = vessel.permeability.value_or(
+        chemistry::atShare(wall.permeability, constants.permeabilityShare));
+    const auto thickness = vessel.wall.value_or(chemistry::Millimetres(wall.thickness.value));
+    const auto cap = vessel.capLeak.value_or(chemistry::CubicCentimetresPerDay(
+        chemistry::atShare(chemistry::kCapLeak, constants.capLeakShare)));
+    return chemistry::enclosure(vessel.capacity, permeability, thickness, cap);
+}
+
+Millilitres airAbove(const Vessel& vessel, Millilitres volume, std::optional<Millilitres> left)
+{
+    const Millilitres room = std::max(Millilitres(0), vessel.capacity - volume);
+    if (left) {
+        return std::min(*left, room);
+    }
+    return vessel.squeezed ? Millilitres(0) : room;
+}
+
+Result<void> check(const Vessel& vessel)
+{
+    if (vessel.id.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "id"});
+    }
+    if (vessel.name.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "name"});
+    }
+    if (auto fine = checkRange("capacity_ml", vessel.capacity.value(), 1, 100'000, "ml"); !fine) {
+        return fine;
+    }
+    if (vessel.wall) {
+        if (auto fine = checkRange("wall_mm", vessel.wall->value(), 0.01, 20, "mm"); !fine) {
+            return fine;
+        }
+    }
+    if (vessel.permeability) {
+        if (auto fine =
+                checkRange("permeability", *vessel.permeability, 0, 10'000, "cm³·mm/(m²·day·atm)");
+            !fine) {
+            return fine;
+        }
+    }
+    if (vessel.capLeak) {
+        return checkRange("cap_cm3_day", vessel.capLeak->value(), 0, 100, "cm³/day");
+    }
+    return {};
+}
+
+} // namespace ullage::formulary

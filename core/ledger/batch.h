@@ -1,0 +1,125 @@
+// A batch: the sum of what happened to it.
+#pragma once
+
+#include "core/chemistry/fixing.h"
+#include "core/chemistry/keeping.h"
+#include "core/formulary/formulary.h"
+#include "core/ledger/event.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage::ledger
+{
+
+enum class BatchEnd { None, Discarded, UsedUp };
+
+/// One load that went through, with the wear it found.
+struct LoadDone {
+    std::string event;
+    chemistry::Instant at;
+    chemistry::Films units;
+    chemistry::FilmsPerLitre wearBefore;
+};
+
+/// A moment and the wear at it.
+struct Mark {
+    chemistry::Instant at;
+    chemistry::FilmsPerLitre wear;
+};
+
+/// The state at a moment, for charts.
+struct Snapshot {
+    chemistry::Instant at;
+    chemistry::Millilitres volume;
+    chemistry::FilmsPerLitre wear;
+    chemistry::Standing standing;
+};
+
+/// State of a batch at `asOf`. Concentrations are per litre of what is in the bottle.
+struct Batch {
+    std::string id;
+    std::string name; ///< the id if it was given none
+    std::shared_ptr<const formulary::Solution> solution;
+    std::shared_ptr<const formulary::Vessel> vessel;
+    std::optional<chemistry::KeepingLimits> limits; ///< empty without published keeping
+
+    chemistry::Instant mixedAt;
+    chemistry::Instant asOf; ///< the moment of this state; frozen at endedAt
+    chemistry::Millilitres mixedVolume;
+    chemistry::Millilitres volume;
+    chemistry::FilmsPerLitre wear;
+    chemistry::Standing standing;
+    chemistry::GramsPerLitre silver;
+    chemistry::MilligramsPerLitre bromide;
+    chemistry::Celsius temperature{chemistry::kReferenceTemperature.value};
+    int openings = 0;
+
+    chemistry::Films filmsDone;
+    std::vector<LoadDone> loads;
+    std::vector<chemistry::ClearingTest> tests;
+    std::optional<Mark> lastClearingTest;
+    std::vector<Mark> passes; ///< tests passed (a clearing test is judged by the verdict)
+    std::optional<double> stripFactor;
+    std::optional<chemistry::Instant> stripAt;
+    bool contaminated = false;
+    bool testFailed = false;
+    bool dissolved = false;
+    bool historyUnknown = false;
+
+    BatchEnd end = BatchEnd::None;
+    std::optional<chemistry::Instant> endedAt;
+    std::optional<chemistry::Instant> spentSince; ///< when s last rose to 1, while it is ≥ 1
+    std::vector<Snapshot> trace;                  ///< before and after every event, oldest first
+
+    /// s; empty without keeping figures.
+    [[nodiscard]] std::optional<double> standingUsed() const;
+    /// What surrounds the solution while it stands as it is now.
+    [[nodiscard]] chemistry::Closed closed() const;
+    [[nodiscard]] bool inUse() const { return end == BatchEnd::None; }
+};
+
+/// Folds events one after another. Every call either succeeds whole or leaves the state untouched.
+class Fold
+{
+public:
+    /// `formulary` must outlive the fold.
+    explicit Fold(const formulary::Formulary& formulary,
+                  const chemistry::AirConstants& constants = {});
+
+    /// Applies the next event by time; its fields must have passed checkFields(). Refuses what the
+    /// journal says is refused: too much used or filled in, before mixing, after the end, an
+    /// unknown solution or vessel. Voided and OpenedPacket do not belong here.
+    Result<void> apply(const Event& event);
+
+    /// Whether `event` can simply follow: not before the last one applied.
+    [[nodiscard]] bool follows(const Event& event) const;
+
+    [[nodiscard]] bool started() const { return m_started; }
+    /// The state at the last event.
+    [[nodiscard]] const Batch& batch() const { return m_batch; }
+    /// The state standing on to `time` (not before the last event); frozen if it ended.
+    [[nodiscard]] Batch at(chemistry::Instant time) const;
+
+private:
+    void standUntil(Batch& batch, chemistry::Instant time) const;
+    Result<void> take(Batch& batch, const Event& event) const;
+
+    const formulary::Formulary* m_formulary;
+    chemistry::AirConstants m_constants;
+    Batch m_batch;
+    bool m_started = false;
+};
+
+/// The events that happened: sorted by time, then by order of entry; voided and voiding ones gone.
+std::vector<Event> happened(std::vector<Event> entered);
+
+/// Folds what happened up to and including `until`. `entered` in order of entry. Empty if the batch
+/// was not yet mixed then.
+Result<std::optional<Batch>> foldUntil(const std::vector<Event>& entered, chemistry::Instant until,
+                                       const formulary::Formulary& formulary,
+                                       const chemistry::AirConstants& constants = {});
+
+} // namespace ullage::ledger

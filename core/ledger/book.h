@@ -1,0 +1,149 @@
+// The only door for changes. The Book checks, makes events and appends them in one transaction;
+// after a refusal nothing has changed, neither here nor in the store.
+#pragma once
+
+#include "core/ledger/batch.h"
+#include "core/ledger/store_port.h"
+#include "core/ledger/verdict.h"
+
+#include <functional>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage::ledger
+{
+
+using Clock = std::function<chemistry::Instant()>;
+using IdMaker = std::function<std::string()>;
+
+/// What happens to a bottle's air when it is closed again, and when: shared by every request.
+struct When {
+    chemistry::Instant at;
+    std::optional<chemistry::Millilitres> airLeft;
+};
+
+struct NewBatch {
+    std::string solution;
+    std::string vessel;
+    chemistry::Millilitres volume;
+    std::string name;
+    std::string packet;
+    bool historyUnknown = false;
+};
+
+/// One bath of a run.
+struct Bath {
+    std::string batch;
+    std::optional<chemistry::Millilitres> used; ///< all of it if empty
+    chemistry::Millilitres lost;
+    bool oneShot = false;
+    std::optional<chemistry::Millilitres> airLeft;
+};
+
+struct FilmRun {
+    Load load;
+    std::vector<Bath> baths;       ///< at least one, no batch twice
+    std::vector<FilmRecord> films; ///< ids and run are filled in
+};
+
+class Book
+{
+public:
+    /// Reads formulary and undo history. `store` must outlive the book.
+    static Result<std::unique_ptr<Book>> open(StorePort& store, Clock clock, IdMaker newId);
+
+    // Reading ------------------------------------------------------------------------------------
+    [[nodiscard]] const formulary::Formulary& formulary() const { return *m_formulary; }
+    [[nodiscard]] chemistry::Instant now() const { return m_clock(); }
+    /// Batches as of `at`, in order of mixing; with `ended` also the discarded and used up ones.
+    Result<std::vector<Batch>> batches(chemistry::Instant at, bool ended = false);
+    /// One batch as of `at`. UnknownId if it was not mixed by then.
+    Result<Batch> batch(const std::string& id, chemistry::Instant at);
+    Result<std::vector<Event>> events(const std::string& batch);
+    /// Takes over what others wrote to the store; true if there was anything.
+    Result<bool> refresh();
+
+    // Doing: each is one action, one transaction, one step of undo
+    // ---------------------------------
+    /// The new batch's id.
+    Result<std::string> mix(const NewBatch& batch, When when);
+    /// The run's id. Every bath is logged or none.
+    Result<std::string> process(const FilmRun& run, chemistry::Instant at);
+    Result<void> topUp(const std::string& batch, chemistry::Millilitres volume, When when,
+                       const std::string& from = {});
+    Result<void> drawOff(const std::string& batch, chemistry::Millilitres volume,
+                         const std::string& why, When when);
+    Result<void> move(const std::string& batch, const std::string& vessel, When when);
+    /// Anything else that can happen to a batch (tests, looks, notes, discarding, storing …).
+    Result<void> record(const std::string& batch, const Happening& what, When when);
+    /// Takes one event back, with a reason.
+    Result<void> voidEvent(const std::string& event, const std::string& why);
+    Result<void> add(const formulary::Solution& solution);
+    Result<void> add(const formulary::Vessel& vessel);
+
+    // Undo: what the next undo or redo would be, and doing it. NothingToUndo if there is none
+    // -------
+    [[nodiscard]] std::optional<Action> undoable() const;
+    [[nodiscard]] std::optional<Action> redoable() const;
+    Result<void> undo();
+    Result<void> redo();
+
+    /// Many entries with the ids they have, in one transaction: all or nothing.
+    class Import
+    {
+    public:
+        Import(const Import&) = delete;
+        Import& operator=(const Import&) = delete;
+        ~Import(); ///< rolls back unless finished
+        /// Adds the next entry; one that is there with the same content is passed over. After a
+        /// refusal the import can only be dropped.
+        Result<void> add(const Entry& entry);
+        /// Checks what only the whole can show, and commits. The number of entries added.
+        Result<int> finish();
+
+    private:
+        friend class Book;
+        explicit Import(Book& book);
+        Book* m_book;
+        std::int64_t m_action = 0;
+        int m_added = 0;
+        std::vector<std::string> m_filmRuns; ///< runs named by films, checked at the end
+        bool m_open = true;
+    };
+    Result<std::unique_ptr<Import>> import();
+
+private:
+    struct Kept {
+        std::vector<Event> entered;
+        std::optional<Fold> fold; ///< empty once its mixing is voided
+    };
+
+    Book(StorePort& store, Clock clock, IdMaker newId);
+    Result<void> readAll();
+    Result<Kept*> kept(const std::string& batch);
+    Result<Event> prepare(const Event& event);
+    Result<void> enter(const Entry& entry, std::int64_t action);
+    Result<void> enterEvent(const Event& event);
+    Result<void> enterVoid(Event event);
+    Result<void> refold(Kept& kept);
+    Result<void> putState(const std::string& batch, const Kept& kept);
+    Result<void> transact(Action action, const std::vector<Entry>& entries);
+    Result<void> invert(std::int64_t action, ActionMode mode);
+    Result<std::string> nameOf(const std::string& batch);
+    void rememberAction(const Action& action);
+    void forget();
+
+    StorePort* m_store;
+    Clock m_clock;
+    IdMaker m_newId;
+    std::unique_ptr<formulary::Formulary> m_formulary;
+    std::map<std::string, Kept> m_kept; ///< batches touched or looked at
+    std::int64_t m_lastEntry = 0;
+    std::vector<Action> m_undo;
+    std::vector<Action> m_redo;
+};
+
+} // namespace ullage::ledger

@@ -1,0 +1,81 @@
+// What the Book needs of whatever keeps it. core/store implements it on SQL; tests in memory.
+#pragma once
+
+#include "core/ledger/entry.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage::ledger
+{
+
+/// How an action stands to undo and redo.
+enum class ActionMode {
+    Done,   ///< can be undone
+    Undone, ///< undid the action `of`
+    Redone, ///< did again what the undo `of` took back
+    Apart,  ///< neither: imports and definitions
+};
+
+/// One thing the user did: what was entered in one transaction.
+struct Action {
+    std::int64_t id = 0; ///< given by the store, rising
+    ActionMode mode = ActionMode::Done;
+    std::string what;    ///< a code the application words ("mix", "run-film", "discard")
+    std::string subject; ///< a batch's name, for the menu
+    std::int64_t of = 0; ///< for Undone and Redone
+};
+
+/// Where a batch stands, so that those in use are found without folding the others.
+struct BatchState {
+    std::string id;
+    std::string name;
+    std::string solution;
+    chemistry::Instant mixedAt;
+    std::optional<chemistry::Instant> endedAt; ///< discarded or used up
+};
+
+/// All calls return StoreFailed, with the store's own message, when the store says no. Writing
+/// calls are made only between begin() and commit() or rollback().
+class StorePort
+{
+public:
+    virtual ~StorePort() = default;
+
+    /// Starts a transaction that no other writer can come between.
+    virtual Result<void> begin() = 0;
+    virtual Result<void> commit() = 0;
+    virtual void rollback() = 0;
+
+    /// Number of the last entry; it rises with every one, also when others write.
+    virtual Result<std::int64_t> lastEntry() = 0;
+
+    virtual Result<std::int64_t> put(const Action& action) = 0;
+    virtual Result<void> put(const Entry& entry, std::int64_t action) = 0;
+    virtual Result<void> put(const BatchState& state) = 0;
+    /// The batch's mixing was voided: it never was.
+    virtual Result<void> dropBatch(const std::string& id) = 0;
+
+    /// Whether an entry of this type and id is in the book: nothing, or whether its content is the
+    /// same.
+    virtual Result<std::optional<bool>> sameContent(const Entry& entry) = 0;
+
+    /// Solutions and vessels in order of entry.
+    virtual Result<std::vector<Entry>> definitions() = 0;
+    virtual Result<std::optional<Event>> event(const std::string& id) = 0;
+    /// A batch's events in order of entry, the voided and voiding ones too.
+    virtual Result<std::vector<Event>> eventsOf(const std::string& batch) = 0;
+    virtual Result<std::vector<Event>> eventsOfAction(std::int64_t action) = 0;
+    virtual Result<std::optional<BatchState>> batch(const std::string& id) = 0;
+    /// Batches mixed by `at`, in order of mixing; without `ended` only those in use then.
+    virtual Result<std::vector<BatchState>> batches(chemistry::Instant at, bool ended) = 0;
+    virtual Result<bool> hasPacket(const std::string& id) = 0;
+    /// Whether any event names this run.
+    virtual Result<bool> hasRun(const std::string& run) = 0;
+    /// The last `count` actions, oldest first.
+    virtual Result<std::vector<Action>> actions(int count) = 0;
+};
+
+} // namespace ullage::ledger

@@ -1,0 +1,91 @@
+// What to make of a batch: the verdict, every reason with its numbers, and what is still to come.
+#pragma once
+
+#include "core/chemistry/fixing.h"
+#include "core/ledger/batch.h"
+
+#include <array>
+#include <optional>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace ullage::ledger
+{
+
+enum class Verdict { Good, NearItsEnd, TestFirst, Discard };
+inline constexpr std::array<std::string_view, 4> kVerdictCodes{"good", "near-its-end", "test-first",
+                                                               "discard"};
+std::string_view code(Verdict verdict);
+
+enum class ReasonCode {
+    // Discard
+    Contaminated,
+    TestFailed,
+    ClearingDoubled,     ///< last_s, fresh_s
+    CapacityReached,     ///< wear, capacity
+    LessThanQuarterFilm, ///< films_left
+    PastKeeping,         ///< days_over, full_days
+    SilverOverLimit,     ///< silver, limit
+    // Test first
+    StandingSpent,   ///< standing
+    ClearingTestDue, ///< films_since, days_since
+    HistoryUnknown,
+    // Near its end
+    CapacityNear, ///< wear, capacity
+    FilmsFew,     ///< films_left, mean_load
+    StandingNear, ///< standing
+    DiscardSoon,  ///< days
+};
+inline constexpr std::array<std::string_view, 14> kReasonCodes{
+    "contaminated",           "test-failed",     "clearing-doubled",  "capacity-reached",
+    "less-than-quarter-film", "past-keeping",    "silver-over-limit", "standing-spent",
+    "clearing-test-due",      "history-unknown", "capacity-near",     "films-few",
+    "standing-near",          "discard-soon"};
+std::string_view code(ReasonCode code);
+/// The verdict this reason asks for.
+Verdict verdictOf(ReasonCode code);
+
+struct Reason {
+    ReasonCode code;
+    std::vector<std::pair<std::string_view, double>> numbers; ///< name as listed above → value
+    /// The number of that name; the name must be one listed for the code.
+    [[nodiscard]] double number(std::string_view name) const;
+};
+
+/// When the last film will have come, in days from now, if film keeps its pace.
+struct LastFilm {
+    int loads = 0;         ///< still to come
+    chemistry::Days early; ///< 10 %
+    chemistry::Days median;
+    chemistry::Days late; ///< 90 %
+    std::optional<double>
+        chanceFilmsFirst; ///< films run out before standing does; empty without keeping
+};
+
+struct Assessment {
+    Verdict verdict = Verdict::Good;
+    std::vector<Reason> reasons;               ///< all that apply, gravest first; empty when Good
+    std::optional<chemistry::Films> filmsLeft; ///< never below 0; empty without a capacity
+    chemistry::Films meanLoad{1};              ///< mean load so far, 1 if none
+    double wearFactor = 1;                     ///< on the next load's development time
+    chemistry::Days age;
+    std::optional<double> agePart;                ///< g
+    std::optional<double> airPart;                ///< N/N_c
+    std::optional<double> standingUsed;           ///< s
+    std::optional<chemistry::Instant> spentAt;    ///< when s reaches (or last rose to) 1
+    std::optional<chemistry::Instant> keepsUntil; ///< mixing + published full-bottle time
+    std::optional<chemistry::Instant> discardBy;  ///< the earlier of the two
+    std::optional<chemistry::Clearing> clearing;  ///< a fixer with a test
+    std::optional<LastFilm> lastFilm;
+};
+
+/// Judges a batch at batch.asOf. Rules and limits: core/chemistry/README.md.
+Assessment assess(const Batch& batch, const chemistry::AirConstants& constants = {});
+
+inline constexpr chemistry::Days kPassKeeps{14};
+inline constexpr chemistry::FilmsPerLitre kPassKeepsFilms{2};
+inline constexpr chemistry::Days kClearingTestEvery{30};
+inline constexpr chemistry::FilmsPerLitre kClearingTestEveryFilms{5};
+
+} // namespace ullage::ledger
