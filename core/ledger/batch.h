@@ -9,6 +9,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <unordered_set>
 #include <vector>
 
 namespace ullage::ledger
@@ -105,13 +106,17 @@ public:
 
 private:
     void standUntil(Batch& batch, chemistry::Instant time) const;
-    Result<void> take(Batch& batch, const Event& event) const;
+    Result<void> start(const Event& event, const Mixed& mixed);
+    void openBottle(const Event& event);
 
     const formulary::Formulary* m_formulary;
     chemistry::AirConstants m_constants;
     Batch m_batch;
     bool m_started = false;
 };
+
+/// Ids of the events that were taken back. A voiding that was itself voided takes nothing back.
+std::unordered_set<std::string> takenBack(const std::vector<Event>& entered);
 
 /// The events that happened: sorted by time, then by order of entry; voided and voiding ones gone.
 std::vector<Event> happened(std::vector<Event> entered);

@@ -10,7 +10,9 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace ullage::ledger
@@ -110,7 +112,8 @@ public:
         Book* m_book;
         std::int64_t m_action = 0;
         int m_added = 0;
-        std::vector<std::string> m_filmRuns; ///< runs named by films, checked at the end
+        std::vector<std::pair<std::string, std::string>>
+            m_filmRuns; ///< film → run, checked at the end
         bool m_open = true;
     };
     Result<std::unique_ptr<Import>> import();
@@ -124,14 +127,17 @@ private:
     Book(StorePort& store, Clock clock, IdMaker newId);
     Result<void> readAll();
     Result<Kept*> kept(const std::string& batch);
-    Result<Event> prepare(const Event& event);
-    Result<void> enter(const Entry& entry, std::int64_t action);
-    Result<void> enterEvent(const Event& event);
-    Result<void> enterVoid(Event event);
     Result<void> refold(Kept& kept);
-    Result<void> putState(const std::string& batch, const Kept& kept);
+    Result<void> enter(const Entry& entry, std::int64_t action);
+    Result<void> enterEvent(Event& event);
+    Result<void> enterVoid(Event& event);
+    Result<void> checkReferences(const Event& event);
+    Result<void> needPacket(const std::string& packet);
+    Result<void> putStates();
+    Result<void> transact(Action action, const std::function<Result<void>(std::int64_t)>& fill);
     Result<void> transact(Action action, const std::vector<Entry>& entries);
-    Result<void> invert(std::int64_t action, ActionMode mode);
+    Result<void> addNew(const Entry& entry);
+    Result<void> invert(const Action& action, ActionMode mode);
     Result<std::string> nameOf(const std::string& batch);
     void rememberAction(const Action& action);
     void forget();
@@ -141,6 +147,7 @@ private:
     IdMaker m_newId;
     std::unique_ptr<formulary::Formulary> m_formulary;
     std::map<std::string, Kept> m_kept; ///< batches touched or looked at
+    std::set<std::string> m_touched;    ///< batches changed in the transaction under way
     std::int64_t m_lastEntry = 0;
     std::vector<Action> m_undo;
     std::vector<Action> m_redo;

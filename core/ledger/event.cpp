@@ -102,7 +102,7 @@ Result<void> checkWhat(const Happening& happening)
                 if (auto fine = checkRange("seconds", e.time.value(), 1, 7200, "s"); !fine) {
                     return fine;
                 }
-                return checkRange("temperature_c", e.temperature.value(), 5, 45, "°C");
+                return checkRange("temperature_c", e.temperature.value(), 0, 45, "°C");
             },
             [](const StripTested& e) -> R {
                 if (e.density) {

@@ -1,0 +1,229 @@
+#include "core/ledger/book.h"
+
+#include <algorithm>
+
+namespace ullage::ledger
+{
+
+using chemistry::Instant;
+
+namespace
+{
+
+constexpr int kActionsRemembered = 1000;
+
+} // namespace
+
+Book::Book(StorePort& store, Clock clock, IdMaker newId)
+    : m_store(&store), m_clock(std::move(clock)), m_newId(std::move(newId)),
+      m_formulary(std::make_unique<formulary::Formulary>())
+{
+}
+
+Result<std::unique_ptr<Book>> Book::open(StorePort& store, Clock clock, IdMaker newId)
+{
+    std::unique_ptr<Book> book(new Book(store, std::move(clock), std::move(newId)));
+    if (auto fine = book->readAll(); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    return book;
+}
+
+Result<void> Book::readAll()
+{
+    forget();
+    auto formulary = std::make_unique<formulary::Formulary>();
+    auto definitions = m_store->definitions();
+    if (!definitions) {
+        return tl::unexpected(definitions.error());
+    }
+    for (const Entry& entry : *definitions) {
+        if (const auto* solution = std::get_if<formulary::Solution>(&entry.what)) {
+            formulary->add(*solution);
+        } else if (const auto* vessel = std::get_if<formulary::Vessel>(&entry.what)) {
+            formulary->add(*vessel);
+        }
+    }
+    auto actions = m_store->actions(kActionsRemembered);
+    if (!actions) {
+        return tl::unexpected(actions.error());
+    }
+    auto last = m_store->lastEntry();
+    if (!last) {
+        return tl::unexpected(last.error());
+    }
+    m_formulary = std::move(formulary);
+    m_lastEntry = *last;
+    m_undo.clear();
+    m_redo.clear();
+    for (const Action& action : *actions) {
+        rememberAction(action);
+    }
+    return {};
+}
+
+void Book::forget() { m_kept.clear(); }
+
+Result<bool> Book::refresh()
+{
+    const auto last = m_store->lastEntry();
+    if (!last) {
+        return tl::unexpected(last.error());
+    }
+    if (*last == m_lastEntry) {
+        return false;
+    }
+    return readAll().map([] { return true; });
+}
+
+Result<Book::Kept*> Book::kept(const std::string& batch)
+{
+    if (const auto found = m_kept.find(batch); found != m_kept.end()) {
+        return &found->second;
+    }
+    auto entered = m_store->eventsOf(batch);
+    if (!entered) {
+        return tl::unexpected(entered.error());
+    }
+    Kept kept{std::move(*entered), std::nullopt};
+    if (auto fine = refold(kept); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    return &(m_kept[batch] = std::move(kept));
+}
+
+Result<void> Book::refold(Kept& kept)
+{
+    const auto live = happened(kept.entered);
+    kept.fold.reset();
+    if (live.empty()) {
+        return {};
+    }
+    Fold fold(*m_formulary);
+    for (const Event& event : live) {
+        if (auto fine = fold.apply(event); !fine) {
+            return fine;
+        }
+    }
+    kept.fold = std::move(fold);
+    return {};
+}
+
+Result<Batch> Book::batch(const std::string& id, Instant at)
+{
+    const auto found = kept(id);
+    if (!found) {
+        return tl::unexpected(found.error());
+    }
+    const Kept& kept = **found;
+    if (kept.fold && at >= kept.fold->batch().asOf) {
+        return kept.fold->at(at);
+    }
+    auto folded = foldUntil(kept.entered, at, *m_formulary);
+    if (!folded) {
+        return tl::unexpected(folded.error());
+    }
+    if (!*folded) {
+        return refuse({.code = ErrorCode::UnknownId, .field = "batch", .text = id});
+    }
+    return std::move(**folded);
+}
+
+Result<std::vector<Batch>> Book::batches(Instant at, bool ended)
+{
+    const auto states = m_store->batches(at, ended);
+    if (!states) {
+        return tl::unexpected(states.error());
+    }
+    std::vector<Batch> result;
+    for (const BatchState& state : *states) {
+        const bool wasKept = m_kept.contains(state.id);
+        auto folded = batch(state.id, at);
+        if (!folded) {
+            return tl::unexpected(folded.error());
+        }
+        if (state.endedAt && !wasKept) {
+            m_kept.erase(state.id); // history is long; only what is in use stays in memory
+        }
+        if (ended || folded->inUse()) {
+            result.push_back(std::move(*folded));
+        }
+    }
+    return result;
+}
+
+Result<std::vector<Event>> Book::events(const std::string& batch)
+{
+    return m_store->eventsOf(batch);
+}
+
+Result<std::string> Book::nameOf(const std::string& batch)
+{
+    const auto found = kept(batch);
+    if (!found) {
+        return tl::unexpected(found.error());
+    }
+    if (!(*found)->fold) {
+        return refuse({.code = ErrorCode::UnknownId, .field = "batch", .text = batch});
+    }
+    return (*found)->fold->batch().name;
+}
+
+// One transaction, whoever fills it. `fill` enters entries under the action's id.
+Result<void> Book::transact(Action action, const std::function<Result<void>(std::int64_t)>& fill)
+{
+    if (auto fine = m_store->begin(); !fine) {
+        return fine;
+    }
+    m_touched.clear();
+    const auto work = [&]() -> Result<void> {
+        if (auto fine = refresh(); !fine) {
+            return tl::unexpected(fine.error());
+        }
+        const auto id = m_store->put(action);
+        if (!id) {
+            return tl::unexpected(id.error());
+        }
+        action.id = *id;
+        if (auto fine = fill(action.id); !fine) {
+            return fine;
+        }
+        if (auto fine = putStates(); !fine) {
+            return fine;
+        }
+        const auto last = m_store->lastEntry();
+        if (!last) {
+            return tl::unexpected(last.error());
+        }
+        if (auto fine = m_store->commit(); !fine) {
+            return fine;
+        }
+        m_lastEntry = *last;
+        return {};
+    };
+    auto done = work();
+    if (!done) {
+        m_store->rollback();
+        // What was folded and defined on the way is not in the store: read it again.
+        if (auto again = readAll(); !again) {
+            return again;
+        }
+        return done;
+    }
+    rememberAction(action);
+    return {};
+}
+
+Result<void> Book::transact(Action action, const std::vector<Entry>& entries)
+{
+    return transact(std::move(action), [&](std::int64_t id) -> Result<void> {
+        for (const Entry& entry : entries) {
+            if (auto fine = enter(entry, id); !fine) {
+                return fine;
+            }
+        }
+        return {};
+    });
+}
+
+} // namespace ullage::ledger

@@ -1,0 +1,199 @@
+// What a person does, as entries; and the opposite of it.
+#include "core/ledger/book.h"
+
+#include <algorithm>
+
+namespace ullage::ledger
+{
+
+using chemistry::Instant;
+
+namespace
+{
+
+// A user's events that undo takes back say so; what they say is a code, worded by the application.
+constexpr const char* kUndoneReason = "undone";
+
+Event eventOf(const std::string& id, const std::string& batch, const When& when, Happening what)
+{
+    return {id, batch, when.at, std::move(what), when.airLeft};
+}
+
+} // namespace
+
+Result<std::string> Book::mix(const NewBatch& batch, When when)
+{
+    const std::string id = m_newId();
+    const Mixed mixed{batch.solution, batch.vessel, batch.volume,
+                      batch.name,     batch.packet, batch.historyUnknown};
+    const Action action{.what = "mix", .subject = batch.name};
+    return transact(action, {{eventOf(m_newId(), id, when, mixed), {}}}).map([&] { return id; });
+}
+
+Result<std::string> Book::process(const FilmRun& run, Instant at)
+{
+    if (run.baths.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "batch"});
+    }
+    const std::string id = m_newId();
+    std::vector<Entry> entries;
+    std::string subject;
+    for (const Bath& bath : run.baths) {
+        const auto same = [&](const Bath& other) { return other.batch == bath.batch; };
+        if (std::count_if(run.baths.begin(), run.baths.end(), same) > 1) {
+            return refuse({.code = ErrorCode::Conflict,
+                           .field = "batch",
+                           .text = bath.batch,
+                           .allowed = "each bottle once"});
+        }
+        const auto name = nameOf(bath.batch);
+        if (!name) {
+            return tl::unexpected(name.error());
+        }
+        subject += subject.empty() ? *name : ", " + *name;
+        const Processed processed{run.load, bath.used, bath.lost, bath.oneShot, id};
+        entries.push_back({eventOf(m_newId(), bath.batch, {at, bath.airLeft}, processed), {}});
+    }
+    for (FilmRecord film : run.films) {
+        film.id = m_newId();
+        film.run = id;
+        entries.push_back({film, {}});
+    }
+    return transact({.what = "run-film", .subject = subject}, entries).map([&] { return id; });
+}
+
+Result<void> Book::topUp(const std::string& batch, chemistry::Millilitres volume, When when,
+                         const std::string& from)
+{
+    const auto name = nameOf(batch);
+    if (!name) {
+        return tl::unexpected(name.error());
+    }
+    std::vector<Entry> entries;
+    if (!from.empty()) {
+        entries.push_back({eventOf(m_newId(), from, {when.at, {}}, Drawn{volume, "top-up"}), {}});
+    }
+    entries.push_back({eventOf(m_newId(), batch, when, ToppedUp{volume, from}), {}});
+    return transact({.what = "top-up", .subject = *name}, entries);
+}
+
+Result<void> Book::drawOff(const std::string& batch, chemistry::Millilitres volume,
+                           const std::string& why, When when)
+{
+    return record(batch, Drawn{volume, why}, when);
+}
+
+Result<void> Book::move(const std::string& batch, const std::string& vessel, When when)
+{
+    return record(batch, Moved{vessel}, when);
+}
+
+Result<void> Book::record(const std::string& batch, const Happening& what, When when)
+{
+    const auto name = nameOf(batch);
+    if (!name) {
+        return tl::unexpected(name.error());
+    }
+    const Event event = eventOf(m_newId(), batch, when, what);
+    return transact({.what = std::string(event.kind()), .subject = *name}, {{event, {}}});
+}
+
+Result<void> Book::voidEvent(const std::string& event, const std::string& why)
+{
+    const Event taken = eventOf(m_newId(), {}, {m_clock(), {}}, Voided{event, why});
+    return transact({.what = "void"}, {{taken, {}}});
+}
+
+Result<void> Book::addNew(const Entry& entry)
+{
+    const auto known = m_store->sameContent(entry);
+    if (!known) {
+        return tl::unexpected(known.error());
+    }
+    if (*known) {
+        return refuse({.code = ErrorCode::IdTaken, .field = "id", .text = entry.id()});
+    }
+    return transact({.mode = ActionMode::Apart, .what = std::string(entry.type())}, {entry});
+}
+
+Result<void> Book::add(const formulary::Solution& solution) { return addNew({solution, {}}); }
+
+Result<void> Book::add(const formulary::Vessel& vessel) { return addNew({vessel, {}}); }
+
+void Book::rememberAction(const Action& action)
+{
+    const auto drop = [](std::vector<Action>& stack, std::int64_t id) {
+        std::erase_if(stack, [&](const Action& other) { return other.id == id; });
+    };
+    switch (action.mode) {
+    case ActionMode::Done:
+        m_undo.push_back(action);
+        m_redo.clear();
+        break;
+    case ActionMode::Undone:
+        drop(m_undo, action.of);
+        m_redo.push_back(action);
+        break;
+    case ActionMode::Redone:
+        drop(m_redo, action.of);
+        m_undo.push_back(action);
+        break;
+    case ActionMode::Apart:
+        break;
+    }
+}
+
+std::optional<Action> Book::undoable() const
+{
+    return m_undo.empty() ? std::nullopt : std::optional(m_undo.back());
+}
+
+std::optional<Action> Book::redoable() const
+{
+    return m_redo.empty() ? std::nullopt : std::optional(m_redo.back());
+}
+
+// Enters the opposite of everything an action entered, last first: an event is voided, a voiding is
+// answered by entering anew the event it took back.
+Result<void> Book::invert(const Action& action, ActionMode mode)
+{
+    const auto events = m_store->eventsOfAction(action.id);
+    if (!events) {
+        return tl::unexpected(events.error());
+    }
+    std::vector<Entry> entries;
+    for (auto event = events->rbegin(); event != events->rend(); ++event) {
+        if (const auto* voided = std::get_if<Voided>(&event->what)) {
+            const auto original = m_store->event(voided->voids);
+            if (!original) {
+                return tl::unexpected(original.error());
+            }
+            if (!*original) {
+                return refuse(
+                    {.code = ErrorCode::UnknownId, .field = "voids", .text = voided->voids});
+            }
+            Event again = **original;
+            again.id = m_newId();
+            entries.push_back({again, {}});
+        } else {
+            const Voided taken{event->id, kUndoneReason};
+            entries.push_back({eventOf(m_newId(), event->batch, {m_clock(), {}}, taken), {}});
+        }
+    }
+    return transact({.mode = mode, .what = action.what, .subject = action.subject, .of = action.id},
+                    entries);
+}
+
+Result<void> Book::undo()
+{
+    return m_undo.empty() ? refuse({.code = ErrorCode::NothingToUndo})
+                          : invert(Action(m_undo.back()), ActionMode::Undone);
+}
+
+Result<void> Book::redo()
+{
+    return m_redo.empty() ? refuse({.code = ErrorCode::NothingToUndo})
+                          : invert(Action(m_redo.back()), ActionMode::Redone);
+}
+
+} // namespace ullage::ledger
