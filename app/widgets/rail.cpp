@@ -1,0 +1,187 @@
+#include "app/widgets/rail.h"
+
+#include "app/widgets/theme.h"
+
+#include <QAbstractButton>
+#include <QButtonGroup>
+#include <QEvent>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPainter>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+// One page's entry; the chosen one lies on a card.
+class RailButton : public QAbstractButton
+{
+public:
+    explicit RailButton(QWidget* parent) : QAbstractButton(parent)
+    {
+        setCheckable(true);
+        setFixedHeight(36);
+        setAttribute(Qt::WA_Hover);
+        setCursor(Qt::PointingHandCursor);
+        setFocusPolicy(Qt::StrongFocus);
+    }
+
+    [[nodiscard]] QSize sizeHint() const override { return {Space::kRail - 24, 36}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        const Colours& c = colours();
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        const QRectF box = QRectF(rect()).adjusted(1, 1, -1, -1);
+        painter.setPen(Qt::NoPen);
+        if (isChecked())
+            painter.setBrush(c.card);
+        else if (underMouse())
+            painter.setBrush(blend(c.rail, c.ink, 0.06));
+        if (isChecked() || underMouse())
+            painter.drawRoundedRect(box, Space::kRadius, Space::kRadius);
+        if (hasFocus()) {
+            painter.setPen(QPen(c.focus, 2));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawRoundedRect(box, Space::kRadius, Space::kRadius);
+        }
+        QFont font = Theme::font(TextRole::Strong);
+        font.setPixelSize(15);
+        font.setWeight(isChecked() ? QFont::DemiBold : QFont::Medium);
+        painter.setFont(font);
+        painter.setPen(isChecked() ? c.ink : c.quiet);
+        painter.drawText(box.adjusted(15, 0, -8, 0), Qt::AlignVCenter | Qt::AlignLeft, text());
+    }
+};
+
+} // namespace
+
+QString pageName(Page page)
+{
+    switch (page) {
+    case Page::Shelf:
+        return Rail::tr("Shelf");
+    case Page::Bench:
+        return Rail::tr("Bench");
+    case Page::DayBook:
+        return Rail::tr("Day book");
+    case Page::Cupboard:
+        return Rail::tr("Cupboard");
+    case Page::Formulary:
+        return Rail::tr("Formulary");
+    }
+    return {};
+}
+
+Rail::Rail(QWidget* parent)
+    : QWidget(parent), m_pages(new QButtonGroup(this)), m_book(new QLabel(this)),
+      m_backup(new QLabel(this))
+{
+    setFixedWidth(Space::kRail);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 18, 12, 26);
+    column->setSpacing(Space::kSmall);
+
+    auto* wordmark = new QLabel(QStringLiteral("Ullage"), this);
+    wordmark->setFont(Theme::font(TextRole::Wordmark));
+    wordmark->setContentsMargins(12, 0, 0, 0);
+    column->addWidget(wordmark);
+    column->addSpacing(Space::kTight);
+
+    for (int i = 0; i < kPages; ++i) {
+        auto* button = new RailButton(this);
+        button->installEventFilter(this);
+        m_pages->addButton(button, i);
+        column->addWidget(button);
+        auto* shortcut = new QShortcut(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)),
+                                       this, nullptr, nullptr, Qt::WindowShortcut);
+        connect(shortcut, &QShortcut::activated, button, &QAbstractButton::click);
+    }
+    m_pages->setExclusive(true);
+    connect(m_pages, &QButtonGroup::idToggled, this, [this](int id, bool on) {
+        if (on)
+            emit pageChosen(static_cast<Page>(id));
+    });
+
+    column->addStretch();
+    for (QLabel* line : {m_book, m_backup}) {
+        line->setFont(Theme::font(TextRole::Small));
+        line->setContentsMargins(16, 0, 0, 0);
+        line->setWordWrap(true);
+        setTone(line, Tone::Quiet);
+        column->addWidget(line);
+    }
+    column->setSpacing(Space::kSmall);
+    retranslate();
+    setPage(Page::Shelf);
+}
+
+void Rail::setPage(Page page) { m_pages->button(static_cast<int>(page))->setChecked(true); }
+
+Page Rail::page() const { return static_cast<Page>(m_pages->checkedId()); }
+
+void Rail::setBook(const QString& name)
+{
+    m_bookName = name;
+    m_book->setText(name.isEmpty() ? QString() : tr("Book: %1").arg(name));
+    m_book->setVisible(!name.isEmpty());
+}
+
+void Rail::setBackup(const QString& text, bool trouble)
+{
+    m_backup->setText(text);
+    m_backup->setVisible(!text.isEmpty());
+    setTone(m_backup, trouble ? Tone::Discard : Tone::Quiet);
+}
+
+void Rail::retranslate()
+{
+    setAccessibleName(tr("Pages"));
+    for (int i = 0; i < kPages; ++i) {
+        QAbstractButton* button = m_pages->button(i);
+        const QString name = pageName(static_cast<Page>(i));
+        button->setText(name);
+        button->setAccessibleName(name);
+        button->setToolTip(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i))
+                               .toString(QKeySequence::NativeText));
+    }
+    setBook(m_bookName);
+}
+
+void Rail::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    painter.fillRect(rect(), colours().rail);
+}
+
+void Rail::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange)
+        retranslate();
+    QWidget::changeEvent(event);
+}
+
+bool Rail::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::KeyPress) {
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        const int step = key == Qt::Key_Down ? 1 : key == Qt::Key_Up ? -1 : 0;
+        if (step != 0) {
+            const int next = m_pages->checkedId() + step;
+            if (next >= 0 && next < kPages) {
+                m_pages->button(next)->setChecked(true);
+                m_pages->button(next)->setFocus(Qt::TabFocusReason);
+            }
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,54 @@
+// The rail on the left: wordmark, the five pages, and what book is open.
+//
+// Up and Down move between pages while the rail has the keyboard; Alt+1 to Alt+5 work anywhere in
+// the window.
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+class QAbstractButton;
+class QButtonGroup;
+class QLabel;
+
+namespace ullage::app
+{
+
+enum class Page { Shelf, Bench, DayBook, Cupboard, Formulary };
+inline constexpr int kPages = 5;
+
+QString pageName(Page page);
+
+class Rail : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit Rail(QWidget* parent = nullptr);
+
+    void setPage(Page page);
+    [[nodiscard]] Page page() const;
+
+    /// Name of the open book, as the user knows it ("home.ullage").
+    void setBook(const QString& name);
+    /// State of the last backup; `trouble` shows it as something to act on.
+    void setBackup(const QString& text, bool trouble = false);
+
+signals:
+    void pageChosen(ullage::app::Page page);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void retranslate();
+
+    QButtonGroup* m_pages;
+    QLabel* m_book;
+    QLabel* m_backup;
+    QString m_bookName;
+};
+
+} // namespace ullage::app

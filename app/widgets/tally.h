@@ -1,0 +1,54 @@
+// Tally marks, as people write them on bottles: four strokes and a fifth across them.
+#pragma once
+
+#include <QRectF>
+#include <QString>
+#include <QWidget>
+
+class QPainter;
+
+namespace ullage::app
+{
+
+/// Above this many films the strokes give way to one group of five and the number.
+inline constexpr double kMostTallied = 25;
+
+/// What is drawn for a count of films: whole strokes, and one short stroke for a part of a film.
+struct TallyStrokes {
+    int whole = 0;
+    bool part = false;   ///< a short stroke for the part of a film
+    bool number = false; ///< too many for strokes: one group and the number
+};
+
+/// Counts within a thousandth of a whole film are whole (three thirds make one).
+TallyStrokes tallyStrokes(double films);
+
+/// Width of the marks for strokes `height` tall.
+double tallyWidth(double films, double height);
+
+/// Paints the marks in the painter's pen colour, aligned in `rect`; strokes are as tall as `rect`
+/// is. Nothing is painted for no films.
+void paintTally(QPainter& painter, const QRectF& rect, Qt::Alignment alignment, double films);
+
+/// "7 films", "2⅓ films", "not used yet".
+QString tallyText(double films);
+
+class TallyLabel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit TallyLabel(QWidget* parent = nullptr);
+
+    void setFilms(double films);
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    double m_films = 0;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,190 @@
+#include "app/widgets/theme.h"
+
+#include <QApplication>
+#include <QFontDatabase>
+#include <QPalette>
+#include <QStyle>
+#include <QStyleFactory>
+#include <QVariant>
+#include <QWidget>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+QPalette paletteFor(const Colours& c)
+{
+    QPalette palette;
+    palette.setColor(QPalette::Window, c.paper);
+    palette.setColor(QPalette::WindowText, c.ink);
+    palette.setColor(QPalette::Base, c.card);
+    palette.setColor(QPalette::AlternateBase, c.raised);
+    palette.setColor(QPalette::Text, c.ink);
+    palette.setColor(QPalette::PlaceholderText, c.quiet);
+    palette.setColor(QPalette::Button, c.card);
+    palette.setColor(QPalette::ButtonText, c.ink);
+    palette.setColor(QPalette::BrightText, c.red);
+    palette.setColor(QPalette::ToolTipBase, c.card);
+    palette.setColor(QPalette::ToolTipText, c.ink);
+    palette.setColor(QPalette::Highlight, c.selected);
+    palette.setColor(QPalette::HighlightedText, c.ink);
+    palette.setColor(QPalette::Link, c.blue);
+    palette.setColor(QPalette::LinkVisited, c.blue);
+    palette.setColor(QPalette::Light, blend(c.card, c.ink, 0.02));
+    palette.setColor(QPalette::Midlight, c.hairline);
+    palette.setColor(QPalette::Mid, c.border);
+    palette.setColor(QPalette::Dark, blend(c.border, c.ink, 0.3));
+    palette.setColor(QPalette::Shadow, blend(c.ink, c.paper, 0.2));
+    const QColor faded = blend(c.quiet, c.card, 0.4);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        palette.setColor(QPalette::Disabled, role, faded);
+    return palette;
+}
+
+const QString& fontFamily()
+{
+    static const QString family = [] {
+        const QString inter = QStringLiteral("Inter");
+        return QFontDatabase::families().contains(inter)
+                   ? inter
+                   : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+    }();
+    return family;
+}
+
+void setLook(QWidget* widget, const char* name, const QString& value)
+{
+    widget->setProperty(name, value);
+    // Selectors on properties are read when a widget is polished.
+    widget->style()->unpolish(widget);
+    widget->style()->polish(widget);
+}
+
+} // namespace
+
+Theme& Theme::instance()
+{
+    static Theme theme;
+    return theme;
+}
+
+void Theme::install(QApplication& application)
+{
+    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setFont(font(TextRole::Body));
+    m_installed = true;
+    apply();
+}
+
+void Theme::setMode(ThemeMode mode)
+{
+    if (mode == m_mode)
+        return;
+    m_mode = mode;
+    apply();
+}
+
+void Theme::systemChanged()
+{
+    if (m_mode == ThemeMode::System)
+        apply();
+}
+
+void Theme::apply()
+{
+    if (!m_installed)
+        return;
+    if (m_mode == ThemeMode::System) {
+        // An empty palette brings back the platform's own, which tells whether it is dark.
+        QApplication::setPalette(QPalette());
+        const QPalette system = QApplication::palette();
+        m_dark = system.color(QPalette::Window).lightness() <
+                 system.color(QPalette::WindowText).lightness();
+    } else {
+        m_dark = m_mode == ThemeMode::Dark;
+    }
+    QApplication::setPalette(paletteFor(colours()));
+    qApp->setStyleSheet(styleSheet(colours(), m_dark));
+    emit changed();
+}
+
+QFont Theme::font(TextRole role)
+{
+    struct Spec {
+        int pixels;
+        QFont::Weight weight;
+    };
+    const Spec spec = [role]() -> Spec {
+        switch (role) {
+        case TextRole::Hero:
+            return {46, QFont::Bold};
+        case TextRole::PageTitle:
+            return {24, QFont::Bold};
+        case TextRole::Wordmark:
+            return {22, QFont::Bold};
+        case TextRole::Heading:
+            return {18, QFont::Bold};
+        case TextRole::Strong:
+            return {14, QFont::DemiBold};
+        case TextRole::Body:
+            return {13, QFont::Normal};
+        case TextRole::Small:
+            return {12, QFont::Normal};
+        case TextRole::CardTitle:
+            return {13, QFont::DemiBold};
+        case TextRole::Axis:
+            return {11, QFont::Normal};
+        }
+        return {13, QFont::Normal};
+    }();
+    QFont font(fontFamily());
+    font.setPixelSize(spec.pixels);
+    font.setWeight(spec.weight);
+    return font;
+}
+
+void setButtonLook(QWidget* button, ButtonLook look)
+{
+    const QString name = [look] {
+        switch (look) {
+        case ButtonLook::Plain:
+            return QStringLiteral("plain");
+        case ButtonLook::Primary:
+            return QStringLiteral("primary");
+        case ButtonLook::Quiet:
+            return QStringLiteral("quiet");
+        case ButtonLook::Danger:
+            return QStringLiteral("danger");
+        case ButtonLook::Chip:
+            return QStringLiteral("chip");
+        }
+        return QString();
+    }();
+    setLook(button, "look", name);
+}
+
+void setTone(QWidget* label, Tone tone)
+{
+    const QString name = [tone] {
+        switch (tone) {
+        case Tone::Ink:
+            return QStringLiteral("ink");
+        case Tone::Quiet:
+            return QStringLiteral("quiet");
+        case Tone::Good:
+            return QStringLiteral("good");
+        case Tone::Test:
+            return QStringLiteral("test");
+        case Tone::Near:
+            return QStringLiteral("near");
+        case Tone::Discard:
+            return QStringLiteral("discard");
+        }
+        return QString();
+    }();
+    setLook(label, "tone", name);
+}
+
+} // namespace ullage::app

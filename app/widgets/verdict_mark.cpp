@@ -1,0 +1,222 @@
+#include "app/widgets/verdict_mark.h"
+
+#include "app/widgets/theme.h"
+
+#include <QEvent>
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPainterPath>
+#include <QPixmap>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr double kMark = 14; // the side of the shapes as drawn below
+constexpr double kGap = 7;   // between shape and word
+
+QPainterPath octagon(double radius)
+{
+    QPolygonF corners;
+    for (int i = 0; i < 8; ++i) {
+        const double angle = std::numbers::pi * (2 * i + 1) / 8;
+        corners << QPointF(radius * std::cos(angle), radius * std::sin(angle));
+    }
+    QPainterPath path;
+    path.addPolygon(corners);
+    path.closeSubpath();
+    return path;
+}
+
+void paintSign(QPainter& painter, const QString& sign, double baseline, double size)
+{
+    QFont font = Theme::font(TextRole::Strong);
+    font.setPixelSize(static_cast<int>(size * 8)); // drawn at an eighth: hinting must not move it
+    font.setWeight(QFont::ExtraBold);
+    QPainterPath glyph;
+    glyph.addText(0, 0, font, sign);
+    const QRectF box = glyph.boundingRect();
+    painter.save();
+    painter.translate(0, baseline);
+    painter.scale(0.125, 0.125);
+    painter.translate(-box.center().x(), 0);
+    painter.fillPath(glyph, painter.pen().color());
+    painter.restore();
+}
+
+} // namespace
+
+QString verdictWord(VerdictLook look)
+{
+    switch (look) {
+    case VerdictLook::Good:
+        return VerdictLabel::tr("Good");
+    case VerdictLook::NearItsEnd:
+        return VerdictLabel::tr("Near its end");
+    case VerdictLook::TestFirst:
+        return VerdictLabel::tr("Test first");
+    case VerdictLook::Discard:
+        return VerdictLabel::tr("Discard");
+    }
+    return {};
+}
+
+QColor verdictColour(VerdictLook look)
+{
+    switch (look) {
+    case VerdictLook::Good:
+        return colours().green;
+    case VerdictLook::NearItsEnd:
+        return colours().amber;
+    case VerdictLook::TestFirst:
+        return colours().blue;
+    case VerdictLook::Discard:
+        return colours().red;
+    }
+    return {};
+}
+
+void paintVerdictShape(QPainter& painter, const QRectF& rect, VerdictLook look)
+{
+    const double side = std::min(rect.width(), rect.height());
+    const QColor sign = colours().card;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.translate(rect.center());
+    painter.scale(side / kMark, side / kMark);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(verdictColour(look));
+    QPen stroke(sign, 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+    switch (look) {
+    case VerdictLook::Good: {
+        painter.drawEllipse(QPointF(0, 0), 7, 7);
+        painter.setPen(stroke);
+        painter.setBrush(Qt::NoBrush);
+        const QPointF tick[]{{-3.2, 0.2}, {-0.9, 2.7}, {3.3, -2.3}};
+        painter.drawPolyline(tick, 3);
+        break;
+    }
+    case VerdictLook::NearItsEnd: {
+        QPainterPath triangle;
+        triangle.moveTo(0, -6.2);
+        triangle.lineTo(6.9, 5.9);
+        triangle.lineTo(-6.9, 5.9);
+        triangle.closeSubpath();
+        painter.setPen(QPen(verdictColour(look), 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.drawPath(triangle);
+        painter.setPen(stroke);
+        painter.drawLine(QPointF(0, -2.2), QPointF(0, 1.6));
+        painter.drawPoint(QPointF(0, 4.4));
+        break;
+    }
+    case VerdictLook::TestFirst:
+        painter.drawRoundedRect(QRectF(-7, -7, 14, 14), 3.2, 3.2);
+        painter.setPen(sign);
+        paintSign(painter, QStringLiteral("?"), 4.0, 11);
+        break;
+    case VerdictLook::Discard:
+        painter.drawPath(octagon(7.5));
+        painter.setPen(stroke);
+        painter.drawLine(QPointF(-2.4, -2.4), QPointF(2.4, 2.4));
+        painter.drawLine(QPointF(-2.4, 2.4), QPointF(2.4, -2.4));
+        break;
+    }
+    painter.restore();
+}
+
+namespace
+{
+
+double paintMarkedText(QPainter& painter, const QRectF& rect, VerdictLook look, const QString& text)
+{
+    const QFontMetricsF metrics(painter.font());
+    const double mark = std::round(metrics.ascent() * 1.02);
+    paintVerdictShape(painter, QRectF(rect.left(), rect.center().y() - mark / 2, mark, mark), look);
+    painter.setPen(verdictColour(look));
+    const QRectF words = rect.adjusted(mark + kGap, 0, 0, 0);
+    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine,
+                     metrics.elidedText(text, Qt::ElideRight, words.width()));
+    return mark + kGap + metrics.horizontalAdvance(text);
+}
+
+} // namespace
+
+double paintVerdict(QPainter& painter, const QRectF& rect, VerdictLook look)
+{
+    return paintMarkedText(painter, rect, look, verdictWord(look));
+}
+
+QIcon verdictIcon(VerdictLook look)
+{
+    QIcon icon;
+    for (const int side : {16, 32, 48}) {
+        QPixmap pixmap(side, side);
+        pixmap.fill(Qt::transparent);
+        QPainter painter(&pixmap);
+        const double inset = side / 16.0;
+        paintVerdictShape(painter, QRectF(0, 0, side, side).adjusted(inset, inset, -inset, -inset),
+                          look);
+        painter.end();
+        icon.addPixmap(pixmap);
+    }
+    return icon;
+}
+
+VerdictLabel::VerdictLabel(QWidget* parent) : QWidget(parent)
+{
+    QFont bold = Theme::font(TextRole::Strong);
+    bold.setWeight(QFont::Bold);
+    setFont(bold);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    describe();
+}
+
+void VerdictLabel::setLook(VerdictLook look)
+{
+    m_look = look;
+    describe();
+}
+
+void VerdictLabel::setText(const QString& text)
+{
+    m_text = text;
+    describe();
+}
+
+void VerdictLabel::describe()
+{
+    setAccessibleName(m_text.isEmpty() ? verdictWord(m_look) : m_text);
+    updateGeometry();
+    update();
+}
+
+QSize VerdictLabel::sizeHint() const
+{
+    const QFontMetricsF metrics(font());
+    const QString text = m_text.isEmpty() ? verdictWord(m_look) : m_text;
+    return {
+        static_cast<int>(std::ceil(metrics.horizontalAdvance(text) + metrics.ascent() + kGap + 4)),
+        static_cast<int>(std::ceil(metrics.height()))};
+}
+
+void VerdictLabel::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    painter.setFont(font());
+    paintMarkedText(painter, rect(), m_look, m_text.isEmpty() ? verdictWord(m_look) : m_text);
+}
+
+void VerdictLabel::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange)
+        describe();
+    QWidget::changeEvent(event);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,22 @@
+// One application for all widget tests: no screen, no settings of the machine, the program's look.
+#include "app/widgets/theme.h"
+
+#include <QApplication>
+#include <QLocale>
+#include <QStandardPaths>
+
+#include <gtest/gtest.h>
+
+int main(int argc, char** argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    testing::InitGoogleTest(&argc, argv);
+    QStandardPaths::setTestModeEnabled(true);
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    QApplication application(argc, argv);
+    QApplication::setCursorFlashTime(0);
+    auto& theme = ullage::app::Theme::instance();
+    theme.setMode(ullage::app::ThemeMode::Light);
+    theme.install(application);
+    return RUN_ALL_TESTS();
+}

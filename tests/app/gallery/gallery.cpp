@@ -1,0 +1,120 @@
+// Paints the widgets with sample data to PNG files: gallery FOLDER.
+#include "app/widgets/figures.h"
+#include "app/widgets/rail.h"
+#include "app/widgets/tally.h"
+#include "app/widgets/theme.h"
+#include "app/widgets/verdict_mark.h"
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDateTimeEdit>
+#include <QDir>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QVBoxLayout>
+
+using namespace ullage::app;
+
+namespace
+{
+
+QWidget* controls()
+{
+    auto* page = new QWidget;
+    page->setAutoFillBackground(true);
+    auto* row = new QHBoxLayout(page);
+    row->setContentsMargins(0, 0, 0, 0);
+    auto* rail = new Rail;
+    rail->setBook(QStringLiteral("home.ullage"));
+    rail->setBackup(QStringLiteral("Backed up today 08:12"));
+    row->addWidget(rail);
+    auto* column = new QVBoxLayout;
+    column->setContentsMargins(28, 18, 28, 18);
+    column->setSpacing(10);
+    row->addLayout(column, 1);
+    auto* title = new QLabel(QStringLiteral("Shelf"));
+    title->setFont(Theme::font(TextRole::PageTitle));
+    column->addWidget(title);
+    auto* buttons = new QHBoxLayout;
+    const std::pair<const char*, ButtonLook> looks[]{{"Plain…", ButtonLook::Plain},
+                                                     {"Primary…", ButtonLook::Primary},
+                                                     {"Quiet…", ButtonLook::Quiet},
+                                                     {"Danger…", ButtonLook::Danger},
+                                                     {"Chip", ButtonLook::Chip}};
+    for (const auto& [name, look] : looks) {
+        auto* button = new QPushButton(QString::fromUtf8(name));
+        setButtonLook(button, look);
+        buttons->addWidget(button);
+        if (look == ButtonLook::Chip) {
+            button->setCheckable(true);
+            button->setChecked(true);
+        }
+    }
+    auto* off = new QPushButton(QStringLiteral("Disabled"));
+    off->setEnabled(false);
+    buttons->addWidget(off);
+    column->addLayout(buttons);
+    auto* inputs = new QHBoxLayout;
+    inputs->addWidget(new QLineEdit(QStringLiteral("600 ml")));
+    auto* combo = new QComboBox;
+    combo->addItems({QStringLiteral("MQ borax developer, stock"), QStringLiteral("Acid fixer")});
+    inputs->addWidget(combo);
+    auto* date = new QDateTimeEdit(QDateTime(QDate(2026, 11, 2), QTime(10, 0)));
+    date->setCalendarPopup(true);
+    inputs->addWidget(date);
+    auto* tick = new QCheckBox(QStringLiteral("squeezed"));
+    tick->setChecked(true);
+    inputs->addWidget(tick);
+    auto* radio = new QRadioButton(QStringLiteral("one-shot"));
+    radio->setChecked(true);
+    inputs->addWidget(radio);
+    column->addLayout(inputs);
+    auto* verdicts = new QHBoxLayout;
+    for (const auto look : {VerdictLook::Good, VerdictLook::NearItsEnd, VerdictLook::TestFirst,
+                            VerdictLook::Discard}) {
+        auto* label = new VerdictLabel;
+        label->setLook(look);
+        verdicts->addWidget(label);
+    }
+    column->addLayout(verdicts);
+    auto* tallies = new QHBoxLayout;
+    for (const double films : {1.0, 4.0, 5.0, 7.0, 12.0 + 1.0 / 3, 24.0, 37.0}) {
+        auto* tally = new TallyLabel;
+        tally->setFilms(films);
+        tallies->addWidget(tally);
+    }
+    column->addLayout(tallies);
+    auto* hero = new FigureLabel;
+    hero->setFont(Theme::font(TextRole::Hero));
+    hero->setText(QStringLiteral("12:35"));
+    column->addWidget(hero);
+    column->addStretch();
+    page->resize(960, 430);
+    return page;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication application(argc, argv);
+    QApplication::setCursorFlashTime(0);
+    const QDir folder(argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("."));
+    folder.mkpath(QStringLiteral("."));
+    Theme& theme = Theme::instance();
+    theme.install(application);
+    for (const bool dark : {false, true}) {
+        theme.setMode(dark ? ThemeMode::Dark : ThemeMode::Light);
+        const QString ending = dark ? QStringLiteral("-dark.png") : QStringLiteral("-light.png");
+        QWidget* page = controls();
+        page->show();
+        QApplication::processEvents();
+        page->grab().save(folder.filePath(QStringLiteral("controls") + ending));
+        delete page;
+    }
+}
