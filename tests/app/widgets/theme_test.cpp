@@ -1,7 +1,6 @@
 #include "app/widgets/theme.h"
 
 #include <QApplication>
-#include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
 
@@ -57,8 +56,8 @@ TEST(Theme, ChangesLive)
 {
     Theme& theme = Theme::instance();
     theme.setMode(ThemeMode::Light);
-    QLabel label(QStringLiteral("  x  "));
-    label.setAutoFillBackground(true);
+    QWidget page;
+    page.setAutoFillBackground(true);
     QPushButton button(QStringLiteral("Mix"));
     setButtonLook(&button, ButtonLook::Primary);
     button.resize(120, 40);
@@ -69,7 +68,7 @@ TEST(Theme, ChangesLive)
     theme.setMode(ThemeMode::Dark);
     EXPECT_EQ(changed.count(), 1);
     EXPECT_TRUE(theme.isDark());
-    EXPECT_EQ(label.grab().toImage().pixelColor(0, 0), darkColours().paper);
+    EXPECT_EQ(page.grab().toImage().pixelColor(0, 0), darkColours().paper);
     EXPECT_EQ(ground(), darkColours().ink);
     theme.setMode(ThemeMode::Light);
     EXPECT_EQ(ground(), lightColours().ink);
