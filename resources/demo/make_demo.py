@@ -1,0 +1,259 @@
+#!/usr/bin/env python3
+"""Writes demo.jsonl: a year of an invented community darkroom in a harbour town.
+
+Everything here is made up: the place, the films, the bottles, the habits. The figures of the
+solutions are those of the starter formulary. `ullage demo` shifts the dates so that the last day,
+named by the "anchor" of the first line, is today.
+"""
+import datetime as dt
+import json
+import pathlib
+import random
+
+HERE = pathlib.Path(__file__).parent
+ANCHOR = dt.date(2026, 11, 25)
+chance = random.Random(1907)
+
+FILMS = [("Harbour Pan 100", 100), ("Quay 400", 400), ("Quay 400", 800), ("Lantern 1600", 1600)]
+SUBJECTS = ["Ferry", "Harbour, dawn", "Nets", "Slipway", "Regatta", "Evening course", "Rope walk",
+            "Fish market", "Fog bank", "Lighthouse", "Winter berths", "Crane no. 3", "Gulls"]
+
+lines = []
+counters = {}
+VESSELS = [("amber-1", "Amber 1", 1030, "glass", False), ("amber-2", "Amber 2", 1030, "glass", False),
+           ("amber-3", "Amber 3", 1030, "glass", False), ("clear-1", "Clear 1", 1040, "pet", False),
+           ("clear-2", "Clear 2", 1040, "pet", False), ("white-1", "White 1", 1060, "hdpe", False),
+           ("white-2", "White 2", 1060, "hdpe", False), ("jug-1", "Clear jug", 2080, "pet", False),
+           ("bellows", "Bellows", 1000, "ldpe", True), ("small-1", "Small 1", 520, "glass", False),
+           ("small-2", "Small 2", 520, "glass", False), ("flip-1", "Flip-top 1", 1050, "pp", False),
+           ("jug-2", "Jug 2", 2100, "hdpe", False)]
+
+
+def put(**fields):
+    lines.append(fields)
+
+
+def number(kind):
+    counters[kind] = counters.get(kind, 0) + 1
+    return counters[kind]
+
+
+def stamp(day, hour, minute=0):
+    moment = dt.datetime.combine(day, dt.time(hour, minute))
+    return moment.strftime("%Y-%m-%dT%H:%M:%SZ")
+
+
+class Bottle:
+    """One batch as the darkroom's own log would keep it: enough not to pour what is not there."""
+
+    PREFIX = {"starter-mq-borax": "Dev", "starter-metol-sulfite": "Dev", "starter-pq-ascorbate": "Dev",
+              "starter-acid-fixer": "Fix", "starter-rapid-fixer": "Fix", "starter-acetic-stop": "Stop",
+              "starter-citric-stop": "Stop", "starter-wash-aid": "Wash aid",
+              "starter-wetting-agent": "Wetting"}
+
+    def __init__(self, solution, vessel, volume, day, hour=17, minute=0, **more):
+        prefix = self.PREFIX[solution]
+        self.name = f"{prefix} {number(prefix)}"
+        self.batch = self.name.lower().replace(" ", "-")
+        self.solution, self.vessel, self.volume = solution, vessel, volume
+        self.wear, self.films, self.mixed, self.since_test = 0.0, 0, day, 0.0
+        self.event("mixed", day, hour, minute, solution=solution, vessel=vessel, volume_ml=volume,
+                   name=self.name, **more)
+
+    def event(self, kind, day, hour, minute=0, **fields):
+        put(type="event", id=f"e{number('event')}", batch=self.batch, kind=kind,
+            at=stamp(day, hour, minute), **fields)
+        return f"e{counters['event']}"
+
+    def process(self, day, hour, minute, films, run, used, lost):
+        units = sum(f["count"] * {"135-24": 2 / 3, "4x5": 0.25}.get(f["format"], 1) for f in films)
+        used = min(used, self.volume)
+        lost = min(lost, self.volume)
+        extra = {"air_ml": 15} if self.vessel == "flip-1" else {}
+        event = self.event("processed", day, hour, minute, films=films, used_ml=used, lost_ml=lost,
+                           run=run, **extra)
+        self.wear += units / (self.volume / 1000)
+        self.since_test += units / (self.volume / 1000)
+        self.volume -= lost
+        self.films += units
+        return event
+
+    def clearing_test(self, day, hour, minute=0, seconds=None, temperature=20.0):
+        fresh = 58 if self.solution == "starter-acid-fixer" else 42
+        if seconds is None:
+            seconds = round(fresh * (1 + 0.042 * self.wear) + chance.gauss(0, 1.2))
+        self.event("clearing-test", day, hour, minute, seconds=seconds, temperature_c=temperature)
+        self.since_test = 0
+        return seconds, fresh
+
+    def discard(self, day, hour, how):
+        self.event("discarded", day, hour, 9, how=how)
+
+
+def load(people):
+    """Films of one tank, and what is written on their sleeves."""
+    if chance.random() < 0.08:
+        return [{"format": "4x5", "count": 4}], []
+    films, sleeves = [], []
+    count = chance.choice([1, 1, 2, 2, 2, 3]) if people > 1 else 1
+    kind = chance.choice(["135-36"] * 6 + ["120"] * 3 + ["135-24"])
+    films.append({"format": kind, "count": count})
+    for _ in range(count):
+        name, index = chance.choice(FILMS)
+        sleeves.append((kind, name, index, chance.choice(SUBJECTS)))
+    return films, sleeves
+
+
+def tank(films):
+    kind, count = films[0]["format"], films[0]["count"]
+    return {"135-36": 290, "135-24": 290, "120": 490, "4x5": 250}[kind] * count
+
+
+def write_sleeves(run, sleeves):
+    for kind, name, index, subject in sleeves:
+        put(type="film", id=f"film-{number('film')}", run=run, format=kind, name=name, ei=index,
+            notes=subject)
+
+
+def definitions():
+    put(type="book", format="ullage-journal", version=1, anchor=ANCHOR.isoformat())
+    for line in (HERE.parent / "starter.jsonl").read_text().splitlines():
+        fields = json.loads(line)
+        if fields["type"] == "solution":
+            lines.append(fields)
+    for id_, name, capacity, material, squeezed in VESSELS:
+        put(type="vessel", id=id_, name=name, capacity_ml=capacity, material=material,
+            squeezed=squeezed)
+
+
+def season(first, last):
+    """The year's work up to a fortnight ago, one working pair of bottles after another."""
+    developers, fixers = ["amber-1", "amber-2"], ["white-1", "white-2"]
+    developer = Bottle("starter-mq-borax", "amber-1", 1000, first)
+    fixer = Bottle("starter-acid-fixer", "white-1", 1000, first, 17, 20)
+    stop = Bottle("starter-citric-stop", "jug-2", 2000, first, 17, 30)
+    aid = Bottle("starter-wash-aid", "jug-1", 2000, first, 17, 40)
+    day, mistake = first, False
+    while day <= last:
+        if day.weekday() not in (1, 3, 5) or (day.month == 8 and day.day < 15) or chance.random() < 0.22:
+            day += dt.timedelta(days=1)
+            continue
+        hour = 14 if day.weekday() == 5 else 18
+        if developer.wear >= 9.2 or (day - developer.mixed).days > 150 or developer.volume < 700:
+            developer.discard(day, hour, "poured into the collection can")
+            vessel = developers[counters["Dev"] % 2]
+            solution = "starter-metol-sulfite" if chance.random() < 0.15 else "starter-mq-borax"
+            developer = Bottle(solution, vessel, 1000, day, hour, 10)
+            developer.event("dissolved", day, hour, 40)
+        if fixer.since_test >= 4.5:
+            seconds, fresh = fixer.clearing_test(day, hour, 8, temperature=chance.choice([19, 20, 20, 21]))
+        else:
+            seconds, fresh = 0, 1
+        if seconds >= 1.85 * fresh or fixer.wear >= 18.5 or (day - fixer.mixed).days > 55:
+            fixer.discard(day, hour, "to the silver can")
+            fixer = Bottle("starter-acid-fixer", fixers[counters["Fix"] % 2], 1000, day, hour, 10)
+        if stop.wear >= 11 or (day - stop.mixed).days > 80:
+            stop.discard(day, hour, "rinsed away with much water, as our works allow")
+            stop = Bottle("starter-citric-stop", "jug-2", 2000, day, hour, 12)
+        if aid.wear >= 18 or (day - aid.mixed).days > 80:
+            aid.discard(day, hour, "rinsed away with much water, as our works allow")
+            aid = Bottle("starter-wash-aid", "jug-1", 2000, day, hour, 14)
+        for turn in range(chance.choice([1, 1, 2])):
+            films, sleeves = load(2)
+            run = f"run-{number('run')}"
+            at = hour + 1 + turn
+            lost = chance.choice([8, 10, 12, 15, 20])
+            event = developer.process(day, at, 0, films, run, tank(films), lost)
+            stop.process(day, at, 14, films, run, tank(films), 5)
+            fixer.process(day, at, 16, films, run, tank(films), lost)
+            aid.process(day, at, 30, films, run, tank(films), 5)
+            write_sleeves(run, sleeves)
+            if not mistake and developer.films > 4 and day.month == 3:
+                wrong = developer.event("processed", day, at, 45, films=[{"format": "120", "count": 2}],
+                                        used_ml=980 if developer.volume > 980 else 500, lost_ml=10)
+                developer.event("voided", day, at, 50, voids=wrong, why="one reel was empty")
+                mistake = True
+        if chance.random() < 0.05:
+            developer.event("noted", day, 21, text=chance.choice(
+                ["colour of weak tea, no sediment", "smells as it should", "label renewed"]))
+        if chance.random() < 0.05 and developer.volume < 940:
+            developer.event("topped-up", day, 21, 10, volume_ml=40)
+            developer.wear *= developer.volume / (developer.volume + 40)
+            developer.volume += 40
+        if chance.random() < 0.04:
+            developer.event("strip-test", day, 20, 50, density=round(chance.gauss(1.21, 0.02), 2),
+                            factor=1.0, passed=True)
+        day += dt.timedelta(days=1)
+    for bottle, how in ((developer, "poured into the collection can"), (fixer, "to the silver can"),
+                        (stop, "rinsed away with much water, as our works allow"),
+                        (aid, "rinsed away with much water, as our works allow")):
+        bottle.discard(last, 21, how)
+
+
+def ago(days):
+    return ANCHOR - dt.timedelta(days=days)
+
+
+def evening(bottles, days, hour, films, sleeves=()):
+    run = f"run-{number('run')}"
+    for offset, bottle in enumerate(bottles):
+        bottle.process(ago(days), hour, 12 * offset, films, run, tank(films), 12)
+    write_sleeves(run, sleeves)
+
+
+def shelf():
+    """What stands on the shelf now: every verdict, and a bottle nobody knows."""
+    two, one = [{"format": "135-36", "count": 2}], [{"format": "120", "count": 1}]
+    sleeve = lambda kind, n: [(kind, *FILMS[(n + i) % 3], SUBJECTS[(n + i) % 13]) for i in range(2)]
+    spent = Bottle("starter-acid-fixer", "white-2", 1000, ago(50))
+    near = Bottle("starter-mq-borax", "amber-3", 1000, ago(48), 17, 10)
+    spent.clearing_test(ago(50), 17, 40, seconds=58)
+    for n, days in enumerate((47, 45, 42, 40)):
+        evening([near, spent], days, 18, two, sleeve("135-36", n))
+    evening([near, spent], 37, 18, one, sleeve("120", 2)[:1])
+    aid = Bottle("starter-wash-aid", "jug-1", 2000, ago(34), 12)
+    for n, days in enumerate((33, 31, 28, 26)):
+        evening([spent, aid], days, 15, two, sleeve("135-36", n + 5))
+    spent.clearing_test(ago(35), 18, 40, seconds=86)
+    spent.clearing_test(ago(24), 18, 40, seconds=119)
+    spent.clearing_test(ago(21), 18, 40, seconds=121)
+    near.event("looked", ago(20), 18, passed=True, why="colour")
+    Bottle("starter-acetic-stop", "clear-1", 1000, ago(19))
+    developer = Bottle("starter-mq-borax", "amber-1", 1000, ago(18))
+    developer.event("dissolved", ago(18), 17, 30)
+    due = Bottle("starter-rapid-fixer", "white-1", 1000, ago(18), 17, 20)
+    due.clearing_test(ago(18), 17, 45, seconds=42)
+    for n, days in enumerate((16, 13, 9)):
+        evening([developer, due, aid], days, 18, two, sleeve("135-36", n + 2))
+    evening([developer, due, aid], 4, 19, one, sleeve("120", 1)[:1])
+    developer.event("strip-test", ago(4), 20, 30, density=1.2, factor=1.0, passed=True)
+    ascorbate = Bottle("starter-pq-ascorbate", "clear-2", 1000, ago(11))
+    fresh = Bottle("starter-acid-fixer", "flip-1", 1000, ago(11), 17, 15, air_ml=15)
+    fresh.clearing_test(ago(11), 17, 40, seconds=57)
+    evening([ascorbate, fresh, aid], 10, 18, two, sleeve("135-36", 4))
+    evening([ascorbate, fresh, aid], 3, 18, one, sleeve("120", 3)[:1])
+    Bottle("starter-metol-sulfite", "bellows", 900, ago(30), 12)
+    found = Bottle("starter-mq-borax", "small-1", 430, ago(5), 19, history="unknown")
+    found.event("noted", ago(5), 19, 10, text="found behind the sink, tape says only \"MQ\"")
+    Bottle("starter-wetting-agent", "small-2", 500, ago(7), 20)
+
+
+def main():
+    definitions()
+    season(dt.date(2025, 12, 2), ago(52))
+    shelf()
+    # In order of entry a year reads best in order of time; equal times keep the order written.
+    head = [line for line in lines if line["type"] not in ("event", "film")]
+    rest, waiting = [], []
+    for line in lines:
+        if line["type"] == "event":
+            rest.append([line["at"], [line]])
+        elif line["type"] == "film":
+            rest[-1][1].append(line)
+    rest.sort(key=lambda item: item[0])
+    with open(HERE / "demo.jsonl", "w") as out:
+        for line in head + [entry for _, group in rest for entry in group]:
+            out.write(json.dumps(line, ensure_ascii=False) + "\n")
+
+
+main()
