@@ -1,5 +1,9 @@
 #include "core/formulary/formulary.h"
 
+#include <algorithm>
+#include <iterator>
+#include <unordered_set>
+
 namespace ullage::formulary
 {
 
@@ -25,6 +29,18 @@ std::shared_ptr<const Solution> Formulary::solution(const std::string& id) const
 std::shared_ptr<const Vessel> Formulary::vessel(const std::string& id) const
 {
     return find(m_vessels, m_vesselAt, id);
+}
+
+std::vector<std::shared_ptr<const Solution>> Formulary::currentSolutions() const
+{
+    std::unordered_set<std::string> replaced;
+    for (const auto& solution : m_solutions) {
+        replaced.insert(solution->replaces);
+    }
+    std::vector<std::shared_ptr<const Solution>> current;
+    std::copy_if(m_solutions.begin(), m_solutions.end(), std::back_inserter(current),
+                 [&](const auto& solution) { return !replaced.contains(solution->id); });
+    return current;
 }
 
 void Formulary::add(Solution solution)

@@ -31,6 +31,9 @@ public:
         return m_vessels;
     }
 
+    /// Solutions to choose from: those that no later one replaces, in order of entry.
+    [[nodiscard]] std::vector<std::shared_ptr<const Solution>> currentSolutions() const;
+
     /// The ids must be new; Book sees to that.
     void add(Solution solution);
     void add(Vessel vessel);

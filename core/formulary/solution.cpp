@@ -86,6 +86,7 @@ Result<void> check(const Solution& solution)
         {"fresh_clearing_s", plain(solution.freshClearing), 1, 7200, "s"},
         {"silver_limit_g_per_litre", plain(solution.silverLimit), 0.001, 50, "g/L"},
         {"tabular_factor", solution.tabularFactor, 1, 10, ""},
+        {"replenish_ml_per_film", plain(solution.replenishPerFilm), 1, 1000, "ml"},
     };
     for (const Ranged& figure : figures) {
         if (!figure.value) {

@@ -45,7 +45,12 @@ struct Solution {
     std::optional<chemistry::Seconds> freshClearing;     ///< clearing time when fresh, 20 °C
     std::optional<chemistry::GramsPerLitre> silverLimit; ///< the user's choice, off by default
     std::optional<double> tabularFactor; ///< fixing ÷ clearing time for tabular grains; 1 to 10
+    /// Fresh solution added for each film to hold the wear steady; 1 to 1000 mL, or none.
+    std::optional<chemistry::Millilitres> replenishPerFilm;
     std::map<std::string, std::string> sources; ///< figure's name → where it is from
+    /// Id of the solution this one is the edited copy of, or empty. What is mixed already keeps the
+    /// figures it was mixed by.
+    std::string replaces;
 
     friend bool operator==(const Solution&, const Solution&) = default;
 };

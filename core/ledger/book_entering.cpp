@@ -13,7 +13,14 @@ Result<void> Book::enter(const Entry& entry, std::int64_t action)
     if (auto* event = std::get_if<Event>(&resolved.what)) {
         fine = enterEvent(*event);
     } else if (const auto* solution = std::get_if<formulary::Solution>(&entry.what)) {
-        fine = check(*solution).map([&] { m_formulary->add(*solution); });
+        fine = check(*solution);
+        if (fine && !solution->replaces.empty() && !m_formulary->solution(solution->replaces)) {
+            fine = refuse(
+                {.code = ErrorCode::UnknownId, .field = "replaces", .text = solution->replaces});
+        }
+        if (fine) {
+            m_formulary->add(*solution);
+        }
     } else if (const auto* vessel = std::get_if<formulary::Vessel>(&entry.what)) {
         fine = check(*vessel).map([&] { m_formulary->add(*vessel); });
     } else if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
