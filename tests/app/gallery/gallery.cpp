@@ -1,9 +1,13 @@
 // Paints the widgets with sample data to PNG files: gallery FOLDER.
+#include "app/shelf/bottle_painter.h"
+#include "app/shelf/shelf_model.h"
+#include "app/shelf/shelf_view.h"
 #include "app/widgets/figures.h"
 #include "app/widgets/rail.h"
 #include "app/widgets/tally.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/verdict_mark.h"
+#include "tests/app/gallery/samples.h"
 
 #include <QApplication>
 #include <QCheckBox>
@@ -13,6 +17,8 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
+#include <QPixmap>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QVBoxLayout>
@@ -97,6 +103,51 @@ QWidget* controls()
     return page;
 }
 
+QWidget* shelf(int count, const QSize& size)
+{
+    auto* page = new QWidget;
+    auto* row = new QHBoxLayout(page);
+    auto* view = new ShelfView;
+    row->addWidget(view);
+    auto* model = new ShelfModel(view);
+    view->setShelfModel(model);
+    page->setAutoFillBackground(true);
+    page->resize(size);
+    page->show();
+    model->setBottles(samples::bottles(count));
+    return page;
+}
+
+QPixmap silhouettes()
+{
+    QPixmap picture(1300, 520);
+    picture.fill(colours().paper);
+    QPainter painter(&picture);
+    const double sizes[]{250, 500, 1000, 2000, 5000};
+    for (int row = 0; row < 2; ++row) {
+        for (int i = 0; i < 10; ++i) {
+            BottleView bottle = samples::bottles(6)[static_cast<std::size_t>(i % 6)];
+            bottle.material = static_cast<BottleMaterial>(i / 2);
+            bottle.capacityMl = row == 0 ? (i % 2 ? 1000 : 250) : sizes[(i + 1) % 5];
+            bottle.volumeMl = bottle.capacityMl * (row == 0 ? 0.9 : 0.5);
+            bottle.squeezed = row == 1 && i % 2 == 1;
+            bottle.airMl = 15;
+            paintBottle(painter, QPointF(70 + i * 128, 240 + row * 250), 1, bottle);
+        }
+    }
+    return picture;
+}
+
+void save(const QDir& folder, const QString& name, QWidget* page)
+{
+    page->show();
+    QApplication::processEvents();
+    page->grab().save(
+        folder.filePath(name + (Theme::instance().isDark() ? QStringLiteral("-dark.png")
+                                                           : QStringLiteral("-light.png"))));
+    delete page;
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -110,11 +161,11 @@ int main(int argc, char** argv)
     theme.install(application);
     for (const bool dark : {false, true}) {
         theme.setMode(dark ? ThemeMode::Dark : ThemeMode::Light);
-        const QString ending = dark ? QStringLiteral("-dark.png") : QStringLiteral("-light.png");
-        QWidget* page = controls();
-        page->show();
-        QApplication::processEvents();
-        page->grab().save(folder.filePath(QStringLiteral("controls") + ending));
-        delete page;
+        save(folder, QStringLiteral("controls"), controls());
+        silhouettes().save(folder.filePath(dark ? QStringLiteral("bottles-dark.png")
+                                                : QStringLiteral("bottles-light.png")));
+        save(folder, QStringLiteral("shelf1"), shelf(1, {1056, 330}));
+        save(folder, QStringLiteral("shelf6"), shelf(6, {1056, 330}));
+        save(folder, QStringLiteral("shelf60"), shelf(60, {1056, 360}));
     }
 }

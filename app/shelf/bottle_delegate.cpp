@@ -1,0 +1,160 @@
+#include "app/shelf/bottle_delegate.h"
+
+#include "app/shelf/bottle_painter.h"
+#include "app/shelf/shelf_model.h"
+#include "app/widgets/tally.h"
+#include "app/widgets/theme.h"
+
+#include <QPainter>
+
+#include <cmath>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+// Roomy cell, from the top: margin, bottle, board, tally, verdict, two lines, margin.
+constexpr int kTop = 12;
+constexpr int kWords = 108; // from the board to the lower edge
+constexpr int kSide = 5;    // between a cell's edge and the card of a selected bottle
+
+// Compact cell.
+constexpr int kCompactHeight = 116;
+constexpr int kCompactBoard = 102;
+constexpr double kCompactScale = 0.44;
+constexpr int kCompactBottle = 66; // room for the bottle at the left
+
+void drawLine(QPainter& painter, const QRectF& rect, const QFont& font, const QColor& colour,
+              const QString& text, Qt::Alignment alignment = Qt::AlignLeft)
+{
+    painter.setFont(font);
+    painter.setPen(colour);
+    painter.drawText(rect, static_cast<int>(alignment | Qt::AlignVCenter) | Qt::TextSingleLine,
+                     QFontMetricsF(font).elidedText(text, Qt::ElideRight, rect.width()));
+}
+
+QFont verdictFont(int pixels)
+{
+    QFont font = Theme::font(TextRole::Strong);
+    font.setPixelSize(pixels);
+    font.setWeight(QFont::Bold);
+    return font;
+}
+
+QFont mediumFont()
+{
+    QFont font = Theme::font(TextRole::Small);
+    font.setWeight(QFont::Medium);
+    return font;
+}
+
+void paintCard(QPainter& painter, const QRectF& cell, const QStyleOptionViewItem& option)
+{
+    const Colours& c = colours();
+    const QRectF card = cell.adjusted(kSide, 1, -kSide, -1);
+    const bool selected = option.state & QStyle::State_Selected;
+    const bool focused = (option.state & QStyle::State_HasFocus) && selected;
+    if (!selected && !(option.state & QStyle::State_MouseOver))
+        return;
+    painter.setPen(selected ? QPen(focused ? c.focus : c.ink, focused ? 2 : 1.6) : Qt::NoPen);
+    painter.setBrush(selected ? c.card : blend(c.paper, c.card, 0.6));
+    painter.drawRoundedRect(card, Space::kCardRadius, Space::kCardRadius);
+}
+
+void paintRoomy(QPainter& painter, const QRectF& cell, const BottleView& bottle, int board)
+{
+    const Colours& c = colours();
+    const double scale = (board - kTop) / kTallestBottle;
+    const double foot = cell.top() + board;
+    paintBottle(painter, QPointF(cell.center().x(), foot), scale, bottle);
+
+    const double left = cell.left() + kSide + 18;
+    const double width = cell.right() - kSide - 10 - left;
+    const QRectF tally(cell.left() + 10, foot + 12, cell.width() - 20, 13);
+    painter.setPen(c.ink);
+    if (bottle.filmsDone > 0)
+        paintTally(painter, tally, Qt::AlignHCenter, bottle.filmsDone);
+    else
+        drawLine(painter, tally.adjusted(0, -3, 0, 3), Theme::font(TextRole::Small), c.quiet,
+                 tallyText(0), Qt::AlignHCenter);
+    painter.setFont(verdictFont(14));
+    paintVerdict(painter, QRectF(left, foot + 34, width, 22), bottle.verdict);
+    if (bottle.subline.isEmpty()) { // a long headline may have both lines
+        painter.setFont(mediumFont());
+        painter.setPen(c.ink);
+        painter.drawText(QRectF(left, foot + 60, width, 38), Qt::AlignTop | Qt::TextWordWrap,
+                         bottle.headline);
+        return;
+    }
+    drawLine(painter, QRectF(left, foot + 58, width, 20), mediumFont(), c.ink, bottle.headline);
+    drawLine(painter, QRectF(left, foot + 77, width, 20), Theme::font(TextRole::Small), c.quiet,
+             bottle.subline);
+}
+
+void paintCompact(QPainter& painter, const QRectF& cell, const BottleView& bottle)
+{
+    const Colours& c = colours();
+    const double foot = cell.top() + kCompactBoard;
+    paintBottle(painter, QPointF(cell.left() + kSide + kCompactBottle / 2.0 - 2, foot),
+                kCompactScale, bottle, BottleLabel::None);
+    const double left = cell.left() + kSide + kCompactBottle;
+    const double width = cell.right() - kSide - 6 - left;
+    const auto line = [&](double top, double height) {
+        return QRectF(left, cell.top() + top, width, height);
+    };
+    drawLine(painter, line(9, 18), verdictFont(13), c.ink, bottle.name);
+    painter.setFont(verdictFont(12));
+    paintVerdict(painter, line(28, 18), bottle.verdict);
+    drawLine(painter, line(46, 16), mediumFont(), c.ink, bottle.headline);
+    drawLine(painter, line(62, 16), Theme::font(TextRole::Small), c.quiet, bottle.subline);
+    painter.setPen(c.ink);
+    if (bottle.filmsDone > 0 && tallyWidth(bottle.filmsDone, 10) <= width)
+        paintTally(painter, line(84, 10), Qt::AlignLeft, bottle.filmsDone);
+    else
+        drawLine(painter, line(81, 16), Theme::font(TextRole::Axis), c.quiet,
+                 tallyText(bottle.filmsDone));
+}
+
+} // namespace
+
+void BottleDelegate::setLayout(ShelfLayout layout, const QSize& cell)
+{
+    m_layout = layout;
+    m_cell = cell;
+}
+
+int BottleDelegate::cellHeight(ShelfLayout layout, double scale)
+{
+    return layout == ShelfLayout::Compact
+               ? kCompactHeight
+               : kTop + static_cast<int>(std::ceil(kTallestBottle * scale)) + kWords;
+}
+
+int BottleDelegate::boardOffset() const
+{
+    return m_layout == ShelfLayout::Compact ? kCompactBoard : m_cell.height() - kWords;
+}
+
+void BottleDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                           const QModelIndex& index) const
+{
+    const auto bottle = index.data(ShelfModel::ViewRole).value<BottleView>();
+    const QRectF cell(option.rect);
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    paintCard(*painter, cell, option);
+    if (m_layout == ShelfLayout::Compact)
+        paintCompact(*painter, cell, bottle);
+    else
+        paintRoomy(*painter, cell, bottle, boardOffset());
+    painter->restore();
+}
+
+QSize BottleDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const
+{
+    return m_cell;
+}
+
+} // namespace ullage::app

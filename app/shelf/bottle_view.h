@@ -1,0 +1,42 @@
+// What the shelf shows of one batch: plain values and finished sentences, so that the shelf knows
+// nothing of the ledger.
+#pragma once
+
+#include "app/shelf/bottle_shape.h"
+#include "app/widgets/verdict_mark.h"
+
+#include <QMetaType>
+#include <QString>
+
+namespace ullage::app
+{
+
+enum class SolutionLook { Developer, Stop, Fixer, WashAid, WettingAgent, Other };
+
+struct BottleView {
+    QString id;           ///< the batch
+    QString name;         ///< "Dev 14"
+    QString mixedText;    ///< "mixed 2 Nov"
+    QString solutionName; ///< "MQ borax developer, stock"
+    QString vesselName;   ///< "Amber 1"
+    SolutionLook solution = SolutionLook::Developer;
+    BottleMaterial material = BottleMaterial::Glass;
+    double capacityMl = 1000; ///< of the vessel, brim-full
+    double volumeMl = 0;
+    bool squeezed = false; ///< the air is pressed out at every closing
+    double airMl = 0;      ///< air left in a squeezed bottle; others follow from the volume
+    double filmsDone = 0;  ///< film units, thirds and quarters included
+    double standing = 0;   ///< share of life used by standing, 0 to 1 and above
+    double wear = 0;       ///< share of capacity used by film, 0 to 1 and above
+    VerdictLook verdict = VerdictLook::Good;
+    QString headline;   ///< "5 films left"
+    QString subline;    ///< "until 1 May"
+    double urgency = 0; ///< the most urgent bottle stands first
+};
+
+/// One sentence for a screen reader: name, solution, verdict, what is left, films done.
+QString accessibleText(const BottleView& bottle);
+
+} // namespace ullage::app
+
+Q_DECLARE_METATYPE(ullage::app::BottleView)

@@ -1,0 +1,60 @@
+// The shelf: bottles standing in rows on boards, as many to a row as fit.
+//
+// Arrow keys move along and between the boards, Return opens the bottle, the menu key its menu.
+// Few bottles are drawn roomy and as tall as the view allows; many are drawn compact.
+#pragma once
+
+#include "app/shelf/bottle_delegate.h"
+
+#include <QListView>
+
+namespace ullage::app
+{
+
+class ShelfModel;
+
+class ShelfView : public QListView
+{
+    Q_OBJECT
+
+public:
+    /// With more bottles than this the shelf is compact.
+    static constexpr int kMostRoomy = 12;
+
+    explicit ShelfView(QWidget* parent = nullptr);
+
+    void setShelfModel(ShelfModel* model);
+    /// The selected batch, empty if none.
+    [[nodiscard]] QString currentBatch() const;
+    /// Selects a batch and scrolls to it; false if it is not on the shelf.
+    bool selectBatch(const QString& id);
+
+    [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] QSize sizeHint() const override;
+
+signals:
+    void batchSelected(const QString& id);
+    /// Return or a double click on a bottle.
+    void batchActivated(const QString& id);
+    /// A menu is asked for, by mouse or keyboard, at a point of the screen.
+    void menuRequested(const QString& id, const QPoint& at);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+    void focusInEvent(QFocusEvent* event) override;
+
+private:
+    void fitCells();
+    void rememberSelection();
+    void restoreSelection();
+
+    ShelfModel* m_model = nullptr;
+    BottleDelegate* m_delegate;
+    QString m_remembered;
+    bool m_resetting = false;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,14 @@
+// Invented bottles for pictures and tests.
+#pragma once
+
+#include "app/shelf/bottle_view.h"
+
+#include <vector>
+
+namespace ullage::app::samples
+{
+
+/// Up to 60 bottles of every kind, material, size and verdict.
+std::vector<BottleView> bottles(int count);
+
+} // namespace ullage::app::samples

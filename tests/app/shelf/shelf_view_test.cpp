@@ -1,0 +1,131 @@
+#include "app/shelf/shelf_model.h"
+#include "app/shelf/shelf_view.h"
+#include "tests/app/gallery/samples.h"
+
+#include <QAbstractItemModelTester>
+#include <QContextMenuEvent>
+#include <QScrollBar>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+using namespace ullage::app;
+
+namespace
+{
+
+struct Shelf {
+    ShelfModel model;
+    ShelfView view;
+
+    explicit Shelf(int count)
+    {
+        view.setShelfModel(&model);
+        view.resize(1056, 330);
+        view.show();
+        model.setBottles(samples::bottles(count));
+        QTest::qWait(1);
+    }
+};
+
+} // namespace
+
+TEST(ShelfModel, KeepsTheRulesOfModels)
+{
+    ShelfModel model;
+    QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    model.setBottles(samples::bottles(60));
+    model.setBottles(samples::bottles(3));
+    auto changed = samples::bottles(3);
+    changed[0].headline = QStringLiteral("4 films left");
+    QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    QSignalSpy data(&model, &QAbstractItemModel::dataChanged);
+    model.setBottles(changed);
+    EXPECT_EQ(reset.count(), 0) << "the same bottles in the same order are only repainted";
+    EXPECT_EQ(data.count(), 1);
+    model.setBottles({});
+    EXPECT_EQ(model.rowCount(), 0);
+}
+
+TEST(ShelfModel, TheMostUrgentStandsFirst)
+{
+    ShelfModel model;
+    model.setBottles(samples::bottles(6));
+    QStringList names;
+    for (int row = 0; row < model.rowCount(); ++row)
+        names << model.index(row).data().toString();
+    EXPECT_EQ(names.first(), QStringLiteral("Fix 8"));
+    EXPECT_EQ(names.last(), QStringLiteral("Stop 3"));
+}
+
+TEST(ShelfModel, SaysEverythingInWords)
+{
+    ShelfModel model;
+    model.setBottles(samples::bottles(1));
+    EXPECT_EQ(
+        model.index(0).data(Qt::AccessibleTextRole).toString().toStdString(),
+        "Dev 14, MQ borax developer, stock, Good, 5 films left, until 1 May, done: 7 film(s)");
+    EXPECT_EQ(model.index(0).data(ShelfModel::VolumeMlRole).toDouble(), 985);
+}
+
+TEST(ShelfView, OneRowOfSixNeedsNoScrolling)
+{
+    Shelf shelf(6);
+    EXPECT_EQ(shelf.view.verticalScrollBar()->maximum(), 0);
+    const int top = shelf.view.visualRect(shelf.model.index(0)).top();
+    for (int row = 0; row < 6; ++row)
+        EXPECT_EQ(shelf.view.visualRect(shelf.model.index(row)).top(), top);
+}
+
+TEST(ShelfView, SixtyScrollOnlyUpAndDown)
+{
+    Shelf shelf(60);
+    EXPECT_GT(shelf.view.verticalScrollBar()->maximum(), 0);
+    EXPECT_EQ(shelf.view.horizontalScrollBar()->maximum(), 0);
+    QSignalSpy selected(&shelf.view, &ShelfView::batchSelected);
+    EXPECT_TRUE(shelf.view.selectBatch(shelf.model.bottles().back().id));
+    EXPECT_EQ(selected.count(), 1);
+    EXPECT_TRUE(shelf.view.viewport()->rect().contains(
+        shelf.view.visualRect(shelf.view.currentIndex()).center()));
+}
+
+TEST(ShelfView, ArrowsSelectAndReturnOpens)
+{
+    Shelf shelf(6);
+    shelf.view.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&shelf.view));
+    shelf.view.setFocus();
+    EXPECT_EQ(shelf.view.currentBatch(), QStringLiteral("Fix 8"));
+    QTest::keyClick(&shelf.view, Qt::Key_Right);
+    EXPECT_EQ(shelf.view.currentBatch(), QStringLiteral("Fix 9"));
+    QSignalSpy opened(&shelf.view, &ShelfView::batchActivated);
+    QTest::keyClick(&shelf.view, Qt::Key_Return);
+    ASSERT_EQ(opened.count(), 1);
+    EXPECT_EQ(opened[0][0].toString(), QStringLiteral("Fix 9"));
+}
+
+TEST(ShelfView, SelectionSurvivesAChangeOfOrder)
+{
+    Shelf shelf(6);
+    shelf.view.selectBatch(QStringLiteral("Dev 14"));
+    auto bottles = samples::bottles(6);
+    bottles[0].urgency = 99;
+    shelf.model.setBottles(bottles);
+    EXPECT_EQ(shelf.view.currentBatch(), QStringLiteral("Dev 14"));
+    EXPECT_EQ(shelf.view.currentIndex().row(), 0);
+    bottles.erase(bottles.begin());
+    shelf.model.setBottles(bottles);
+    EXPECT_EQ(shelf.view.currentBatch(), QStringLiteral("Fix 8"));
+}
+
+TEST(ShelfView, MenuKeyAsksForTheSelectedBottlesMenu)
+{
+    Shelf shelf(6);
+    shelf.view.selectBatch(QStringLiteral("Dev 13"));
+    QSignalSpy menu(&shelf.view, &ShelfView::menuRequested);
+    QContextMenuEvent key(QContextMenuEvent::Keyboard, QPoint(), QPoint());
+    QCoreApplication::sendEvent(shelf.view.viewport(), &key);
+    ASSERT_EQ(menu.count(), 1);
+    EXPECT_EQ(menu[0][0].toString(), QStringLiteral("Dev 13"));
+}
