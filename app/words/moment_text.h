@@ -1,0 +1,30 @@
+// Moments in the user's own time. The core counts in UTC; only here is a time zone applied.
+#pragma once
+
+#include "app/words/units.h"
+#include "core/chemistry/quantities.h"
+
+#include <QDateTime>
+#include <QString>
+
+namespace ullage::app
+{
+
+/// The moment on the user's clock.
+QDateTime localTime(chemistry::Instant moment);
+QDate localDate(chemistry::Instant moment);
+/// Back to UTC. An hour that the clock skips or repeats in spring or autumn is taken as Qt takes
+/// it (the later one), so that a stored moment never changes by being shown.
+chemistry::Instant instantOf(const QDateTime& local);
+
+/// "2 Nov", seen from `now`.
+QString dayText(chemistry::Instant moment, chemistry::Instant now, const QLocale& locale);
+/// "about 2 Nov": for what a model gives.
+QString aboutDayText(chemistry::Instant moment, chemistry::Instant now, const QLocale& locale);
+/// "2 Nov, 19:30".
+QString momentText(chemistry::Instant moment, chemistry::Instant now, const QLocale& locale);
+
+/// "6 months" where it is whole months, else "42 days", "36 hours".
+QString keepingText(chemistry::Days time, const QLocale& locale);
+
+} // namespace ullage::app

@@ -1,0 +1,199 @@
+// Where a bottle stands: films, standing, and the short lines under it on the shelf.
+#include "app/words/verdict_words.h"
+
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace ullage::app
+{
+
+using ledger::ReasonCode;
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Verdicts)
+};
+
+// "1 May" where the published time ends it, "about 1 May" where the model does.
+QString discardDay(const ledger::Batch& batch, const ledger::Assessment& so, const Wording& wording)
+{
+    return so.discardBy == so.keepsUntil ? dayText(*so.discardBy, batch.asOf, wording.locale)
+                                         : aboutDayText(*so.discardBy, batch.asOf, wording.locale);
+}
+
+QString untilLine(const ledger::Batch& batch, const ledger::Assessment& so, const Wording& wording)
+{
+    if (!so.discardBy)
+        return Words::tr("no keeping time known");
+    return Words::tr("until %1").arg(discardDay(batch, so, wording));
+}
+
+QString filmsLine(const ledger::Batch& batch, const ledger::Assessment& so, const Wording& wording)
+{
+    if (so.filmsLeft)
+        return Words::tr("%1 left", "films").arg(filmsText(*so.filmsLeft, wording));
+    return Words::tr("%1 done", "films").arg(filmsText(batch.filmsDone, wording));
+}
+
+ShelfLines reasonLines(const ledger::Reason& reason, const ledger::Batch& batch,
+                       const ledger::Assessment& so, const Wording& wording)
+{
+    const auto number = [&](std::string_view name, int decimals) {
+        return numberText(reason.number(name), decimals, wording.locale);
+    };
+    const auto percent = [&](std::string_view name) {
+        return percentText(reason.number(name), wording.locale);
+    };
+    switch (reason.code) {
+    case ReasonCode::Contaminated:
+        return {Words::tr("contaminated"), {}};
+    case ReasonCode::TestFailed:
+        return {Words::tr("a test failed"), {}};
+    case ReasonCode::ClearingDoubled:
+        return {Words::tr("clears in %1 s").arg(number("last_s", 0)),
+                Words::tr("%1 s when fresh").arg(number("fresh_s", 0))};
+    case ReasonCode::CapacityReached:
+        return {Words::tr("capacity reached"),
+                Words::tr("%1 done").arg(filmsText(batch.filmsDone, wording))};
+    case ReasonCode::LessThanQuarterFilm:
+        return {Words::tr("no film left in it"),
+                Words::tr("%1 done").arg(filmsText(batch.filmsDone, wording))};
+    case ReasonCode::PastKeeping:
+        return {Words::tr("past its keeping"),
+                Words::tr("since %1").arg(dayText(*so.keepsUntil, batch.asOf, wording.locale))};
+    case ReasonCode::SilverOverLimit:
+        return {Words::tr("too much silver"),
+                Words::tr("%1 g/L, limit %2").arg(number("silver", 2), number("limit", 2))};
+    case ReasonCode::StandingSpent:
+        return {Words::tr("spent by standing?"), Words::tr("%1 used").arg(percent("standing"))};
+    case ReasonCode::ClearingTestDue: {
+        const double films = reason.number("films_since");
+        const int days = static_cast<int>(std::floor(reason.number("days_since")));
+        const bool byFilms = films >= ledger::kClearingTestEveryFilms.value() - 1e-9;
+        return {Words::tr("clearing test due"),
+                byFilms
+                    ? Words::tr("%1 a litre since").arg(filmsText(chemistry::Films(films), wording))
+                    : Words::tr("%Ln day(s) since", nullptr, days)};
+    }
+    case ReasonCode::HistoryUnknown:
+        return {Words::tr("history unknown"), filmsLine(batch, so, wording)};
+    case ReasonCode::StandingNear:
+        return {filmsLine(batch, so, wording),
+                Words::tr("standing %1 used").arg(percent("standing"))};
+    case ReasonCode::CapacityNear:
+    case ReasonCode::FilmsFew:
+    case ReasonCode::DiscardSoon:
+        break;
+    }
+    return {filmsLine(batch, so, wording), untilLine(batch, so, wording)};
+}
+
+} // namespace
+
+QString verdictWord(ledger::Verdict verdict)
+{
+    switch (verdict) {
+    case ledger::Verdict::Good:
+        return Words::tr("Good");
+    case ledger::Verdict::NearItsEnd:
+        return Words::tr("Near its end");
+    case ledger::Verdict::TestFirst:
+        return Words::tr("Test first");
+    case ledger::Verdict::Discard:
+        break;
+    }
+    return Words::tr("Discard");
+}
+
+QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
+                      const Wording& wording)
+{
+    if (!so.filmsLeft)
+        return Words::tr("Films: %1 done; no capacity is known for it.")
+            .arg(filmsText(batch.filmsDone, wording));
+    const QString used =
+        Words::tr("Films: %1 of %2 used", "done, done and left together")
+            .arg(filmCountText(batch.filmsDone.value(), wording.locale),
+                 filmCountText((batch.filmsDone + *so.filmsLeft).value(), wording.locale));
+    // Without a load there is no pace of this user's, and a bottle to discard has no next film.
+    if (!so.lastFilm || batch.loads.empty() || so.verdict == ledger::Verdict::Discard)
+        return Words::tr("%1.", "a sentence").arg(used);
+    const auto day = [&](chemistry::Days wait) {
+        return dayText(chemistry::addDays(batch.asOf, wait), batch.asOf, wording.locale);
+    };
+    return Words::tr("%1; at your pace the last one falls around %2 (80 %: %3 – %4).")
+        .arg(used, day(so.lastFilm->median), day(so.lastFilm->early), day(so.lastFilm->late));
+}
+
+QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& so,
+                         const Wording& wording)
+{
+    if (!so.standingUsed)
+        return Words::tr("Standing: no keeping time is known for it.");
+    const QString used = Words::tr("Standing: %1 used (age %2, air %3).")
+                             .arg(percentText(*so.standingUsed, wording.locale),
+                                  percentText(*so.agePart, wording.locale),
+                                  percentText(*so.airPart, wording.locale));
+    if (!so.discardBy || *so.discardBy <= batch.asOf)
+        return used;
+    return Words::tr("%1 Keeps until %2.", "sentence, date")
+        .arg(used, discardDay(batch, so, wording));
+}
+
+QString firstSentence(const ledger::Assessment& so, const Wording& wording)
+{
+    if (!so.lastFilm || !so.lastFilm->chanceFilmsFirst)
+        return {};
+    const double chance = *so.lastFilm->chanceFilmsFirst;
+    constexpr double kSure = 0.9;
+    if (chance >= kSure)
+        return Words::tr("Films run out first.");
+    if (chance <= 1 - kSure)
+        return Words::tr("Time runs out first.");
+    if (chance >= 0.5)
+        return Words::tr("Films probably run out first (%1).")
+            .arg(percentText(chance, wording.locale));
+    return Words::tr("Time probably runs out first (%1).")
+        .arg(percentText(1 - chance, wording.locale));
+}
+
+QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment& so,
+                            const Wording& wording)
+{
+    if (batch.end == ledger::BatchEnd::Discarded)
+        return {Words::tr("Discarded on %1.")
+                    .arg(fullDateText(localDate(*batch.endedAt), wording.locale))};
+    if (batch.end == ledger::BatchEnd::UsedUp)
+        return {Words::tr("Used up on %1.")
+                    .arg(fullDateText(localDate(*batch.endedAt), wording.locale))};
+    QStringList sentences;
+    for (const ledger::Reason& reason : forReading(so.reasons))
+        sentences << reasonSentence(reason, batch, so, wording);
+    sentences << filmsSentence(batch, so, wording) << standingSentence(batch, so, wording);
+    if (so.verdict != ledger::Verdict::Discard && !batch.loads.empty()) {
+        if (const QString first = firstSentence(so, wording); !first.isEmpty())
+            sentences << first;
+    }
+    return sentences;
+}
+
+ShelfLines shelfLines(const ledger::Batch& batch, const ledger::Assessment& so,
+                      const Wording& wording)
+{
+    if (batch.end == ledger::BatchEnd::Discarded)
+        return {Words::tr("discarded"), dayText(*batch.endedAt, batch.asOf, wording.locale)};
+    if (batch.end == ledger::BatchEnd::UsedUp)
+        return {Words::tr("used up"), dayText(*batch.endedAt, batch.asOf, wording.locale)};
+    const auto reasons = forReading(so.reasons);
+    if (!reasons.empty())
+        return reasonLines(reasons.front(), batch, so, wording);
+    return {filmsLine(batch, so, wording), untilLine(batch, so, wording)};
+}
+
+} // namespace ullage::app

@@ -1,0 +1,51 @@
+// What the verdict means, in sentences with its numbers.
+//
+// The core lists every reason that applies. A reader needs each fact once, so what a graver reason
+// already says is left out here (forReading), and the deed asked for stands in one place only.
+#pragma once
+
+#include "app/words/units.h"
+#include "core/ledger/verdict.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace ullage::app
+{
+
+/// "Good", "Near its end", "Test first", "Discard".
+QString verdictWord(ledger::Verdict verdict);
+
+/// The reasons a person reads, gravest first: reached capacity makes "near capacity", "few films"
+/// and "less than a quarter film" redundant; past keeping "discard soon" and "standing near";
+/// spent by standing the two as well; and a bottle to discard needs no test any more.
+std::vector<ledger::Reason> forReading(const std::vector<ledger::Reason>& reasons);
+
+/// One sentence.
+QString reasonSentence(const ledger::Reason& reason, const ledger::Batch& batch,
+                       const ledger::Assessment& assessment, const Wording& wording);
+
+/// "Films: 7 of 12 used; at your pace the last one falls around 16 Jan (80 %: 22 Dec – 20 Feb)."
+QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                      const Wording& wording);
+/// "Standing: 17 % used (age 12 %, air 5 %). Keeps until about 3 Apr." Says so where no keeping
+/// time is known.
+QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                         const Wording& wording);
+/// "Films run out first." and how sure that is; empty where it cannot be known.
+QString firstSentence(const ledger::Assessment& assessment, const Wording& wording);
+
+/// All sentences about a bottle: its reasons, then where films and standing are. Of an ended one
+/// only how it ended.
+QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                            const Wording& wording);
+
+/// The two short lines under a bottle on the shelf.
+struct ShelfLines {
+    QString headline; ///< "5 films left", "clearing test due"
+    QString subline;  ///< "until 1 May", "11 films since"; may be empty
+};
+ShelfLines shelfLines(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                      const Wording& wording);
+
+} // namespace ullage::app

@@ -1,0 +1,26 @@
+// English plurals without the program's translations, so that tests read "1 film" and "2 films".
+#pragma once
+
+#include <QTranslator>
+
+namespace ullage::app
+{
+
+class EnglishPlurals : public QTranslator
+{
+public:
+    using QTranslator::QTranslator;
+
+    [[nodiscard]] bool isEmpty() const override { return false; }
+    [[nodiscard]] QString translate(const char* /*context*/, const char* source,
+                                    const char* /*disambiguation*/, int n) const override
+    {
+        const QString text = QString::fromUtf8(source);
+        if (n < 0 || !text.contains(QLatin1String("(s)")))
+            return {};
+        return QString(text).replace(QLatin1String("(s)"),
+                                     n == 1 ? QString() : QStringLiteral("s"));
+    }
+};
+
+} // namespace ullage::app
