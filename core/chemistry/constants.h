@@ -170,6 +170,47 @@ inline constexpr Constant kDiscardDoubling{
     Grade::Published,
     "discard when the clearing time has doubled: NAVEDTRA 14209, ch. 10"};
 
+inline constexpr Constant kFixerCapacityAcid{
+    "fixer-capacity-acid",
+    20,
+    20,
+    20,
+    "films/L",
+    Grade::Published,
+    "if the maker gives none: Anchell, The Darkroom Cookbook, 3rd ed. 2008, p. 108"};
+inline constexpr Constant kFixerCapacityAlkaline{
+    "fixer-capacity-alkaline",
+    25,
+    25,
+    25,
+    "films/L",
+    Grade::Published,
+    "if the maker gives none: Anchell, The Darkroom Cookbook, 3rd ed. 2008, p. 108"};
+inline constexpr Constant kFixerKeeping{
+    "fixer-keeping",
+    60.875,
+    60.875,
+    60.875,
+    "days",
+    Grade::Published,
+    "working strength, two months at most: Anchell, The Darkroom Cookbook, 3rd ed. 2008, p. 108"};
+inline constexpr Constant kSilverPerFilm{"silver-per-film",
+                                         0.15,
+                                         0.11,
+                                         0.21,
+                                         "g",
+                                         Grade::Computed,
+                                         "silver that fixing takes from film"};
+inline constexpr Constant kBromidePerFilm{
+    "bromide-per-film", 50, 40, 60, "mg as KBr", Grade::Computed, "what developing frees"};
+inline constexpr Constant kSilverWaste{"silver-waste",
+                                       0.005,
+                                       0.005,
+                                       0.005,
+                                       "g/L",
+                                       Grade::Published,
+                                       "hazardous at or above: US 40 CFR 261.24, code D011"};
+
 /// A wall material of bottles. Permeability of oxygen in cm³·mm/(m²·day·atm).
 struct WallConstant {
     std::string_view material;

@@ -138,6 +138,8 @@ Crossing whenReaching(const ClearingFit& fit, Seconds level)
 
 Seconds Clearing::fixingTime() const { return now * kFixFactor.value; }
 
+bool silverIsHazardousWaste(GramsPerLitre silver) { return silver.value() >= kSilverWaste.value; }
+
 std::optional<Clearing> clearing(std::span<const ClearingTest> tests, FilmsPerLitre wear,
                                  std::optional<Seconds> freshFigure)
 {

@@ -60,6 +60,10 @@ struct Clearing {
     [[nodiscard]] Seconds fixingTime() const;
 };
 
+/// Whether a solution with this much silver is hazardous waste in the US: at the limit or above it.
+/// Source: kSilverWaste. Other places have other limits; the local authority decides.
+bool silverIsHazardousWaste(GramsPerLitre silver);
+
 /// Empty without a test. `tests` in the order they were made.
 std::optional<Clearing> clearing(std::span<const ClearingTest> tests, FilmsPerLitre wear,
                                  std::optional<Seconds> freshFigure);
