@@ -1,0 +1,198 @@
+#include "core/chemistry/keeping.h"
+
+#include "core/chemistry/oxygen.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+
+namespace ullage::chemistry
+{
+namespace
+{
+
+// What the equations at the head of keeping.h give, worked out apart from this code to ten digits.
+// C_sat: 9.092426 mg/L / 31.998 × 0.49.
+constexpr MillimolesPerLitre kSaturation{0.13923647606143907};
+
+Enclosure glass(double capacity)
+{
+    return enclosure(Millilitres(capacity), 0, Millimetres(1), CubicCentimetresPerDay(0.05));
+}
+
+Standing closedUp(const Enclosure& bottle, double volume)
+{
+    Standing state;
+    state.air = freshAir(bottle.capacity - Millilitres(volume));
+    return state;
+}
+
+TEST(Enclosure, flowsAndSurfaceGoByMaterialAndSize)
+{
+    // 620 cm² and 64 cm² at one litre; PET: 1.8·0.062·0.2095/0.30/22.414 mmol a day.
+    const auto pet =
+        enclosure(Millilitres(1000), 1.8, Millimetres(0.30), CubicCentimetresPerDay(0.05));
+    EXPECT_NEAR(pet.wallFlow, 0.003477023289, 1e-12);
+    EXPECT_NEAR(pet.capFlow, 0.002230748639, 1e-12);
+    EXPECT_NEAR(pet.surface.value(), 64, 1e-12);
+    // Eight times the volume: four times the wall and the surface, the same cap.
+    const auto big =
+        enclosure(Millilitres(8000), 1.8, Millimetres(0.30), CubicCentimetresPerDay(0.05));
+    EXPECT_NEAR(big.wallFlow / pet.wallFlow, 4, 1e-12);
+    EXPECT_NEAR(big.surface.value(), 256, 1e-10);
+    EXPECT_EQ(big.capFlow, pet.capFlow);
+    EXPECT_EQ(glass(1000).wallFlow, 0);
+}
+
+TEST(Stand, matchesTheEquationWorkedOutApart)
+{
+    const auto bottle = glass(1030);
+    const Closed closed{bottle, Millilitres(500), kSaturation};
+    const auto month = stand(closedUp(bottle, 500), Days(30), closed);
+    EXPECT_NEAR(month.taken.total().value(), 8.577298660400226, 1e-9);
+    EXPECT_NEAR(month.air.total().value(), 0.26558312102578346, 1e-9);
+    const auto hour = stand(closedUp(bottle, 500), Days(0.05), closed);
+    EXPECT_NEAR(hour.taken.total().value(), 0.04351935195900492, 1e-11);
+
+    const auto pet =
+        enclosure(Millilitres(1030), 1.8, Millimetres(0.30), CubicCentimetresPerDay(0.05));
+    const auto inPet = stand(closedUp(pet, 500), Days(30), {pet, Millilitres(500), kSaturation});
+    EXPECT_NEAR(inPet.taken.total().value(), 8.724444028650304, 1e-9);
+
+    const auto hdpe =
+        enclosure(Millilitres(1030), 73, Millimetres(0.9), CubicCentimetresPerDay(0.05));
+    const auto full = stand(closedUp(hdpe, 1030), Days(30), {hdpe, Millilitres(1030), kSaturation});
+    EXPECT_NEAR(full.taken.total().value(), 1.4612737168592165, 1e-9);
+    EXPECT_GT(full.taken.wall.value(), 20 * full.taken.cap.value());
+    EXPECT_EQ(full.taken.bottleAir.value(), 0);
+}
+
+TEST(Stand, underHalfAMillilitreOfAirEverythingGoesStraightIn)
+{
+    const auto bottle = glass(1000);
+    const Closed closed{bottle, Millilitres(999.6), kSaturation};
+    const auto state = stand(closedUp(bottle, 999.6), Days(100), closed);
+    EXPECT_NEAR(state.taken.total().value(), 0.2230748639 / 0.9996, 1e-9);
+    EXPECT_EQ(state.taken.bottleAir.value(), 0);
+    // With half a millilitre the air has its own part.
+    EXPECT_GT(stand(closedUp(bottle, 999.5), Days(100), {bottle, Millilitres(999.5), kSaturation})
+                  .taken.bottleAir.value(),
+              0);
+}
+
+TEST(Stand, splittingAWaitChangesNothing)
+{
+    const auto bottle =
+        enclosure(Millilitres(1030), 94, Millimetres(1), CubicCentimetresPerDay(0.05));
+    const Closed closed{bottle, Millilitres(400), kSaturation, Celsius(26)};
+    const auto whole = stand(closedUp(bottle, 400), Days(90), closed);
+    const auto split = stand(stand(closedUp(bottle, 400), Days(0.3), closed), Days(89.7), closed);
+    EXPECT_NEAR(split.taken.total().value(), whole.taken.total().value(), 1e-9);
+    EXPECT_NEAR(split.taken.wall.value(), whole.taken.wall.value(), 1e-9);
+    EXPECT_NEAR(split.air.total().value(), whole.air.total().value(), 1e-9);
+    EXPECT_NEAR(split.aged.value(), whole.aged.value(), 1e-9);
+}
+
+TEST(Stand, oxygenIsNeitherMadeNorLost)
+{
+    // Glass: what left the air and what the cap let in is in the solution. The cap lets in less the
+    // more oxygen the air still has: q_cap·(1 − n/n_full), and ∫n dt is τ times what was taken up.
+    const auto bottle = glass(1030);
+    const auto before = closedUp(bottle, 500);
+    const auto after = stand(before, Days(45), {bottle, Millilitres(500), kSaturation});
+    const double solubility = kSaturation.value() / 1000 / kAirOxygen.value;
+    const double tau = 530 / (24 * kBottleExchange.value * bottle.surface.value() * solubility);
+    const double taken = after.taken.total().value() * 0.5;
+    const double came = bottle.capFlow * (45 - tau * taken / before.air.total().value());
+    EXPECT_NEAR(taken + after.air.total().value(), before.air.total().value() + came, 1e-10);
+}
+
+TEST(Ageing, followsArrhenius)
+{
+    EXPECT_EQ(ageingFactor(Celsius(20)), 1);
+    EXPECT_NEAR(ageingFactor(Celsius(30)), 3.281411273871352, 1e-12);
+    EXPECT_NEAR(ageingFactor(Celsius(5)), 0.1433289904099706, 1e-13);
+    AirConstants steep;
+    steep.ageing = 11'500;
+    EXPECT_GT(ageingFactor(Celsius(30), steep), ageingFactor(Celsius(30)));
+    const auto bottle = glass(1000);
+    const auto warm =
+        stand(Standing(), Days(10), {bottle, Millilitres(1000), kSaturation, Celsius(30)});
+    EXPECT_NEAR(warm.aged.value(), 32.81411273871352, 1e-11);
+}
+
+TEST(OpenVessel, takesUpByItsSurface)
+{
+    // k·A·C_sat·h/1000 per litre: 7·516·0.13923647606·24/1000 in one litre, twice that in half.
+    const auto tray = [](double volume) {
+        return openUptake(Hours(24), SquareCentimetres(516), Millilitres(volume), kSaturation)
+            .value();
+    };
+    EXPECT_NEAR(tray(1000), 12.07013163681403, 1e-9);
+    EXPECT_NEAR(tray(500), 24.14026327362806, 1e-9);
+}
+
+TEST(Calibration, runsTheModelBackwards)
+{
+    const KeepingTimes times{Days(182.625), Days(60.875)};
+    const auto limits = calibrate(times, kSaturation);
+    ASSERT_TRUE(limits);
+    EXPECT_NEAR(limits->oxygen.value(), 12.807678800341618, 1e-8);
+    EXPECT_NEAR(limits->age.value(), 194.74686557945347, 1e-7);
+
+    // By its own limits the reference bottle is spent exactly at the two published times.
+    const auto bottle = referenceBottle();
+    for (const auto& [volume, days] : {std::pair{1000.0, 182.625}, {515.0, 60.875}}) {
+        auto state = closedUp(bottle, volume);
+        state.taken.pouring = kSaturation;
+        const Closed closed{bottle, Millilitres(volume), kSaturation};
+        EXPECT_NEAR(limits->used(stand(state, Days(days), closed)), 1, 1e-12);
+        EXPECT_NEAR(daysUntilSpent(state, closed, *limits).value(), days, 1e-7);
+    }
+}
+
+TEST(Calibration, oneFigureLeavesTheDefaultLimit)
+{
+    const auto limits = calibrate({Days(182.625), {}}, kSaturation);
+    EXPECT_NEAR(limits->oxygen.value(), 13, 1e-12);
+    EXPECT_NEAR(limits->age.value(), 194.55581987883843, 1e-7);
+}
+
+TEST(Calibration, refusesTimesNoLimitsCanGive)
+{
+    EXPECT_EQ(calibrate({Days(100), Days(100)}, kSaturation).error().field, "keeping.half_days");
+    EXPECT_EQ(calibrate({Days(100), Days(120)}, kSaturation).error().code, ErrorCode::Conflict);
+    // The cap alone would spend it first: no age is left.
+    EXPECT_EQ(calibrate({Days(7000), {}}, kSaturation).error().field, "keeping.full_days");
+}
+
+TEST(DaysUntilSpent, isNothingOnceSpentAndRespectsTemperature)
+{
+    const KeepingLimits limits{MillimolesPerLitre(13), Days(200)};
+    const auto bottle = glass(1030);
+    auto state = closedUp(bottle, 1000);
+    const Closed cool{bottle, Millilitres(1000), kSaturation, Celsius(5)};
+    const Closed warm{bottle, Millilitres(1000), kSaturation, Celsius(30)};
+    EXPECT_LT(daysUntilSpent(state, warm, limits).value(), 200 / 3.28);
+    EXPECT_GT(daysUntilSpent(state, cool, limits).value(), 400);
+    const double days = daysUntilSpent(state, cool, limits).value();
+    EXPECT_NEAR(limits.used(stand(state, Days(days), cool)), 1, 1e-10);
+    state.taken.openVessel = MillimolesPerLitre(13);
+    EXPECT_EQ(daysUntilSpent(state, cool, limits), Days(0));
+}
+
+TEST(KeepingTime, wholeMonthsAreCalendarMonths)
+{
+    EXPECT_EQ(wholeMonths(Days(182.625)), 6);
+    EXPECT_EQ(wholeMonths(Days(30.4375)), 1);
+    EXPECT_EQ(wholeMonths(Days(365.25)), 12);
+    EXPECT_FALSE(wholeMonths(Days(180)));
+    EXPECT_FALSE(wholeMonths(Days(0)));
+    EXPECT_FALSE(wholeMonths(Days(15.21875)));
+    using namespace std::chrono;
+    const Instant start = sys_days(year(2026) / 8 / 31) + hours(10);
+    EXPECT_EQ(addKeepingTime(start, Days(182.625)), sys_days(year(2027) / 2 / 28) + hours(10));
+    EXPECT_EQ(addKeepingTime(start, Days(180)), start + hours(24 * 180));
+}
+
+} // namespace
+} // namespace ullage::chemistry

@@ -1,0 +1,4 @@
+// Not compiled: the include check must notice this line.
+#pragma once
+
+#include <QtWidgets/QMessageBox>

@@ -1,0 +1,95 @@
+#include "core/chemistry/developing.h"
+
+#include "core/chemistry/constants.h"
+
+#include <array>
+#include <cmath>
+#include <gtest/gtest.h>
+
+namespace ullage::chemistry
+{
+namespace
+{
+
+constexpr Celsius fahrenheit(double degrees) { return Celsius((degrees - 32) / 1.8); }
+
+// Kodak publication F-32, rotary-tube table: minutes at 68, 70, 72, 75 °F in MQ-borax stock.
+struct Row {
+    const char* film;
+    std::array<double, 4> minutes;
+    double q10; // fitted to the ends, two digits: the source's range of 1.86 to 1.96
+};
+constexpr std::array kRows{Row{"medium speed", {6.5, 6, 5.5, 5}, 1.96},
+                           Row{"high speed", {7, 6.5, 6, 5.5}, 1.86}};
+constexpr std::array<double, 4> kFahrenheit{68, 70, 72, 75};
+
+double fittedQ10(const Row& row)
+{
+    const double tens = (fahrenheit(kFahrenheit[3]) - fahrenheit(kFahrenheit[0])).value() / 10;
+    return std::pow(row.minutes[0] / row.minutes[3], 1 / tens);
+}
+
+TEST(TimeAndTemperature, q10FittedToTheEndsGivesTheMiddleWithinAQuarterMinute)
+{
+    for (const Row& row : kRows) {
+        const double q10 = fittedQ10(row);
+        EXPECT_NEAR(q10, row.q10, 0.005) << row.film;
+        const std::array pairs{TimeAtTemperature{Celsius(20), Seconds(row.minutes[0] * 60)}};
+        for (std::size_t i = 1; i < kFahrenheit.size(); ++i) {
+            const auto time = baseTime(pairs, fahrenheit(kFahrenheit[i]), q10);
+            ASSERT_TRUE(time);
+            EXPECT_NEAR(time->time.value() / 60, row.minutes[i], 0.25)
+                << row.film << ", " << kFahrenheit[i] << " °F";
+        }
+    }
+}
+
+TEST(TimeAndTemperature, endsEnteredAsPairsGiveTheMiddleToo)
+{
+    for (const Row& row : kRows) {
+        const std::array pairs{
+            TimeAtTemperature{fahrenheit(kFahrenheit[0]), Seconds(row.minutes[0] * 60)},
+            TimeAtTemperature{fahrenheit(kFahrenheit[3]), Seconds(row.minutes[3] * 60)}};
+        for (std::size_t i = 1; i < 3; ++i) {
+            const auto time = baseTime(pairs, fahrenheit(kFahrenheit[i]), kQ10.value);
+            EXPECT_NEAR(time->time.value() / 60, row.minutes[i], 0.25) << row.film;
+        }
+    }
+}
+
+TEST(TimeAndTemperature, theDefaultLiesWithinTheRow)
+{
+    EXPECT_NEAR(kQ10.low, fittedQ10(kRows[1]), 0.005);
+    EXPECT_GE(kQ10.value, 1.86);
+    EXPECT_LE(kQ10.value, 1.96);
+    for (const Row& row : kRows) {
+        const std::array pairs{TimeAtTemperature{Celsius(20), Seconds(row.minutes[0] * 60)}};
+        for (std::size_t i = 1; i < kFahrenheit.size(); ++i) {
+            const auto time = baseTime(pairs, fahrenheit(kFahrenheit[i]), kQ10.value);
+            EXPECT_NEAR(time->time.value() / 60, row.minutes[i], 0.25) << row.film;
+        }
+    }
+}
+
+// Clerc, Photography: Theory and Practice, § 573: an MQ paper developer takes 1.5 times as long at
+// 55 °F as at 65 °F.
+TEST(TimeAndTemperature, mqPaperDeveloper)
+{
+    const double q10 = std::pow(1.5, 10 / (fahrenheit(65) - fahrenheit(55)).value());
+    EXPECT_NEAR(q10, 2.07, 0.005);
+    EXPECT_NEAR(kQ10.high, q10, 0.005);
+    const std::array cold{TimeAtTemperature{fahrenheit(55), Seconds(150)}};
+    EXPECT_NEAR(baseTime(cold, fahrenheit(65), 2.07)->time.value(), 100, 0.5);
+}
+
+// Wellington, Photographic Handbook, p. 130, and TM 11-2323: hydroquinone is inert near 13 °C.
+TEST(TimeAndTemperature, noTimeWhereHydroquinoneIsInert)
+{
+    const std::array pairs{TimeAtTemperature{Celsius(20), Seconds(600)}};
+    EXPECT_TRUE(baseTime(pairs, Celsius(13), kQ10.value));
+    EXPECT_FALSE(baseTime(pairs, Celsius(12.9), kQ10.value));
+    EXPECT_NEAR(fahrenheit(55).value(), 13, 0.5); // the manuals write 55 °F
+}
+
+} // namespace
+} // namespace ullage::chemistry
