@@ -50,6 +50,14 @@ QFont mediumFont()
     return font;
 }
 
+// A headline without a second line below it may take both.
+void drawWrapped(QPainter& painter, const QRectF& rect, const QString& text)
+{
+    painter.setFont(mediumFont());
+    painter.setPen(colours().ink);
+    painter.drawText(rect, Qt::AlignTop | Qt::TextWordWrap, text);
+}
+
 void paintCard(QPainter& painter, const QRectF& cell, const QStyleOptionViewItem& option)
 {
     const Colours& c = colours();
@@ -81,11 +89,8 @@ void paintRoomy(QPainter& painter, const QRectF& cell, const BottleView& bottle,
                  tallyText(0), Qt::AlignHCenter);
     painter.setFont(verdictFont(14));
     paintVerdict(painter, QRectF(left, foot + 34, width, 22), bottle.verdict);
-    if (bottle.subline.isEmpty()) { // a long headline may have both lines
-        painter.setFont(mediumFont());
-        painter.setPen(c.ink);
-        painter.drawText(QRectF(left, foot + 60, width, 38), Qt::AlignTop | Qt::TextWordWrap,
-                         bottle.headline);
+    if (bottle.subline.isEmpty()) {
+        drawWrapped(painter, QRectF(left, foot + 60, width, 38), bottle.headline);
         return;
     }
     drawLine(painter, QRectF(left, foot + 58, width, 20), mediumFont(), c.ink, bottle.headline);
@@ -107,8 +112,12 @@ void paintCompact(QPainter& painter, const QRectF& cell, const BottleView& bottl
     drawLine(painter, line(9, 18), verdictFont(13), c.ink, bottle.name);
     painter.setFont(verdictFont(12));
     paintVerdict(painter, line(28, 18), bottle.verdict);
-    drawLine(painter, line(46, 16), mediumFont(), c.ink, bottle.headline);
-    drawLine(painter, line(62, 16), Theme::font(TextRole::Small), c.quiet, bottle.subline);
+    if (bottle.subline.isEmpty()) {
+        drawWrapped(painter, line(47, 32), bottle.headline);
+    } else {
+        drawLine(painter, line(46, 16), mediumFont(), c.ink, bottle.headline);
+        drawLine(painter, line(62, 16), Theme::font(TextRole::Small), c.quiet, bottle.subline);
+    }
     painter.setPen(c.ink);
     if (bottle.filmsDone > 0 && tallyWidth(bottle.filmsDone, 10) <= width)
         paintTally(painter, line(84, 10), Qt::AlignLeft, bottle.filmsDone);

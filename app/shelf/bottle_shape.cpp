@@ -122,7 +122,7 @@ std::vector<QPointF> narrowed(const std::vector<QPointF>& profile, double should
     for (QPointF& point : result) {
         if (point.y() >= shoulder || point.y() <= 0)
             continue;
-        const double dip = std::sin(std::numbers::pi * point.y() / shoulder);
+        const double dip = std::pow(std::sin(std::numbers::pi * point.y() / shoulder), 1.4);
         point.rx() *= 1 - (1 - waist) * dip;
     }
     return result;

@@ -1,4 +1,5 @@
 // Paints the widgets with sample data to PNG files: gallery FOLDER.
+#include "app/charts/chart.h"
 #include "app/shelf/bottle_painter.h"
 #include "app/shelf/shelf_model.h"
 #include "app/shelf/shelf_view.h"
@@ -15,6 +16,7 @@
 #include <QDateTimeEdit>
 #include <QDir>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
@@ -118,6 +120,27 @@ QWidget* shelf(int count, const QSize& size)
     return page;
 }
 
+QWidget* charts(const QSize& size)
+{
+    auto* page = new QWidget;
+    auto* row = new QHBoxLayout(page);
+    for (const ChartSpec& spec :
+         {samples::whatIsLeft(), samples::timeForEachFilm(), samples::clearing()}) {
+        auto* view = makeChartView();
+        view->setChart(spec);
+        row->addWidget(view, 1);
+    }
+    QPalette palette = page->palette();
+    palette.setColor(QPalette::Window, colours().card);
+    page->setPalette(palette);
+    page->setAutoFillBackground(true);
+    page->resize(size);
+    page->show();
+    QKeyEvent key(QEvent::KeyPress, Qt::Key_End, Qt::NoModifier);
+    QApplication::sendEvent(page->findChildren<ChartView*>().at(2)->focusProxy(), &key);
+    return page;
+}
+
 QPixmap silhouettes()
 {
     QPixmap picture(1300, 520);
@@ -164,6 +187,8 @@ int main(int argc, char** argv)
         save(folder, QStringLiteral("controls"), controls());
         silhouettes().save(folder.filePath(dark ? QStringLiteral("bottles-dark.png")
                                                 : QStringLiteral("bottles-light.png")));
+        save(folder, QStringLiteral("charts-narrow"), charts({960, 260}));
+        save(folder, QStringLiteral("charts-wide"), charts({1700, 420}));
         save(folder, QStringLiteral("shelf1"), shelf(1, {1056, 330}));
         save(folder, QStringLiteral("shelf6"), shelf(6, {1056, 330}));
         save(folder, QStringLiteral("shelf60"), shelf(60, {1056, 360}));

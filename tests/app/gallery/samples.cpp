@@ -1,5 +1,9 @@
 #include "tests/app/gallery/samples.h"
 
+#include <QDate>
+
+#include <algorithm>
+
 namespace ullage::app::samples
 {
 
@@ -79,6 +83,125 @@ std::vector<BottleView> bottles(int count)
         result.push_back(bottle);
     }
     return result;
+}
+
+ChartSpec whatIsLeft()
+{
+    const double mixed = chartDay(QDate(2026, 11, 2));
+    const double today = mixed + 22.5;
+    const double end = mixed + 182;
+    ChartSpec spec;
+    spec.title = text("What is left, over time");
+    spec.summary = text("Films run out first, about 16 Jan; standing on 9 Apr.");
+    spec.xName = text("date");
+    spec.xMin = mixed;
+    spec.xMax = end;
+    spec.yMax = 1;
+    spec.marker = today;
+    spec.markerText = text("today");
+    const auto age = [&](double day) { return 1 - (day - mixed) / 195; };
+    const auto standing = [&](double day) {
+        const double t = day - mixed;
+        return std::max(0.0, age(day) - 0.0014 * t - 0.000008 * t * t);
+    };
+    ChartSeries air{
+        .name = text("air's share"), .kind = SeriesKind::HatchedArea, .ink = ChartInk::Air};
+    ChartSeries alone{.name = text("age alone"), .kind = SeriesKind::Line, .ink = ChartInk::Age};
+    ChartSeries stood{
+        .name = text("standing"), .kind = SeriesKind::Line, .ink = ChartInk::Standing};
+    ChartSeries stands = stood;
+    stands.kind = SeriesKind::Dashed;
+    stands.inLegend = false;
+    stands.name = text("standing, to come");
+    for (double day = mixed; day <= end; day += 3.25) {
+        air.points.emplace_back(day, age(day));
+        air.lower.emplace_back(day, standing(day));
+        alone.points.emplace_back(day, age(day));
+        (day <= today ? stood : stands).points.emplace_back(day, standing(day));
+    }
+    stands.points.insert(stands.points.begin(), stood.points.back());
+    spec.series = {{.name = text("80 % span"),
+                    .kind = SeriesKind::Area,
+                    .ink = ChartInk::Fan,
+                    .points = {{today, 0.42}, {mixed + 110, 0}},
+                    .lower = {{today, 0.42}, {mixed + 50, 0}, {mixed + 110, 0}},
+                    .inLegend = false,
+                    .inFigures = false},
+                   {.name = text("films"),
+                    .kind = SeriesKind::Step,
+                    .ink = ChartInk::Films,
+                    .points = {{mixed, 1},
+                               {mixed + 2, 0.83},
+                               {mixed + 9, 0.67},
+                               {mixed + 14, 0.5},
+                               {mixed + 21, 0.42}}},
+                   {.name = text("films, at your pace"),
+                    .kind = SeriesKind::Dashed,
+                    .ink = ChartInk::Films,
+                    .points = {{today, 0.42}, {mixed + 75, 0}},
+                    .inLegend = false},
+                   stood,
+                   stands,
+                   alone,
+                   air};
+    return spec;
+}
+
+ChartSpec timeForEachFilm()
+{
+    ChartSpec spec;
+    spec.title = text("Time for each film, 20 °C");
+    spec.summary = text("The eighth film takes 12:35.");
+    spec.x = ChartX::Categories;
+    spec.xName = text("film");
+    spec.xTitle = text("film in this batch");
+    spec.y = ChartY::Minutes;
+    spec.series = {{.name = text("done"), .kind = SeriesKind::Bars, .ink = ChartInk::Films},
+                   {.name = text("next"), .kind = SeriesKind::Bars, .ink = ChartInk::Next},
+                   {.name = text("to come"), .kind = SeriesKind::Bars, .ink = ChartInk::ToCome}};
+    for (int film = 0; film < 12; ++film) {
+        spec.categories << QString::number(film + 1);
+        spec.series[film < 7    ? 0
+                    : film == 7 ? 1
+                                : 2]
+            .points.emplace_back(film, 9.5 * (1 + 0.045 * film));
+    }
+    return spec;
+}
+
+ChartSpec clearing()
+{
+    ChartSpec spec;
+    spec.title = text("Clearing time");
+    spec.summary = text("Doubles at about 31 films per litre.");
+    spec.x = ChartX::Numbers;
+    spec.xName = text("films per litre");
+    spec.xTitle = text("films per litre");
+    spec.xMin = 0;
+    spec.xMax = 40;
+    spec.y = ChartY::Number;
+    spec.yUnit = text("s");
+    spec.marker = 11;
+    spec.markerText = text("today");
+    spec.series = {{.name = text("90 % band"),
+                    .kind = SeriesKind::Area,
+                    .ink = ChartInk::Fan,
+                    .points = {{0, 75}, {15, 95}, {40, 165}},
+                    .lower = {{0, 50}, {15, 78}, {40, 120}},
+                    .figures = AreaFigures::Edges},
+                   {.name = text("fitted line"),
+                    .kind = SeriesKind::Line,
+                    .ink = ChartInk::Standing,
+                    .points = {{0, 62}, {40, 142}}},
+                   {.name = text("twice fresh"),
+                    .kind = SeriesKind::Dashed,
+                    .ink = ChartInk::Limit,
+                    .points = {{0, 124}, {40, 124}}},
+                   {.name = text("tests"),
+                    .kind = SeriesKind::Points,
+                    .ink = ChartInk::Films,
+                    .points = {{0, 62}, {4, 72}, {8, 76}, {11, 86}}}};
+    return spec;
 }
 
 } // namespace ullage::app::samples

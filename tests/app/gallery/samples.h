@@ -1,6 +1,7 @@
 // Invented bottles for pictures and tests.
 #pragma once
 
+#include "app/charts/chart.h"
 #include "app/shelf/bottle_view.h"
 
 #include <vector>
@@ -10,5 +11,9 @@ namespace ullage::app::samples
 
 /// Up to 60 bottles of every kind, material, size and verdict.
 std::vector<BottleView> bottles(int count);
+
+ChartSpec whatIsLeft();
+ChartSpec timeForEachFilm();
+ChartSpec clearing();
 
 } // namespace ullage::app::samples

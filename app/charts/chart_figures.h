@@ -1,0 +1,52 @@
+// The arithmetic of charts: ticks on round values and round dates, thinning, reading values off.
+#pragma once
+
+#include "app/charts/chart.h"
+
+#include <QLocale>
+
+namespace ullage::app
+{
+
+struct ChartTick {
+    double at = 0;
+    QString text;
+};
+
+/// More points than this are thinned before they are drawn.
+inline constexpr int kMostPoints = 2000;
+
+/// At most `most` points that keep the first, the last and every high and low.
+std::vector<QPointF> thinned(const std::vector<QPointF>& points, int most = kMostPoints);
+
+/// The points of a step line written out with its corners, its last value held to `end`.
+std::vector<QPointF> stepCorners(const std::vector<QPointF>& points, double end);
+
+/// The value of a series at x: held for steps, straight between points else; none outside.
+std::optional<double> valueAt(const ChartSeries& series, double x, double xEnd);
+/// The lower edge of an area there, 0 if it has none of its own.
+double lowerAt(const ChartSeries& series, double x);
+
+/// Top of the y axis: `yMax`, or the round value above the data.
+double yTop(const ChartSpec& spec);
+/// Ticks from yMin to the top, `most` or fewer.
+std::vector<ChartTick> yTicks(const ChartSpec& spec, int most, const QLocale& locale);
+
+/// Ticks of a date axis on round days, weeks, months or years, so far apart that their labels have
+/// room in `width` pixels; `measure` gives the width of a label.
+std::vector<ChartTick> dateTicks(double from, double to, double width,
+                                 const std::function<double(const QString&)>& measure,
+                                 const QLocale& locale);
+std::vector<ChartTick> numberTicks(double from, double to, int most, const QLocale& locale);
+
+/// A value in the words of the axis.
+QString valueText(const ChartSpec& spec, double value, const QLocale& locale);
+QString xText(const ChartSpec& spec, double x, const QLocale& locale);
+/// What a series says at x: a value, a span or what lies between; empty outside.
+QString seriesText(const ChartSpec& spec, const ChartSeries& series, double x,
+                   const QLocale& locale);
+
+/// Every x at which some series has a point, rising, no two the same.
+std::vector<double> allX(const ChartSpec& spec);
+
+} // namespace ullage::app

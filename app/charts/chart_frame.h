@@ -1,0 +1,52 @@
+// Everything round the curves: where the plot lies, axes, marker, read-out. It knows the chart's
+// values and pixels, and nothing of the library that draws the series.
+#pragma once
+
+#include "app/charts/chart.h"
+#include "app/charts/chart_figures.h"
+#include "app/charts/chart_paint.h"
+
+#include <QRectF>
+#include <QSize>
+
+namespace ullage::app
+{
+
+class ChartFrame
+{
+public:
+    void setSpec(const ChartSpec& spec);
+    void resize(const QSize& size);
+
+    [[nodiscard]] const ChartSpec& spec() const { return m_spec; }
+    [[nodiscard]] const QRectF& plot() const { return m_plot; }
+
+    [[nodiscard]] bool categories() const { return m_spec.x == ChartX::Categories; }
+    [[nodiscard]] double xMin() const;
+    [[nodiscard]] double xMax() const;
+    [[nodiscard]] QPointF toPlot(double x, double y) const;
+
+    /// Moves the read-out to x, held inside the axis; to a whole category on a category axis.
+    void readAt(double x);
+    void readAtPixel(const QPointF& at);
+    void hideReadOut() { m_readAt.reset(); }
+    [[nodiscard]] const std::optional<double>& readingAt() const { return m_readAt; }
+    /// The read-out in words, empty while it is hidden.
+    [[nodiscard]] QString readOut() const;
+
+    void paintAxes(QPainter& painter) const;
+    void paintMarker(QPainter& painter) const;
+    void paintReadOut(QPainter& painter) const;
+
+private:
+    [[nodiscard]] int yTickCount() const { return m_size.height() < 190 ? 3 : 5; }
+    [[nodiscard]] std::vector<ChartTick> xTicks() const;
+    [[nodiscard]] std::vector<ReadOutRow> rows() const;
+
+    ChartSpec m_spec;
+    QSize m_size;
+    QRectF m_plot;
+    std::optional<double> m_readAt;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,46 @@
+// The figures of a chart as a table, for whoever would rather read or copy them.
+#pragma once
+
+#include "app/charts/chart.h"
+
+#include <QAbstractTableModel>
+#include <QDialog>
+
+namespace ullage::app
+{
+
+class ChartTableModel : public QAbstractTableModel
+{
+    Q_OBJECT
+
+public:
+    explicit ChartTableModel(const ChartSpec& spec, QObject* parent = nullptr);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
+                                      int role) const override;
+
+private:
+    ChartSpec m_spec;
+    std::vector<double> m_x;
+    std::vector<std::size_t> m_columns; // which series
+};
+
+/// The table in a window; Ctrl+C copies it as text that a spreadsheet reads.
+class ChartTableDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    explicit ChartTableDialog(const ChartSpec& spec, QWidget* parent = nullptr);
+
+    /// The whole table, columns parted by tabs.
+    [[nodiscard]] QString asText() const;
+
+private:
+    ChartTableModel* m_model;
+};
+
+} // namespace ullage::app
