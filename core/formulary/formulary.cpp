@@ -43,6 +43,28 @@ std::vector<std::shared_ptr<const Solution>> Formulary::currentSolutions() const
     return current;
 }
 
+std::vector<std::string> Formulary::family(const std::string& id) const
+{
+    std::vector<std::string> members{id};
+    const auto isMember = [&](const std::string& one) {
+        return std::find(members.begin(), members.end(), one) != members.end();
+    };
+    for (std::size_t before = 0; before != members.size();) {
+        before = members.size();
+        for (const auto& solution : m_solutions) {
+            if (solution->replaces.empty()) {
+                continue;
+            }
+            if (isMember(solution->id) && !isMember(solution->replaces)) {
+                members.push_back(solution->replaces);
+            } else if (isMember(solution->replaces) && !isMember(solution->id)) {
+                members.push_back(solution->id);
+            }
+        }
+    }
+    return members;
+}
+
 void Formulary::add(Solution solution)
 {
     m_solutionAt.emplace(solution.id, m_solutions.size());
@@ -54,5 +76,7 @@ void Formulary::add(Vessel vessel)
     m_vesselAt.emplace(vessel.id, m_vessels.size());
     m_vessels.push_back(std::make_shared<const Vessel>(std::move(vessel)));
 }
+
+void Formulary::add(DevelopmentFigure figure) { m_notebook.add(std::move(figure)); }
 
 } // namespace ullage::formulary

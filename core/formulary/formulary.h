@@ -1,6 +1,7 @@
-// All solutions and vessels of a book, by id.
+// All solutions, vessels and development times of a book, by id.
 #pragma once
 
+#include "core/formulary/notebook.h"
 #include "core/formulary/solution.h"
 #include "core/formulary/vessel.h"
 
@@ -34,13 +35,21 @@ public:
     /// Solutions to choose from: those that no later one replaces, in order of entry.
     [[nodiscard]] std::vector<std::shared_ptr<const Solution>> currentSolutions() const;
 
+    /// `id` and every solution that it replaces or is replaced by, at any remove; `id` comes first.
+    [[nodiscard]] std::vector<std::string> family(const std::string& id) const;
+
+    /// The user's development times.
+    [[nodiscard]] const Notebook& notebook() const { return m_notebook; }
+
     /// The ids must be new; Book sees to that.
     void add(Solution solution);
     void add(Vessel vessel);
+    void add(DevelopmentFigure figure);
 
 private:
     std::vector<std::shared_ptr<const Solution>> m_solutions;
     std::vector<std::shared_ptr<const Vessel>> m_vessels;
+    Notebook m_notebook;
     std::unordered_map<std::string, std::size_t> m_solutionAt;
     std::unordered_map<std::string, std::size_t> m_vesselAt;
 };

@@ -1,6 +1,7 @@
 #include "core/formulary/solution.h"
 
 #include "core/chemistry/oxygen.h"
+#include "core/formulary/figures.h"
 
 #include <algorithm>
 
@@ -37,14 +38,6 @@ std::optional<chemistry::KeepingLimits> keepingLimits(const Solution& solution,
 namespace
 {
 
-struct Ranged {
-    const char* field;
-    std::optional<double> value;
-    double low;
-    double high;
-    const char* unit;
-};
-
 Result<void> checkKeeping(const Solution& solution)
 {
     const Keeping& keeping = solution.keeping;
@@ -58,12 +51,6 @@ Result<void> checkKeeping(const Solution& solution)
     return limits ? Result<void>{} : refuse(limits.error());
 }
 
-template <class Q>
-std::optional<double> plain(const std::optional<Q>& quantity)
-{
-    return quantity ? std::optional(quantity->value()) : std::nullopt;
-}
-
 } // namespace
 
 Result<void> check(const Solution& solution)
@@ -74,26 +61,13 @@ Result<void> check(const Solution& solution)
     if (solution.name.empty()) {
         return refuse({.code = ErrorCode::Missing, .field = "name"});
     }
-    const Ranged figures[] = {
-        {"capacity_films_per_litre", plain(solution.capacity), 0.01, 1000, "films/L"},
-        {"keeping.full_days", plain(solution.keeping.full), 0.01, 36525, "days"},
-        {"keeping.half_days", plain(solution.keeping.half), 0.01, 36525, "days"},
-        {"keeping.tray_hours", plain(solution.keeping.tray), 0.01, 87600, "h"},
-        {"q10", solution.q10, 1, 5, ""},
-        {"oxygen_factor", solution.oxygenFactor, 0.01, 1.5, ""},
-        {"silver_g_per_film", solution.silverPerFilm, 0, 5, "g"},
-        {"bromide_mg_per_film", solution.bromidePerFilm, 0, 1000, "mg"},
-        {"fresh_clearing_s", plain(solution.freshClearing), 1, 7200, "s"},
-        {"silver_limit_g_per_litre", plain(solution.silverLimit), 0.001, 50, "g/L"},
-        {"tabular_factor", solution.tabularFactor, 1, 10, ""},
-        {"replenish_ml_per_film", plain(solution.replenishPerFilm), 1, 1000, "ml"},
-    };
-    for (const Ranged& figure : figures) {
-        if (!figure.value) {
+    for (const FigureBounds& figure : kFigures) {
+        const auto number = value(solution, figure.figure);
+        if (!number) {
             continue;
         }
-        if (auto fine =
-                checkRange(figure.field, *figure.value, figure.low, figure.high, figure.unit);
+        if (auto fine = checkRange(figure.field.data(), *number, figure.low, figure.high,
+                                   figure.unit.data());
             !fine) {
             return fine;
         }

@@ -1,0 +1,119 @@
+#include "core/formulary/notebook.h"
+
+#include "core/chemistry/constants.h"
+
+#include <algorithm>
+#include <cctype>
+#include <iterator>
+#include <unordered_set>
+
+namespace ullage::formulary
+{
+
+namespace
+{
+
+constexpr std::size_t kMostTimes = 20;
+
+// Only ASCII letters are folded: names in other scripts match as they are written.
+std::string bare(std::string_view text)
+{
+    std::string result;
+    for (const char letter : text) {
+        const auto byte = static_cast<unsigned char>(letter);
+        if (!std::isspace(byte)) {
+            result.push_back(static_cast<char>(std::tolower(byte)));
+        }
+    }
+    return result;
+}
+
+Result<void> need(const std::string& text, const char* field)
+{
+    return text.empty() ? refuse({.code = ErrorCode::Missing, .field = field}) : Result<void>{};
+}
+
+} // namespace
+
+Result<void> check(const DevelopmentFigure& figure)
+{
+    for (const auto& [text, field] : {std::pair{&figure.id, "id"}, std::pair{&figure.film, "film"},
+                                      std::pair{&figure.developer, "developer"}}) {
+        if (auto fine = need(*text, field); !fine) {
+            return fine;
+        }
+    }
+    if (figure.exposureIndex) {
+        if (auto fine = checkRange("ei", *figure.exposureIndex, 0.1, 1'000'000, ""); !fine) {
+            return fine;
+        }
+    }
+    if (figure.withdrawn) {
+        return need(figure.replaces, "replaces");
+    }
+    if (figure.times.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "times"});
+    }
+    if (figure.times.size() > kMostTimes) {
+        return refuse({.code = ErrorCode::OutOfRange,
+                       .field = "times",
+                       .number = static_cast<double>(figure.times.size()),
+                       .low = 1,
+                       .high = static_cast<double>(kMostTimes)});
+    }
+    // Asking for a temperature that is entered can fail only for what is wrong with the pairs.
+    const auto tried =
+        chemistry::baseTime(figure.times, figure.times.front().temperature, chemistry::kQ10.value);
+    return tried ? Result<void>{} : refuse(tried.error());
+}
+
+std::shared_ptr<const DevelopmentFigure> Notebook::figure(std::string_view id) const
+{
+    const auto found = std::find_if(m_figures.begin(), m_figures.end(),
+                                    [&](const auto& figure) { return figure->id == id; });
+    return found == m_figures.end() ? nullptr : *found;
+}
+
+std::vector<std::shared_ptr<const DevelopmentFigure>> Notebook::current() const
+{
+    std::unordered_set<std::string> replaced;
+    for (const auto& figure : m_figures) {
+        replaced.insert(figure->replaces);
+    }
+    std::vector<std::shared_ptr<const DevelopmentFigure>> current;
+    std::copy_if(
+        m_figures.begin(), m_figures.end(), std::back_inserter(current),
+        [&](const auto& figure) { return !figure->withdrawn && !replaced.contains(figure->id); });
+    return current;
+}
+
+std::shared_ptr<const DevelopmentFigure> Notebook::find(const TimeQuery& query) const
+{
+    auto fitting = current();
+    std::erase_if(fitting, [&](const auto& figure) {
+        return bare(figure->film) != bare(query.film) ||
+               bare(figure->dilution) != bare(query.dilution) ||
+               std::find(query.developers.begin(), query.developers.end(), figure->developer) ==
+                   query.developers.end();
+    });
+    const auto lastWith = [&](std::optional<double> index) {
+        const auto found = std::find_if(fitting.rbegin(), fitting.rend(), [&](const auto& figure) {
+            return figure->exposureIndex == index;
+        });
+        return found == fitting.rend() ? nullptr : *found;
+    };
+    if (auto exact = lastWith(query.exposureIndex)) {
+        return exact;
+    }
+    if (query.exposureIndex) {
+        return lastWith(std::nullopt);
+    }
+    return fitting.size() == 1 ? fitting.front() : nullptr;
+}
+
+void Notebook::add(DevelopmentFigure figure)
+{
+    m_figures.push_back(std::make_shared<const DevelopmentFigure>(std::move(figure)));
+}
+
+} // namespace ullage::formulary
