@@ -1,0 +1,178 @@
+#include "app/shelf/shelf_charts.h"
+#include "app/shelf/shelf_views.h"
+#include "tests/app/words/sample_batches.h"
+
+#include "core/chemistry/wear.h"
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+using namespace sample;
+
+namespace
+{
+
+const ChartSeries& series(const ChartSpec& spec, SeriesKind kind, ChartInk ink)
+{
+    const auto found = std::find_if(spec.series.begin(), spec.series.end(), [&](const auto& one) {
+        return one.kind == kind && one.ink == ink;
+    });
+    EXPECT_NE(found, spec.series.end());
+    return *found;
+}
+
+std::vector<ledger::Batch> past(const Bottle& bottle, const ledger::Batch& batch)
+{
+    std::vector<ledger::Batch> states;
+    for (const auto moment : pastMoments(batch))
+        states.push_back(bottle.at(moment));
+    return states;
+}
+
+const std::vector<chemistry::TimeAtTemperature> kNineThirty{
+    {chemistry::Celsius(20), chemistry::Seconds(570)}};
+
+} // namespace
+
+TEST(ShelfViews, bottleIsTakenOverValueByValue)
+{
+    const auto batch = Bottle().films(1, 4).at(day(10));
+    const auto view = bottleView(batch, ledger::assess(batch), english());
+    EXPECT_EQ(view.id, "batch");
+    EXPECT_EQ(view.name, "Dev 14");
+    EXPECT_EQ(view.mixedText, "mixed 1 Jun");
+    EXPECT_EQ(view.vesselName, "Amber 1");
+    EXPECT_DOUBLE_EQ(view.volumeMl, 1000);
+    EXPECT_DOUBLE_EQ(view.capacityMl, 1030);
+    EXPECT_DOUBLE_EQ(view.filmsDone, 4);
+    EXPECT_NEAR(view.wear, 0.4, 1e-12);
+    EXPECT_TRUE(view.headline.startsWith("6 film"));
+    EXPECT_EQ(view.verdict, VerdictLook::Good);
+    EXPECT_EQ(view.solution, SolutionLook::Developer);
+}
+
+TEST(ShelfViews, graverVerdictsStandFirstAndSpentOnesBeforeFresh)
+{
+    const auto of = [](const ledger::Batch& batch) {
+        return urgency(ledger::assess(batch), batch);
+    };
+    const double fresh = of(Bottle().films(1, 1).at(day(3)));
+    const double older = of(Bottle().films(1, 5).at(day(7)));
+    const double nearEnd = of(Bottle().films(1, 9).at(day(11)));
+    const double test = of(Bottle("fix").films(1, 6).at(day(8)));
+    const double discard = of(Bottle().films(1, 10).at(day(12)));
+    EXPECT_LT(fresh, older);
+    EXPECT_LT(older, nearEnd);
+    EXPECT_LT(nearEnd, test);
+    EXPECT_LT(test, discard);
+}
+
+TEST(ShelfViews, nextFilmMultipliesWhatItShows)
+{
+    const auto batch = Bottle().films(1, 4).at(day(10));
+    const auto so = ledger::assess(batch);
+    const auto next = nextFilm(batch, so, kNineThirty, chemistry::Celsius(20), english());
+    EXPECT_EQ(next.time, "13:20"); // 9:30 × 1.40 = 798 s
+    ASSERT_EQ(next.rows.size(), 4u);
+    EXPECT_EQ(next.rows[0].value, "9:30");
+    EXPECT_EQ(next.rows[2].value.simplified(), QString::fromUtf8("× 1.40"));
+}
+
+TEST(ShelfViews, withoutTheMakersTimeThereIsNone)
+{
+    const auto batch = Bottle().films(1, 4).at(day(10));
+    const auto next = nextFilm(batch, ledger::assess(batch), {}, chemistry::Celsius(20), english());
+    EXPECT_EQ(next.time.simplified(), QString::fromUtf8("× 1.40"));
+    const auto cold =
+        nextFilm(batch, ledger::assess(batch), kNineThirty, chemistry::Celsius(5), english());
+    EXPECT_FALSE(cold.time.contains(u':'));
+    EXPECT_TRUE(cold.note.contains("no time"));
+}
+
+TEST(ShelfCharts, filmsStepAndStandingMeetNowAndGoOn)
+{
+    const auto bottle = Bottle().films(1, 4);
+    const auto batch = bottle.at(day(10));
+    const auto so = ledger::assess(batch);
+    const auto spec = whatIsLeftChart(batch, so, past(bottle, batch), english());
+
+    const auto& films = series(spec, SeriesKind::Step, ChartInk::Films);
+    EXPECT_NEAR(films.points.front().y(), 1, 1e-12);
+    EXPECT_NEAR(films.points.back().y(), 0.6, 1e-12);
+    EXPECT_DOUBLE_EQ(films.points.back().x(), *spec.marker);
+
+    const auto& stood = series(spec, SeriesKind::Line, ChartInk::Standing);
+    EXPECT_NEAR(stood.points.back().y(), 1 - *so.standingUsed, 1e-9);
+    const auto& stands = series(spec, SeriesKind::Dashed, ChartInk::Standing);
+    EXPECT_EQ(stands.points.front(), stood.points.back());
+    const auto rising = [](const auto& points) {
+        return std::is_sorted(points.begin(), points.end(),
+                              [](QPointF a, QPointF b) { return a.x() < b.x(); });
+    };
+    for (const auto& one : spec.series)
+        EXPECT_TRUE(rising(one.points)) << one.name.toStdString();
+
+    // Where the dashed line reaches nothing is where the verdict says the bottle is spent.
+    const double spent =
+        chartDay(QDateTime::fromMSecsSinceEpoch(so.spentAt->time_since_epoch().count()));
+    for (const QPointF& point : stands.points) {
+        if (point.x() > spent + 1) {
+            EXPECT_DOUBLE_EQ(point.y(), 0);
+        } else if (point.x() < spent - 1) {
+            EXPECT_GT(point.y(), 0);
+        }
+    }
+    const auto& air = series(spec, SeriesKind::HatchedArea, ChartInk::Air);
+    ASSERT_EQ(air.points.size(), air.lower.size());
+    for (std::size_t i = 0; i < air.points.size(); ++i)
+        EXPECT_GE(air.points[i].y(), air.lower[i].y());
+}
+
+TEST(ShelfCharts, fanIsTheForecast)
+{
+    const auto bottle = Bottle().films(1, 4);
+    const auto batch = bottle.at(day(10));
+    const auto so = ledger::assess(batch);
+    const auto spec = whatIsLeftChart(batch, so, {}, english());
+    const auto& fan = series(spec, SeriesKind::Area, ChartInk::Fan);
+    EXPECT_NEAR(fan.points.back().x() - *spec.marker, so.lastFilm->late.value(), 1e-6);
+    EXPECT_NEAR(fan.lower[1].x() - *spec.marker, so.lastFilm->early.value(), 1e-6);
+
+    const auto unused = Bottle().at(day(10));
+    const auto bare = whatIsLeftChart(unused, ledger::assess(unused), {}, english());
+    EXPECT_TRUE(std::none_of(bare.series.begin(), bare.series.end(),
+                             [](const auto& one) { return one.kind == SeriesKind::Area; }));
+}
+
+TEST(ShelfCharts, filmTimesAreTheWearRuleOnTheMakersTime)
+{
+    const auto batch = Bottle().films(1, 4).at(day(10));
+    const auto spec = filmTimesChart(batch, ledger::assess(batch), kNineThirty,
+                                     chemistry::Celsius(20), english());
+    EXPECT_EQ(series(spec, SeriesKind::Bars, ChartInk::Films).points.size(), 4u);
+    EXPECT_EQ(series(spec, SeriesKind::Bars, ChartInk::Next).points.size(), 1u);
+    EXPECT_EQ(series(spec, SeriesKind::Bars, ChartInk::ToCome).points.size(), 5u);
+    EXPECT_EQ(spec.categories.size(), 10);
+    EXPECT_NEAR(series(spec, SeriesKind::Bars, ChartInk::Films).points[3].y(), 9.5 * 1.3, 1e-9);
+    EXPECT_NEAR(series(spec, SeriesKind::Bars, ChartInk::ToCome).points.back().y(), 9.5 * 1.9,
+                1e-9);
+    EXPECT_TRUE(
+        filmTimesChart(Bottle("fix").at(day(1)), {}, kNineThirty, chemistry::Celsius(20), english())
+            .series.empty());
+}
+
+TEST(ShelfCharts, clearingShowsTestsAndTheLimit)
+{
+    auto bottle = Bottle("fix");
+    bottle.happen(day(1), ledger::ClearingTested{chemistry::Seconds(60), chemistry::Celsius(20)});
+    bottle.films(2, 3);
+    bottle.happen(day(6), ledger::ClearingTested{chemistry::Seconds(70), chemistry::Celsius(20)});
+    const auto batch = bottle.at(day(7));
+    const auto spec = clearingChart(batch, ledger::assess(batch), english());
+    EXPECT_EQ(series(spec, SeriesKind::Points, ChartInk::Films).points.size(), 2u);
+    EXPECT_DOUBLE_EQ(series(spec, SeriesKind::Dashed, ChartInk::Limit).points[0].y(), 120);
+}
+
+} // namespace ullage::app
