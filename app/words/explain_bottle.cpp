@@ -1,0 +1,258 @@
+// Where the figures of a bottle are from: film, silver, clearing, pace.
+#include "app/words/explain_parts.h"
+#include "app/words/explanations.h"
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace ullage::app
+{
+
+using chemistry::Seconds;
+using formulary::Figure;
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Explanations)
+};
+
+QString notKnown() { return Words::tr("not known"); }
+
+QString wearNow(const ledger::Batch& batch, const QLocale& locale)
+{
+    return Words::tr("%1 films per litre").arg(numberText(batch.wear.value(), 2, locale));
+}
+
+Explanation wearFactor(const ledger::Batch& batch, const ledger::Assessment& so,
+                       const Wording& wording)
+{
+    Explanation why = explainWear(*batch.solution, wording);
+    why.title = Words::tr("Wear");
+    why.value = factorText(so.wearFactor, wording.locale);
+    why.inputs = {{Words::tr("Done before this load"), wearNow(batch, wording.locale)}};
+    why.constants = {explainedWear(*batch.solution, wording)};
+    why.notes.clear();
+    if (batch.solution->wear.rule != chemistry::WearRule::None)
+        gradeByConstants(why);
+    return why;
+}
+
+Explanation filmsLeft(const ledger::Batch& batch, const ledger::Assessment& so,
+                      const Wording& wording)
+{
+    Explanation why;
+    why.title = Words::tr("Films left");
+    why.equation = Words::tr("Films left = (capacity − films per litre done) × litres in the "
+                             "bottle. One film is 80 square inches: a 135-36 or a 120.");
+    why.value = so.filmsLeft ? filmsText(*so.filmsLeft, wording) : notKnown();
+    why.inputs = {{Words::tr("Films done"), filmsText(batch.filmsDone, wording)},
+                  {Words::tr("That is now"), wearNow(batch, wording.locale)},
+                  {Words::tr("In the bottle"), volumeText(batch.volume, wording)}};
+    why.constants = {explained(*batch.solution, Figure::Capacity, wording),
+                     explained(Words::tr("One film"), chemistry::kFilmArea, wording.locale)};
+    gradeByConstants(why);
+    return why;
+}
+
+Explanation carried(const ledger::Batch& batch, bool silver, const Wording& wording)
+{
+    Explanation why;
+    const Figure figure = silver ? Figure::Silver : Figure::Bromide;
+    why.title = silver ? Words::tr("Silver in it") : Words::tr("Bromide in it");
+    why.value =
+        silver
+            ? Words::tr("%1 g per litre").arg(plainNumber(batch.silver.value(), wording.locale))
+            : Words::tr("%1 mg per litre").arg(plainNumber(batch.bromide.value(), wording.locale));
+    why.equation =
+        silver ? Words::tr("Every film leaves its silver: films ÷ litres × grams for a film. "
+                           "Topping up thins it, drawing off does not.")
+               : Words::tr("Every film leaves its bromide: films ÷ litres × milligrams for a film. "
+                           "Topping up thins it, drawing off does not.");
+    why.inputs = {{Words::tr("Films done"), filmsText(batch.filmsDone, wording)},
+                  {Words::tr("In the bottle"), volumeText(batch.volume, wording)}};
+    why.constants = {explained(*batch.solution, figure, wording)};
+    if (silver && batch.solution->silverLimit)
+        why.constants.push_back(explained(*batch.solution, Figure::SilverLimit, wording));
+    if (silver)
+        why.notes << Words::tr("Counted, not measured: a film leaves 0.11 to 0.21 g.");
+    gradeByConstants(why);
+    return why;
+}
+
+Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledger::Assessment& so,
+                     const Wording& wording)
+{
+    const QLocale& locale = wording.locale;
+    Explanation why;
+    const bool fixing = figure == BottleFigure::FixingTime;
+    const bool doubling = figure == BottleFigure::ClearingDoubles;
+    why.title = fixing     ? Words::tr("Fixing time")
+                : doubling ? Words::tr("Clearing time doubles")
+                           : Words::tr("Clearing time today");
+    why.value = notKnown();
+    if (!so.clearing) {
+        why.equation = Words::tr("It comes from clearing tests of this batch, and none is logged.");
+        why.hasGrade = false;
+        return why;
+    }
+    const chemistry::Clearing& tests = *so.clearing;
+    why.inputs = {
+        {Words::tr("Tests"), numberText(static_cast<double>(batch.tests.size()), 0, locale)},
+        {Words::tr("Last test, at 20 °C"), timeText(tests.last)},
+        {Words::tr("Fresh"), tests.fresh ? timeText(*tests.fresh) : notKnown()},
+        {Words::tr("Done by now"), wearNow(batch, locale)}};
+    why.constants = {explained(Words::tr("Colder bath"), chemistry::kFixDoubling, locale)};
+    const QString now =
+        tests.fit ? Words::tr("a straight line through the tests (least squares), read at the "
+                              "films per litre done by now")
+                  : Words::tr("the last test, because a line needs three tests at two levels of "
+                              "wear");
+    if (fixing) {
+        const double factor =
+            batch.solution->tabularFactor.value_or(chemistry::kTabularFixFactor.value);
+        why.value = timeText(tests.fixingTime());
+        why.equation = Words::tr("Fixing time = 2 × clearing time; %1 × for films with tabular "
+                                 "grains (%2). Clearing time = %3.")
+                           .arg(numberText(factor, 1, locale), timeText(tests.now * factor), now);
+        why.constants.push_back(
+            explained(Words::tr("Fixing ÷ clearing"), chemistry::kFixFactor, locale));
+        why.constants.push_back(
+            batch.solution->tabularFactor
+                ? explained(*batch.solution, Figure::TabularFactor, wording)
+                : explained(Words::tr("For tabular grains"), chemistry::kTabularFixFactor, locale));
+    } else if (doubling) {
+        why.equation =
+            Words::tr("Where the straight line through the tests reaches twice the fresh "
+                      "clearing time. Whether it has doubled is judged on the last test.");
+        why.constants.push_back(
+            explained(Words::tr("Discard at"), chemistry::kDiscardDoubling, locale));
+        const auto at = [&](const std::optional<chemistry::FilmsPerLitre>& wear) {
+            return wear ? numberText(wear->value(), 1, locale) : Words::tr("never");
+        };
+        if (tests.doubles.at)
+            why.value = Words::tr("at %1 films per litre").arg(at(tests.doubles.at));
+        if (tests.fit)
+            why.notes << Words::tr("90 % band of the line: %1 – %2 films per litre.")
+                             .arg(at(tests.doubles.low), at(tests.doubles.high));
+        else
+            why.notes << Words::tr("Three tests at two levels of wear are needed for a line.");
+    } else {
+        why.value = timeText(tests.now);
+        why.equation = Words::tr("Clearing time today = %1.").arg(now);
+        if (tests.fit)
+            why.notes << Words::tr("90 % band: ± %1 s.")
+                             .arg(numberText(tests.fit->band(batch.wear).value(), 0, locale));
+    }
+    gradeByConstants(why);
+    return why;
+}
+
+Explanation lastFilm(const ledger::Batch& batch, const ledger::Assessment& so,
+                     const Wording& wording)
+{
+    Explanation why;
+    why.title = Words::tr("Last film");
+    why.equation = Words::tr("Loads are taken to arrive at one rate, learnt from the loads of this "
+                             "batch in the last 180 days and, to begin with, one load in 30 days. "
+                             "The wait for the loads still to come follows from that.");
+    why.hasGrade = true;
+    why.grade = chemistry::Grade::Computed;
+    why.inputs = {{Words::tr("Loads so far"),
+                   numberText(static_cast<double>(batch.loads.size()), 0, wording.locale)},
+                  {Words::tr("Mean load"), filmsText(so.meanLoad, wording)}};
+    if (!so.lastFilm) {
+        why.value = notKnown();
+        why.notes << Words::tr("Nothing is left to do, or no capacity is known.");
+        return why;
+    }
+    const auto day = [&](chemistry::Days wait) {
+        return dayText(chemistry::addDays(batch.asOf, wait), batch.asOf, wording.locale);
+    };
+    why.value = Words::tr("around %1").arg(day(so.lastFilm->median));
+    why.inputs.push_back(
+        {Words::tr("Loads still to come"), numberText(so.lastFilm->loads, 0, wording.locale)});
+    why.notes << Words::tr("Eight times in ten between %1 and %2.")
+                     .arg(day(so.lastFilm->early), day(so.lastFilm->late));
+    if (so.lastFilm->chanceFilmsFirst)
+        why.notes << Words::tr("Chance that films run out before time does: %1.")
+                         .arg(percentText(*so.lastFilm->chanceFilmsFirst, wording.locale));
+    why.notes << Words::tr("No seasons and no courses are known to it.")
+              << Words::tr("Method: gamma prior and posterior, NIST/SEMATECH e-Handbook of "
+                           "Statistical Methods, 8.4.6.");
+    return why;
+}
+
+} // namespace
+
+Explanation explain(BottleFigure figure, const ledger::Batch& batch, const ledger::Assessment& so,
+                    const Wording& wording)
+{
+    switch (figure) {
+    case BottleFigure::WearFactor:
+        return wearFactor(batch, so, wording);
+    case BottleFigure::FilmsLeft:
+        return filmsLeft(batch, so, wording);
+    case BottleFigure::Silver:
+        return carried(batch, true, wording);
+    case BottleFigure::Bromide:
+        return carried(batch, false, wording);
+    case BottleFigure::ClearingNow:
+    case BottleFigure::ClearingDoubles:
+    case BottleFigure::FixingTime:
+        return clearing(figure, batch, so, wording);
+    case BottleFigure::LastFilm:
+        return lastFilm(batch, so, wording);
+    case BottleFigure::OxygenLimit:
+        return explain(ImpliedFigure::OxygenLimit, *batch.solution, wording);
+    default:
+        return explainStanding(figure, batch, so, wording);
+    }
+}
+
+Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batch,
+                        const Wording& wording)
+{
+    Explanation why;
+    why.title = Words::tr("Development time");
+    why.value = timeText(parts.base.time * parts.wear * parts.strip, TimeStep::FiveSeconds);
+    why.equation = Words::tr("Time = film maker's time at this temperature × wear × strip. Between "
+                             "two entered times a straight line in the logarithm of time; outside "
+                             "them by Q10 from the nearest.");
+    why.inputs = {
+        {Words::tr("Film maker's time, %1").arg(temperatureText(parts.temperature, wording)),
+         timeText(parts.base.time)},
+        {Words::tr("Wear, %1").arg(wearNow(batch, wording.locale)),
+         factorText(parts.wear, wording.locale)},
+        {Words::tr("Strip"), factorText(parts.strip, wording.locale)}};
+    const MaybeGrade entered = formulary::gradeOf(parts.source.toStdString());
+    for (const chemistry::TimeAtTemperature& pair : parts.pairs)
+        why.constants.push_back(
+            {Words::tr("Entered, %1").arg(shortTemperatureText(pair.temperature, wording)),
+             timeText(pair.time),
+             {},
+             parts.source,
+             entered});
+    const auto has = [&](chemistry::TimeWarning warning) {
+        return std::find(parts.base.warnings.begin(), parts.base.warnings.end(), warning) !=
+               parts.base.warnings.end();
+    };
+    if (has(chemistry::TimeWarning::Extrapolated)) {
+        why.constants.push_back(explained(*batch.solution, Figure::Q10, wording));
+        why.notes << Words::tr("Outside the entered times, so by Q10.");
+    }
+    if (has(chemistry::TimeWarning::OutsideUsualRange))
+        why.notes << Words::tr("Outside %1 to %2, where times are seldom tried.")
+                         .arg(shortTemperatureText(chemistry::kCoolestUsual, wording),
+                              shortTemperatureText(chemistry::kWarmestUsual, wording));
+    if (batch.solution->wear.rule != chemistry::WearRule::None)
+        why.constants.push_back(explainedWear(*batch.solution, wording));
+    gradeByConstants(why);
+    return why;
+}
+
+} // namespace ullage::app

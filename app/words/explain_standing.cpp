@@ -1,0 +1,175 @@
+// Where standing and its dates are from.
+#include "app/words/explain_parts.h"
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+
+#include <QCoreApplication>
+
+namespace ullage::app
+{
+
+using formulary::Figure;
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Explanations)
+};
+
+QString titleOf(BottleFigure figure)
+{
+    switch (figure) {
+    case BottleFigure::AgePart:
+        return Words::tr("Standing, age");
+    case BottleFigure::AirPart:
+        return Words::tr("Standing, air");
+    case BottleFigure::KeepsUntil:
+        return Words::tr("Keeps until");
+    case BottleFigure::DiscardBy:
+        return Words::tr("Discard by");
+    default:
+        return Words::tr("Standing used");
+    }
+}
+
+void addRoutes(const ledger::Batch& batch, const QLocale& locale, Explanation& why)
+{
+    const chemistry::Routes& taken = batch.standing.taken;
+    const std::pair<QString, chemistry::MillimolesPerLitre> routes[] = {
+        {Words::tr("Poured in"), taken.pouring},
+        {Words::tr("Air in the bottle"), taken.bottleAir},
+        {Words::tr("Through the wall"), taken.wall},
+        {Words::tr("Past the cap"), taken.cap},
+        {Words::tr("Standing open"), taken.openVessel},
+    };
+    for (const auto& [name, amount] : routes) {
+        if (amount.value() >= 0.005)
+            why.inputs.push_back(
+                {name, Words::tr("%1 mmol per litre").arg(numberText(amount.value(), 2, locale))});
+    }
+}
+
+void addAir(const ledger::Batch& batch, const Wording& wording, Explanation& why)
+{
+    const QLocale& locale = wording.locale;
+    addRoutes(batch, locale, why);
+    why.inputs.push_back(
+        {Words::tr("Oxygen it can take"), oxygenText(batch.limits->oxygen, locale)});
+    why.inputs.push_back(
+        {Words::tr("Air over it"), volumeText(batch.standing.air.volume, wording)});
+    why.constants.push_back(
+        explained(Words::tr("Air to solution"), chemistry::kBottleExchange, locale));
+    if (!batch.vessel->capLeak)
+        why.constants.push_back(explained(Words::tr("Leak of a cap"), chemistry::kCapLeak, locale));
+    const auto& wall = chemistry::kWalls[static_cast<std::size_t>(batch.vessel->material)];
+    if (batch.vessel->material != formulary::Material::Glass) {
+        if (!batch.vessel->permeability)
+            why.constants.push_back(
+                explained(Words::tr("Wall lets through"), wall.permeability, locale));
+        if (!batch.vessel->wall)
+            why.constants.push_back(explained(Words::tr("Wall"), wall.thickness, locale));
+    }
+    why.constants.push_back(explained(*batch.solution, Figure::OxygenFactor, wording));
+}
+
+void addAge(const ledger::Batch& batch, const Wording& wording, Explanation& why)
+{
+    const QLocale& locale = wording.locale;
+    why.inputs.push_back(
+        {Words::tr("Stored at"), shortTemperatureText(batch.temperature, wording)});
+    why.inputs.push_back(
+        {Words::tr("Aged, as at 20 °C"),
+         Words::tr("%1 days").arg(numberText(batch.standing.aged.value(), 0, locale))});
+    why.inputs.push_back(
+        {Words::tr("Life by age alone"),
+         Words::tr("%1 days").arg(numberText(batch.limits->age.value(), 0, locale))});
+    // At 20 °C the factor is 1 whatever its constant.
+    if (batch.temperature.value() != chemistry::kReferenceTemperature.value)
+        why.constants.push_back(
+            explained(Words::tr("Ageing by warmth"), chemistry::kAgeing, locale));
+}
+
+QString valueOf(BottleFigure figure, const ledger::Batch& batch, const ledger::Assessment& so,
+                const Wording& wording)
+{
+    const QLocale& locale = wording.locale;
+    switch (figure) {
+    case BottleFigure::AgePart:
+        return percentText(*so.agePart, locale);
+    case BottleFigure::AirPart:
+        return percentText(*so.airPart, locale);
+    case BottleFigure::KeepsUntil:
+        return dayText(*so.keepsUntil, batch.asOf, locale);
+    case BottleFigure::DiscardBy:
+        return so.discardBy == so.keepsUntil ? dayText(*so.discardBy, batch.asOf, locale)
+                                             : aboutDayText(*so.discardBy, batch.asOf, locale);
+    default:
+        return percentText(*so.standingUsed, locale);
+    }
+}
+
+QString equationOf(BottleFigure figure)
+{
+    switch (figure) {
+    case BottleFigure::AgePart:
+        return Words::tr("Age = days since mixing, each counted more when warm, ÷ life by age "
+                         "alone.");
+    case BottleFigure::AirPart:
+        return Words::tr("Air = oxygen taken up per litre ÷ oxygen it can take. Each opening "
+                         "renews the air in the bottle.");
+    case BottleFigure::KeepsUntil:
+        return Words::tr("Day of mixing + the keeping time of a full bottle, in calendar months. "
+                         "No bottle is kept longer.");
+    case BottleFigure::DiscardBy:
+        return Words::tr("The earlier of two days: when age and air together have spent it, the "
+                         "bottle standing on as it is now, and the keeping time of a full bottle.");
+    default:
+        return Words::tr("Standing used = air + age. Spent at 100 %.");
+    }
+}
+
+} // namespace
+
+Explanation explainStanding(BottleFigure figure, const ledger::Batch& batch,
+                            const ledger::Assessment& so, const Wording& wording)
+{
+    Explanation why;
+    why.title = titleOf(figure);
+    if (!batch.limits || !so.standingUsed) {
+        why.value = Words::tr("not known");
+        why.equation = Words::tr("It is worked out from the keeping time of a full bottle, and "
+                                 "none is known for this solution.");
+        why.hasGrade = false;
+        return why;
+    }
+    why.value = valueOf(figure, batch, so, wording);
+    why.equation = equationOf(figure);
+    if (figure == BottleFigure::KeepsUntil) {
+        why.inputs = {{Words::tr("Mixed"), fullDateText(localDate(batch.mixedAt), wording.locale)}};
+        why.constants = {explained(*batch.solution, Figure::KeepsFull, wording)};
+        gradeByConstants(why);
+        return why;
+    }
+    if (figure != BottleFigure::AgePart)
+        addAir(batch, wording, why);
+    if (figure != BottleFigure::AirPart)
+        addAge(batch, wording, why);
+    why.constants.push_back(explained(*batch.solution, Figure::KeepsFull, wording));
+    if (batch.solution->keeping.half)
+        why.constants.push_back(explained(*batch.solution, Figure::KeepsHalf, wording));
+    if (figure == BottleFigure::DiscardBy && so.spentAt && so.keepsUntil) {
+        why.inputs.push_back({Words::tr("Spent by the model"),
+                              aboutDayText(*so.spentAt, batch.asOf, wording.locale)});
+        why.inputs.push_back(
+            {Words::tr("Keeping time ends"), dayText(*so.keepsUntil, batch.asOf, wording.locale)});
+    }
+    why.notes << Words::tr("Calibrated on two keeping times, not checked: a date is good to a "
+                           "factor of two. Which route the air takes is known much better.");
+    if (batch.solution->role == formulary::Role::Fixer)
+        why.notes << Words::tr("The model has not been tested on fixers.");
+    gradeByConstants(why);
+    return why;
+}
+
+} // namespace ullage::app

@@ -1,0 +1,186 @@
+#include "app/words/explanations.h"
+
+#include "tests/app/words/sample_batches.h"
+
+#include <gtest/gtest.h>
+
+namespace ullage::app
+{
+namespace
+{
+
+using namespace chemistry;
+using sample::Bottle;
+using sample::day;
+using sample::english;
+
+constexpr BottleFigure kAll[] = {
+    BottleFigure::WearFactor, BottleFigure::FilmsLeft,       BottleFigure::StandingUsed,
+    BottleFigure::AgePart,    BottleFigure::AirPart,         BottleFigure::OxygenLimit,
+    BottleFigure::KeepsUntil, BottleFigure::DiscardBy,       BottleFigure::ClearingNow,
+    BottleFigure::FixingTime, BottleFigure::ClearingDoubles, BottleFigure::Silver,
+    BottleFigure::Bromide,    BottleFigure::LastFilm};
+
+Explanation ask(BottleFigure figure, const ledger::Batch& batch)
+{
+    return explain(figure, batch, ledger::assess(batch), english());
+}
+
+QString input(const Explanation& why, const QString& name)
+{
+    for (const ExplainedInput& one : why.inputs) {
+        if (one.name == name)
+            return one.value;
+    }
+    return QStringLiteral("none called ") + name;
+}
+
+Bottle testedFixer()
+{
+    Bottle fixer("fix");
+    fixer.happen(day(1), ledger::ClearingTested{Seconds(40), Celsius(20)});
+    fixer.films(2, 5);
+    fixer.happen(day(8), ledger::ClearingTested{Seconds(50), Celsius(20)});
+    fixer.films(9, 5);
+    fixer.happen(day(15), ledger::ClearingTested{Seconds(60), Celsius(20)});
+    return fixer;
+}
+
+TEST(Explanations, EveryFigureOfEveryBottleHasTitleValueAndEquation)
+{
+    Bottle developer;
+    developer.films(1, 3);
+    for (const ledger::Batch& batch :
+         {developer.at(day(20)), testedFixer().at(day(20)), Bottle("fix").at(day(0))}) {
+        for (const BottleFigure figure : kAll) {
+            const Explanation why = ask(figure, batch);
+            EXPECT_FALSE(why.title.isEmpty()) << static_cast<int>(figure);
+            EXPECT_FALSE(why.value.isEmpty()) << qPrintable(why.title);
+            EXPECT_FALSE(why.equation.isEmpty()) << qPrintable(why.title);
+            for (const QString& line : why.lines())
+                EXPECT_FALSE(line.contains(QLatin1String("%1"))) << qPrintable(line);
+        }
+    }
+}
+
+TEST(Explanations, NameTheValuesOfThisBottle)
+{
+    Bottle developer;
+    developer.films(1, 3);
+    const auto why = ask(BottleFigure::FilmsLeft, developer.at(day(20)));
+    EXPECT_TRUE(why.value.startsWith(QStringLiteral("7 film")));
+    EXPECT_TRUE(input(why, QStringLiteral("Films done")).startsWith(QStringLiteral("3 film")));
+    EXPECT_EQ(input(why, QStringLiteral("That is now")), QStringLiteral("3 films per litre"));
+    EXPECT_EQ(ask(BottleFigure::WearFactor, developer.at(day(20))).value,
+              QStringLiteral("×\u00a01.30"));
+}
+
+TEST(Explanations, OfStandingAddUpByRoute)
+{
+    const ledger::Batch batch = Bottle().at(day(100));
+    const auto why = ask(BottleFigure::AirPart, batch);
+    const double total = batch.standing.taken.total().value();
+    double listed = 0;
+    for (const QString& name : {QStringLiteral("Poured in"), QStringLiteral("Air in the bottle"),
+                                QStringLiteral("Past the cap")}) {
+        const QString number = input(why, name).section(u' ', 0, 0);
+        bool isNumber = false;
+        listed += english().locale.toDouble(number, &isNumber);
+        EXPECT_TRUE(isNumber) << qPrintable(name);
+    }
+    EXPECT_NEAR(listed, total, 0.02);
+}
+
+TEST(Explanations, AreNoBetterThanTheWorstTheyStandOn)
+{
+    const auto graded = [](const char* source) {
+        formulary::Solution solution = *sample::formularyOfTwo().solution("mq");
+        for (const char* key : {"keeping", "oxygen_factor"})
+            solution.sources[key] = source;
+        return explain(ImpliedFigure::OxygenLimit, solution, english()).grade;
+    };
+    EXPECT_EQ(graded("A handbook, p. 3"), Grade::Computed);
+    EXPECT_EQ(graded("common practice"), Grade::CommonPractice);
+    EXPECT_EQ(graded("from memory of a sheet"), Grade::FromMemory);
+    EXPECT_EQ(graded(""), std::nullopt);
+}
+
+TEST(Explanations, GiveAConstantWithRangeSourceAndGrade)
+{
+    const auto cap = explained(QStringLiteral("Cap"), kCapLeak, english().locale);
+    EXPECT_EQ(cap.value, QStringLiteral("0.05\u00a0cm³/day"));
+    EXPECT_EQ(cap.range, QStringLiteral("0.01 – 0.25"));
+    EXPECT_EQ(cap.grade, Grade::Published);
+    EXPECT_FALSE(cap.source.isEmpty());
+    EXPECT_TRUE(explained(QStringLiteral("Film"), kFilmArea, english().locale).range.isEmpty());
+}
+
+TEST(Explanations, OfTheOxygenLimitGiveTheTwoBottlesAndTheRange)
+{
+    const auto& solution = *sample::formularyOfTwo().solution("mq");
+    const auto why = explain(ImpliedFigure::OxygenLimit, solution, english());
+    EXPECT_EQ(why.value, QStringLiteral("12.8 mmol per litre"));
+    EXPECT_EQ(why.inputs.size(), 2u);
+    EXPECT_TRUE(why.notes.join(u' ').contains(QStringLiteral("factor of two")));
+    EXPECT_TRUE(why.notes.front().startsWith(QStringLiteral("Range ")));
+}
+
+TEST(Explanations, OfAFixerComeFromItsTests)
+{
+    const ledger::Batch batch = testedFixer().at(day(20));
+    // Tests lie on a line: 40 s at none, 2 s a film; ten films make 60 s, and 80 s is twenty.
+    EXPECT_EQ(ask(BottleFigure::ClearingNow, batch).value, QStringLiteral("1:00"));
+    EXPECT_EQ(ask(BottleFigure::FixingTime, batch).value, QStringLiteral("2:00"));
+    EXPECT_EQ(ask(BottleFigure::ClearingDoubles, batch).value,
+              QStringLiteral("at 20 films per litre"));
+    EXPECT_FALSE(ask(BottleFigure::ClearingNow, Bottle("fix").at(day(1))).hasGrade);
+}
+
+TEST(Explanations, OfATimeShowTheFactorsThatMakeIt)
+{
+    Bottle developer;
+    developer.films(1, 4);
+    const ledger::Batch batch = developer.at(day(8));
+    DevelopmentParts parts;
+    parts.pairs = {{Celsius(20), Seconds(600)}};
+    parts.source = QStringLiteral("the film's box");
+    parts.temperature = Celsius(18);
+    parts.base = *baseTime(parts.pairs, parts.temperature, 1.9);
+    parts.wear = 1.4;
+    const auto why = explainTime(parts, batch, english());
+    // 600 s × 1.9^0.2 × 1.4 = 955.1 s
+    EXPECT_EQ(why.value, QStringLiteral("15:55"));
+    EXPECT_EQ(input(why, QStringLiteral("Wear, 4 films per litre")), QStringLiteral("×\u00a01.40"));
+    EXPECT_EQ(why.constants.front().grade, Grade::Published);
+    EXPECT_TRUE(why.notes.join(u' ').contains(QStringLiteral("Q10")));
+    parts.source.clear();
+    EXPECT_EQ(explainTime(parts, batch, english()).grade, std::nullopt);
+}
+
+TEST(FigureWords, SayValuesInTheUsersUnits)
+{
+    formulary::Solution solution = *sample::formularyOfTwo().solution("mq");
+    solution.replenishPerFilm = Millilitres(100);
+    Wording american = english();
+    american.units = {VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit};
+    EXPECT_EQ(figureText(solution, formulary::Figure::Replenish, english()),
+              QStringLiteral("100\u00a0ml"));
+    EXPECT_EQ(figureText(solution, formulary::Figure::Replenish, american),
+              QStringLiteral("3.4\u00a0fl\u00a0oz"));
+    EXPECT_EQ(figureText(solution, formulary::Figure::SilverLimit, english()), QString());
+    EXPECT_EQ(wearText(solution.wear, english()),
+              QStringLiteral("+ 10 % per film, on the first time"));
+}
+
+TEST(FigureWords, EveryGradeHasALetterOfItsOwn)
+{
+    QStringList letters{gradeLetter(std::nullopt)};
+    for (const Grade grade :
+         {Grade::Published, Grade::Computed, Grade::CommonPractice, Grade::FromMemory})
+        letters << gradeLetter(grade);
+    EXPECT_EQ(letters.removeDuplicates(), 0);
+    EXPECT_EQ(gradeName(std::nullopt), QStringLiteral("no source given"));
+}
+
+} // namespace
+} // namespace ullage::app
