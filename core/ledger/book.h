@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/ledger/batch.h"
+#include "core/ledger/run_times.h"
 #include "core/ledger/store_port.h"
 #include "core/ledger/verdict.h"
 
@@ -49,6 +50,7 @@ struct FilmRun {
     Load load;
     std::vector<Bath> baths;       ///< at least one, no batch twice
     std::vector<FilmRecord> films; ///< ids and run are filled in
+    std::vector<StepDone> times;   ///< kept as a note on the first bath (run_times.h), or empty
 };
 
 class Book

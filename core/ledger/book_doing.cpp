@@ -54,6 +54,10 @@ Result<std::string> Book::process(const FilmRun& run, Instant at)
         const Processed processed{run.load, bath.used, bath.lost, bath.oneShot, id};
         entries.push_back({eventOf(m_newId(), bath.batch, {at, bath.airLeft}, processed), {}});
     }
+    if (!run.times.empty()) {
+        const Noted note{timesNote({id, run.times})};
+        entries.push_back({eventOf(m_newId(), run.baths.front().batch, {at, {}}, note), {}});
+    }
     for (FilmRecord film : run.films) {
         film.id = m_newId();
         film.run = id;

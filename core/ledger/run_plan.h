@@ -1,0 +1,119 @@
+// Which bottles a load should go through, why, and what stands in the way.
+//
+// The oldest developer that can still take the whole load goes first, so that bottles are used up
+// and not outlived. The fixer mixed as a set with it is preferred; without one, the oldest fixer
+// that can. A bottle to discard is never offered. One that nobody marked as dissolved and that has
+// done no film yet is offered last, and the plan says so.
+#pragma once
+
+#include "core/ledger/batch.h"
+#include "core/ledger/tank.h"
+#include "core/ledger/verdict.h"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ullage::ledger
+{
+
+/// A batch with what was made of it at the same moment.
+struct Judged {
+    Batch batch;
+    Assessment assessment;
+};
+
+/// A bath the run needs.
+struct BathNeed {
+    formulary::Role role{};
+    chemistry::Millilitres volume; ///< taken from the bottle (for 1+n: of the stock)
+    bool oneShot = false;          ///< not poured back
+    bool required = true;          ///< false: the run can do without a bottle from the shelf
+    std::string chosen;            ///< the batch the user wants, or empty
+};
+
+struct PlanRequest {
+    Load load;
+    std::optional<Tank> tank;
+    std::vector<BathNeed> needs; ///< each role once
+};
+
+/// Why a batch cannot take the load.
+enum class Hindrance { Discard, VolumeShort, CapacityShort };
+
+struct Candidate {
+    std::size_t judged = 0; ///< index in what planRun() was given
+    std::optional<Hindrance> hindrance;
+    double has = 0;   ///< VolumeShort: mL in the bottle; CapacityShort: films left
+    double needs = 0; ///< and what the load needs
+    bool sameSet = false;
+    bool markedDissolved = true; ///< or has done film, which shows it
+
+    [[nodiscard]] bool can() const { return !hindrance; }
+};
+
+/// Why this one.
+enum class ChoiceReason { OnlyOne, SameSet, OldestThatCan, Chosen, NoneCan };
+inline constexpr std::array<std::string_view, 5> kChoiceCodes{
+    "only-one", "same-set", "oldest-that-can", "chosen", "none-can"};
+std::string_view code(ChoiceReason reason);
+
+struct BathChoice {
+    BathNeed need;
+    std::vector<Candidate> candidates; ///< best first; those to discard at the end
+    std::optional<std::size_t> taken;  ///< index in candidates; empty if there is no bottle to take
+    std::optional<std::size_t> next;   ///< the next best that can take the load
+    ChoiceReason why = ChoiceReason::NoneCan;
+};
+
+enum class PlanProblemCode {
+    NoBottle,           ///< no bottle of this role
+    VolumeShort,        ///< mL needed, mL in the bottle
+    CapacityShort,      ///< films in the load, films left
+    Tank,               ///< see finding
+    TestFirst,          ///< the reason that asks for a test
+    NotMarkedDissolved, ///< mixed, but nobody said that it is clear
+};
+struct PlanProblem {
+    PlanProblemCode code{};
+    std::optional<formulary::Role> role;
+    std::optional<std::size_t> judged;
+    double number = 0;
+    double limit = 0;
+    std::optional<TankFinding> finding;
+    std::optional<ReasonCode> reason;
+
+    /// Whether the run cannot be done like this; otherwise it is for the user to decide.
+    [[nodiscard]] bool blocks() const;
+};
+
+/// One part of a load that is too big; a bottle is empty where a fresh one must be mixed.
+struct SplitPart {
+    Load load;
+    std::optional<std::size_t> developer;
+    std::optional<std::size_t> fixer;
+};
+
+struct RunPlan {
+    std::vector<BathChoice> baths;     ///< in the order of the needs
+    std::vector<PlanProblem> problems; ///< gravest first
+    std::vector<SplitPart> split;      ///< two parts or more, or empty when the load can go whole
+
+    [[nodiscard]] const BathChoice* bath(formulary::Role role) const;
+    [[nodiscard]] bool blocked() const;
+    [[nodiscard]] bool has(PlanProblemCode code) const;
+};
+
+/// Plans one load. `judged` may hold any batches of the book; those not in use or of another role
+/// are passed over.
+RunPlan planRun(const PlanRequest& request, const std::vector<Judged>& judged);
+
+/// Mixed as a set: within a day of each other.
+bool mixedAsSet(const Batch& a, const Batch& b);
+
+/// What of a bottle's stock a bath of this volume takes at 1+n: total/(n+1).
+chemistry::Millilitres stockNeeded(chemistry::Millilitres volume, double parts);
+
+} // namespace ullage::ledger

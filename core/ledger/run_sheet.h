@@ -1,0 +1,148 @@
+// The steps of a run: a template that people keep and edit, made into times, bottles and cautions.
+#pragma once
+
+#include "core/chemistry/developing.h"
+#include "core/formulary/solution.h"
+#include "core/ledger/agitation.h"
+#include "core/ledger/run_plan.h"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ullage::ledger
+{
+
+enum class StepKind {
+    PreWet,
+    Develop,
+    PourBack, ///< what the last bath before it took, back into its own bottle
+    WaterStop,
+    AcidStop,
+    Fix,
+    Rinse,
+    WashAid,
+    Wash,        ///< in running water
+    FillAndDump, ///< `changes` fills
+    WettingAgent,
+};
+inline constexpr std::array<std::string_view, 11> kStepCodes{
+    "pre-wet", "develop",  "pour-back", "water-stop",    "acid-stop",    "fix",
+    "rinse",   "wash-aid", "wash",      "fill-and-dump", "wetting-agent"};
+std::string_view code(StepKind kind);
+std::optional<StepKind> stepFromCode(std::string_view code);
+/// The bottle a step needs, if any.
+std::optional<formulary::Role> roleOf(StepKind kind);
+
+/// One line of a template. Plain values, to be kept and edited.
+struct TemplateStep {
+    StepKind kind{};
+    chemistry::Seconds time; ///< whole step; unused by Develop, and by Fix with a figure of its own
+    int changes = 1;         ///< changes of water or fills; 1 to 20
+    Agitation agitation;
+    friend bool operator==(const TemplateStep&, const TemplateStep&) = default;
+};
+
+struct RunTemplate {
+    std::string name; ///< the user's own; empty for the ones the program brings
+    std::string id;
+    std::vector<TemplateStep> steps;
+    friend bool operator==(const RunTemplate&, const RunTemplate&) = default;
+};
+
+/// Refuses no steps or more than 40, times outside 1 s to 4 h, changes out of range, agitation that
+/// check() refuses, two steps of a kind that takes a bottle, a pour-back with no bath before it.
+Result<void> check(const RunTemplate& sheet);
+
+/// Those the program brings: "water-stop" (running wash), "acid-stop" and "fill-and-dump".
+/// Common practice, every figure to be edited.
+std::vector<RunTemplate> usualTemplates();
+
+/// Where a step's time comes from.
+enum class TimeSource {
+    Template,       ///< the user's own figure for a step without chemistry
+    Developing,     ///< base × temperature × wear × strip
+    ClearingTest,   ///< this bottle's tests
+    SolutionFigure, ///< the solution's clearing time when fresh
+    UserFigure,     ///< nothing known of the fixer: the figure of the template
+};
+inline constexpr std::array<std::string_view, 5> kTimeSourceCodes{
+    "template", "developing", "clearing-test", "solution-figure", "user-figure"};
+std::string_view code(TimeSource source);
+
+/// What to be careful with at a step; worded by the application.
+enum class StepCaution { None, Developer, PourBack, Acid, Fixer, Wetting };
+inline constexpr std::array<std::string_view, 6> kStepCautionCodes{
+    "none", "developer", "pour-back", "acid", "fixer", "wetting-agent"};
+std::string_view code(StepCaution caution);
+
+/// How a reading of the thermometer changes a step.
+enum class TemperatureRule { None, Developer, Fixer };
+
+struct RunStep {
+    StepKind kind{};
+    int changes = 1;
+    chemistry::Seconds planned; ///< to the whole second
+    TimeSource source = TimeSource::Template;
+    Agitation agitation;
+    std::string batch; ///< the bottle it goes through, or into which it is poured back; or empty
+    StepCaution caution = StepCaution::None;
+
+    [[nodiscard]] TemperatureRule rule() const;
+    friend bool operator==(const RunStep&, const RunStep&) = default;
+};
+
+/// The development time factor by factor, and the fixing time likewise.
+struct DevelopingFactors {
+    chemistry::TimeAtTemperature base; ///< the maker's figure nearest to the reading
+    double temperature = 1;            ///< factor from that figure's temperature to the reading
+    double wear = 1;
+    double strip = 1;
+    chemistry::Seconds time; ///< product, not rounded
+    std::vector<chemistry::TimeWarning> warnings;
+};
+struct FixingFactors {
+    std::optional<chemistry::Seconds> clearing; ///< at 20 °C; empty for a user's figure
+    double times = 2;                           ///< fixing ÷ clearing
+    double cold = 1;
+    chemistry::Seconds time;
+};
+
+/// What is known of temperature and film, and goes with the run so that a later reading can be
+/// used.
+struct TemperatureBasis {
+    std::vector<chemistry::TimeAtTemperature> pairs;
+    double q10 = 1.9;
+};
+
+/// A bath and its bottle.
+struct SheetBath {
+    const Judged* judged = nullptr; ///< not null
+    bool oneShot = false;
+};
+
+struct SheetRequest {
+    RunTemplate sheet;
+    chemistry::Celsius temperature;
+    std::vector<chemistry::TimeAtTemperature> pairs; ///< base time: the film maker's figures
+    std::vector<SheetBath> baths;                    ///< at most one a role
+    bool tabularGrain = false;
+};
+
+struct RunSheet {
+    std::vector<RunStep> steps;
+    TemperatureBasis basis;
+    std::optional<DevelopingFactors> developing;
+    std::optional<FixingFactors> fixing;
+
+    [[nodiscard]] chemistry::Seconds whole() const;
+};
+
+/// The sheet for these bottles. Pour-back steps of one-shot baths, and of baths without a bottle,
+/// are left out. Refuses what check() refuses, a Develop step without a developer (Missing) or
+/// without a base time (NoFigure), and what baseTime() refuses.
+Result<RunSheet> makeSheet(const SheetRequest& request);
+
+} // namespace ullage::ledger

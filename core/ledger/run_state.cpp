@@ -1,0 +1,126 @@
+#include "core/ledger/run_state.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage::ledger
+{
+
+using chemistry::Instant;
+
+std::string_view code(RunPhase phase) { return kRunPhaseCodes[static_cast<std::size_t>(phase)]; }
+
+const RunBath* RunState::bath(const std::string& batch) const
+{
+    const auto found = std::find_if(baths.begin(), baths.end(),
+                                    [&](const RunBath& bath) { return bath.batch == batch; });
+    return batch.empty() || found == baths.end() ? nullptr : &*found;
+}
+
+Load loadOf(const std::vector<RunFilm>& films)
+{
+    Load load;
+    for (const RunFilm& film : films) {
+        const auto same = std::find_if(load.films.begin(), load.films.end(),
+                                       [&](const FilmCount& c) { return c.format == film.format; });
+        if (same != load.films.end()) {
+            same->count += film.count;
+        } else {
+            load.films.push_back({film.format, static_cast<double>(film.count)});
+        }
+    }
+    return load;
+}
+
+std::vector<std::string> bathsUsed(const RunState& state)
+{
+    std::vector<std::string> used;
+    for (std::size_t i = 0; i < state.times.size(); ++i) {
+        const RunStep& step = state.sheet.steps[i];
+        if (roleOf(step.kind) && !step.batch.empty() && state.times[i].began &&
+            !state.times[i].skipped) {
+            used.push_back(step.batch);
+        }
+    }
+    return used;
+}
+
+Instant lastBathAt(const RunState& state)
+{
+    Instant last = state.savedAt;
+    for (std::size_t i = 0; i < state.times.size(); ++i) {
+        const StepTime& time = state.times[i];
+        if (roleOf(state.sheet.steps[i].kind) && !state.sheet.steps[i].batch.empty() &&
+            time.began && !time.skipped) {
+            last = time.ended.value_or(state.savedAt);
+        }
+    }
+    return last;
+}
+
+FilmRun filmRun(const RunState& state, const std::vector<BathClosing>& closings)
+{
+    FilmRun run;
+    run.load = loadOf(state.films);
+    for (const BathClosing& closing : closings) {
+        const RunBath* bath = state.bath(closing.batch);
+        run.baths.push_back({.batch = closing.batch,
+                             .used = bath ? std::optional(bath->used) : std::nullopt,
+                             .lost = closing.lost,
+                             .oneShot = bath && bath->oneShot,
+                             .airLeft = closing.airLeft});
+    }
+    for (const RunFilm& film : state.films) {
+        for (int piece = 0; piece < film.count; ++piece) {
+            run.films.push_back({.format = film.format,
+                                 .name = film.name,
+                                 .exposureIndex = film.exposureIndex,
+                                 .notes = film.notes});
+        }
+    }
+    for (std::size_t i = 0; i < state.times.size(); ++i) {
+        const StepTime& time = state.times[i];
+        if (time.began && !time.skipped) {
+            run.times.push_back(
+                {std::string(code(state.sheet.steps[i].kind)), time.target, time.real + time.held});
+        }
+    }
+    return run;
+}
+
+Result<void> check(const RunState& state)
+{
+    const auto unfit = [](const char* field) {
+        return refuse({.code = ErrorCode::Conflict, .field = field});
+    };
+    const std::size_t steps = state.sheet.steps.size();
+    if (steps == 0 || state.times.size() != steps) {
+        return unfit("times");
+    }
+    if (state.current >= steps) {
+        return unfit("current");
+    }
+    for (const StepTime& time : state.times) {
+        for (const auto value : {time.planned, time.target, time.real, time.held}) {
+            if (!std::isfinite(value.value()) || value.value() < 0 || value.value() > 1e9) {
+                return unfit("times");
+            }
+        }
+    }
+    for (const RunStep& step : state.sheet.steps) {
+        if (!step.batch.empty() && !state.bath(step.batch)) {
+            return unfit("batch");
+        }
+        if (auto fine = check(step.agitation); !fine) {
+            return fine;
+        }
+    }
+    if (state.films.empty() ||
+        std::any_of(state.films.begin(), state.films.end(),
+                    [](const RunFilm& film) { return film.count < 1 || film.count > 1000; })) {
+        return unfit("films");
+    }
+    return check(state.tank);
+}
+
+} // namespace ullage::ledger

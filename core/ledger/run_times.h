@@ -1,0 +1,36 @@
+// Times of a run's steps as the book keeps them: a note on the first bottle of the run.
+//
+// The journal has no field for them, and a note is what every reader of the book understands. Its
+// text is made of codes and whole seconds, so that it can be read back and worded in any language:
+//   run-times develop 722/735 pour-back 20/22 run=ID
+#pragma once
+
+#include "core/chemistry/quantities.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage::ledger
+{
+
+/// A step that was begun. `kind` is a code without blanks (see run_sheet.h).
+struct StepDone {
+    std::string kind;
+    chemistry::Seconds planned; ///< after readings of the thermometer
+    chemistry::Seconds real;    ///< as it went, holds counted in
+    friend bool operator==(const StepDone&, const StepDone&) = default;
+};
+
+struct RunTimes {
+    std::string run;
+    std::vector<StepDone> steps;
+};
+
+/// Seconds are rounded to whole ones.
+std::string timesNote(const RunTimes& times);
+
+/// Nothing for any other note.
+std::optional<RunTimes> readTimesNote(const std::string& note);
+
+} // namespace ullage::ledger

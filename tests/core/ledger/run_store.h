@@ -1,0 +1,160 @@
+// A book in memory for tests of runs: enough of a store for one that writes and never rolls back to
+// anything but the state before the transaction.
+#pragma once
+
+#include "core/ledger/book.h"
+
+#include <algorithm>
+#include <map>
+
+namespace ullage::ledger
+{
+
+class RunStore : public StorePort
+{
+public:
+    struct Kept {
+        std::vector<std::pair<Entry, std::int64_t>> entries;
+        std::vector<Action> actions;
+        std::map<std::string, BatchState> batches;
+    };
+    Kept kept;
+    bool failing = false; ///< refuses to commit
+
+    Result<void> begin() override
+    {
+        m_before = kept;
+        return {};
+    }
+    Result<void> commit() override
+    {
+        if (failing) {
+            kept = m_before;
+            return refuse({.code = ErrorCode::StoreFailed, .text = "disk full"});
+        }
+        return {};
+    }
+    void rollback() override { kept = m_before; }
+    Result<std::int64_t> lastEntry() override
+    {
+        return static_cast<std::int64_t>(kept.entries.size());
+    }
+    Result<std::int64_t> put(const Action& action) override
+    {
+        kept.actions.push_back(action);
+        kept.actions.back().id = static_cast<std::int64_t>(kept.actions.size());
+        return kept.actions.back().id;
+    }
+    Result<void> put(const Entry& entry, std::int64_t action) override
+    {
+        kept.entries.emplace_back(entry, action);
+        return {};
+    }
+    Result<void> put(const BatchState& state) override
+    {
+        kept.batches[state.id] = state;
+        return {};
+    }
+    Result<void> dropBatch(const std::string& id) override
+    {
+        kept.batches.erase(id);
+        return {};
+    }
+    Result<std::optional<bool>> sameContent(const Entry& entry) override
+    {
+        for (const auto& [other, action] : kept.entries) {
+            if (other.id() == entry.id() && other.type() == entry.type()) {
+                return true;
+            }
+        }
+        return std::optional<bool>{};
+    }
+    Result<std::vector<Entry>> definitions() override
+    {
+        std::vector<Entry> found;
+        for (const auto& [entry, action] : kept.entries) {
+            if (entry.type() == "solution" || entry.type() == "vessel") {
+                found.push_back(entry);
+            }
+        }
+        return found;
+    }
+    Result<std::optional<Event>> event(const std::string& id) override
+    {
+        for (const auto& [entry, action] : kept.entries) {
+            if (entry.event() && entry.id() == id) {
+                return *entry.event();
+            }
+        }
+        return std::optional<Event>{};
+    }
+    Result<std::vector<Event>> eventsOf(const std::string& batch) override
+    {
+        return events([&](const Event& event, std::int64_t) { return event.batch == batch; });
+    }
+    Result<std::vector<Event>> eventsOfAction(std::int64_t action) override
+    {
+        return events([&](const Event&, std::int64_t of) { return of == action; });
+    }
+    Result<std::optional<BatchState>> batch(const std::string& id) override
+    {
+        const auto found = kept.batches.find(id);
+        return found == kept.batches.end() ? std::optional<BatchState>{} : found->second;
+    }
+    Result<std::vector<BatchState>> batches(chemistry::Instant at, bool ended) override
+    {
+        std::vector<BatchState> found;
+        for (const auto& [id, state] : kept.batches) {
+            if (state.mixedAt <= at && (ended || !state.endedAt || *state.endedAt > at)) {
+                found.push_back(state);
+            }
+        }
+        std::stable_sort(found.begin(), found.end(),
+                         [](const auto& a, const auto& b) { return a.mixedAt < b.mixedAt; });
+        return found;
+    }
+    Result<bool> hasPacket(const std::string&) override { return false; }
+    Result<bool> hasRun(const std::string& run) override
+    {
+        return std::any_of(kept.entries.begin(), kept.entries.end(), [&](const auto& pair) {
+            const Event* event = pair.first.event();
+            const auto* done = event ? std::get_if<Processed>(&event->what) : nullptr;
+            return done && done->run == run;
+        });
+    }
+    Result<std::vector<Action>> actions(int count) override
+    {
+        const auto all = static_cast<std::ptrdiff_t>(kept.actions.size());
+        return std::vector<Action>(kept.actions.end() - std::min<std::ptrdiff_t>(count, all),
+                                   kept.actions.end());
+    }
+
+    /// The films of the book, in order of entry.
+    [[nodiscard]] std::vector<FilmRecord> films() const
+    {
+        std::vector<FilmRecord> found;
+        for (const auto& [entry, action] : kept.entries) {
+            if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
+                found.push_back(*film);
+            }
+        }
+        return found;
+    }
+
+private:
+    template <class Wanted>
+    std::vector<Event> events(Wanted wanted)
+    {
+        std::vector<Event> found;
+        for (const auto& [entry, action] : kept.entries) {
+            if (entry.event() && wanted(*entry.event(), action)) {
+                found.push_back(*entry.event());
+            }
+        }
+        return found;
+    }
+
+    Kept m_before;
+};
+
+} // namespace ullage::ledger
