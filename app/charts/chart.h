@@ -47,16 +47,23 @@ struct ChartSeries {
 enum class ChartX { Dates, Categories, Numbers };
 enum class ChartY { Percent, Minutes, Number };
 
+/// Words under the axis at a place of their own.
+struct ChartLabel {
+    double at = 0;
+    QString text;
+};
+
 struct ChartSpec {
     QString title;   ///< accessible name, heading of the table
     QString summary; ///< one sentence that says what the chart shows
     ChartX x = ChartX::Dates;
     double xMin = 0; ///< for Dates: chartDay() of the first day shown; not used for Categories
     double xMax = 1;
-    QString xName;              ///< heading of the table's first column
-    QString xTitle;             ///< written under the axis, if anything
-    QStringList categories;     ///< for Categories: what stands under each bar
-    ChartY y = ChartY::Percent; ///< Percent: shares of 1. Minutes: values in minutes
+    QString xName;                   ///< heading of the table's first column
+    QString xTitle;                  ///< written under the axis, if anything
+    QStringList categories;          ///< for Categories: what stands under each bar
+    std::vector<ChartLabel> xLabels; ///< for Numbers: these in place of round values
+    ChartY y = ChartY::Percent;      ///< Percent: shares of 1. Minutes: values in minutes
     double yMin = 0;
     std::optional<double> yMax;   ///< from the data if not given
     QString yUnit;                ///< for Number: written after the value
@@ -66,6 +73,8 @@ struct ChartSpec {
 
     /// Words for a value in the read-out and the table, if the axis's own will not do.
     std::function<QString(double)> yText;
+    /// The same for x on an axis of numbers.
+    std::function<QString(double)> xText;
 };
 
 /// A day (and part of a day) as x of a date axis: days since 1 January 1970.

@@ -227,7 +227,7 @@ QString xText(const ChartSpec& spec, double x, const QLocale& locale)
     case ChartX::Numbers:
         break;
     }
-    return numberText(x, 2, locale);
+    return spec.xText ? spec.xText(x) : numberText(x, 2, locale);
 }
 
 QString seriesText(const ChartSpec& spec, const ChartSeries& series, double x,

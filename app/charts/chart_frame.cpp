@@ -110,6 +110,12 @@ std::vector<ChartTick> ChartFrame::xTicks() const
             xMin(), xMax(), width,
             [&](const QString& text) { return metrics.horizontalAdvance(text); }, QLocale());
     }
+    if (!categories() && !m_spec.xLabels.empty()) {
+        std::vector<ChartTick> ticks;
+        for (const ChartLabel& label : m_spec.xLabels)
+            ticks.push_back({label.at, label.text});
+        return ticks;
+    }
     if (!categories())
         return numberTicks(xMin(), xMax(), std::max(2, static_cast<int>(width / 60)), QLocale());
     double widest = 0;

@@ -120,6 +120,17 @@ ChartSpec clearingChart(const ledger::Batch& batch, const ledger::Assessment& so
             line.points.emplace_back(wear.value(), at);
         }
         spec.series.insert(spec.series.end(), {band, line});
+        ChartSeries toCome{
+            .name = Words::tr("films to come"), .kind = SeriesKind::Points, .ink = ChartInk::Next};
+        const bool usable = batch.inUse() && batch.volume.value() > 0;
+        const int left = usable && so.filmsLeft ? wholeFilms(so.filmsLeft->value()) : 0;
+        for (int film = 1; film <= std::min(left, kMostBars); ++film) {
+            const auto wear = batch.wear + chemistry::Films(film) / chemistry::litres(batch.volume);
+            if (wear.value() <= spec.xMax)
+                toCome.points.emplace_back(wear.value(), clearing.fit->at(wear).value());
+        }
+        if (!toCome.points.empty())
+            spec.series.push_back(toCome);
     }
     if (clearing.fresh) {
         const double twice = chemistry::kDiscardDoubling.value * clearing.fresh->value();

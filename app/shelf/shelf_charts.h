@@ -21,14 +21,19 @@ std::vector<chemistry::Instant> pastMoments(const ledger::Batch& batch, int coun
 ChartSpec whatIsLeftChart(const ledger::Batch& batch, const ledger::Assessment& assessment,
                           std::span<const ledger::Batch> past, const Wording& wording);
 
+/// Oxygen taken up over time, stacked by the way it came, with what the solution can take and what
+/// age leaves of that: it is spent where the stack meets the falling line. `past` as above.
+ChartSpec airChart(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                   std::span<const ledger::Batch> past, const Wording& wording);
+
 /// One bar a film: done, next and to come. In minutes where the film maker's times are known, else
 /// as factors on them. Empty (no series) for what has no wear on time: anything but a developer.
 ChartSpec filmTimesChart(const ledger::Batch& batch, const ledger::Assessment& assessment,
                          std::span<const chemistry::TimeAtTemperature> pairs,
                          chemistry::Celsius temperature, const Wording& wording);
 
-/// A fixer's clearing tests against films a litre, the fitted line and its band, and twice the
-/// fresh time.
+/// A fixer's clearing tests against films a litre, the fitted line and its band, twice the fresh
+/// time, and the films still to come as the line foretells them.
 ChartSpec clearingChart(const ledger::Batch& batch, const ledger::Assessment& assessment,
                         const Wording& wording);
 

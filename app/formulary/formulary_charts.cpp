@@ -1,0 +1,217 @@
+#include "app/formulary/formulary_charts.h"
+
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+#include "core/formulary/implied.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage::app
+{
+
+using chemistry::Celsius;
+using chemistry::Days;
+using chemistry::Millilitres;
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(FormularyCharts)
+};
+
+// The unit of a keeping axis, by the longest time on it.
+struct TimeUnit {
+    double days;
+    QString name;
+};
+
+TimeUnit unitFor(Days longest)
+{
+    if (longest.value() > 60)
+        return {chemistry::kMonth.value, Words::tr("mo", "months, short")};
+    if (longest.value() > 3)
+        return {1, Words::tr("d", "days, short")};
+    return {1.0 / 24, Words::tr("h", "hours, short")};
+}
+
+double emptyShare(Millilitres volume) { return 1 - volume / formulary::kReferenceCapacity; }
+
+} // namespace
+
+ChartSpec keepingChart(const formulary::Solution& solution, const Wording& wording)
+{
+    ChartSpec spec;
+    spec.title = Words::tr("How long it keeps, by how full the bottle is");
+    spec.x = ChartX::Numbers;
+    spec.xName = Words::tr("how full");
+    spec.y = ChartY::Number;
+    if (!solution.keeping.full || !check(solution)) {
+        spec.summary = Words::tr("No keeping time is entered.");
+        return spec;
+    }
+    const TimeUnit unit = unitFor(*solution.keeping.full);
+    spec.yUnit = unit.name;
+    spec.yText = [locale = wording.locale, unit](double time) {
+        return keepingText(Days(std::round(time * unit.days * 24) / 24), locale);
+    };
+    spec.xText = [locale = wording.locale](double empty) {
+        return Words::tr("%1 full").arg(percentText(1 - empty, locale));
+    };
+    const double full = emptyShare(formulary::kFullFilling);
+    const double half = emptyShare(formulary::kHalfFilling);
+    constexpr double kDregs = 0.9;
+    spec.xMin = full;
+    spec.xMax = 0.95;
+    spec.xLabels = {{full, Words::tr("full", "bottle")},
+                    {half, Words::tr("half", "bottle")},
+                    {kDregs, Words::tr("dregs")}};
+    const auto line = [&](const QString& name, formulary::Material material, ChartInk ink) {
+        ChartSeries series{.name = name, .kind = SeriesKind::Line, .ink = ink};
+        for (const auto& point : formulary::keepingCurve(solution, material, 40))
+            series.points.emplace_back(emptyShare(point.volume), point.time.value() / unit.days);
+        spec.series.push_back(series);
+    };
+    line(Words::tr("glass"), formulary::Material::Glass, ChartInk::Films);
+    line(Words::tr("polyethylene"), formulary::Material::Hdpe, ChartInk::Standing);
+    ChartSeries entered{
+        .name = Words::tr("entered"), .kind = SeriesKind::Points, .ink = ChartInk::Films};
+    entered.points.emplace_back(full, *solution.keeping.full / Days(unit.days));
+    if (solution.keeping.half)
+        entered.points.emplace_back(half, *solution.keeping.half / Days(unit.days));
+    spec.series.push_back(entered);
+    formulary::Vessel bottle;
+    bottle.capacity = formulary::kReferenceCapacity;
+    const auto halfGlass = *formulary::keepsFor(solution, bottle, formulary::kHalfFilling);
+    bottle.material = formulary::Material::Hdpe;
+    const auto fullPlastic = *formulary::keepsFor(solution, bottle, formulary::kFullFilling);
+    const auto text = [&](Days time) {
+        return keepingText(Days(std::round(time.value() * 24) / 24), wording.locale);
+    };
+    spec.summary = Words::tr("In glass %1 full and %2 half full; in polyethylene %3 full.")
+                       .arg(text(*solution.keeping.full), text(halfGlass), text(fullPlastic));
+    return spec;
+}
+
+QString keepingCaution(const formulary::Solution& solution)
+{
+    if (!solution.keeping.full)
+        return Words::tr("Without a keeping time no bottle of it gets a discard-by date.");
+    if (!solution.keeping.half)
+        return Words::tr("Calibrated on one point; good to a factor of two elsewhere.");
+    return Words::tr("Calibrated on the two points; good to a factor of two elsewhere.");
+}
+
+ChartSpec wearChart(const formulary::Solution& solution, const Wording& wording)
+{
+    ChartSpec spec;
+    spec.title = Words::tr("Time for each film, as a factor");
+    spec.xName = Words::tr("film in a litre");
+    spec.xTitle = spec.xName;
+    spec.x = ChartX::Numbers;
+    spec.y = ChartY::Number;
+    spec.yText = [locale = wording.locale](double factor) { return factorText(factor, locale); };
+    if (solution.wear.rule == chemistry::WearRule::None || !chemistry::check(solution.wear)) {
+        spec.summary = Words::tr("Its time is the same for every film.");
+        return spec;
+    }
+    ChartSeries factors{.name = Words::tr("factor"),
+                        .kind = SeriesKind::Line,
+                        .ink = ChartInk::Films,
+                        .inLegend = false};
+    ChartSeries dots = factors;
+    dots.kind = SeriesKind::Points;
+    dots.inFigures = false;
+    for (const auto& point : formulary::wearCurve(solution))
+        factors.points.emplace_back(point.wear.value() + 1, point.factor);
+    dots.points = factors.points;
+    spec.xMin = 1;
+    spec.xMax = std::max(2.0, factors.points.back().x());
+    const double last = factors.points.back().y();
+    spec.yMax = std::max(2.0, std::ceil(last * 2) / 2);
+    spec.summary = Words::tr("The last film takes %1 the first one's time.")
+                       .arg(factorText(last, wording.locale));
+    spec.series = {factors, dots};
+    return spec;
+}
+
+ChartSpec developmentChart(const std::vector<chemistry::TimeAtTemperature>& times, double q10,
+                           const Wording& wording)
+{
+    ChartSpec spec;
+    const bool fahrenheit = wording.units.temperature == TemperatureUnit::Fahrenheit;
+    const auto shown = [&](Celsius temperature) {
+        return fahrenheit ? toFahrenheit(temperature.value()) : temperature.value();
+    };
+    spec.title = Words::tr("Time against temperature");
+    spec.xName = fahrenheit ? QStringLiteral("°F") : QStringLiteral("°C");
+    spec.xTitle = spec.xName;
+    spec.x = ChartX::Numbers;
+    spec.y = ChartY::Minutes;
+    if (times.empty() || !chemistry::baseTime(times, times.front().temperature, q10)) {
+        spec.summary = Words::tr("No time is entered.");
+        return spec;
+    }
+    const auto [coolest, warmest] =
+        std::minmax_element(times.begin(), times.end(), [](const auto& a, const auto& b) {
+            return a.temperature < b.temperature;
+        });
+    const Celsius low = std::min(chemistry::kCoolest, coolest->temperature);
+    const Celsius high = std::max(chemistry::kWarmest, warmest->temperature);
+    spec.xMin = shown(low);
+    spec.xMax = shown(high);
+    const auto run = [&](ChartSeries series, Celsius from, Celsius to) {
+        constexpr int kSteps = 30;
+        if (from >= to)
+            return;
+        for (int i = 0; i <= kSteps; ++i) {
+            const Celsius at = from + (to - from) * (static_cast<double>(i) / kSteps);
+            // Rounding must not carry the last step out of the range that has a time.
+            if (const auto base = chemistry::baseTime(times, std::min(at, to), q10))
+                series.points.emplace_back(shown(at), base->time.value() / 60);
+        }
+        spec.series.push_back(series);
+    };
+    run({.name = Words::tr("between the times entered"), .kind = SeriesKind::Line},
+        coolest->temperature, warmest->temperature);
+    const ChartSeries outside{.name = Words::tr("by Q10"), .kind = SeriesKind::Dashed};
+    ChartSeries below = outside;
+    below.inLegend = false;
+    run(below, low, coolest->temperature);
+    run(outside, warmest->temperature, high);
+    if (warmest->temperature >= high && !spec.series.empty())
+        spec.series.back().inLegend = true;
+    ChartSeries entered{.name = Words::tr("entered"), .kind = SeriesKind::Points};
+    for (const auto& pair : times)
+        entered.points.emplace_back(shown(pair.temperature), pair.time.value() / 60);
+    std::sort(entered.points.begin(), entered.points.end(),
+              [](QPointF a, QPointF b) { return a.x() < b.x(); });
+    double top = 0;
+    for (const ChartSeries& series : spec.series) {
+        for (const QPointF& point : series.points)
+            top = std::max(top, point.y());
+    }
+    spec.series.push_back(entered);
+    bool named = false;
+    for (const Celsius limit : {chemistry::kCoolestUsual, chemistry::kWarmestUsual}) {
+        const double at = shown(limit);
+        spec.series.push_back({.name = Words::tr("usual range"),
+                               .kind = SeriesKind::Dashed,
+                               .ink = ChartInk::Age,
+                               .points = {{at, 0}, {at, top}},
+                               .inLegend = !named,
+                               .inFigures = false});
+        named = true;
+    }
+    const auto at20 = chemistry::baseTime(times, Celsius(20), q10);
+    spec.summary = at20 ? Words::tr("%1 at %2.", "time, temperature")
+                              .arg(timeText(at20->time, TimeStep::FiveSeconds),
+                                   shortTemperatureText(Celsius(20), wording))
+                        : Words::tr("No time can be given at 20 °C.");
+    return spec;
+}
+
+} // namespace ullage::app

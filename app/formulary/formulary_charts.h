@@ -1,0 +1,27 @@
+// Charts of what a solution's figures imply, as plain values.
+#pragma once
+
+#include "app/charts/chart.h"
+#include "app/words/units.h"
+#include "core/formulary/notebook.h"
+#include "core/formulary/solution.h"
+
+namespace ullage::app
+{
+
+/// How long it keeps by how full the bottle is, in glass and in polyethylene, with the published
+/// points. No series without a keeping time, or where its figures do not pass their check.
+ChartSpec keepingChart(const formulary::Solution& solution, const Wording& wording);
+
+/// "Calibrated on the two points; good to a factor of two elsewhere."
+QString keepingCaution(const formulary::Solution& solution);
+
+/// Factor on the first film's time for each film in a litre. No series for what has no wear.
+ChartSpec wearChart(const formulary::Solution& solution, const Wording& wording);
+
+/// Development time against temperature: the times entered, the line between them, and Q10 outside
+/// as far as a time would be given. Lines mark the usual range. No series without a valid time.
+ChartSpec developmentChart(const std::vector<chemistry::TimeAtTemperature>& times, double q10,
+                           const Wording& wording);
+
+} // namespace ullage::app
