@@ -11,6 +11,7 @@ namespace
 {
 
 constexpr int kActionsRemembered = 1000;
+constexpr std::int64_t kUnread = -1; // no store's entry number
 
 } // namespace
 
@@ -169,6 +170,15 @@ Result<std::string> Book::nameOf(const std::string& batch)
     return (*found)->fold->batch().name;
 }
 
+// What was folded and defined on the way is not in the store: read it again. If even that fails,
+// the next call finds the entry count unknown and reads before it does anything.
+void Book::rollBack()
+{
+    m_store->rollback();
+    m_lastEntry = kUnread;
+    (void)readAll();
+}
+
 // One transaction, whoever fills it. `fill` enters entries under the action's id.
 Result<void> Book::transact(Action action, const std::function<Result<void>(std::int64_t)>& fill)
 {
@@ -203,11 +213,7 @@ Result<void> Book::transact(Action action, const std::function<Result<void>(std:
     };
     auto done = work();
     if (!done) {
-        m_store->rollback();
-        // What was folded and defined on the way is not in the store: read it again.
-        if (auto again = readAll(); !again) {
-            return again;
-        }
+        rollBack();
         return done;
     }
     rememberAction(action);

@@ -142,6 +142,7 @@ private:
     Result<void> invert(const Action& action, ActionMode mode);
     Result<std::string> nameOf(const std::string& batch);
     void rememberAction(const Action& action);
+    void rollBack();
     void forget();
 
     StorePort* m_store;

@@ -8,9 +8,7 @@ Book::Import::Import(Book& book) : m_book(&book) {}
 Book::Import::~Import()
 {
     if (m_open) {
-        m_book->m_store->rollback();
-        // Nothing of the import stays; if the store cannot even be read, the next call will say so.
-        (void)m_book->readAll();
+        m_book->rollBack();
     }
 }
 
