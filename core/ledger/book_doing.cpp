@@ -157,8 +157,9 @@ std::optional<Action> Book::redoable() const
     return m_redo.empty() ? std::nullopt : std::optional(m_redo.back());
 }
 
-// Enters the opposite of everything an action entered, last first: an event is voided, a voiding is
-// answered by entering anew the event it took back.
+// Voids everything an action entered, last first. Redoing an undo voids its voidings: so the events
+// stand again under their own ids, where they stood among the others of their instant, and whatever
+// named them (a later voiding, a film's run) still does.
 Result<void> Book::invert(const Action& action, ActionMode mode)
 {
     const auto events = m_store->eventsOfAction(action.id);
@@ -167,22 +168,8 @@ Result<void> Book::invert(const Action& action, ActionMode mode)
     }
     std::vector<Entry> entries;
     for (auto event = events->rbegin(); event != events->rend(); ++event) {
-        if (const auto* voided = std::get_if<Voided>(&event->what)) {
-            const auto original = m_store->event(voided->voids);
-            if (!original) {
-                return tl::unexpected(original.error());
-            }
-            if (!*original) {
-                return refuse(
-                    {.code = ErrorCode::UnknownId, .field = "voids", .text = voided->voids});
-            }
-            Event again = **original;
-            again.id = m_newId();
-            entries.push_back({again, {}});
-        } else {
-            const Voided taken{event->id, kUndoneReason};
-            entries.push_back({eventOf(m_newId(), event->batch, {m_clock(), {}}, taken), {}});
-        }
+        const Voided taken{event->id, kUndoneReason};
+        entries.push_back({eventOf(m_newId(), event->batch, {m_clock(), {}}, taken), {}});
     }
     return transact({.mode = mode, .what = action.what, .subject = action.subject, .of = action.id},
                     entries);
