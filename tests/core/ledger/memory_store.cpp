@@ -83,6 +83,7 @@ struct PrintEntry {
         }
         out(s.keeping.full, s.keeping.half, s.keeping.tray, s.oxygenFactor, s.silverPerFilm);
         out(s.bromidePerFilm, s.freshClearing, s.silverLimit, s.tabularFactor);
+        out(s.replenishPerFilm, s.replaces);
         for (const auto& [figure, source] : s.sources) {
             out(figure, source);
         }
