@@ -1,0 +1,78 @@
+#include "app/shelf/bottle_painter.h"
+#include "app/widgets/card.h"
+#include "app/widgets/theme.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kPicture = 190; // above the words
+
+} // namespace
+
+EmptyState::EmptyState(const QString& heading, const QString& text, QWidget* parent)
+    : QWidget(parent), m_heading(new QLabel(this)), m_text(new QLabel(this)),
+      m_buttons(new QHBoxLayout)
+{
+    auto* column = new QVBoxLayout(this);
+    column->setSpacing(Space::kSmall);
+    column->addStretch(2);
+    column->addSpacing(kPicture);
+    m_heading->setFont(Theme::font(TextRole::Heading));
+    m_heading->setAlignment(Qt::AlignCenter);
+    column->addWidget(m_heading);
+    QFont body = Theme::font(TextRole::Body);
+    body.setPixelSize(14);
+    m_text->setFont(body);
+    m_text->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
+    m_text->setWordWrap(true);
+    m_text->setFixedWidth(460);
+    setTone(m_text, Tone::Quiet);
+    column->addWidget(m_text, 0, Qt::AlignHCenter);
+    column->addSpacing(Space::kSmall);
+    m_buttons->setSpacing(Space::kGap);
+    m_buttons->addStretch();
+    m_buttons->addStretch();
+    column->addLayout(m_buttons);
+    column->addStretch(3);
+    setWords(heading, text);
+}
+
+void EmptyState::setWords(const QString& heading, const QString& text)
+{
+    m_heading->setText(heading);
+    m_text->setText(text);
+    setAccessibleName(heading);
+    setAccessibleDescription(text);
+}
+
+QPushButton* EmptyState::addButton(const QString& text, bool primary)
+{
+    auto* button = new QPushButton(text, this);
+    setButtonLook(button, primary ? ButtonLook::Primary : ButtonLook::Plain);
+    m_buttons->insertWidget(m_buttons->count() - 1, button);
+    return button;
+}
+
+void EmptyState::paintEvent(QPaintEvent*)
+{
+    // An empty bottle on its board: nothing but ullage.
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double foot = m_heading->geometry().top() - 26;
+    painter.setOpacity(0.75);
+    painter.fillRect(QRectF(width() / 2.0 - 150, foot, 300, 3), colours().shelf);
+    BottleView bottle;
+    bottle.capacityMl = 1000;
+    paintBottle(painter, QPointF(width() / 2.0, foot), 0.82, bottle, BottleLabel::None);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,152 @@
+#include "app/widgets/prompts.h"
+
+#include "app/widgets/theme.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QInputDialog>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+class RealPrompts : public Prompts
+{
+    Q_DECLARE_TR_FUNCTIONS(Prompts)
+
+public:
+    bool confirm(QWidget* parent, const Question& question) override
+    {
+        QMessageBox box(parent);
+        box.setWindowTitle(question.title);
+        box.setText(question.text);
+        box.setInformativeText(question.detail);
+        QPushButton* yes = box.addButton(question.yes, QMessageBox::AcceptRole);
+        QPushButton* no = box.addButton(QMessageBox::Cancel);
+        box.setDefaultButton(question.danger ? no : yes);
+        box.setEscapeButton(no);
+        if (question.danger)
+            setButtonLook(yes, ButtonLook::Danger);
+        box.exec();
+        return box.clickedButton() == yes;
+    }
+
+    void tell(QWidget* parent, const QString& title, const QString& text) override
+    {
+        QMessageBox box(QMessageBox::NoIcon, title, text, QMessageBox::Close, parent);
+        box.exec();
+    }
+
+    void fail(QWidget* parent, const QString& title, const QString& text,
+              const QString& detail) override
+    {
+        QMessageBox box(QMessageBox::Warning, title, text, QMessageBox::Close, parent);
+        box.setDetailedText(detail);
+        box.exec();
+    }
+
+    std::optional<QString> askText(QWidget* parent, const QString& title, const QString& label,
+                                   const QString& start) override
+    {
+        bool ok = false;
+        const QString text =
+            QInputDialog::getText(parent, title, label, QLineEdit::Normal, start, &ok);
+        return ok ? std::optional(text) : std::nullopt;
+    }
+
+    std::optional<int> choose(QWidget* parent, const QString& title, const QString& label,
+                              const QStringList& ways) override
+    {
+        bool ok = false;
+        const QString way = QInputDialog::getItem(parent, title, label, ways, 0, false, &ok);
+        return ok ? std::optional(static_cast<int>(ways.indexOf(way))) : std::nullopt;
+    }
+
+    std::optional<QString> openFile(QWidget* parent, const QString& title,
+                                    const QString& filter) override
+    {
+        return chosen(QFileDialog::getOpenFileName(parent, title, {}, filter));
+    }
+
+    std::optional<QString> saveFile(QWidget* parent, const QString& title, const QString& name,
+                                    const QString& filter) override
+    {
+        return chosen(QFileDialog::getSaveFileName(parent, title, name, filter));
+    }
+
+private:
+    static std::optional<QString> chosen(const QString& file)
+    {
+        return file.isEmpty() ? std::nullopt : std::optional(file);
+    }
+};
+
+Prompts*& inForce()
+{
+    static RealPrompts real;
+    static Prompts* current = &real;
+    return current;
+}
+
+} // namespace
+
+Prompts& prompts() { return *inForce(); }
+
+PromptsInForce::PromptsInForce(Prompts& prompts) : m_before(inForce()) { inForce() = &prompts; }
+
+PromptsInForce::~PromptsInForce() { inForce() = m_before; }
+
+ScriptedPrompts::Answer ScriptedPrompts::next(const QString& title, const QString& text)
+{
+    m_asked << title + u'|' + text;
+    if (m_answers.empty())
+        return {};
+    const Answer answer = m_answers.front();
+    m_answers.erase(m_answers.begin());
+    return answer;
+}
+
+bool ScriptedPrompts::confirm(QWidget*, const Question& question)
+{
+    return next(question.title, question.text).yes;
+}
+
+void ScriptedPrompts::tell(QWidget*, const QString& title, const QString& text)
+{
+    m_asked << title + u'|' + text;
+}
+
+void ScriptedPrompts::fail(QWidget*, const QString& title, const QString& text, const QString&)
+{
+    m_asked << title + u'|' + text;
+}
+
+std::optional<QString> ScriptedPrompts::askText(QWidget*, const QString& title,
+                                                const QString& label, const QString&)
+{
+    return next(title, label).text;
+}
+
+std::optional<int> ScriptedPrompts::choose(QWidget*, const QString& title, const QString& label,
+                                           const QStringList&)
+{
+    return next(title, label).way;
+}
+
+std::optional<QString> ScriptedPrompts::openFile(QWidget*, const QString& title,
+                                                 const QString& filter)
+{
+    return next(title, filter).text;
+}
+
+std::optional<QString> ScriptedPrompts::saveFile(QWidget*, const QString& title,
+                                                 const QString& name, const QString&)
+{
+    return next(title, name).text;
+}
+
+} // namespace ullage::app

@@ -1,0 +1,105 @@
+// The one door for questions to the user: message boxes and file choosers.
+//
+// Pages ask prompts() and never open such a box themselves, so a test can lay out the answers
+// beforehand (ScriptedPrompts) and see what was asked.
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+class QWidget;
+
+namespace ullage::app
+{
+
+struct Question {
+    QString title;
+    QString text;        ///< the question itself, one sentence
+    QString detail;      ///< what it leads to; may be empty
+    QString yes;         ///< what the button does ("Discard", "Replace"), never "OK"
+    bool danger = false; ///< the safe answer is the default
+};
+
+class Prompts
+{
+public:
+    virtual ~Prompts() = default;
+
+    virtual bool confirm(QWidget* parent, const Question& question) = 0;
+    virtual void tell(QWidget* parent, const QString& title, const QString& text) = 0;
+    /// Something went wrong; `detail` for whoever wants the particulars.
+    virtual void fail(QWidget* parent, const QString& title, const QString& text,
+                      const QString& detail = {}) = 0;
+    /// One line of text; none if the user goes back.
+    virtual std::optional<QString> askText(QWidget* parent, const QString& title,
+                                           const QString& label, const QString& start = {}) = 0;
+    /// Which of several ways; none if the user goes back.
+    virtual std::optional<int> choose(QWidget* parent, const QString& title, const QString& label,
+                                      const QStringList& ways) = 0;
+    /// `filter` as QFileDialog takes it. None if the user goes back.
+    virtual std::optional<QString> openFile(QWidget* parent, const QString& title,
+                                            const QString& filter) = 0;
+    virtual std::optional<QString> saveFile(QWidget* parent, const QString& title,
+                                            const QString& name, const QString& filter) = 0;
+};
+
+/// What is in force: real boxes unless a test has put its own in place.
+Prompts& prompts();
+
+/// Puts others in force while it lives.
+class PromptsInForce
+{
+public:
+    explicit PromptsInForce(Prompts& prompts);
+    ~PromptsInForce();
+    PromptsInForce(const PromptsInForce&) = delete;
+    PromptsInForce& operator=(const PromptsInForce&) = delete;
+
+private:
+    Prompts* m_before;
+};
+
+/// Answers from a queue and keeps what was asked. Without an answer left it goes back (no, none).
+class ScriptedPrompts : public Prompts
+{
+public:
+    void answer(bool yes) { m_answers.push_back({.yes = yes, .text = {}, .way = {}}); }
+    void answer(const QString& text)
+    {
+        m_answers.push_back({.yes = true, .text = text, .way = {}});
+    }
+    void answerWay(int way) { m_answers.push_back({.yes = true, .text = {}, .way = way}); }
+
+    /// "title|text" of everything asked or told, in order.
+    [[nodiscard]] const QStringList& asked() const { return m_asked; }
+    [[nodiscard]] std::size_t answersLeft() const { return m_answers.size(); }
+
+    bool confirm(QWidget* parent, const Question& question) override;
+    void tell(QWidget* parent, const QString& title, const QString& text) override;
+    void fail(QWidget* parent, const QString& title, const QString& text,
+              const QString& detail) override;
+    std::optional<QString> askText(QWidget* parent, const QString& title, const QString& label,
+                                   const QString& start) override;
+    std::optional<int> choose(QWidget* parent, const QString& title, const QString& label,
+                              const QStringList& ways) override;
+    std::optional<QString> openFile(QWidget* parent, const QString& title,
+                                    const QString& filter) override;
+    std::optional<QString> saveFile(QWidget* parent, const QString& title, const QString& name,
+                                    const QString& filter) override;
+
+private:
+    struct Answer {
+        bool yes = false;
+        std::optional<QString> text;
+        std::optional<int> way;
+    };
+    Answer next(const QString& title, const QString& text);
+
+    std::vector<Answer> m_answers;
+    QStringList m_asked;
+};
+
+} // namespace ullage::app

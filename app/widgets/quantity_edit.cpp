@@ -1,0 +1,177 @@
+#include "app/widgets/quantity_edit.h"
+
+#include "app/words/number_text.h"
+
+#include <QFocusEvent>
+#include <QStyle>
+#include <QTimer>
+
+#include <cmath>
+
+namespace ullage::app
+{
+
+QuantityEdit::QuantityEdit(QuantityKind kind, const QString& name, const Wording& wording,
+                           QWidget* parent)
+    : QLineEdit(parent), m_kind(kind), m_wording(wording)
+{
+    setName(name);
+    setPlaceholderText(unitText(kind, wording));
+    connect(this, &QLineEdit::textEdited, this, [this] {
+        readTyped();
+        emit valueChanged();
+    });
+}
+
+void QuantityEdit::setName(const QString& name)
+{
+    m_name = name;
+    setAccessibleName(name);
+}
+
+void QuantityEdit::setWording(const Wording& wording)
+{
+    // What is typed and can be read becomes the value first, read as it was meant.
+    if (m_typed && m_read.value) {
+        m_value = m_read.value;
+        m_typed = false;
+    }
+    m_wording = wording;
+    setPlaceholderText(unitText(m_kind, wording));
+    if (!m_typed)
+        showValue();
+    showValidity();
+}
+
+void QuantityEdit::setRange(double least, double most)
+{
+    m_least = least;
+    m_most = most;
+    showValidity();
+}
+
+void QuantityEdit::setRequired(bool required)
+{
+    m_required = required;
+    showValidity();
+}
+
+void QuantityEdit::setValue(std::optional<double> value)
+{
+    m_value = value;
+    m_typed = false;
+    showValue();
+    showValidity();
+}
+
+std::optional<double> QuantityEdit::value() const
+{
+    const auto current = m_typed ? m_read.value : m_value;
+    return current && inRange(*current) ? current : std::nullopt;
+}
+
+bool QuantityEdit::inRange(double value) const
+{
+    // A limit shown rounded in the user's unit must be accepted when it is typed as shown.
+    const auto asShown = [&](double limit) {
+        return editText(m_kind, value, m_wording) == editText(m_kind, limit, m_wording) &&
+               std::abs(value - limit) <= 1e-6 * std::max(1.0, std::abs(limit));
+    };
+    return (value >= m_least || asShown(m_least)) && (value <= m_most || asShown(m_most));
+}
+
+QString QuantityEdit::rangeText() const
+{
+    const bool least = std::isfinite(m_least);
+    const bool most = std::isfinite(m_most);
+    if (least && most)
+        return tr("from %1 to %2")
+            .arg(editText(m_kind, m_least, m_wording), editText(m_kind, m_most, m_wording));
+    if (least)
+        return tr("%1 or more").arg(editText(m_kind, m_least, m_wording));
+    return most ? tr("%1 or less").arg(editText(m_kind, m_most, m_wording)) : QString();
+}
+
+QString QuantityEdit::problem() const
+{
+    const QString typed = text().trimmed();
+    const auto current = m_typed ? m_read.value : m_value;
+    if (current) {
+        if (inRange(*current))
+            return {};
+        return tr("%1: %2 is not allowed; allowed is %3.")
+            .arg(m_name, m_typed ? typed : m_shown, rangeText());
+    }
+    if (!m_typed || m_read.problem == ReadProblem::Empty)
+        return m_required ? tr("%1: a value is needed.").arg(m_name) : QString();
+    switch (m_read.problem) {
+    case ReadProblem::Ambiguous:
+        return tr("%1: “%2” can be read in two ways; write it without signs between thousands.")
+            .arg(m_name, typed);
+    case ReadProblem::OtherUnit: {
+        const QString unit = unitText(m_kind, m_wording);
+        return unit.isEmpty() ? tr("%1: “%2” has a unit that does not fit here.").arg(m_name, typed)
+                              : tr("%1: “%2” has a unit that does not fit here; use %3.")
+                                    .arg(m_name, typed, unit);
+    }
+    case ReadProblem::Empty:
+    case ReadProblem::NotANumber:
+        break;
+    }
+    const QString example = editText(m_kind, m_kind == QuantityKind::Time ? 570 : 20.5, m_wording);
+    return tr("%1: “%2” is not understood; write it like %3.").arg(m_name, typed, example);
+}
+
+void QuantityEdit::showValue()
+{
+    m_shown = m_value ? editText(m_kind, *m_value, m_wording) : QString();
+    setText(m_shown);
+}
+
+void QuantityEdit::readTyped()
+{
+    // Back at the words that were shown: nothing was changed after all.
+    m_typed = text() != m_shown;
+    if (m_typed)
+        m_read = readQuantity(m_kind, text(), m_wording);
+    showValidity();
+}
+
+void QuantityEdit::showValidity()
+{
+    const QString trouble = problem();
+    // An empty field that is needed is not shown as wrong before anything was typed.
+    const bool invalid = !trouble.isEmpty() && (m_typed || m_value);
+    setToolTip(invalid ? trouble : QString());
+    setAccessibleDescription(trouble);
+    if (property("invalid").toBool() == invalid)
+        return;
+    setProperty("invalid", invalid);
+    style()->unpolish(this);
+    style()->polish(this);
+}
+
+void QuantityEdit::focusInEvent(QFocusEvent* event)
+{
+    QLineEdit::focusInEvent(event);
+    // The number is selected, the unit stays: typing replaces the number alone.
+    const qsizetype unit = unitText(m_kind, m_wording).size();
+    if (unit > 0 && text() == m_shown && !m_shown.isEmpty())
+        QTimer::singleShot(0, this, [this, unit] {
+            if (hasFocus() && text() == m_shown)
+                setSelection(0, static_cast<int>(m_shown.size() - unit - 1));
+        });
+}
+
+void QuantityEdit::focusOutEvent(QFocusEvent* event)
+{
+    if (m_typed && (m_read.value || m_read.problem == ReadProblem::Empty)) {
+        m_value = m_read.value;
+        m_typed = false;
+        showValue();
+        showValidity();
+    }
+    QLineEdit::focusOutEvent(event);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,251 @@
+#include "app/words/quantity_words.h"
+
+#include "app/words/number_text.h"
+
+#include <QRegularExpression>
+
+#include <cmath>
+#include <utility>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr double kSquareCentimetresPerSquareInch = 2.54 * 2.54;
+
+bool oneOf(const QString& unit, std::initializer_list<const char*> names)
+{
+    for (const char* name : names) {
+        if (unit == QString::fromUtf8(name))
+            return true;
+    }
+    return false;
+}
+
+// One number: digits of any script, a point or a comma before its decimals, no groups.
+ReadQuantity readNumber(const QString& text, const QLocale& locale)
+{
+    QString plain;
+    int separators = 0;
+    qsizetype at = -1;
+    for (const QChar c : text) {
+        if (c.digitValue() >= 0) {
+            plain += QChar(u'0' + c.digitValue());
+        } else if (c == u'.' || c == u',' || c == QChar(0x066b)) {
+            ++separators;
+            at = plain.size();
+            plain += u'.';
+        } else if ((c == u'-' || c == u'+' || c == QChar(0x2212)) && plain.isEmpty()) {
+            plain += c == u'+' ? u'+' : u'-';
+        } else {
+            return {std::nullopt, ReadProblem::NotANumber};
+        }
+    }
+    if (separators > 1)
+        return {std::nullopt, ReadProblem::Ambiguous};
+    if (separators == 1) {
+        const QChar sign = text.contains(u',') ? u',' : u'.';
+        const QString whole = plain.left(at).remove(QRegularExpression(QStringLiteral("^[-+]")));
+        const bool couldBeGroup = plain.size() - at - 1 == 3 && !whole.isEmpty() &&
+                                  whole.size() <= 3 && !whole.startsWith(u'0');
+        if (couldBeGroup && locale.groupSeparator() == QString(sign))
+            return {std::nullopt, ReadProblem::Ambiguous};
+    }
+    QLocale c(QLocale::C);
+    c.setNumberOptions(QLocale::RejectGroupSeparator);
+    bool ok = false;
+    const double value = c.toDouble(plain, &ok);
+    if (!ok || !std::isfinite(value))
+        return {std::nullopt, ReadProblem::NotANumber};
+    return {value, {}};
+}
+
+// "2⅓", "2 1/3", "1/3" as well as plain numbers.
+ReadQuantity readCount(const QString& text, const QLocale& locale)
+{
+    static const QRegularExpression fraction(
+        QStringLiteral("^(?:(\\d+)\\s+)?(\\d+)\\s*/\\s*(\\d+)$"));
+    if (const auto match = fraction.match(text); match.hasMatch()) {
+        const double below = match.captured(3).toDouble();
+        if (below == 0)
+            return {std::nullopt, ReadProblem::NotANumber};
+        return {match.captured(1).toDouble() + match.captured(2).toDouble() / below, {}};
+    }
+    static const std::pair<char16_t, double> kSigns[]{
+        {u'⅓', 1.0 / 3}, {u'⅔', 2.0 / 3}, {u'¼', 0.25}, {u'½', 0.5}, {u'¾', 0.75}};
+    for (const auto& [sign, part] : kSigns) {
+        if (!text.endsWith(QChar(sign)))
+            continue;
+        const QString whole = text.chopped(1).trimmed();
+        if (whole.isEmpty())
+            return {part, {}};
+        ReadQuantity read = readNumber(whole, locale);
+        if (read.value)
+            *read.value += part;
+        return read;
+    }
+    return readNumber(text, locale);
+}
+
+ReadQuantity readTime(const QString& text, const QLocale& locale)
+{
+    static const QRegularExpression clock(
+        QStringLiteral("^(?:(\\d{1,3}):)?(\\d{1,4}):([0-5]\\d)(?:\\s*(?:min|h))?$"));
+    if (const auto match = clock.match(text); match.hasMatch())
+        return {match.captured(1).toDouble() * 3600 + match.captured(2).toDouble() * 60 +
+                    match.captured(3).toDouble(),
+                {}};
+    static const QRegularExpression both(
+        QStringLiteral("^(\\d+)\\s*(?:min|m|')\\s*([0-5]?\\d)\\s*(?:sec|sek|s|\"|'')?$"));
+    if (const auto match = both.match(text); match.hasMatch())
+        return {match.captured(1).toDouble() * 60 + match.captured(2).toDouble(), {}};
+    static const QRegularExpression single(QStringLiteral("^([^a-z'\"]+)([a-z'\"]*)$"));
+    const auto match = single.match(text);
+    if (!match.hasMatch())
+        return {std::nullopt, ReadProblem::NotANumber};
+    ReadQuantity read = readNumber(match.captured(1).trimmed(), locale);
+    if (!read.value)
+        return read;
+    const QString unit = match.captured(2);
+    if (oneOf(unit, {"", "min", "mins", "m", "minute", "minutes", "minuten", "'"}))
+        *read.value *= 60;
+    else if (oneOf(unit, {"h", "hour", "hours", "std"}))
+        *read.value *= 3600;
+    else if (!oneOf(unit, {"s", "sec", "secs", "sek", "second", "seconds", "\""}))
+        return {std::nullopt, ReadProblem::OtherUnit};
+    return read;
+}
+
+// The stored value of a number with its unit, or none for a unit that does not belong here.
+std::optional<double> stored(QuantityKind kind, double n, const QString& unit, const Units& units)
+{
+    switch (kind) {
+    case QuantityKind::Volume:
+        if (oneOf(unit, {"floz", "oz", "ozfl"}) ||
+            (unit.isEmpty() && units.volume == VolumeUnit::FluidOunce))
+            return fromFluidOunces(n);
+        if (unit.isEmpty() || oneOf(unit, {"ml", "cc", "cm³", "cm3"}))
+            return n;
+        if (oneOf(unit, {"l", "litre", "litres", "liter", "liters"}))
+            return n * 1000;
+        return std::nullopt;
+    case QuantityKind::Temperature:
+        if (oneOf(unit, {"°f", "f", "ºf"}) ||
+            (oneOf(unit, {"", "°"}) && units.temperature == TemperatureUnit::Fahrenheit))
+            return fromFahrenheit(n);
+        if (oneOf(unit, {"", "°", "°c", "c", "ºc"}))
+            return n;
+        return std::nullopt;
+    case QuantityKind::Area:
+        if (oneOf(unit, {"in²", "in2", "sqin", "\"²"}))
+            return n * kSquareCentimetresPerSquareInch;
+        if (oneOf(unit, {"", "cm²", "cm2", "sqcm"}))
+            return n;
+        return std::nullopt;
+    case QuantityKind::Hours:
+        if (oneOf(unit, {"min", "m"}))
+            return n / 60;
+        if (oneOf(unit, {"d", "day", "days"}))
+            return n * 24;
+        if (oneOf(unit, {"", "h", "hour", "hours", "std"}))
+            return n;
+        return std::nullopt;
+    case QuantityKind::Number:
+        return unit.isEmpty() ? std::optional(n) : std::nullopt;
+    case QuantityKind::Count:
+    case QuantityKind::Time:
+        break;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+ReadQuantity readQuantity(QuantityKind kind, const QString& typed, const Wording& wording)
+{
+    QString text = typed;
+    for (const char16_t space : {u'\u00a0', u'\u202f', u'\u2009'})
+        text.replace(QChar(space), u' ');
+    text = text.trimmed().toLower();
+    if (text.isEmpty())
+        return {std::nullopt, ReadProblem::Empty};
+    if (kind == QuantityKind::Time)
+        return readTime(text, wording.locale);
+    if (kind == QuantityKind::Count)
+        return readCount(text, wording.locale);
+
+    qsizetype end = 0;
+    while (end < text.size() &&
+           (text[end].digitValue() >= 0 || QStringLiteral(".,-+−٫").contains(text[end])))
+        ++end;
+    const ReadQuantity number = readNumber(text.left(end), wording.locale);
+    if (!number.value)
+        return number;
+    QString unit = text.mid(end).simplified().remove(u' ');
+    if (!unit.isEmpty() && (unit[0].digitValue() >= 0)) // "1 500": a space as a group sign
+        return {std::nullopt, ReadProblem::Ambiguous};
+    unit.remove(u'.');
+    const auto value = stored(kind, *number.value, unit, wording.units);
+    if (!value)
+        return {std::nullopt, ReadProblem::OtherUnit};
+    return {value, {}};
+}
+
+QString unitText(QuantityKind kind, const Wording& wording)
+{
+    switch (kind) {
+    case QuantityKind::Volume:
+        return wording.units.volume == VolumeUnit::FluidOunce ? QStringLiteral("fl oz")
+                                                              : QStringLiteral("ml");
+    case QuantityKind::Temperature:
+        return wording.units.temperature == TemperatureUnit::Fahrenheit ? QStringLiteral("°F")
+                                                                        : QStringLiteral("°C");
+    case QuantityKind::Area:
+        return QStringLiteral("cm²");
+    case QuantityKind::Hours:
+        return QStringLiteral("h");
+    case QuantityKind::Time:
+    case QuantityKind::Count:
+    case QuantityKind::Number:
+        break;
+    }
+    return {};
+}
+
+QString editText(QuantityKind kind, double value, const Wording& wording)
+{
+    if (!std::isfinite(value))
+        return {};
+    QLocale locale = wording.locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    const auto number = [&](double n, int decimals) { return numberText(n, decimals, locale); };
+    QString text;
+    switch (kind) {
+    case QuantityKind::Time:
+        return timeText(chemistry::Seconds(value));
+    case QuantityKind::Count:
+        return filmCountText(value, locale);
+    case QuantityKind::Volume:
+        text = wording.units.volume == VolumeUnit::FluidOunce ? number(toFluidOunces(value), 2)
+                                                              : number(value, 1);
+        break;
+    case QuantityKind::Temperature:
+        text = wording.units.temperature == TemperatureUnit::Fahrenheit
+                   ? number(toFahrenheit(value), 1)
+                   : number(value, 1);
+        break;
+    case QuantityKind::Area:
+    case QuantityKind::Hours:
+        text = number(value, 1);
+        break;
+    case QuantityKind::Number:
+        text = number(value, 2);
+        break;
+    }
+    const QString unit = unitText(kind, wording);
+    return unit.isEmpty() ? text : text + u' ' + unit;
+}
+
+} // namespace ullage::app

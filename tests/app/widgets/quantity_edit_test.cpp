@@ -1,0 +1,158 @@
+#include "app/widgets/quantity_edit.h"
+#include "core/chemistry/quantities.h"
+
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+#include <QVBoxLayout>
+
+#include <gtest/gtest.h>
+
+#include <memory>
+
+using namespace ullage::app;
+
+namespace
+{
+
+const QLocale kBritish(QLocale::English, QLocale::UnitedKingdom);
+const QLocale kGerman(QLocale::German, QLocale::Germany);
+const Units kUs{VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit};
+
+// A field with something to move the keyboard to.
+struct Form {
+    QWidget window;
+    QuantityEdit* edit;
+    QPushButton* other;
+
+    Form(QuantityKind kind, const Wording& wording)
+    {
+        auto* column = new QVBoxLayout(&window);
+        edit = new QuantityEdit(kind, QStringLiteral("Volume used"), wording);
+        other = new QPushButton(QStringLiteral("x"));
+        column->addWidget(edit);
+        column->addWidget(other);
+        window.show();
+        window.activateWindow();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+        other->setFocus();
+    }
+
+    void visit()
+    {
+        edit->setFocus();
+        QTest::qWait(1);
+        other->setFocus();
+    }
+
+    void type(const QString& text)
+    {
+        edit->setFocus();
+        QTest::qWait(1);
+        edit->selectAll();
+        QTest::keyClicks(edit, text);
+    }
+};
+
+} // namespace
+
+TEST(QuantityEdit, OpeningAndClosingChangesNothing)
+{
+    for (const Units& units : {Units{}, kUs}) {
+        for (const QLocale& locale : {kBritish, kGerman}) {
+            for (const auto kind :
+                 {QuantityKind::Volume, QuantityKind::Temperature, QuantityKind::Time,
+                  QuantityKind::Count, QuantityKind::Area, QuantityKind::Number}) {
+                Form form(kind, {units, locale});
+                QSignalSpy changed(form.edit, &QuantityEdit::valueChanged);
+                const double exact = 20.123456789;
+                form.edit->setValue(exact);
+                form.visit();
+                EXPECT_EQ(form.edit->value(), exact);
+                // Typing the same words again is no change either.
+                form.type(form.edit->text());
+                form.other->setFocus();
+                EXPECT_EQ(form.edit->value(), exact);
+                form.edit->setWording({kUs, kGerman});
+                form.edit->setWording({units, locale});
+                form.visit();
+                EXPECT_EQ(form.edit->value(), exact);
+            }
+        }
+    }
+}
+
+TEST(QuantityEdit, TypingReplacesTheNumberAndKeepsTheUnit)
+{
+    Form form(QuantityKind::Volume, {{}, kBritish});
+    form.edit->setValue(600);
+    EXPECT_EQ(form.edit->text(), QStringLiteral("600 ml"));
+    form.edit->setFocus();
+    QTest::qWait(5);
+    QTest::keyClicks(form.edit, QStringLiteral("450"));
+    EXPECT_EQ(form.edit->text(), QStringLiteral("450 ml"));
+    EXPECT_EQ(form.edit->value(), 450);
+}
+
+TEST(QuantityEdit, TypedWordsAreShownInTheUsersUnit)
+{
+    Form form(QuantityKind::Temperature, {{}, kGerman});
+    form.type(QStringLiteral("68F"));
+    EXPECT_NEAR(form.edit->value().value(), 20, 1e-12);
+    form.other->setFocus();
+    EXPECT_EQ(form.edit->text(), QStringLiteral("20 °C"));
+    form.type(QStringLiteral("20,5"));
+    EXPECT_EQ(form.edit->value(), 20.5);
+}
+
+TEST(QuantityEdit, SaysWhatIsWrong)
+{
+    Form form(QuantityKind::Volume, {{}, kGerman});
+    form.edit->setRange(0, 1000);
+    form.type(QStringLiteral("1200"));
+    EXPECT_FALSE(form.edit->value());
+    EXPECT_EQ(form.edit->problem().toStdString(),
+              "Volume used: 1200 is not allowed; allowed is from 0 ml to 1000 ml.");
+    form.type(QStringLiteral("1.200"));
+    EXPECT_FALSE(form.edit->value());
+    EXPECT_TRUE(form.edit->problem().contains(QStringLiteral("two ways")));
+    form.type(QStringLiteral("abc"));
+    EXPECT_TRUE(form.edit->problem().contains(QStringLiteral("abc")));
+    EXPECT_TRUE(form.edit->property("invalid").toBool());
+    form.other->setFocus();
+    EXPECT_EQ(form.edit->text(), QStringLiteral("abc")) << "wrong words stay to be mended";
+    form.type(QStringLiteral("600"));
+    EXPECT_TRUE(form.edit->isValid());
+    EXPECT_FALSE(form.edit->property("invalid").toBool());
+}
+
+TEST(QuantityEdit, EmptyIsNoValueAndAProblemOnlyWhereNeeded)
+{
+    Form form(QuantityKind::Time, {{}, kBritish});
+    form.edit->setValue(570);
+    form.type(QStringLiteral("0"));
+    form.edit->selectAll();
+    QTest::keyClick(form.edit, Qt::Key_Delete);
+    EXPECT_FALSE(form.edit->value());
+    EXPECT_TRUE(form.edit->isValid());
+    form.edit->setRequired(true);
+    EXPECT_FALSE(form.edit->isValid());
+}
+
+TEST(QuantityEdit, ALimitTypedAsShownIsAllowed)
+{
+    Form form(QuantityKind::Volume, {kUs, kBritish});
+    form.edit->setRange(0, 20 * 29.5735295625);
+    form.type(QStringLiteral("20 fl oz"));
+    EXPECT_TRUE(form.edit->value());
+}
+
+TEST(QuantityField, SpeaksTheCoresTypes)
+{
+    QuantityField<ullage::chemistry::Millilitres> field(QuantityKind::Volume,
+                                                        QStringLiteral("Volume"), {{}, kBritish});
+    field.setQuantity(ullage::chemistry::Millilitres(985.25));
+    EXPECT_EQ(field.quantity(), ullage::chemistry::Millilitres(985.25));
+    field.setQuantity(std::nullopt);
+    EXPECT_FALSE(field.quantity());
+}
