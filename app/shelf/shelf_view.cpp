@@ -133,7 +133,7 @@ void ShelfView::paintEvent(QPaintEvent* event)
         for (int row = 0; row < m_model->rowCount(); ++row)
             boards.insert(visualRect(m_model->index(row)).top());
         for (const int top : boards)
-            painter.fillRect(QRect(0, top + m_delegate->boardOffset(), viewport()->width(), 3),
+            painter.fillRect(QRect(0, top + m_delegate->boardOffset(), width() - kScrollBar, 3),
                              colours().shelf);
     }
     QListView::paintEvent(event);

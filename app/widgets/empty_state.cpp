@@ -8,6 +8,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -15,6 +17,7 @@ namespace
 {
 
 constexpr int kPicture = 190; // above the words
+constexpr int kTextWidth = 470;
 
 } // namespace
 
@@ -34,7 +37,7 @@ EmptyState::EmptyState(const QString& heading, const QString& text, QWidget* par
     m_text->setFont(body);
     m_text->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
     m_text->setWordWrap(true);
-    m_text->setFixedWidth(460);
+    m_text->setFixedWidth(kTextWidth);
     setTone(m_text, Tone::Quiet);
     column->addWidget(m_text, 0, Qt::AlignHCenter);
     column->addSpacing(Space::kSmall);
@@ -50,6 +53,7 @@ void EmptyState::setWords(const QString& heading, const QString& text)
 {
     m_heading->setText(heading);
     m_text->setText(text);
+    m_text->setFixedHeight(std::max(0, m_text->heightForWidth(kTextWidth)));
     setAccessibleName(heading);
     setAccessibleDescription(text);
 }
@@ -68,7 +72,6 @@ void EmptyState::paintEvent(QPaintEvent*)
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const double foot = m_heading->geometry().top() - 26;
-    painter.setOpacity(0.75);
     painter.fillRect(QRectF(width() / 2.0 - 150, foot, 300, 3), colours().shelf);
     BottleView bottle;
     bottle.capacityMl = 1000;

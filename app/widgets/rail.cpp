@@ -24,7 +24,7 @@ public:
     explicit RailButton(QWidget* parent) : QAbstractButton(parent)
     {
         setCheckable(true);
-        setFixedHeight(36);
+        setFixedSize(Space::kRail - 24, 36);
         setAttribute(Qt::WA_Hover);
         setCursor(Qt::PointingHandCursor);
         setFocusPolicy(Qt::StrongFocus);
@@ -85,7 +85,7 @@ Rail::Rail(QWidget* parent)
 {
     setFixedWidth(Space::kRail);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(12, 18, 12, 26);
+    column->setContentsMargins(12, 18, 6, 26);
     column->setSpacing(Space::kSmall);
 
     auto* wordmark = new QLabel(QStringLiteral("Ullage"), this);
@@ -105,8 +105,12 @@ Rail::Rail(QWidget* parent)
     }
     m_pages->setExclusive(true);
     connect(m_pages, &QButtonGroup::idToggled, this, [this](int id, bool on) {
-        if (on)
-            emit pageChosen(static_cast<Page>(id));
+        if (!on)
+            return;
+        // The keyboard, if it is here, goes with the choice.
+        if (auto* focused = focusWidget(); focused && focused->hasFocus() && isAncestorOf(focused))
+            m_pages->button(id)->setFocus();
+        emit pageChosen(static_cast<Page>(id));
     });
 
     column->addStretch();

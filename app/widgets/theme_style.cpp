@@ -32,9 +32,11 @@ QPushButton[look="primary"]:pressed, QDialog QPushButton:default:pressed { backg
 QPushButton[look="primary"]:focus, QDialog QPushButton:default:focus { border: 2px solid @focus; }
 QPushButton[look="primary"]:disabled, QDialog QPushButton:default:disabled { background: @border;
   color: @faded; border-color: @border; }
-QPushButton[look="quiet"] { background: @raised; padding: 6px 12px; font-size: 13px; min-height: 17px; }
+QPushButton[look="quiet"] { background: @raised; padding: 6px 7px; font-size: 13px; min-height: 17px; }
 QPushButton[look="quiet"]:hover { background: @pressed; }
-QPushButton[look="quiet"]:focus { padding: 5px 11px; }
+QPushButton[look="quiet"]:focus { padding: 5px 6px; }
+QPushButton[look="quiet"][menu="true"] { padding-right: 19px; }
+QPushButton[look="quiet"][menu="true"]::menu-indicator { right: 5px; }
 QPushButton[look="danger"] { color: @red; }
 QPushButton[look="chip"] { border-radius: 16px; padding: 6px 15px; }
 QPushButton[look="chip"]:focus { padding: 5px 14px; }

@@ -2,12 +2,14 @@
 #include "app/charts/chart.h"
 #include "app/shelf/bottle_painter.h"
 #include "app/shelf/shelf_model.h"
+#include "app/shelf/shelf_page.h"
 #include "app/shelf/shelf_view.h"
 #include "app/widgets/figures.h"
 #include "app/widgets/rail.h"
 #include "app/widgets/tally.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/verdict_mark.h"
+#include "app/window/main_window.h"
 #include "tests/app/gallery/samples.h"
 
 #include <QApplication>
@@ -141,6 +143,32 @@ QWidget* charts(const QSize& size)
     return page;
 }
 
+QWidget* window(int count, const QSize& size, Page page = Page::Shelf)
+{
+    auto* main = new MainWindow;
+    main->setBook(QStringLiteral("home.ullage"));
+    main->setBackup(QStringLiteral("Backed up today 08:12"));
+    main->setUndo(QStringLiteral("mixing Dev 15"), std::nullopt);
+    ShelfPage* shelf = main->shelf();
+    const auto bottles = samples::bottles(count);
+    QObject::connect(shelf, &ShelfPage::bottleSelected, main, [=](const QString& id) {
+        for (const BottleView& bottle : bottles) {
+            if (bottle.id == id)
+                shelf->setSelected(samples::selected(bottle));
+        }
+    });
+    main->resize(size);
+    main->show();
+    shelf->setBottles(bottles);
+    if (count > 0) {
+        shelf->setSummary(
+            QStringLiteral("%1 bottles in use · 1 to discard · next to expire 9 Dec").arg(count));
+        shelf->selectBottle(QStringLiteral("Dev 14"));
+    }
+    main->showPage(page);
+    return main;
+}
+
 QPixmap silhouettes()
 {
     QPixmap picture(1300, 520);
@@ -189,6 +217,12 @@ int main(int argc, char** argv)
                                                 : QStringLiteral("bottles-light.png")));
         save(folder, QStringLiteral("charts-narrow"), charts({960, 260}));
         save(folder, QStringLiteral("charts-wide"), charts({1700, 420}));
+        for (const QSize& size : {QSize(1280, 800), QSize(1920, 1080)}) {
+            for (const int count : {0, 1, 6, 60})
+                save(folder, QStringLiteral("window-%1-%2").arg(size.height()).arg(count),
+                     window(count, size));
+        }
+        save(folder, QStringLiteral("window-bench"), window(6, {1280, 800}, Page::Bench));
         save(folder, QStringLiteral("shelf1"), shelf(1, {1056, 330}));
         save(folder, QStringLiteral("shelf6"), shelf(6, {1056, 330}));
         save(folder, QStringLiteral("shelf60"), shelf(60, {1056, 360}));

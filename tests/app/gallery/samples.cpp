@@ -85,6 +85,41 @@ std::vector<BottleView> bottles(int count)
     return result;
 }
 
+SelectedBottle selected(const BottleView& bottle)
+{
+    SelectedBottle shown;
+    shown.id = bottle.id;
+    shown.name = bottle.name;
+    shown.verdict = bottle.verdict;
+    shown.why = text("Why: ") + verdictWord(bottle.verdict);
+    shown.left = whatIsLeft();
+    if (bottle.solution == SolutionLook::Developer) {
+        shown.nextTitle = bottle.name + text(" · next film");
+        shown.nextTime = text("12:35");
+        shown.nextDetail = text("at 20 °C, 1 film of 135-36, 8th in 1 L");
+        shown.factors = {{text("Film maker's time, 20 °C"), text("9:30")},
+                         {text("Temperature, 20.0 °C"), text("× 1.00")},
+                         {text("Wear, 7 films in 1.0 L"), text("× 1.32")},
+                         {text("Strip test, 14 Nov"), text("× 1.00")}};
+        shown.perFilm = timeForEachFilm();
+    } else {
+        shown.nextTitle = bottle.name;
+        shown.noTime =
+            text("Three films through this fixer have no clearing test; time one and the "
+                 "fixing time stands here.");
+        if (bottle.solution == SolutionLook::Fixer)
+            shown.perFilm = clearing();
+        shown.perFilmTitle = text("Time for each film");
+        shown.noPerFilm = text("A stop bath has one time for every film.");
+    }
+    shown.reasons = {
+        text("Films: 7 of 12 used; at your pace the last one falls around 16 Jan (80 %: "
+             "22 Dec – 20 Feb)."),
+        text("Standing: 17 % used (age 12 %, air in the bottle 5 %).")};
+    shown.closing = text("Films run out first.");
+    return shown;
+}
+
 ChartSpec whatIsLeft()
 {
     const double mixed = chartDay(QDate(2026, 11, 2));

@@ -3,6 +3,7 @@
 
 #include "app/charts/chart.h"
 #include "app/shelf/bottle_view.h"
+#include "app/shelf/selected_bottle.h"
 
 #include <vector>
 
@@ -11,6 +12,9 @@ namespace ullage::app::samples
 
 /// Up to 60 bottles of every kind, material, size and verdict.
 std::vector<BottleView> bottles(int count);
+
+/// What the shelf says of one of them.
+SelectedBottle selected(const BottleView& bottle);
 
 ChartSpec whatIsLeft();
 ChartSpec timeForEachFilm();

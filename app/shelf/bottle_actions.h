@@ -1,0 +1,46 @@
+// What can be done with the selected bottle, as actions shared by the menu bar, the bottle's own
+// menu and the buttons of its card.
+#pragma once
+
+#include <QAction>
+#include <QObject>
+#include <QString>
+
+#include <array>
+#include <set>
+
+class QMenu;
+
+namespace ullage::app
+{
+
+enum class BottleAction { RunFilm, TopUp, DrawOff, Move, Test, Note, Label, Discard };
+inline constexpr int kBottleActions = 8;
+
+class BottleActions : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit BottleActions(QObject* parent = nullptr);
+
+    /// Which bottle they are about and which of them it allows; empty id for none.
+    void setBottle(const QString& id, const std::set<BottleAction>& allowed);
+    [[nodiscard]] const QString& bottle() const { return m_bottle; }
+    [[nodiscard]] QAction* action(BottleAction which) const;
+    /// Adds all of them, parted by what they are about.
+    void fill(QMenu& menu) const;
+    void retranslate();
+
+signals:
+    void requested(ullage::app::BottleAction action, const QString& batch);
+
+private:
+    std::array<QAction*, kBottleActions> m_actions;
+    QString m_bottle;
+};
+
+/// Everything a bottle in use allows.
+std::set<BottleAction> allBottleActions();
+
+} // namespace ullage::app

@@ -1,0 +1,156 @@
+#include "app/shelf/next_film_card.h"
+
+#include "app/widgets/flow_layout.h"
+#include "app/widgets/theme.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QPushButton>
+#include <QResizeEvent>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kTight = 400; // a card lower than this sets its rows closer
+
+QLabel* wrapped(QWidget* parent)
+{
+    auto* label = new QLabel(parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+} // namespace
+
+NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
+    : Card({}, parent), m_actions(actions), m_timeRow(new QWidget(this)),
+      m_time(new FigureLabel(m_timeRow)), m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)),
+      m_factors(new FactorRows(this)), m_why(new VerdictLabel(this)),
+      m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)), m_closing(wrapped(this)),
+      m_more(new QPushButton(this))
+{
+    auto* timeLine = new QHBoxLayout(m_timeRow);
+    timeLine->setContentsMargins(0, 0, 0, 0);
+    timeLine->setSpacing(Space::kGap);
+    m_time->setFont(Theme::font(TextRole::Hero));
+    m_time->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    setTone(m_timeDetail, Tone::Quiet);
+    setTone(m_noTime, Tone::Quiet);
+    setTone(m_closing, Tone::Quiet);
+    timeLine->addWidget(m_time);
+    timeLine->addWidget(m_timeDetail, 1);
+
+    auto* words = new QWidget;
+    auto* wordColumn = new QVBoxLayout(words);
+    wordColumn->setContentsMargins(0, 0, 4, 0);
+    wordColumn->setSpacing(Space::kTight);
+    wordColumn->addWidget(m_reasons);
+    wordColumn->addWidget(m_closing);
+    wordColumn->addStretch();
+    m_reasons->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_reasonsArea->setWidget(words);
+    m_reasonsArea->setWidgetResizable(true);
+    m_reasonsArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_reasonsArea->setMinimumHeight(40);
+    m_reasonsArea->viewport()->setAutoFillBackground(false);
+    words->setAutoFillBackground(false);
+
+    auto* buttonRow = new QWidget(this);
+    m_buttons = new FlowLayout(buttonRow, 5);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    buttonRow->setSizePolicy(policy);
+    for (const BottleAction which :
+         {BottleAction::TopUp, BottleAction::Test, BottleAction::Discard})
+        m_buttons->addWidget(addActionButton(which));
+    m_more->setProperty("menu", true); // room for its arrow
+    setButtonLook(m_more, ButtonLook::Quiet);
+    auto* menu = new QMenu(m_more);
+    for (const BottleAction which :
+         {BottleAction::DrawOff, BottleAction::Move, BottleAction::Note, BottleAction::Label})
+        menu->addAction(m_actions->action(which));
+    m_more->setMenu(menu);
+    m_buttons->addWidget(m_more);
+
+    body()->addWidget(m_timeRow);
+    body()->addWidget(m_noTime);
+    body()->addWidget(m_factors);
+    body()->addSpacing(Space::kTight);
+    body()->addWidget(m_why);
+    body()->addWidget(m_reasonsArea, 1);
+    body()->addWidget(buttonRow);
+    retranslate();
+    setBottle({});
+}
+
+QPushButton* NextFilmCard::addActionButton(BottleAction which)
+{
+    QAction* action = m_actions->action(which);
+    auto* button = new QPushButton(this);
+    setButtonLook(button, ButtonLook::Quiet);
+    const auto follow = [button, action] { button->setEnabled(action->isEnabled()); };
+    connect(action, &QAction::changed, button, follow);
+    connect(button, &QPushButton::clicked, action, &QAction::trigger);
+    follow();
+    m_actionButtons.emplace_back(which, button);
+    return button;
+}
+
+void NextFilmCard::setBottle(const SelectedBottle& bottle)
+{
+    setTitle(bottle.nextTitle);
+    m_time->setText(bottle.nextTime);
+    m_timeDetail->setText(bottle.nextDetail);
+    m_timeRow->setVisible(!bottle.nextTime.isEmpty());
+    m_noTime->setText(bottle.noTime);
+    m_noTime->setVisible(bottle.nextTime.isEmpty() && !bottle.noTime.isEmpty());
+    m_factors->setRows(bottle.factors);
+    m_factors->setVisible(!bottle.factors.empty());
+    m_why->setLook(bottle.verdict);
+    m_why->setText(bottle.why);
+    m_reasons->setText(bottle.reasons.join(u'\n'));
+    m_reasons->setAccessibleName(bottle.reasons.join(u' '));
+    m_closing->setText(bottle.closing);
+    m_closing->setVisible(!bottle.closing.isEmpty());
+}
+
+void NextFilmCard::resizeEvent(QResizeEvent* event)
+{
+    Card::resizeEvent(event);
+    const bool tight = event->size().height() < kTight;
+    m_factors->setRowHeight(tight ? 23 : 28);
+    QFont hero = Theme::font(TextRole::Hero);
+    hero.setPixelSize(tight ? 38 : 48);
+    m_time->setFont(hero);
+    body()->setSpacing(tight ? 5 : Space::kSmall);
+}
+
+void NextFilmCard::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange)
+        retranslate();
+    Card::changeEvent(event);
+}
+
+void NextFilmCard::retranslate()
+{
+    for (const auto& [which, button] : m_actionButtons) {
+        const QString text = which == BottleAction::TopUp  ? tr("Top up…")
+                             : which == BottleAction::Test ? tr("Test…")
+                                                           : tr("Discard…");
+        button->setText(text);
+        button->setAccessibleName(text);
+    }
+    m_more->setText(tr("More"));
+    m_more->setAccessibleName(tr("More to do with this bottle"));
+}
+
+} // namespace ullage::app

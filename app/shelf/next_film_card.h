@@ -1,0 +1,47 @@
+// The card of the selected bottle: the next time factor by factor, why it is judged as it is, and
+// what can be done with it.
+#pragma once
+
+#include "app/shelf/selected_bottle.h"
+#include "app/widgets/card.h"
+
+class QScrollArea;
+
+namespace ullage::app
+{
+
+class FlowLayout;
+
+class NextFilmCard : public Card
+{
+    Q_OBJECT
+
+public:
+    explicit NextFilmCard(BottleActions* actions, QWidget* parent = nullptr);
+
+    void setBottle(const SelectedBottle& bottle);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    QPushButton* addActionButton(BottleAction which);
+    void retranslate();
+
+    BottleActions* m_actions;
+    QWidget* m_timeRow;
+    FigureLabel* m_time;
+    QLabel* m_timeDetail;
+    QLabel* m_noTime;
+    FactorRows* m_factors;
+    VerdictLabel* m_why;
+    QScrollArea* m_reasonsArea;
+    QLabel* m_reasons;
+    QLabel* m_closing;
+    FlowLayout* m_buttons;
+    std::vector<std::pair<BottleAction, QPushButton*>> m_actionButtons;
+    QPushButton* m_more;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,43 @@
+// What the shelf says of the selected bottle, in finished words and plain charts.
+#pragma once
+
+#include "app/charts/chart.h"
+#include "app/shelf/bottle_actions.h"
+#include "app/widgets/card.h"
+#include "app/widgets/verdict_mark.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <set>
+#include <vector>
+
+namespace ullage::app
+{
+
+struct SelectedBottle {
+    QString id;
+    QString name; ///< "Dev 14"
+
+    QString nextTitle;  ///< heading of the first card: "Dev 14 · next film"
+    QString nextTime;   ///< "12:35"; empty where there is no time to give
+    QString nextDetail; ///< beside the time: "at 20 °C, 1 film of 135-36, 8th in 1 L"
+    std::vector<FactorRow> factors;
+    QString noTime; ///< in place of the time: why there is none and what would give one
+
+    VerdictLook verdict = VerdictLook::Good;
+    QString why;         ///< "Why: Good"
+    QStringList reasons; ///< sentences, the gravest first
+    QString closing;     ///< a last quiet sentence ("Films run out first."); may be empty
+
+    std::optional<ChartSpec> left;    ///< what is left, over time
+    QString noLeft;                   ///< where that cannot be drawn
+    std::optional<ChartSpec> perFilm; ///< time for each film, or a fixer's clearing times
+    QString perFilmTitle;             ///< heading of that card while there is no chart
+    QString noPerFilm;
+
+    std::set<BottleAction> actions = allBottleActions();
+};
+
+} // namespace ullage::app

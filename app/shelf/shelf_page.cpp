@@ -1,0 +1,177 @@
+#include "app/shelf/shelf_page.h"
+
+#include "app/shelf/next_film_card.h"
+#include "app/shelf/shelf_view.h"
+#include "app/widgets/card.h"
+#include "app/widgets/theme.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QPushButton>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace ullage::app
+{
+
+/// A card with a chart, or with a sentence where there is nothing to draw.
+class ShelfPage::ChartCard : public Card
+{
+public:
+    explicit ChartCard(QWidget* parent)
+        : Card({}, parent), m_chart(makeChartView(this)), m_none(new QLabel(this))
+    {
+        m_none->setWordWrap(true);
+        m_none->setAlignment(Qt::AlignCenter);
+        setTone(m_none, Tone::Quiet);
+        body()->addWidget(m_chart, 1);
+        body()->addWidget(m_none, 1);
+        setChart(std::nullopt, {}, {});
+    }
+
+    void setChart(const std::optional<ChartSpec>& chart, const QString& title, const QString& none)
+    {
+        setTitle(chart ? chart->title : title);
+        m_none->setText(none);
+        m_none->setVisible(!chart);
+        m_chart->setVisible(chart.has_value());
+        if (chart)
+            m_chart->setChart(*chart);
+    }
+
+private:
+    ChartView* m_chart;
+    QLabel* m_none;
+};
+
+ShelfPage::ShelfPage(QWidget* parent)
+    : QWidget(parent), m_model(new ShelfModel(this)), m_actions(new BottleActions(this)),
+      m_header(new PageHeader({}, this)), m_run(m_header->addButton({})),
+      m_mix(m_header->addButton({}, true)), m_stack(new QStackedWidget(this)),
+      m_empty(new EmptyState({}, {}, this)), m_mixFirst(m_empty->addButton({}, true)),
+      m_splitter(new QSplitter(Qt::Vertical, this)), m_view(new ShelfView(this))
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 18, 0, 20);
+    column->setSpacing(12);
+    auto* headerRow = new QHBoxLayout;
+    headerRow->setContentsMargins(Space::kPage, 0, Space::kPage, 0);
+    headerRow->addWidget(m_header);
+    column->addLayout(headerRow);
+    column->addWidget(m_stack, 1);
+
+    auto* cards = new QWidget(this);
+    auto* row = new QHBoxLayout(cards);
+    row->setContentsMargins(Space::kPage, 2, Space::kPage, 0);
+    row->setSpacing(Space::kGap);
+    m_next = new NextFilmCard(m_actions, cards);
+    m_left = new ChartCard(cards);
+    m_perFilm = new ChartCard(cards);
+    row->addWidget(m_next, 35);
+    row->addWidget(m_left, 42);
+    row->addWidget(m_perFilm, 33);
+    m_next->setMinimumWidth(316);
+    m_left->setMinimumWidth(260);
+    m_perFilm->setMinimumWidth(240);
+    for (Card* card :
+         {static_cast<Card*>(m_next), static_cast<Card*>(m_left), static_cast<Card*>(m_perFilm)})
+        card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    cards->setMinimumHeight(300);
+
+    auto* shelf = new QWidget(this);
+    auto* shelfRow = new QHBoxLayout(shelf);
+    shelfRow->setContentsMargins(Space::kPage, 0, Space::kPage - 12, 0);
+    shelfRow->addWidget(m_view);
+    m_splitter->addWidget(shelf);
+    m_splitter->addWidget(cards);
+    m_splitter->setChildrenCollapsible(false);
+    m_splitter->setHandleWidth(10);
+    m_splitter->setStretchFactor(0, 40);
+    m_splitter->setStretchFactor(1, 60);
+    m_splitter->setSizes({320, 400});
+    m_stack->addWidget(m_splitter);
+    m_stack->addWidget(m_empty);
+
+    m_view->setShelfModel(m_model);
+    connect(m_view, &ShelfView::batchSelected, this, &ShelfPage::bottleSelected);
+    connect(m_view, &ShelfView::batchActivated, this, [this](const QString& id) {
+        if (m_actions->action(BottleAction::RunFilm)->isEnabled())
+            emit actionRequested(BottleAction::RunFilm, id);
+    });
+    connect(m_view, &ShelfView::menuRequested, this, [this](const QString&, const QPoint& at) {
+        QMenu menu(this);
+        m_actions->fill(menu);
+        menu.exec(at);
+    });
+    connect(m_actions, &BottleActions::requested, this, &ShelfPage::actionRequested);
+    connect(m_run, &QPushButton::clicked, this,
+            [this] { emit actionRequested(BottleAction::RunFilm, currentBottle()); });
+    connect(m_mix, &QPushButton::clicked, this, &ShelfPage::mixRequested);
+    connect(m_mixFirst, &QPushButton::clicked, this, &ShelfPage::mixRequested);
+    retranslate();
+    setBottles({});
+}
+
+void ShelfPage::setSummary(const QString& summary) { m_header->setDetail(summary); }
+
+void ShelfPage::setBottles(std::vector<BottleView> bottles)
+{
+    const bool none = bottles.empty();
+    const bool first = !none && m_model->bottles().empty();
+    m_stack->setCurrentWidget(none ? static_cast<QWidget*>(m_empty) : m_splitter);
+    m_run->setEnabled(!none);
+    m_mix->setVisible(!none); // the empty shelf has the same button where the eye is
+    m_run->setVisible(!none);
+    if (none) {
+        setSelected({});
+        m_mixFirst->setFocus();
+    }
+    m_model->setBottles(std::move(bottles));
+    if (first)
+        m_view->setFocus();
+}
+
+void ShelfPage::setSelected(const SelectedBottle& bottle)
+{
+    m_actions->setBottle(bottle.id, bottle.actions);
+    m_next->setBottle(bottle);
+    m_left->setChart(bottle.left, tr("What is left, over time"), bottle.noLeft);
+    m_perFilm->setChart(bottle.perFilm, bottle.perFilmTitle, bottle.noPerFilm);
+}
+
+QString ShelfPage::currentBottle() const { return m_view->currentBatch(); }
+
+bool ShelfPage::selectBottle(const QString& id) { return m_view->selectBatch(id); }
+
+QByteArray ShelfPage::split() const { return m_splitter->saveState(); }
+
+void ShelfPage::restoreSplit(const QByteArray& state) { m_splitter->restoreState(state); }
+
+void ShelfPage::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange)
+        retranslate();
+    QWidget::changeEvent(event);
+}
+
+void ShelfPage::retranslate()
+{
+    m_header->setTitle(tr("Shelf"));
+    m_run->setText(tr("Run film…"));
+    m_mix->setText(tr("Mix a batch…"));
+    m_mixFirst->setText(tr("Mix a batch…"));
+    m_empty->setWords(
+        tr("No bottle stands here yet"),
+        tr("Mix your first developer or fixer, or enter a bottle you have already. From then on "
+           "the shelf shows how much is in it, what it has done, how long the next film takes and "
+           "when it must go."));
+    m_view->setAccessibleName(tr("Bottles in use"));
+    m_actions->retranslate();
+}
+
+} // namespace ullage::app

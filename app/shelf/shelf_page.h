@@ -1,0 +1,77 @@
+// The Shelf: the bottles in use, and what is to be known of the selected one.
+//
+// The page shows what it is given and says what the user wants; it changes nothing itself.
+#pragma once
+
+#include "app/shelf/selected_bottle.h"
+#include "app/shelf/shelf_model.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QSplitter;
+class QStackedWidget;
+
+namespace ullage::app
+{
+
+class EmptyState;
+class NextFilmCard;
+class PageHeader;
+class ShelfView;
+
+class ShelfPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit ShelfPage(QWidget* parent = nullptr);
+
+    /// "5 bottles in use · 1 to discard · next to expire 9 Dec".
+    void setSummary(const QString& summary);
+    /// The selected bottle stays selected if it is still there, else the most urgent one is.
+    void setBottles(std::vector<BottleView> bottles);
+    /// To be called in answer to bottleSelected().
+    void setSelected(const SelectedBottle& bottle);
+
+    [[nodiscard]] QString currentBottle() const;
+    bool selectBottle(const QString& id);
+
+    /// For the menu bar; the page's own menu and buttons use the same.
+    [[nodiscard]] BottleActions* actions() const { return m_actions; }
+    [[nodiscard]] ShelfView* view() const { return m_view; }
+
+    /// How shelf and cards share the height.
+    [[nodiscard]] QByteArray split() const;
+    void restoreSplit(const QByteArray& state);
+
+signals:
+    void bottleSelected(const QString& id);
+    void mixRequested();
+    void actionRequested(ullage::app::BottleAction action, const QString& batch);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    class ChartCard;
+
+    void retranslate();
+
+    ShelfModel* m_model;
+    BottleActions* m_actions;
+    PageHeader* m_header;
+    QPushButton* m_run;
+    QPushButton* m_mix;
+    QStackedWidget* m_stack;
+    EmptyState* m_empty;
+    QPushButton* m_mixFirst;
+    QSplitter* m_splitter;
+    ShelfView* m_view;
+    NextFilmCard* m_next;
+    ChartCard* m_left;
+    ChartCard* m_perFilm;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,148 @@
+#include "app/window/main_window.h"
+
+#include "app/shelf/shelf_page.h"
+#include "app/window/page_to_come.h"
+
+#include <QApplication>
+#include <QDataStream>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QIODevice>
+#include <QMenuBar>
+#include <QStackedWidget>
+
+namespace ullage::app
+{
+
+MainWindow::MainWindow(QWidget* parent)
+    : QMainWindow(parent), m_rail(new Rail), m_pages(new QStackedWidget), m_shelf(new ShelfPage)
+{
+    auto* centre = new QWidget(this);
+    auto* row = new QHBoxLayout(centre);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    row->addWidget(m_rail);
+    row->addWidget(m_pages, 1);
+    setCentralWidget(centre);
+    m_pages->addWidget(m_shelf);
+    for (const Page page : {Page::Bench, Page::DayBook, Page::Cupboard, Page::Formulary})
+        m_pages->addWidget(new PageToCome(page));
+
+    connect(m_rail, &Rail::pageChosen, this, [this](Page page) {
+        m_pages->setCurrentIndex(static_cast<int>(page));
+        emit pageChosen(page);
+    });
+    connect(m_shelf, &ShelfPage::mixRequested, this, &MainWindow::mixRequested);
+    connect(m_shelf, &ShelfPage::actionRequested, this, &MainWindow::bottleActionRequested);
+    makeMenus();
+    retranslate();
+    setMinimumSize(1080, 680);
+    resize(1280, 800);
+}
+
+void MainWindow::setPage(Page page, QWidget* widget)
+{
+    const int index = static_cast<int>(page);
+    const bool shown = m_pages->currentIndex() == index;
+    QWidget* before = m_pages->widget(index);
+    m_pages->removeWidget(before);
+    before->deleteLater();
+    m_pages->insertWidget(index, widget);
+    m_pages->setCurrentIndex(shown ? index : static_cast<int>(this->page()));
+}
+
+void MainWindow::showPage(Page page) { m_rail->setPage(page); }
+
+Page MainWindow::page() const { return m_rail->page(); }
+
+void MainWindow::setBook(const QString& name)
+{
+    m_bookName = name;
+    m_rail->setBook(name);
+    setWindowTitle(name.isEmpty() ? QStringLiteral("Ullage") : tr("%1 – Ullage").arg(name));
+}
+
+void MainWindow::setBackup(const QString& text, bool trouble) { m_rail->setBackup(text, trouble); }
+
+void MainWindow::setUndo(const std::optional<QString>& undo, const std::optional<QString>& redo)
+{
+    m_undoName = undo;
+    m_redoName = redo;
+    m_undo->setEnabled(undo.has_value());
+    m_redo->setEnabled(redo.has_value());
+    // An ampersand in a name must not become a shortcut.
+    const auto plain = [](QString name) { return name.replace(u'&', QStringLiteral("&&")); };
+    m_undo->setText(undo ? tr("&Undo %1").arg(plain(*undo)) : tr("&Undo"));
+    m_redo->setText(redo ? tr("&Redo %1").arg(plain(*redo)) : tr("&Redo"));
+}
+
+void MainWindow::setUnits(const Units& units)
+{
+    (units.volume == VolumeUnit::FluidOunce ? m_fluidOunces : m_millilitres)->setChecked(true);
+    (units.temperature == TemperatureUnit::Fahrenheit ? m_fahrenheit : m_celsius)->setChecked(true);
+}
+
+Units MainWindow::chosenUnits() const
+{
+    return {m_fluidOunces->isChecked() ? VolumeUnit::FluidOunce : VolumeUnit::Millilitre,
+            m_fahrenheit->isChecked() ? TemperatureUnit::Fahrenheit : TemperatureUnit::Celsius};
+}
+
+void MainWindow::showTheme(ThemeMode mode)
+{
+    m_themes[static_cast<std::size_t>(mode)]->setChecked(true);
+}
+
+QByteArray MainWindow::layoutState() const
+{
+    QByteArray state;
+    QDataStream out(&state, QIODevice::WriteOnly);
+    out.setVersion(QDataStream::Qt_6_4);
+    out << saveGeometry() << m_shelf->split();
+    return state;
+}
+
+void MainWindow::restoreLayout(const QByteArray& state)
+{
+    QDataStream in(state);
+    in.setVersion(QDataStream::Qt_6_4);
+    QByteArray geometry;
+    QByteArray split;
+    in >> geometry >> split;
+    if (in.status() != QDataStream::Ok)
+        return;
+    restoreGeometry(geometry);
+    m_shelf->restoreSplit(split);
+}
+
+bool MainWindow::event(QEvent* event)
+{
+    if (event->type() == QEvent::ThemeChange)
+        Theme::instance().systemChanged();
+    return QMainWindow::event(event);
+}
+
+void MainWindow::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange)
+        retranslate();
+    QMainWindow::changeEvent(event);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    emit closing();
+    QMainWindow::closeEvent(event);
+}
+
+void MainWindow::retranslate()
+{
+    for (const Menu& menu : m_menus)
+        menu.menu->setTitle(tr(menu.text));
+    for (const Entry& entry : m_entries)
+        entry.action->setText(tr(entry.text));
+    setUndo(m_undoName, m_redoName);
+    setBook(m_bookName);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,116 @@
+// The window: rail, pages and menus. It shows what it is told and says what the user wants; who
+// made it connects both to the book.
+#pragma once
+
+#include "app/shelf/bottle_actions.h"
+#include "app/widgets/rail.h"
+#include "app/widgets/theme.h"
+#include "app/words/units.h"
+
+#include <QMainWindow>
+
+#include <array>
+#include <optional>
+#include <vector>
+
+class QActionGroup;
+class QStackedWidget;
+
+namespace ullage::app
+{
+
+class ShelfPage;
+
+class MainWindow : public QMainWindow
+{
+    Q_OBJECT
+
+public:
+    struct Language {
+        QString code; ///< "en", "de"
+        QString name; ///< in itself: "English", "Deutsch"
+    };
+
+    explicit MainWindow(QWidget* parent = nullptr);
+
+    [[nodiscard]] ShelfPage* shelf() const { return m_shelf; }
+    /// Puts a page in the place of what is there; the window owns it.
+    void setPage(Page page, QWidget* widget);
+    void showPage(Page page);
+    [[nodiscard]] Page page() const;
+
+    void setBook(const QString& name);
+    void setBackup(const QString& text, bool trouble = false);
+    /// Names of what would be undone and redone ("mixing Dev 15"); none disables.
+    void setUndo(const std::optional<QString>& undo, const std::optional<QString>& redo);
+    void setUnits(const Units& units);
+    void setLanguages(const std::vector<Language>& languages, const QString& current);
+    void showTheme(ThemeMode mode);
+
+    /// Size, place and split of the window, to be kept between starts.
+    [[nodiscard]] QByteArray layoutState() const;
+    void restoreLayout(const QByteArray& state);
+
+signals:
+    void newBookRequested();
+    void openBookRequested();
+    void importRequested();
+    void exportRequested();
+    void backupRequested();
+    void restoreRequested();
+    void checkRequested();
+    void undoRequested();
+    void redoRequested();
+    void mixRequested();
+    void bottleActionRequested(ullage::app::BottleAction action, const QString& batch);
+    void pageChosen(ullage::app::Page page);
+    void unitsChosen(const ullage::app::Units& units);
+    void languageChosen(const QString& code);
+    void themeChosen(ullage::app::ThemeMode mode);
+    void aboutRequested();
+    void closing();
+
+protected:
+    bool event(QEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    // Every menu entry with the words it shows, so that a change of language finds them all.
+    struct Entry {
+        QAction* action;
+        const char* text; // QT_TR_NOOP
+    };
+    struct Menu {
+        QMenu* menu;
+        const char* text;
+    };
+
+    QMenu* addMenu(const char* text, QMenu* in = nullptr);
+    QAction* addEntry(QMenu* menu, const char* text, const QKeySequence& keys = {});
+    void makeMenus();
+    void makeViewMenu();
+    void retranslate();
+    [[nodiscard]] Units chosenUnits() const;
+
+    Rail* m_rail;
+    QStackedWidget* m_pages;
+    ShelfPage* m_shelf;
+    std::vector<Menu> m_menus;
+    std::vector<Entry> m_entries;
+    QMenu* m_bottleMenu = nullptr;
+    QMenu* m_languageMenu = nullptr;
+    QAction* m_undo = nullptr;
+    QAction* m_redo = nullptr;
+    std::optional<QString> m_undoName;
+    std::optional<QString> m_redoName;
+    QString m_bookName;
+    QAction* m_millilitres = nullptr;
+    QAction* m_fluidOunces = nullptr;
+    QAction* m_celsius = nullptr;
+    QAction* m_fahrenheit = nullptr;
+    std::array<QAction*, 3> m_themes{};
+    QActionGroup* m_languages = nullptr;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,129 @@
+#include "app/charts/chart.h"
+#include "app/shelf/shelf_page.h"
+#include "app/shelf/shelf_view.h"
+#include "app/widgets/card.h"
+#include "tests/app/gallery/samples.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+using namespace ullage::app;
+
+namespace
+{
+
+struct Window {
+    ShelfPage page;
+
+    explicit Window(int count, QSize size = {1112, 770})
+    {
+        const auto bottles = samples::bottles(count);
+        QObject::connect(&page, &ShelfPage::bottleSelected, &page,
+                         [this, bottles](const QString& id) {
+                             for (const BottleView& bottle : bottles) {
+                                 if (bottle.id == id)
+                                     page.setSelected(samples::selected(bottle));
+                             }
+                         });
+        page.resize(size);
+        page.show();
+        page.setBottles(bottles);
+        QTest::qWait(1);
+    }
+
+    QPushButton* button(const QString& text)
+    {
+        for (auto* one : page.findChildren<QPushButton*>()) {
+            if (one->text() == text && one->isVisible())
+                return one;
+        }
+        return nullptr;
+    }
+};
+
+} // namespace
+
+TEST(ShelfPage, EmptySaysWhatToDoFirst)
+{
+    Window window(0);
+    QPushButton* mix = window.button(QStringLiteral("Mix a batch…"));
+    ASSERT_NE(mix, nullptr);
+    EXPECT_EQ(window.button(QStringLiteral("Run film…")), nullptr);
+    EXPECT_FALSE(window.page.view()->isVisible());
+    QSignalSpy asked(&window.page, &ShelfPage::mixRequested);
+    QTest::mouseClick(mix, Qt::LeftButton);
+    EXPECT_EQ(asked.count(), 1);
+    EXPECT_FALSE(window.page.actions()->action(BottleAction::TopUp)->isEnabled());
+}
+
+TEST(ShelfPage, SelectsTheMostUrgentAndShowsIt)
+{
+    Window window(6);
+    EXPECT_EQ(window.page.currentBottle(), QStringLiteral("Fix 8"));
+    EXPECT_EQ(window.page.actions()->bottle(), QStringLiteral("Fix 8"));
+    ASSERT_TRUE(window.page.selectBottle(QStringLiteral("Dev 14")));
+    bool found = false;
+    for (const auto* label : window.page.findChildren<FigureLabel*>())
+        found = found || (label->text() == QStringLiteral("12:35") && label->isVisible());
+    EXPECT_TRUE(found);
+    EXPECT_FALSE(window.page.selectBottle(QStringLiteral("nobody")));
+}
+
+TEST(ShelfPage, ButtonsNameTheBottle)
+{
+    Window window(6);
+    window.page.selectBottle(QStringLiteral("Dev 14"));
+    QSignalSpy asked(&window.page, &ShelfPage::actionRequested);
+    for (const char* text : {"Top up…", "Test…", "Discard…", "Run film…"}) {
+        QPushButton* button = window.button(QString::fromUtf8(text));
+        ASSERT_NE(button, nullptr) << text;
+        QTest::mouseClick(button, Qt::LeftButton);
+    }
+    ASSERT_EQ(asked.count(), 4);
+    const BottleAction expected[]{BottleAction::TopUp, BottleAction::Test, BottleAction::Discard,
+                                  BottleAction::RunFilm};
+    for (int i = 0; i < 4; ++i) {
+        EXPECT_EQ(asked[i][0].value<BottleAction>(), expected[i]);
+        EXPECT_EQ(asked[i][1].toString(), QStringLiteral("Dev 14"));
+    }
+}
+
+TEST(ShelfPage, WhatIsNotAllowedIsOff)
+{
+    Window window(6);
+    SelectedBottle bottle;
+    bottle.id = QStringLiteral("Dev 14");
+    bottle.actions = {BottleAction::Discard};
+    window.page.setSelected(bottle);
+    EXPECT_FALSE(window.button(QStringLiteral("Top up…"))->isEnabled());
+    EXPECT_TRUE(window.button(QStringLiteral("Discard…"))->isEnabled());
+}
+
+TEST(ShelfPage, NothingIsCutOffInASmallWindow)
+{
+    // What is left for the page at 1280 × 800 with a menu bar.
+    Window window(6, {1112, 770});
+    window.page.selectBottle(QStringLiteral("Dev 14"));
+    QTest::qWait(1);
+    EXPECT_EQ(window.page.view()->verticalScrollBar()->maximum(), 0);
+    for (auto* area : window.page.findChildren<QScrollArea*>())
+        EXPECT_EQ(area->verticalScrollBar()->maximum(), 0) << "the reasons fit without scrolling";
+    for (auto* chart : window.page.findChildren<ChartView*>())
+        EXPECT_TRUE(window.page.rect().contains(
+            QRect(chart->mapTo(&window.page, QPoint()), chart->size())));
+}
+
+TEST(ShelfPage, SplitIsKept)
+{
+    Window first(6);
+    const QByteArray split = first.page.split();
+    Window second(6);
+    second.page.restoreSplit(split);
+    EXPECT_EQ(second.page.split(), split);
+}

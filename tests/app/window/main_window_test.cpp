@@ -1,0 +1,134 @@
+#include "app/shelf/shelf_page.h"
+#include "app/window/main_window.h"
+#include "tests/app/gallery/samples.h"
+
+#include <QLabel>
+#include <QMenuBar>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+using namespace ullage::app;
+
+namespace
+{
+
+QAction* entry(const MainWindow& window, const QString& text)
+{
+    for (QAction* action : window.findChildren<QAction*>()) {
+        if (action->text().remove(u'&') == text)
+            return action;
+    }
+    return nullptr;
+}
+
+} // namespace
+
+TEST(MainWindow, AltAndANumberChangeThePage)
+{
+    MainWindow window;
+    window.show();
+    window.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    QSignalSpy chosen(&window, &MainWindow::pageChosen);
+    QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
+    EXPECT_EQ(window.page(), Page::DayBook);
+    EXPECT_FALSE(window.shelf()->isVisible());
+    QTest::keyClick(&window, Qt::Key_1, Qt::AltModifier);
+    EXPECT_TRUE(window.shelf()->isVisible());
+    EXPECT_EQ(chosen.count(), 2);
+}
+
+TEST(MainWindow, UndoAndRedoCarryTheNameOfTheDeed)
+{
+    MainWindow window;
+    window.setUndo(QStringLiteral("mixing Dev & Fix"), std::nullopt);
+    QAction* undo = nullptr;
+    for (QAction* action : window.findChildren<QAction*>()) {
+        if (action->shortcut() == QKeySequence(QKeySequence::Undo))
+            undo = action;
+    }
+    ASSERT_NE(undo, nullptr);
+    EXPECT_EQ(undo->text(), QStringLiteral("&Undo mixing Dev && Fix"));
+    EXPECT_TRUE(undo->isEnabled());
+    QSignalSpy asked(&window, &MainWindow::undoRequested);
+    undo->trigger();
+    EXPECT_EQ(asked.count(), 1);
+    window.setUndo(std::nullopt, QStringLiteral("mixing Dev 15"));
+    EXPECT_FALSE(undo->isEnabled());
+    EXPECT_NE(entry(window, QStringLiteral("Redo mixing Dev 15")), nullptr);
+}
+
+TEST(MainWindow, ChoosingUnitsThemeAndLanguageOnlySaysSo)
+{
+    MainWindow window;
+    window.setLanguages({{"en", "English"}, {"de", "Deutsch"}}, "en");
+    QSignalSpy units(&window, &MainWindow::unitsChosen);
+    QSignalSpy theme(&window, &MainWindow::themeChosen);
+    QSignalSpy language(&window, &MainWindow::languageChosen);
+    window.setUnits({VolumeUnit::FluidOunce, TemperatureUnit::Celsius});
+    EXPECT_EQ(units.count(), 0);
+    entry(window, QStringLiteral("°F"))->trigger();
+    ASSERT_EQ(units.count(), 1);
+    EXPECT_EQ(units[0][0].value<Units>(),
+              (Units{VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit}));
+    entry(window, QStringLiteral("Dark"))->trigger();
+    ASSERT_EQ(theme.count(), 1);
+    EXPECT_EQ(theme[0][0].value<ThemeMode>(), ThemeMode::Dark);
+    EXPECT_FALSE(Theme::instance().isDark());
+    entry(window, QStringLiteral("Deutsch"))->trigger();
+    ASSERT_EQ(language.count(), 1);
+    EXPECT_EQ(language[0][0].toString(), QStringLiteral("de"));
+}
+
+TEST(MainWindow, ShortcutsAreNotGivenTwice)
+{
+    MainWindow window;
+    std::set<QString> seen;
+    for (const QAction* action : window.findChildren<QAction*>()) {
+        for (const QKeySequence& keys : action->shortcuts()) {
+            if (action->shortcutContext() != Qt::WindowShortcut || keys.isEmpty())
+                continue;
+            EXPECT_TRUE(seen.insert(keys.toString()).second) << keys.toString().toStdString();
+        }
+    }
+    EXPECT_GT(seen.size(), 8u);
+}
+
+TEST(MainWindow, EveryPageHasAPlaceAndCanBeReplaced)
+{
+    MainWindow window;
+    window.show();
+    auto* bench = new QLabel(QStringLiteral("bench"));
+    window.setPage(Page::Bench, bench);
+    EXPECT_FALSE(bench->isVisible());
+    window.showPage(Page::Bench);
+    EXPECT_TRUE(bench->isVisible());
+    auto* other = new QLabel(QStringLiteral("other"));
+    window.setPage(Page::Bench, other);
+    EXPECT_TRUE(other->isVisible());
+    EXPECT_EQ(window.page(), Page::Bench);
+}
+
+TEST(MainWindow, LayoutIsKeptAndRubbishIgnored)
+{
+    MainWindow first;
+    first.resize(1500, 900);
+    const QByteArray state = first.layoutState();
+    MainWindow second;
+    second.restoreLayout(state);
+    EXPECT_EQ(second.size(), QSize(1500, 900));
+    second.restoreLayout("rubbish");
+    EXPECT_EQ(second.size(), QSize(1500, 900));
+}
+
+TEST(MainWindow, FitsIntoASmallScreen)
+{
+    MainWindow window;
+    window.shelf()->setBottles(samples::bottles(6));
+    EXPECT_LE(window.minimumSizeHint().width(), 1080);
+    EXPECT_LE(window.minimumSizeHint().height(), 720);
+}
