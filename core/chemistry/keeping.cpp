@@ -109,6 +109,14 @@ Standing stand(Standing state, Days time, const Closed& closed, const AirConstan
     return state;
 }
 
+Standing toppedUp(Standing state, double share, MillimolesPerLitre saturation)
+{
+    state.aged *= share;
+    state.taken *= share;
+    state.taken.pouring += saturation * (1 - share);
+    return state;
+}
+
 MillimolesPerLitre openUptake(Hours time, SquareCentimetres surface, Millilitres volume,
                               MillimolesPerLitre saturation, const AirConstants& constants)
 {

@@ -100,6 +100,10 @@ double ageingFactor(Celsius temperature, const AirConstants& constants = {});
 /// The state after `time` ≥ 0 closed. Splitting a time in two changes nothing (to 1e-9).
 Standing stand(Standing state, Days time, const Closed& closed, const AirConstants& constants = {});
 
+/// The state after topping up with fresh solution: `share` (0 to 1) of the new volume is the old
+/// solution. The air is left as it was.
+Standing toppedUp(Standing state, double share, MillimolesPerLitre saturation);
+
 /// Oxygen taken up by standing open, per litre of `volume`: k_tray·A·C_sat·h.
 MillimolesPerLitre openUptake(Hours time, SquareCentimetres surface, Millilitres volume,
                               MillimolesPerLitre saturation, const AirConstants& constants = {});

@@ -3,6 +3,7 @@
 #include "core/chemistry/films.h"
 
 #include <boost/math/special_functions/beta.hpp>
+#include <boost/math/special_functions/gamma.hpp>
 #include <cmath>
 
 namespace ullage::chemistry
@@ -16,10 +17,21 @@ int loadsLeft(Films left, Films meanLoad)
     return static_cast<int>(std::ceil(left / meanLoad - kFilmSlack));
 }
 
+RateBelief belief(const Pace& pace)
+{
+    return {kPacePriorLoads + pace.loads, kPacePriorTime + pace.observed};
+}
+
+double chanceSlowerThan(const RateBelief& belief, Days between)
+{
+    return boost::math::gamma_p(belief.shape, belief.time / between);
+}
+
 Days waitFor(int loads, const Pace& pace, double probability)
 {
-    const double y = boost::math::ibeta_inv(loads, kPacePriorLoads + pace.loads, probability);
-    return (kPacePriorTime + pace.observed) * (y / (1 - y));
+    const auto [shape, time] = belief(pace);
+    const double y = boost::math::ibeta_inv(loads, shape, probability);
+    return time * (y / (1 - y));
 }
 
 double chanceWithin(int loads, const Pace& pace, Days time)
@@ -27,8 +39,8 @@ double chanceWithin(int loads, const Pace& pace, Days time)
     if (time.value() <= 0) {
         return 0;
     }
-    const double x = time / (time + kPacePriorTime + pace.observed);
-    return boost::math::ibeta(loads, kPacePriorLoads + pace.loads, x);
+    const auto [shape, watched] = belief(pace);
+    return boost::math::ibeta(loads, shape, time / (time + watched));
 }
 
 } // namespace ullage::chemistry

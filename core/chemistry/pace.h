@@ -21,6 +21,18 @@ inline constexpr Days kPaceWindow{180};
 inline constexpr Days kPacePriorTime{30};
 inline constexpr double kPacePriorLoads = 1;
 
+/// What is believed of the rate at which loads come: Gamma(shape, time).
+struct RateBelief {
+    double shape = kPacePriorLoads;
+    Days time = kPacePriorTime;
+};
+
+/// The prior after the loads seen.
+RateBelief belief(const Pace& pace);
+
+/// Chance that loads come further apart than `between` (> 0) on average.
+double chanceSlowerThan(const RateBelief& belief, Days between);
+
 /// Loads still to come: what is left over the mean load, rounded up. 0 if nothing is left.
 int loadsLeft(Films left, Films meanLoad);
 

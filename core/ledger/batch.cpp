@@ -54,9 +54,7 @@ void dilute(Batch& batch, double share, chemistry::MillimolesPerLitre fresh)
     batch.wear *= share;
     batch.silver *= share;
     batch.bromide *= share;
-    batch.standing.aged *= share;
-    batch.standing.taken *= share;
-    batch.standing.taken.pouring += fresh * (1 - share);
+    batch.standing = chemistry::toppedUp(batch.standing, share, fresh);
 }
 
 // Keeps spentSince: the moment s last rose to 1.

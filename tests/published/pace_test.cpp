@@ -16,5 +16,22 @@ TEST(Forecast, symmetricPosteriorGivesOneHalf)
     EXPECT_NEAR(waitFor(7, pace, 0.5).value(), 8, 1e-12);
 }
 
+// NIST/SEMATECH e-Handbook 8.4.6: with 50 % confidence in 600 h between failures and 95 % in 250 h
+// the gamma prior has shape 2.863 and scale 1522.46 h. Loads stand for failures.
+TEST(Forecast, gammaPriorOfTheHandbook)
+{
+    const RateBelief prior{2.863, Days(1522.46)};
+    EXPECT_NEAR(chanceSlowerThan(prior, Days(600)), 0.5, 0.0005);
+    EXPECT_NEAR(chanceSlowerThan(prior, Days(250)), 0.95, 0.0005);
+}
+
+// The handbook's rule for a test: shape grows by the count, scale by the time.
+TEST(Forecast, posteriorAddsCountAndTime)
+{
+    const RateBelief after = belief({3, Days(45)});
+    EXPECT_EQ(after.shape, 1 + 3);
+    EXPECT_EQ(after.time, Days(30 + 45));
+}
+
 } // namespace
 } // namespace ullage::chemistry

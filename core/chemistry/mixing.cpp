@@ -1,0 +1,65 @@
+#include "core/chemistry/mixing.h"
+
+#include "core/chemistry/process_constants.h"
+
+#include <algorithm>
+
+namespace ullage::chemistry
+{
+
+namespace
+{
+
+// A packet for the bottle it goes into leaves no more room than a neck.
+constexpr double kBottleItself = 0.9;
+
+} // namespace
+
+Millilitres displacement(double gramsSulfite, double gramsThiosulfateCrystals)
+{
+    return Millilitres(gramsSulfite * kSulfiteDisplacement.value +
+                       gramsThiosulfateCrystals * kThiosulfateDisplacement.value);
+}
+
+Result<StartVolume> startVolume(Millilitres makes, Millilitres capacity, Millilitres displaced)
+{
+    if (makes > capacity || !(makes.value() > 0)) {
+        Error error{.code = ErrorCode::TooMuch, .field = "volume_ml", .number = makes.value()};
+        error.low = 0;
+        error.high = capacity.value();
+        error.unit = "ml";
+        return refuse(std::move(error));
+    }
+    const Millilitres fits = capacity * (1 - kMixingRoom.value) - displaced;
+    if (fits.value() <= 0) {
+        return refuse({.code = ErrorCode::NotEnough,
+                       .field = "capacity_ml",
+                       .number = capacity.value(),
+                       .unit = "ml"});
+    }
+    StartVolume start;
+    start.least = makes * kStartShare.low;
+    start.most = std::min(makes * kStartShare.high, fits);
+    start.tight = start.most < start.least;
+    if (start.tight) {
+        start.advised = start.most;
+        return start;
+    }
+    start.halfBottle = makes >= capacity * kBottleItself;
+    start.advised = start.halfBottle
+                        ? std::clamp(capacity * kHalfBottle.value, start.least, start.most)
+                        : std::clamp(makes * kStartShare.value, start.least, start.most);
+    return start;
+}
+
+Instant nextDissolvingCheck(Instant mixed, Instant now)
+{
+    const auto every =
+        std::chrono::milliseconds(static_cast<std::int64_t>(kDissolvingCheck.value * 60'000));
+    if (now < mixed) {
+        return mixed + every;
+    }
+    return mixed + every * ((now - mixed) / every + 1);
+}
+
+} // namespace ullage::chemistry

@@ -1,0 +1,30 @@
+// Mixing: how much water to start with, how warm, and when to look whether it has dissolved.
+#pragma once
+
+#include "core/chemistry/quantities.h"
+#include "core/chemistry/result.h"
+
+namespace ullage::chemistry
+{
+
+/// Volume that a dissolved powder adds, by its main constituents.
+Millilitres displacement(double gramsSulfite, double gramsThiosulfateCrystals);
+
+struct StartVolume {
+    Millilitres advised;
+    Millilitres least;       ///< half of the final volume
+    Millilitres most;        ///< three quarters of it, or less if the powder would not fit
+    bool halfBottle = false; ///< advised because the bottle is mixed in, half full
+    bool tight = false;      ///< not even the least leaves room; advised is all that fits
+};
+
+/// Water to start with for `makes` mL in a vessel of `capacity`, when the powder displaces
+/// `displaced`: ½ to ¾ of the final volume, and never more than the vessel less displacement and
+/// kMixingRoom. A vessel that the batch all but fills is the bottle itself and is started half
+/// full, to be shaken. Refuses a vessel that cannot hold the batch, or no positive start.
+Result<StartVolume> startVolume(Millilitres makes, Millilitres capacity, Millilitres displaced);
+
+/// The next time to shake or stir and look, every kDissolvingCheck from mixing on; after `now`.
+Instant nextDissolvingCheck(Instant mixed, Instant now);
+
+} // namespace ullage::chemistry

@@ -1,0 +1,139 @@
+// Published and customary figures of washing, mixing, control strips and replenishment. Constants
+// of the keeping model and of fixing are in constants.h, where Constant is explained.
+#pragma once
+
+#include "core/chemistry/constants.h"
+
+namespace ullage::chemistry
+{
+
+// Washing
+// ------------------------------------------------------------------------------------------
+
+inline constexpr std::string_view kArmyWash = "US Army SS0509, lesson 1";
+inline constexpr std::string_view kNavyWash = "NAVEDTRA 14209, ch. 10";
+
+inline constexpr Constant kWashRunning{"wash-running",   30,       30, 30, "min",
+                                       Grade::Published, kArmyWash};
+inline constexpr Constant kWashChanges{"wash-changes",   20,       20, 20, "min",
+                                       Grade::Published, kNavyWash};
+inline constexpr Constant kWashChangeEvery{"wash-change-every", 3,        3, 3, "min",
+                                           Grade::Published,    kNavyWash};
+inline constexpr Constant kWashRinse{"wash-rinse", 30, 30, 30, "s", Grade::Published, kArmyWash};
+inline constexpr Constant kWashAid{"wash-aid", 2, 2, 2, "min", Grade::Published, kArmyWash};
+inline constexpr Constant kWashAfterAid{"wash-after-aid", 5,        5, 5, "min",
+                                        Grade::Published, kArmyWash};
+inline constexpr Constant kWetting{"wetting", 1, 1, 1, "min", Grade::Published, kArmyWash};
+/// Two sources: the larger is used. TM 11-2323, para 33, doubles for prints at 50 °F.
+inline constexpr Constant kColdWash{
+    "cold-wash", 3, 2, 3, "", Grade::Published, "10 to 15 °C against 21 to 24 °C: T.O. 33B-1-1"};
+inline constexpr Constant kReticulation{"reticulation", 8, 8, 8, "°C", Grade::Published,
+                                        "T.O. 33B-1-1"};
+inline constexpr Constant kHypoHalving{"hypo-halving",
+                                       1,
+                                       1,
+                                       1,
+                                       "min",
+                                       Grade::Published,
+                                       "an average negative in running water: NAVEDTRA 14209, "
+                                       "ch. 10"};
+inline constexpr Constant kThiosulfateLeft{"thiosulfate-left",
+                                           0.014,
+                                           0.014,
+                                           0.014,
+                                           "g/m²",
+                                           Grade::Published,
+                                           "ISO 18917 methylene-blue practice for microfilm"};
+
+// Mixing
+// -------------------------------------------------------------------------------------------
+
+inline constexpr std::string_view kNavyMixing = "NAVEDTRA 14209, ch. 9";
+
+/// Share of the final volume to start with.
+inline constexpr Constant kStartShare{"start-share",    0.75,       0.5, 0.75, "",
+                                      Grade::Published, kNavyMixing};
+inline constexpr Constant kMixingRoom{"mixing-room",
+                                      0.05,
+                                      0.05,
+                                      0.05,
+                                      "of the vessel",
+                                      Grade::CommonPractice,
+                                      "room to stir, no published source"};
+inline constexpr Constant kHalfBottle{"half-bottle",
+                                      0.5,
+                                      0.5,
+                                      0.5,
+                                      "of the bottle",
+                                      Grade::CommonPractice,
+                                      "room to shake, no published source"};
+inline constexpr Constant kSulfiteDisplacement{
+    "sulfite-displacement",
+    0.11,
+    0.11,
+    0.11,
+    "mL/g",
+    Grade::Computed,
+    "anhydrous sodium sulfite, from densities of its solutions"};
+inline constexpr Constant kThiosulfateDisplacement{
+    "thiosulfate-displacement",
+    0.5,
+    0.5,
+    0.5,
+    "mL/g",
+    Grade::Computed,
+    "crystalline sodium thiosulfate, from densities of its solutions"};
+/// Value: the usual middle for packaged powders (38 to 41 °C, common practice).
+inline constexpr Constant kDeveloperWater{"developer-water", 40,         32, 52, "°C",
+                                          Grade::Published,  kNavyMixing};
+inline constexpr Constant kFixerWater{
+    "fixer-water", 27, 20, 27, "°C", Grade::Published, "not much above: NAVEDTRA 14209, ch. 9"};
+inline constexpr Constant kDissolvingCheck{
+    "dissolving-check", 10, 10, 10, "min", Grade::CommonPractice, "no published source"};
+inline constexpr Constant kStirredBath{
+    "stirred-bath",
+    7,
+    5,
+    12,
+    "min for 1 L",
+    Grade::Computed,
+    "a glass bottle in a stirred water bath; replaced by two thermometer readings"};
+inline constexpr Constant kRoomAir{"room-air",
+                                   155,
+                                   155,
+                                   155,
+                                   "min for 1 L",
+                                   Grade::Computed,
+                                   "a glass bottle cooling in room air"};
+
+// Control strips
+// -----------------------------------------------------------------------------------
+
+inline constexpr Constant kMovingRange{"moving-range",
+                                       1.128,
+                                       1.128,
+                                       1.128,
+                                       "",
+                                       Grade::Published,
+                                       "d2 for pairs: NIST/SEMATECH e-Handbook 6.3.2.2"};
+inline constexpr Constant kSigmas{
+    "sigmas", 3, 3, 3, "", Grade::Published, "NIST/SEMATECH e-Handbook 6.3.2.2"};
+inline constexpr Constant kRunOnOneSide{"run-on-one-side",
+                                        8,
+                                        8,
+                                        8,
+                                        "",
+                                        Grade::Published,
+                                        "Western Electric rules: NIST/SEMATECH e-Handbook 6.3.2"};
+/// d ln(density) / d ln(time). 1 corrects least; films that shoulder off want more.
+inline constexpr Constant kStripResponse{
+    "strip-response", 1, 0.5, 1, "", Grade::CommonPractice, "assumed, no published source"};
+inline constexpr Constant kStripMost{"strip-most",
+                                     1.3,
+                                     1.3,
+                                     1.3,
+                                     "",
+                                     Grade::CommonPractice,
+                                     "a larger correction asks for a cause, not for time"};
+
+} // namespace ullage::chemistry
