@@ -37,6 +37,7 @@ enum class ErrorCode {
     StoreFailed,   ///< the database said no; `text` is its own message
     TooLong,       ///< longer than `high` bytes
     BadEncoding,   ///< not UTF-8
+    FileFailed,    ///< a file cannot be read or written; `text` is the system's own message
 };
 
 /// One refusal. Fields that do not apply stay empty.

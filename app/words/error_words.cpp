@@ -1,0 +1,218 @@
+#include "app/words/error_words.h"
+
+#include "app/words/field_words.h"
+#include "app/words/number_text.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+class ErrorWords
+{
+    Q_DECLARE_TR_FUNCTIONS(ErrorWords)
+
+public:
+    ErrorWords(const Error& error, const Wording* wording) : m_error(error), m_wording(wording) {}
+
+    [[nodiscard]] QString sentence() const
+    {
+        const QString field = fieldText();
+        const QString what = whatText();
+        return field.isEmpty() ? what : tr("%1: %2", "field: what is wrong").arg(field, what);
+    }
+
+private:
+    [[nodiscard]] static QString text(const std::string& utf8)
+    {
+        return QString::fromStdString(utf8);
+    }
+
+    [[nodiscard]] QString fieldText() const
+    {
+        return m_wording ? fieldName(m_error.field) : text(m_error.field);
+    }
+
+    // A number in its unit: the user's, or as stored when nobody's units are asked for.
+    [[nodiscard]] QString amount(double value) const
+    {
+        if (std::isnan(value)) {
+            return tr("not a number");
+        }
+        if (std::isinf(value)) {
+            return tr("infinite");
+        }
+        const QString unit = text(m_error.unit);
+        if (!m_wording) {
+            const QString digits = QString::number(value, 'g', QLocale::FloatingPointShortest);
+            return unit.isEmpty() ? digits : digits + u' ' + unit;
+        }
+        if (unit == u"ml") {
+            return volumeText(chemistry::Millilitres(value), *m_wording);
+        }
+        if (unit == u"°C") {
+            return shortTemperatureText(chemistry::Celsius(value), *m_wording);
+        }
+        if (unit == u"s") {
+            return timeText(chemistry::Seconds(value));
+        }
+        const QString digits = numberText(value, 3, m_wording->locale);
+        return unit.isEmpty() ? digits : digits + u' ' + unit;
+    }
+
+    [[nodiscard]] QString value() const
+    {
+        return m_error.number ? amount(*m_error.number) : text(m_error.text);
+    }
+
+    // "Allowed: 0 to 980 ml." Limits that only mean "more than nothing" are said so.
+    [[nodiscard]] QString allowed() const
+    {
+        constexpr double kNothing = 1e-300;
+        if (m_error.low && m_error.high) {
+            if (*m_error.low > 0 && *m_error.low < kNothing) {
+                return tr("Allowed: more than 0, at most %1.").arg(amount(*m_error.high));
+            }
+            return tr("Allowed: %1 to %2.").arg(amount(*m_error.low), amount(*m_error.high));
+        }
+        if (m_error.high) {
+            return tr("Allowed: at most %1.").arg(amount(*m_error.high));
+        }
+        return m_error.allowed.empty() ? QString() : tr("Allowed: %1.").arg(text(m_error.allowed));
+    }
+
+    [[nodiscard]] QString with(const QString& what) const
+    {
+        const QString range = allowed();
+        return range.isEmpty() ? what : what + u' ' + range;
+    }
+
+    [[nodiscard]] QString subject() const
+    {
+        return m_error.subject.empty() ? tr("the bottle") : text(m_error.subject);
+    }
+
+    [[nodiscard]] QString whatText() const
+    {
+        switch (m_error.code) {
+        case ErrorCode::Missing:
+            return with(tr("is missing."));
+        case ErrorCode::OutOfRange:
+            return with(tr("%1 is out of range.").arg(value()));
+        case ErrorCode::NotFinite:
+            return with(tr("must be a finite number, not %1.").arg(value()));
+        case ErrorCode::NotANumber:
+            return with(tr("“%1” is not a number.").arg(text(m_error.text)));
+        case ErrorCode::Malformed:
+            return with(m_error.text.empty() ? tr("cannot be read.")
+                                             : tr("“%1” cannot be read.").arg(text(m_error.text)));
+        case ErrorCode::UnknownKind:
+            return with(tr("“%1” is not known.").arg(text(m_error.text)));
+        case ErrorCode::UnknownId:
+            return with(tr("the book has no “%1”.").arg(text(m_error.text)));
+        case ErrorCode::IdTaken:
+            return with(tr("“%1” is taken already, with other content.").arg(text(m_error.text)));
+        case ErrorCode::Conflict:
+            return with(value().isEmpty() ? tr("does not go with the rest.")
+                                          : tr("%1 does not go with the rest.").arg(value()));
+        case ErrorCode::NotEnough:
+            return with(tr("%1 is more than is in %2.").arg(value(), subject()));
+        case ErrorCode::TooMuch:
+            return with(
+                m_error.allowed.empty()
+                    ? tr("%1 is more than fits.").arg(value())
+                    : tr("%1 is more than fits into %2.").arg(value(), text(m_error.allowed)),
+                Range);
+        default:
+            return stateText();
+        }
+    }
+
+    enum RangeOnly { Range };
+    [[nodiscard]] QString with(const QString& what, RangeOnly) const
+    {
+        return m_error.high ? what + u' ' +
+                                  tr("Allowed: %1 to %2.")
+                                      .arg(amount(m_error.low.value_or(0)), amount(*m_error.high))
+                            : what;
+    }
+
+    // Refusals that are about the state of the book, not about one value.
+    [[nodiscard]] QString stateText() const
+    {
+        switch (m_error.code) {
+        case ErrorCode::BeforeMixing:
+            return tr("this would be before %1 was mixed. Choose a later time.").arg(subject());
+        case ErrorCode::AfterEnd:
+            return tr("%1 was discarded or used up before this. Choose an earlier time.")
+                .arg(subject());
+        case ErrorCode::AlreadyMixed:
+            return tr("the batch “%1” was mixed already.").arg(text(m_error.text));
+        case ErrorCode::InFuture:
+            return tr("lies %1 in the future. Allowed: at most one day.").arg(value());
+        case ErrorCode::AlreadyVoided:
+            return tr("“%1” was taken back already.").arg(text(m_error.text));
+        case ErrorCode::CannotVoid:
+            return tr(
+                "cannot be taken back: what happened later rests on it. Take that back first.");
+        case ErrorCode::NoFigure:
+            return tr("there is no figure for this, and so no time. Enter the film maker's time.");
+        case ErrorCode::NotSuitable:
+            return with(tr("“%1” does not suit this.").arg(text(m_error.text)));
+        case ErrorCode::NothingToUndo:
+            return tr("There is nothing to undo or redo.");
+        case ErrorCode::NewerBook:
+            return tr("was written by a newer program; version %1 is needed. Nothing was changed.")
+                .arg(value());
+        case ErrorCode::NotABook:
+            return with(tr("“%1” is not a book.").arg(text(m_error.text)));
+        case ErrorCode::StoreFailed:
+            return tr("The book could not be read or written: %1").arg(text(m_error.text));
+        case ErrorCode::FileFailed:
+            return tr("The file could not be read or written: %1").arg(text(m_error.text));
+        case ErrorCode::TooLong:
+            return with(tr("is too long."));
+        case ErrorCode::BadEncoding:
+            return tr("is not UTF-8 text.");
+        default:
+            return value();
+        }
+    }
+
+    const Error& m_error;
+    const Wording* m_wording;
+};
+
+} // namespace
+
+QString errorSentence(const Error& error, const Wording& wording)
+{
+    QString sentence = ErrorWords(error, &wording).sentence();
+    if (!sentence.isEmpty()) {
+        sentence[0] = sentence[0].toUpper();
+    }
+    if (error.line > 0) {
+        sentence =
+            QCoreApplication::translate("ErrorWords", "Line %1: %2").arg(error.line).arg(sentence);
+    }
+    return sentence;
+}
+
+QString errorLine(const Error& error)
+{
+    QString line;
+    if (!error.file.empty()) {
+        line = QString::fromStdString(error.file) + u':';
+    }
+    if (error.line > 0) {
+        line += QString::number(error.line) + u':';
+    }
+    return (line.isEmpty() ? line : line + u' ') + ErrorWords(error, nullptr).sentence();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,20 @@
+// A refusal in one sentence: which field, which value, and what is allowed.
+#pragma once
+
+#include "app/words/units.h"
+#include "core/chemistry/result.h"
+
+#include <QString>
+
+namespace ullage::app
+{
+
+/// "Volume used: 1200 ml is more than the 980 ml in Dev 14. Allowed: 0 to 980 ml." Fields by their
+/// names in the window, quantities in the user's units and locale.
+QString errorSentence(const Error& error, const Wording& wording);
+
+/// For the command line: "party.jsonl:12: used_ml: …" with fields and units as the journal spells
+/// them and numbers unrounded with a decimal point.
+QString errorLine(const Error& error);
+
+} // namespace ullage::app
