@@ -293,18 +293,19 @@ class QtChartsView : public ChartView
 {
 public:
     explicit QtChartsView(QWidget* parent)
-        : ChartView(parent), m_plot(new PlotView(this)), m_legend(new ChartLegend(this))
+        : ChartView(parent), m_plot(new PlotView(this)), m_legend(new ChartLegend(this)),
+          m_table(new QAction(this))
     {
         auto* column = new QVBoxLayout(this);
         column->setContentsMargins(0, 0, 0, 0);
         column->setSpacing(Space::kSmall);
         column->addWidget(m_plot, 1);
         column->addWidget(m_legend);
-        auto* table = new QAction(ChartView::tr("Show as a table…"), this);
-        table->setShortcut(Qt::Key_T);
-        table->setShortcutContext(Qt::WidgetShortcut);
-        connect(table, &QAction::triggered, this, [this] { showTable(); });
-        m_plot->addAction(table);
+        m_table->setShortcut(Qt::Key_T);
+        m_table->setShortcutContext(Qt::WidgetShortcut);
+        connect(m_table, &QAction::triggered, this, [this] { showTable(); });
+        m_plot->addAction(m_table);
+        retranslate();
         setFocusProxy(m_plot);
         connect(&Theme::instance(), &Theme::changed, this, [this] {
             m_plot->rebuild();
@@ -332,9 +333,20 @@ public:
         table->open();
     }
 
+protected:
+    void changeEvent(QEvent* event) override
+    {
+        if (event->type() == QEvent::LanguageChange)
+            retranslate();
+        ChartView::changeEvent(event);
+    }
+
 private:
+    void retranslate() { m_table->setText(ChartView::tr("Show as a table…")); }
+
     PlotView* m_plot;
     ChartLegend* m_legend;
+    QAction* m_table;
 };
 
 } // namespace

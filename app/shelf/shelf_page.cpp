@@ -138,6 +138,7 @@ void ShelfPage::setBottles(std::vector<BottleView> bottles)
 
 void ShelfPage::setSelected(const SelectedBottle& bottle)
 {
+    m_selected = bottle;
     m_actions->setBottle(bottle.id, bottle.actions);
     m_next->setBottle(bottle);
     m_left->setChart(bottle.left, tr("What is left, over time"), bottle.noLeft);
@@ -172,6 +173,7 @@ void ShelfPage::retranslate()
            "when it must go."));
     m_view->setAccessibleName(tr("Bottles in use"));
     m_actions->retranslate();
+    setSelected(SelectedBottle(m_selected));
 }
 
 } // namespace ullage::app

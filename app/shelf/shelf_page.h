@@ -59,6 +59,7 @@ private:
 
     void retranslate();
 
+    SelectedBottle m_selected; // as shown
     ShelfModel* m_model;
     BottleActions* m_actions;
     PageHeader* m_header;

@@ -2,10 +2,12 @@
 #include "app/window/main_window.h"
 #include "tests/app/gallery/samples.h"
 
+#include <QAbstractButton>
 #include <QLabel>
-#include <QMenuBar>
+#include <QMenu>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTranslator>
 
 #include <gtest/gtest.h>
 
@@ -123,6 +125,43 @@ TEST(MainWindow, LayoutIsKeptAndRubbishIgnored)
     EXPECT_EQ(second.size(), QSize(1500, 900));
     second.restoreLayout("rubbish");
     EXPECT_EQ(second.size(), QSize(1500, 900));
+}
+
+TEST(MainWindow, ALanguageIsChangedEverywhereAtOnce)
+{
+    // "Translates" everything by putting a mark before it.
+    class Marking : public QTranslator
+    {
+    public:
+        QString translate(const char*, const char* source, const char*, int) const override
+        {
+            return QStringLiteral("§") + QString::fromUtf8(source);
+        }
+        bool isEmpty() const override { return false; }
+    };
+    MainWindow window;
+    window.setUndo(QStringLiteral("§"), std::nullopt);
+    window.show();
+    Marking marking;
+    QCoreApplication::installTranslator(&marking);
+    QTest::qWait(1);
+    const auto check = [](const QString& text, const char* what) {
+        const bool named = text.isEmpty() || text == QStringLiteral("Ullage");
+        EXPECT_TRUE(named || text.contains(u'§')) << what << ": " << text.toStdString();
+    };
+    for (const auto* label : window.findChildren<QLabel*>())
+        check(label->text(), "label");
+    for (const auto* button : window.findChildren<QAbstractButton*>())
+        check(button->text(), "button");
+    for (const auto* action : window.findChildren<QAction*>()) {
+        if (!action->isSeparator())
+            check(action->text(), "action");
+    }
+    for (const auto* menu : window.findChildren<QMenu*>())
+        check(menu->title(), "menu");
+    QCoreApplication::removeTranslator(&marking);
+    QTest::qWait(1);
+    EXPECT_NE(entry(window, QStringLiteral("Quit")), nullptr);
 }
 
 TEST(MainWindow, FitsIntoASmallScreen)
