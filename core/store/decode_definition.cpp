@@ -1,0 +1,122 @@
+#include "core/store/decode_parts.h"
+
+namespace ullage::store
+{
+
+using namespace chemistry;
+
+namespace
+{
+
+constexpr std::array<std::string_view, 4> kRuleCodes{"none", "per-film", "compound", "steps"};
+
+Wear decodeWear(Fields fields)
+{
+    Wear wear;
+    wear.rule = static_cast<WearRule>(fields.choice("rule", kRuleCodes));
+    if (wear.rule == WearRule::PerFilm || wear.rule == WearRule::Compound) {
+        wear.percent = fields.number("percent");
+    }
+    if (wear.rule == WearRule::Steps) {
+        const QJsonArray steps = fields.list("steps");
+        for (const auto& step : steps) {
+            Fields one = fields.element("steps", step);
+            const FilmsPerLitre from(one.number("from_films_per_litre"));
+            wear.steps.push_back({from, one.number("factor")});
+        }
+        if (steps.isEmpty()) {
+            fields.refuseWith({.code = ErrorCode::Missing}, "steps");
+        }
+    }
+    return wear;
+}
+
+formulary::Keeping decodeKeeping(Fields fields)
+{
+    formulary::Keeping keeping;
+    keeping.full = fields.quantityIf<Days>("full_days");
+    keeping.half = fields.quantityIf<Days>("half_days");
+    keeping.tray = fields.quantityIf<Hours>("tray_hours");
+    return keeping;
+}
+
+} // namespace
+
+formulary::Solution decodeSolution(Fields& fields)
+{
+    formulary::Solution solution;
+    solution.id = fields.text("id");
+    solution.name = fields.text("name");
+    solution.role = static_cast<formulary::Role>(fields.choice("role", formulary::kRoleCodes));
+    solution.capacity = fields.quantityIf<FilmsPerLitre>("capacity_films_per_litre");
+    if (fields.has("wear")) {
+        solution.wear = decodeWear(fields.inner("wear"));
+    }
+    if (fields.has("keeping")) {
+        solution.keeping = decodeKeeping(fields.inner("keeping"));
+    }
+    solution.q10 = fields.numberIf("q10").value_or(solution.q10);
+    solution.oxygenFactor = fields.numberIf("oxygen_factor").value_or(solution.oxygenFactor);
+    solution.silverPerFilm = fields.numberIf("silver_g_per_film").value_or(0);
+    solution.bromidePerFilm = fields.numberIf("bromide_mg_per_film").value_or(0);
+    solution.freshClearing = fields.quantityIf<Seconds>("fresh_clearing_s");
+    solution.silverLimit = fields.quantityIf<GramsPerLitre>("silver_limit_g_per_litre");
+    solution.tabularFactor = fields.numberIf("tabular_factor");
+    if (fields.has("sources")) {
+        fields.texts("sources", solution.sources);
+    }
+    return solution;
+}
+
+formulary::Vessel decodeVessel(Fields& fields)
+{
+    formulary::Vessel vessel;
+    vessel.id = fields.text("id");
+    vessel.name = fields.text("name");
+    vessel.capacity = Millilitres(fields.number("capacity_ml"));
+    vessel.material =
+        static_cast<formulary::Material>(fields.choice("material", formulary::kMaterialCodes));
+    vessel.squeezed = fields.truthIf("squeezed").value_or(false);
+    vessel.wall = fields.quantityIf<Millimetres>("wall_mm");
+    vessel.permeability = fields.numberIf("permeability");
+    vessel.capLeak = fields.quantityIf<CubicCentimetresPerDay>("cap_cm3_day");
+    return vessel;
+}
+
+ledger::FilmRecord decodeFilm(Fields& fields)
+{
+    ledger::FilmRecord film;
+    film.id = fields.text("id");
+    film.run = fields.text("run");
+    film.format = fields.textIf("format");
+    film.name = fields.textIf("name");
+    film.exposureIndex = fields.numberIf("ei");
+    film.notes = fields.textIf("notes");
+    return film;
+}
+
+ledger::Packet decodePacket(Fields& fields)
+{
+    ledger::Packet packet;
+    packet.id = fields.text("id");
+    packet.solution = fields.text("solution");
+    packet.makes = fields.quantityIf<Millilitres>("makes_ml");
+    packet.lot = fields.textIf("lot");
+    packet.bought = fields.dateIf("bought");
+    packet.useBy = fields.dateIf("use_by");
+    packet.cost = fields.numberIf("cost");
+    packet.currency = fields.textIf("currency");
+    return packet;
+}
+
+ledger::Chemical decodeChemical(Fields& fields)
+{
+    ledger::Chemical chemical;
+    chemical.name = fields.text("name");
+    chemical.id = fields.has("id") ? fields.text("id") : chemical.name;
+    chemical.cas = fields.textIf("cas");
+    chemical.grams = fields.numberIf("grams");
+    return chemical;
+}
+
+} // namespace ullage::store

@@ -1,0 +1,125 @@
+#include "core/store/journal_codec.h"
+
+#include "core/store/decode_parts.h"
+#include "core/store/field_order.h"
+#include "core/store/instant_text.h"
+#include "core/store/line_writer.h"
+
+#include <QJsonDocument>
+
+#include <algorithm>
+
+namespace ullage::store
+{
+
+using namespace ledger;
+
+namespace
+{
+
+// The line with its fields in order and its moment in UTC, values as written.
+std::string canonical(const JsonLine& line, std::string_view type, const Event* event)
+{
+    LineWriter out;
+    const auto put = [&](const JsonLine::Field& field) {
+        const std::string key = field.key.toStdString();
+        if (event && key == "at") {
+            out.text("at", instantText(event->at).toStdString());
+        } else {
+            out.raw(key, field.raw);
+        }
+    };
+    const auto order = fieldOrder(type);
+    for (const std::string_view key : order) {
+        const auto* field =
+            line.find(QLatin1String(key.data(), static_cast<qsizetype>(key.size())));
+        if (field) {
+            put(*field);
+        }
+    }
+    for (const JsonLine::Field& field : line.fields) {
+        if (std::find(order.begin(), order.end(), field.key.toStdString()) == order.end()) {
+            put(field);
+        }
+    }
+    return out.object().toStdString();
+}
+
+void checkHeader(Fields& fields)
+{
+    static constexpr std::array<std::string_view, 1> kFormats{"ullage-journal"};
+    fields.choice("format", kFormats);
+    const double version = fields.number("version");
+    if (version > kJournalVersion) {
+        fields.refuseWith({.code = ErrorCode::NewerBook,
+                           .allowed = numberText(kJournalVersion).toStdString(),
+                           .number = version},
+                          "version");
+    } else if (version != kJournalVersion) {
+        fields.refuseWith({.code = ErrorCode::OutOfRange,
+                           .number = version,
+                           .low = kJournalVersion,
+                           .high = kJournalVersion},
+                          "version");
+    }
+}
+
+} // namespace
+
+Result<Line> decodeLine(const QByteArray& text)
+{
+    const auto json = readJsonLine(text);
+    if (!json) {
+        return refuse(json.error());
+    }
+    std::optional<Error> refusal;
+    Fields fields(json->object, refusal);
+    const std::size_t type = fields.choice("type", kTypeCodes);
+    if (refusal) {
+        return refuse(std::move(*refusal));
+    }
+    Line line;
+    Entry entry;
+    switch (type) {
+    case 0:
+        checkHeader(fields);
+        break;
+    case 1:
+        entry.what = decodeSolution(fields);
+        break;
+    case 2:
+        entry.what = decodeVessel(fields);
+        break;
+    case 3:
+        entry.what = decodeFilm(fields);
+        break;
+    case 4:
+        entry.what = decodePacket(fields);
+        break;
+    case 5:
+        entry.what = decodeChemical(fields);
+        break;
+    default:
+        entry.what = decodeEvent(fields);
+        break;
+    }
+    if (refusal) {
+        return refuse(std::move(*refusal));
+    }
+    std::string body = canonical(*json, kTypeCodes[type], entry.event());
+    if (type == 0) {
+        return Header{std::move(body)};
+    }
+    entry.body = std::move(body);
+    return entry;
+}
+
+bool sameContent(const QByteArray& one, const QByteArray& other)
+{
+    if (one == other) {
+        return true;
+    }
+    return QJsonDocument::fromJson(one) == QJsonDocument::fromJson(other);
+}
+
+} // namespace ullage::store

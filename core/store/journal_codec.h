@@ -1,0 +1,46 @@
+// A line of the journal to an entry of the book and back.
+//
+// The text an entry was read from is kept with it: fields in a fixed order, its moment in UTC,
+// everything else as written, so that fields this program has no use for, the writing of numbers
+// and optional fields given explicitly come back out unchanged.
+#pragma once
+
+#include "core/ledger/entry.h"
+#include "core/store/json_line.h"
+
+#include <QByteArray>
+
+#include <variant>
+
+namespace ullage::store
+{
+
+/// The line a journal begins with.
+struct Header {
+    std::string body; ///< as read, in canonical order
+};
+
+using Line = std::variant<Header, ledger::Entry>;
+
+/// Reads one line (without its line break). Refuses what readJsonLine() refuses; an unknown type,
+/// kind or code (UnknownKind with the list); a missing field; a wrong type; a version of the
+/// journal that this program does not know (NewerBook). Ranges and references are the Book's
+/// business. The entry's body is filled in.
+Result<Line> decodeLine(const QByteArray& text);
+
+/// The entry's line in canonical form, without a line break: its body if it has one. Numbers are
+/// unrounded, in the shortest form that reads back the same.
+QByteArray encode(const ledger::Entry& entry);
+
+/// The line a journal begins with, if none was kept.
+QByteArray defaultHeader();
+
+/// Whether two lines say the same: fields in any order, numbers by value.
+bool sameContent(const QByteArray& one, const QByteArray& other);
+
+/// Types as the journal writes them, "book" first, then in the order of Entry::what.
+inline constexpr std::array<std::string_view, 7> kTypeCodes{"book",   "solution", "vessel", "film",
+                                                            "packet", "chemical", "event"};
+inline constexpr double kJournalVersion = 1;
+
+} // namespace ullage::store

@@ -1,0 +1,72 @@
+#include "core/store/line_writer.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QString>
+#include <QUtf8StringView>
+
+#include <array>
+#include <charconv>
+#include <cmath>
+
+namespace ullage::store
+{
+
+QByteArray numberText(double number)
+{
+    constexpr double kExactWhole = 9'007'199'254'740'992; // 2^53
+    if (number == std::floor(number) && std::abs(number) < kExactWhole) {
+        return QByteArray::number(static_cast<qint64>(number));
+    }
+    std::array<char, 32> buffer{};
+    const auto [end, failure] = std::to_chars(buffer.data(), buffer.data() + buffer.size(), number);
+    Q_ASSERT(failure == std::errc());
+    return {buffer.data(), end - buffer.data()};
+}
+
+QByteArray quoted(std::string_view text)
+{
+    const auto value = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    return QJsonDocument(QJsonArray{value}).toJson(QJsonDocument::Compact).mid(1).chopped(1);
+}
+
+LineWriter& LineWriter::raw(std::string_view key, const QByteArray& value)
+{
+    if (!m_text.isEmpty()) {
+        m_text += ',';
+    }
+    m_text += quoted(key) + ':' + value;
+    return *this;
+}
+
+LineWriter& LineWriter::text(std::string_view key, std::string_view value)
+{
+    return raw(key, quoted(value));
+}
+
+LineWriter& LineWriter::number(std::string_view key, double value)
+{
+    return raw(key, numberText(value));
+}
+
+LineWriter& LineWriter::truth(std::string_view key, bool value)
+{
+    return raw(key, value ? "true" : "false");
+}
+
+LineWriter& LineWriter::textIf(std::string_view key, std::string_view value)
+{
+    return value.empty() ? *this : text(key, value);
+}
+
+LineWriter& LineWriter::truthIf(std::string_view key, std::optional<bool> value)
+{
+    return value ? truth(key, *value) : *this;
+}
+
+LineWriter& LineWriter::numberIf(std::string_view key, std::optional<double> value)
+{
+    return value ? number(key, *value) : *this;
+}
+
+} // namespace ullage::store

@@ -1,0 +1,42 @@
+// Writes one JSON object field by field, in the order asked for.
+#pragma once
+
+#include <QByteArray>
+
+#include <optional>
+#include <string_view>
+
+namespace ullage::store
+{
+
+/// Unrounded: the shortest text that reads back as the same number; whole numbers without exponent.
+QByteArray numberText(double number);
+/// With quotes and escapes.
+QByteArray quoted(std::string_view text);
+
+class LineWriter
+{
+public:
+    LineWriter& raw(std::string_view key, const QByteArray& value);
+    LineWriter& text(std::string_view key, std::string_view value);
+    LineWriter& number(std::string_view key, double value);
+    LineWriter& truth(std::string_view key, bool value);
+
+    /// Nothing is written for an empty text, an absent number or an absent truth.
+    LineWriter& textIf(std::string_view key, std::string_view value);
+    LineWriter& truthIf(std::string_view key, std::optional<bool> value);
+    LineWriter& numberIf(std::string_view key, std::optional<double> value);
+    template <class Q>
+    LineWriter& quantityIf(std::string_view key, const std::optional<Q>& value)
+    {
+        return value ? number(key, value->value()) : *this;
+    }
+
+    /// The object so far.
+    [[nodiscard]] QByteArray object() const { return '{' + m_text + '}'; }
+
+private:
+    QByteArray m_text;
+};
+
+} // namespace ullage::store
