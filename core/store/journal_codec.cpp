@@ -64,6 +64,25 @@ void checkHeader(Fields& fields)
     }
 }
 
+// `type` is a place in kTypeCodes, not the first.
+decltype(Entry::what) decodeWhat(Fields& fields, std::size_t type)
+{
+    switch (type) {
+    case 1:
+        return decodeSolution(fields);
+    case 2:
+        return decodeVessel(fields);
+    case 3:
+        return decodeFilm(fields);
+    case 4:
+        return decodePacket(fields);
+    case 5:
+        return decodeChemical(fields);
+    default:
+        return decodeEvent(fields);
+    }
+}
+
 } // namespace
 
 Result<Line> decodeLine(const QByteArray& text)
@@ -75,33 +94,11 @@ Result<Line> decodeLine(const QByteArray& text)
     std::optional<Error> refusal;
     Fields fields(json->object, refusal);
     const std::size_t type = fields.choice("type", kTypeCodes);
-    if (refusal) {
-        return refuse(std::move(*refusal));
-    }
-    Line line;
     Entry entry;
-    switch (type) {
-    case 0:
+    if (!refusal && type == 0) {
         checkHeader(fields);
-        break;
-    case 1:
-        entry.what = decodeSolution(fields);
-        break;
-    case 2:
-        entry.what = decodeVessel(fields);
-        break;
-    case 3:
-        entry.what = decodeFilm(fields);
-        break;
-    case 4:
-        entry.what = decodePacket(fields);
-        break;
-    case 5:
-        entry.what = decodeChemical(fields);
-        break;
-    default:
-        entry.what = decodeEvent(fields);
-        break;
+    } else if (!refusal) {
+        entry.what = decodeWhat(fields, type);
     }
     if (refusal) {
         return refuse(std::move(*refusal));
@@ -111,6 +108,22 @@ Result<Line> decodeLine(const QByteArray& text)
         return Header{std::move(body)};
     }
     entry.body = std::move(body);
+    return entry;
+}
+
+Result<Entry> decodeStored(const QByteArray& text)
+{
+    std::optional<Error> refusal;
+    Fields fields(QJsonDocument::fromJson(text).object(), refusal);
+    const std::size_t type = fields.choice("type", std::span(kTypeCodes).subspan(1)) + 1;
+    Entry entry;
+    if (!refusal) {
+        entry.what = decodeWhat(fields, type);
+    }
+    if (refusal) {
+        return refuse(std::move(*refusal));
+    }
+    entry.body = text.toStdString();
     return entry;
 }
 

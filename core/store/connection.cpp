@@ -1,0 +1,121 @@
+#include "core/store/connection.h"
+
+#include <QFileInfo>
+#include <QSqlQuery>
+#include <QUrl>
+#include <QVariant>
+
+#include <atomic>
+
+namespace ullage::store
+{
+
+namespace
+{
+
+QString uri(const QString& path, FileMode mode)
+{
+    const QString address = QString::fromLatin1(
+        QUrl::fromLocalFile(QFileInfo(path).absoluteFilePath()).toEncoded(QUrl::FullyEncoded));
+    switch (mode) {
+    case FileMode::Create:
+        return address + QStringLiteral("?mode=rwc");
+    case FileMode::Write:
+    case FileMode::Read:
+        return address + QStringLiteral("?mode=rw");
+    case FileMode::Untouched:
+        return address + QStringLiteral("?mode=ro");
+    case FileMode::Frozen:
+        break;
+    }
+    return address + QStringLiteral("?mode=ro&immutable=1");
+}
+
+QString uniqueName()
+{
+    static std::atomic<quint64> count{0};
+    return QStringLiteral("ullage-%1").arg(++count);
+}
+
+} // namespace
+
+Error storeFailure(const QString& message)
+{
+    return {.code = ErrorCode::StoreFailed, .text = message.toStdString()};
+}
+
+Error storeFailure(const QSqlError& error)
+{
+    const QString said = error.databaseText().isEmpty() ? error.driverText() : error.databaseText();
+    const QString code = error.nativeErrorCode();
+    return storeFailure(code.isEmpty() ? said : QStringLiteral("%1 (%2)").arg(said, code));
+}
+
+QString sqlQuoted(QString text) { return '\'' + text.replace('\'', QLatin1String("''")) + '\''; }
+
+Result<std::unique_ptr<Connection>> Connection::open(const QString& path, FileMode mode,
+                                                     int busyTimeoutMs)
+{
+    std::unique_ptr<Connection> connection(new Connection(uniqueName()));
+    auto database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), connection->m_name);
+    database.setConnectOptions(
+        QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyTimeoutMs));
+    database.setDatabaseName(uri(path, mode));
+    if (!database.open()) {
+        return refuse(storeFailure(database.lastError()));
+    }
+    QStringList settings{QStringLiteral("PRAGMA foreign_keys = ON"),
+                         QStringLiteral("PRAGMA recursive_triggers = ON"),
+                         QStringLiteral("PRAGMA synchronous = FULL"),
+                         QStringLiteral("PRAGMA trusted_schema = OFF")};
+    if (mode != FileMode::Create && mode != FileMode::Write) {
+        settings += QStringLiteral("PRAGMA query_only = ON");
+    }
+    for (const QString& setting : settings) {
+        if (auto fine = connection->run(setting); !fine) {
+            return tl::unexpected(fine.error());
+        }
+    }
+    return connection;
+}
+
+Connection::~Connection()
+{
+    database().close();
+    QSqlDatabase::removeDatabase(m_name);
+}
+
+QSqlDatabase Connection::database() const { return QSqlDatabase::database(m_name, false); }
+
+Result<void> Connection::run(const QString& sql)
+{
+    QSqlQuery query(database());
+    query.setForwardOnly(true);
+    if (!query.exec(sql)) {
+        return refuse(storeFailure(query.lastError()));
+    }
+    while (query.next()) {
+    }
+    if (query.lastError().isValid()) {
+        return refuse(storeFailure(query.lastError()));
+    }
+    return {};
+}
+
+Result<QString> Connection::text(const QString& sql)
+{
+    QSqlQuery query(database());
+    query.setForwardOnly(true);
+    if (!query.exec(sql) || !query.next()) {
+        return refuse(query.lastError().isValid() ? storeFailure(query.lastError())
+                                                  : storeFailure(QStringLiteral("no row")));
+    }
+    return query.value(0).toString();
+}
+
+Result<std::int64_t> Connection::number(const QString& sql)
+{
+    return text(sql).map([](const QString& read) { return std::int64_t{read.toLongLong()}; });
+}
+
+} // namespace ullage::store

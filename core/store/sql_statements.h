@@ -1,0 +1,51 @@
+// The statements of SqlStore, prepared once a connection.
+#pragma once
+
+#include "core/store/sql_store.h"
+
+namespace ullage::store
+{
+
+struct SqlStore::Statements {
+    explicit Statements(const Connection& on) : connection(on) {}
+    const Connection& connection;
+
+    Statement make(const char* sql) const { return {connection, QString::fromLatin1(sql)}; }
+
+    Statement lastEntry = make("SELECT coalesce(max(seq), 0) FROM entry");
+    Statement putAction = make("INSERT INTO action (mode, what, subject, of) VALUES (?, ?, ?, ?)");
+    Statement putEntry = make("INSERT INTO entry (type, id, action, batch, kind, at_ms, volume_ml, "
+                              "films, run, voids, body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    Statement putBatch =
+        make("INSERT INTO batch (id, name, solution, mixed_ms, ended_ms) VALUES (?, ?, ?, ?, ?) "
+             "ON CONFLICT (id) DO UPDATE SET name = excluded.name, solution = excluded.solution, "
+             "mixed_ms = excluded.mixed_ms, ended_ms = excluded.ended_ms");
+    Statement dropBatch = make("DELETE FROM batch WHERE id = ?");
+    Statement bodyOf = make("SELECT body FROM entry WHERE type = ? AND id = ?");
+    Statement definitions =
+        make("SELECT body FROM entry WHERE type IN ('solution', 'vessel') ORDER BY seq");
+    Statement event = make("SELECT body, batch FROM entry WHERE type = 'event' AND id = ?");
+    Statement eventsOf = make("SELECT body, batch FROM entry WHERE batch = ? ORDER BY seq");
+    Statement eventsOfAction =
+        make("SELECT body, batch FROM entry WHERE action = ? AND type = 'event' ORDER BY seq");
+    Statement batch = make("SELECT id, name, solution, mixed_ms, ended_ms FROM batch WHERE id = ?");
+    // Mixed at one moment: in the order in which the mixings were entered.
+    Statement batchesInUse =
+        make("SELECT id, name, solution, mixed_ms, ended_ms FROM batch "
+             "WHERE mixed_ms <= ?1 AND (ended_ms IS NULL OR ended_ms > ?2) ORDER BY mixed_ms, "
+             "(SELECT max(seq) FROM entry WHERE entry.batch = batch.id AND kind = 'mixed')");
+    Statement batches =
+        make("SELECT id, name, solution, mixed_ms, ended_ms FROM batch "
+             "WHERE mixed_ms <= ? ORDER BY mixed_ms, "
+             "(SELECT max(seq) FROM entry WHERE entry.batch = batch.id AND kind = 'mixed')");
+    Statement hasPacket = make("SELECT 1 FROM entry WHERE type = 'packet' AND id = ?");
+    Statement hasRun = make("SELECT 1 FROM entry WHERE run = ? AND type = 'event' LIMIT 1");
+    Statement actions = make("SELECT id, mode, what, subject, of FROM action "
+                             "ORDER BY id DESC LIMIT ?");
+    Statement lines = make("SELECT body FROM entry ORDER BY seq");
+    Statement note = make("SELECT value FROM note WHERE key = ?");
+    Statement putNote = make("INSERT INTO note (key, value) VALUES (?, ?) "
+                             "ON CONFLICT (key) DO UPDATE SET value = excluded.value");
+};
+
+} // namespace ullage::store
