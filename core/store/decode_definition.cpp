@@ -1,5 +1,7 @@
 #include "core/store/decode_parts.h"
 
+#include <algorithm>
+
 namespace ullage::store
 {
 
@@ -27,6 +29,9 @@ Wear decodeWear(Fields fields)
         if (steps.isEmpty()) {
             fields.refuseWith({.code = ErrorCode::Missing}, "steps");
         }
+        // The rule asks for the highest step reached, in whatever order they are written.
+        std::stable_sort(wear.steps.begin(), wear.steps.end(),
+                         [](const WearStep& a, const WearStep& b) { return a.from < b.from; });
     }
     return wear;
 }
@@ -62,6 +67,8 @@ formulary::Solution decodeSolution(Fields& fields)
     solution.freshClearing = fields.quantityIf<Seconds>("fresh_clearing_s");
     solution.silverLimit = fields.quantityIf<GramsPerLitre>("silver_limit_g_per_litre");
     solution.tabularFactor = fields.numberIf("tabular_factor");
+    solution.replenishPerFilm = fields.quantityIf<Millilitres>("replenish_ml_per_film");
+    solution.replaces = fields.textIf("replaces");
     if (fields.has("sources")) {
         fields.texts("sources", solution.sources);
     }

@@ -56,7 +56,9 @@ void write(LineWriter& line, const formulary::Solution& solution)
         .number("bromide_mg_per_film", solution.bromidePerFilm)
         .quantityIf("fresh_clearing_s", solution.freshClearing)
         .quantityIf("silver_limit_g_per_litre", solution.silverLimit)
-        .numberIf("tabular_factor", solution.tabularFactor);
+        .numberIf("tabular_factor", solution.tabularFactor)
+        .quantityIf("replenish_ml_per_film", solution.replenishPerFilm)
+        .textIf("replaces", solution.replaces);
     if (!solution.sources.empty()) {
         LineWriter sources;
         for (const auto& [figure, source] : solution.sources) {

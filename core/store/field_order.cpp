@@ -12,7 +12,7 @@ namespace
 using Name = std::string_view;
 
 constexpr std::array<Name, 3> kBook{"type", "format", "version"};
-constexpr std::array<Name, 15> kSolution{"type",
+constexpr std::array<Name, 17> kSolution{"type",
                                          "id",
                                          "name",
                                          "role",
@@ -26,6 +26,8 @@ constexpr std::array<Name, 15> kSolution{"type",
                                          "fresh_clearing_s",
                                          "silver_limit_g_per_litre",
                                          "tabular_factor",
+                                         "replenish_ml_per_film",
+                                         "replaces",
                                          "sources"};
 constexpr std::array<Name, 9> kVessel{"type",        "id",           "name",
                                       "capacity_ml", "material",     "squeezed",

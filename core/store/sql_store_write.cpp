@@ -1,4 +1,5 @@
 // What SqlStore appends.
+#include "core/store/event_columns.h"
 #include "core/store/journal_codec.h"
 #include "core/store/sql_statements.h"
 
@@ -9,53 +10,6 @@ using namespace ledger;
 
 namespace
 {
-
-// The columns of an event that queries need; empty where it has no such thing.
-struct Columns {
-    std::optional<std::string> batch;
-    std::optional<std::string> kind;
-    std::optional<std::int64_t> atMs;
-    std::optional<double> volume;
-    std::optional<double> films;
-    std::optional<std::string> run;
-    std::optional<std::string> voids;
-};
-
-std::optional<std::string> unlessEmpty(const std::string& text)
-{
-    return text.empty() ? std::nullopt : std::optional(text);
-}
-
-Columns columnsOf(const Entry& entry)
-{
-    Columns columns;
-    if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
-        columns.run = film->run;
-    }
-    const Event* event = entry.event();
-    if (!event) {
-        return columns;
-    }
-    columns.batch = unlessEmpty(event->batch);
-    columns.kind = std::string(event->kind());
-    columns.atMs = event->at.time_since_epoch().count();
-    if (const auto* mixed = std::get_if<Mixed>(&event->what)) {
-        columns.volume = mixed->volume.value();
-    } else if (const auto* processed = std::get_if<Processed>(&event->what)) {
-        columns.films = processed->load.units().value();
-        columns.run = unlessEmpty(processed->run);
-        if (processed->used) {
-            columns.volume = processed->used->value();
-        }
-    } else if (const auto* filled = std::get_if<ToppedUp>(&event->what)) {
-        columns.volume = filled->volume.value();
-    } else if (const auto* drawn = std::get_if<Drawn>(&event->what)) {
-        columns.volume = drawn->volume.value();
-    } else if (const auto* voided = std::get_if<Voided>(&event->what)) {
-        columns.voids = voided->voids;
-    }
-    return columns;
-}
 
 std::int64_t milliseconds(chemistry::Instant at) { return at.time_since_epoch().count(); }
 
@@ -74,7 +28,7 @@ Result<std::int64_t> SqlStore::put(const Action& action)
 
 Result<void> SqlStore::put(const Entry& entry, std::int64_t action)
 {
-    const Columns columns = columnsOf(entry);
+    const EventColumns columns = eventColumns(entry);
     return m_statements->putEntry
         .run(std::string(entry.type()), entry.id(), action, columns.batch, columns.kind,
              columns.atMs, columns.volume, columns.films, columns.run, columns.voids, encode(entry))

@@ -27,6 +27,8 @@ QByteArray Rows::bytes(int column) const { return m_query->value(column).toStrin
 
 std::int64_t Rows::number(int column) const { return m_query->value(column).toLongLong(); }
 
+double Rows::real(int column) const { return m_query->value(column).toDouble(); }
+
 Statement::Statement(const Connection& connection, QString sql)
     : m_query(connection.database()), m_sql(std::move(sql))
 {

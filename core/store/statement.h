@@ -30,6 +30,7 @@ public:
     [[nodiscard]] std::string text(int column) const;
     [[nodiscard]] QByteArray bytes(int column) const;
     [[nodiscard]] std::int64_t number(int column) const;
+    [[nodiscard]] double real(int column) const;
 
 private:
     QSqlQuery* m_query;

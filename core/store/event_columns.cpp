@@ -1,0 +1,49 @@
+#include "core/store/event_columns.h"
+
+namespace ullage::store
+{
+
+using namespace ledger;
+
+namespace
+{
+
+std::optional<std::string> unlessEmpty(const std::string& text)
+{
+    return text.empty() ? std::nullopt : std::optional(text);
+}
+
+} // namespace
+
+EventColumns eventColumns(const Entry& entry)
+{
+    EventColumns columns;
+    if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
+        columns.run = film->run;
+    }
+    const Event* event = entry.event();
+    if (!event) {
+        return columns;
+    }
+    columns.batch = unlessEmpty(event->batch);
+    columns.kind = std::string(event->kind());
+    columns.atMs = event->at.time_since_epoch().count();
+    if (const auto* mixed = std::get_if<Mixed>(&event->what)) {
+        columns.volume = mixed->volume.value();
+    } else if (const auto* processed = std::get_if<Processed>(&event->what)) {
+        columns.films = processed->load.units().value();
+        columns.run = unlessEmpty(processed->run);
+        if (processed->used) {
+            columns.volume = processed->used->value();
+        }
+    } else if (const auto* filled = std::get_if<ToppedUp>(&event->what)) {
+        columns.volume = filled->volume.value();
+    } else if (const auto* drawn = std::get_if<Drawn>(&event->what)) {
+        columns.volume = drawn->volume.value();
+    } else if (const auto* voided = std::get_if<Voided>(&event->what)) {
+        columns.voids = voided->voids;
+    }
+    return columns;
+}
+
+} // namespace ullage::store

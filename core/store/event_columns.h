@@ -1,0 +1,28 @@
+// What of an entry stands in columns of its own, for queries and tables.
+#pragma once
+
+#include "core/ledger/entry.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace ullage::store
+{
+
+/// Empty where an entry has no such thing.
+struct EventColumns {
+    std::optional<std::string> batch;
+    std::optional<std::string> kind;
+    std::optional<std::int64_t> atMs; ///< since 1970, UTC
+    std::optional<double> volume;     ///< mL mixed, used (if given), filled in or drawn
+    std::optional<double> films;      ///< of 80 sq in
+    std::optional<std::string> run;   ///< a film's too
+    std::optional<std::string> voids;
+
+    friend bool operator==(const EventColumns&, const EventColumns&) = default;
+};
+
+EventColumns eventColumns(const ledger::Entry& entry);
+
+} // namespace ullage::store

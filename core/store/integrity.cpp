@@ -1,0 +1,288 @@
+#include "core/store/integrity.h"
+
+#include "core/ledger/batch.h"
+#include "core/store/event_columns.h"
+#include "core/store/journal_codec.h"
+
+#include <set>
+
+namespace ullage::store
+{
+
+using namespace ledger;
+
+namespace
+{
+
+constexpr const char* kEntries = "SELECT type, id, batch, kind, at_ms, volume_ml, films, run, "
+                                 "voids, body FROM entry ORDER BY seq";
+
+std::optional<std::string> textIf(const Rows& row, int column)
+{
+    return row.isNull(column) ? std::nullopt : std::optional(row.text(column));
+}
+
+std::optional<double> realIf(const Rows& row, int column)
+{
+    return row.isNull(column) ? std::nullopt : std::optional(row.real(column));
+}
+
+EventColumns storedColumns(const Rows& row)
+{
+    EventColumns columns;
+    columns.batch = textIf(row, 2);
+    columns.kind = textIf(row, 3);
+    columns.atMs = row.isNull(4) ? std::nullopt : std::optional(row.number(4));
+    columns.volume = realIf(row, 5);
+    columns.films = realIf(row, 6);
+    columns.run = textIf(row, 7);
+    columns.voids = textIf(row, 8);
+    return columns;
+}
+
+class Check
+{
+public:
+    explicit Check(SqlStore& store) : m_store(&store) {}
+
+    Result<BookCheck> all()
+    {
+        for (const auto step : {&Check::file, &Check::entries, &Check::folds, &Check::leftOver}) {
+            if (auto fine = (this->*step)(); !fine) {
+                return tl::unexpected(fine.error());
+            }
+        }
+        return m_check;
+    }
+
+private:
+    void found(Error error, const std::string& subject)
+    {
+        error.subject = subject;
+        m_check.findings.push_back(std::move(error));
+    }
+    void unknown(const char* field, const std::string& id, const std::string& subject)
+    {
+        found({.code = ErrorCode::UnknownId, .field = field, .text = id}, subject);
+    }
+
+    // What SQLite itself has to say.
+    Result<void> file()
+    {
+        for (const char* pragma : {"PRAGMA integrity_check", "PRAGMA foreign_key_check"}) {
+            const bool keys = QByteArrayView(pragma).endsWith("foreign_key_check");
+            Statement statement(m_store->connection(), QString::fromLatin1(pragma));
+            auto rows = statement.run();
+            if (!rows) {
+                return tl::unexpected(rows.error());
+            }
+            while (true) {
+                const auto more = rows->next();
+                if (!more) {
+                    return tl::unexpected(more.error());
+                }
+                if (!*more) {
+                    break;
+                }
+                if (keys) {
+                    found(storeFailure(QStringLiteral("a row of table %1 points nowhere")
+                                           .arg(QString::fromStdString(rows->text(0)))),
+                          {});
+                } else if (rows->text(0) != "ok") {
+                    found(storeFailure(QString::fromStdString(rows->text(0))), {});
+                }
+            }
+        }
+        return {};
+    }
+
+    Result<void> entries()
+    {
+        Statement statement(m_store->connection(), QString::fromLatin1(kEntries));
+        auto rows = statement.run();
+        if (!rows) {
+            return tl::unexpected(rows.error());
+        }
+        while (true) {
+            const auto more = rows->next();
+            if (!more) {
+                return tl::unexpected(more.error());
+            }
+            if (!*more) {
+                break;
+            }
+            entry(*rows);
+        }
+        for (const auto& [film, run] : m_filmRuns) {
+            if (!m_runs.contains(run)) {
+                unknown("run", run, film);
+            }
+        }
+        return {};
+    }
+
+    void entry(const Rows& row)
+    {
+        ++m_check.entries;
+        const std::string id = row.text(1);
+        auto line = decodeLine(row.bytes(9));
+        if (!line) {
+            found(line.error(), id);
+            return;
+        }
+        auto* entry = std::get_if<Entry>(&*line);
+        if (!entry || entry->type() != row.text(0) || entry->id() != id) {
+            found({.code = ErrorCode::Conflict, .field = "id", .text = id}, id);
+            return;
+        }
+        const EventColumns stored = storedColumns(row);
+        if (auto* event = std::get_if<Event>(&entry->what)) {
+            ++m_check.events;
+            const bool mayBeSilent = std::holds_alternative<Voided>(event->what);
+            if (mayBeSilent && event->batch.empty()) {
+                event->batch = stored.batch.value_or(std::string());
+            }
+        }
+        if (eventColumns(*entry) != stored) {
+            found({.code = ErrorCode::Conflict, .field = "kind", .text = id}, id);
+        }
+        references(*entry);
+    }
+
+    void references(const Entry& entry)
+    {
+        if (const auto* solution = std::get_if<formulary::Solution>(&entry.what)) {
+            keep(check(*solution), entry.id());
+            m_formulary.add(*solution);
+        } else if (const auto* vessel = std::get_if<formulary::Vessel>(&entry.what)) {
+            keep(check(*vessel), entry.id());
+            m_formulary.add(*vessel);
+        } else if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
+            keep(check(*film), entry.id());
+            m_filmRuns.emplace_back(film->id, film->run);
+        } else if (const auto* packet = std::get_if<Packet>(&entry.what)) {
+            keep(check(*packet), entry.id());
+            m_packets.insert(packet->id);
+            if (!m_formulary.solution(packet->solution)) {
+                unknown("solution", packet->solution, packet->id);
+            }
+        } else if (const auto* chemical = std::get_if<Chemical>(&entry.what)) {
+            keep(check(*chemical), entry.id());
+        } else if (const Event* event = entry.event()) {
+            keep(checkFields(*event), event->id);
+            m_events.insert(event->id);
+            m_batches.insert(event->batch);
+            happening(*event);
+        }
+    }
+
+    // Solutions and vessels are looked up by the folds.
+    void happening(const Event& event)
+    {
+        if (const auto* mixed = std::get_if<Mixed>(&event.what)) {
+            m_mixed.insert(event.batch);
+            if (!mixed->packet.empty() && !m_packets.contains(mixed->packet)) {
+                unknown("packet", mixed->packet, event.id);
+            }
+        } else if (const auto* opened = std::get_if<OpenedPacket>(&event.what)) {
+            if (!m_packets.contains(opened->packet)) {
+                unknown("packet", opened->packet, event.id);
+            }
+        } else if (const auto* processed = std::get_if<Processed>(&event.what)) {
+            m_runs.insert(processed->run);
+        } else if (const auto* filled = std::get_if<ToppedUp>(&event.what)) {
+            if (!filled->from.empty() && !m_mixed.contains(filled->from)) {
+                unknown("from", filled->from, event.id);
+            }
+        } else if (const auto* voided = std::get_if<Voided>(&event.what)) {
+            if (!m_events.contains(voided->voids)) {
+                unknown("voids", voided->voids, event.id);
+            }
+        }
+    }
+
+    void keep(const Result<void>& checked, const std::string& subject)
+    {
+        if (!checked) {
+            found(checked.error(), subject);
+        }
+    }
+
+    Result<void> folds()
+    {
+        m_batches.erase(std::string()); // events about the cupboard
+        for (const std::string& id : m_batches) {
+            const auto entered = m_store->eventsOf(id);
+            if (!entered) {
+                found(entered.error(), id);
+                continue;
+            }
+            const auto state = m_store->batch(id);
+            if (!state) {
+                return tl::unexpected(state.error());
+            }
+            const auto live = happened(*entered);
+            Fold fold(m_formulary);
+            bool whole = true;
+            for (const Event& event : live) {
+                if (auto fine = fold.apply(event); !fine) {
+                    found(fine.error(), event.id);
+                    whole = false;
+                    break;
+                }
+            }
+            if (whole && !agrees(*state, live.empty() ? nullptr : &fold.batch())) {
+                found({.code = ErrorCode::Conflict, .field = "batch", .text = id}, id);
+            }
+            m_check.batches += live.empty() ? 0 : 1;
+        }
+        return {};
+    }
+
+    [[nodiscard]] static bool agrees(const std::optional<BatchState>& state, const Batch* batch)
+    {
+        if (!state || !batch) {
+            return !state && !batch;
+        }
+        return state->name == batch->name && state->solution == batch->solution->id &&
+               state->mixedAt == batch->mixedAt && state->endedAt == batch->endedAt;
+    }
+
+    // Rows of the derived table for which there are no events.
+    Result<void> leftOver()
+    {
+        Statement statement(m_store->connection(), QStringLiteral("SELECT id FROM batch"));
+        auto rows = statement.run();
+        if (!rows) {
+            return tl::unexpected(rows.error());
+        }
+        while (true) {
+            const auto more = rows->next();
+            if (!more) {
+                return tl::unexpected(more.error());
+            }
+            if (!*more) {
+                return {};
+            }
+            if (!m_batches.contains(rows->text(0))) {
+                unknown("batch", rows->text(0), rows->text(0));
+            }
+        }
+    }
+
+    SqlStore* m_store;
+    BookCheck m_check;
+    formulary::Formulary m_formulary;
+    std::set<std::string> m_packets;
+    std::set<std::string> m_events;
+    std::set<std::string> m_batches;
+    std::set<std::string> m_mixed;
+    std::set<std::string> m_runs;
+    std::vector<std::pair<std::string, std::string>> m_filmRuns;
+};
+
+} // namespace
+
+Result<BookCheck> checkBook(SqlStore& store) { return Check(store).all(); }
+
+} // namespace ullage::store

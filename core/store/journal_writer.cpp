@@ -1,0 +1,96 @@
+#include "core/store/journal_writer.h"
+
+#include "core/store/event_columns.h"
+#include "core/store/instant_text.h"
+#include "core/store/journal_codec.h"
+#include "core/store/journal_reader.h"
+#include "core/store/line_writer.h"
+
+#include <QFileDevice>
+
+namespace ullage::store
+{
+
+namespace
+{
+
+Result<void> write(QIODevice& device, const QByteArray& text)
+{
+    if (device.write(text) == text.size()) {
+        return {};
+    }
+    return refuse({.code = ErrorCode::FileFailed, .text = device.errorString().toStdString()});
+}
+
+Result<void> flush(QIODevice& device)
+{
+    auto* file = qobject_cast<QFileDevice*>(&device);
+    if (!file || file->flush()) {
+        return {};
+    }
+    return refuse({.code = ErrorCode::FileFailed, .text = file->errorString().toStdString()});
+}
+
+QByteArray csvText(const std::optional<std::string>& text)
+{
+    QByteArray cell = QByteArray::fromStdString(text.value_or(std::string()));
+    const bool quotes = cell.contains(',') || cell.contains('"') || cell.contains('\n') ||
+                        cell.contains('\r') || cell.startsWith(' ') || cell.endsWith(' ');
+    return quotes ? '"' + cell.replace('"', "\"\"") + '"' : cell;
+}
+
+QByteArray csvNumber(std::optional<double> number)
+{
+    return number ? numberText(*number) : QByteArray();
+}
+
+} // namespace
+
+Result<int> exportJournal(SqlStore& store, QIODevice& device)
+{
+    const auto kept = store.note(kHeaderNote);
+    if (!kept) {
+        return tl::unexpected(kept.error());
+    }
+    if (auto fine = write(device, kept->value_or(defaultHeader()) + '\n'); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    int count = 0;
+    return store
+        .forEachLine([&](const QByteArray& line) {
+            ++count;
+            return write(device, line + '\n');
+        })
+        .and_then([&] { return flush(device); })
+        .map([&] { return count; });
+}
+
+Result<int> exportEventsCsv(SqlStore& store, QIODevice& device)
+{
+    if (auto fine = write(device, "id,batch,kind,at,volume_ml,films,run,voids\r\n"); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    int count = 0;
+    return store
+        .forEachLine([&](const QByteArray& line) -> Result<void> {
+            const auto entry = decodeStored(line);
+            if (!entry) {
+                return tl::unexpected(entry.error());
+            }
+            const auto* event = entry->event();
+            if (!event) {
+                return {};
+            }
+            ++count;
+            const EventColumns columns = eventColumns(*entry);
+            const QByteArrayList cells{csvText(event->id),        csvText(columns.batch),
+                                       csvText(columns.kind),     instantText(event->at).toUtf8(),
+                                       csvNumber(columns.volume), csvNumber(columns.films),
+                                       csvText(columns.run),      csvText(columns.voids)};
+            return write(device, cells.join(',') + "\r\n");
+        })
+        .and_then([&] { return flush(device); })
+        .map([&] { return count; });
+}
+
+} // namespace ullage::store

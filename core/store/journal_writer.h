@@ -1,0 +1,20 @@
+// A whole book as text.
+#pragma once
+
+#include "core/store/sql_store.h"
+
+#include <QIODevice>
+
+namespace ullage::store
+{
+
+/// Writes the journal: the first line, then every entry in order of entry. The number of entries.
+/// FileFailed if the device fails; what it took by then stays written.
+Result<int> exportJournal(SqlStore& store, QIODevice& device);
+
+/// Writes the events as CSV (RFC 4180, UTF-8, a header line), in order of entry: the columns id,
+/// batch, kind, at, volume_ml, films, run, voids; empty where an event has no such thing. Text that
+/// a spreadsheet would take for a formula is written as it is. The number of events.
+Result<int> exportEventsCsv(SqlStore& store, QIODevice& device);
+
+} // namespace ullage::store

@@ -1,0 +1,167 @@
+#include "core/store/report_json.h"
+
+#include "core/chemistry/films.h"
+#include "core/store/instant_text.h"
+#include "core/store/line_writer.h"
+
+#include <QByteArrayList>
+
+namespace ullage::store
+{
+
+using namespace chemistry;
+using namespace ledger;
+
+namespace
+{
+
+const QByteArray kNull("null");
+
+QByteArray orNull(std::optional<double> number) { return number ? numberText(*number) : kNull; }
+
+template <class Q>
+QByteArray orNull(const std::optional<Q>& quantity)
+{
+    return quantity ? numberText(quantity->value()) : kNull;
+}
+
+QByteArray listOf(const QByteArrayList& values) { return '[' + values.join(',') + ']'; }
+
+QByteArray reasonsText(const std::vector<Reason>& reasons)
+{
+    QByteArrayList texts;
+    for (const Reason& reason : reasons) {
+        LineWriter one;
+        one.text("code", code(reason.code));
+        for (const auto& [name, number] : reason.numbers) {
+            one.number(name, number);
+        }
+        texts += one.object();
+    }
+    return listOf(texts);
+}
+
+QByteArray lastFilmText(const std::optional<LastFilm>& last)
+{
+    if (!last) {
+        return kNull;
+    }
+    return LineWriter()
+        .number("early_days", last->early.value())
+        .number("median_days", last->median.value())
+        .number("late_days", last->late.value())
+        .raw("chance_films_first", orNull(last->chanceFilmsFirst))
+        .object();
+}
+
+QByteArray clearingText(const std::optional<Clearing>& clearing)
+{
+    if (!clearing) {
+        return kNull;
+    }
+    return LineWriter()
+        .number("now_s", clearing->now.value())
+        .raw("fresh_s", orNull(clearing->fresh))
+        .raw("doubles_at_films_per_litre", orNull(clearing->doubles.at))
+        .raw("low", orNull(clearing->doubles.low))
+        .raw("high", orNull(clearing->doubles.high))
+        .object();
+}
+
+QByteArray batchText(const Batch& batch)
+{
+    const Assessment so = assess(batch);
+    const auto limit = batch.limits ? std::optional(batch.limits->oxygen) : std::nullopt;
+    LineWriter one;
+    one.text("batch", batch.id)
+        .text("name", batch.name)
+        .text("solution", batch.solution->id)
+        .number("volume_ml", batch.volume.value())
+        .number("films_done", batch.filmsDone.value())
+        .number("wear_films_per_litre", batch.wear.value())
+        .raw("films_left", orNull(so.filmsLeft))
+        .number("wear_factor", so.wearFactor)
+        .number("age_days", so.age.value())
+        .number("oxygen_mmol_per_litre", batch.standing.taken.total().value())
+        .raw("oxygen_limit_mmol_per_litre", orNull(limit))
+        .raw("age_part", orNull(so.agePart))
+        .raw("air_part", orNull(so.airPart))
+        .raw("standing_used", orNull(so.standingUsed))
+        .number("silver_g_per_litre", batch.silver.value())
+        .number("bromide_mg_per_litre", batch.bromide.value())
+        .number("openings", batch.openings)
+        .number("air_ml", batch.standing.air.volume.value())
+        .raw("discard_by", so.discardBy ? quoted(dateText(*so.discardBy).toStdString()) : kNull)
+        .text("verdict", code(so.verdict))
+        .raw("reasons", reasonsText(so.reasons))
+        .raw("last_film", lastFilmText(so.lastFilm))
+        .raw("clearing", clearingText(so.clearing))
+        .raw("fix_s", so.clearing ? numberText(so.clearing->fixingTime().value()) : kNull);
+    return one.object();
+}
+
+} // namespace
+
+QByteArray reportJson(std::span<const Batch> batches)
+{
+    QByteArrayList texts;
+    for (const Batch& batch : batches) {
+        texts += batchText(batch);
+    }
+    return texts.isEmpty() ? QByteArray("[]\n") : "[\n" + texts.join(",\n") + "\n]\n";
+}
+
+Result<NextTime> nextTime(const Batch& batch, std::span<const TimeAtTemperature> pairs,
+                          Celsius temperature, Films films)
+{
+    if (!batch.inUse()) {
+        return refuse({.code = ErrorCode::AfterEnd, .field = "batch", .text = batch.id});
+    }
+    if (batch.solution->role != formulary::Role::Developer) {
+        return refuse({.code = ErrorCode::NotSuitable,
+                       .field = "batch",
+                       .text = batch.id,
+                       .allowed = "developer"});
+    }
+    const auto base = baseTime(pairs, temperature, batch.solution->q10);
+    if (!base) {
+        return tl::unexpected(base.error());
+    }
+    const Assessment so = assess(batch);
+    NextTime next;
+    next.base = base->time;
+    next.wear = so.wearFactor;
+    next.strip = batch.stripFactor.value_or(1);
+    next.temperature = temperature;
+    next.time = base->time * next.wear * next.strip;
+    for (const TimeWarning warning : base->warnings) {
+        next.warnings.push_back(warning == TimeWarning::OutsideUsualRange ? "outside-usual-range"
+                                                                          : "extrapolated");
+    }
+    if (so.filmsLeft && *so.filmsLeft + Films(kFilmSlack) < films) {
+        next.warnings.push_back("not-enough-films-left");
+    }
+    if (so.verdict == Verdict::Discard || so.verdict == Verdict::TestFirst) {
+        next.warnings.push_back(code(so.verdict));
+    }
+    return next;
+}
+
+QByteArray timeJson(const NextTime& time)
+{
+    QByteArrayList warnings;
+    for (const std::string_view warning : time.warnings) {
+        warnings += quoted(warning);
+    }
+    return LineWriter()
+               .number("base_s", time.base.value())
+               .number("wear", time.wear)
+               .number("strip", time.strip)
+               .number("temperature_c", time.temperature.value())
+               .number("seconds", time.time.value())
+               .raw("warnings", listOf(warnings))
+               .object() +
+           '\n';
+}
+
+} // namespace ullage::store
