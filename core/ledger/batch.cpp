@@ -155,7 +155,8 @@ struct Effects {
     void operator()(const ClearingTested& e) const
     {
         batch.tests.push_back({batch.wear, e.time / chemistry::coldFactor(e.temperature)});
-        batch.lastClearingTest = Mark{event.at, batch.wear};
+        batch.testMarks.push_back({event.at, batch.wear});
+        batch.lastClearingTest = batch.testMarks.back();
     }
     void operator()(const StripTested& e) const
     {

@@ -61,6 +61,7 @@ struct Batch {
     chemistry::Films filmsDone;
     std::vector<LoadDone> loads;
     std::vector<chemistry::ClearingTest> tests;
+    std::vector<Mark> testMarks; ///< when each of `tests` was made
     std::optional<Mark> lastClearingTest;
     std::vector<Mark> passes; ///< tests passed (a clearing test is judged by the verdict)
     std::optional<double> stripFactor;

@@ -283,6 +283,17 @@ TEST(Verdict, stripsAndGoodClearingTestsVouchToo)
     EXPECT_EQ(assess(odd.batch(2)).verdict, Verdict::TestFirst);
 }
 
+TEST(Verdict, aPassVouchesForItsTimeThoughALaterTestFails)
+{
+    auto bottle = found("fixer");
+    bottle.add(1, ClearingTested{Seconds(60), Celsius(20)});
+    bottle.add(2, ClearingTested{Seconds(150), Celsius(20)});
+    const auto so = assess(bottle.batch(3));
+    EXPECT_TRUE(has(so, ReasonCode::ClearingDoubled));
+    EXPECT_FALSE(has(so, ReasonCode::HistoryUnknown));
+    EXPECT_TRUE(has(assess(bottle.batch(15)), ReasonCode::HistoryUnknown));
+}
+
 TEST(Verdict, aPassedTestClearsTheModelButNeverDiscard)
 {
     auto history = developer(500);
