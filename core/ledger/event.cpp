@@ -2,6 +2,7 @@
 
 #include "core/chemistry/films.h"
 
+#include <cmath>
 #include <limits>
 
 namespace ullage::ledger
@@ -52,6 +53,14 @@ Result<void> checkLoad(const Load& load)
         }
         if (auto fine = positive("films.count", film.count, 10'000, ""); !fine) {
             return fine;
+        }
+        if (film.count != std::floor(film.count)) {
+            return refuse({.code = ErrorCode::OutOfRange,
+                           .field = "films.count",
+                           .allowed = "whole pieces; a cut film by its area",
+                           .number = film.count,
+                           .low = 1,
+                           .high = 10'000});
         }
     }
     return {};

@@ -17,7 +17,7 @@ namespace ullage::ledger
 /// Film put through a bath: pieces of a format.
 struct FilmCount {
     std::string format; ///< see chemistry/films.h
-    double count = 0;   ///< > 0
+    double count = 0;   ///< whole, 1 to 10 000
     friend bool operator==(const FilmCount&, const FilmCount&) = default;
 };
 

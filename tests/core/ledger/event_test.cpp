@@ -66,6 +66,7 @@ TEST(EventFields, aLoadIsFilmsOrAnArea)
     EXPECT_EQ(refusedField(processed({{{"116", 1}}, {}})), "films.format");
     EXPECT_EQ(refusedField(processed({{{"120", 0}}, {}})), "films.count");
     EXPECT_EQ(refusedField(processed({{{"120", -1}}, {}})), "films.count");
+    EXPECT_EQ(refusedField(processed({{{"120", 1.5}}, {}})), "films.count");
     EXPECT_EQ(refusedField(processed({{{"120", 1}, {"4x5", 10'001}}, {}})), "films.count");
 
     auto run = processed(kRoll);
