@@ -103,24 +103,34 @@ public:
         Import& operator=(const Import&) = delete;
         ~Import(); ///< rolls back unless finished
         /// Adds the next entry; one that is there with the same content is passed over. After a
-        /// refusal the import can only be dropped.
+        /// refusal the import can only be dropped. Events may stand in any order: whether they are
+        /// possible for their batch is judged on the whole.
         Result<void> add(const Entry& entry);
         /// Checks what only the whole can show, and commits. The number of entries added.
         Result<int> finish();
+        /// Id of the entry that finish() refused; empty if it was not about one.
+        [[nodiscard]] const std::string& culprit() const { return m_culprit; }
 
     private:
         friend class Book;
         explicit Import(Book& book);
+        Result<void> checkWhole();
         Book* m_book;
         std::int64_t m_action = 0;
         int m_added = 0;
         std::vector<std::pair<std::string, std::string>>
             m_filmRuns; ///< film → run, checked at the end
+        std::string m_culprit;
         bool m_open = true;
     };
     Result<std::unique_ptr<Import>> import();
 
 private:
+    /// What an import leaves to be judged on the whole.
+    struct Deferred {
+        std::set<std::string> batches; ///< impossible as far as they were read
+        std::vector<std::pair<std::string, std::string>> sources; ///< top-up → batch it came from
+    };
     struct Kept {
         std::vector<Event> entered;
         std::optional<Fold> fold; ///< empty once its mixing is voided
@@ -133,6 +143,8 @@ private:
     Result<void> enter(const Entry& entry, std::int64_t action);
     Result<void> enterEvent(Event& event);
     Result<void> enterVoid(Event& event);
+    Result<void> unlessDeferred(Result<void> fine, const std::string& batch);
+    Result<void> settle(Kept& kept, const std::string& batch, std::string& culprit);
     Result<void> checkReferences(const Event& event);
     Result<void> needPacket(const std::string& packet);
     Result<void> putStates();
@@ -151,6 +163,7 @@ private:
     std::unique_ptr<formulary::Formulary> m_formulary;
     std::map<std::string, Kept> m_kept; ///< batches touched or looked at
     std::set<std::string> m_touched;    ///< batches changed in the transaction under way
+    std::optional<Deferred> m_deferred; ///< while an import is under way
     std::int64_t m_lastEntry = 0;
     std::vector<Action> m_undo;
     std::vector<Action> m_redo;

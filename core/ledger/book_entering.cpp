@@ -69,7 +69,7 @@ Result<void> Book::enterEvent(Event& event)
     }
     Kept& kept = **found;
     const bool mixing = std::holds_alternative<Mixed>(event.what);
-    if (!kept.fold && !mixing) {
+    if (!kept.fold && !mixing && !m_deferred) {
         const bool never = kept.entered.empty();
         return refuse({.code = never ? ErrorCode::UnknownId : ErrorCode::BeforeMixing,
                        .field = never ? "batch" : "at",
@@ -78,10 +78,51 @@ Result<void> Book::enterEvent(Event& event)
     }
     m_touched.insert(event.batch);
     kept.entered.push_back(event);
+    if (m_deferred && m_deferred->batches.contains(event.batch)) {
+        return {};
+    }
     if (!kept.fold) {
         kept.fold.emplace(*m_formulary);
     }
-    return kept.fold->follows(event) ? kept.fold->apply(event) : refold(kept);
+    return unlessDeferred(kept.fold->follows(event) ? kept.fold->apply(event) : refold(kept),
+                          event.batch);
+}
+
+// In an import an event that does not fit may be made possible by a line still to come.
+Result<void> Book::unlessDeferred(Result<void> fine, const std::string& batch)
+{
+    if (fine || !m_deferred) {
+        return fine;
+    }
+    m_deferred->batches.insert(batch);
+    return {};
+}
+
+// Judges a batch whose events are all there; `culprit` is the event that does not fit.
+Result<void> Book::settle(Kept& kept, const std::string& batch, std::string& culprit)
+{
+    const auto live = happened(kept.entered);
+    kept.fold.reset();
+    const bool mixed =
+        std::any_of(kept.entered.begin(), kept.entered.end(),
+                    [](const Event& event) { return std::holds_alternative<Mixed>(event.what); });
+    if (!mixed) {
+        culprit = kept.entered.front().id;
+        return refuse(
+            {.code = ErrorCode::UnknownId, .field = "batch", .text = batch, .subject = batch});
+    }
+    if (live.empty()) {
+        return {};
+    }
+    Fold fold(*m_formulary);
+    for (const Event& event : live) {
+        if (auto fine = fold.apply(event); !fine) {
+            culprit = event.id;
+            return fine;
+        }
+    }
+    kept.fold = std::move(fold);
+    return {};
 }
 
 Result<void> Book::checkReferences(const Event& event)
@@ -90,7 +131,9 @@ Result<void> Book::checkReferences(const Event& event)
         return needPacket(mixed->packet);
     }
     if (const auto* filled = std::get_if<ToppedUp>(&event.what); filled && !filled->from.empty()) {
-        if (const auto source = nameOf(filled->from); !source) {
+        if (m_deferred) {
+            m_deferred->sources.emplace_back(event.id, filled->from);
+        } else if (const auto source = nameOf(filled->from); !source) {
             Error error = source.error();
             error.field = "from";
             return refuse(std::move(error));
@@ -137,8 +180,11 @@ Result<void> Book::enterVoid(Event& event)
     }
     m_touched.insert(taken.batch);
     kept.entered.push_back(event);
-    if (taken.batch.empty()) {
-        return {}; // a packet's event: nothing is folded from it
+    if (taken.batch.empty() || (m_deferred && m_deferred->batches.contains(taken.batch))) {
+        return {}; // a packet's event, of which nothing is folded; or judged later
+    }
+    if (m_deferred) {
+        return unlessDeferred(refold(kept), taken.batch);
     }
     if (auto fine = refold(kept); !fine) {
         Error error = fine.error();

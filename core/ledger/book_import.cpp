@@ -27,6 +27,7 @@ Result<std::unique_ptr<Book::Import>> Book::import()
         return tl::unexpected(action.error());
     }
     import->m_action = *action;
+    m_deferred.emplace();
     return import;
 }
 
@@ -50,21 +51,45 @@ Result<void> Book::Import::add(const Entry& entry)
     return {};
 }
 
+// What no line by itself can show: a film may stand before its run, a top-up before its source, an
+// event before the one that makes it possible.
+Result<void> Book::Import::checkWhole()
+{
+    for (const auto& [film, run] : m_filmRuns) {
+        const auto known = m_book->m_store->hasRun(run);
+        if (!known) {
+            return tl::unexpected(known.error());
+        }
+        if (!*known) {
+            m_culprit = film;
+            return refuse(
+                {.code = ErrorCode::UnknownId, .field = "run", .text = run, .subject = film});
+        }
+    }
+    for (const std::string& id : m_book->m_deferred->batches) {
+        const auto found = m_book->kept(id);
+        if (!found) {
+            return tl::unexpected(found.error());
+        }
+        if (auto fine = m_book->settle(**found, id, m_culprit); !fine) {
+            return fine;
+        }
+    }
+    for (const auto& [event, source] : m_book->m_deferred->sources) {
+        if (const auto name = m_book->nameOf(source); !name) {
+            Error error = name.error();
+            error.field = "from";
+            m_culprit = event;
+            return refuse(std::move(error));
+        }
+    }
+    return m_book->putStates();
+}
+
 Result<int> Book::Import::finish()
 {
     const auto close = [&]() -> Result<void> {
-        // A film may stand before the event that names its run, so this can be known only now.
-        for (const auto& [film, run] : m_filmRuns) {
-            const auto known = m_book->m_store->hasRun(run);
-            if (!known) {
-                return tl::unexpected(known.error());
-            }
-            if (!*known) {
-                return refuse(
-                    {.code = ErrorCode::UnknownId, .field = "run", .text = run, .subject = film});
-            }
-        }
-        if (auto fine = m_book->putStates(); !fine) {
+        if (auto fine = checkWhole(); !fine) {
             return fine;
         }
         const auto last = m_book->m_store->lastEntry();
@@ -81,6 +106,7 @@ Result<int> Book::Import::finish()
         return tl::unexpected(fine.error());
     }
     m_open = false;
+    m_book->m_deferred.reset();
     return m_added;
 }
 

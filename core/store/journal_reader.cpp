@@ -64,8 +64,8 @@ private:
             return refuse(noHeader(std::string(std::get<Entry>(*line).type())));
         }
         const Entry& entry = std::get<Entry>(*line);
-        if (std::holds_alternative<FilmRecord>(entry.what)) {
-            m_filmLines.emplace(entry.id(), m_lines.line());
+        if (entry.event() || std::holds_alternative<FilmRecord>(entry.what)) {
+            m_lineOf.emplace(std::string(entry.type()) + ' ' + entry.id(), m_lines.line());
         }
         ++m_imported.lines;
         return m_import->add(entry);
@@ -83,12 +83,21 @@ private:
         }
         const auto added = m_import->finish();
         if (!added) {
-            // Only a film whose run nobody names is found out this late.
-            const auto film = m_filmLines.find(added.error().subject);
-            return placed(added.error(), film == m_filmLines.end() ? 0 : film->second);
+            return placed(added.error(), lineOf(m_import->culprit()));
         }
         m_imported.added = *added;
         return m_imported;
+    }
+
+    // Only events and films are found out once the whole is known.
+    [[nodiscard]] int lineOf(const std::string& id) const
+    {
+        for (const char* type : {"event ", "film "}) {
+            if (const auto found = m_lineOf.find(type + id); found != m_lineOf.end()) {
+                return found->second;
+            }
+        }
+        return 0;
     }
 
     [[nodiscard]] static Error noHeader(std::string found)
@@ -114,7 +123,7 @@ private:
     LineReader m_lines;
     bool m_first; ///< nothing is in the book yet: this journal's first line becomes the book's
     std::optional<QByteArray> m_header;
-    std::unordered_map<std::string, int> m_filmLines;
+    std::unordered_map<std::string, int> m_lineOf;
     Imported m_imported;
 };
 

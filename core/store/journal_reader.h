@@ -15,9 +15,10 @@ struct Imported {
     int added = 0; ///< of them new to the book
 };
 
-/// Imports the journal on `device` (open for reading). Memory does not grow with the journal but
-/// for the batches it tells of. After a refusal, which carries `name` as its file and the line, the
-/// book is as it was. `store` must be the one `book` was opened on.
+/// Imports the journal on `device` (open for reading). Of the journal only the
+/// ids of its lines and the batches it tells of are held in memory. After a refusal, which carries
+/// `name` as its file and the line, the book is as it was. `store` must be the one `book` was
+/// opened on.
 Result<Imported> importJournal(ledger::Book& book, SqlStore& store, QIODevice& device,
                                const QString& name);
 

@@ -97,6 +97,42 @@ TEST_F(ImportTest, anyRefusalDropsTheWhole)
     EXPECT_EQ(bring(journal()), 10); // and then it still goes
 }
 
+TEST_F(ImportTest, judgesTheEventsOfABatchOnTheWhole)
+{
+    auto entries = journal();
+    // Each stands before the line that makes it possible, or before the one that takes it back.
+    entries.insert(entries.begin() + 4, event("j6", "s1", 8, Drawn{Millilitres(150), {}}));
+    entries.insert(entries.begin() + 5, event("j7", "s1", 7, ToppedUp{Millilitres(100), "s2"}));
+    entries.push_back(event("j8", "s1", 6, Drawn{Millilitres(300), {}}));
+    entries.push_back(event("j9", "s1", 5, Drawn{Millilitres(400), "slip of the pen"}));
+    entries.push_back(event("j10", "", 9, Voided{"j9", {}}));
+    const Mixed other{"stop", "brown", Millilitres(500), {}, {}, false};
+    entries.push_back(event("j11", "s2", 1, other));
+    EXPECT_EQ(bring(entries), 16);
+    EXPECT_NEAR(batch("s1").volume.value(), 400 - 300 + 100 - 150, 1e-9);
+}
+
+TEST_F(ImportTest, namesTheEventThatTheWholeDoesNotAllow)
+{
+    const auto culpritOf = [&](const Entry& wrong) {
+        auto import = *book->import();
+        EXPECT_TRUE(import->add(wrong)); // stands first
+        for (const Entry& entry : journal()) {
+            EXPECT_TRUE(import->add(entry));
+        }
+        EXPECT_FALSE(import->finish());
+        return import->culprit();
+    };
+    const auto before = store.contents();
+    EXPECT_EQ(culpritOf(event("w1", "s1", 5, Drawn{Millilitres(401), {}})), "w1");
+    EXPECT_EQ(culpritOf(event("w2", "s1", 0.5, Opened{})), "w2");
+    EXPECT_EQ(culpritOf(event("w3", "s9", 5, Opened{})), "w3");
+    EXPECT_EQ(culpritOf(event("w4", "s1", 1.5, ToppedUp{Millilitres(9), "s9"})), "w4");
+    EXPECT_EQ(culpritOf({FilmRecord{"w5", "r9", "120", "roll", {}, {}}, {}}), "w5");
+    EXPECT_EQ(store.contents(), before);
+    EXPECT_TRUE(bring(journal()));
+}
+
 TEST_F(ImportTest, droppedWithoutFinishingLeavesNothing)
 {
     const auto before = store.contents();
