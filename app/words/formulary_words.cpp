@@ -45,7 +45,7 @@ QString materialName(formulary::Material material)
     case formulary::Material::Glass:
         return Words::tr("Glass");
     case formulary::Material::Pet:
-        return Words::tr("PET (clear drinks-type plastic)");
+        return Words::tr("PET (clear, thin plastic)");
     case formulary::Material::Hdpe:
         return Words::tr("HDPE (stiff, milky plastic)");
     case formulary::Material::Ldpe:
@@ -54,6 +54,14 @@ QString materialName(formulary::Material material)
         break;
     }
     return Words::tr("PP (hard plastic)");
+}
+
+QString materialShort(formulary::Material material)
+{
+    static const char* const kPlastics[]{"PET", "HDPE", "LDPE", "PP"};
+    if (material == formulary::Material::Glass)
+        return Words::tr("glass");
+    return QString::fromLatin1(kPlastics[static_cast<int>(material) - 1]);
 }
 
 QString materialHint(formulary::Material material)

@@ -14,8 +14,10 @@ namespace ullage::app
 
 /// "Developer".
 QString roleName(formulary::Role role);
-/// "glass", "PET plastic", "HDPE plastic".
+/// "Glass", "HDPE (stiff, milky plastic)": for choosing.
 QString materialName(formulary::Material material);
+/// "glass", "PET": for a line with other things in it.
+QString materialShort(formulary::Material material);
 /// What the wall does to a developer, for choosing a bottle: "keeps air out", "lets air through".
 QString materialHint(formulary::Material material);
 

@@ -1,0 +1,136 @@
+#include "app/session/preferences.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+const QString kVolumeUnit = QStringLiteral("units/volume");
+const QString kTemperatureUnit = QStringLiteral("units/temperature");
+const QString kLanguage = QStringLiteral("language");
+const QString kLook = QStringLiteral("look");
+const QString kLastBook = QStringLiteral("book");
+const QString kGeometry = QStringLiteral("window");
+
+QString timesKey(const std::string& solution)
+{
+    return QStringLiteral("times/") +
+           QString::fromLatin1(QByteArray::fromStdString(solution).toHex());
+}
+
+} // namespace
+
+Preferences::Preferences(const QString& file)
+    : m_settings(file.isEmpty() ? std::make_unique<QSettings>()
+                                : std::make_unique<QSettings>(file, QSettings::IniFormat))
+{
+}
+
+Wording Preferences::wording() const
+{
+    const QLocale shown = locale();
+    Units units = usualUnits(QLocale::system());
+    if (const QString volume = m_settings->value(kVolumeUnit).toString(); !volume.isEmpty())
+        units.volume =
+            volume == QLatin1String("fl-oz") ? VolumeUnit::FluidOunce : VolumeUnit::Millilitre;
+    if (const QString degrees = m_settings->value(kTemperatureUnit).toString(); !degrees.isEmpty())
+        units.temperature = degrees == QLatin1String("fahrenheit") ? TemperatureUnit::Fahrenheit
+                                                                   : TemperatureUnit::Celsius;
+    return {units, shown};
+}
+
+void Preferences::setUnits(const Units& units)
+{
+    m_settings->setValue(kVolumeUnit, units.volume == VolumeUnit::FluidOunce
+                                          ? QStringLiteral("fl-oz")
+                                          : QStringLiteral("ml"));
+    m_settings->setValue(kTemperatureUnit, units.temperature == TemperatureUnit::Fahrenheit
+                                               ? QStringLiteral("fahrenheit")
+                                               : QStringLiteral("celsius"));
+}
+
+QString Preferences::language() const { return m_settings->value(kLanguage).toString(); }
+
+void Preferences::setLanguage(const QString& code) { m_settings->setValue(kLanguage, code); }
+
+QLocale Preferences::locale() const
+{
+    // The system's way of writing numbers stays, unless the language chosen is not the system's.
+    const QLocale system;
+    const QString chosen = language();
+    return chosen.isEmpty() || QLocale(chosen).language() == system.language() ? system
+                                                                               : QLocale(chosen);
+}
+
+Preferences::Look Preferences::look() const
+{
+    const QString look = m_settings->value(kLook).toString();
+    if (look == QLatin1String("light"))
+        return Look::Light;
+    return look == QLatin1String("dark") ? Look::Dark : Look::System;
+}
+
+void Preferences::setLook(Look look)
+{
+    static const char* const kNames[]{"system", "light", "dark"};
+    m_settings->setValue(kLook, QString::fromLatin1(kNames[static_cast<int>(look)]));
+}
+
+QString Preferences::lastBook() const { return m_settings->value(kLastBook).toString(); }
+
+void Preferences::setLastBook(const QString& path) { m_settings->setValue(kLastBook, path); }
+
+// Settings are a file a user can edit: what is not a time at a temperature is left out.
+std::vector<chemistry::TimeAtTemperature> Preferences::baseTimes(const std::string& solution) const
+{
+    std::vector<chemistry::TimeAtTemperature> pairs;
+    const auto kept = m_settings->value(timesKey(solution)).toStringList();
+    for (const QString& text : kept) {
+        const QStringList parts = text.split(u'@');
+        bool timeFine = false;
+        bool degreesFine = false;
+        const double time = parts.value(0).toDouble(&timeFine);
+        const double degrees = parts.value(1).toDouble(&degreesFine);
+        if (timeFine && degreesFine && std::isfinite(time) && std::isfinite(degrees))
+            pairs.push_back({chemistry::Celsius(degrees), chemistry::Seconds(time)});
+    }
+    return pairs;
+}
+
+void Preferences::setBaseTimes(const std::string& solution,
+                               const std::vector<chemistry::TimeAtTemperature>& pairs)
+{
+    QStringList kept;
+    for (const auto& pair : pairs)
+        kept << QStringLiteral("%1@%2").arg(QString::number(pair.time.value(), 'g', 17),
+                                            QString::number(pair.temperature.value(), 'g', 17));
+    m_settings->setValue(timesKey(solution), kept);
+}
+
+std::optional<double> Preferences::lastFigure(const QString& name) const
+{
+    bool fine = false;
+    const double value = m_settings->value(QStringLiteral("last/") + name).toDouble(&fine);
+    return fine && std::isfinite(value) ? std::optional(value) : std::nullopt;
+}
+
+void Preferences::setLastFigure(const QString& name, double value)
+{
+    m_settings->setValue(QStringLiteral("last/") + name, value);
+}
+
+QByteArray Preferences::windowGeometry() const
+{
+    return m_settings->value(kGeometry).toByteArray();
+}
+
+void Preferences::setWindowGeometry(const QByteArray& geometry)
+{
+    m_settings->setValue(kGeometry, geometry);
+}
+
+} // namespace ullage::app

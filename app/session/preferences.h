@@ -1,0 +1,57 @@
+// What the user set, kept outside the book: a book says what happened, never how it is shown.
+#pragma once
+
+#include "app/words/units.h"
+#include "core/chemistry/developing.h"
+
+#include <QSettings>
+#include <QString>
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace ullage::app
+{
+
+class Preferences
+{
+public:
+    /// In the place the platform keeps settings, or in the file of this name (for tests).
+    explicit Preferences(const QString& file = {});
+
+    /// Units and locale together; units are those of the locale's country until they are set.
+    [[nodiscard]] Wording wording() const;
+    void setUnits(const Units& units);
+
+    /// "de", "en"; empty follows the system.
+    [[nodiscard]] QString language() const;
+    void setLanguage(const QString& code);
+    /// The locale for numbers and dates: the system's, or the chosen language's.
+    [[nodiscard]] QLocale locale() const;
+
+    enum class Look { System, Light, Dark };
+    [[nodiscard]] Look look() const;
+    void setLook(Look look);
+
+    [[nodiscard]] QString lastBook() const;
+    void setLastBook(const QString& path);
+
+    /// The film maker's figures last typed in for a developer; empty if none.
+    [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
+    baseTimes(const std::string& solution) const;
+    void setBaseTimes(const std::string& solution,
+                      const std::vector<chemistry::TimeAtTemperature>& pairs);
+
+    /// A volume or temperature last used, by the name of the field that asked for it.
+    [[nodiscard]] std::optional<double> lastFigure(const QString& name) const;
+    void setLastFigure(const QString& name, double value);
+
+    [[nodiscard]] QByteArray windowGeometry() const;
+    void setWindowGeometry(const QByteArray& geometry);
+
+private:
+    std::unique_ptr<QSettings> m_settings;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,184 @@
+#include "app/session/session.h"
+
+#include "app/session/starter.h"
+#include "core/store/backup.h"
+
+#include <QDateTime>
+#include <QFileInfo>
+#include <QThread>
+#include <QUuid>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kMinuteMs = 60'000;
+
+chemistry::Instant systemNow()
+{
+    return std::chrono::time_point_cast<std::chrono::milliseconds>(
+        std::chrono::system_clock::now());
+}
+
+std::string newUuid() { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); }
+
+} // namespace
+
+Session::Session(SessionOptions options, QObject* parent)
+    : QObject(parent), m_options(std::move(options))
+{
+    qRegisterMetaType<Error>();
+    if (!m_options.clock)
+        m_options.clock = systemNow;
+    if (!m_options.newId)
+        m_options.newId = newUuid;
+    m_look.setInterval(m_options.lookMs);
+    connect(&m_look, &QTimer::timeout, this, &Session::lookForChanges);
+    m_minute.setInterval(kMinuteMs);
+    connect(&m_minute, &QTimer::timeout, this, [this] { tellIf(true); });
+}
+
+Session::~Session() { close(); }
+
+void Session::close()
+{
+    if (m_copying)
+        m_copying->wait();
+    m_look.stop();
+    m_minute.stop();
+    m_book.reset();
+    m_store.reset();
+    m_bottles.clear();
+}
+
+Result<void> Session::open(const QString& path)
+{
+    auto store = store::SqlStore::open(path, {.access = store::Access::Create});
+    if (!store)
+        return tl::unexpected(store.error());
+    auto book = ledger::Book::open(**store, m_options.clock, m_options.newId);
+    if (!book)
+        return tl::unexpected(book.error());
+    const auto entries = (*store)->lastEntry();
+    if (!entries)
+        return tl::unexpected(entries.error());
+    const bool fresh = *entries == 0;
+    if (fresh && !m_options.starter.isEmpty()) {
+        if (auto fine = enterJournal(**book, **store, m_options.starter); !fine)
+            return tl::unexpected(fine.error());
+    }
+    m_book = std::move(*book);
+    m_store = std::move(*store);
+    m_path = path;
+    m_stale = true;
+    m_bottles.clear();
+    m_look.start();
+    m_minute.start();
+    if (!fresh)
+        backUp();
+    emit opened();
+    emit changed();
+    return {};
+}
+
+QString Session::bookName() const { return QFileInfo(m_path).fileName(); }
+
+const std::vector<Bottle>& Session::bottles()
+{
+    if (!m_stale || !m_book)
+        return m_bottles;
+    m_stale = false;
+    auto batches = m_book->batches(now());
+    if (!batches) {
+        emit failed(batches.error());
+        return m_bottles;
+    }
+    m_bottles.clear();
+    for (ledger::Batch& batch : *batches) {
+        auto assessment = ledger::assess(batch);
+        m_bottles.push_back({std::move(batch), std::move(assessment)});
+    }
+    return m_bottles;
+}
+
+const Bottle* Session::bottle(const QString& id)
+{
+    const auto& all = bottles();
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Bottle& bottle) {
+        return bottle.batch.id == id.toStdString();
+    });
+    return found == all.end() ? nullptr : &*found;
+}
+
+QStringList Session::batchNames()
+{
+    QStringList names;
+    const auto states = m_store->batches(now() + std::chrono::hours(24), true);
+    if (!states) {
+        emit failed(states.error());
+        return names;
+    }
+    for (const auto& state : *states)
+        names << QString::fromStdString(state.name);
+    return names;
+}
+
+Result<void> Session::undo()
+{
+    return doing([](ledger::Book& book) { return book.undo(); });
+}
+
+Result<void> Session::redo()
+{
+    return doing([](ledger::Book& book) { return book.redo(); });
+}
+
+void Session::lookForChanges()
+{
+    if (!m_book)
+        return;
+    const auto changes = m_book->refresh();
+    if (!changes)
+        emit failed(changes.error());
+    else
+        tellIf(*changes);
+}
+
+void Session::tellIf(bool done)
+{
+    if (!done)
+        return;
+    m_stale = true;
+    emit changed();
+}
+
+// On a thread and a connection of its own: a big book takes a while to copy.
+void Session::backUp()
+{
+    if (!m_options.backups)
+        return;
+    if (m_copying)
+        m_copying->wait();
+    m_copying = QThread::create([this, path = m_path, folder = *m_options.backups, at = now()] {
+        const auto made = store::backUp(path, folder, at);
+        QMetaObject::invokeMethod(this, [this, made, at] {
+            if (made)
+                emit backedUp(QDateTime::fromMSecsSinceEpoch(at.time_since_epoch().count()));
+            else
+                emit backupFailed(made.error());
+        });
+    });
+    QThread* copying = m_copying;
+    connect(copying, &QThread::finished, this, [this, copying] {
+        if (m_copying == copying)
+            m_copying = nullptr;
+        copying->deleteLater();
+    });
+    copying->start();
+}
+
+} // namespace ullage::app

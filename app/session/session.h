@@ -1,0 +1,112 @@
+// One open book and its window: owns the store and the Book, and says when anything changed.
+//
+// Every change goes through doing(), undo() or redo(). What others write to the same file is looked
+// for from time to time. Nothing here knows a widget.
+#pragma once
+
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QObject>
+
+#include "core/ledger/book.h"
+#include "core/store/sql_store.h"
+
+#include <QString>
+#include <QStringList>
+#include <QTimer>
+
+#include <memory>
+#include <optional>
+#include <type_traits>
+#include <vector>
+
+namespace ullage::app
+{
+
+/// A batch in use and what to make of it.
+struct Bottle {
+    ledger::Batch batch;
+    ledger::Assessment assessment;
+};
+
+struct SessionOptions {
+    ledger::Clock clock;            ///< the system's if empty
+    ledger::IdMaker newId;          ///< UUIDs if empty
+    QString starter;                ///< journal that a new book begins with; empty for none
+    int lookMs = 2000;              ///< how often others' changes are looked for
+    std::optional<QString> backups; ///< folder of the copies; none are made if empty
+};
+
+class Session : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit Session(SessionOptions options, QObject* parent = nullptr);
+    ~Session() override;
+
+    /// Opens the book at `path`, or makes it. The book open before is let go only when that
+    /// succeeded.
+    Result<void> open(const QString& path);
+    /// Lets the book go, after any copy under way.
+    void close();
+    [[nodiscard]] bool isOpen() const { return m_book != nullptr; }
+    [[nodiscard]] const QString& path() const { return m_path; }
+    /// The file's name.
+    [[nodiscard]] QString bookName() const;
+
+    [[nodiscard]] ledger::Book& book() { return *m_book; }
+    [[nodiscard]] const formulary::Formulary& formulary() const { return m_book->formulary(); }
+    [[nodiscard]] chemistry::Instant now() const { return m_options.clock(); }
+    [[nodiscard]] std::string newId() const { return m_options.newId(); }
+
+    /// Batches in use as of now, in order of mixing. Kept until something changes or a minute
+    /// passes; a failure is told by failed() and leaves what was known.
+    const std::vector<Bottle>& bottles();
+    /// One of them; null if it is not in use.
+    const Bottle* bottle(const QString& id);
+    /// Names of all batches that ever were.
+    QStringList batchNames();
+
+    /// Does something with the Book and tells everyone if it succeeded.
+    template <class Deed>
+    auto doing(Deed deed) -> std::invoke_result_t<Deed, ledger::Book&>
+    {
+        auto done = deed(*m_book);
+        tellIf(done.has_value());
+        return done;
+    }
+    Result<void> undo();
+    Result<void> redo();
+
+    /// The book is being written by someone else (an import on a thread): looks at once.
+    void lookForChanges();
+
+signals:
+    /// The book holds something new, or time has passed.
+    void changed();
+    /// Another book is open.
+    void opened();
+    /// Something went wrong that no caller waits for.
+    void failed(const ullage::Error& error);
+    /// The copy at the start was made, or could not be.
+    void backedUp(const QDateTime& at);
+    void backupFailed(const ullage::Error& error);
+
+private:
+    void tellIf(bool done);
+    void backUp();
+
+    SessionOptions m_options;
+    std::unique_ptr<store::SqlStore> m_store;
+    std::unique_ptr<ledger::Book> m_book;
+    QString m_path;
+    std::vector<Bottle> m_bottles;
+    bool m_stale = true;
+    QTimer m_look;
+    QTimer m_minute;
+    QThread* m_copying = nullptr;
+};
+
+} // namespace ullage::app
+
+Q_DECLARE_METATYPE(ullage::Error)
