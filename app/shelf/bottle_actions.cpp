@@ -19,6 +19,7 @@ BottleActions::BottleActions(QObject* parent) : QObject(parent)
     action(BottleAction::TopUp)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_U));
     action(BottleAction::Test)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_T));
     action(BottleAction::Note)->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
+    action(BottleAction::History)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_H));
     action(BottleAction::Discard)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_D));
     retranslate();
     setBottle({}, {});
@@ -42,6 +43,7 @@ void BottleActions::fill(QMenu& menu) const
     for (int i = 0; i < kBottleActions; ++i) {
         const auto which = static_cast<BottleAction>(i);
         if (which == BottleAction::TopUp || which == BottleAction::Test ||
+            which == BottleAction::Opened || which == BottleAction::History ||
             which == BottleAction::Discard)
             menu.addSeparator();
         menu.addAction(action(which));
@@ -55,7 +57,13 @@ void BottleActions::retranslate()
     action(BottleAction::DrawOff)->setText(tr("Draw &off…"));
     action(BottleAction::Move)->setText(tr("&Move to another bottle…"));
     action(BottleAction::Test)->setText(tr("T&est…"));
+    action(BottleAction::Dissolved)->setText(tr("All d&issolved…"));
+    action(BottleAction::Contaminated)->setText(tr("&Contaminated…"));
     action(BottleAction::Note)->setText(tr("&Note…"));
+    action(BottleAction::Opened)->setText(tr("O&pened…"));
+    action(BottleAction::StoodOpen)->setText(tr("&Stood open…"));
+    action(BottleAction::StoredAt)->setText(tr("Stored &at…"));
+    action(BottleAction::History)->setText(tr("&History…"));
     action(BottleAction::Label)->setText(tr("&Label…"));
     action(BottleAction::Discard)->setText(tr("&Discard…"));
 }

@@ -14,8 +14,23 @@ class QMenu;
 namespace ullage::app
 {
 
-enum class BottleAction { RunFilm, TopUp, DrawOff, Move, Test, Note, Label, Discard };
-inline constexpr int kBottleActions = 8;
+enum class BottleAction {
+    RunFilm,
+    TopUp,
+    DrawOff,
+    Move,
+    Test,
+    Dissolved,
+    Contaminated,
+    Note,
+    Opened,
+    StoodOpen,
+    StoredAt,
+    History,
+    Label,
+    Discard
+};
+inline constexpr int kBottleActions = 14;
 
 class BottleActions : public QObject
 {

@@ -1,13 +1,11 @@
 #include "app/shelf/shelf_views.h"
 
 #include "app/words/moment_text.h"
-#include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <cmath>
 
 namespace ullage::app
 {
@@ -91,50 +89,6 @@ QString shelfSummary(std::span<const BottleView> bottles,
     if (nextExpiry)
         parts << Words::tr("next to expire %1").arg(dayText(*nextExpiry, now, wording.locale));
     return parts.join(QStringLiteral(" · "));
-}
-
-NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessment,
-                  std::span<const chemistry::TimeAtTemperature> pairs,
-                  chemistry::Celsius temperature, const Wording& wording)
-{
-    NextFilm next;
-    const QString at = shortTemperatureText(temperature, wording);
-    double total = assessment.wearFactor * batch.stripFactor.value_or(1);
-    if (!pairs.empty()) {
-        // The pair next to the thermometer is the one the others are told from.
-        const auto nearest =
-            *std::min_element(pairs.begin(), pairs.end(), [&](const auto& a, const auto& b) {
-                return std::abs((a.temperature - temperature).value()) <
-                       std::abs((b.temperature - temperature).value());
-            });
-        const auto base = chemistry::baseTime(pairs, temperature, batch.solution->q10);
-        if (base) {
-            next.rows.push_back({Words::tr("Film maker's time, %1")
-                                     .arg(shortTemperatureText(nearest.temperature, wording)),
-                                 timeText(nearest.time)});
-            next.rows.push_back(
-                {Words::tr("Temperature, %1").arg(temperatureText(temperature, wording)),
-                 factorText(base->time / nearest.time, wording.locale)});
-            next.time = timeText(base->time * total, TimeStep::FiveSeconds);
-            next.note = Words::tr("at %1, for the next film").arg(at);
-        } else {
-            next.note = Words::tr("no time can be given at %1").arg(at);
-        }
-    } else {
-        next.note = Words::tr("times the film maker's time; type that in at Run film");
-    }
-    next.rows.push_back(
-        {Words::tr("Wear, %1 in %2")
-             .arg(filmsText(batch.filmsDone, wording), volumeText(batch.volume, wording)),
-         factorText(assessment.wearFactor, wording.locale)});
-    next.rows.push_back(
-        {batch.stripAt
-             ? Words::tr("Strip test, %1").arg(dayText(*batch.stripAt, batch.asOf, wording.locale))
-             : Words::tr("Strip test, none yet"),
-         factorText(batch.stripFactor.value_or(1), wording.locale)});
-    if (next.time.isEmpty())
-        next.time = factorText(total, wording.locale);
-    return next;
 }
 
 } // namespace ullage::app

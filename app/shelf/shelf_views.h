@@ -2,11 +2,13 @@
 #pragma once
 
 #include "app/shelf/bottle_view.h"
+#include "app/shelf/selected_bottle.h"
 #include "app/words/units.h"
 #include "core/chemistry/developing.h"
 #include "core/ledger/verdict.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <span>
 #include <vector>
@@ -27,13 +29,11 @@ QString shelfSummary(std::span<const BottleView> bottles,
 
 /// The next load of film in a developer, factor by factor.
 struct NextFilm {
-    struct Row {
-        QString what;  ///< "Wear, 7 films in 1 L"
-        QString value; ///< "× 1.32"
-    };
-    QString time; ///< "12:35"; empty without a base time
-    QString note; ///< "at 20 °C, 1 film, 8th in this bottle"; or why there is no time
-    std::vector<Row> rows;
+    std::optional<chemistry::Seconds> seconds; ///< unrounded; none without the maker's time
+    QString time; ///< "12:35"; without the film maker's time the factor on it
+    QString note; ///< what the time is for; or why there is none
+    std::vector<FactorRow> rows;
+    QStringList warnings;
 };
 
 /// `pairs` are the film maker's times typed in for this developer, if any; `temperature` that of
@@ -41,5 +41,15 @@ struct NextFilm {
 NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessment,
                   std::span<const chemistry::TimeAtTemperature> pairs,
                   chemistry::Celsius temperature, const Wording& wording);
+
+/// A fixer's time for the next film at a temperature, from its clearing tests.
+NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                    chemistry::Celsius temperature, const Wording& wording);
+
+/// Everything the shelf says of the bottle selected. `past` as whatIsLeftChart() wants it.
+SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                              std::span<const ledger::Batch> past,
+                              std::span<const chemistry::TimeAtTemperature> pairs,
+                              chemistry::Celsius temperature, const Wording& wording);
 
 } // namespace ullage::app

@@ -1,0 +1,216 @@
+#include "app/dialogs/bath_table.h"
+
+#include "app/dialogs/bottle_choice.h"
+#include "app/widgets/theme.h"
+#include "app/words/formulary_words.h"
+#include "app/words/number_text.h"
+#include "app/words/verdict_words.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLabel>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+using formulary::Role;
+
+constexpr double kMostMl = 1'000'000;
+enum Column { Name, Which, Used, Lost, Air, Once };
+const QString kTankFigure = QStringLiteral("tank");
+const QString kLostFigure = QStringLiteral("lost");
+
+// Whether a role's bath was part of the last run; stored as a figure, 1 or 0.
+QString takenFigure(Role role)
+{
+    const auto code = formulary::code(role);
+    return QStringLiteral("bath-") +
+           QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
+}
+
+QString bottleText(const Bottle& bottle, const Wording& wording)
+{
+    const QString name = QString::fromStdString(bottle.batch.name);
+    const QString state = bottle.assessment.verdict == ledger::Verdict::Good
+                              ? shelfLines(bottle.batch, bottle.assessment, wording).headline
+                              : verdictWord(bottle.assessment.verdict);
+    return BathTable::tr("%1 · %2 · %3", "bottle, volume, state")
+        .arg(name, volumeText(bottle.batch.volume, wording), state);
+}
+
+} // namespace
+
+BathTable::BathTable(const DialogContext& context, QWidget* parent)
+    : QWidget(parent), m_context(context), m_grid(new QGridLayout(this)),
+      m_bottles(context.session.bottles())
+{
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(Space::kSmall);
+    m_grid->setVerticalSpacing(Space::kSmall);
+    m_grid->setColumnStretch(Which, 1);
+    const std::pair<Column, QString> headings[]{{Which, tr("Bottle")},
+                                                {Used, tr("Volume used")},
+                                                {Lost, tr("Lost")},
+                                                {Air, tr("Air left")},
+                                                {Once, tr("One-shot")}};
+    for (const auto& [column, text] : headings) {
+        auto* label = new QLabel(text, this);
+        label->setFont(Theme::font(TextRole::Small));
+        setTone(label, Tone::Quiet);
+        m_grid->addWidget(label, 0, column);
+    }
+    const auto present = [&](Role role) { return !bottlesFor(role, m_bottles).empty(); };
+    addLine(Role::Developer);
+    if (present(Role::Stop))
+        addLine(Role::Stop);
+    addLine(Role::Fixer);
+    for (const Role role : {Role::WashAid, Role::WettingAgent, Role::Other}) {
+        if (present(role))
+            addLine(role);
+    }
+}
+
+QuantityEdit* BathTable::field(const QString& name, int row, int column)
+{
+    auto* edit = new QuantityEdit(QuantityKind::Volume, name, m_context.wording, this);
+    edit->setFixedWidth(96);
+    m_grid->addWidget(edit, row, column);
+    connect(edit, &QuantityEdit::valueChanged, this, &BathTable::changed);
+    return edit;
+}
+
+void BathTable::addLine(Role role)
+{
+    const int row = static_cast<int>(m_lines.size()) + 1;
+    const QString name = roleName(role);
+    auto* label = new QLabel(name, this);
+    Line line{role, new QComboBox(this), nullptr, nullptr, nullptr, new QCheckBox(this)};
+    label->setBuddy(line.bottle);
+    m_grid->addWidget(label, row, Name);
+    m_grid->addWidget(line.bottle, row, Which);
+    line.bottle->setAccessibleName(tr("%1: bottle").arg(name));
+    line.bottle->setMinimumWidth(200);
+    line.used = field(tr("%1: volume used").arg(name), row, Used);
+    line.used->setRange(0.1, kMostMl);
+    line.used->setPlaceholderText(tr("all of it"));
+    line.lost = field(tr("%1: lost").arg(name), row, Lost);
+    line.lost->setRange(0, kMostMl);
+    line.air = field(tr("%1: air left").arg(name), row, Air);
+    line.air->setRange(0, kMostMl);
+    line.air->setPlaceholderText(tr("not known"));
+    line.oneShot->setAccessibleName(tr("%1: one-shot").arg(name));
+    line.oneShot->setToolTip(tr("Thrown away after this load instead of poured back"));
+    m_grid->addWidget(line.oneShot, row, Once, Qt::AlignCenter);
+
+    line.bottle->addItem(
+        role == Role::Developer || role == Role::Fixer ? tr("none") : tr("not used"), QString());
+    for (const Bottle* bottle : bottlesFor(role, m_bottles))
+        line.bottle->addItem(bottleText(*bottle, m_context.wording),
+                             QString::fromStdString(bottle->batch.id));
+    const bool taken = m_context.preferences.lastFigure(takenFigure(role)).value_or(1) > 0;
+    const Bottle* proposed = proposedBottle(role, m_bottles);
+    line.bottle->setCurrentIndex(
+        taken && proposed ? line.bottle->findData(QString::fromStdString(proposed->batch.id)) : 0);
+    line.lost->setValue(m_context.preferences.lastFigure(kLostFigure));
+    m_lines.push_back(line);
+    showUse(line);
+    connect(line.bottle, &QComboBox::currentIndexChanged, this, [this, line] {
+        showUse(line);
+        emit changed();
+    });
+    connect(line.oneShot, &QCheckBox::toggled, this, &BathTable::changed);
+}
+
+void BathTable::showUse(const Line& line)
+{
+    const Bottle* bottle = bottleOf(line);
+    for (QWidget* widget : {static_cast<QWidget*>(line.used), static_cast<QWidget*>(line.lost),
+                            static_cast<QWidget*>(line.air), static_cast<QWidget*>(line.oneShot)})
+        widget->setEnabled(bottle != nullptr);
+    if (!bottle)
+        return;
+    const auto tank = m_context.preferences.lastFigure(kTankFigure);
+    const bool fits = tank && *tank <= bottle->batch.volume.value();
+    line.used->setValue(fits ? tank : std::nullopt);
+}
+
+const Bottle* BathTable::bottleOf(const Line& line) const
+{
+    const std::string id = line.bottle->currentData().toString().toStdString();
+    const auto found = std::find_if(m_bottles.begin(), m_bottles.end(),
+                                    [&](const Bottle& bottle) { return bottle.batch.id == id; });
+    return found == m_bottles.end() ? nullptr : &*found;
+}
+
+const Bottle* BathTable::chosen(Role role) const
+{
+    for (const Line& line : m_lines) {
+        if (line.role == role)
+            return bottleOf(line);
+    }
+    return nullptr;
+}
+
+void BathTable::choose(const Bottle& bottle)
+{
+    for (const Line& line : m_lines) {
+        const int index = line.bottle->findData(QString::fromStdString(bottle.batch.id));
+        if (index >= 0)
+            line.bottle->setCurrentIndex(index);
+    }
+}
+
+std::vector<ledger::Bath> BathTable::baths() const
+{
+    std::vector<ledger::Bath> baths;
+    const auto millilitres = [](const QuantityEdit* edit) {
+        const auto value = edit->value();
+        return value ? std::optional(chemistry::Millilitres(*value)) : std::nullopt;
+    };
+    for (const Line& line : m_lines) {
+        const Bottle* bottle = bottleOf(line);
+        if (!bottle)
+            continue;
+        const bool once = line.oneShot->isChecked();
+        // What is thrown away whole cannot also be lost.
+        baths.push_back({bottle->batch.id, millilitres(line.used),
+                         once ? chemistry::Millilitres(0)
+                              : millilitres(line.lost).value_or(chemistry::Millilitres(0)),
+                         once, millilitres(line.air)});
+    }
+    return baths;
+}
+
+QStringList BathTable::problems() const
+{
+    QStringList problems;
+    for (const Line& line : m_lines) {
+        if (!bottleOf(line))
+            continue;
+        for (const QuantityEdit* edit : {line.used, line.lost, line.air}) {
+            if (const QString problem = edit->problem(); !problem.isEmpty())
+                problems << problem;
+        }
+    }
+    return problems;
+}
+
+void BathTable::remember(Preferences& preferences) const
+{
+    for (const Line& line : m_lines) {
+        preferences.setLastFigure(takenFigure(line.role), bottleOf(line) ? 1 : 0);
+        if (line.role != Role::Developer || !bottleOf(line))
+            continue;
+        if (line.used->value())
+            preferences.setLastFigure(kTankFigure, *line.used->value());
+        preferences.setLastFigure(kLostFigure, line.lost->value().value_or(0));
+    }
+}
+
+} // namespace ullage::app

@@ -1,0 +1,68 @@
+#include "app/dialogs/bottle_choice.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace ullage::app
+{
+
+using chemistry::Millilitres;
+
+std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bottle>& bottles)
+{
+    std::vector<const Bottle*> found;
+    for (const Bottle& bottle : bottles) {
+        if (bottle.batch.solution->role == role)
+            found.push_back(&bottle);
+    }
+    const auto key = [](const Bottle* bottle) {
+        return std::tuple(bottle->assessment.verdict == ledger::Verdict::Discard,
+                          bottle->batch.mixedAt);
+    };
+    std::stable_sort(found.begin(), found.end(),
+                     [&](const Bottle* a, const Bottle* b) { return key(a) < key(b); });
+    return found;
+}
+
+const Bottle* proposedBottle(formulary::Role role, const std::vector<Bottle>& bottles)
+{
+    const auto found = bottlesFor(role, bottles);
+    const bool usable =
+        !found.empty() && found.front()->assessment.verdict != ledger::Verdict::Discard;
+    return usable ? found.front() : nullptr;
+}
+
+std::vector<VesselChoice> vesselsFor(Millilitres volume, const formulary::Formulary& formulary,
+                                     const std::vector<Bottle>& bottles)
+{
+    std::vector<VesselChoice> choices;
+    for (const auto& vessel : formulary.vessels()) {
+        VesselChoice choice{vessel, nullptr};
+        for (const Bottle& bottle : bottles) {
+            if (bottle.batch.vessel->id == vessel->id)
+                choice.holds = &bottle;
+        }
+        choices.push_back(choice);
+    }
+    const auto key = [&](const VesselChoice& choice) {
+        const bool small = choice.vessel->capacity < volume;
+        return std::tuple(choice.holds != nullptr, small,
+                          small ? -choice.vessel->capacity.value()
+                                : choice.vessel->capacity.value());
+    };
+    std::stable_sort(choices.begin(), choices.end(),
+                     [&](const auto& a, const auto& b) { return key(a) < key(b); });
+    return choices;
+}
+
+Millilitres usualVolume(const formulary::Vessel& vessel)
+{
+    const double capacity = vessel.capacity.value();
+    constexpr double kStep = 250; // packets and graduates come in quarters of a litre
+    constexpr double kNear = 0.9; // a bottle is a little bigger than what it is sold as
+    const double whole = std::floor(capacity / kStep) * kStep;
+    return Millilitres(whole >= kNear * capacity ? whole : capacity);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,219 @@
+#include "app/dialogs/mix_dialog.h"
+
+#include "app/dialogs/volume_dialogs.h"
+#include "app/widgets/card.h"
+#include "app/widgets/theme.h"
+#include "app/words/batch_names.h"
+#include "app/words/cautions.h"
+#include "app/words/formulary_words.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSignalBlocker>
+#include <QStandardItemModel>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+const QString kSolution = QStringLiteral("solution");
+const QString kVessel = QStringLiteral("vessel");
+const QString kVesselName = QStringLiteral("name");
+const QString kCapacity = QStringLiteral("capacity_ml");
+const QString kMaterial = QStringLiteral("material");
+const QString kSqueezed = QStringLiteral("squeezed");
+const QString kVolume = QStringLiteral("volume_ml");
+const QString kName = QStringLiteral("batch-name");
+// Stands for the vessel that is yet to be described; no id looks so.
+const QString kNewVessel = QStringLiteral("\n");
+
+} // namespace
+
+MixDialog::MixDialog(const DialogContext& context, QWidget* parent)
+    : DeedDialog(context, tr("Mix a batch"), parent), m_taken(session().batchNames())
+{
+    buildForm();
+    buildSide();
+    fillSolutions();
+    fillBottles({});
+    connect(m_solution, &QComboBox::currentIndexChanged, this, &MixDialog::solutionChanged);
+    connect(m_vessel, &QComboBox::currentIndexChanged, this, &MixDialog::vesselChanged);
+    connect(m_volume, &QuantityEdit::valueChanged, this, [this] {
+        m_volumeTyped = true;
+        refresh();
+    });
+    connect(m_capacity, &QuantityEdit::valueChanged, this, &MixDialog::vesselChanged);
+    connect(m_material, &QComboBox::currentIndexChanged, this, &MixDialog::refresh);
+    connect(m_squeezed, &QCheckBox::toggled, this, &MixDialog::refresh);
+    connect(m_name, &QLineEdit::textEdited, this, [this](const QString& text) {
+        m_nameTyped = !text.trimmed().isEmpty();
+        refresh();
+    });
+    connect(m_found, &QCheckBox::toggled, this, &MixDialog::refresh);
+    solutionChanged();
+    vesselChanged();
+    setDeed(tr("Mix it"));
+    m_solution->setFocus();
+}
+
+void MixDialog::buildForm()
+{
+    m_solution = new QComboBox(this);
+    addRow(kSolution, tr("&Solution"), m_solution);
+    m_vessel = new QComboBox(this);
+    addRow(kVessel, tr("&Bottle"), m_vessel);
+
+    m_vesselName = new QLineEdit(this);
+    m_vesselName->setPlaceholderText(tr("Amber 1"));
+    addRow(kVesselName, tr("Name of the new bottle"), m_vesselName, Width::Half);
+    m_capacity =
+        addQuantity(kCapacity, tr("Holds, to the brim"), QuantityKind::Volume, Width::Half);
+    m_capacity->setRange(1, 100'000);
+    m_capacity->setRequired(true);
+    m_material = new QComboBox(this);
+    for (int i = 0; i < static_cast<int>(formulary::kMaterialCodes.size()); ++i)
+        m_material->addItem(materialName(static_cast<formulary::Material>(i)), i);
+    addRow(kMaterial, tr("Made of"), m_material, Width::Half);
+    m_squeezed = new QCheckBox(tr("Air is always squeezed out"), this);
+    addRow(kSqueezed, QString(), m_squeezed, Width::Half);
+
+    m_volume = addQuantity(kVolume, tr("&Volume mixed"), QuantityKind::Volume, Width::Half);
+    m_volume->setRange(0.1, 1'000'000);
+    m_volume->setRequired(true);
+    m_name = new QLineEdit(this);
+    addRow(kName, tr("&Name on the label"), m_name, Width::Half);
+    auto* moment = addWhen();
+    connect(moment, &WhenEdit::changed, this, &MixDialog::refresh);
+    m_found = new QCheckBox(tr("&Found bottle: nobody knows what it has been through"), this);
+    addWide(m_found);
+    m_warnings = addText({});
+    setTone(m_warnings, Tone::Near);
+}
+
+void MixDialog::buildSide()
+{
+    m_become = new Card(tr("It will become"), this);
+    m_becomeWhat = new QLabel(m_become);
+    m_becomeWhat->setWordWrap(true);
+    m_becomeWhat->setTextFormat(Qt::PlainText);
+    m_rows = new FactorRows(m_become);
+    m_become->body()->addWidget(m_becomeWhat);
+    m_become->body()->addWidget(m_rows);
+    side()->addWidget(m_become);
+    m_cautions = new CautionBox(tr("Before you pour"), this);
+    side()->addWidget(m_cautions);
+}
+
+void MixDialog::fillSolutions()
+{
+    auto* model = qobject_cast<QStandardItemModel*>(m_solution->model());
+    const auto current = session().formulary().currentSolutions();
+    for (int i = 0; i < static_cast<int>(formulary::kRoleCodes.size()); ++i) {
+        const auto role = static_cast<formulary::Role>(i);
+        bool headed = false;
+        for (const auto& solution : current) {
+            if (solution->role != role)
+                continue;
+            if (!headed) {
+                m_solution->addItem(roleName(role));
+                auto* heading = model->item(m_solution->count() - 1);
+                heading->setFlags(Qt::NoItemFlags);
+                heading->setFont(Theme::font(TextRole::CardTitle));
+                headed = true;
+            }
+            m_solution->addItem(QString::fromStdString(solution->name),
+                                QString::fromStdString(solution->id));
+        }
+    }
+    m_solution->setCurrentIndex(m_solution->count() > 1 ? 1 : -1);
+}
+
+void MixDialog::fillBottles(const std::string& choose)
+{
+    const QSignalBlocker quiet(m_vessel);
+    m_vessel->clear();
+    constexpr double kLitre = 1000;
+    fillVessels(
+        *m_vessel,
+        vesselsFor(chemistry::Millilitres(kLitre), session().formulary(), session().bottles()), {},
+        wording());
+    m_vessel->addItem(tr("New bottle…"), kNewVessel);
+    const int chosen = m_vessel->findData(QString::fromStdString(choose));
+    m_vessel->setCurrentIndex(std::max(0, chosen));
+}
+
+bool MixDialog::newVessel() const { return m_vessel->currentData().toString() == kNewVessel; }
+
+std::shared_ptr<const formulary::Solution> MixDialog::solution() const
+{
+    return session().formulary().solution(m_solution->currentData().toString().toStdString());
+}
+
+std::optional<formulary::Vessel> MixDialog::vessel() const
+{
+    if (!newVessel()) {
+        const auto found =
+            session().formulary().vessel(m_vessel->currentData().toString().toStdString());
+        return found ? std::optional(*found) : std::nullopt;
+    }
+    if (!m_capacity->value())
+        return std::nullopt;
+    formulary::Vessel vessel;
+    vessel.id = "new";
+    vessel.name = m_vesselName->text().trimmed().toStdString();
+    vessel.capacity = chemistry::Millilitres(*m_capacity->value());
+    vessel.material = static_cast<formulary::Material>(m_material->currentData().toInt());
+    vessel.squeezed = m_squeezed->isChecked();
+    return vessel;
+}
+
+void MixDialog::solutionChanged()
+{
+    if (const auto chosen = solution()) {
+        if (!m_nameTyped)
+            m_name->setText(nextBatchName(chosen->role, m_taken));
+        m_cautions->setLines(mixingCautions(chosen->role));
+    }
+    refresh();
+}
+
+void MixDialog::vesselChanged()
+{
+    for (const QString& row : {kVesselName, kCapacity, kMaterial, kSqueezed})
+        setRowVisible(row, newVessel());
+    if (const auto chosen = vessel(); chosen && !m_volumeTyped)
+        m_volume->setValue(usualVolume(*chosen).value());
+    refresh();
+}
+
+QString MixDialog::warnings() const { return m_warnings->text(); }
+
+void MixDialog::refresh()
+{
+    const auto what = solution();
+    const auto into = vessel();
+    const auto volume = m_volume->value();
+    m_become->setVisible(what && into && volume);
+    m_warnings->setVisible(false);
+    m_warnings->clear();
+    if (!what || !into || !volume)
+        return;
+    auto named = *into;
+    if (named.name.empty())
+        named.name = tr("new bottle").toStdString(); // only to be judged before it has its name
+    const auto preview = previewMix(*what, named, chemistry::Millilitres(*volume), when().at);
+    m_become->setVisible(preview.has_value());
+    if (preview)
+        showPreview(*preview);
+    m_warnings->setText(warningsFor(preview).join(u'\n'));
+    m_warnings->setVisible(!m_warnings->text().isEmpty());
+}
+
+} // namespace ullage::app

@@ -1,0 +1,70 @@
+// Mixing a batch: what, into which bottle, how much and when; what it will become stands beside.
+#pragma once
+
+#include "app/dialogs/deed_dialog.h"
+#include "app/dialogs/mix_preview.h"
+
+class QCheckBox;
+class QComboBox;
+class QLineEdit;
+
+namespace ullage::app
+{
+
+class Card;
+class CautionBox;
+class FactorRows;
+
+class MixDialog : public DeedDialog
+{
+    Q_OBJECT
+
+public:
+    explicit MixDialog(const DialogContext& context, QWidget* parent = nullptr);
+
+    /// Id of the batch that was mixed; empty before.
+    [[nodiscard]] QString mixed() const { return m_mixed; }
+    /// What does not fit or will cost keeping time, as shown; empty if nothing.
+    [[nodiscard]] QString warnings() const;
+
+protected:
+    bool fieldsAreFine() override;
+    Result<void> act() override;
+
+private:
+    void buildForm();
+    void buildSide();
+    void fillSolutions();
+    void fillBottles(const std::string& choose);
+    void solutionChanged();
+    void vesselChanged();
+    void refresh();
+    void showPreview(const MixPreview& preview);
+    [[nodiscard]] QStringList warningsFor(const Result<MixPreview>& preview) const;
+
+    [[nodiscard]] bool newVessel() const;
+    [[nodiscard]] std::shared_ptr<const formulary::Solution> solution() const;
+    /// The chosen one, or the new one as far as it is described.
+    [[nodiscard]] std::optional<formulary::Vessel> vessel() const;
+
+    QComboBox* m_solution;
+    QComboBox* m_vessel;
+    QLineEdit* m_vesselName;
+    QuantityEdit* m_capacity;
+    QComboBox* m_material;
+    QCheckBox* m_squeezed;
+    QuantityEdit* m_volume;
+    QLineEdit* m_name;
+    QCheckBox* m_found;
+    QLabel* m_warnings;
+    Card* m_become;
+    QLabel* m_becomeWhat;
+    FactorRows* m_rows;
+    CautionBox* m_cautions;
+    QStringList m_taken; ///< names of all batches
+    bool m_volumeTyped = false;
+    bool m_nameTyped = false;
+    QString m_mixed;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,124 @@
+// What the dialog says of the batch before it is mixed, and the mixing itself.
+#include "app/dialogs/mix_dialog.h"
+#include "app/widgets/card.h"
+#include "app/words/error_words.h"
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+
+namespace ullage::app
+{
+
+void MixDialog::showPreview(const MixPreview& preview)
+{
+    const auto now = session().now();
+    m_become->setTitle(tr("It will become %1").arg(m_name->text().trimmed()));
+    m_becomeWhat->setText(
+        tr("%1, %2").arg(QString::fromStdString(solution()->name),
+                         volumeText(chemistry::Millilitres(*m_volume->value()), wording())));
+    std::vector<FactorRow> rows;
+    rows.push_back({tr("Films"), preview.films
+                                     ? filmCountText(preview.films->value(), wording().locale)
+                                     : tr("no figure")});
+    if (solution()->role == formulary::Role::Developer) {
+        const auto pairs = preferences().baseTimes(solution()->id);
+        const auto base = chemistry::baseTime(pairs, chemistry::Celsius(20), solution()->q10);
+        const auto timed = [&](double factor) {
+            return base ? timeText(base->time * factor, TimeStep::FiveSeconds)
+                        : factorText(factor, wording().locale);
+        };
+        rows.push_back({base ? tr("First film at %1")
+                                   .arg(shortTemperatureText(chemistry::Celsius(20), wording()))
+                             : tr("First film's time"),
+                        timed(preview.firstFactor)});
+        if (preview.tenthFactor)
+            rows.push_back(
+                {base ? tr("Tenth film") : tr("Tenth film's time"), timed(*preview.tenthFactor)});
+    }
+    if (preview.keepsUntil)
+        rows.push_back({tr("Keeps, full and closed"),
+                        tr("to %1").arg(dayText(*preview.keepsUntil, now, wording().locale))});
+    if (preview.discardBy)
+        rows.push_back(
+            {tr("In this bottle"),
+             tr("to %1").arg(preview.discardBy == preview.keepsUntil
+                                 ? dayText(*preview.discardBy, now, wording().locale)
+                                 : aboutDayText(*preview.discardBy, now, wording().locale))});
+    if (!preview.keepsUntil)
+        rows.push_back({tr("Keeps"), tr("no figure")});
+    m_rows->setRows(rows);
+}
+
+QStringList MixDialog::warningsFor(const Result<MixPreview>& preview) const
+{
+    QStringList warnings;
+    if (!preview)
+        warnings << errorSentence(preview.error(), wording());
+    const std::string chosen = m_vessel->currentData().toString().toStdString();
+    for (const Bottle& bottle : session().bottles()) {
+        if (bottle.batch.vessel->id == chosen)
+            warnings << tr("%1 still holds %2.")
+                            .arg(QString::fromStdString(bottle.batch.vessel->name),
+                                 QString::fromStdString(bottle.batch.name));
+    }
+    if (preview && preview->bottleCostsTime())
+        warnings << tr("In this bottle it keeps about %1, not the published %2: the air in it and "
+                       "what its wall and cap let through take the rest. A full glass bottle keeps "
+                       "longest.")
+                        .arg(keepingText(*preview->inThisBottle, wording().locale),
+                             keepingText(*solution()->keeping.full, wording().locale));
+    if (m_taken.contains(m_name->text().trimmed(), Qt::CaseInsensitive))
+        warnings << tr("There is or was another bottle named %1.").arg(m_name->text().trimmed());
+    return warnings;
+}
+
+bool MixDialog::fieldsAreFine()
+{
+    if (!solution()) {
+        showProblem(QStringLiteral("solution"), tr("Solution: choose one."));
+        return false;
+    }
+    if (m_name->text().trimmed().isEmpty()) {
+        showProblem(QStringLiteral("batch-name"), tr("Name on the label: a name is needed."));
+        return false;
+    }
+    if (newVessel() && m_vesselName->text().trimmed().isEmpty()) {
+        showProblem(QStringLiteral("name"), tr("Name of the new bottle: a name is needed."));
+        return false;
+    }
+    return true;
+}
+
+Result<void> MixDialog::act()
+{
+    auto into = *vessel();
+    // Before a new bottle is entered, it is sure that the batch will fit into it.
+    if (const auto fits =
+            previewMix(*solution(), into, chemistry::Millilitres(*m_volume->value()), when().at);
+        !fits)
+        return tl::unexpected(fits.error());
+    if (newVessel()) {
+        into.id = session().newId();
+        if (auto fine = session().doing([&](ledger::Book& book) { return book.add(into); }); !fine)
+            return fine;
+        fillBottles(into.id);
+        vesselChanged();
+    }
+    const ledger::NewBatch batch{solution()->id,
+                                 into.id,
+                                 chemistry::Millilitres(*m_volume->value()),
+                                 m_name->text().trimmed().toStdString(),
+                                 {},
+                                 m_found->isChecked()};
+    const auto done = session().doing([&](ledger::Book& book) { return book.mix(batch, when()); });
+    if (!done)
+        return tl::unexpected(done.error());
+    m_mixed = QString::fromStdString(*done);
+    return {};
+}
+
+} // namespace ullage::app

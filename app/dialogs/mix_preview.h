@@ -1,0 +1,28 @@
+// What a batch would become if it were mixed so: the same fold and verdict as for a real one.
+#pragma once
+
+#include "core/ledger/verdict.h"
+
+#include <optional>
+#include <vector>
+
+namespace ullage::app
+{
+
+struct MixPreview {
+    std::optional<chemistry::Films> films;
+    double firstFactor = 1;                       ///< on the first film's time
+    std::optional<double> tenthFactor;            ///< on the tenth's, if it can do ten
+    std::optional<chemistry::Instant> keepsUntil; ///< as published, in a full bottle
+    std::optional<chemistry::Instant> discardBy;  ///< standing in this bottle, untouched
+    std::optional<chemistry::Days> inThisBottle;  ///< from mixing to discardBy
+
+    /// The bottle takes more than a tenth off the published keeping time.
+    [[nodiscard]] bool bottleCostsTime() const;
+};
+
+/// Refuses what the Book would refuse: a volume over the capacity or not above 0.
+Result<MixPreview> previewMix(const formulary::Solution& solution, const formulary::Vessel& vessel,
+                              chemistry::Millilitres volume, chemistry::Instant at);
+
+} // namespace ullage::app

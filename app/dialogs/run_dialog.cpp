@@ -1,0 +1,213 @@
+#include "app/dialogs/run_dialog.h"
+
+#include "app/dialogs/base_times_edit.h"
+#include "app/dialogs/film_rows.h"
+#include "app/widgets/card.h"
+#include "app/widgets/figures.h"
+#include "app/widgets/theme.h"
+#include "app/words/cautions.h"
+#include "app/words/number_text.h"
+#include "app/words/verdict_words.h"
+#include "core/chemistry/films.h"
+#include "core/chemistry/fixing.h"
+
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+using formulary::Role;
+
+const QString kFilms = QStringLiteral("films");
+const QString kTimes = QStringLiteral("times");
+const QString kBaths = QStringLiteral("baths");
+const QString kThermometerFigure = QStringLiteral("thermometer");
+constexpr double kUsualTemperature = 20;
+
+} // namespace
+
+RunDialog::RunDialog(const DialogContext& context, const Bottle* first, QWidget* parent)
+    : DeedDialog(context, tr("Run film"), parent)
+{
+    buildForm();
+    buildSide();
+    if (first && first->assessment.verdict != ledger::Verdict::Discard)
+        m_baths->choose(*first);
+    connect(m_films, &FilmRows::changed, this, &RunDialog::refresh);
+    connect(m_thermometer, &QuantityEdit::valueChanged, this, &RunDialog::refresh);
+    connect(m_times, &BaseTimesEdit::changed, this, &RunDialog::refresh);
+    connect(m_baths, &BathTable::changed, this, [this] {
+        developerChanged();
+        refresh();
+    });
+    developerChanged();
+    refresh();
+    setDeed(tr("Log this run"));
+    m_films->setFocus();
+}
+
+void RunDialog::buildForm()
+{
+    m_films = new FilmRows(wording(), this);
+    m_films->addFilms(QStringLiteral("135-36"), 1);
+    addRow(kFilms, tr("&Film: how many, which format"), m_films, Width::Half);
+    m_times = new BaseTimesEdit(wording(), this);
+    addRow(kTimes, tr("Film &maker's time, fresh developer"), m_times, Width::Half);
+    m_thermometer = addQuantity(QStringLiteral("temperature_c"), tr("&Thermometer"),
+                                QuantityKind::Temperature, Width::Half);
+    m_thermometer->setRange(0, 60);
+    m_thermometer->setRequired(true);
+    m_thermometer->setValue(
+        preferences().lastFigure(kThermometerFigure).value_or(kUsualTemperature));
+    auto* moment = addWhen({}, {}, Width::Half);
+    connect(moment, &WhenEdit::changed, this, &RunDialog::refresh);
+    m_baths = new BathTable(context(), this);
+    addRow(kBaths, tr("&Baths"), m_baths);
+}
+
+void RunDialog::buildSide()
+{
+    m_develop = new Card(tr("Develop"), this);
+    m_time = new FigureLabel(m_develop);
+    m_time->setFont(Theme::font(TextRole::Hero));
+    m_note = new QLabel(m_develop);
+    m_note->setWordWrap(true);
+    m_note->setTextFormat(Qt::PlainText);
+    setTone(m_note, Tone::Quiet);
+    m_rows = new FactorRows(m_develop);
+    m_fix = new QLabel(m_develop);
+    m_fix->setWordWrap(true);
+    m_fix->setTextFormat(Qt::PlainText);
+    m_warnings = new QLabel(m_develop);
+    m_warnings->setWordWrap(true);
+    m_warnings->setTextFormat(Qt::PlainText);
+    setTone(m_warnings, Tone::Near);
+    for (QWidget* widget : {static_cast<QWidget*>(m_time), static_cast<QWidget*>(m_note),
+                            static_cast<QWidget*>(m_rows), static_cast<QWidget*>(m_fix),
+                            static_cast<QWidget*>(m_warnings)})
+        m_develop->body()->addWidget(widget);
+    side()->addWidget(m_develop);
+    addCautions(tr("Before you pour"), runningCautions());
+}
+
+// Times are remembered for each developer: with another one, other times.
+void RunDialog::developerChanged()
+{
+    const Bottle* developer = m_baths->chosen(Role::Developer);
+    const std::string solution = developer ? developer->batch.solution->id : std::string();
+    if (solution == m_developer)
+        return;
+    m_developer = solution;
+    m_times->setPairs(preferences().baseTimes(solution));
+}
+
+QString RunDialog::timeShown() const { return m_time->text(); }
+
+// The developer as it was at the moment given, so that a run entered late is timed by its own wear.
+NextFilm RunDialog::developing() const
+{
+    const Bottle* developer = m_baths->chosen(Role::Developer);
+    if (!developer)
+        return {.note = tr("No developer is chosen.")};
+    if (!m_thermometer->value())
+        return {.note = tr("Read the thermometer.")};
+    auto then = session().book().batch(developer->batch.id, when().at);
+    const ledger::Batch& batch = then ? *then : developer->batch;
+    return nextFilm(batch, ledger::assess(batch), m_times->pairs(),
+                    chemistry::Celsius(*m_thermometer->value()), wording());
+}
+
+QString RunDialog::fixing() const
+{
+    const Bottle* fixer = m_baths->chosen(Role::Fixer);
+    if (!fixer)
+        return {};
+    if (!fixer->assessment.clearing)
+        return tr("Fix for twice the clearing time: test a piece of film, none is on record.");
+    const auto& clearing = *fixer->assessment.clearing;
+    const double cold = m_thermometer->value()
+                            ? chemistry::coldFactor(chemistry::Celsius(*m_thermometer->value()))
+                            : 1;
+    const QString time = timeText(clearing.fixingTime() * cold, TimeStep::FiveSeconds);
+    if (!fixer->batch.solution->tabularFactor)
+        return tr("Fix for %1, twice the clearing time.").arg(time);
+    return tr("Fix for %1, twice the clearing time; for tabular grains %2.")
+        .arg(time, timeText(clearing.now * (*fixer->batch.solution->tabularFactor * cold),
+                            TimeStep::FiveSeconds));
+}
+
+void RunDialog::addBottleWarnings(QStringList& warnings) const
+{
+    const auto load = m_films->load().units();
+    for (const Role role : {Role::Developer, Role::Stop, Role::Fixer, Role::WashAid,
+                            Role::WettingAgent, Role::Other}) {
+        const Bottle* bottle = m_baths->chosen(role);
+        if (!bottle)
+            continue;
+        const QString name = QString::fromStdString(bottle->batch.name);
+        const auto& so = bottle->assessment;
+        if (so.verdict == ledger::Verdict::Discard || so.verdict == ledger::Verdict::TestFirst) {
+            const auto reasons = forReading(so.reasons);
+            warnings << tr("%1: %2", "bottle, reason")
+                            .arg(name,
+                                 reasonSentence(reasons.front(), bottle->batch, so, wording()));
+        } else if (so.filmsLeft && load > *so.filmsLeft + chemistry::Films(chemistry::kFilmSlack)) {
+            warnings << tr("%1 has %2 left; this load is %3.")
+                            .arg(name, filmsText(*so.filmsLeft, wording()),
+                                 filmsText(load, wording()));
+        }
+    }
+}
+
+void RunDialog::refresh()
+{
+    const NextFilm next = developing();
+    m_time->setText(next.time);
+    m_time->setVisible(!next.time.isEmpty());
+    m_note->setText(next.note);
+    m_rows->setRows(next.rows);
+    m_rows->setVisible(!next.rows.empty());
+    m_fix->setText(fixing());
+    m_fix->setVisible(!m_fix->text().isEmpty());
+    m_warned = next.warnings;
+    addBottleWarnings(m_warned);
+    m_warnings->setText(m_warned.join(u'\n'));
+    m_warnings->setVisible(!m_warned.isEmpty());
+}
+
+bool RunDialog::fieldsAreFine()
+{
+    const auto fine = [&](const QString& field, const QString& problem) {
+        if (!problem.isEmpty())
+            showProblem(field, problem);
+        return problem.isEmpty();
+    };
+    if (!fine(kFilms, m_films->problem()) || !fine(kTimes, m_times->problem()))
+        return false;
+    const QStringList problems = m_baths->problems();
+    if (!problems.isEmpty())
+        return fine(kBaths, problems.front());
+    if (m_baths->baths().empty())
+        return fine(kBaths, tr("Baths: choose at least one bottle."));
+    return true;
+}
+
+Result<void> RunDialog::act()
+{
+    const ledger::FilmRun run{m_films->load(), m_baths->baths(), {}};
+    const auto done =
+        session().doing([&](ledger::Book& book) { return book.process(run, when().at); });
+    if (!done)
+        return tl::unexpected(done.error());
+    if (!m_developer.empty() && !m_times->pairs().empty())
+        preferences().setBaseTimes(m_developer, m_times->pairs());
+    preferences().setLastFigure(kThermometerFigure, *m_thermometer->value());
+    m_baths->remember(preferences());
+    return {};
+}
+
+} // namespace ullage::app

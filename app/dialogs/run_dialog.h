@@ -1,0 +1,59 @@
+// Running film, in its simple form: what film, through which bottles, how warm; how long it takes;
+// and everything logged at once.
+#pragma once
+
+#include "app/dialogs/bath_table.h"
+#include "app/dialogs/deed_dialog.h"
+#include "app/shelf/shelf_views.h"
+
+class QLabel;
+
+namespace ullage::app
+{
+
+class BaseTimesEdit;
+class Card;
+class FactorRows;
+class FigureLabel;
+class FilmRows;
+
+class RunDialog : public DeedDialog
+{
+    Q_OBJECT
+
+public:
+    /// `first` is chosen for its role, if it is given and may be used.
+    RunDialog(const DialogContext& context, const Bottle* first, QWidget* parent = nullptr);
+
+    /// The developing time shown, "12:35" or a factor; empty without a developer.
+    [[nodiscard]] QString timeShown() const;
+    [[nodiscard]] QStringList warnings() const { return m_warned; }
+
+protected:
+    bool fieldsAreFine() override;
+    Result<void> act() override;
+
+private:
+    void buildForm();
+    void buildSide();
+    void developerChanged();
+    void refresh();
+    [[nodiscard]] NextFilm developing() const;
+    void addBottleWarnings(QStringList& warnings) const;
+    [[nodiscard]] QString fixing() const;
+
+    FilmRows* m_films;
+    QuantityEdit* m_thermometer;
+    BaseTimesEdit* m_times;
+    BathTable* m_baths;
+    Card* m_develop;
+    FigureLabel* m_time;
+    QLabel* m_note;
+    FactorRows* m_rows;
+    QLabel* m_fix;
+    QLabel* m_warnings;
+    QStringList m_warned;
+    std::string m_developer; ///< solution whose times are shown
+};
+
+} // namespace ullage::app

@@ -1,0 +1,57 @@
+// When something happened: now, unless the user says otherwise.
+#pragma once
+
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QWidget>
+
+#include "core/chemistry/quantities.h"
+
+#include <QLocale>
+
+#include <functional>
+#include <optional>
+
+class QDateTimeEdit;
+class QPushButton;
+
+namespace ullage::app
+{
+
+class WhenEdit : public QWidget
+{
+    Q_OBJECT
+
+public:
+    using Clock = std::function<chemistry::Instant()>;
+
+    WhenEdit(Clock clock, const QLocale& locale, QWidget* parent = nullptr);
+
+    /// Nothing can have happened before this (the mixing of the batch); `what` names it for the
+    /// message ("Dev 14 was mixed").
+    void setEarliest(std::optional<chemistry::Instant> earliest, const QString& what = {});
+
+    /// The clock's moment until the user sets another. The field counts in minutes: within the
+    /// minute of the earliest moment or of now, those are meant.
+    [[nodiscard]] chemistry::Instant moment() const;
+    void setMoment(chemistry::Instant moment);
+    [[nodiscard]] bool isNow() const { return !m_set; }
+
+    /// Why this cannot be, naming the value and what is allowed; empty if it can.
+    [[nodiscard]] QString problem() const;
+
+signals:
+    void changed();
+
+private:
+    void showNow();
+
+    Clock m_clock;
+    QLocale m_locale;
+    std::optional<chemistry::Instant> m_earliest;
+    QString m_earliestWhat;
+    bool m_set = false;
+    QDateTimeEdit* m_edit;
+    QPushButton* m_now;
+};
+
+} // namespace ullage::app

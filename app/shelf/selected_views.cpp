@@ -1,0 +1,171 @@
+// The bottle selected: its next time factor by factor, its sentences and charts.
+#include "app/shelf/shelf_charts.h"
+#include "app/shelf/shelf_views.h"
+#include "app/words/error_words.h"
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+#include "app/words/verdict_words.h"
+#include "core/chemistry/fixing.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(ShelfViews)
+};
+
+QString warningText(chemistry::TimeWarning warning, const Wording& wording)
+{
+    if (warning == chemistry::TimeWarning::OutsideUsualRange)
+        return Words::tr("Outside the usual %1 to %2: the result is less sure.")
+            .arg(shortTemperatureText(chemistry::kCoolestUsual, wording),
+                 shortTemperatureText(chemistry::kWarmestUsual, wording));
+    return Words::tr("Outside the temperatures of the film maker's times: reckoned on by rule.");
+}
+
+std::set<BottleAction> allowed(const ledger::Batch& batch)
+{
+    auto actions = allBottleActions();
+    actions.erase(BottleAction::Label); // nothing prints labels yet
+    if (batch.dissolved)
+        actions.erase(BottleAction::Dissolved);
+    if (batch.contaminated)
+        actions.erase(BottleAction::Contaminated);
+    return actions;
+}
+
+} // namespace
+
+NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                  std::span<const chemistry::TimeAtTemperature> pairs,
+                  chemistry::Celsius temperature, const Wording& wording)
+{
+    NextFilm next;
+    const QString at = shortTemperatureText(temperature, wording);
+    double total = assessment.wearFactor * batch.stripFactor.value_or(1);
+    if (!pairs.empty()) {
+        // The pair next to the thermometer is the one the others are told from.
+        const auto nearest =
+            *std::min_element(pairs.begin(), pairs.end(), [&](const auto& a, const auto& b) {
+                return std::abs((a.temperature - temperature).value()) <
+                       std::abs((b.temperature - temperature).value());
+            });
+        const auto base = chemistry::baseTime(pairs, temperature, batch.solution->q10);
+        if (base) {
+            next.rows.push_back({Words::tr("Film maker's time, %1")
+                                     .arg(shortTemperatureText(nearest.temperature, wording)),
+                                 timeText(nearest.time)});
+            next.rows.push_back(
+                {Words::tr("Temperature, %1").arg(temperatureText(temperature, wording)),
+                 factorText(base->time / nearest.time, wording.locale)});
+            next.seconds = base->time * total;
+            next.time = timeText(*next.seconds, TimeStep::FiveSeconds);
+            next.note = Words::tr("at %1, for the next film").arg(at);
+            for (const auto warning : base->warnings)
+                next.warnings << warningText(warning, wording);
+        } else {
+            next.note = Words::tr("no time can be given at %1").arg(at);
+            next.warnings << errorSentence(base.error(), wording);
+        }
+    } else {
+        next.note = Words::tr("times the film maker's time; type that in at Run film");
+    }
+    next.rows.push_back(
+        {Words::tr("Wear, %1 in %2")
+             .arg(filmsText(batch.filmsDone, wording), volumeText(batch.volume, wording)),
+         factorText(assessment.wearFactor, wording.locale)});
+    next.rows.push_back(
+        {batch.stripAt
+             ? Words::tr("Strip test, %1").arg(dayText(*batch.stripAt, batch.asOf, wording.locale))
+             : Words::tr("Strip test, none yet"),
+         factorText(batch.stripFactor.value_or(1), wording.locale)});
+    if (next.time.isEmpty())
+        next.time = factorText(total, wording.locale);
+    return next;
+}
+
+NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                    chemistry::Celsius temperature, const Wording& wording)
+{
+    NextFilm next;
+    if (!assessment.clearing) {
+        next.note = Words::tr("Fix for twice the clearing time: test a piece of film, no test is "
+                              "on record.");
+        return next;
+    }
+    const auto& clearing = *assessment.clearing;
+    const double cold = chemistry::coldFactor(temperature);
+    next.seconds = clearing.fixingTime() * cold;
+    next.time = timeText(*next.seconds, TimeStep::FiveSeconds);
+    next.note = Words::tr("in the fixer at %1").arg(shortTemperatureText(temperature, wording));
+    next.rows.push_back({Words::tr("Clears now, 20 °C"), timeText(clearing.now)});
+    if (clearing.fresh)
+        next.rows.push_back({Words::tr("Cleared when fresh"), timeText(*clearing.fresh)});
+    next.rows.push_back({Words::tr("Twice the clearing time"),
+                         factorText(chemistry::kFixFactor.value, wording.locale)});
+    next.rows.push_back({Words::tr("Temperature, %1").arg(temperatureText(temperature, wording)),
+                         factorText(cold, wording.locale)});
+    if (batch.solution->tabularFactor)
+        next.rows.push_back({Words::tr("With tabular grains"),
+                             timeText(clearing.now * (*batch.solution->tabularFactor * cold),
+                                      TimeStep::FiveSeconds)});
+    return next;
+}
+
+SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                              std::span<const ledger::Batch> past,
+                              std::span<const chemistry::TimeAtTemperature> pairs,
+                              chemistry::Celsius temperature, const Wording& wording)
+{
+    SelectedBottle selected;
+    const auto role = batch.solution->role;
+    const bool developer = role == formulary::Role::Developer;
+    selected.id = QString::fromStdString(batch.id);
+    selected.name = QString::fromStdString(batch.name);
+    selected.nextTitle = Words::tr("%1 · next film").arg(selected.name);
+    if (developer || role == formulary::Role::Fixer) {
+        const NextFilm next = developer ? nextFilm(batch, assessment, pairs, temperature, wording)
+                                        : nextFixing(batch, assessment, temperature, wording);
+        selected.nextTime = next.time;
+        (next.time.isEmpty() ? selected.noTime : selected.nextDetail) = next.note;
+        selected.factors = next.rows;
+    } else {
+        selected.noTime = Words::tr("It has no time of its own: use it as its packet says.");
+    }
+    selected.verdict = static_cast<VerdictLook>(assessment.verdict);
+    selected.why = Words::tr("Why: %1").arg(verdictWord(assessment.verdict));
+    selected.reasons = bottleSentences(batch, assessment, wording);
+    if (const QString first = firstSentence(assessment, wording);
+        !first.isEmpty() && !selected.reasons.isEmpty() && selected.reasons.back() == first) {
+        selected.closing = first;
+        selected.reasons.removeLast();
+    }
+    if (batch.limits || batch.solution->capacity)
+        selected.left = whatIsLeftChart(batch, assessment, past, wording);
+    else
+        selected.noLeft = Words::tr("It has neither a capacity nor a keeping time to draw.");
+    selected.perFilmTitle =
+        developer ? Words::tr("Time for each film") : Words::tr("Clearing time");
+    const ChartSpec chart = developer
+                                ? filmTimesChart(batch, assessment, pairs, temperature, wording)
+                                : clearingChart(batch, assessment, wording);
+    if (!chart.series.empty() && (developer || assessment.clearing))
+        selected.perFilm = chart;
+    else if (role == formulary::Role::Fixer)
+        selected.noPerFilm = Words::tr("Its clearing tests will be drawn here.");
+    else
+        selected.noPerFilm = developer ? Words::tr("It has no capacity to count films by.")
+                                       : Words::tr("Its time does not grow with film.");
+    selected.actions = allowed(batch);
+    return selected;
+}
+
+} // namespace ullage::app
