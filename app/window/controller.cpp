@@ -1,0 +1,234 @@
+#include "app/window/controller.h"
+
+#include "app/dialogs/history_dialog.h"
+#include "app/dialogs/mark_dialogs.h"
+#include "app/dialogs/mix_dialog.h"
+#include "app/dialogs/run_dialog.h"
+#include "app/dialogs/test_dialog.h"
+#include "app/dialogs/volume_dialogs.h"
+#include "app/shelf/shelf_charts.h"
+#include "app/shelf/shelf_page.h"
+#include "app/shelf/shelf_views.h"
+#include "app/widgets/prompts.h"
+#include "app/window/about_dialog.h"
+#include "app/window/main_window.h"
+#include "app/words/error_words.h"
+#include "app/words/event_words.h"
+#include "app/words/moment_text.h"
+
+#include <QThread>
+
+namespace ullage::app
+{
+
+Controller::Controller(MainWindow& window, Session& session, Preferences& preferences,
+                       QObject* parent)
+    : QObject(parent), m_window(window), m_session(session), m_preferences(preferences),
+      m_wording(preferences.wording())
+{
+    connectWindow();
+    connectSession();
+    m_window.setUnits(m_wording.units);
+    m_window.showTheme(Theme::instance().mode());
+    if (m_session.isOpen()) {
+        m_window.setBook(m_session.bookName());
+        refresh();
+    }
+}
+
+Controller::~Controller()
+{
+    if (m_job)
+        m_job->wait();
+}
+
+void Controller::connectWindow()
+{
+    MainWindow* window = &m_window;
+    connect(window, &MainWindow::mixRequested, this, &Controller::mix);
+    connect(window, &MainWindow::bottleActionRequested, this, &Controller::doWith);
+    connect(window, &MainWindow::undoRequested, this, [this] { undoOrRedo(false); });
+    connect(window, &MainWindow::redoRequested, this, [this] { undoOrRedo(true); });
+    connect(window, &MainWindow::unitsChosen, this, &Controller::setUnits);
+    connect(window, &MainWindow::themeChosen, this, [this](ThemeMode mode) {
+        Theme::instance().setMode(mode);
+        m_preferences.setLook(static_cast<Preferences::Look>(mode));
+    });
+    connect(window, &MainWindow::languageChosen, this, [this](const QString& code) {
+        m_preferences.setLanguage(code);
+        emit languageChosen(code);
+        m_wording = m_preferences.wording();
+        refresh();
+    });
+    connect(window, &MainWindow::aboutRequested, this, &Controller::about);
+    connect(window, &MainWindow::newBookRequested, this, &Controller::newBook);
+    connect(window, &MainWindow::openBookRequested, this, &Controller::chooseBook);
+    connect(window, &MainWindow::importRequested, this, &Controller::importInto);
+    connect(window, &MainWindow::exportRequested, this, &Controller::exportTo);
+    connect(window, &MainWindow::backupRequested, this, &Controller::backUpTo);
+    connect(window, &MainWindow::restoreRequested, this, &Controller::restoreFrom);
+    connect(window, &MainWindow::checkRequested, this, &Controller::checkBook);
+    connect(window, &MainWindow::closing, this,
+            [this] { m_preferences.setWindowGeometry(m_window.layoutState()); });
+    connect(window->shelf(), &ShelfPage::bottleSelected, this, &Controller::showSelected);
+}
+
+void Controller::connectSession()
+{
+    connect(&m_session, &Session::changed, this, &Controller::refresh);
+    connect(&m_session, &Session::opened, this, [this] { m_window.setBook(m_session.bookName()); });
+    connect(&m_session, &Session::failed, this,
+            [this](const Error& error) { fail(tr("The book could not be read"), error); });
+    connect(&m_session, &Session::backedUp, this, [this](const QDateTime& at) {
+        m_window.setBackup(
+            tr("Backed up %1").arg(m_wording.locale.toString(at, QLocale::ShortFormat)));
+    });
+    connect(&m_session, &Session::backupFailed, this, [this](const Error& error) {
+        m_window.setBackup(tr("Not backed up: %1").arg(sentence(error)), true);
+    });
+}
+
+bool Controller::openBook(const QString& path)
+{
+    if (const auto opened = m_session.open(path); !opened) {
+        fail(tr("The book cannot be opened"), opened.error());
+        return false;
+    }
+    m_preferences.setLastBook(path);
+    return true;
+}
+
+void Controller::refresh()
+{
+    if (!m_session.isOpen())
+        return;
+    std::vector<BottleView> views;
+    std::optional<chemistry::Instant> next;
+    const auto now = m_session.now();
+    for (const Bottle& bottle : m_session.bottles()) {
+        views.push_back(bottleView(bottle.batch, bottle.assessment, m_wording));
+        const auto by = bottle.assessment.discardBy;
+        if (by && *by > now && (!next || *by < *next))
+            next = by;
+    }
+    ShelfPage* shelf = m_window.shelf();
+    shelf->setSummary(views.empty() ? QString() : shelfSummary(views, next, now, m_wording));
+    shelf->setBottles(std::move(views));
+    showSelected(shelf->currentBottle());
+    showUndo();
+}
+
+void Controller::showSelected(const QString& id)
+{
+    const Bottle* bottle = m_session.bottle(id);
+    if (!bottle)
+        return;
+    const ledger::Batch& batch = bottle->batch;
+    std::vector<ledger::Batch> past;
+    for (const auto moment : pastMoments(batch)) {
+        if (auto then = m_session.book().batch(batch.id, moment))
+            past.push_back(std::move(*then));
+    }
+    constexpr double kUsual = 20;
+    const chemistry::Celsius temperature(kUsual);
+    m_window.shelf()->setSelected(selectedBottle(batch, bottle->assessment, past,
+                                                 m_preferences.baseTimes(batch.solution->id),
+                                                 temperature, m_wording));
+}
+
+void Controller::showUndo()
+{
+    const auto name = [](const std::optional<ledger::Action>& action) {
+        return action ? std::optional(actionName(*action)) : std::nullopt;
+    };
+    m_window.setUndo(name(m_session.book().undoable()), name(m_session.book().redoable()));
+}
+
+void Controller::undoOrRedo(bool redo)
+{
+    if (!m_session.isOpen())
+        return;
+    if (const auto done = redo ? m_session.redo() : m_session.undo(); !done)
+        fail(redo ? tr("That cannot be done again") : tr("That cannot be undone"), done.error());
+}
+
+void Controller::setUnits(const Units& units)
+{
+    m_preferences.setUnits(units);
+    m_wording = m_preferences.wording();
+    m_window.setUnits(units);
+    refresh();
+}
+
+void Controller::open(DeedDialog* dialog)
+{
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void Controller::mix()
+{
+    if (!m_session.isOpen())
+        return;
+    auto* dialog = new MixDialog({m_session, m_preferences, m_wording}, &m_window);
+    connect(dialog, &QDialog::accepted, this,
+            [this, dialog] { m_window.shelf()->selectBottle(dialog->mixed()); });
+    open(dialog);
+}
+
+void Controller::doWith(BottleAction action, const QString& batch)
+{
+    if (!m_session.isOpen())
+        return;
+    const DialogContext context{m_session, m_preferences, m_wording};
+    const Bottle* bottle = m_session.bottle(batch);
+    if (action == BottleAction::RunFilm)
+        return open(new RunDialog(context, bottle, &m_window));
+    if (!bottle)
+        return;
+    switch (action) {
+    case BottleAction::RunFilm:
+    case BottleAction::Label:
+        return;
+    case BottleAction::TopUp:
+        return open(new TopUpDialog(context, *bottle, &m_window));
+    case BottleAction::DrawOff:
+        return open(new DrawOffDialog(context, *bottle, &m_window));
+    case BottleAction::Move:
+        return open(new MoveDialog(context, *bottle, &m_window));
+    case BottleAction::Test:
+        return open(new TestDialog(context, *bottle, &m_window));
+    case BottleAction::Dissolved:
+        return open(new MarkDialog(MarkDialog::Mark::Dissolved, context, *bottle, &m_window));
+    case BottleAction::Contaminated:
+        return open(new MarkDialog(MarkDialog::Mark::Contaminated, context, *bottle, &m_window));
+    case BottleAction::Note:
+        return open(new NoteDialog(context, *bottle, &m_window));
+    case BottleAction::Opened:
+        return open(new OpenedDialog(context, *bottle, &m_window));
+    case BottleAction::StoodOpen:
+        return open(new StoodOpenDialog(context, *bottle, &m_window));
+    case BottleAction::StoredAt:
+        return open(new StoredAtDialog(context, *bottle, &m_window));
+    case BottleAction::History:
+        return open(new HistoryDialog(context, *bottle, &m_window));
+    case BottleAction::Discard:
+        return open(new DiscardDialog(context, *bottle, &m_window));
+    }
+}
+
+void Controller::about()
+{
+    auto* dialog = new AboutDialog(&m_window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+QString Controller::sentence(const Error& error) const { return errorSentence(error, m_wording); }
+
+void Controller::fail(const QString& title, const Error& error)
+{
+    prompts().fail(&m_window, title, sentence(error));
+}
+
+} // namespace ullage::app

@@ -1,0 +1,70 @@
+// Connects the window to the book: what the session holds to what is shown, what the user asks for
+// to the dialogs that do it.
+#pragma once
+
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QObject>
+
+#include "app/session/preferences.h"
+#include "app/session/session.h"
+#include "app/shelf/bottle_actions.h"
+#include "app/window/book_jobs.h"
+
+namespace ullage::app
+{
+
+class DeedDialog;
+class MainWindow;
+
+class Controller : public QObject
+{
+    Q_OBJECT
+
+public:
+    /// All of them outlive it.
+    Controller(MainWindow& window, Session& session, Preferences& preferences,
+               QObject* parent = nullptr);
+    ~Controller() override;
+
+    /// Opens a book and remembers it as the last one; says why if it cannot be. False then.
+    bool openBook(const QString& path);
+
+    void mix();
+    void doWith(BottleAction action, const QString& batch);
+
+signals:
+    /// The user chose another language; whoever has the translators installs it.
+    void languageChosen(const QString& code);
+
+private:
+    void connectWindow();
+    void connectSession();
+    void refresh();
+    void showSelected(const QString& id);
+    void showUndo();
+    void open(DeedDialog* dialog);
+    void undoOrRedo(bool redo);
+    void setUnits(const Units& units);
+    void about();
+
+    // Files (controller_files.cpp).
+    void newBook();
+    void chooseBook();
+    void importInto();
+    void exportTo();
+    void backUpTo();
+    void restoreFrom();
+    void checkBook();
+    void run(const QString& doing, BookJob job, std::function<QString(int)> done);
+
+    [[nodiscard]] QString sentence(const Error& error) const;
+    void fail(const QString& title, const Error& error);
+
+    MainWindow& m_window;
+    Session& m_session;
+    Preferences& m_preferences;
+    Wording m_wording;
+    QThread* m_job = nullptr;
+};
+
+} // namespace ullage::app

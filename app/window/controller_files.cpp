@@ -1,0 +1,162 @@
+// Books, journals and copies: choosing the file, and the work on a thread.
+#include "app/widgets/prompts.h"
+#include "app/window/controller.h"
+#include "app/window/main_window.h"
+#include "core/store/backup.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QProgressDialog>
+#include <QThread>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+const QString kBookEnding = QStringLiteral(".ullage");
+const QString kJournalEnding = QStringLiteral(".jsonl");
+
+QString withEnding(const QString& file, const QString& ending)
+{
+    return QFileInfo(file).suffix().isEmpty() ? file + ending : file;
+}
+
+} // namespace
+
+// The window waits for the job but stays alive; a job that is quick shows nothing.
+void Controller::run(const QString& doing, BookJob job, std::function<QString(int)> done)
+{
+    if (m_job)
+        return;
+    auto* progress = new QProgressDialog(doing, QString(), 0, 0, &m_window);
+    progress->setWindowModality(Qt::WindowModal);
+    progress->setMinimumDuration(400);
+    progress->setCancelButton(nullptr);
+    progress->setValue(0);
+    auto result = std::make_shared<Result<int>>(0);
+    m_job = QThread::create([job = std::move(job), result] { *result = job(); });
+    m_job->setParent(this);
+    connect(m_job, &QThread::finished, this, [this, progress, result, doing, done] {
+        m_job->deleteLater();
+        m_job = nullptr;
+        progress->close();
+        progress->deleteLater();
+        m_session.lookForChanges();
+        if (*result)
+            prompts().tell(&m_window, doing, done(**result));
+        else
+            fail(doing, result->error());
+    });
+    m_job->start();
+}
+
+void Controller::newBook()
+{
+    const auto file = prompts().saveFile(&m_window, tr("New book"), tr("darkroom") + kBookEnding,
+                                         tr("Books (*.ullage)"));
+    if (!file)
+        return;
+    const QString path = withEnding(*file, kBookEnding);
+    if (QFile::exists(path)) {
+        prompts().fail(&m_window, tr("New book"),
+                       tr("%1 is there already; a book is never overwritten. Choose another name.")
+                           .arg(QFileInfo(path).fileName()));
+        return;
+    }
+    openBook(path);
+}
+
+void Controller::chooseBook()
+{
+    const auto file =
+        prompts().openFile(&m_window, tr("Open book"), tr("Books (*.ullage);;All files (*)"));
+    if (!file)
+        return;
+    if (!QFile::exists(*file)) {
+        prompts().fail(&m_window, tr("Open book"),
+                       tr("There is no %1.").arg(QFileInfo(*file).fileName()));
+        return;
+    }
+    openBook(*file);
+}
+
+void Controller::importInto()
+{
+    if (!m_session.isOpen())
+        return;
+    const auto file = prompts().openFile(&m_window, tr("Import a journal"),
+                                         tr("Journals (*.jsonl);;All files (*)"));
+    if (!file)
+        return;
+    run(tr("Import a journal"),
+        importJob(
+            m_session.path(), *file, [this] { return m_session.now(); },
+            [this] { return m_session.newId(); }),
+        [](int count) { return tr("%Ln new entry(s).", nullptr, count); });
+}
+
+void Controller::exportTo()
+{
+    if (!m_session.isOpen())
+        return;
+    const QString name = QFileInfo(m_session.path()).completeBaseName() + kJournalEnding;
+    const auto file = prompts().saveFile(&m_window, tr("Export a journal"), name,
+                                         tr("Journals (*.jsonl);;Tables (*.csv)"));
+    if (!file)
+        return;
+    run(tr("Export a journal"), exportJob(m_session.path(), withEnding(*file, kJournalEnding)),
+        [](int count) { return tr("%Ln entry(s) written.", nullptr, count); });
+}
+
+void Controller::backUpTo()
+{
+    if (!m_session.isOpen())
+        return;
+    const QString name = QFileInfo(m_session.path()).completeBaseName() + tr("-copy") + kBookEnding;
+    const auto file =
+        prompts().saveFile(&m_window, tr("Back up the book"), name, tr("Books (*.ullage)"));
+    if (!file)
+        return;
+    run(tr("Back up the book"), copyJob(m_session.path(), withEnding(*file, kBookEnding)),
+        [](int) { return tr("A whole copy was made and checked."); });
+}
+
+void Controller::restoreFrom()
+{
+    if (!m_session.isOpen())
+        return;
+    const auto file =
+        prompts().openFile(&m_window, tr("Restore a copy"), tr("Books (*.ullage);;All files (*)"));
+    if (!file)
+        return;
+    const QString path = m_session.path();
+    const Question question{
+        tr("Restore a copy"),
+        tr("Put %1 in the place of the open book?").arg(QFileInfo(*file).fileName()),
+        tr("The book as it is now is kept beside it under another name."), tr("Restore"), true};
+    if (!prompts().confirm(&m_window, question))
+        return;
+    m_session.close();
+    const auto kept = store::restore(*file, path, true);
+    if (!openBook(path))
+        return;
+    if (kept)
+        prompts().tell(
+            &m_window, tr("Restore a copy"),
+            tr("Restored. The book as it was is kept as %1.").arg(QFileInfo(*kept).fileName()));
+    else
+        fail(tr("Restore a copy"), kept.error());
+}
+
+void Controller::checkBook()
+{
+    if (!m_session.isOpen())
+        return;
+    run(tr("Check the book"), checkJob(m_session.path()), [](int count) {
+        return tr("The book is sound; %Ln batch(s) were reckoned anew.", nullptr, count);
+    });
+}
+
+} // namespace ullage::app

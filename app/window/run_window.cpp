@@ -1,0 +1,103 @@
+#include "app/window/run_window.h"
+
+#include "app/session/starter.h"
+#include "app/widgets/theme.h"
+#include "app/window/controller.h"
+#include "app/window/main_window.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QFileInfo>
+#include <QStandardPaths>
+#include <QTranslator>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+const QString kTranslations = QStringLiteral(":/i18n");
+const QString kPrefix = QStringLiteral("ullage_");
+
+std::vector<MainWindow::Language> languages()
+{
+    std::vector<MainWindow::Language> found{
+        {QString(), QApplication::translate("Languages", "As the system")}};
+    const auto files = QDir(kTranslations).entryList({kPrefix + QStringLiteral("*.qm")});
+    for (const QString& file : files) {
+        const QString code = QFileInfo(file).completeBaseName().mid(kPrefix.size());
+        QString name = QLocale(code).nativeLanguageName();
+        if (!name.isEmpty())
+            name[0] = name[0].toUpper();
+        found.push_back({code, name});
+    }
+    return found;
+}
+
+QString backupFolder()
+{
+    return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) +
+           QStringLiteral("/copies");
+}
+
+} // namespace
+
+QString usualBook()
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    QDir().mkpath(folder);
+    return folder + QStringLiteral("/home.ullage");
+}
+
+void installLanguage(const QString& code)
+{
+    // Plurals of English are a translation too, so one is always installed.
+    static QTranslator* installed = nullptr;
+    const QLocale locale = code.isEmpty() ? QLocale() : QLocale(code);
+    auto* translator = new QTranslator(qApp);
+    if (!translator->load(locale, QStringLiteral("ullage"), QStringLiteral("_"), kTranslations) &&
+        !translator->load(kPrefix + QStringLiteral("en"), kTranslations)) {
+        delete translator;
+        return;
+    }
+    if (installed) {
+        QApplication::removeTranslator(installed);
+        installed->deleteLater();
+    }
+    installed = translator;
+    QApplication::installTranslator(translator);
+}
+
+int runWindow(const WindowOptions& options)
+{
+    Preferences preferences(options.settingsFile);
+    installLanguage(preferences.language());
+    auto& theme = Theme::instance();
+    theme.setMode(static_cast<ThemeMode>(preferences.look()));
+    theme.install(*qApp);
+
+    SessionOptions settings;
+    settings.clock = options.clock;
+    settings.starter = kStarterFormulary;
+    if (options.backUp)
+        settings.backups = backupFolder();
+    Session session(settings);
+    MainWindow window;
+    window.setLanguages(languages(), preferences.language());
+    window.restoreLayout(preferences.windowGeometry());
+    Controller controller(window, session, preferences);
+    QObject::connect(&controller, &Controller::languageChosen, installLanguage);
+    window.show();
+
+    const QString wanted = !options.book.isEmpty()             ? options.book
+                           : !preferences.lastBook().isEmpty() ? preferences.lastBook()
+                                                               : usualBook();
+    const QString before = preferences.lastBook();
+    controller.openBook(wanted);
+    if (!options.remember)
+        preferences.setLastBook(before);
+    return QApplication::exec();
+}
+
+} // namespace ullage::app

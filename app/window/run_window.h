@@ -1,0 +1,28 @@
+// The program with its window, from the open book to the last one closed.
+#pragma once
+
+#include "core/ledger/book.h"
+
+#include <QString>
+
+namespace ullage::app
+{
+
+struct WindowOptions {
+    QString book;         ///< empty: the last one, or at the first start a new one in its place
+    QString settingsFile; ///< empty: where the platform keeps settings
+    ledger::Clock clock;  ///< empty: the system's
+    bool remember = true; ///< the book becomes the last one used
+    bool backUp = true;   ///< a copy is made at the start
+};
+
+/// Needs a QApplication; runs its loop and returns what main() returns. Without a book that can be
+/// opened the window still opens, says why, and offers another.
+int runWindow(const WindowOptions& options);
+
+/// Where books are kept if nobody says otherwise.
+QString usualBook();
+/// Installs the translation of a language ("de"), of the system's for "". English is always there.
+void installLanguage(const QString& code);
+
+} // namespace ullage::app
