@@ -1,0 +1,154 @@
+#include "app/cli/command_line.h"
+
+#include "app/words/error_words.h"
+
+#include <QCoreApplication>
+#include <QUuid>
+
+#include <array>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct CommandLine {
+    Q_DECLARE_TR_FUNCTIONS(CommandLine)
+};
+
+struct Command {
+    const char* name;
+    int (*run)(const Call&);
+};
+
+constexpr std::array kCommands{Command{"report", reportCommand},  Command{"time", timeCommand},
+                               Command{"import", importCommand},  Command{"export", exportCommand},
+                               Command{"check", checkCommand},    Command{"backup", backupCommand},
+                               Command{"restore", restoreCommand}};
+
+std::string newId() { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); }
+
+// A journal is the user's input even where it needs a newer program; a book is the store.
+bool storesFault(const Error& error)
+{
+    const ErrorCode code = error.code;
+    return error.line == 0 && (code == ErrorCode::StoreFailed || code == ErrorCode::NewerBook ||
+                               code == ErrorCode::NotABook || code == ErrorCode::FileFailed);
+}
+
+} // namespace
+
+bool isCommand(const QString& word)
+{
+    return std::any_of(kCommands.begin(), kCommands.end(),
+                       [&](const Command& command) { return word == QLatin1String(command.name); });
+}
+
+QString usageText()
+{
+    return CommandLine::tr(
+        "ullage [--book FILE]                         open the window\n"
+        "ullage report [--at TIME] [--all] [--json]   every bottle in use\n"
+        "ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]\n"
+        "                                             development time of the next load\n"
+        "ullage import FILE                           a journal (.jsonl) into the book; - is "
+        "standard "
+        "input\n"
+        "ullage export FILE                           the book as a journal (.jsonl) or its events "
+        "as .csv\n"
+        "ullage check                                 read the whole book and say what is wrong\n"
+        "ullage backup FILE                           a whole copy of the book\n"
+        "ullage restore FILE [--replace]              a copy back in the book's place\n"
+        "ullage demo                                  a year of invented work, then the window\n"
+        "Every command takes --book FILE. TIME is RFC 3339, or a date.\n");
+}
+
+int runCommand(const Arguments& arguments, const Surroundings& around)
+{
+    const Call call(arguments, around);
+    for (const Command& command : kCommands) {
+        if (arguments.command == QLatin1String(command.name)) {
+            if (arguments.has(QStringLiteral("help"))) {
+                call.print(usageText().toUtf8());
+                return kDone;
+            }
+            return command.run(call);
+        }
+    }
+    return call.wrongUsage(CommandLine::tr("There is no command “%1”.").arg(arguments.command));
+}
+
+Call::Call(const Arguments& arguments, const Surroundings& around)
+    : m_arguments(arguments), m_around(around)
+{
+}
+
+QString Call::bookPath() const
+{
+    const QString book = QStringLiteral("book");
+    return m_arguments.has(book) ? m_arguments.value(book) : m_around.usualBook;
+}
+
+std::optional<OpenBook> Call::open(store::Access access, int& code) const
+{
+    const QString path = bookPath();
+    if (path.startsWith(u"postgresql:")) {
+        code = wrongUsage(
+            CommandLine::tr("This program keeps books in SQLite files; it cannot open %1.")
+                .arg(path));
+        return std::nullopt;
+    }
+    store::StoreOptions options;
+    options.access = access;
+    auto store = store::SqlStore::open(path, options);
+    if (!store) {
+        Error error = store.error();
+        error.text = error.text.empty() ? path.toStdString() : error.text;
+        code = refused(error);
+        return std::nullopt;
+    }
+    auto book = ledger::Book::open(**store, m_around.clock, newId);
+    if (!book) {
+        code = refused(book.error());
+        return std::nullopt;
+    }
+    return OpenBook{std::move(*store), std::move(*book)};
+}
+
+bool Call::takes(const QStringList& options, qsizetype operands) const
+{
+    for (const auto& [option, value] : m_arguments.options) {
+        if (option != u"book" && !options.contains(option)) {
+            wrongUsage(
+                CommandLine::tr("“%1” does not take --%2.").arg(m_arguments.command, option));
+            return false;
+        }
+    }
+    if (m_arguments.operands.size() != operands) {
+        wrongUsage(operands == 0
+                       ? CommandLine::tr("“%1” takes no file.").arg(m_arguments.command)
+                       : CommandLine::tr("“%1” takes one file.").arg(m_arguments.command));
+        return false;
+    }
+    return true;
+}
+
+void Call::print(const QByteArray& text) const { m_around.out->write(text); }
+
+void Call::say(const QString& message) const { m_around.err->write(message.toUtf8() + '\n'); }
+
+int Call::wrongUsage(const QString& message) const
+{
+    say(message);
+    m_around.err->write(usageText().toUtf8());
+    return kWrongUsage;
+}
+
+int Call::refused(const Error& error) const
+{
+    say(errorLine(error));
+    return storesFault(error) ? kStoreFailed : kRefused;
+}
+
+} // namespace ullage::app

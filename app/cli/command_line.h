@@ -1,0 +1,81 @@
+// The subcommands of `ullage`. Results go to `out`, messages to `err`; no display is needed.
+#pragma once
+
+#include "app/cli/arguments.h"
+#include "core/ledger/book.h"
+#include "core/store/sql_store.h"
+
+#include <QIODevice>
+#include <QStringList>
+
+#include <memory>
+#include <optional>
+
+namespace ullage::app
+{
+
+/// Exit codes, as the journal's document says.
+enum ExitCode { kDone = 0, kRefused = 1, kWrongUsage = 2, kStoreFailed = 3 };
+
+/// What a command may touch of the world outside.
+struct Surroundings {
+    QIODevice* in = nullptr;
+    QIODevice* out = nullptr;
+    QIODevice* err = nullptr;
+    ledger::Clock clock;
+    QString usualBook; ///< the book when --book is not given
+};
+
+/// Runs the subcommand in `arguments` (not the window, not `demo`) and returns its exit code.
+int runCommand(const Arguments& arguments, const Surroundings& around);
+
+/// True for a word that runCommand() knows.
+bool isCommand(const QString& word);
+
+/// All commands and options, a line each.
+QString usageText();
+
+// For the commands themselves ---------------------------------------------------------------------
+
+/// An open book with its store.
+struct OpenBook {
+    std::unique_ptr<store::SqlStore> store;
+    std::unique_ptr<ledger::Book> book;
+};
+
+/// One call: its words, its surroundings, and how it answers.
+class Call
+{
+public:
+    Call(const Arguments& arguments, const Surroundings& around);
+
+    [[nodiscard]] const Arguments& arguments() const { return m_arguments; }
+    [[nodiscard]] const Surroundings& around() const { return m_around; }
+    [[nodiscard]] QString bookPath() const;
+
+    /// Opens the book; on failure the error has been told and the exit code is in `code`.
+    std::optional<OpenBook> open(store::Access access, int& code) const;
+
+    /// Refuses options and numbers of operands that the command does not take.
+    [[nodiscard]] bool takes(const QStringList& options, qsizetype operands) const;
+
+    void print(const QByteArray& text) const;
+    void say(const QString& message) const;
+    int wrongUsage(const QString& message) const;
+    /// Tells the error and returns its exit code: the store's failures are 3, the rest 1.
+    int refused(const Error& error) const;
+
+private:
+    const Arguments& m_arguments;
+    const Surroundings& m_around;
+};
+
+int reportCommand(const Call& call);
+int timeCommand(const Call& call);
+int importCommand(const Call& call);
+int exportCommand(const Call& call);
+int checkCommand(const Call& call);
+int backupCommand(const Call& call);
+int restoreCommand(const Call& call);
+
+} // namespace ullage::app

@@ -1,0 +1,197 @@
+#include "app/cli/command_line.h"
+
+#include "app/words/error_words.h"
+#include "core/store/backup.h"
+#include "core/store/integrity.h"
+#include "core/store/journal_reader.h"
+#include "core/store/journal_writer.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct FileCommands {
+    Q_DECLARE_TR_FUNCTIONS(FileCommands)
+};
+
+const QString kStandard = QStringLiteral("-");
+
+Error fileError(const char* field, const QString& file, const QString& message)
+{
+    return {.code = ErrorCode::FileFailed,
+            .field = field,
+            .text = (file + QStringLiteral(": ") + message).toStdString()};
+}
+
+// A book that an import made, and that the import's refusal must leave no trace of.
+void removeBook(const QString& path)
+{
+    for (const char* ending : {"", "-wal", "-shm"}) {
+        QFile::remove(path + QLatin1String(ending));
+    }
+}
+
+bool isCsv(const QString& file) { return file.endsWith(u".csv", Qt::CaseInsensitive); }
+
+Result<int> exportTo(store::SqlStore& store, QIODevice& device, bool csv)
+{
+    return csv ? store::exportEventsCsv(store, device) : store::exportJournal(store, device);
+}
+
+} // namespace
+
+int importCommand(const Call& call)
+{
+    if (!call.takes({}, 1)) {
+        return kWrongUsage;
+    }
+    const QString name = call.arguments().operands.front();
+    if (isCsv(name)) {
+        return call.wrongUsage(
+            FileCommands::tr("A CSV file holds only part of a book. Import the journal (.jsonl)."));
+    }
+    QFile file(name);
+    QIODevice* device = call.around().in;
+    if (name != kStandard) {
+        if (!file.open(QIODevice::ReadOnly)) {
+            call.say(errorLine(fileError("FILE", name, file.errorString())));
+            return kRefused; // the store is not at fault
+        }
+        device = &file;
+    }
+    const bool isNew = !QFileInfo::exists(call.bookPath());
+    int code = kDone;
+    auto open = call.open(store::Access::Create, code);
+    if (!open) {
+        return code;
+    }
+    const auto done = store::importJournal(*open->book, *open->store, *device, name);
+    if (!done) {
+        code = call.refused(done.error());
+        open.reset();
+        if (isNew) {
+            removeBook(call.bookPath());
+        }
+        return code;
+    }
+    call.say(FileCommands::tr("%n entries read", nullptr, done->lines) + QStringLiteral(", ") +
+             FileCommands::tr("%n of them new", nullptr, done->added) + u'.');
+    return kDone;
+}
+
+int exportCommand(const Call& call)
+{
+    if (!call.takes({}, 1)) {
+        return kWrongUsage;
+    }
+    const QString name = call.arguments().operands.front();
+    const bool csv = isCsv(name);
+    if (name != kStandard && !csv && !name.endsWith(u".jsonl", Qt::CaseInsensitive)) {
+        return call.wrongUsage(
+            FileCommands::tr("“%1” ends neither in .jsonl nor in .csv.").arg(name));
+    }
+    int code = kDone;
+    const auto open = call.open(store::Access::Read, code);
+    if (!open) {
+        return code;
+    }
+    if (name == kStandard) {
+        const auto done = exportTo(*open->store, *call.around().out, false);
+        return done ? kDone : call.refused(done.error());
+    }
+    QSaveFile file(name); // what was there before stays until the whole export is written
+    if (!file.open(QIODevice::WriteOnly)) {
+        return call.refused(fileError("FILE", name, file.errorString()));
+    }
+    const auto done = exportTo(*open->store, file, csv);
+    if (!done) {
+        return call.refused(done.error());
+    }
+    if (!file.commit()) {
+        return call.refused(fileError("FILE", name, file.errorString()));
+    }
+    call.say(FileCommands::tr("%n entries written.", nullptr, *done));
+    return kDone;
+}
+
+int checkCommand(const Call& call)
+{
+    if (!call.takes({}, 0)) {
+        return kWrongUsage;
+    }
+    int code = kDone;
+    const auto open = call.open(store::Access::Read, code);
+    if (!open) {
+        return code;
+    }
+    const auto check = store::checkBook(*open->store);
+    if (!check) {
+        return call.refused(check.error());
+    }
+    for (const Error& finding : check->findings) {
+        const QString about = QString::fromStdString(finding.subject);
+        call.say(about.isEmpty() ? errorLine(finding)
+                                 : about + QStringLiteral(": ") + errorLine(finding));
+    }
+    const QString counted = FileCommands::tr("%n entries", nullptr, check->entries) +
+                            QStringLiteral(", ") +
+                            FileCommands::tr("%n batches", nullptr, check->batches);
+    if (check->findings.empty()) {
+        call.print(FileCommands::tr("Sound: %1.\n").arg(counted).toUtf8());
+        return kDone;
+    }
+    call.print((FileCommands::tr("%n faults", nullptr, static_cast<int>(check->findings.size())) +
+                FileCommands::tr(" in %1.\n").arg(counted))
+                   .toUtf8());
+    return kStoreFailed;
+}
+
+int backupCommand(const Call& call)
+{
+    if (!call.takes({}, 1)) {
+        return kWrongUsage;
+    }
+    int code = kDone;
+    const auto open = call.open(store::Access::Read, code);
+    if (!open) {
+        return code;
+    }
+    const QString target = call.arguments().operands.front();
+    if (QFileInfo::exists(target)) {
+        return call.refused(
+            {.code = ErrorCode::IdTaken, .field = "FILE", .text = target.toStdString()});
+    }
+    const auto done = store::copyVerified(open->store->connection(), target);
+    return done ? kDone : call.refused(done.error());
+}
+
+int restoreCommand(const Call& call)
+{
+    const QString replace = QStringLiteral("replace");
+    if (!call.takes({replace}, 1)) {
+        return kWrongUsage;
+    }
+    const auto kept = store::restore(call.arguments().operands.front(), call.bookPath(),
+                                     call.arguments().has(replace));
+    if (!kept) {
+        const int code = call.refused(kept.error());
+        if (kept.error().code == ErrorCode::IdTaken) {
+            call.say(FileCommands::tr(
+                "Say --replace to put the copy in its place; the old book is kept beside it."));
+        }
+        return code;
+    }
+    if (!kept->isEmpty()) {
+        call.say(FileCommands::tr("The old book is kept as %1.").arg(*kept));
+    }
+    return kDone;
+}
+
+} // namespace ullage::app

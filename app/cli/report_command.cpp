@@ -1,0 +1,118 @@
+#include "app/cli/command_line.h"
+
+#include "app/words/number_text.h"
+#include "app/words/verdict_words.h"
+#include "core/store/instant_text.h"
+#include "core/store/report_json.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct ReportTable {
+    Q_DECLARE_TR_FUNCTIONS(ReportTable)
+};
+
+// Columns as wide as their widest cell, two spaces apart, the last one ragged.
+QByteArray table(const std::vector<QStringList>& rows)
+{
+    std::vector<qsizetype> widths(static_cast<std::size_t>(rows.front().size()));
+    for (const QStringList& row : rows) {
+        for (qsizetype column = 0; column < row.size(); ++column) {
+            auto& width = widths[static_cast<std::size_t>(column)];
+            width = std::max(width, row[column].size());
+        }
+    }
+    QString text;
+    for (const QStringList& row : rows) {
+        QString line;
+        for (qsizetype column = 0; column < row.size(); ++column) {
+            line += row[column].leftJustified(widths[static_cast<std::size_t>(column)] + 2);
+        }
+        text += line.trimmed() + u'\n';
+    }
+    return text.toUtf8();
+}
+
+QByteArray reportText(const std::vector<ledger::Batch>& batches, const Wording& wording)
+{
+    std::vector<QStringList> rows{{ReportTable::tr("Bottle"), ReportTable::tr("Verdict"),
+                                   ReportTable::tr("Left"), ReportTable::tr("Volume"),
+                                   ReportTable::tr("Discard by"), ReportTable::tr("Solution"),
+                                   ReportTable::tr("Why")}};
+    for (const ledger::Batch& batch : batches) {
+        const ledger::Assessment so = ledger::assess(batch);
+        QStringList why;
+        for (const ledger::Reason& reason : forReading(so.reasons)) {
+            why += reasonSentence(reason, batch, so, wording);
+        }
+        rows.push_back({QString::fromStdString(batch.name), verdictWord(so.verdict),
+                        so.filmsLeft ? filmsText(*so.filmsLeft, wording) : QStringLiteral("–"),
+                        volumeText(batch.volume, wording),
+                        so.discardBy ? store::dateText(*so.discardBy) : QStringLiteral("–"),
+                        QString::fromStdString(batch.solution->name), why.join(u' ')});
+    }
+    return table(rows);
+}
+
+} // namespace
+
+// The time asked for: a moment, or a date meaning its last millisecond; now if nothing is given.
+static Result<chemistry::Instant> timeAsked(const Call& call)
+{
+    const QString at = QStringLiteral("at");
+    if (!call.arguments().has(at)) {
+        return call.around().clock();
+    }
+    const QString text = call.arguments().value(at);
+    if (const auto instant = store::instantFromText(text)) {
+        return *instant;
+    }
+    if (const auto date = store::dateFromText(text)) {
+        return *date + std::chrono::days(1) - std::chrono::milliseconds(1);
+    }
+    return refuse({.code = ErrorCode::Malformed,
+                   .field = "--at",
+                   .text = text.toStdString(),
+                   .allowed = store::kInstantForm});
+}
+
+int reportCommand(const Call& call)
+{
+    const QString all = QStringLiteral("all");
+    const QString json = QStringLiteral("json");
+    if (!call.takes({QStringLiteral("at"), all, json}, 0)) {
+        return kWrongUsage;
+    }
+    const auto at = timeAsked(call);
+    if (!at) {
+        return call.refused(at.error());
+    }
+    int code = kDone;
+    const auto open = call.open(store::Access::Read, code);
+    if (!open) {
+        return code;
+    }
+    const auto batches = open->book->batches(*at, call.arguments().has(all));
+    if (!batches) {
+        return call.refused(batches.error());
+    }
+    if (call.arguments().has(json)) {
+        call.print(store::reportJson(*batches) + '\n');
+    } else if (batches->empty()) {
+        call.say(ReportTable::tr(
+            "No bottle is in use. Mix a batch in the window, or import a journal."));
+    } else {
+        const Wording wording{usualUnits(QLocale()), QLocale()};
+        call.print(reportText(*batches, wording));
+    }
+    return kDone;
+}
+
+} // namespace ullage::app

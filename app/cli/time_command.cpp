@@ -1,0 +1,153 @@
+#include "app/cli/command_line.h"
+
+#include "app/words/number_text.h"
+#include "app/words/quantity_words.h"
+#include "core/store/report_json.h"
+
+#include <QCoreApplication>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct TimeCommand {
+    Q_DECLARE_TR_FUNCTIONS(TimeCommand)
+};
+
+const Wording kPlain{{}, QLocale(QLocale::C)};
+
+Result<double> quantity(QuantityKind kind, const char* field, const QString& text,
+                        const char* allowed)
+{
+    const auto read = readQuantity(kind, text, kPlain);
+    if (!read.value) {
+        return refuse({.code = ErrorCode::Malformed,
+                       .field = field,
+                       .text = text.toStdString(),
+                       .allowed = allowed});
+    }
+    return *read.value;
+}
+
+// "9:30@20,8:00@22": times must have a colon, so that "9" is never taken for nine seconds.
+Result<std::vector<chemistry::TimeAtTemperature>> readBase(const QString& text)
+{
+    constexpr const char* kForm = "M:SS@T[,M:SS@T…], such as 9:30@20,8:00@22";
+    std::vector<chemistry::TimeAtTemperature> pairs;
+    for (const QString& part : text.split(u',')) {
+        const QStringList halves = part.split(u'@');
+        if (halves.size() != 2 || !halves[0].contains(u':')) {
+            return refuse({.code = ErrorCode::Malformed,
+                           .field = "--base",
+                           .text = part.toStdString(),
+                           .allowed = kForm});
+        }
+        const auto time = quantity(QuantityKind::Time, "--base", halves[0].trimmed(), kForm);
+        if (!time) {
+            return tl::unexpected(time.error());
+        }
+        const auto degrees =
+            quantity(QuantityKind::Temperature, "--base", halves[1].trimmed(), kForm);
+        if (!degrees) {
+            return tl::unexpected(degrees.error());
+        }
+        pairs.push_back({chemistry::Celsius(*degrees), chemistry::Seconds(*time)});
+    }
+    return pairs;
+}
+
+QString warningText(std::string_view code)
+{
+    if (code == "outside-usual-range") {
+        return TimeCommand::tr("Outside 18 to 24 °C times are less sure.");
+    }
+    if (code == "extrapolated") {
+        return TimeCommand::tr(
+            "The film maker's figures do not reach this temperature; it was carried over.");
+    }
+    if (code == "not-enough-films-left") {
+        return TimeCommand::tr("The bottle has not that many films left.");
+    }
+    if (code == "test-first") {
+        return TimeCommand::tr("Test this bottle first.");
+    }
+    return code == "discard" ? TimeCommand::tr("This bottle is to be discarded.")
+                             : QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
+}
+
+} // namespace
+
+int timeCommand(const Call& call)
+{
+    const Arguments& arguments = call.arguments();
+    const QString json = QStringLiteral("json");
+    const QString films = QStringLiteral("films");
+    const QStringList needed{QStringLiteral("batch"), QStringLiteral("base"),
+                             QStringLiteral("temperature")};
+    if (!call.takes(needed + QStringList{films, json}, 0)) {
+        return kWrongUsage;
+    }
+    for (const QString& option : needed) {
+        if (!arguments.has(option)) {
+            return call.wrongUsage(TimeCommand::tr("“time” needs --%1.").arg(option));
+        }
+    }
+    const auto base = readBase(arguments.value(needed[1]));
+    if (!base) {
+        return call.refused(base.error());
+    }
+    const auto temperature =
+        quantity(QuantityKind::Temperature, "--temperature", arguments.value(needed[2]),
+                 "a temperature such as 20.5 or 68F");
+    if (!temperature) {
+        return call.refused(temperature.error());
+    }
+    double count = 1;
+    if (arguments.has(films)) {
+        const auto read =
+            quantity(QuantityKind::Count, "--films", arguments.value(films), "a number of films");
+        if (!read) {
+            return call.refused(read.error());
+        }
+        if (auto fine = checkRange("--films", *read, 0.01, 1000, "films"); !fine) {
+            return call.refused(fine.error());
+        }
+        count = *read;
+    }
+    int code = kDone;
+    const auto open = call.open(store::Access::Read, code);
+    if (!open) {
+        return code;
+    }
+    const auto batch =
+        open->book->batch(arguments.value(needed[0]).toStdString(), call.around().clock());
+    if (!batch) {
+        return call.refused(batch.error());
+    }
+    const auto next =
+        store::nextTime(*batch, *base, chemistry::Celsius(*temperature), chemistry::Films(count));
+    if (!next) {
+        return call.refused(next.error());
+    }
+    if (arguments.has(json)) {
+        call.print(store::timeJson(*next) + '\n');
+        return kDone;
+    }
+    const Wording wording{usualUnits(QLocale()), QLocale()};
+    const QString text =
+        TimeCommand::tr("%1   next load in %2\n")
+            .arg(timeText(next->time, TimeStep::FiveSeconds), QString::fromStdString(batch->name)) +
+        TimeCommand::tr("%1   film maker's time at %2\n")
+            .arg(timeText(next->base), shortTemperatureText(next->temperature, wording)) +
+        TimeCommand::tr("%1   wear\n").arg(factorText(next->wear, wording.locale)) +
+        TimeCommand::tr("%1   strip\n").arg(factorText(next->strip, wording.locale));
+    call.print(text.toUtf8());
+    for (const std::string_view warning : next->warnings) {
+        call.say(warningText(warning));
+    }
+    return kDone;
+}
+
+} // namespace ullage::app

@@ -1,0 +1,110 @@
+// Start-up: a subcommand without a display, or the window.
+#include "app/cli/command_line.h"
+#include "app/cli/demo_book.h"
+#include "app/session/preferences.h"
+#include "app/window/run_window.h"
+#include "app/words/error_words.h"
+
+#include <QApplication>
+#include <QFile>
+#include <QIcon>
+#include <QTemporaryDir>
+
+#include <chrono>
+#include <cstdio>
+
+namespace
+{
+
+using namespace ullage;
+
+chemistry::Instant systemTime()
+{
+    return std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+}
+
+void nameProgram()
+{
+    QCoreApplication::setApplicationName(QStringLiteral("ullage"));
+    QCoreApplication::setOrganizationName(QStringLiteral("ullage"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(ULLAGE_VERSION));
+}
+
+QString bookLastUsed()
+{
+    const QString last = app::Preferences(QString()).lastBook();
+    return last.isEmpty() ? app::usualBook() : last;
+}
+
+int runInTerminal(int& argc, char** argv, const app::Arguments& arguments, QFile& out, QFile& err)
+{
+    const QCoreApplication application(argc, argv);
+    app::installLanguage(app::Preferences(QString()).language());
+    QFile in;
+    in.open(stdin, QIODevice::ReadOnly);
+    app::Surroundings around{&in, &out, &err, systemTime, {}};
+    if (!arguments.has(QStringLiteral("book"))) {
+        around.usualBook = bookLastUsed();
+    }
+    const int code = app::runCommand(arguments, around);
+    // A full disk shows only when what was printed is flushed.
+    return out.flush() ? code : app::kStoreFailed;
+}
+
+int runInWindow(int& argc, char** argv, const app::Arguments& arguments, QFile& err)
+{
+    QApplication application(argc, argv);
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/ullage/icon/ullage.svg")));
+    QApplication::setDesktopFileName(QStringLiteral("ullage"));
+    app::WindowOptions options;
+    options.clock = systemTime;
+    options.book = arguments.value(QStringLiteral("book"));
+    if (arguments.command.isEmpty()) {
+        return app::runWindow(options);
+    }
+    const QTemporaryDir folder;
+    const auto demo =
+        folder.isValid()
+            ? app::createDemoBook(folder.path(), systemTime)
+            : refuse({.code = ErrorCode::FileFailed, .text = folder.errorString().toStdString()});
+    if (!demo) {
+        err.write(app::errorLine(demo.error()).toUtf8() + '\n');
+        return app::kStoreFailed;
+    }
+    options.book = *demo;
+    options.remember = false;
+    options.backUp = false;
+    return app::runWindow(options);
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    nameProgram();
+    QFile out;
+    out.open(stdout, QIODevice::WriteOnly);
+    QFile err;
+    err.open(stderr, QIODevice::WriteOnly | QIODevice::Unbuffered);
+
+    QStringList words;
+    for (int i = 1; i < argc; ++i) {
+        words += QString::fromLocal8Bit(argv[i]);
+    }
+    app::Arguments arguments;
+    if (const auto misuse = app::parse(words, arguments)) {
+        err.write(misuse->sentence.toUtf8() + '\n' + app::usageText().toUtf8());
+        return app::kWrongUsage;
+    }
+    if (arguments.command.isEmpty() && arguments.has(QStringLiteral("help"))) {
+        out.write(app::usageText().toUtf8());
+        return app::kDone;
+    }
+    if (arguments.command.isEmpty() && arguments.has(QStringLiteral("version"))) {
+        out.write("ullage " ULLAGE_VERSION "\n");
+        return app::kDone;
+    }
+    const bool window = arguments.command.isEmpty() || arguments.command == u"demo";
+    return window ? runInWindow(argc, argv, arguments, err)
+                  : runInTerminal(argc, argv, arguments, out, err);
+}
