@@ -14,7 +14,8 @@ using namespace chemistry;
 using namespace ledger;
 
 // Calibrated, not checked: the published six months full and two months half full of an MQ-borax
-// stock fix the two limits. What is checked is that solving gives the figures first compiled for this model.
+// stock fix the two limits. What is checked is that solving gives the figures first compiled for
+// this model.
 TEST(Keeping, mqStockCalibration)
 {
     const auto limits =
