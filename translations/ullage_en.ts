@@ -114,17 +114,17 @@
     <message numerus="yes">
         <location filename="../app/window/controller_files.cpp" line="97" />
         <source>%Ln new entry(s).</source>
-        <translation><numerusform>%Ln new entry.</numerusform><numerusform>%Ln new entrys.</numerusform></translation>
+        <translation><numerusform>%Ln new entry.</numerusform><numerusform>%Ln new entries.</numerusform></translation>
     </message>
     <message numerus="yes">
         <location filename="../app/window/controller_files.cpp" line="110" />
         <source>%Ln entry(s) written.</source>
-        <translation><numerusform>%Ln entry written.</numerusform><numerusform>%Ln entrys written.</numerusform></translation>
+        <translation><numerusform>%Ln entry written.</numerusform><numerusform>%Ln entries written.</numerusform></translation>
     </message>
     <message numerus="yes">
         <location filename="../app/window/controller_files.cpp" line="158" />
         <source>The book is sound; %Ln batch(s) were reckoned anew.</source>
-        <translation><numerusform>The book is sound; %Ln batch were reckoned anew.</numerusform><numerusform>The book is sound; %Ln batchs were reckoned anew.</numerusform></translation>
+        <translation><numerusform>The book is sound; %Ln batch was reckoned anew.</numerusform><numerusform>The book is sound; %Ln batches were reckoned anew.</numerusform></translation>
     </message>
 </context>
 <context>

@@ -1,0 +1,18 @@
+# Included by app/CMakeLists.txt, because what makes a file must stand in the folder of its target.
+# English has a file too: without it a reader gets "bottle(s)".
+find_package(Qt6 6.4 REQUIRED COMPONENTS LinguistTools)
+file(MAKE_DIRECTORY ${CMAKE_BINARY_DIR}/i18n)
+set(compiled)
+foreach(language en)
+    set(qm ${CMAKE_BINARY_DIR}/i18n/ullage_${language}.qm)
+    set(ts ${CMAKE_SOURCE_DIR}/translations/ullage_${language}.ts)
+    add_custom_command(OUTPUT ${qm}
+        COMMAND Qt6::lrelease -silent ${ts} -qm ${qm} DEPENDS ${ts} VERBATIM)
+    list(APPEND compiled ${qm})
+endforeach()
+qt_add_resources(ullage ullage_i18n PREFIX /i18n BASE ${CMAKE_BINARY_DIR}/i18n FILES ${compiled})
+
+add_custom_target(update_translations
+    COMMAND Qt6::lupdate -I ${CMAKE_SOURCE_DIR} -pluralonly ${CMAKE_SOURCE_DIR}/app
+            -ts ${CMAKE_SOURCE_DIR}/translations/ullage_en.ts
+    VERBATIM)
