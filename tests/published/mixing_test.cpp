@@ -60,6 +60,11 @@ TEST(Water, densityBetweenThePoints)
     EXPECT_NEAR(waterDensity(Celsius(22)), 997.7735, 0.02);
     EXPECT_NEAR(waterDensity(Celsius(25)), 997.0479, 0.02);
     EXPECT_NEAR(waterDensity(Celsius(80)), 971.8, 0.05);
+    // 70 and 90 °C are points of the table, from memory: the parabola through 60, 80 and 100 °C
+    // passes within a tenth of them.
+    const double bend = 983.21 - 2 * 971.79 + 958.35;
+    EXPECT_NEAR(waterDensity(Celsius(70)), (983.21 + 971.79) / 2 - bend / 8, 0.1);
+    EXPECT_NEAR(waterDensity(Celsius(90)), (971.79 + 958.35) / 2 - bend / 8, 0.1);
     EXPECT_NEAR(waterDensity(Celsius(100)), 958.4, 0.05);
 }
 
