@@ -3,7 +3,6 @@
 #include "app/dialogs/bottle_choice.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
-#include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
 
 #include <QCheckBox>
@@ -40,8 +39,7 @@ QString bottleText(const Bottle& bottle, const Wording& wording)
     const QString state = bottle.assessment.verdict == ledger::Verdict::Good
                               ? shelfLines(bottle.batch, bottle.assessment, wording).headline
                               : verdictWord(bottle.assessment.verdict);
-    return BathTable::tr("%1 · %2 · %3", "bottle, volume, state")
-        .arg(name, volumeText(bottle.batch.volume, wording), state);
+    return BathTable::tr("%1 · %2", "bottle, state").arg(name, state);
 }
 
 } // namespace
@@ -66,7 +64,9 @@ BathTable::BathTable(const DialogContext& context, QWidget* parent)
         m_grid->addWidget(label, 0, column);
     }
     const auto present = [&](Role role) { return !bottlesFor(role, m_bottles).empty(); };
+    setFocusPolicy(Qt::StrongFocus); // so that a label can be its buddy
     addLine(Role::Developer);
+    setFocusProxy(m_lines.front().bottle);
     if (present(Role::Stop))
         addLine(Role::Stop);
     addLine(Role::Fixer);

@@ -47,7 +47,8 @@ std::vector<VesselChoice> vesselsFor(Millilitres volume, const formulary::Formul
     }
     const auto key = [&](const VesselChoice& choice) {
         const bool small = choice.vessel->capacity < volume;
-        return std::tuple(choice.holds != nullptr, small,
+        const bool leaks = choice.vessel->material > formulary::Material::Pet;
+        return std::tuple(choice.holds != nullptr, small, leaks,
                           small ? -choice.vessel->capacity.value()
                                 : choice.vessel->capacity.value());
     };

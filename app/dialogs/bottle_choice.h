@@ -21,8 +21,8 @@ struct VesselChoice {
     const Bottle* holds = nullptr; ///< the batch in it, if any
 };
 
-/// Every vessel: empty ones first, and among them those that hold `volume`, the smallest first
-/// (least air), then those too small.
+/// Every vessel: empty ones first, and among them those that hold `volume`, then those too small;
+/// of those alike walls that keep air out before walls that let it through, then the smallest.
 std::vector<VesselChoice> vesselsFor(chemistry::Millilitres volume,
                                      const formulary::Formulary& formulary,
                                      const std::vector<Bottle>& bottles);

@@ -1,5 +1,6 @@
 #include "app/dialogs/deed_dialog.h"
 
+#include "app/dialogs/side_column.h"
 #include "app/widgets/card.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -18,7 +19,6 @@ namespace
 {
 
 constexpr int kFormWidth = 400;
-constexpr int kSideWidth = 300;
 
 } // namespace
 
@@ -84,7 +84,7 @@ void DeedDialog::addRow(const QString& name, const QString& label, QWidget* fiel
     row.label = new QLabel(label, this);
     row.label->setFont(Theme::font(TextRole::Small));
     setTone(row.label, Tone::Quiet);
-    row.label->setBuddy(field->focusProxy() ? field->focusProxy() : field);
+    row.label->setBuddy(field);
     row.field = field;
     row.problem = newProblemLabel();
     if (field->accessibleName().isEmpty())
@@ -135,6 +135,7 @@ void DeedDialog::addWide(QWidget* widget)
     m_line += 4;
     m_half = false;
     m_form->addWidget(widget, m_line, 0, 1, 2);
+    m_form->setRowMinimumHeight(m_line + 3, Space::kTight);
 }
 
 WhenEdit* DeedDialog::addWhen(std::optional<chemistry::Instant> earliest, const QString& what,
@@ -166,12 +167,8 @@ void DeedDialog::addCautions(const QString& heading, const QStringList& cautions
 QVBoxLayout* DeedDialog::side()
 {
     if (!m_side) {
-        auto* column = new QWidget(this);
-        column->setFixedWidth(kSideWidth);
-        m_side = new QVBoxLayout(column);
-        m_side->setContentsMargins(0, 0, 0, 0);
-        m_side->setSpacing(Space::kGap);
-        m_side->setAlignment(Qt::AlignTop);
+        auto* column = new SideColumn(this);
+        m_side = column->column();
         m_body->addWidget(column);
     }
     return m_side;
@@ -234,8 +231,21 @@ void DeedDialog::showProblem(const QString& field, const QString& problem)
     QLabel* label = known ? found->second.problem : m_problem;
     label->setText(problem);
     label->show();
+    growToFit();
     if (known)
         found->second.field->setFocus(Qt::OtherFocusReason);
+}
+
+// What is said below a field pushes nothing out of sight.
+void DeedDialog::growToFit()
+{
+    if (!isVisible())
+        return;
+    layout()->activate();
+    const int wanted = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
+                                                     : layout()->totalSizeHint().height();
+    if (wanted > height())
+        resize(width(), wanted);
 }
 
 void DeedDialog::showError(const Error& error)

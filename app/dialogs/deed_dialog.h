@@ -98,6 +98,7 @@ private:
     };
     bool quantitiesAreFine();
     QLabel* newProblemLabel();
+    void growToFit();
 
     DialogContext m_context;
     QGridLayout* m_form;

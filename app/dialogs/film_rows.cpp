@@ -26,6 +26,7 @@ FilmRows::FilmRows(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_lines(new QVBoxLayout),
       m_add(new QPushButton(tr("Add an&other format"), this))
 {
+    setFocusPolicy(Qt::StrongFocus); // so that a label can be its buddy
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(Space::kSmall);

@@ -12,6 +12,13 @@
 namespace ullage::app
 {
 
+namespace
+{
+
+constexpr int kRowHeight = 26;
+
+} // namespace
+
 HistoryDialog::HistoryDialog(const DialogContext& context, const Bottle& bottle, QWidget* parent)
     : BottleDialog(context, bottle,
                    tr("History of %1").arg(QString::fromStdString(bottle.batch.name)), parent)
@@ -57,6 +64,7 @@ void HistoryDialog::fill()
         QFont font = item->font(1);
         font.setStrikeOut(gone);
         item->setFont(1, font);
+        item->setSizeHint(1, {0, kRowHeight}); // the first column is as wide as its words
     }
     if (m_events->topLevelItemCount() > 0)
         m_events->setCurrentItem(m_events->topLevelItem(0));

@@ -45,6 +45,7 @@ WhenEdit::WhenEdit(Clock clock, const QLocale& locale, QWidget* parent)
     row->setSpacing(Space::kSmall);
     row->addWidget(m_edit, 1);
     row->addWidget(m_now);
+    setFocusPolicy(Qt::StrongFocus); // so that a label can be its buddy
     setFocusProxy(m_edit);
     showNow();
     connect(m_edit, &QDateTimeEdit::dateTimeChanged, this, [this] {

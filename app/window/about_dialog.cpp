@@ -20,14 +20,15 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(Space::kPage, Space::kPage, Space::kPage, Space::kPage);
     whole->setSpacing(Space::kGap);
-    auto* name = new QLabel(QStringLiteral("Ullage"), this);
+    const QString version = QCoreApplication::applicationVersion();
+    auto* name = new QLabel(
+        version.isEmpty() ? QStringLiteral("Ullage") : QStringLiteral("Ullage ") + version, this);
     name->setFont(Theme::font(TextRole::PageTitle));
     whole->addWidget(name);
     auto* words = new QLabel(
-        tr("Version %1. Keeps account of darkroom chemistry: what is left in every bottle, how "
+        tr("Keeps account of darkroom chemistry: what is left in every bottle, how "
            "long the next film takes, and when a bottle has to go.\n\nFree software under the GNU "
-           "General Public License, version 3 or later. It comes without any warranty.")
-            .arg(QCoreApplication::applicationVersion()),
+           "General Public License, version 3 or later. It comes without any warranty."),
         this);
     words->setWordWrap(true);
     words->setTextFormat(Qt::PlainText);

@@ -60,7 +60,7 @@ BookJob exportJob(const QString& path, const QString& journal)
 BookJob copyJob(const QString& path, const QString& target)
 {
     return [=]() -> Result<int> {
-        auto store = store::SqlStore::open(path, {.access = store::Access::Read});
+        auto store = store::SqlStore::open(path); // SQLite copies by writing
         if (!store)
             return tl::unexpected(store.error());
         return store::copyVerified((*store)->connection(), target).map([] { return 1; });

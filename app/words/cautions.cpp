@@ -96,9 +96,11 @@ QString Cautions::septicTank()
 QString Cautions::wasteCode(formulary::Role role)
 {
     if (role == formulary::Role::Developer)
-        return Words::tr("EU waste code for used developer: 09 01 01*.");
+        return Words::tr("EU waste code for used developer: %1.")
+            .arg(QStringLiteral("09\u00a001\u00a001*"));
     if (role == formulary::Role::Fixer)
-        return Words::tr("EU waste code for used fixer: 09 01 04*.");
+        return Words::tr("EU waste code for used fixer: %1.")
+            .arg(QStringLiteral("09\u00a001\u00a004*"));
     return {};
 }
 

@@ -1,0 +1,57 @@
+#include "app/dialogs/side_column.h"
+
+#include "app/widgets/theme.h"
+
+#include <QEvent>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kWidth = 300;
+constexpr int kBar = 12;      // room for the scroll bar beside the cards
+constexpr int kTallest = 580; // leaves a dialog within 800 pixels
+
+} // namespace
+
+SideColumn::SideColumn(QWidget* parent) : QScrollArea(parent)
+{
+    auto* page = new QWidget;
+    m_column = new QVBoxLayout(page);
+    m_column->setContentsMargins(0, 0, kBar, 0);
+    m_column->setSpacing(Space::kGap);
+    m_column->setAlignment(Qt::AlignTop);
+    setWidget(page);
+    setWidgetResizable(true);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    viewport()->setAutoFillBackground(false);
+    page->setAutoFillBackground(false);
+    setFixedWidth(kWidth + kBar);
+    setFocusPolicy(Qt::NoFocus); // the arrow keys belong to the form
+    page->installEventFilter(this);
+}
+
+QSize SideColumn::sizeHint() const { return {kWidth + kBar, minimumHeight()}; }
+
+bool SideColumn::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::Show)
+        fit();
+    return QScrollArea::eventFilter(watched, event);
+}
+
+void SideColumn::fit()
+{
+    const int wanted = m_column->hasHeightForWidth() ? m_column->totalHeightForWidth(kWidth + kBar)
+                                                     : m_column->totalSizeHint().height();
+    setMinimumHeight(std::min(wanted, kTallest));
+    widget()->setMinimumHeight(wanted);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,286 @@
+// Every dialog on one bottle: what it enters, and that what it refuses leaves the book as it was.
+#include "app/dialogs/history_dialog.h"
+#include "app/dialogs/mark_dialogs.h"
+#include "app/dialogs/test_dialog.h"
+#include "app/dialogs/volume_dialogs.h"
+#include "tests/app/dialogs/dialog_driver.h"
+
+#include <QPlainTextEdit>
+#include <QTreeWidget>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+class BottleDialogs : public testing::Test
+{
+protected:
+    BottleDialogs()
+    {
+        desk.pass(-30);
+        dev = desk.mix("starter-mq-borax", "starter-glass-1000", 900, "Dev 14");
+        fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 9");
+        desk.pass(20);
+    }
+
+    ledger::Batch batch(const std::string& id)
+    {
+        return *desk.session().book().batch(id, desk.now());
+    }
+    void expectRefused(DeedDialog& dialog, const QString& field)
+    {
+        const QByteArray before = desk.journal();
+        dialog.show();
+        dialog.accept();
+        EXPECT_TRUE(dialog.isVisible());
+        EXPECT_EQ(dialog.result(), 0);
+        EXPECT_FALSE(dialog.problemOf(field).isEmpty())
+            << field.toStdString() << "; general: " << dialog.problemOf("").toStdString();
+        EXPECT_EQ(desk.journal(), before);
+    }
+    void expectDone(DeedDialog& dialog)
+    {
+        dialog.show();
+        dialog.accept();
+        EXPECT_FALSE(dialog.isVisible())
+            << dialog.problemOf("").toStdString() << dialog.problemOf("at").toStdString();
+    }
+
+    Desk desk;
+    std::string dev;
+    std::string fix;
+};
+
+} // namespace
+
+TEST_F(BottleDialogs, topUp)
+{
+    TopUpDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    expectRefused(dialog, "volume_ml"); // nothing typed
+    type(dialog, "Fresh solution added", "131");
+    expectRefused(dialog, "volume_ml"); // 130 fit
+    EXPECT_TRUE(dialog.problemOf("volume_ml").contains("131")) << "names the value";
+    EXPECT_TRUE(dialog.problemOf("volume_ml").contains("130")) << "names what is allowed";
+    type(dialog, "Fresh solution added", "100");
+    expectDone(dialog);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 1000);
+}
+
+TEST_F(BottleDialogs, topUpFromAnotherBottleDrawsThatOne)
+{
+    const auto spare = desk.mix("starter-mq-borax", "starter-glass-500", 500, "Dev 15");
+    TopUpDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    auto* from = named<QComboBox>(dialog, "From");
+    from->setCurrentIndex(from->findText("Dev 15"));
+    type(dialog, "Fresh solution added", "100 ml");
+    expectDone(dialog);
+    EXPECT_DOUBLE_EQ(batch(spare).volume.value(), 400);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_DOUBLE_EQ(batch(spare).volume.value(), 500);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 900);
+}
+
+TEST_F(BottleDialogs, drawOff)
+{
+    DrawOffDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    for (const char* bad : {"", "abc", "-5", "901", "nan", "1e9", "1,500"}) {
+        type(dialog, "Volume taken out", bad);
+        expectRefused(dialog, "volume_ml");
+    }
+    type(dialog, "Volume taken out", "50");
+    expectDone(dialog);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 850);
+}
+
+TEST_F(BottleDialogs, moveRefusesABottleTooSmall)
+{
+    MoveDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    auto* vessel = named<QComboBox>(dialog, "Bottle");
+    vessel->setCurrentIndex(vessel->findData("starter-glass-500"));
+    expectRefused(dialog, "vessel");
+    vessel->setCurrentIndex(vessel->findData("starter-glass-1000-b"));
+    expectDone(dialog);
+    EXPECT_EQ(batch(dev).vessel->id, "starter-glass-1000-b");
+}
+
+TEST_F(BottleDialogs, anyOfThemCanBeDatedBackButNotBeyondReason)
+{
+    NoteDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    named<QPlainTextEdit>(dialog, "Note")->setPlainText("smells of nothing");
+    setMoment(dialog, desk.now() - std::chrono::hours(24 * 40));
+    expectRefused(dialog, "at");
+    EXPECT_TRUE(dialog.problemOf("at").contains("Dev 14 was mixed"));
+    setMoment(dialog, desk.now() + std::chrono::hours(2));
+    expectRefused(dialog, "at");
+    const auto then = desk.now() - std::chrono::hours(24 * 3);
+    setMoment(dialog, then);
+    expectDone(dialog);
+    const auto events = desk.session().book().events(dev);
+    ASSERT_TRUE(events);
+    EXPECT_EQ(events->back().at, then);
+    EXPECT_EQ(std::get<ledger::Noted>(events->back().what).text, "smells of nothing");
+}
+
+TEST_F(BottleDialogs, aDeedWithinTheMinuteOfMixingIsAtMixing)
+{
+    desk.passMinutes(1);
+    const auto late = desk.now() + std::chrono::seconds(0);
+    WhenEdit moment([&] { return late + std::chrono::hours(1); }, QLocale());
+    const auto mixed = late + std::chrono::seconds(42);
+    moment.setEarliest(mixed, "Dev was mixed");
+    moment.setMoment(late);
+    EXPECT_EQ(moment.moment(), mixed);
+    EXPECT_TRUE(moment.problem().isEmpty());
+}
+
+TEST_F(BottleDialogs, emptyNoteIsRefused)
+{
+    NoteDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    named<QPlainTextEdit>(dialog, "Note")->setPlainText("  \n ");
+    expectRefused(dialog, "text");
+}
+
+TEST_F(BottleDialogs, clearingTestIsJudgedWhileItIsTyped)
+{
+    desk.record(fix, ledger::ClearingTested{chemistry::Seconds(60), chemistry::Celsius(20)});
+    TestDialog dialog(contextOf(desk), bottleOf(desk, fix));
+    type(dialog, "Cleared after (m:ss)", "1:10");
+    EXPECT_TRUE(dialog.judgement().contains("under twice")) << dialog.judgement().toStdString();
+    type(dialog, "Cleared after (m:ss)", "2:00");
+    EXPECT_TRUE(dialog.judgement().contains("to be discarded"));
+    type(dialog, "Temperature of the bath", "10"); // 120 s at 10 °C are 60 s at 20 °C
+    EXPECT_TRUE(dialog.judgement().contains("under twice"));
+    type(dialog, "Temperature of the bath", "200");
+    expectRefused(dialog, "temperature_c");
+    type(dialog, "Temperature of the bath", "20");
+    expectDone(dialog);
+    EXPECT_EQ(ledger::assess(batch(fix)).verdict, ledger::Verdict::Discard);
+}
+
+TEST_F(BottleDialogs, stripTestNeedsSomething)
+{
+    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    auto* result = named<QComboBox>(dialog, "Result");
+    result->setCurrentIndex(result->findText("Neither: only noted"));
+    expectRefused(dialog, "density");
+    type(dialog, "Factor on the time from now on, if any", "11");
+    expectRefused(dialog, "factor");
+    type(dialog, "Factor on the time from now on, if any", "1.05");
+    expectDone(dialog);
+    EXPECT_DOUBLE_EQ(*batch(dev).stripFactor, 1.05);
+}
+
+TEST_F(BottleDialogs, aFailedLookCondemns)
+{
+    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    dialog.setKind(TestDialog::Kind::Look);
+    named<QComboBox>(dialog, "Result")->setCurrentIndex(1);
+    EXPECT_FALSE(dialog.judgement().isEmpty());
+    expectDone(dialog);
+    EXPECT_TRUE(batch(dev).testFailed);
+}
+
+TEST_F(BottleDialogs, storingOpeningAndStandingOpen)
+{
+    StoredAtDialog stored(contextOf(desk), bottleOf(desk, dev));
+    type(stored, "Temperature there", "46");
+    expectRefused(stored, "temperature_c");
+    type(stored, "Temperature there", "8 °C");
+    expectDone(stored);
+    EXPECT_DOUBLE_EQ(batch(dev).temperature.value(), 8);
+
+    StoodOpenDialog stood(contextOf(desk), bottleOf(desk, dev));
+    type(stood, "Hours open", "2");
+    expectRefused(stood, "area_cm2");
+    type(stood, "Surface", "516");
+    expectDone(stood);
+    EXPECT_GT(batch(dev).standing.taken.openVessel.value(), 0);
+
+    const int openings = batch(dev).openings;
+    OpenedDialog opened(contextOf(desk), bottleOf(desk, dev));
+    type(opened, "Air left in the bottle, if you know", "30");
+    expectDone(opened);
+    EXPECT_EQ(batch(dev).openings, openings + 1);
+    EXPECT_NEAR(batch(dev).standing.air.volume.value(), 30, 1e-9);
+}
+
+TEST_F(BottleDialogs, marks)
+{
+    MarkDialog dissolved(MarkDialog::Mark::Dissolved, contextOf(desk), bottleOf(desk, dev));
+    expectDone(dissolved);
+    EXPECT_TRUE(batch(dev).dissolved);
+    MarkDialog contaminated(MarkDialog::Mark::Contaminated, contextOf(desk), bottleOf(desk, dev));
+    expectDone(contaminated);
+    EXPECT_TRUE(batch(dev).contaminated);
+}
+
+TEST_F(BottleDialogs, discardAsksHowAndCanBeUndone)
+{
+    DiscardDialog dialog(contextOf(desk), bottleOf(desk, fix));
+    auto* how = named<QComboBox>(dialog, "How");
+    EXPECT_EQ(how->currentText(), "collected for silver recovery");
+    how->setEditText(" ");
+    expectRefused(dialog, "how");
+    how->setEditText("collected");
+    expectDone(dialog);
+    EXPECT_EQ(desk.session().bottle(QString::fromStdString(fix)), nullptr);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_NE(desk.session().bottle(QString::fromStdString(fix)), nullptr);
+}
+
+TEST_F(BottleDialogs, aBottleThatEndedMeanwhileIsRefused)
+{
+    DrawOffDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    desk.record(dev, ledger::Discarded{"by another window"});
+    desk.passMinutes(1);
+    type(dialog, "Volume taken out", "50");
+    expectRefused(dialog, "at");
+}
+
+TEST_F(BottleDialogs, historyTakesBackWithAReason)
+{
+    desk.run(dev, 3);
+    HistoryDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    auto* events = named<QTreeWidget>(dialog, "Entries, newest first");
+    ASSERT_EQ(events->topLevelItemCount(), 2);
+    EXPECT_TRUE(events->topLevelItem(0)->text(1).contains("135-36"));
+    expectRefused(dialog, "why");
+    type(dialog, "Why the chosen entry is taken back", "counted twice");
+    expectDone(dialog);
+    EXPECT_DOUBLE_EQ(batch(dev).filmsDone.value(), 0);
+
+    HistoryDialog again(contextOf(desk), bottleOf(desk, dev));
+    type(again, "Why the chosen entry is taken back", "once more");
+    expectRefused(again, "voids"); // it is taken back already
+}
+
+TEST_F(BottleDialogs, theMixingUnderLaterEntriesCannotBeTakenBack)
+{
+    desk.run(dev, 1);
+    HistoryDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    auto* events = named<QTreeWidget>(dialog, "Entries, newest first");
+    events->setCurrentItem(events->topLevelItem(1));
+    type(dialog, "Why the chosen entry is taken back", "never mixed");
+    expectRefused(dialog, "voids");
+}
+
+TEST_F(BottleDialogs, germanNumbersAndOunces)
+{
+    auto context = contextOf(desk);
+    context.wording.locale = QLocale(QLocale::German, QLocale::Germany);
+    DrawOffDialog german(context, bottleOf(desk, dev));
+    type(german, "Volume taken out", "50,5");
+    expectDone(german);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 849.5);
+
+    context.wording = {{VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit},
+                       QLocale(QLocale::English, QLocale::UnitedStates)};
+    DrawOffDialog ounces(context, bottleOf(desk, dev));
+    type(ounces, "Volume taken out", "1");
+    expectDone(ounces);
+    EXPECT_NEAR(batch(dev).volume.value(), 849.5 - kMillilitresPerFluidOunce, 1e-9);
+}
+
+} // namespace ullage::app

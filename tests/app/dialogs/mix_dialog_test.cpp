@@ -1,0 +1,201 @@
+#include "app/dialogs/bottle_choice.h"
+#include "app/dialogs/mix_dialog.h"
+#include "tests/app/dialogs/dialog_driver.h"
+
+namespace ullage::app
+{
+
+namespace
+{
+
+void choose(const QWidget& dialog, const QString& field, const QString& id)
+{
+    auto* combo = named<QComboBox>(dialog, field);
+    const int index = combo->findData(id);
+    ASSERT_GE(index, 0) << id.toStdString();
+    combo->setCurrentIndex(index);
+}
+
+} // namespace
+
+TEST(MixDialog, proposesEverythingAndMixesIt)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-pet-1000", 500, "Dev 14");
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    EXPECT_EQ(named<QLineEdit>(dialog, "Name on the label")->text(), "Dev 15");
+    EXPECT_EQ(named<QComboBox>(dialog, "Bottle")->currentData().toString(), "starter-glass-1000");
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible());
+    const Bottle* mixed = desk.session().bottle(dialog.mixed());
+    ASSERT_NE(mixed, nullptr);
+    EXPECT_EQ(mixed->batch.name, "Dev 15");
+    EXPECT_DOUBLE_EQ(mixed->batch.volume.value(), 1000);
+    EXPECT_EQ(mixed->batch.mixedAt, desk.now());
+}
+
+TEST(MixDialog, nameFollowsTheSolutionUntilItIsTyped)
+{
+    Desk desk;
+    MixDialog dialog(contextOf(desk));
+    choose(dialog, "Solution", "starter-acid-fixer");
+    EXPECT_EQ(named<QLineEdit>(dialog, "Name on the label")->text(), "Fix 1");
+    type(dialog, "Name on the label", "Old faithful");
+    choose(dialog, "Solution", "starter-wash-aid");
+    EXPECT_EQ(named<QLineEdit>(dialog, "Name on the label")->text(), "Old faithful");
+}
+
+TEST(MixDialog, refusesWhatDoesNotFitAndKeepsWhatWasTyped)
+{
+    Desk desk;
+    const QByteArray before = desk.journal();
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    for (const char* bad : {"", "0", "-1", "2000", "abc", "nan"}) {
+        type(dialog, "Volume mixed", bad);
+        dialog.accept();
+        EXPECT_TRUE(dialog.isVisible()) << bad;
+        EXPECT_FALSE(dialog.problemOf("volume_ml").isEmpty()) << bad;
+    }
+    EXPECT_EQ(named<QLineEdit>(dialog, "Volume mixed")->text(), "nan");
+    type(dialog, "Volume mixed", "1000");
+    type(dialog, "Name on the label", " ");
+    dialog.accept();
+    EXPECT_FALSE(dialog.problemOf("batch-name").isEmpty());
+    type(dialog, "Name on the label", "Dev 1");
+    setMoment(dialog, desk.now() + std::chrono::hours(30));
+    dialog.accept();
+    EXPECT_FALSE(dialog.problemOf("at").isEmpty());
+    EXPECT_EQ(desk.journal(), before);
+}
+
+TEST(MixDialog, warnsOfTheLeakyTheFullAndTheUsed)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    MixDialog dialog(contextOf(desk));
+    choose(dialog, "Bottle", "starter-pp-1000");
+    EXPECT_TRUE(dialog.warnings().contains("not the published 6 months"))
+        << dialog.warnings().toStdString();
+    choose(dialog, "Bottle", "starter-glass-1000");
+    EXPECT_TRUE(dialog.warnings().contains("still holds Dev 1"));
+    EXPECT_FALSE(dialog.warnings().contains("published"));
+    type(dialog, "Volume mixed", "1200");
+    EXPECT_TRUE(dialog.warnings().contains("1200") || dialog.warnings().contains("1,200"))
+        << dialog.warnings().toStdString();
+    type(dialog, "Name on the label", "dev 1");
+    EXPECT_TRUE(dialog.warnings().contains("another bottle named"));
+}
+
+TEST(MixDialog, makesABottleOnTheWay)
+{
+    Desk desk;
+    const auto vessels = desk.session().formulary().vessels().size();
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    auto* bottle = named<QComboBox>(dialog, "Bottle");
+    bottle->setCurrentIndex(bottle->count() - 1);
+    type(dialog, "Holds, to the brim", "520");
+    dialog.accept();
+    EXPECT_FALSE(dialog.problemOf("name").isEmpty());
+    EXPECT_EQ(desk.session().formulary().vessels().size(), vessels) << "not before it has a name";
+    type(dialog, "Name of the new bottle", "Brown half");
+    named<QCheckBox>(dialog, {})->setChecked(true); // always squeezed
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible());
+    const Bottle* mixed = desk.session().bottle(dialog.mixed());
+    ASSERT_NE(mixed, nullptr);
+    EXPECT_EQ(mixed->batch.vessel->name, "Brown half");
+    EXPECT_DOUBLE_EQ(mixed->batch.volume.value(), 500);
+    EXPECT_EQ(desk.session().formulary().vessels().size(), vessels + 1);
+}
+
+TEST(MixDialog, canBeDatedBackAndSayNothingOfThePast)
+{
+    Desk desk;
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    const auto then = desk.now() - std::chrono::hours(24 * 12);
+    setMoment(dialog, then);
+    for (auto* box : dialog.findChildren<QCheckBox*>()) {
+        if (box->text().contains("ound bottle"))
+            box->setChecked(true);
+    }
+    dialog.accept();
+    const Bottle* mixed = desk.session().bottle(dialog.mixed());
+    ASSERT_NE(mixed, nullptr);
+    EXPECT_EQ(mixed->batch.mixedAt, then);
+    EXPECT_EQ(mixed->assessment.verdict, ledger::Verdict::TestFirst);
+}
+
+TEST(MixDialog, keyboardAlone)
+{
+    Desk desk;
+    MixDialog dialog(contextOf(desk));
+    dialog.open();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
+    ASSERT_EQ(QApplication::focusWidget(), named<QComboBox>(dialog, "Solution"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down); // the next solution
+    const QString solution = named<QComboBox>(dialog, "Solution")->currentData().toString();
+    EXPECT_EQ(solution, "starter-mq-borax-1-1");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_V, Qt::AltModifier); // Volume
+    ASSERT_EQ(QApplication::focusWidget(), named<QLineEdit>(dialog, "Volume mixed"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClicks(QApplication::focusWidget(), "750");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    ASSERT_EQ(QApplication::focusWidget(), named<QLineEdit>(dialog, "Name on the label"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_FALSE(dialog.isVisible());
+    const Bottle* mixed = desk.session().bottle(dialog.mixed());
+    ASSERT_NE(mixed, nullptr);
+    EXPECT_DOUBLE_EQ(mixed->batch.volume.value(), 750);
+}
+
+TEST(BottleChoice, oldestUsableFirstAndNeverOneToDiscard)
+{
+    Desk desk;
+    desk.pass(-60);
+    const auto worn = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Worn");
+    desk.passMinutes(10);
+    const auto older = desk.mix("starter-mq-borax", "starter-glass-1000-b", 1000, "Older");
+    desk.pass(5);
+    desk.mix("starter-mq-borax", "starter-pet-1000", 1000, "Newer");
+    desk.passMinutes(10);
+    desk.run(worn, 10);
+    const auto& bottles = desk.session().bottles();
+    const Bottle* proposed = proposedBottle(formulary::Role::Developer, bottles);
+    ASSERT_NE(proposed, nullptr);
+    EXPECT_EQ(proposed->batch.id, older);
+    EXPECT_EQ(bottlesFor(formulary::Role::Developer, bottles).back()->batch.id, worn);
+    EXPECT_EQ(proposedBottle(formulary::Role::Fixer, bottles), nullptr);
+    desk.record(older, ledger::Contaminated{"x"});
+    EXPECT_EQ(proposedBottle(formulary::Role::Developer, desk.session().bottles())->batch.name,
+              "Newer");
+}
+
+TEST(BottleChoice, emptyTightBottlesBeforeLeakyAndUsedOnes)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    const auto choices = vesselsFor(chemistry::Millilitres(1000), desk.session().formulary(),
+                                    desk.session().bottles());
+    EXPECT_EQ(choices.front().vessel->id, "starter-glass-1000-b");
+    EXPECT_EQ(choices.back().vessel->id, "starter-glass-1000");
+    EXPECT_NE(choices.back().holds, nullptr);
+}
+
+TEST(BottleChoice, usualVolumes)
+{
+    const auto usual = [](double capacity) {
+        formulary::Vessel vessel;
+        vessel.capacity = chemistry::Millilitres(capacity);
+        return usualVolume(vessel).value();
+    };
+    EXPECT_DOUBLE_EQ(usual(1030), 1000);
+    EXPECT_DOUBLE_EQ(usual(520), 500);
+    EXPECT_DOUBLE_EQ(usual(5300), 5250);
+    EXPECT_DOUBLE_EQ(usual(120), 120);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,202 @@
+#include "app/dialogs/base_times_edit.h"
+#include "app/dialogs/film_rows.h"
+#include "app/dialogs/run_dialog.h"
+#include "tests/app/dialogs/dialog_driver.h"
+
+#include <QPushButton>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+class RunFilm : public testing::Test
+{
+protected:
+    RunFilm()
+    {
+        desk.pass(-20);
+        dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 14");
+        fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 9");
+        desk.pass(10);
+    }
+    ledger::Batch batch(const std::string& id)
+    {
+        return *desk.session().book().batch(id, desk.now());
+    }
+    void expectRefused(RunDialog& dialog, const QString& field)
+    {
+        const QByteArray before = desk.journal();
+        dialog.accept();
+        EXPECT_TRUE(dialog.isVisible());
+        EXPECT_FALSE(dialog.problemOf(field).isEmpty())
+            << field.toStdString() << "; general: " << dialog.problemOf("").toStdString();
+        EXPECT_EQ(desk.journal(), before);
+    }
+
+    Desk desk;
+    std::string dev;
+    std::string fix;
+};
+
+} // namespace
+
+TEST_F(RunFilm, timesTheLoadByItsFactors)
+{
+    desk.run(dev, 4);
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    EXPECT_FALSE(dialog.timeShown().contains(u':')) << "no figure, no time";
+    type(dialog, "Film maker's time", "9:30");
+    EXPECT_EQ(dialog.timeShown(), "13:20"); // 570 s × 1.40 = 798 s, to 5 s
+    type(dialog, "Thermometer", "24");
+    // 570 × 1.9^(−0.4) × 1.4 = 617.3 s
+    EXPECT_EQ(dialog.timeShown(), "10:15");
+    type(dialog, "Thermometer", "5");
+    EXPECT_FALSE(dialog.timeShown().contains(u':'));
+    EXPECT_FALSE(dialog.warnings().isEmpty());
+}
+
+TEST_F(RunFilm, logsEveryBathAtOnceAndUndoesThemAtOnce)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    type(dialog, "Count", "2");
+    type(dialog, "Developer: volume used", "600");
+    type(dialog, "Developer: lost", "20");
+    type(dialog, "Fixer: volume used", "600");
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_DOUBLE_EQ(batch(dev).filmsDone.value(), 2);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 980);
+    EXPECT_DOUBLE_EQ(batch(fix).filmsDone.value(), 2);
+    const auto devEvents = desk.session().book().events(dev);
+    const auto fixEvents = desk.session().book().events(fix);
+    EXPECT_EQ(std::get<ledger::Processed>(devEvents->back().what).run,
+              std::get<ledger::Processed>(fixEvents->back().what).run);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_DOUBLE_EQ(batch(dev).filmsDone.value(), 0);
+    EXPECT_DOUBLE_EQ(batch(fix).filmsDone.value(), 0);
+}
+
+TEST_F(RunFilm, refusesWholeWhatOneBathCannotGive)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    type(dialog, "Developer: volume used", "600");
+    type(dialog, "Fixer: volume used", "1200");
+    const QByteArray before = desk.journal();
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(dialog.problemOf("").contains("Fix 9")) << dialog.problemOf("").toStdString();
+    EXPECT_EQ(desk.journal(), before);
+    type(dialog, "Fixer: volume used", "60O");
+    expectRefused(dialog, "baths");
+}
+
+TEST_F(RunFilm, refusesFilmThatIsNone)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    for (const char* bad : {"", "0", "-1", "nan", "two"}) {
+        type(dialog, "Count", bad);
+        expectRefused(dialog, "films");
+    }
+    type(dialog, "Count", "1");
+    named<QComboBox>(dialog, "Film format")->setEditText("126");
+    expectRefused(dialog, "films");
+    EXPECT_TRUE(dialog.problemOf("films").contains("126"));
+    named<QComboBox>(dialog, "Film format")->setEditText("9x12cm");
+    type(dialog, "Thermometer", "200");
+    expectRefused(dialog, "temperature_c");
+    type(dialog, "Thermometer", "20");
+    setMoment(dialog, desk.now() - std::chrono::hours(24 * 15)); // before anything was mixed
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_FALSE(dialog.problemOf("at").isEmpty());
+}
+
+TEST_F(RunFilm, neverProposesABottleToDiscard)
+{
+    desk.record(dev, ledger::Contaminated{"x"});
+    RunDialog dialog(contextOf(desk), desk.session().bottle(QString::fromStdString(dev)));
+    EXPECT_TRUE(named<QComboBox>(dialog, "Developer: bottle")->currentData().toString().isEmpty());
+    EXPECT_EQ(named<QComboBox>(dialog, "Fixer: bottle")->currentData().toString().toStdString(),
+              fix);
+}
+
+TEST_F(RunFilm, warnsOfMoreFilmThanIsLeft)
+{
+    desk.run(dev, 8);
+    RunDialog dialog(contextOf(desk), nullptr);
+    type(dialog, "Count", "3");
+    EXPECT_TRUE(dialog.warnings().join(' ').contains("Dev 14 has 2 films left"))
+        << dialog.warnings().join(' ').toStdString();
+}
+
+TEST_F(RunFilm, oneShotIsGoneAfterwards)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    type(dialog, "Developer: volume used", "300");
+    named<QCheckBox>(dialog, "Developer: one-shot")->setChecked(true);
+    dialog.accept();
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 700);
+    EXPECT_DOUBLE_EQ(batch(dev).wear.value(), 0);
+}
+
+TEST_F(RunFilm, remembersTimesAndTankForTheNextOne)
+{
+    {
+        RunDialog dialog(contextOf(desk), nullptr);
+        dialog.show();
+        type(dialog, "Film maker's time", "9:30");
+        type(dialog, "Developer: volume used", "600");
+        dialog.accept();
+        ASSERT_FALSE(dialog.isVisible());
+    }
+    desk.passMinutes(5);
+    RunDialog again(contextOf(desk), nullptr);
+    EXPECT_EQ(again.timeShown(), "10:25"); // 570 s × 1.10 = 627 s
+    EXPECT_EQ(named<QuantityEdit>(again, "Developer: volume used")->value(), 600);
+}
+
+TEST_F(RunFilm, severalFormatsInOneTank)
+{
+    FilmRows rows({}, nullptr);
+    rows.addFilms("135-36", 1);
+    rows.addFilms("120", 2);
+    rows.addFilms("135-36", 1);
+    const auto load = rows.load();
+    ASSERT_EQ(load.films.size(), 2u);
+    EXPECT_DOUBLE_EQ(load.films[0].count, 2);
+    EXPECT_DOUBLE_EQ(load.units().value(), 4);
+}
+
+TEST_F(RunFilm, keyboardAlone)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.open();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
+    ASSERT_EQ(QApplication::focusWidget(), named<QLineEdit>(dialog, "Count"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClicks(QApplication::focusWidget(), "2");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_M, Qt::AltModifier);
+    ASSERT_EQ(QApplication::focusWidget(), named<QLineEdit>(dialog, "Film maker's time"));
+    QTest::keyClicks(QApplication::focusWidget(), "9:30");
+    EXPECT_EQ(dialog.timeShown(), "9:30");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_FALSE(dialog.isVisible());
+    EXPECT_DOUBLE_EQ(batch(dev).filmsDone.value(), 2);
+
+    const QByteArray before = desk.journal();
+    RunDialog left(contextOf(desk), nullptr);
+    left.open();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&left));
+    QTest::keyClick(&left, Qt::Key_Escape);
+    EXPECT_FALSE(left.isVisible());
+    EXPECT_EQ(desk.journal(), before);
+}
+
+} // namespace ullage::app

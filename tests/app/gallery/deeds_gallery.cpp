@@ -1,0 +1,152 @@
+// Paints every dialog, and the window on a real book, to PNG files for a person to look at.
+#include "app/dialogs/history_dialog.h"
+#include "app/dialogs/mark_dialogs.h"
+#include "app/dialogs/mix_dialog.h"
+#include "app/dialogs/run_dialog.h"
+#include "app/dialogs/test_dialog.h"
+#include "app/dialogs/volume_dialogs.h"
+#include "app/shelf/shelf_page.h"
+#include "app/widgets/theme.h"
+#include "app/window/about_dialog.h"
+#include "app/window/controller.h"
+#include "app/window/main_window.h"
+#include "tests/app/desk.h"
+#include "tests/app/english_plurals.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QDir>
+#include <QStandardPaths>
+
+using namespace ullage::app;
+
+namespace
+{
+
+QString folder;
+
+void picture(QWidget& widget, const QString& name)
+{
+    widget.show();
+    QApplication::processEvents();
+    QApplication::processEvents();
+    const QString theme = Theme::instance().isDark() ? "-dark" : "-light";
+    widget.grab().save(folder + "/" + name + theme + ".png");
+}
+
+void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
+{
+    const DialogContext context{desk.session(), desk.preferences(), desk.preferences().wording()};
+    const Bottle developer = *desk.session().bottle(QString::fromStdString(dev));
+    const Bottle fixer = *desk.session().bottle(QString::fromStdString(fix));
+    {
+        MixDialog dialog(context);
+        picture(dialog, "mix");
+        auto combos = dialog.findChildren<QComboBox*>();
+        combos[1]->setCurrentIndex(combos[1]->count() - 1);
+        picture(dialog, "mix-new-bottle");
+        dialog.accept();
+        picture(dialog, "mix-refused");
+    }
+    {
+        RunDialog dialog(context, &developer);
+        picture(dialog, "run");
+    }
+    const auto show = [&](DeedDialog&& dialog, const QString& name) {
+        picture(dialog, name);
+        dialog.accept();
+        if (dialog.isVisible())
+            picture(dialog, name + "-refused");
+    };
+    show(TopUpDialog(context, developer), "top-up");
+    show(DrawOffDialog(context, developer), "draw-off");
+    {
+        MoveDialog dialog(context, developer);
+        picture(dialog, "move");
+    }
+    {
+        TestDialog dialog(context, fixer);
+        picture(dialog, "test");
+        auto edits = dialog.findChildren<QuantityEdit*>();
+        edits[0]->setValue(125);
+        emit edits[0]->valueChanged();
+        picture(dialog, "test-judged");
+    }
+    {
+        TestDialog dialog(context, developer);
+        picture(dialog, "test-strip");
+    }
+    show(NoteDialog(context, developer), "note");
+    {
+        MarkDialog dialog(MarkDialog::Mark::Contaminated, context, developer);
+        picture(dialog, "contaminated");
+    }
+    {
+        StoredAtDialog dialog(context, developer);
+        picture(dialog, "stored-at");
+    }
+    {
+        StoodOpenDialog dialog(context, developer);
+        picture(dialog, "stood-open");
+    }
+    {
+        HistoryDialog dialog(context, developer);
+        picture(dialog, "history");
+    }
+    {
+        DiscardDialog dialog(context, fixer);
+        picture(dialog, "discard");
+    }
+    AboutDialog about;
+    picture(about, "about");
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    QStandardPaths::setTestModeEnabled(true);
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    QApplication application(argc, argv);
+    QApplication::setCursorFlashTime(0);
+    EnglishPlurals plurals;
+    QApplication::installTranslator(&plurals);
+    folder = argc > 1 ? argv[1] : "gallery";
+    QDir().mkpath(folder);
+    auto& theme = Theme::instance();
+    theme.install(application);
+
+    for (const ThemeMode mode : {ThemeMode::Light, ThemeMode::Dark}) {
+        theme.setMode(mode);
+        Desk desk;
+        MainWindow window;
+        Controller controller(window, desk.session(), desk.preferences());
+        picture(window, "window-empty");
+        desk.pass(-60);
+        const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 14");
+        const auto fix = desk.mix("starter-acid-fixer", "starter-hdpe-1000", 1000, "Fix 9");
+        desk.mix("starter-citric-stop", "starter-pet-1000", 1000, "Stop 3");
+        desk.record(fix, ullage::ledger::ClearingTested{ullage::chemistry::Seconds(62),
+                                                        ullage::chemistry::Celsius(20)});
+        for (int i = 0; i < 4; ++i) {
+            desk.pass(8);
+            desk.run(dev, 1 + i % 2);
+            desk.run(fix, 1 + i % 2);
+        }
+        desk.pass(28);
+        desk.preferences().setBaseTimes("starter-mq-borax", {{ullage::chemistry::Celsius(20),
+                                                              ullage::chemistry::Seconds(570)}});
+        desk.session().lookForChanges();
+        emit desk.session().changed();
+        desk.reopen();
+        MainWindow again;
+        Controller second(again, desk.session(), desk.preferences());
+        again.shelf()->selectBottle(QString::fromStdString(dev));
+        picture(again, "window");
+        again.shelf()->selectBottle(QString::fromStdString(fix));
+        picture(again, "window-fixer");
+        dialogs(desk, dev, fix);
+    }
+    return 0;
+}

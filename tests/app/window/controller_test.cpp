@@ -1,0 +1,244 @@
+// The window on a real book: mix, run film, see the verdict change, discard, undo, restart.
+#include "app/dialogs/mark_dialogs.h"
+#include "app/dialogs/mix_dialog.h"
+#include "app/dialogs/run_dialog.h"
+#include "app/shelf/shelf_page.h"
+#include "app/shelf/shelf_view.h"
+#include "app/widgets/prompts.h"
+#include "app/window/controller.h"
+#include "app/window/main_window.h"
+#include "tests/app/dialogs/dialog_driver.h"
+
+#include <QAction>
+#include <QFile>
+#include <QMenuBar>
+#include <QSignalSpy>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct Window {
+    explicit Window(Desk& desk)
+        : controller(window, desk.session(), desk.preferences()), force(asked)
+    {
+        window.show();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+    }
+    template <class Dialog>
+    Dialog* dialog()
+    {
+        auto* found = window.findChild<Dialog*>();
+        EXPECT_NE(found, nullptr);
+        return found;
+    }
+    const BottleView* bottle(const QString& name)
+    {
+        auto* model = qobject_cast<ShelfModel*>(window.shelf()->view()->model());
+        for (const BottleView& view : model->bottles()) {
+            if (view.name == name)
+                return &view;
+        }
+        return nullptr;
+    }
+    QAction* action(const QString& start)
+    {
+        for (QAction* action : window.findChildren<QAction*>()) {
+            if (action->text().remove(u'&').startsWith(start))
+                return action;
+        }
+        return nullptr;
+    }
+    // A dialog that has closed is deleted on the next turn of the loop.
+    static void settle()
+    {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+    }
+
+    MainWindow window;
+    ScriptedPrompts asked;
+    Controller controller;
+    PromptsInForce force;
+};
+
+} // namespace
+
+TEST(Controller, fromMixingToDiscardAndBackThroughTheWindow)
+{
+    Desk desk;
+    {
+        Window at(desk);
+        emit at.window.mixRequested();
+        auto* mix = at.dialog<MixDialog>();
+        type(*mix, "Name on the label", "Dev 1");
+        mix->accept();
+        Window::settle();
+        ASSERT_NE(at.bottle("Dev 1"), nullptr);
+        EXPECT_EQ(at.bottle("Dev 1")->verdict, VerdictLook::Good);
+        EXPECT_EQ(at.window.shelf()->currentBottle(), at.bottle("Dev 1")->id);
+
+        desk.passMinutes(30);
+        at.window.shelf()->actions()->action(BottleAction::RunFilm)->trigger();
+        auto* run = at.dialog<RunDialog>();
+        type(*run, "Count", "9");
+        run->accept();
+        Window::settle();
+        EXPECT_EQ(at.bottle("Dev 1")->verdict, VerdictLook::NearItsEnd);
+        EXPECT_DOUBLE_EQ(at.bottle("Dev 1")->filmsDone, 9);
+        ASSERT_NE(at.action("Undo running film in Dev 1"), nullptr);
+
+        desk.passMinutes(30);
+        at.window.shelf()->actions()->action(BottleAction::Discard)->trigger();
+        at.dialog<DiscardDialog>()->accept();
+        Window::settle();
+        EXPECT_EQ(at.bottle("Dev 1"), nullptr);
+
+        ASSERT_NE(at.action("Undo discarding Dev 1"), nullptr);
+        at.action("Undo discarding Dev 1")->trigger();
+        ASSERT_NE(at.bottle("Dev 1"), nullptr);
+        EXPECT_NE(at.action("Redo discarding Dev 1"), nullptr);
+    }
+    desk.reopen();
+    Window again(desk);
+    ASSERT_NE(again.bottle("Dev 1"), nullptr);
+    EXPECT_DOUBLE_EQ(again.bottle("Dev 1")->filmsDone, 9);
+    EXPECT_EQ(again.bottle("Dev 1")->verdict, VerdictLook::NearItsEnd);
+    ASSERT_NE(again.action("Redo discarding Dev 1"), nullptr) << "also after a restart";
+    again.action("Redo discarding Dev 1")->trigger();
+    EXPECT_EQ(again.bottle("Dev 1"), nullptr);
+}
+
+TEST(Controller, everyDeedOpensItsDialogAndEscapeLeavesTheBook)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    Window at(desk);
+    const QByteArray before = desk.journal();
+    const QString id = at.window.shelf()->currentBottle();
+    for (int i = 0; i < kBottleActions; ++i) {
+        const auto which = static_cast<BottleAction>(i);
+        if (which == BottleAction::Label) {
+            EXPECT_FALSE(at.window.shelf()->actions()->action(which)->isEnabled());
+            continue;
+        }
+        at.controller.doWith(which, id);
+        auto* dialog = at.dialog<DeedDialog>();
+        ASSERT_NE(dialog, nullptr) << i;
+        EXPECT_TRUE(dialog->isVisible());
+        QTest::keyClick(dialog, Qt::Key_Escape);
+        Window::settle();
+        EXPECT_EQ(at.window.findChild<DeedDialog*>(), nullptr) << i;
+    }
+    EXPECT_EQ(desk.journal(), before);
+}
+
+TEST(Controller, unitsChangeWhatIsReadAndNothingStored)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    Window at(desk);
+    const QByteArray before = desk.journal();
+    emit at.window.unitsChosen({VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit});
+    EXPECT_EQ(desk.preferences().wording().units.volume, VolumeUnit::FluidOunce);
+    at.controller.doWith(BottleAction::TopUp, at.window.shelf()->currentBottle());
+    auto* dialog = at.dialog<DeedDialog>();
+    EXPECT_EQ(named<QLineEdit>(*dialog, "Fresh solution added")->placeholderText(), "fl oz");
+    dialog->reject();
+    EXPECT_EQ(desk.journal(), before);
+}
+
+TEST(Controller, exportsAndImportsOnAThread)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    const QString file = desk.file("out.jsonl");
+    Window at(desk);
+    const auto told = [&](int count) {
+        return QTest::qWaitFor([&] { return at.asked.asked().size() >= count; }, 10'000);
+    };
+    at.asked.answer(file);
+    emit at.window.exportRequested();
+    ASSERT_TRUE(told(2));
+    QFile written(file);
+    ASSERT_TRUE(written.open(QIODevice::ReadOnly));
+    EXPECT_EQ(written.readAll(), desk.journal());
+
+    at.asked.answer(desk.file("second.ullage"));
+    emit at.window.newBookRequested();
+    EXPECT_EQ(at.bottle("Dev 1"), nullptr);
+    at.asked.answer(file);
+    emit at.window.importRequested();
+    ASSERT_TRUE(told(5));
+    EXPECT_NE(at.bottle("Dev 1"), nullptr);
+}
+
+TEST(Controller, aTornJournalIsRefusedWithItsLineAndNothingIsEntered)
+{
+    Desk desk;
+    Window at(desk);
+    const QByteArray before = desk.journal();
+    QFile torn(desk.file("torn.jsonl"));
+    ASSERT_TRUE(torn.open(QIODevice::WriteOnly));
+    torn.write("{\"type\":\"book\",\"format\":\"ullage-journal\",\"version\":1}\n"
+               "{\"type\":\"vessel\",\"id\":\"b1\",\"name\":\"B\",\"capacity_ml\":500,"
+               "\"material\":\"glass\",\"squeezed\":false}\n{\"type\":\"ves");
+    torn.close();
+    at.asked.answer(torn.fileName());
+    emit at.window.importRequested();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return at.asked.asked().size() >= 2; }, 10'000));
+    EXPECT_TRUE(at.asked.asked().back().contains('3')) << at.asked.asked().back().toStdString();
+    EXPECT_EQ(desk.journal(), before);
+}
+
+TEST(Controller, aFileThatIsNoBookIsRefusedAndTheOpenOneStays)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    Window at(desk);
+    QFile other(desk.file("letter.txt"));
+    ASSERT_TRUE(other.open(QIODevice::WriteOnly));
+    other.write("A letter, and a rather long one, that is not a book of this program.");
+    other.close();
+    at.asked.answer(other.fileName());
+    emit at.window.openBookRequested();
+    EXPECT_EQ(at.asked.asked().size(), 2);
+    EXPECT_NE(at.bottle("Dev 1"), nullptr);
+    EXPECT_EQ(desk.preferences().lastBook(), QString());
+}
+
+TEST(Controller, aNewBookNeverOverwrites)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    const QByteArray before = desk.journal();
+    Window at(desk);
+    at.asked.answer(desk.bookPath());
+    emit at.window.newBookRequested();
+    EXPECT_EQ(at.asked.asked().size(), 2);
+    EXPECT_EQ(desk.journal(), before);
+}
+
+TEST(Controller, copyAndRestoreBringTheBookBack)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    Window at(desk);
+    at.asked.answer(desk.file("copy.ullage"));
+    emit at.window.backupRequested();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return at.asked.asked().size() >= 2; }, 10'000));
+    desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
+    ASSERT_NE(at.bottle("Fix 1"), nullptr);
+    at.asked.answer(desk.file("copy.ullage"));
+    at.asked.answer(true);
+    emit at.window.restoreRequested();
+    EXPECT_NE(at.bottle("Dev 1"), nullptr);
+    EXPECT_EQ(at.bottle("Fix 1"), nullptr) << at.asked.asked().join(u'\n').toStdString();
+    emit at.window.checkRequested();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return at.asked.asked().size() >= 6; }, 10'000));
+    EXPECT_TRUE(at.asked.asked().back().contains("sound")) << at.asked.asked().back().toStdString();
+}
+
+} // namespace ullage::app
