@@ -41,6 +41,21 @@ Result<void> flushed(const QString& path)
     return {};
 }
 
+// A connection that may only read the book may still write its copy.
+Result<void> copyInto(Connection& from, const QString& target)
+{
+    const auto readsOnly = from.number(QStringLiteral("PRAGMA query_only"));
+    if (!readsOnly) {
+        return tl::unexpected(readsOnly.error());
+    }
+    if (auto fine = from.run(QStringLiteral("PRAGMA query_only = OFF")); !fine) {
+        return fine;
+    }
+    auto done = from.run(QStringLiteral("VACUUM INTO %1").arg(sqlQuoted(target)));
+    auto back = from.run(QStringLiteral("PRAGMA query_only = %1").arg(*readsOnly));
+    return done ? back : done;
+}
+
 Result<void> checkCopy(const QString& path, std::int64_t version, std::int64_t entries)
 {
     const auto copy = Connection::open(path, FileMode::Read, kPatience);
@@ -170,7 +185,7 @@ Result<void> copyVerified(Connection& from, const QString& target)
         if (!entries) {
             return tl::unexpected(entries.error());
         }
-        if (auto fine = from.run(QStringLiteral("VACUUM INTO %1").arg(sqlQuoted(part))); !fine) {
+        if (auto fine = copyInto(from, part); !fine) {
             return fine;
         }
         if (auto fine = checkCopy(part, *version, *entries); !fine) {

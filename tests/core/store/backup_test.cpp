@@ -63,6 +63,18 @@ TEST(Backup, ReportsWhereItCannotBeMade)
               ErrorCode::StoreFailed);
 }
 
+TEST(Backup, CanBeMadeOfABookOpenForReadingOnly)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(kStart));
+    close(book);
+    const auto store = SqlStore::open(book.path(), {.access = Access::Read});
+    ASSERT_TRUE(store);
+    ASSERT_TRUE(copyVerified((*store)->connection(), book.inFolder("copy")));
+    EXPECT_EQ(TempBook(book.inFolder("copy")).text(), kStart);
+    EXPECT_FALSE((*store)->connection().run("DELETE FROM batch")); // still only for reading
+}
+
 TEST(Backup, NeverOverwritesAFile)
 {
     TempBook book;
