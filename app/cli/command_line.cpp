@@ -3,6 +3,7 @@
 #include "app/words/error_words.h"
 
 #include <QCoreApplication>
+#include <QFileDevice>
 #include <QUuid>
 
 #include <array>
@@ -33,8 +34,8 @@ std::string newId() { return QUuid::createUuid().toString(QUuid::WithoutBraces).
 bool storesFault(const Error& error)
 {
     const ErrorCode code = error.code;
-    return error.line == 0 && (code == ErrorCode::StoreFailed || code == ErrorCode::NewerBook ||
-                               code == ErrorCode::NotABook || code == ErrorCode::FileFailed);
+    return code == ErrorCode::StoreFailed || code == ErrorCode::NotABook ||
+           (error.line == 0 && (code == ErrorCode::NewerBook || code == ErrorCode::FileFailed));
 }
 
 } // namespace
@@ -73,7 +74,8 @@ int runCommand(const Arguments& arguments, const Surroundings& around)
                 call.print(usageText().toUtf8());
                 return kDone;
             }
-            return command.run(call);
+            const int code = command.run(call);
+            return call.delivered() ? code : kStoreFailed;
         }
     }
     return call.wrongUsage(CommandLine::tr("There is no command “%1”.").arg(arguments.command));
@@ -134,7 +136,25 @@ bool Call::takes(const QStringList& options, qsizetype operands) const
     return true;
 }
 
-void Call::print(const QByteArray& text) const { m_around.out->write(text); }
+void Call::print(const QByteArray& text) const
+{
+    if (m_around.out->write(text) != text.size()) {
+        m_outputFailed = true;
+    }
+}
+
+bool Call::delivered() const
+{
+    // A full disk may show only when what was printed leaves the buffer.
+    auto* file = qobject_cast<QFileDevice*>(m_around.out);
+    if (!m_outputFailed && (!file || file->flush())) {
+        return true;
+    }
+    say(errorLine({.code = ErrorCode::FileFailed,
+                   .field = "-",
+                   .text = m_around.out->errorString().toStdString()}));
+    return false;
+}
 
 void Call::say(const QString& message) const { m_around.err->write(message.toUtf8() + '\n'); }
 

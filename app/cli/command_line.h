@@ -60,6 +60,8 @@ public:
     [[nodiscard]] bool takes(const QStringList& options, qsizetype operands) const;
 
     void print(const QByteArray& text) const;
+    /// Whether everything printed got out; tells the failure if not.
+    [[nodiscard]] bool delivered() const;
     void say(const QString& message) const;
     int wrongUsage(const QString& message) const;
     /// Tells the error and returns its exit code: the store's failures are 3, the rest 1.
@@ -68,6 +70,7 @@ public:
 private:
     const Arguments& m_arguments;
     const Surroundings& m_around;
+    mutable bool m_outputFailed = false;
 };
 
 int reportCommand(const Call& call);

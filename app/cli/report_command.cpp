@@ -104,7 +104,7 @@ int reportCommand(const Call& call)
         return call.refused(batches.error());
     }
     if (call.arguments().has(json)) {
-        call.print(store::reportJson(*batches) + '\n');
+        call.print(store::reportJson(*batches));
     } else if (batches->empty()) {
         call.say(ReportTable::tr(
             "No bottle is in use. Mix a batch in the window, or import a journal."));

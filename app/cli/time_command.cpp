@@ -132,7 +132,7 @@ int timeCommand(const Call& call)
         return call.refused(next.error());
     }
     if (arguments.has(json)) {
-        call.print(store::timeJson(*next) + '\n');
+        call.print(store::timeJson(*next));
         return kDone;
     }
     const Wording wording{usualUnits(QLocale()), QLocale()};

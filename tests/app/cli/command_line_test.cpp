@@ -1,0 +1,230 @@
+#include "tests/app/cli/cli_kit.h"
+
+#include <QDir>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+
+using namespace ullage;
+using namespace ullage::app;
+using namespace ullage::app::testing;
+using namespace ullage::store::testing;
+
+namespace
+{
+
+const QStringList kTime{"time", "--batch", "dev-1", "--base", "9:30@20", "--temperature"};
+
+class FullDisk : public QIODevice
+{
+protected:
+    qint64 readData(char*, qint64) override { return -1; }
+    qint64 writeData(const char*, qint64) override
+    {
+        setErrorString(QStringLiteral("no space left"));
+        return -1;
+    }
+};
+
+} // namespace
+
+TEST_F(CommandTest, ImportsReportsAndExports)
+{
+    const QString journal = write("season.jsonl", kStart);
+    const Answer imported = run({"import", journal});
+    EXPECT_EQ(imported.code, kDone) << imported.err.constData();
+    EXPECT_TRUE(imported.out.isEmpty());
+    EXPECT_TRUE(imported.err.contains("4"));
+
+    const Answer report = run({"report", "--at", "2026-06-10T00:00:00Z", "--json"});
+    ASSERT_EQ(report.code, kDone);
+    EXPECT_TRUE(report.err.isEmpty());
+    const auto array = QJsonDocument::fromJson(report.out).array();
+    ASSERT_EQ(array.size(), 1);
+    EXPECT_EQ(array[0].toObject()["volume_ml"].toDouble(), 980);
+
+    EXPECT_EQ(run({"export", "-"}).out, kStart);
+    EXPECT_EQ(run({"export", path("again.jsonl")}).code, kDone);
+    EXPECT_EQ(read("again.jsonl"), kStart);
+    EXPECT_EQ(run({"export", path("events.csv")}).code, kDone);
+    EXPECT_EQ(read("events.csv").count("\r\n"), 3);
+    const Answer check = run({"check"});
+    EXPECT_EQ(check.code, kDone);
+    EXPECT_TRUE(check.err.isEmpty());
+    EXPECT_FALSE(check.out.isEmpty());
+}
+
+TEST_F(CommandTest, ImportsFromStandardInputIntoTheBookNamed)
+{
+    const QString book = path("other.ullage");
+    EXPECT_EQ(run({"import", "-", "--book", book}, kStart).code, kDone);
+    EXPECT_EQ(run({"--book=" + book, "export", "-"}).out, kStart);
+    EXPECT_FALSE(QFile::exists(path("home.ullage")));
+    EXPECT_EQ(run({"import", "-", "--book", book}, kStart).code, kDone);
+    EXPECT_EQ(run({"export", "-", "--book", book}).out, kStart);
+}
+
+TEST_F(CommandTest, ARefusedImportNamesFileLineFieldAndRangeAndLeavesNothing)
+{
+    QByteArray wrong = kStart;
+    wrong.replace("\"used_ml\":600", "\"used_ml\":1200");
+    const QString journal = write("wrong.jsonl", wrong);
+    Answer refused = run({"import", journal});
+    EXPECT_EQ(refused.code, kRefused);
+    EXPECT_TRUE(refused.out.isEmpty());
+    for (const char* part : {"wrong.jsonl:5:", "used_ml", "1200", "1000 ml"}) {
+        EXPECT_TRUE(refused.err.contains(part)) << part << " in " << refused.err.constData();
+    }
+    EXPECT_EQ(QDir(path("")).entryList(QDir::Files), QStringList{"wrong.jsonl"});
+
+    ASSERT_EQ(run({"import", "-"}, kHead + kVessel).code, kDone);
+    refused = run({"import", journal});
+    EXPECT_EQ(refused.code, kRefused);
+    EXPECT_EQ(run({"export", "-"}).out, kHead + kVessel);
+    for (const QByteArray& broken :
+         {kStart.chopped(20), "\xff\xfe" + kStart, QByteArray(2 << 20, 'x'), QByteArray()}) {
+        EXPECT_EQ(run({"import", "-"}, broken).code, kRefused);
+    }
+    EXPECT_EQ(run({"import", path("nowhere.jsonl")}).code, kRefused);
+    EXPECT_EQ(run({"export", "-"}).out, kHead + kVessel);
+}
+
+TEST_F(CommandTest, TellsWrongUsageFromBadInput)
+{
+    ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
+    for (const QStringList& words : {QStringList{"brew"},
+                                     {"label"},
+                                     {"calendar"},
+                                     {"report", "extra"},
+                                     {"report", "--films", "2"},
+                                     {"import"},
+                                     {"import", "a", "b"},
+                                     {"import", "events.csv"},
+                                     {"export"},
+                                     {"export", path("book.txt")},
+                                     {"time"},
+                                     {"time", "--batch", "dev-1"},
+                                     {"backup"},
+                                     {"restore"},
+                                     {"check", "--json"},
+                                     {"report", "--book", "postgresql://localhost/x"}}) {
+        const Answer answer = run(words);
+        EXPECT_EQ(answer.code, kWrongUsage) << words.join(' ').toStdString();
+        EXPECT_TRUE(answer.out.isEmpty());
+        EXPECT_FALSE(answer.err.isEmpty());
+    }
+    EXPECT_EQ(run({"report", "--at", "yesterday"}).code, kRefused);
+    EXPECT_EQ(run({"report", "--at", "2026-02-30"}).code, kRefused);
+}
+
+TEST_F(CommandTest, SaysTheTimeFactorByFactor)
+{
+    ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
+    for (const char* degrees : {"20", "20.0", "20C", "68F"}) {
+        const Answer time = run(kTime + QStringList{degrees, "--json"});
+        ASSERT_EQ(time.code, kDone) << time.err.constData();
+        const auto object = QJsonDocument::fromJson(time.out).object();
+        EXPECT_EQ(object["base_s"].toDouble(), 570);
+        EXPECT_DOUBLE_EQ(object["wear"].toDouble(), 1.2);
+        EXPECT_EQ(object["strip"].toDouble(), 1);
+        EXPECT_NEAR(object["temperature_c"].toDouble(), 20, 1e-12);
+        EXPECT_NEAR(object["seconds"].toDouble(), 684, 1e-9);
+        EXPECT_EQ(object["warnings"].toArray(), QJsonArray{"discard"}); // past its keeping
+    }
+    EXPECT_TRUE(run(kTime + QStringList{"20"}).out.contains("11:25"));
+    for (const char* degrees : {"200", "5", "warm", "nan", ""}) {
+        const Answer refused = run(kTime + QStringList{degrees});
+        EXPECT_EQ(refused.code, kRefused) << degrees;
+        EXPECT_TRUE(refused.out.isEmpty());
+    }
+    for (const char* base : {"9@20", "9:30", "9:30@20@20", "@20", "9:30@", "9:99@20", "0:01@20"}) {
+        EXPECT_EQ(run({"time", "--batch", "dev-1", "--base", base, "--temperature", "20"}).code,
+                  kRefused)
+            << base;
+    }
+    EXPECT_EQ(run({"time", "--batch", "none", "--base", "9:30@20", "--temperature", "20"}).code,
+              kRefused);
+    EXPECT_EQ(run(kTime + QStringList{"20", "--films", "-1"}).code, kRefused);
+}
+
+TEST_F(CommandTest, AMissingOrForeignBookIsTheStoresFault)
+{
+    for (const QStringList& words : {QStringList{"report"},
+                                     {"check"},
+                                     {"export", "-"},
+                                     {"backup", path("copy")},
+                                     kTime + QStringList{"20"}}) {
+        const Answer answer = run(words);
+        EXPECT_EQ(answer.code, kStoreFailed) << words.join(' ').toStdString();
+        EXPECT_TRUE(answer.out.isEmpty());
+        EXPECT_TRUE(answer.err.contains("home.ullage")) << answer.err.constData();
+    }
+    EXPECT_TRUE(QDir(path("")).entryList(QDir::Files).isEmpty());
+    const QString foreign = write("foreign", QByteArray(4000, 'x'));
+    EXPECT_EQ(run({"import", "-", "--book", foreign}, kStart).code, kStoreFailed);
+    EXPECT_EQ(read("foreign"), QByteArray(4000, 'x'));
+    EXPECT_EQ(run({"import", "-", "--book", path("no/folder/x.ullage")}, kStart).code,
+              kStoreFailed);
+}
+
+TEST_F(CommandTest, AStoreThatFailsInTheMiddleOfAnImportIsNotTheJournalsFault)
+{
+    ASSERT_EQ(run({"import", "-"}, kHead + kVessel).code, kDone);
+    auto connection = store::Connection::open(path("home.ullage"), store::FileMode::Write, 100);
+    ASSERT_TRUE((*connection)
+                    ->run("CREATE TRIGGER stop BEFORE INSERT ON entry WHEN NEW.id = 'e1' BEGIN "
+                          "SELECT RAISE(ABORT, 'stopped'); END"));
+    EXPECT_EQ(run({"import", "-"}, kStart).code, kStoreFailed);
+    EXPECT_EQ(run({"export", "-"}).out, kHead + kVessel);
+}
+
+TEST_F(CommandTest, ReportsThatTheOutputIsFull)
+{
+    ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
+    for (const QStringList& words : {QStringList{"export", "-"}, {"report", "--json"}, {"check"}}) {
+        FullDisk disk;
+        disk.open(QIODevice::WriteOnly | QIODevice::Unbuffered);
+        const Answer answer = run(words, {}, disk, [] { return QByteArray(); });
+        EXPECT_EQ(answer.code, kStoreFailed) << words.join(' ').toStdString();
+        EXPECT_TRUE(answer.err.contains("no space left")) << answer.err.constData();
+    }
+}
+
+TEST_F(CommandTest, BacksUpAndRestores)
+{
+    ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
+    const QString copy = path("copy.ullage");
+    const Answer made = run({"backup", copy});
+    EXPECT_EQ(made.code, kDone) << made.err.constData();
+    EXPECT_EQ(run({"backup", copy}).code, kRefused);
+    ASSERT_EQ(run({"import", "-"}, kHead + R"({"type":"chemical","name":"borax"})").code, kDone);
+    EXPECT_EQ(run({"restore", copy}).code, kRefused);
+    EXPECT_NE(run({"export", "-"}).out, kStart);
+    EXPECT_EQ(run({"restore", copy, "--replace"}).code, kDone);
+    EXPECT_EQ(run({"export", "-"}).out, kStart);
+    EXPECT_TRUE(run({"export", "-", "--book", path("home.ullage.replaced")}).out.contains("borax"));
+    EXPECT_EQ(run({"restore", copy, "--book", path("new.ullage")}).code, kDone);
+    EXPECT_EQ(run({"export", "-", "--book", path("new.ullage")}).out, kStart);
+}
+
+TEST_F(CommandTest, CheckTellsWhatIsWrongAndFails)
+{
+    ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
+    {
+        auto connection = store::Connection::open(path("home.ullage"), store::FileMode::Write, 100);
+        ASSERT_TRUE((*connection)->run("UPDATE batch SET name = 'other'"));
+    }
+    const Answer check = run({"check"});
+    EXPECT_EQ(check.code, kStoreFailed);
+    EXPECT_TRUE(check.err.contains("dev-1"));
+}
+
+TEST_F(CommandTest, AnEmptyBookHasAnEmptyReport)
+{
+    ASSERT_EQ(run({"import", "-"}, kHead).code, kDone);
+    const Answer json = run({"report", "--json"});
+    EXPECT_EQ(json.code, kDone);
+    EXPECT_EQ(QJsonDocument::fromJson(json.out).array().size(), 0);
+    EXPECT_TRUE(json.out.startsWith("["));
+    EXPECT_EQ(run({"report"}).code, kDone);
+}

@@ -1,0 +1,59 @@
+#include "app/cli/demo_book.h"
+
+#include "core/store/integrity.h"
+#include "tests/core/store/temp_book.h"
+
+#include <set>
+
+using namespace ullage;
+using namespace ullage::app;
+using chemistry::Instant;
+
+namespace
+{
+
+constexpr std::int64_t kDayMs = 86'400'000;
+
+Instant moment(int year, int month, int day, int minute)
+{
+    return std::chrono::sys_days(std::chrono::year(year) / month / day) +
+           std::chrono::minutes(minute);
+}
+
+} // namespace
+
+// Whatever the day and the hour, the demo's last work is of this week.
+TEST(DemoBook, IsOfThisWeekWithEveryVerdictAndAMistakeVoided)
+{
+    for (const Instant now : {moment(2026, 11, 25, 600), moment(2028, 2, 29, 0),
+                              moment(2027, 3, 28, 1439), moment(2031, 1, 1, 90)}) {
+        const QTemporaryDir folder;
+        const auto path = createDemoBook(folder.path(), [now] { return now; });
+        ASSERT_TRUE(path) << path.error().line << ' ' << path.error().field << ' '
+                          << path.error().text;
+        const store::testing::TempBook book(*path);
+        const auto batches = book.book->batches(now, true);
+        ASSERT_TRUE(batches);
+        EXPECT_GE(batches->size(), 24u);
+        double films = 0;
+        std::set<ledger::Verdict> verdicts;
+        for (const ledger::Batch& batch : *batches) {
+            films += batch.filmsDone.value();
+            if (batch.inUse()) {
+                verdicts.insert(ledger::assess(batch).verdict);
+            }
+        }
+        EXPECT_GE(films, 300);
+        EXPECT_EQ(verdicts.size(), 4u);
+        const auto last = book.store->connection().number("SELECT max(at_ms) FROM entry");
+        const auto daysAgo = now.time_since_epoch().count() / kDayMs - *last / kDayMs;
+        EXPECT_GE(daysAgo, 0);
+        EXPECT_LT(daysAgo, 7);
+        const auto voided =
+            book.store->connection().number("SELECT count(*) FROM entry WHERE kind = 'voided'");
+        EXPECT_GE(*voided, 1);
+        const auto check = store::checkBook(*book.store);
+        ASSERT_TRUE(check);
+        EXPECT_TRUE(check->findings.empty());
+    }
+}
