@@ -172,7 +172,8 @@ TEST(JournalImport, SurvivesEveryKindOfDamage)
     ASSERT_TRUE(book.import(kHead + kVessel));
     const QByteArray before = book.text();
     const QByteArray good = everything();
-    const QByteArray junk("\"{}[]:,\\0123456789.eE+-tfn \x80\xff\xc3\x00u", 34);
+    constexpr char kJunk[] = "\"{}[]:,\\0123456789.eE+-tfn \x80\xff\xc3\x00u";
+    const QByteArray junk(kJunk, sizeof kJunk - 1);
     std::mt19937 random(20'261'125); // NOLINT: the same damage every time
     const auto pick = [&random](qsizetype below) {
         return static_cast<qsizetype>(random() % static_cast<std::mt19937::result_type>(below));
