@@ -117,7 +117,8 @@ TEST(Explanations, GiveAConstantWithRangeSourceAndGrade)
 
 TEST(Explanations, OfTheOxygenLimitGiveTheTwoBottlesAndTheRange)
 {
-    const auto& solution = *sample::formularyOfTwo().solution("mq");
+    const auto held = sample::formularyOfTwo().solution("mq"); // outlives its formulary
+    const auto& solution = *held;
     const auto why = explain(ImpliedFigure::OxygenLimit, solution, english());
     EXPECT_EQ(why.value, QStringLiteral("12.8 mmol per litre"));
     EXPECT_EQ(why.inputs.size(), 2u);
