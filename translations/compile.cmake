@@ -3,7 +3,7 @@
 find_package(Qt6 6.4 REQUIRED COMPONENTS LinguistTools)
 file(MAKE_DIRECTORY ${CMAKE_BINARY_DIR}/i18n)
 set(compiled)
-foreach(language en)
+foreach(language de en)
     set(qm ${CMAKE_BINARY_DIR}/i18n/ullage_${language}.qm)
     set(ts ${CMAKE_SOURCE_DIR}/translations/ullage_${language}.ts)
     add_custom_command(OUTPUT ${qm}
@@ -13,6 +13,18 @@ endforeach()
 qt_add_resources(ullage ullage_i18n PREFIX /i18n BASE ${CMAKE_BINARY_DIR}/i18n FILES ${compiled})
 
 add_custom_target(update_translations
-    COMMAND Qt6::lupdate -I ${CMAKE_SOURCE_DIR} -pluralonly ${CMAKE_SOURCE_DIR}/app
+    COMMAND Qt6::lupdate -I ${CMAKE_SOURCE_DIR} -pluralonly -locations none ${CMAKE_SOURCE_DIR}/app
             -ts ${CMAKE_SOURCE_DIR}/translations/ullage_en.ts
+    COMMAND Qt6::lupdate -I ${CMAKE_SOURCE_DIR} -locations none ${CMAKE_SOURCE_DIR}/app
+            -ts ${CMAKE_SOURCE_DIR}/translations/ullage_de.ts
     VERBATIM)
+
+if(ULLAGE_TESTS)
+    foreach(language de en)
+        add_test(NAME Translations.${language}IsComplete
+            COMMAND ${CMAKE_COMMAND}
+                -D lupdate=$<TARGET_FILE:Qt6::lupdate> -D source=${CMAKE_SOURCE_DIR}
+                -D language=${language} -D scratch=${CMAKE_BINARY_DIR}/i18n
+                -P ${CMAKE_SOURCE_DIR}/tests/app/translations_check.cmake)
+    endforeach()
+endif()

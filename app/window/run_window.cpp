@@ -8,6 +8,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QFileInfo>
+#include <QLibraryInfo>
 #include <QStandardPaths>
 #include <QTranslator>
 
@@ -67,6 +68,21 @@ void installLanguage(const QString& code)
     }
     installed = translator;
     QApplication::installTranslator(translator);
+
+    // Qt's own words, on the buttons of its dialogs; without its package they stay English.
+    static QTranslator* qtInstalled = nullptr;
+    auto* qtWords = new QTranslator(qApp);
+    if (qtWords->load(locale, QStringLiteral("qtbase"), QStringLiteral("_"),
+                      QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
+        if (qtInstalled) {
+            QApplication::removeTranslator(qtInstalled);
+            qtInstalled->deleteLater();
+        }
+        qtInstalled = qtWords;
+        QApplication::installTranslator(qtWords);
+    } else {
+        delete qtWords;
+    }
 }
 
 int runWindow(const WindowOptions& options)

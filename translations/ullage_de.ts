@@ -1,0 +1,3844 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>Actions</name>
+    <message>
+        <source>mixing %1</source>
+        <translation>%1 ansetzen</translation>
+    </message>
+    <message>
+        <source>running film in %1</source>
+        <translation>Film entwickeln in %1</translation>
+    </message>
+    <message>
+        <source>topping up %1</source>
+        <translation>%1 nachfüllen</translation>
+    </message>
+    <message>
+        <source>drawing off %1</source>
+        <translation>Abziehen aus %1</translation>
+    </message>
+    <message>
+        <source>moving %1</source>
+        <translation>%1 umfüllen</translation>
+    </message>
+    <message>
+        <source>opening %1</source>
+        <translation>%1 öffnen</translation>
+    </message>
+    <message>
+        <source>%1 standing open</source>
+        <translation>%1 offen stehend</translation>
+    </message>
+    <message>
+        <source>storing %1</source>
+        <translation>%1 lagern</translation>
+    </message>
+    <message>
+        <source>clearing test of %1</source>
+        <translation>Klärprobe von %1</translation>
+    </message>
+    <message>
+        <source>strip test of %1</source>
+        <translation>Teststreifen von %1</translation>
+    </message>
+    <message>
+        <source>looking at %1</source>
+        <translation>%1 ansehen</translation>
+    </message>
+    <message>
+        <source>marking %1 contaminated</source>
+        <translation>%1 als verunreinigt kennzeichnen</translation>
+    </message>
+    <message>
+        <source>marking %1 dissolved</source>
+        <translation>%1 als gelöst kennzeichnen</translation>
+    </message>
+    <message>
+        <source>note on %1</source>
+        <translation>Notiz zu %1</translation>
+    </message>
+    <message>
+        <source>discarding %1</source>
+        <translation>%1 entsorgen</translation>
+    </message>
+    <message>
+        <source>taking back an entry</source>
+        <translation>Eintrag zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Undo %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo %1</source>
+        <translation>Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+</context>
+<context>
+    <name>BatchNames</name>
+    <message>
+        <source>Dev</source>
+        <comment>short name of a developer on a bottle</comment>
+        <translation>Entw</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <comment>short name of a stop bath on a bottle</comment>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Fix</source>
+        <comment>short name of a fixer on a bottle</comment>
+        <translation>Fix</translation>
+    </message>
+    <message>
+        <source>Wash aid</source>
+        <comment>short name on a bottle</comment>
+        <translation>Wässerung</translation>
+    </message>
+    <message>
+        <source>Wetting</source>
+        <comment>short name of a wetting agent on a bottle</comment>
+        <translation>Netzmittel</translation>
+    </message>
+    <message>
+        <source>Bath</source>
+        <comment>short name of any other solution on a bottle</comment>
+        <translation>Bad</translation>
+    </message>
+</context>
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>Dust mask, gloves, eye protection; moving air. Pour low and slowly.</source>
+        <translation>Staubmaske, Handschuhe, Augenschutz; bewegte Luft. Tief und langsam schütten.</translation>
+    </message>
+    <message>
+        <source>Powder into water, never water onto powder.</source>
+        <translation>Pulver ins Wasser, nie Wasser auf das Pulver.</translation>
+    </message>
+    <message>
+        <source>Acid into water, never water into acid.</source>
+        <translation>Säure ins Wasser, nie Wasser in die Säure.</translation>
+    </message>
+    <message>
+        <source>The whole packet at once: a packet is not the same throughout.</source>
+        <translation>Immer die ganze Packung auf einmal: Eine Packung ist nicht durchweg gleich gemischt.</translation>
+    </message>
+    <message>
+        <source>Developer can make skin allergic for good. Its hydroquinone and metol carry hazard statements H302, H317, H318, H341, H351 and H410. Wear gloves; rinse splashes off at once.</source>
+        <translation>Entwickler kann die Haut auf Dauer allergisch machen. Hydrochinon und Metol darin tragen die Gefahrenhinweise H302, H317, H318, H341, H351 und H410. Handschuhe tragen; Spritzer sofort abspülen.</translation>
+    </message>
+    <message>
+        <source>Glacial acetic acid burns skin and eyes and catches fire (H226, H314). Use it diluted wherever you can buy it so.</source>
+        <translation>Eisessig verätzt Haut und Augen und ist entzündlich (H226, H314). Wo immer erhältlich, verdünnt verwenden.</translation>
+    </message>
+    <message>
+        <source>Never mix with bleach, ammonia or other cleaners.</source>
+        <translation>Nie mit Chlorbleiche, Ammoniak oder anderen Reinigern mischen.</translation>
+    </message>
+    <message>
+        <source>Acid with sulfite or thiosulfate frees sulfur dioxide: never pour stop bath concentrate into developer or fixer; keep air moving.</source>
+        <translation>Säure setzt aus Sulfit oder Thiosulfat Schwefeldioxid frei: Stoppbadkonzentrat nie in Entwickler oder Fixierbad gießen; für bewegte Luft sorgen.</translation>
+    </message>
+    <message>
+        <source>Each bath back to its own bottle, never one into the other.</source>
+        <translation>Jedes Bad zurück in die eigene Flasche, nie eines ins andere.</translation>
+    </message>
+    <message>
+        <source>Gloves and eye protection on; air moving through the room.</source>
+        <translation>Handschuhe an, Augenschutz auf; Raum lüften.</translation>
+    </message>
+    <message>
+        <source>Never in a bottle that looks like food or drink, unless a label covers it.</source>
+        <translation>Nie in eine Flasche, die nach Lebensmittel oder Getränk aussieht, außer ein Etikett verdeckt das.</translation>
+    </message>
+    <message>
+        <source>Label it “photographic solution, not for drinking”, with date and contents. Keep it away from children and animals.</source>
+        <translation>Beschriften mit „Fotografische Lösung, nicht zum Trinken“, Datum und Inhalt. Von Kindern und Tieren fernhalten.</translation>
+    </message>
+    <message>
+        <source>Spoons, jugs and heaters used here never go back to the kitchen.</source>
+        <translation>Hier benutzte Löffel, Messbecher und Wärmer kommen nie zurück in die Küche.</translation>
+    </message>
+    <message>
+        <source>Used fixer carries silver: collect it for silver recovery. (The US limit for hazardous waste is 5.0 mg of silver a litre: 40 CFR 261.24, D011.)</source>
+        <translation>Gebrauchtes Fixierbad enthält Silber: für die Silberrückgewinnung sammeln. (Der US-Grenzwert für gefährlichen Abfall beträgt 5,0 mg Silber je Liter: 40 CFR 261.24, D011.)</translation>
+    </message>
+    <message>
+        <source>Never into a septic tank. Your local authority decides what may go down a drain.</source>
+        <translation>Nie in eine Klärgrube. Was in den Abfluss darf, entscheidet die örtliche Behörde.</translation>
+    </message>
+    <message>
+        <source>EU waste code for used developer: %1.</source>
+        <translation>EU-Abfallschlüssel für gebrauchten Entwickler: %1.</translation>
+    </message>
+    <message>
+        <source>EU waste code for used fixer: %1.</source>
+        <translation>EU-Abfallschlüssel für gebrauchtes Fixierbad: %1.</translation>
+    </message>
+    <message>
+        <source>Silver recovery and any handling in bulk belong to licensed firms.</source>
+        <translation>Silberrückgewinnung und jeder Umgang mit großen Mengen gehören zu zugelassenen Fachbetrieben.</translation>
+    </message>
+    <message>
+        <source>The packet, its safety data sheet and your local rules come first.</source>
+        <translation>Packung, Sicherheitsdatenblatt und örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>Mixing</source>
+        <translation>Ansetzen</translation>
+    </message>
+    <message>
+        <source>Handling</source>
+        <translation>Umgang</translation>
+    </message>
+    <message>
+        <source>Keeping</source>
+        <translation>Aufbewahren</translation>
+    </message>
+    <message>
+        <source>Getting rid of it</source>
+        <translation>Entsorgen</translation>
+    </message>
+    <message>
+        <source>Always</source>
+        <translation>Immer</translation>
+    </message>
+</context>
+<context>
+    <name>Charts</name>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+</context>
+<context>
+    <name>CommandLine</name>
+    <message>
+        <source>There is no option %1.</source>
+        <translation>Eine Option %1 gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>%1 was given twice.</source>
+        <translation>%1 wurde zweimal angegeben.</translation>
+    </message>
+    <message>
+        <source>%1 needs a value.</source>
+        <translation>%1 braucht einen Wert.</translation>
+    </message>
+    <message>
+        <source>ullage [--book FILE]                         open the window
+ullage report [--at TIME] [--all] [--json]   every bottle in use
+ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
+                                             development time of the next load
+ullage import FILE                           a journal (.jsonl) into the book; - is standard input
+ullage export FILE                           the book as a journal (.jsonl) or its events as .csv
+ullage check                                 read the whole book and say what is wrong
+ullage backup FILE                           a whole copy of the book
+ullage restore FILE [--replace]              a copy back in the book's place
+ullage demo                                  a year of invented work, then the window
+Every command takes --book FILE. TIME is RFC 3339, or a date.
+</source>
+        <translation>ullage [--book DATEI]                        Fenster öffnen
+ullage report [--at ZEIT] [--all] [--json]   alle Flaschen in Gebrauch
+ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
+                                             Entwicklungszeit der nächsten Ladung
+ullage import DATEI                          ein Journal (.jsonl) ins Buch; - ist die Standardeingabe
+ullage export DATEI                          das Buch als Journal (.jsonl) oder seine Ereignisse als .csv
+ullage check                                 das ganze Buch lesen und sagen, was nicht stimmt
+ullage backup DATEI                          eine vollständige Kopie des Buchs
+ullage restore DATEI [--replace]             eine Kopie zurück an die Stelle des Buchs
+ullage demo                                  ein Jahr erfundener Arbeit, dann das Fenster
+Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
+</translation>
+    </message>
+    <message>
+        <source>There is no command “%1”.</source>
+        <translation>Einen Befehl „%1“ gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>This program keeps books in SQLite files; it cannot open %1.</source>
+        <translation>Dieses Programm führt Bücher in SQLite-Dateien; %1 kann es nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>“%1” does not take --%2.</source>
+        <translation>„%1“ kennt --%2 nicht.</translation>
+    </message>
+    <message>
+        <source>“%1” takes no file.</source>
+        <translation>„%1“ nimmt keine Datei.</translation>
+    </message>
+    <message>
+        <source>“%1” takes one file.</source>
+        <translation>„%1“ nimmt genau eine Datei.</translation>
+    </message>
+</context>
+<context>
+    <name>ErrorWords</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>field: what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not a number</source>
+        <translation>keine Zahl</translation>
+    </message>
+    <message>
+        <source>infinite</source>
+        <translation>unendlich</translation>
+    </message>
+    <message>
+        <source>Allowed: more than 0, at most %1.</source>
+        <translation>Erlaubt: mehr als 0, höchstens %1.</translation>
+    </message>
+    <message>
+        <source>Allowed: %1 to %2.</source>
+        <translation>Erlaubt: %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Allowed: at most %1.</source>
+        <translation>Erlaubt: höchstens %1.</translation>
+    </message>
+    <message>
+        <source>Allowed: %1.</source>
+        <translation>Erlaubt: %1.</translation>
+    </message>
+    <message>
+        <source>the bottle</source>
+        <translation>die Flasche</translation>
+    </message>
+    <message>
+        <source>is missing.</source>
+        <translation>fehlt.</translation>
+    </message>
+    <message>
+        <source>%1 is out of range.</source>
+        <translation>%1 liegt außerhalb des Bereichs.</translation>
+    </message>
+    <message>
+        <source>must be a finite number, not %1.</source>
+        <translation>muss eine endliche Zahl sein, nicht %1.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number.</source>
+        <translation>„%1“ ist keine Zahl.</translation>
+    </message>
+    <message>
+        <source>cannot be read.</source>
+        <translation>ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be read.</source>
+        <translation>„%1“ ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>“%1” is not known.</source>
+        <translation>„%1“ ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>the book has no “%1”.</source>
+        <translation>im Buch gibt es „%1“ nicht.</translation>
+    </message>
+    <message>
+        <source>“%1” is taken already, with other content.</source>
+        <translation>„%1“ ist schon vergeben, mit anderem Inhalt.</translation>
+    </message>
+    <message>
+        <source>does not go with the rest.</source>
+        <translation>passt nicht zum Übrigen.</translation>
+    </message>
+    <message>
+        <source>%1 does not go with the rest.</source>
+        <translation>%1 passt nicht zum Übrigen.</translation>
+    </message>
+    <message>
+        <source>%1 is more than is in %2.</source>
+        <translation>%1 ist mehr, als %2 enthält.</translation>
+    </message>
+    <message>
+        <source>%1 is more than fits.</source>
+        <translation>%1 ist mehr, als hineinpasst.</translation>
+    </message>
+    <message>
+        <source>%1 is more than fits into %2.</source>
+        <translation>%1 ist mehr, als %2 fasst.</translation>
+    </message>
+    <message>
+        <source>this would be before %1 was mixed. Choose a later time.</source>
+        <translation>das läge vor dem Zeitpunkt, zu dem %1 angesetzt wurde. Späteren Zeitpunkt wählen.</translation>
+    </message>
+    <message>
+        <source>%1 was discarded or used up before this. Choose an earlier time.</source>
+        <translation>%1 wurde vorher entsorgt oder aufgebraucht. Früheren Zeitpunkt wählen.</translation>
+    </message>
+    <message>
+        <source>the batch “%1” was mixed already.</source>
+        <translation>der Ansatz „%1“ wurde schon angesetzt.</translation>
+    </message>
+    <message>
+        <source>lies %1 in the future. Allowed: at most one day.</source>
+        <translation>liegt %1 in der Zukunft. Erlaubt: höchstens ein Tag.</translation>
+    </message>
+    <message>
+        <source>“%1” was taken back already.</source>
+        <translation>„%1“ wurde schon zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>cannot be taken back: what happened later rests on it. Take that back first.</source>
+        <translation>kann nicht zurückgenommen werden: Späteres baut darauf auf. Das Spätere zuerst zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>there is no figure for this, and so no time. Enter the film maker's time.</source>
+        <translation>dafür gibt es keinen Wert und damit keine Zeit. Die Zeit des Filmherstellers eingeben.</translation>
+    </message>
+    <message>
+        <source>“%1” does not suit this.</source>
+        <translation>„%1“ eignet sich hierfür nicht.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo or redo.</source>
+        <translation>Es gibt nichts rückgängig zu machen oder zu wiederholen.</translation>
+    </message>
+    <message>
+        <source>was written by a newer program; version %1 is needed. Nothing was changed.</source>
+        <translation>wurde von einem neueren Programm geschrieben; Version %1 ist nötig. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a book.</source>
+        <translation>„%1“ ist kein Buch.</translation>
+    </message>
+    <message>
+        <source>The book could not be read or written: %1</source>
+        <translation>Das Buch konnte nicht gelesen oder geschrieben werden: %1</translation>
+    </message>
+    <message>
+        <source>The file could not be read or written: %1</source>
+        <translation>Die Datei konnte nicht gelesen oder geschrieben werden: %1</translation>
+    </message>
+    <message>
+        <source>is too long.</source>
+        <translation>ist zu lang.</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text.</source>
+        <translation>ist kein UTF-8-Text.</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Events</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>what, why</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, passed</source>
+        <translation>%1, bestanden</translation>
+    </message>
+    <message>
+        <source>%1, failed</source>
+        <translation>%1, nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Found %1 of %2 in %3, history unknown</source>
+        <translation>%1 %2 in %3 vorgefunden, Vorgeschichte unbekannt</translation>
+    </message>
+    <message>
+        <source>Mixed %1 of %2 in %3</source>
+        <translation>%1 %2 in %3 angesetzt</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>films, volume</comment>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>%1, one-shot</source>
+        <translation>%1, Einmalentwickler</translation>
+    </message>
+    <message>
+        <source>%1, %2 lost</source>
+        <translation>%1, %2 verloren</translation>
+    </message>
+    <message>
+        <source>Topped up with %1</source>
+        <translation>Mit %1 nachgefüllt</translation>
+    </message>
+    <message>
+        <source>Drew off %1</source>
+        <translation>%1 abgezogen</translation>
+    </message>
+    <message>
+        <source>Moved to %1</source>
+        <translation>Umgefüllt in %1</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Geöffnet</translation>
+    </message>
+    <message>
+        <source>Stood open for %1 h, %2 cm² of surface</source>
+        <translation>%1 h offen gestanden, %2 cm² Oberfläche</translation>
+    </message>
+    <message>
+        <source>Stored at %1</source>
+        <translation>Gelagert bei %1</translation>
+    </message>
+    <message>
+        <source>Cleared in %1 s at %2</source>
+        <translation>Geklärt in %1 s bei %2</translation>
+    </message>
+    <message>
+        <source>Strip test</source>
+        <translation>Teststreifen</translation>
+    </message>
+    <message>
+        <source>%1, density %2</source>
+        <translation>%1, Dichte %2</translation>
+    </message>
+    <message>
+        <source>%1, time %2</source>
+        <translation>%1, Zeit %2</translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation>Angesehen</translation>
+    </message>
+    <message>
+        <source>Marked contaminated</source>
+        <translation>Als verunreinigt gekennzeichnet</translation>
+    </message>
+    <message>
+        <source>All dissolved</source>
+        <translation>Alles gelöst</translation>
+    </message>
+    <message>
+        <source>Discarded</source>
+        <translation>Entsorgt</translation>
+    </message>
+    <message>
+        <source>Taken back</source>
+        <translation>Zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Packet opened</source>
+        <translation>Packung geöffnet</translation>
+    </message>
+    <message>
+        <source>%1 cm² of film</source>
+        <translation>%1 cm² Film</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <comment>count, film format</comment>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Angesetzt</translation>
+    </message>
+    <message>
+        <source>Film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>Topped up</source>
+        <translation>Nachgefüllt</translation>
+    </message>
+    <message>
+        <source>Drawn off</source>
+        <translation>Abgezogen</translation>
+    </message>
+    <message>
+        <source>Moved</source>
+        <translation>Umgefüllt</translation>
+    </message>
+    <message>
+        <source>Stood open</source>
+        <translation>Offen gestanden</translation>
+    </message>
+    <message>
+        <source>Storage</source>
+        <translation>Lagerung</translation>
+    </message>
+    <message>
+        <source>Clearing test</source>
+        <translation>Klärprobe</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>Contaminated</source>
+        <translation>Verunreinigt</translation>
+    </message>
+    <message>
+        <source>Dissolved</source>
+        <translation>Gelöst</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>%1; %2 of air left</source>
+        <translation>%1; %2 Luft übrig</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>rückgängig gemacht</translation>
+    </message>
+    <message>
+        <source>to top up another bottle</source>
+        <translation>um eine andere Flasche nachzufüllen</translation>
+    </message>
+</context>
+<context>
+    <name>Explanations</name>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 films per litre</source>
+        <translation>%1 Filme je Liter</translation>
+    </message>
+    <message>
+        <source>Wear</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>Done before this load</source>
+        <translation>Vor dieser Ladung entwickelt</translation>
+    </message>
+    <message>
+        <source>Films left</source>
+        <translation>Filme übrig</translation>
+    </message>
+    <message>
+        <source>Films left = (capacity − films per litre done) × litres in the bottle. One film is 80 square inches: a 135-36 or a 120.</source>
+        <translation>Filme übrig = (Ergiebigkeit − bisherige Filme je Liter) × Liter in der Flasche. Ein Film entspricht 80 Quadratzoll: ein 135-36 oder ein 120.</translation>
+    </message>
+    <message>
+        <source>Films done</source>
+        <translation>Bisherige Filme</translation>
+    </message>
+    <message>
+        <source>That is now</source>
+        <translation>Das sind jetzt</translation>
+    </message>
+    <message>
+        <source>In the bottle</source>
+        <translation>In der Flasche</translation>
+    </message>
+    <message>
+        <source>One film</source>
+        <translation>Ein Film</translation>
+    </message>
+    <message>
+        <source>Silver in it</source>
+        <translation>Silber darin</translation>
+    </message>
+    <message>
+        <source>Bromide in it</source>
+        <translation>Bromid darin</translation>
+    </message>
+    <message>
+        <source>%1 g per litre</source>
+        <translation>%1 g je Liter</translation>
+    </message>
+    <message>
+        <source>%1 mg per litre</source>
+        <translation>%1 mg je Liter</translation>
+    </message>
+    <message>
+        <source>Every film leaves its silver: films ÷ litres × grams for a film. Topping up thins it, drawing off does not.</source>
+        <translation>Jeder Film hinterlässt sein Silber: Filme ÷ Liter × Gramm je Film. Nachfüllen verdünnt es, Abziehen nicht.</translation>
+    </message>
+    <message>
+        <source>Every film leaves its bromide: films ÷ litres × milligrams for a film. Topping up thins it, drawing off does not.</source>
+        <translation>Jeder Film hinterlässt sein Bromid: Filme ÷ Liter × Milligramm je Film. Nachfüllen verdünnt es, Abziehen nicht.</translation>
+    </message>
+    <message>
+        <source>Counted, not measured: a film leaves 0.11 to 0.21 g.</source>
+        <translation>Gezählt, nicht gemessen: Ein Film hinterlässt 0,11 bis 0,21 g.</translation>
+    </message>
+    <message>
+        <source>Fixing time</source>
+        <translation>Fixierzeit</translation>
+    </message>
+    <message>
+        <source>Clearing time doubles</source>
+        <translation>Klärzeit verdoppelt sich</translation>
+    </message>
+    <message>
+        <source>Clearing time today</source>
+        <translation>Klärzeit heute</translation>
+    </message>
+    <message>
+        <source>It comes from clearing tests of this batch, and none is logged.</source>
+        <translation>Sie ergibt sich aus Klärproben dieses Ansatzes, und es ist keine eingetragen.</translation>
+    </message>
+    <message>
+        <source>Tests</source>
+        <translation>Proben</translation>
+    </message>
+    <message>
+        <source>Last test, at 20 °C</source>
+        <translation>Letzte Probe, bei 20 °C</translation>
+    </message>
+    <message>
+        <source>Fresh</source>
+        <translation>Frisch</translation>
+    </message>
+    <message>
+        <source>Done by now</source>
+        <translation>Bis jetzt</translation>
+    </message>
+    <message>
+        <source>Colder bath</source>
+        <translation>Kälteres Bad</translation>
+    </message>
+    <message>
+        <source>a straight line through the tests (least squares), read at the films per litre done by now</source>
+        <translation>eine Gerade durch die Proben (kleinste Quadrate), abgelesen bei den bisherigen Filmen je Liter</translation>
+    </message>
+    <message>
+        <source>the last test, because a line needs three tests at two levels of wear</source>
+        <translation>die letzte Probe, denn eine Gerade braucht drei Proben bei zwei Verbrauchsständen</translation>
+    </message>
+    <message>
+        <source>Fixing time = 2 × clearing time; %1 × for films with tabular grains (%2). Clearing time = %3.</source>
+        <translation>Fixierzeit = 2 × Klärzeit; %1 × bei Filmen mit Flachkristallen (%2). Klärzeit = %3.</translation>
+    </message>
+    <message>
+        <source>Fixing ÷ clearing</source>
+        <translation>Fixieren ÷ Klären</translation>
+    </message>
+    <message>
+        <source>For tabular grains</source>
+        <translation>Für Flachkristalle</translation>
+    </message>
+    <message>
+        <source>Where the straight line through the tests reaches twice the fresh clearing time. Whether it has doubled is judged on the last test.</source>
+        <translation>Wo die Gerade durch die Proben das Doppelte der frischen Klärzeit erreicht. Ob sie sich verdoppelt hat, wird an der letzten Probe beurteilt.</translation>
+    </message>
+    <message>
+        <source>Discard at</source>
+        <translation>Entsorgen bei</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>at %1 films per litre</source>
+        <translation>bei %1 Filmen je Liter</translation>
+    </message>
+    <message>
+        <source>90 % band of the line: %1 – %2 films per litre.</source>
+        <translation>90-%-Band der Geraden: %1 – %2 Filme je Liter.</translation>
+    </message>
+    <message>
+        <source>Three tests at two levels of wear are needed for a line.</source>
+        <translation>Für eine Gerade sind drei Proben bei zwei Verbrauchsständen nötig.</translation>
+    </message>
+    <message>
+        <source>Clearing time today = %1.</source>
+        <translation>Klärzeit heute = %1.</translation>
+    </message>
+    <message>
+        <source>90 % band: ± %1 s.</source>
+        <translation>90-%-Band: ± %1 s.</translation>
+    </message>
+    <message>
+        <source>Last film</source>
+        <translation>Letzter Film</translation>
+    </message>
+    <message>
+        <source>Loads are taken to arrive at one rate, learnt from the loads of this batch in the last 180 days and, to begin with, one load in 30 days. The wait for the loads still to come follows from that.</source>
+        <translation>Es wird angenommen, dass Ladungen in gleichbleibendem Tempo kommen, gelernt aus den Ladungen dieses Ansatzes in den letzten 180 Tagen und, für den Anfang, einer Ladung in 30 Tagen. Daraus folgt die Wartezeit auf die noch kommenden Ladungen.</translation>
+    </message>
+    <message>
+        <source>Loads so far</source>
+        <translation>Bisherige Ladungen</translation>
+    </message>
+    <message>
+        <source>Mean load</source>
+        <translation>Mittlere Ladung</translation>
+    </message>
+    <message>
+        <source>Nothing is left to do, or no capacity is known.</source>
+        <translation>Es bleibt nichts mehr zu entwickeln, oder es ist keine Ergiebigkeit bekannt.</translation>
+    </message>
+    <message>
+        <source>around %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>Loads still to come</source>
+        <translation>Noch kommende Ladungen</translation>
+    </message>
+    <message>
+        <source>Eight times in ten between %1 and %2.</source>
+        <translation>In acht von zehn Fällen zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>Chance that films run out before time does: %1.</source>
+        <translation>Wahrscheinlichkeit, dass die Filme vor der Zeit zu Ende gehen: %1.</translation>
+    </message>
+    <message>
+        <source>No seasons and no courses are known to it.</source>
+        <translation>Jahreszeiten und Kurse sind darin nicht berücksichtigt.</translation>
+    </message>
+    <message>
+        <source>Method: gamma prior and posterior, NIST/SEMATECH e-Handbook of Statistical Methods, 8.4.6.</source>
+        <translation>Verfahren: Gamma-Verteilung a priori und a posteriori, NIST/SEMATECH e-Handbook of Statistical Methods, 8.4.6.</translation>
+    </message>
+    <message>
+        <source>Development time</source>
+        <translation>Entwicklungszeit</translation>
+    </message>
+    <message>
+        <source>Time = film maker's time at this temperature × wear × strip. Between two entered times a straight line in the logarithm of time; outside them by Q10 from the nearest.</source>
+        <translation>Zeit = Zeit des Filmherstellers bei dieser Temperatur × Verbrauch × Teststreifen. Zwischen zwei eingegebenen Zeiten eine Gerade im Logarithmus der Zeit; außerhalb nach Q10 von der nächstliegenden aus.</translation>
+    </message>
+    <message>
+        <source>Film maker's time, %1</source>
+        <translation>Zeit des Filmherstellers, %1</translation>
+    </message>
+    <message>
+        <source>Wear, %1</source>
+        <translation>Verbrauch, %1</translation>
+    </message>
+    <message>
+        <source>Strip</source>
+        <translation>Teststreifen</translation>
+    </message>
+    <message>
+        <source>Entered, %1</source>
+        <translation>Eingegeben, %1</translation>
+    </message>
+    <message>
+        <source>Outside the entered times, so by Q10.</source>
+        <translation>Außerhalb der eingegebenen Zeiten, daher nach Q10.</translation>
+    </message>
+    <message>
+        <source>Outside %1 to %2, where times are seldom tried.</source>
+        <translation>Außerhalb von %1 bis %2, wo Zeiten selten erprobt sind.</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>Films left = (capacity − films per litre done) × litres. At the capacity the bottle is to be discarded.</source>
+        <translation>Filme übrig = (Ergiebigkeit − bisherige Filme je Liter) × Liter. Ist die Ergiebigkeit erreicht, ist die Flasche zu entsorgen.</translation>
+    </message>
+    <message>
+        <source>A full, closed bottle is spent by standing at this time and never kept longer. With the half-full time it fixes the oxygen the solution can take and its life by age alone.</source>
+        <translation>Eine volle, geschlossene Flasche ist nach dieser Zeit durch Stehen erschöpft und wird nie länger aufbewahrt. Zusammen mit der Zeit der halb vollen Flasche legt das fest, wie viel Sauerstoff die Lösung verträgt und wie lange sie allein durch Alter hält.</translation>
+    </message>
+    <message>
+        <source>A half-full, closed bottle is spent by standing at this time. The difference from the full bottle is put down to the air in it.</source>
+        <translation>Eine halb volle, geschlossene Flasche ist nach dieser Zeit durch Stehen erschöpft. Der Unterschied zur vollen Flasche wird der Luft darin zugeschrieben.</translation>
+    </message>
+    <message>
+        <source>Shown beside what the model makes of a tray; no date comes from it.</source>
+        <translation>Wird neben dem gezeigt, was das Modell für eine Schale ergibt; kein Datum geht darauf zurück.</translation>
+    </message>
+    <message>
+        <source>Outside the entered times: time = nearest time × Q10 to the power of (degrees colder ÷ 10).</source>
+        <translation>Außerhalb der eingegebenen Zeiten: Zeit = nächstliegende Zeit × Q10 hoch (Grad kälter ÷ 10).</translation>
+    </message>
+    <message>
+        <source>Oxygen dissolved in it = what fresh water holds × this share. Salts push oxygen out.</source>
+        <translation>Darin gelöster Sauerstoff = was reines Wasser aufnimmt × dieser Anteil. Salze verdrängen Sauerstoff.</translation>
+    </message>
+    <message>
+        <source>Silver in the bath grows by this for every film.</source>
+        <translation>Das Silber im Bad nimmt mit jedem Film um diesen Betrag zu.</translation>
+    </message>
+    <message>
+        <source>Bromide in the bath, as potassium bromide, grows by this for every film.</source>
+        <translation>Das Bromid im Bad, als Kaliumbromid, nimmt mit jedem Film um diesen Betrag zu.</translation>
+    </message>
+    <message>
+        <source>Stands for the fresh clearing time until this batch has a test of its own.</source>
+        <translation>Steht für die frische Klärzeit, bis dieser Ansatz eine eigene Probe hat.</translation>
+    </message>
+    <message>
+        <source>Above this much silver the bath is to be discarded. Limits in print run from 0.2 to 1.5 g per litre and above: it is your choice.</source>
+        <translation>Bei mehr Silber als diesem Wert ist das Bad zu entsorgen. Gedruckte Grenzwerte reichen von 0,2 bis 1,5 g je Liter und darüber: Die Wahl liegt bei Ihnen.</translation>
+    </message>
+    <message>
+        <source>Fixing time of films with tabular grains = clearing time × this.</source>
+        <translation>Fixierzeit von Filmen mit Flachkristallen = Klärzeit × dieser Wert.</translation>
+    </message>
+    <message>
+        <source>Topping up with this for every film drives the wear to a steady level of 1000 ÷ this many millilitres, in films per litre.</source>
+        <translation>Wird für jeden Film so viel nachgefüllt, läuft der Verbrauch auf einen festen Stand von 1000 ÷ diese Milliliterzahl zu, in Filmen je Liter.</translation>
+    </message>
+    <message>
+        <source>Oxygen it can take</source>
+        <translation>Verträglicher Sauerstoff</translation>
+    </message>
+    <message>
+        <source>Age alone</source>
+        <translation>Alter allein</translation>
+    </message>
+    <message>
+        <source>Open tray, by the model</source>
+        <translation>Offene Schale, nach Modell</translation>
+    </message>
+    <message>
+        <source>Oxygen dissolved in it</source>
+        <translation>Darin gelöster Sauerstoff</translation>
+    </message>
+    <message>
+        <source>%1 mmol per litre</source>
+        <translation>%1 mmol je Liter</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s)</source>
+        <translation><numerusform>%Ln Tag</numerusform><numerusform>%Ln Tage</numerusform></translation>
+    </message>
+    <message>
+        <source>computed from the two keeping times</source>
+        <translation>berechnet aus den beiden Haltbarkeiten</translation>
+    </message>
+    <message>
+        <source>taken by the model: no half-full time is known</source>
+        <translation>vom Modell angenommen: keine Zeit der halb vollen Flasche bekannt</translation>
+    </message>
+    <message>
+        <source>computed from the full-bottle time</source>
+        <translation>berechnet aus der Zeit der vollen Flasche</translation>
+    </message>
+    <message>
+        <source>computed; the figure entered is %1</source>
+        <translation>berechnet; eingegeben ist %1</translation>
+    </message>
+    <message>
+        <source>computed for a litre in an 8 × 10 in tray</source>
+        <translation>berechnet für einen Liter in einer Schale von 8 × 10 Zoll</translation>
+    </message>
+    <message>
+        <source>computed for 20 °C from what fresh water holds</source>
+        <translation>berechnet für 20 °C aus dem, was reines Wasser aufnimmt</translation>
+    </message>
+    <message>
+        <source>Oxygen that fresh water holds at 20 °C, 9.092 mg/L, × the share that this solution dissolves.</source>
+        <translation>Sauerstoff, den reines Wasser bei 20 °C aufnimmt, 9,092 mg/L, × der Anteil, den diese Lösung löst.</translation>
+    </message>
+    <message>
+        <source>Fresh water at 20 °C</source>
+        <translation>Reines Wasser bei 20 °C</translation>
+    </message>
+    <message>
+        <source>9.092 mg/L</source>
+        <translation>9,092 mg/L</translation>
+    </message>
+    <message>
+        <source>Benson &amp; Krause 1984, Limnol. Oceanogr. 29, 620</source>
+        <translation>Benson &amp; Krause 1984, Limnol. Oceanogr. 29, 620</translation>
+    </message>
+    <message>
+        <source>It is worked out from the keeping time of a full bottle, and none is entered.</source>
+        <translation>Das wird aus der Haltbarkeit einer vollen Flasche berechnet, und es ist keine eingegeben.</translation>
+    </message>
+    <message>
+        <source>The two keeping times are run through the bottle model: a full and a half-full litre bottle of glass, opened once. Oxygen and age together spend the solution in both, and only one pair of limits does that.</source>
+        <translation>Die beiden Haltbarkeiten werden durch das Flaschenmodell geführt: eine volle und eine halb volle Literflasche aus Glas, einmal geöffnet. Sauerstoff und Alter zusammen erschöpfen die Lösung in beiden, und nur ein Paar von Grenzen leistet das.</translation>
+    </message>
+    <message>
+        <source>The full bottle takes up</source>
+        <translation>Die volle Flasche nimmt auf</translation>
+    </message>
+    <message>
+        <source>The half-full one</source>
+        <translation>Die halb volle</translation>
+    </message>
+    <message>
+        <source>Only the full-bottle time is known, so the oxygen it can take is the model's own figure, and age alone has to explain the rest.</source>
+        <translation>Nur die Zeit der vollen Flasche ist bekannt. Daher ist der verträgliche Sauerstoff der eigene Wert des Modells, und das Alter allein muss den Rest erklären.</translation>
+    </message>
+    <message>
+        <source>Oxygen limit</source>
+        <translation>Sauerstoffgrenze</translation>
+    </message>
+    <message>
+        <source>Air to solution</source>
+        <translation>Luft in die Lösung</translation>
+    </message>
+    <message>
+        <source>Leak of a cap</source>
+        <translation>Undichtheit eines Verschlusses</translation>
+    </message>
+    <message>
+        <source>Range %1 – %2, from the ranges of what it stands on.</source>
+        <translation>Bereich %1 – %2, aus den Bereichen der Größen, auf denen es beruht.</translation>
+    </message>
+    <message>
+        <source>A litre in a tray of 516 cm² takes oxygen from the open air until it has had what it can take.</source>
+        <translation>Ein Liter in einer Schale von 516 cm² nimmt Sauerstoff aus der freien Luft auf, bis die verträgliche Menge erreicht ist.</translation>
+    </message>
+    <message>
+        <source>Air to solution, open tray</source>
+        <translation>Luft in die Lösung, offene Schale</translation>
+    </message>
+    <message>
+        <source>Range %1 – %2 h, from the range of the exchange alone.</source>
+        <translation>Bereich %1 – %2 h, allein aus dem Bereich des Austauschs.</translation>
+    </message>
+    <message>
+        <source>The exchange was chosen knowing a published tray time of 24 h, so this is a check on the order of size only.</source>
+        <translation>Der Austausch wurde in Kenntnis einer veröffentlichten Schalenzeit von 24 h gewählt; dies prüft also nur die Größenordnung.</translation>
+    </message>
+    <message>
+        <source>Beside the open tray: %1 by the model, %2 entered.</source>
+        <translation>Zur offenen Schale: %1 nach Modell, %2 eingegeben.</translation>
+    </message>
+    <message>
+        <source>Calibrated, not checked: a date from it is good to a factor of two.</source>
+        <translation>Kalibriert, nicht geprüft: Ein Datum daraus ist auf einen Faktor zwei genau.</translation>
+    </message>
+    <message>
+        <source>The model has not been tested on fixers.</source>
+        <translation>Das Modell ist an Fixierbädern nicht erprobt.</translation>
+    </message>
+    <message>
+        <source>Source: none given.</source>
+        <translation>Quelle: keine angegeben.</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>In print: %1 – %2 for metol-hydroquinone developers.</source>
+        <translation>In gedruckten Angaben: %1 – %2 für Metol-Hydrochinon-Entwickler.</translation>
+    </message>
+    <message>
+        <source>No development time grows with the film done.</source>
+        <translation>Keine Entwicklungszeit wächst mit den bisherigen Filmen.</translation>
+    </message>
+    <message>
+        <source>Time = first time × (1 + percent × films per litre done ÷ 100). A load of several films gets one time.</source>
+        <translation>Zeit = erste Zeit × (1 + Prozent × bisherige Filme je Liter ÷ 100). Eine Ladung aus mehreren Filmen bekommt eine einzige Zeit.</translation>
+    </message>
+    <message>
+        <source>Time = first time × (1 + percent ÷ 100) to the power of the films per litre done.</source>
+        <translation>Zeit = erste Zeit × (1 + Prozent ÷ 100) hoch bisherige Filme je Liter.</translation>
+    </message>
+    <message>
+        <source>Time = first time × the factor of the last step reached.</source>
+        <translation>Zeit = erste Zeit × Faktor der zuletzt erreichten Stufe.</translation>
+    </message>
+    <message>
+        <source>Standing, age</source>
+        <translation>Standzeit, Alter</translation>
+    </message>
+    <message>
+        <source>Standing, air</source>
+        <translation>Standzeit, Luft</translation>
+    </message>
+    <message>
+        <source>Keeps until</source>
+        <translation>Haltbar bis</translation>
+    </message>
+    <message>
+        <source>Discard by</source>
+        <translation>Entsorgen bis</translation>
+    </message>
+    <message>
+        <source>Standing used</source>
+        <translation>Standzeit verbraucht</translation>
+    </message>
+    <message>
+        <source>Poured in</source>
+        <translation>Eingefüllt</translation>
+    </message>
+    <message>
+        <source>Air in the bottle</source>
+        <translation>Luft in der Flasche</translation>
+    </message>
+    <message>
+        <source>Through the wall</source>
+        <translation>Durch die Wand</translation>
+    </message>
+    <message>
+        <source>Past the cap</source>
+        <translation>Am Verschluss vorbei</translation>
+    </message>
+    <message>
+        <source>Standing open</source>
+        <translation>Offenes Stehen</translation>
+    </message>
+    <message>
+        <source>Air over it</source>
+        <translation>Luft darüber</translation>
+    </message>
+    <message>
+        <source>Wall lets through</source>
+        <translation>Wand lässt durch</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>Stored at</source>
+        <translation>Gelagert bei</translation>
+    </message>
+    <message>
+        <source>Aged, as at 20 °C</source>
+        <translation>Gealtert, wie bei 20 °C</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>Life by age alone</source>
+        <translation>Lebensdauer durch Alter allein</translation>
+    </message>
+    <message>
+        <source>Ageing by warmth</source>
+        <translation>Alterung durch Wärme</translation>
+    </message>
+    <message>
+        <source>Age = days since mixing, each counted more when warm, ÷ life by age alone.</source>
+        <translation>Alter = Tage seit dem Ansetzen, bei Wärme jeder höher gezählt, ÷ Lebensdauer durch Alter allein.</translation>
+    </message>
+    <message>
+        <source>Air = oxygen taken up per litre ÷ oxygen it can take. Each opening renews the air in the bottle.</source>
+        <translation>Luft = je Liter aufgenommener Sauerstoff ÷ verträglicher Sauerstoff. Jedes Öffnen erneuert die Luft in der Flasche.</translation>
+    </message>
+    <message>
+        <source>Day of mixing + the keeping time of a full bottle, in calendar months. No bottle is kept longer.</source>
+        <translation>Tag des Ansetzens + Haltbarkeit einer vollen Flasche, in Kalendermonaten. Keine Flasche wird länger aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>The earlier of two days: when age and air together have spent it, the bottle standing on as it is now, and the keeping time of a full bottle.</source>
+        <translation>Der frühere von zwei Tagen: wenn Alter und Luft zusammen die Lösung erschöpft haben, falls die Flasche so weitersteht wie jetzt, und das Ende der Haltbarkeit einer vollen Flasche.</translation>
+    </message>
+    <message>
+        <source>Standing used = air + age. Spent at 100 %.</source>
+        <translation>Standzeit verbraucht = Luft + Alter. Erschöpft bei 100 %.</translation>
+    </message>
+    <message>
+        <source>It is worked out from the keeping time of a full bottle, and none is known for this solution.</source>
+        <translation>Das wird aus der Haltbarkeit einer vollen Flasche berechnet, und für diese Lösung ist keine bekannt.</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Angesetzt</translation>
+    </message>
+    <message>
+        <source>Spent by the model</source>
+        <translation>Nach Modell erschöpft</translation>
+    </message>
+    <message>
+        <source>Keeping time ends</source>
+        <translation>Haltbarkeit endet</translation>
+    </message>
+    <message>
+        <source>Calibrated on two keeping times, not checked: a date is good to a factor of two. Which route the air takes is known much better.</source>
+        <translation>An zwei Haltbarkeiten kalibriert, nicht geprüft: Ein Datum ist auf einen Faktor zwei genau. Welchen Weg die Luft nimmt, ist viel besser bekannt.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source> (range %1)</source>
+        <translation> (Bereich %1)</translation>
+    </message>
+    <message>
+        <source> — %1: %2</source>
+        <comment>grade, source</comment>
+        <translation> — %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+</context>
+<context>
+    <name>FieldWords</name>
+    <message>
+        <source>Air left</source>
+        <translation>Luft übrig</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>Film maker's time</source>
+        <translation>Zeit des Filmherstellers</translation>
+    </message>
+    <message>
+        <source>Film maker's temperature</source>
+        <translation>Temperatur des Filmherstellers</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Bromide per film</source>
+        <translation>Bromid je Film</translation>
+    </message>
+    <message>
+        <source>Leak of the cap</source>
+        <translation>Undichtheit des Verschlusses</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Ergiebigkeit</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Fassungsvermögen</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>Factor</source>
+        <translation>Faktor</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>Number of films</source>
+        <translation>Anzahl der Filme</translation>
+    </message>
+    <message>
+        <source>Film format</source>
+        <translation>Filmformat</translation>
+    </message>
+    <message>
+        <source>Clearing time when fresh</source>
+        <translation>Klärzeit, frisch</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>Entnommen aus</translation>
+    </message>
+    <message>
+        <source>Hours open</source>
+        <translation>Stunden offen</translation>
+    </message>
+    <message>
+        <source>How it was discarded</source>
+        <translation>Wie entsorgt</translation>
+    </message>
+    <message>
+        <source>Id</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>Keeps, full bottle</source>
+        <translation>Haltbar, volle Flasche</translation>
+    </message>
+    <message>
+        <source>Keeps, half full</source>
+        <translation>Haltbar, halb voll</translation>
+    </message>
+    <message>
+        <source>Keeps, open tray</source>
+        <translation>Haltbar, offene Schale</translation>
+    </message>
+    <message>
+        <source>Volume lost</source>
+        <translation>Verlorene Menge</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Oxygen it dissolves</source>
+        <translation>Sauerstoff, den sie löst</translation>
+    </message>
+    <message>
+        <source>Packet</source>
+        <translation>Packung</translation>
+    </message>
+    <message>
+        <source>Permeability of the wall</source>
+        <translation>Durchlässigkeit der Wand</translation>
+    </message>
+    <message>
+        <source>Q10</source>
+        <translation>Q10</translation>
+    </message>
+    <message>
+        <source>Top-up per film</source>
+        <translation>Nachfüllmenge je Film</translation>
+    </message>
+    <message>
+        <source>Clearing time</source>
+        <translation>Klärzeit</translation>
+    </message>
+    <message>
+        <source>Silver per film</source>
+        <translation>Silber je Film</translation>
+    </message>
+    <message>
+        <source>Silver limit</source>
+        <translation>Silbergrenzwert</translation>
+    </message>
+    <message>
+        <source>Solution</source>
+        <translation>Lösung</translation>
+    </message>
+    <message>
+        <source>Fixing factor for tabular grains</source>
+        <translation>Fixierfaktor für Tafelkorn</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Type of line</source>
+        <translation>Art der Zeile</translation>
+    </message>
+    <message>
+        <source>Volume used</source>
+        <translation>Verbrauchte Menge</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation>Wandstärke</translation>
+    </message>
+    <message>
+        <source>Percent per film</source>
+        <translation>Prozent je Film</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>Factor of a step</source>
+        <translation>Faktor einer Stufe</translation>
+    </message>
+    <message>
+        <source>Start of a step</source>
+        <translation>Beginn einer Stufe</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+</context>
+<context>
+    <name>Figures</name>
+    <message>
+        <source>P</source>
+        <comment>letter for published</comment>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <comment>letter for computed</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>K</source>
+        <comment>letter for common practice</comment>
+        <translation>P</translation>
+    </message>
+    <message>
+        <source>M</source>
+        <comment>letter for from memory</comment>
+        <translation>G</translation>
+    </message>
+    <message>
+        <source>no source given</source>
+        <translation>keine Quelle angegeben</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>berechnet</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>gängige Praxis</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>No source given: nothing is known of where this figure is from.</source>
+        <translation>Keine Quelle angegeben: Woher dieser Wert stammt, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Published: read in the source named.</source>
+        <translation>Veröffentlicht: in der genannten Quelle gelesen.</translation>
+    </message>
+    <message>
+        <source>Computed: worked out from published figures.</source>
+        <translation>Berechnet: aus veröffentlichten Werten ermittelt.</translation>
+    </message>
+    <message>
+        <source>Common practice: what people do; no published source.</source>
+        <translation>Gängige Praxis: wie es üblicherweise gemacht wird; keine veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>From memory: recalled from the source named and not read again.</source>
+        <translation>Aus dem Gedächtnis: aus der genannten Quelle erinnert und nicht nachgelesen.</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Ergiebigkeit</translation>
+    </message>
+    <message>
+        <source>Keeps, full bottle</source>
+        <translation>Haltbar, volle Flasche</translation>
+    </message>
+    <message>
+        <source>Keeps, half full</source>
+        <translation>Haltbar, halb voll</translation>
+    </message>
+    <message>
+        <source>Keeps, open tray</source>
+        <translation>Haltbar, offene Schale</translation>
+    </message>
+    <message>
+        <source>Temperature, Q10</source>
+        <translation>Temperatur, Q10</translation>
+    </message>
+    <message>
+        <source>Oxygen it dissolves</source>
+        <translation>Sauerstoff, den sie löst</translation>
+    </message>
+    <message>
+        <source>Silver from a film</source>
+        <translation>Silber aus einem Film</translation>
+    </message>
+    <message>
+        <source>Bromide from a film</source>
+        <translation>Bromid aus einem Film</translation>
+    </message>
+    <message>
+        <source>Clearing time, fresh</source>
+        <translation>Klärzeit, frisch</translation>
+    </message>
+    <message>
+        <source>Limit of silver</source>
+        <translation>Grenzwert für Silber</translation>
+    </message>
+    <message>
+        <source>Fixing, tabular grains</source>
+        <translation>Fixieren, Tafelkorn</translation>
+    </message>
+    <message>
+        <source>Top-up for a film</source>
+        <translation>Nachfüllmenge je Film</translation>
+    </message>
+    <message>
+        <source>Time for each film</source>
+        <translation>Zeit für jeden Film</translation>
+    </message>
+    <message>
+        <source>%1 per litre</source>
+        <comment>films</comment>
+        <translation>%1 je Liter</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 of what water does</source>
+        <translation>%1 dessen, was Wasser löst</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>%1 mg</source>
+        <translation>%1 mg</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>time, temperature</comment>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1 g per litre</source>
+        <translation>%1 g je Liter</translation>
+    </message>
+    <message>
+        <source>%1 times the clearing time</source>
+        <translation>%1-fache Klärzeit</translation>
+    </message>
+    <message>
+        <source>+ %1 % per film, on the first time</source>
+        <translation>+ %1 % je Film, auf die erste Zeit</translation>
+    </message>
+    <message>
+        <source>+ %1 % per film, on the time before</source>
+        <translation>+ %1 % je Film, auf die vorige Zeit</translation>
+    </message>
+    <message>
+        <source>%1 from %2 films per litre</source>
+        <comment>factor, wear</comment>
+        <translation>%1 ab %2 Filmen je Liter</translation>
+    </message>
+    <message>
+        <source>the same for every film</source>
+        <translation>für jeden Film gleich</translation>
+    </message>
+    <message>
+        <source>%1 mmol per litre</source>
+        <translation>%1 mmol je Liter</translation>
+    </message>
+</context>
+<context>
+    <name>FileCommands</name>
+    <message>
+        <source>A CSV file holds only part of a book. Import the journal (.jsonl).</source>
+        <translation>Eine CSV-Datei enthält nur einen Teil eines Buchs. Das Journal (.jsonl) importieren.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries read</source>
+        <translation><numerusform>%n Eintrag gelesen</numerusform><numerusform>%n Einträge gelesen</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them new</source>
+        <translation><numerusform>davon %n neu</numerusform><numerusform>davon %n neu</numerusform></translation>
+    </message>
+    <message>
+        <source>“%1” ends neither in .jsonl nor in .csv.</source>
+        <translation>„%1“ endet weder auf .jsonl noch auf .csv.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries written.</source>
+        <translation><numerusform>%n Eintrag geschrieben.</numerusform><numerusform>%n Einträge geschrieben.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation><numerusform>%n Eintrag</numerusform><numerusform>%n Einträge</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batches</source>
+        <translation><numerusform>%n Ansatz</numerusform><numerusform>%n Ansätze</numerusform></translation>
+    </message>
+    <message>
+        <source>Sound: %1.
+</source>
+        <translation>In Ordnung: %1.
+</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n faults</source>
+        <translation><numerusform>%n Fehler</numerusform><numerusform>%n Fehler</numerusform></translation>
+    </message>
+    <message>
+        <source> in %1.
+</source>
+        <translation> auf %1.
+</translation>
+    </message>
+    <message>
+        <source>Say --replace to put the copy in its place; the old book is kept beside it.</source>
+        <translation>Mit --replace tritt die Kopie an die Stelle des Buchs; das alte Buch bleibt daneben erhalten.</translation>
+    </message>
+    <message>
+        <source>The old book is kept as %1.</source>
+        <translation>Das alte Buch bleibt als %1 erhalten.</translation>
+    </message>
+</context>
+<context>
+    <name>FormularyCharts</name>
+    <message>
+        <source>mo</source>
+        <comment>months, short</comment>
+        <translation>Mon.</translation>
+    </message>
+    <message>
+        <source>d</source>
+        <comment>days, short</comment>
+        <translation>d</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <comment>hours, short</comment>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>How long it keeps, by how full the bottle is</source>
+        <translation>Haltbarkeit nach Füllstand der Flasche</translation>
+    </message>
+    <message>
+        <source>how full</source>
+        <translation>Füllstand</translation>
+    </message>
+    <message>
+        <source>No keeping time is entered.</source>
+        <translation>Keine Haltbarkeit eingetragen.</translation>
+    </message>
+    <message>
+        <source>%1 full</source>
+        <translation>%1 voll</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <comment>bottle</comment>
+        <translation>voll</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <comment>bottle</comment>
+        <translation>halb</translation>
+    </message>
+    <message>
+        <source>dregs</source>
+        <translation>Rest</translation>
+    </message>
+    <message>
+        <source>glass</source>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>polyethylene</source>
+        <translation>Polyethylen</translation>
+    </message>
+    <message>
+        <source>entered</source>
+        <translation>eingetragen</translation>
+    </message>
+    <message>
+        <source>In glass %1 full and %2 half full; in polyethylene %3 full.</source>
+        <translation>In Glas voll %1, halb voll %2; in Polyethylen voll %3.</translation>
+    </message>
+    <message>
+        <source>Without a keeping time no bottle of it gets a discard-by date.</source>
+        <translation>Ohne Haltbarkeit erhält keine Flasche davon ein Entsorgungsdatum.</translation>
+    </message>
+    <message>
+        <source>Calibrated on one point; good to a factor of two elsewhere.</source>
+        <translation>An einem Punkt kalibriert; sonst auf den Faktor zwei genau.</translation>
+    </message>
+    <message>
+        <source>Calibrated on the two points; good to a factor of two elsewhere.</source>
+        <translation>An den beiden Punkten kalibriert; sonst auf den Faktor zwei genau.</translation>
+    </message>
+    <message>
+        <source>Time for each film, as a factor</source>
+        <translation>Zeit für jeden Film, als Faktor</translation>
+    </message>
+    <message>
+        <source>film in a litre</source>
+        <translation>Film im Liter</translation>
+    </message>
+    <message>
+        <source>Its time is the same for every film.</source>
+        <translation>Die Zeit ist für jeden Film gleich.</translation>
+    </message>
+    <message>
+        <source>factor</source>
+        <translation>Faktor</translation>
+    </message>
+    <message>
+        <source>The last film takes %1 the first one's time.</source>
+        <translation>Der letzte Film braucht die Zeit des ersten %1.</translation>
+    </message>
+    <message>
+        <source>Time against temperature</source>
+        <translation>Zeit nach Temperatur</translation>
+    </message>
+    <message>
+        <source>No time is entered.</source>
+        <translation>Keine Zeit eingetragen.</translation>
+    </message>
+    <message>
+        <source>between the times entered</source>
+        <translation>zwischen den eingetragenen Zeiten</translation>
+    </message>
+    <message>
+        <source>by Q10</source>
+        <translation>nach Q10</translation>
+    </message>
+    <message>
+        <source>usual range</source>
+        <translation>üblicher Bereich</translation>
+    </message>
+    <message>
+        <source>%1 at %2.</source>
+        <comment>time, temperature</comment>
+        <translation>%1 bei %2.</translation>
+    </message>
+    <message>
+        <source>No time can be given at 20 °C.</source>
+        <translation>Für 20 °C lässt sich keine Zeit angeben.</translation>
+    </message>
+</context>
+<context>
+    <name>FormularyWords</name>
+    <message>
+        <source>Developer</source>
+        <translation>Entwickler</translation>
+    </message>
+    <message>
+        <source>Stop bath</source>
+        <translation>Stoppbad</translation>
+    </message>
+    <message>
+        <source>Fixer</source>
+        <translation>Fixierbad</translation>
+    </message>
+    <message>
+        <source>Wash aid</source>
+        <translation>Wässerungshilfe</translation>
+    </message>
+    <message>
+        <source>Wetting agent</source>
+        <translation>Netzmittel</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Sonstiges</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>PET (clear, thin plastic)</source>
+        <translation>PET (klarer, dünner Kunststoff)</translation>
+    </message>
+    <message>
+        <source>HDPE (stiff, milky plastic)</source>
+        <translation>HDPE (steifer, milchiger Kunststoff)</translation>
+    </message>
+    <message>
+        <source>LDPE (soft plastic, accordion)</source>
+        <translation>LDPE (weicher Kunststoff, Faltflasche)</translation>
+    </message>
+    <message>
+        <source>PP (hard plastic)</source>
+        <translation>PP (harter Kunststoff)</translation>
+    </message>
+    <message>
+        <source>glass</source>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>keeps air out</source>
+        <translation>hält Luft ab</translation>
+    </message>
+    <message>
+        <source>keeps nearly all air out</source>
+        <translation>hält fast alle Luft ab</translation>
+    </message>
+    <message>
+        <source>lets air through its wall</source>
+        <translation>lässt Luft durch die Wand</translation>
+    </message>
+    <message>
+        <source>35 mm, 36 exposures</source>
+        <translation>Kleinbild, 36 Aufnahmen</translation>
+    </message>
+    <message>
+        <source>35 mm, 24 exposures</source>
+        <translation>Kleinbild, 24 Aufnahmen</translation>
+    </message>
+    <message>
+        <source>120 roll film</source>
+        <translation>Rollfilm 120</translation>
+    </message>
+    <message>
+        <source>220 roll film</source>
+        <translation>Rollfilm 220</translation>
+    </message>
+    <message>
+        <source>%1 × %2 %3 sheet</source>
+        <comment>width, height, unit</comment>
+        <translation>Planfilm %1 × %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>Languages</name>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+</context>
+<context>
+    <name>Reasons</name>
+    <message>
+        <source>Marked as contaminated: discard it.</source>
+        <translation>Als verunreinigt markiert: entsorgen.</translation>
+    </message>
+    <message>
+        <source>A test failed: discard it.</source>
+        <translation>Ein Test ist fehlgeschlagen: entsorgen.</translation>
+    </message>
+    <message>
+        <source>Clears in %1 s, at least twice the fresh %2 s: discard it.</source>
+        <translation>Klärt in %1 s, mindestens doppelt so lange wie frisch (%2 s): entsorgen.</translation>
+    </message>
+    <message>
+        <source>It has done %1 a litre and its capacity is %2: discard it.</source>
+        <translation>Verarbeitet: %1 je Liter; die Ergiebigkeit ist %2: entsorgen.</translation>
+    </message>
+    <message>
+        <source>Less than a quarter of a film is left in it: discard it.</source>
+        <translation>Es reicht nicht einmal mehr für einen Viertelfilm: entsorgen.</translation>
+    </message>
+    <message>
+        <source>Silver is at %1 g a litre, over your limit of %2: discard it.</source>
+        <translation>Der Silbergehalt liegt bei %1 g je Liter, über Ihrem Grenzwert von %2: entsorgen.</translation>
+    </message>
+    <message>
+        <source>By the model it is spent by standing (%1 used): test it before you trust it with film.</source>
+        <translation>Laut Modell durch Stehen verbraucht (%1 der Standzeit): erst prüfen, dann Film anvertrauen.</translation>
+    </message>
+    <message>
+        <source>Nobody knows what it has been through: test it before you trust it with film.</source>
+        <translation>Die Vorgeschichte ist unbekannt: erst prüfen, dann Film anvertrauen.</translation>
+    </message>
+    <message>
+        <source>It has done %1 a litre of the %2 it can do.</source>
+        <translation>Verarbeitet: %1 je Liter, von %2 möglichen.</translation>
+    </message>
+    <message>
+        <source>%1 left, no more than one load of yours (%2).</source>
+        <translation>Noch %1, nicht mehr als eine Ihrer Dosenfüllungen (%2).</translation>
+    </message>
+    <message>
+        <source>Standing has used %1 of its life.</source>
+        <translation>Die Standzeit ist zu %1 verbraucht.</translation>
+    </message>
+    <message>
+        <source>It is past the %1 a full bottle keeps: discard it.</source>
+        <translation>Die Haltbarkeit einer vollen Flasche (%1) ist überschritten: entsorgen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>It is %Ln day(s) past the %1 a full bottle keeps: discard it.</source>
+        <translation><numerusform>Seit %Ln Tag ist die Haltbarkeit einer vollen Flasche (%1) überschritten: entsorgen.</numerusform><numerusform>Seit %Ln Tagen ist die Haltbarkeit einer vollen Flasche (%1) überschritten: entsorgen.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>A clearing test is due: %1 a litre and %Ln day(s) since the last.</source>
+        <translation><numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tag seit dem letzten.</numerusform><numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tage seit dem letzten.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>A clearing test is due: %1 a litre and %Ln day(s) since it was mixed.</source>
+        <translation><numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tag seit dem Ansetzen.</numerusform><numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tage seit dem Ansetzen.</numerusform></translation>
+    </message>
+    <message>
+        <source>It is due to be discarded.</source>
+        <translation>Die Entsorgung ist fällig.</translation>
+    </message>
+    <message>
+        <source>Discard it today.</source>
+        <translation>Heute entsorgen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Discard it by %1, in %Ln day(s).</source>
+        <translation><numerusform>Bis %1 entsorgen, in %Ln Tag.</numerusform><numerusform>Bis %1 entsorgen, in %Ln Tagen.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>ReportTable</name>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Rest</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Discard by</source>
+        <translation>Entsorgen bis</translation>
+    </message>
+    <message>
+        <source>Solution</source>
+        <translation>Lösung</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>No bottle is in use. Mix a batch in the window, or import a journal.</source>
+        <translation>Keine Flasche ist in Gebrauch. Im Fenster einen Ansatz mischen oder ein Journal importieren.</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfCharts</name>
+    <message>
+        <source>poured in</source>
+        <translation>beim Eingießen</translation>
+    </message>
+    <message>
+        <source>air in the bottle</source>
+        <translation>Luft in der Flasche</translation>
+    </message>
+    <message>
+        <source>through the wall</source>
+        <translation>durch die Wand</translation>
+    </message>
+    <message>
+        <source>past the cap</source>
+        <translation>am Verschluss vorbei</translation>
+    </message>
+    <message>
+        <source>standing open</source>
+        <translation>beim offenen Stehen</translation>
+    </message>
+    <message>
+        <source>Oxygen taken up, by the way it comes</source>
+        <translation>Aufgenommener Sauerstoff, nach Weg</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>%1 mmol per litre</source>
+        <translation>%1 mmol je Liter</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>ended</source>
+        <translation>beendet</translation>
+    </message>
+    <message>
+        <source>%1 taken up by now; most of it: %2.</source>
+        <translation>Bisher %1 aufgenommen; das meiste: %2.</translation>
+    </message>
+    <message>
+        <source>%1 taken up by now.</source>
+        <translation>Bisher %1 aufgenommen.</translation>
+    </message>
+    <message>
+        <source>less what age has used</source>
+        <translation>abzüglich Verbrauch durch Alter</translation>
+    </message>
+    <message>
+        <source>what it can take</source>
+        <translation>was aufgenommen werden kann</translation>
+    </message>
+    <message>
+        <source>Time for each film, %1</source>
+        <translation>Zeit für jeden Film, %1</translation>
+    </message>
+    <message>
+        <source>Time for each film, as a factor</source>
+        <translation>Zeit für jeden Film, als Faktor</translation>
+    </message>
+    <message>
+        <source>film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>film in this batch</source>
+        <translation>Film in diesem Ansatz</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>next</source>
+        <translation>nächster</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>künftig</translation>
+    </message>
+    <message>
+        <source>The next film takes %1.</source>
+        <translation>Der nächste Film braucht %1.</translation>
+    </message>
+    <message>
+        <source>The next film takes the film maker's time %1.</source>
+        <translation>Der nächste Film braucht die Zeit des Filmherstellers %1.</translation>
+    </message>
+    <message>
+        <source>Clearing time at 20 °C</source>
+        <translation>Klärzeit bei 20 °C</translation>
+    </message>
+    <message>
+        <source>films per litre</source>
+        <translation>Filme je Liter</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>seconds</comment>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>No clearing test yet.</source>
+        <translation>Noch kein Klärtest.</translation>
+    </message>
+    <message>
+        <source>Clears in %1 s now.</source>
+        <translation>Klärt jetzt in %1 s.</translation>
+    </message>
+    <message>
+        <source>90 % band</source>
+        <translation>90-%-Band</translation>
+    </message>
+    <message>
+        <source>fitted line</source>
+        <translation>Ausgleichsgerade</translation>
+    </message>
+    <message>
+        <source>films to come</source>
+        <translation>künftige Filme</translation>
+    </message>
+    <message>
+        <source>twice fresh: discard</source>
+        <translation>doppelt so lange wie frisch: entsorgen</translation>
+    </message>
+    <message>
+        <source>tests</source>
+        <translation>Tests</translation>
+    </message>
+    <message>
+        <source>films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>air's share</source>
+        <translation>Anteil der Luft</translation>
+    </message>
+    <message>
+        <source>age alone</source>
+        <translation>nur Alter</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>Standzeit</translation>
+    </message>
+    <message>
+        <source>standing, to come</source>
+        <translation>Standzeit, künftig</translation>
+    </message>
+    <message>
+        <source>80 % of what your pace allows</source>
+        <translation>80 % dessen, was Ihr Tempo zulässt</translation>
+    </message>
+    <message>
+        <source>films, at your pace</source>
+        <translation>Filme, bei Ihrem Tempo</translation>
+    </message>
+    <message>
+        <source>What is left, over time</source>
+        <translation>Was übrig ist, im Zeitverlauf</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfViews</name>
+    <message>
+        <source>Outside the usual %1 to %2: the result is less sure.</source>
+        <translation>Außerhalb der üblichen %1 bis %2: Das Ergebnis ist weniger sicher.</translation>
+    </message>
+    <message>
+        <source>Outside the temperatures of the film maker's times: reckoned on by rule.</source>
+        <translation>Außerhalb der Temperaturen, für die der Filmhersteller Zeiten nennt: nach Regel weitergerechnet.</translation>
+    </message>
+    <message>
+        <source>Film maker's time, %1</source>
+        <translation>Zeit des Filmherstellers, %1</translation>
+    </message>
+    <message>
+        <source>Temperature, %1</source>
+        <translation>Temperatur, %1</translation>
+    </message>
+    <message>
+        <source>at %1, for the next film</source>
+        <translation>bei %1, für den nächsten Film</translation>
+    </message>
+    <message>
+        <source>no time can be given at %1</source>
+        <translation>für %1 lässt sich keine Zeit angeben</translation>
+    </message>
+    <message>
+        <source>times the film maker's time; type that in at Run film</source>
+        <translation>mal Zeit des Filmherstellers; diese unter „Film entwickeln“ eintragen</translation>
+    </message>
+    <message>
+        <source>Wear, %1 in %2</source>
+        <translation>Verbrauch, %1 in %2</translation>
+    </message>
+    <message>
+        <source>Strip test, %1</source>
+        <translation>Teststreifen, %1</translation>
+    </message>
+    <message>
+        <source>Strip test, none yet</source>
+        <translation>Teststreifen, noch keiner</translation>
+    </message>
+    <message>
+        <source>Fix for twice the clearing time: test a piece of film, no test is on record.</source>
+        <translation>Doppelt so lange fixieren wie die Klärzeit: ein Stück Film prüfen, es ist kein Test verzeichnet.</translation>
+    </message>
+    <message>
+        <source>in the fixer at %1</source>
+        <translation>im Fixierbad bei %1</translation>
+    </message>
+    <message>
+        <source>Clears now, 20 °C</source>
+        <translation>Klärt jetzt, 20 °C</translation>
+    </message>
+    <message>
+        <source>Cleared when fresh</source>
+        <translation>Klärte frisch</translation>
+    </message>
+    <message>
+        <source>Twice the clearing time</source>
+        <translation>Doppelte Klärzeit</translation>
+    </message>
+    <message>
+        <source>With tabular grains</source>
+        <translation>Mit Tafelkorn</translation>
+    </message>
+    <message>
+        <source>%1 · next film</source>
+        <translation>%1 · nächster Film</translation>
+    </message>
+    <message>
+        <source>It has no time of its own: use it as its packet says.</source>
+        <translation>Keine eigene Zeit: nach Packungsangabe verwenden.</translation>
+    </message>
+    <message>
+        <source>Why: %1</source>
+        <translation>Warum: %1</translation>
+    </message>
+    <message>
+        <source>It has neither a capacity nor a keeping time to draw.</source>
+        <translation>Weder Ergiebigkeit noch Haltbarkeit bekannt, nichts zu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Time for each film</source>
+        <translation>Zeit für jeden Film</translation>
+    </message>
+    <message>
+        <source>Clearing time</source>
+        <translation>Klärzeit</translation>
+    </message>
+    <message>
+        <source>Its clearing tests will be drawn here.</source>
+        <translation>Die Klärtests werden hier gezeichnet.</translation>
+    </message>
+    <message>
+        <source>It has no capacity to count films by.</source>
+        <translation>Keine Ergiebigkeit bekannt, nach der sich Filme zählen lassen.</translation>
+    </message>
+    <message>
+        <source>Its time does not grow with film.</source>
+        <translation>Die Zeit wächst nicht mit den Filmen.</translation>
+    </message>
+    <message>
+        <source>mixed %1</source>
+        <translation>angesetzt %1</translation>
+    </message>
+    <message>
+        <source>no bottle in use</source>
+        <translation>keine Flasche in Gebrauch</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bottle(s) in use</source>
+        <translation><numerusform>%Ln Flasche in Gebrauch</numerusform><numerusform>%Ln Flaschen in Gebrauch</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln to discard</source>
+        <translation><numerusform>%Ln zu entsorgen</numerusform><numerusform>%Ln zu entsorgen</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln to test</source>
+        <translation><numerusform>%Ln zu prüfen</numerusform><numerusform>%Ln zu prüfen</numerusform></translation>
+    </message>
+    <message>
+        <source>next to expire %1</source>
+        <translation>nächster Ablauf %1</translation>
+    </message>
+</context>
+<context>
+    <name>TimeCommand</name>
+    <message>
+        <source>Outside 18 to 24 °C times are less sure.</source>
+        <translation>Außerhalb von 18 bis 24 °C sind die Zeiten weniger sicher.</translation>
+    </message>
+    <message>
+        <source>The film maker's figures do not reach this temperature; it was carried over.</source>
+        <translation>Die Angaben des Filmherstellers reichen nicht bis zu dieser Temperatur; die Zeit wurde weitergerechnet.</translation>
+    </message>
+    <message>
+        <source>The bottle has not that many films left.</source>
+        <translation>Für so viele Filme reicht die Flasche nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Test this bottle first.</source>
+        <translation>Diese Flasche erst prüfen.</translation>
+    </message>
+    <message>
+        <source>This bottle is to be discarded.</source>
+        <translation>Diese Flasche ist zu entsorgen.</translation>
+    </message>
+    <message>
+        <source>“time” needs --%1.</source>
+        <translation>„time“ braucht --%1.</translation>
+    </message>
+    <message>
+        <source>%1   next load in %2
+</source>
+        <translation>%1   nächste Dosenfüllung in %2
+</translation>
+    </message>
+    <message>
+        <source>%1   film maker's time at %2
+</source>
+        <translation>%1   Zeit des Filmherstellers bei %2
+</translation>
+    </message>
+    <message>
+        <source>%1   wear
+</source>
+        <translation>%1   Verbrauch
+</translation>
+    </message>
+    <message>
+        <source>%1   strip
+</source>
+        <translation>%1   Teststreifen
+</translation>
+    </message>
+</context>
+<context>
+    <name>Verdicts</name>
+    <message>
+        <source>no keeping time known</source>
+        <translation>keine Haltbarkeit bekannt</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <comment>films</comment>
+        <translation>noch %1</translation>
+    </message>
+    <message>
+        <source>%1 done</source>
+        <comment>films</comment>
+        <translation>%1 verarbeitet</translation>
+    </message>
+    <message>
+        <source>contaminated</source>
+        <translation>verunreinigt</translation>
+    </message>
+    <message>
+        <source>a test failed</source>
+        <translation>ein Test ist fehlgeschlagen</translation>
+    </message>
+    <message>
+        <source>clears in %1 s</source>
+        <translation>klärt in %1 s</translation>
+    </message>
+    <message>
+        <source>%1 s when fresh</source>
+        <translation>frisch %1 s</translation>
+    </message>
+    <message>
+        <source>capacity reached</source>
+        <translation>Ergiebigkeit erreicht</translation>
+    </message>
+    <message>
+        <source>%1 done</source>
+        <translation>%1 verarbeitet</translation>
+    </message>
+    <message>
+        <source>no film left in it</source>
+        <translation>reicht für keinen Film mehr</translation>
+    </message>
+    <message>
+        <source>past its keeping</source>
+        <translation>Haltbarkeit überschritten</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>too much silver</source>
+        <translation>zu viel Silber</translation>
+    </message>
+    <message>
+        <source>%1 g/L, limit %2</source>
+        <translation>%1 g/L, Grenzwert %2</translation>
+    </message>
+    <message>
+        <source>spent by standing?</source>
+        <translation>durch Stehen verbraucht?</translation>
+    </message>
+    <message>
+        <source>%1 used</source>
+        <translation>%1 verbraucht</translation>
+    </message>
+    <message>
+        <source>clearing test due</source>
+        <translation>Klärtest fällig</translation>
+    </message>
+    <message>
+        <source>%1 a litre since</source>
+        <translation>seither %1 je Liter</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) since</source>
+        <translation><numerusform>seit %Ln Tag</numerusform><numerusform>seit %Ln Tagen</numerusform></translation>
+    </message>
+    <message>
+        <source>history unknown</source>
+        <translation>Vorgeschichte unbekannt</translation>
+    </message>
+    <message>
+        <source>standing %1 used</source>
+        <translation>Standzeit zu %1 verbraucht</translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation>Gut</translation>
+    </message>
+    <message>
+        <source>Near its end</source>
+        <translation>Bald am Ende</translation>
+    </message>
+    <message>
+        <source>Test first</source>
+        <translation>Erst prüfen</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Entsorgen</translation>
+    </message>
+    <message>
+        <source>Films: %1 done; no capacity is known for it.</source>
+        <translation>Filme: %1 verarbeitet; keine Ergiebigkeit bekannt.</translation>
+    </message>
+    <message>
+        <source>Films: %1 of %2 used</source>
+        <comment>done, done and left together</comment>
+        <translation>Filme: %1 von %2 verbraucht</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <comment>a sentence</comment>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1; at your pace the last one falls around %2 (80 %: %3 – %4).</source>
+        <translation>%1; bei Ihrem Tempo kommt der letzte etwa %2 (80 %: %3 – %4).</translation>
+    </message>
+    <message>
+        <source>Standing: no keeping time is known for it.</source>
+        <translation>Standzeit: keine Haltbarkeit bekannt.</translation>
+    </message>
+    <message>
+        <source>Standing: %1 used (age %2, air %3).</source>
+        <translation>Standzeit: %1 verbraucht (Alter %2, Luft %3).</translation>
+    </message>
+    <message>
+        <source>%1 Keeps until %2.</source>
+        <comment>sentence, date</comment>
+        <translation>%1 Haltbar bis %2.</translation>
+    </message>
+    <message>
+        <source>Films run out first.</source>
+        <translation>Die Filme gehen zuerst aus.</translation>
+    </message>
+    <message>
+        <source>Time runs out first.</source>
+        <translation>Die Zeit läuft zuerst ab.</translation>
+    </message>
+    <message>
+        <source>Films probably run out first (%1).</source>
+        <translation>Wahrscheinlich gehen die Filme zuerst aus (%1).</translation>
+    </message>
+    <message>
+        <source>Time probably runs out first (%1).</source>
+        <translation>Wahrscheinlich läuft die Zeit zuerst ab (%1).</translation>
+    </message>
+    <message>
+        <source>Discarded on %1.</source>
+        <translation>Entsorgt am %1.</translation>
+    </message>
+    <message>
+        <source>Used up on %1.</source>
+        <translation>Aufgebraucht am %1.</translation>
+    </message>
+    <message>
+        <source>discarded</source>
+        <translation>entsorgt</translation>
+    </message>
+    <message>
+        <source>used up</source>
+        <translation>aufgebraucht</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>date, time of day</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln month(s)</source>
+        <translation><numerusform>%Ln Monat</numerusform><numerusform>%Ln Monate</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s)</source>
+        <translation><numerusform>%Ln Tag</numerusform><numerusform>%Ln Tage</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 Stunden</translation>
+    </message>
+    <message>
+        <source>%1 fl oz</source>
+        <translation>%1 fl oz</translation>
+    </message>
+    <message>
+        <source>%1 ml</source>
+        <translation>%1 ml</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln film(s)</source>
+        <translation><numerusform>%Ln Film</numerusform><numerusform>%Ln Filme</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 film</source>
+        <translation>%1 Film</translation>
+    </message>
+    <message>
+        <source>%1 films</source>
+        <translation>%1 Filme</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::AboutDialog</name>
+    <message>
+        <source>About Ullage</source>
+        <translation>Über Ullage</translation>
+    </message>
+    <message>
+        <source>Keeps account of darkroom chemistry: what is left in every bottle, how long the next film takes, and when a bottle has to go.
+
+Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+        <translation>Führt Buch über die Dunkelkammerchemie: was in jeder Flasche noch steckt, wie lange der nächste Film braucht und wann eine Flasche weg muss.
+
+Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Sicherheitshinweise</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BaseTimesEdit</name>
+    <message>
+        <source>Add a time at another tem&amp;perature</source>
+        <translation>Zeit bei anderer Tem&amp;peratur hinzufügen</translation>
+    </message>
+    <message>
+        <source>Film maker's time</source>
+        <translation>Zeit des Filmherstellers</translation>
+    </message>
+    <message>
+        <source>m:ss</source>
+        <translation>m:ss</translation>
+    </message>
+    <message>
+        <source>Film maker's temperature</source>
+        <translation>Temperatur des Filmherstellers</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <comment>a time at a temperature</comment>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>Film maker's temperature: the time needs its temperature.</source>
+        <translation>Temperatur des Filmherstellers: Zur Zeit gehört ihre Temperatur.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BathTable</name>
+    <message>
+        <source>%1 · %2</source>
+        <comment>bottle, state</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Volume used</source>
+        <translation>Eingesetzte Menge</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Verlust</translation>
+    </message>
+    <message>
+        <source>Air left</source>
+        <translation>Luft übrig</translation>
+    </message>
+    <message>
+        <source>One-shot</source>
+        <translation>Einmalbad</translation>
+    </message>
+    <message>
+        <source>%1: bottle</source>
+        <translation>%1: Flasche</translation>
+    </message>
+    <message>
+        <source>%1: volume used</source>
+        <translation>%1: eingesetzte Menge</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>%1: lost</source>
+        <translation>%1: Verlust</translation>
+    </message>
+    <message>
+        <source>%1: air left</source>
+        <translation>%1: Luft übrig</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: one-shot</source>
+        <translation>%1: Einmalbad</translation>
+    </message>
+    <message>
+        <source>Thrown away after this load instead of poured back</source>
+        <translation>Nach dieser Füllung weggegeben statt zurückgegossen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>nicht verwendet</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BottleActions</name>
+    <message>
+        <source>&amp;Run film…</source>
+        <translation>&amp;Film entwickeln…</translation>
+    </message>
+    <message>
+        <source>&amp;Top up…</source>
+        <translation>&amp;Nachfüllen…</translation>
+    </message>
+    <message>
+        <source>Draw &amp;off…</source>
+        <translation>A&amp;bziehen…</translation>
+    </message>
+    <message>
+        <source>&amp;Move to another bottle…</source>
+        <translation>In andere Flasche &amp;umfüllen…</translation>
+    </message>
+    <message>
+        <source>T&amp;est…</source>
+        <translation>&amp;Prüfen…</translation>
+    </message>
+    <message>
+        <source>All d&amp;issolved…</source>
+        <translation>Alles &amp;gelöst…</translation>
+    </message>
+    <message>
+        <source>&amp;Contaminated…</source>
+        <translation>&amp;Verunreinigt…</translation>
+    </message>
+    <message>
+        <source>&amp;Note…</source>
+        <translation>N&amp;otiz…</translation>
+    </message>
+    <message>
+        <source>O&amp;pened…</source>
+        <translation>G&amp;eöffnet…</translation>
+    </message>
+    <message>
+        <source>&amp;Stood open…</source>
+        <translation>Offen ge&amp;standen…</translation>
+    </message>
+    <message>
+        <source>Stored &amp;at…</source>
+        <translation>Gel&amp;agert bei…</translation>
+    </message>
+    <message>
+        <source>&amp;History…</source>
+        <translation>Ver&amp;lauf…</translation>
+    </message>
+    <message>
+        <source>&amp;Label…</source>
+        <translation>E&amp;tikett…</translation>
+    </message>
+    <message>
+        <source>&amp;Discard…</source>
+        <translation>Entso&amp;rgen…</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BottleDialog</name>
+    <message>
+        <source>%1 was mixed</source>
+        <translation>%1 wurde angesetzt</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ChartTableDialog</name>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ChartView</name>
+    <message>
+        <source>Show as a table…</source>
+        <translation>Als Tabelle zeigen…</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::Controller</name>
+    <message>
+        <source>The book could not be read</source>
+        <translation>Das Buch konnte nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>Backed up %1</source>
+        <translation>Gesichert: %1</translation>
+    </message>
+    <message>
+        <source>Not backed up: %1</source>
+        <translation>Nicht gesichert: %1</translation>
+    </message>
+    <message>
+        <source>The book cannot be opened</source>
+        <translation>Das Buch lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>That cannot be done again</source>
+        <translation>Das lässt sich nicht wiederholen</translation>
+    </message>
+    <message>
+        <source>That cannot be undone</source>
+        <translation>Das lässt sich nicht rückgängig machen</translation>
+    </message>
+    <message>
+        <source>New book</source>
+        <translation>Neues Buch</translation>
+    </message>
+    <message>
+        <source>darkroom</source>
+        <translation>dunkelkammer</translation>
+    </message>
+    <message>
+        <source>Books (*.ullage)</source>
+        <translation>Bücher (*.ullage)</translation>
+    </message>
+    <message>
+        <source>%1 is there already; a book is never overwritten. Choose another name.</source>
+        <translation>%1 gibt es schon; ein Buch wird nie überschrieben. Anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>Open book</source>
+        <translation>Buch öffnen</translation>
+    </message>
+    <message>
+        <source>Books (*.ullage);;All files (*)</source>
+        <translation>Bücher (*.ullage);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>There is no %1.</source>
+        <translation>%1 gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Import a journal</source>
+        <translation>Journal importieren</translation>
+    </message>
+    <message>
+        <source>Journals (*.jsonl);;All files (*)</source>
+        <translation>Journale (*.jsonl);;Alle Dateien (*)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln new entry(s).</source>
+        <translation><numerusform>%Ln neuer Eintrag.</numerusform><numerusform>%Ln neue Einträge.</numerusform></translation>
+    </message>
+    <message>
+        <source>Export a journal</source>
+        <translation>Journal exportieren</translation>
+    </message>
+    <message>
+        <source>Journals (*.jsonl);;Tables (*.csv)</source>
+        <translation>Journale (*.jsonl);;Tabellen (*.csv)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) written.</source>
+        <translation><numerusform>%Ln Eintrag geschrieben.</numerusform><numerusform>%Ln Einträge geschrieben.</numerusform></translation>
+    </message>
+    <message>
+        <source>-copy</source>
+        <translation>-kopie</translation>
+    </message>
+    <message>
+        <source>Back up the book</source>
+        <translation>Buch sichern</translation>
+    </message>
+    <message>
+        <source>A whole copy was made and checked.</source>
+        <translation>Eine vollständige Kopie wurde angelegt und geprüft.</translation>
+    </message>
+    <message>
+        <source>Restore a copy</source>
+        <translation>Kopie wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Put %1 in the place of the open book?</source>
+        <translation>Das geöffnete Buch durch %1 ersetzen?</translation>
+    </message>
+    <message>
+        <source>The book as it is now is kept beside it under another name.</source>
+        <translation>Das Buch in seinem jetzigen Stand bleibt unter anderem Namen daneben erhalten.</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Restored. The book as it was is kept as %1.</source>
+        <translation>Wiederhergestellt. Das bisherige Buch bleibt als %1 erhalten.</translation>
+    </message>
+    <message>
+        <source>Check the book</source>
+        <translation>Buch prüfen</translation>
+    </message>
+    <message numerus="yes">
+        <source>The book is sound; %Ln batch(s) were reckoned anew.</source>
+        <translation><numerusform>Das Buch ist in Ordnung; %Ln Ansatz wurde neu berechnet.</numerusform><numerusform>Das Buch ist in Ordnung; %Ln Ansätze wurden neu berechnet.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DeedDialog</name>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>W&amp;hen</source>
+        <translation>&amp;Wann</translation>
+    </message>
+    <message>
+        <source>Air left in the bottle, if you know</source>
+        <translation>Luft übrig in der Flasche, falls bekannt</translation>
+    </message>
+    <message>
+        <source>After squeezing, marbles or gas. Left empty: all the room there is, or none in a bottle that is always squeezed.</source>
+        <translation>Nach dem Zusammendrücken, mit Glasmurmeln oder Schutzgas. Leer gelassen: der ganze freie Raum, oder keine Luft in einer Flasche, die immer zusammengedrückt wird.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DiscardDialog</name>
+    <message>
+        <source>Discard %1</source>
+        <translation>%1 entsorgen</translation>
+    </message>
+    <message>
+        <source>%1 of %2. After this nothing more can happen to it; undo brings it back.</source>
+        <translation>%1 %2. Danach kann nichts mehr damit geschehen; Rückgängig holt den Ansatz zurück.</translation>
+    </message>
+    <message>
+        <source>collected for silver recovery</source>
+        <translation>zur Silberrückgewinnung gesammelt</translation>
+    </message>
+    <message>
+        <source>taken to the collection point</source>
+        <translation>zur Sammelstelle gebracht</translation>
+    </message>
+    <message>
+        <source>as the local authority allows</source>
+        <translation>wie die örtliche Behörde es zulässt</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>H&amp;ow</source>
+        <translation>W&amp;ie</translation>
+    </message>
+    <message>
+        <source>Before you pour it away</source>
+        <translation>Vor dem Weggießen</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Entsorgen</translation>
+    </message>
+    <message>
+        <source>How: say where it goes.</source>
+        <translation>Wie: angeben, wohin es geht.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DrawOffDialog</name>
+    <message>
+        <source>Draw off %1</source>
+        <translation>%1 abziehen</translation>
+    </message>
+    <message>
+        <source>%1 is in the bottle.</source>
+        <translation>%1 in der Flasche.</translation>
+    </message>
+    <message>
+        <source>&amp;Volume taken out</source>
+        <translation>Entnommene &amp;Menge</translation>
+    </message>
+    <message>
+        <source>spilled, diluted for a one-shot bath, given away …</source>
+        <translation>verschüttet, für ein Einmalbad verdünnt, weitergegeben …</translation>
+    </message>
+    <message>
+        <source>W&amp;hat for</source>
+        <translation>Wo&amp;für</translation>
+    </message>
+    <message>
+        <source>If it is thrown away</source>
+        <translation>Falls es weggegossen wird</translation>
+    </message>
+    <message>
+        <source>Draw off</source>
+        <translation>Abziehen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FilmRows</name>
+    <message>
+        <source>Add an&amp;other format</source>
+        <translation>Weiteres F&amp;ormat hinzufügen</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Film format</source>
+        <translation>Filmformat</translation>
+    </message>
+    <message>
+        <source>A format, or a sheet with its unit such as 9x12cm or 11x14in</source>
+        <translation>Ein Format oder ein Planfilm mit Einheit, etwa 9x12cm oder 11x14in</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Film format: “%1” is not known; allowed is one of the list, or a sheet with its unit such as 9x12cm or 11x14in.</source>
+        <translation>Filmformat: „%1“ ist nicht bekannt; erlaubt ist eines aus der Liste oder ein Planfilm mit Einheit, etwa 9x12cm oder 11x14in.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::HistoryDialog</name>
+    <message>
+        <source>History of %1</source>
+        <translation>Verlauf von %1</translation>
+    </message>
+    <message>
+        <source>What is taken back stays in the book, struck out; everything is reckoned as if it had never happened.</source>
+        <translation>Zurückgenommenes bleibt durchgestrichen im Buch; gerechnet wird, als wäre es nie geschehen.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>&amp;Entries, newest first</source>
+        <translation>&amp;Einträge, neueste zuerst</translation>
+    </message>
+    <message>
+        <source>wrong bottle, counted twice …</source>
+        <translation>falsche Flasche, doppelt gezählt …</translation>
+    </message>
+    <message>
+        <source>&amp;Why the chosen entry is taken back</source>
+        <translation>&amp;Grund für die Rücknahme des gewählten Eintrags</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>%1 (taken back)</source>
+        <translation>%1 (zurückgenommen)</translation>
+    </message>
+    <message>
+        <source>Choose an entry that is not taken back yet.</source>
+        <translation>Einen Eintrag wählen, der noch nicht zurückgenommen ist.</translation>
+    </message>
+    <message>
+        <source>Why: a few words are needed, for whoever wonders.</source>
+        <translation>Grund: ein paar Worte sind nötig, falls später jemand fragt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::MainWindow</name>
+    <message>
+        <source>%1 – Ullage</source>
+        <translation>%1 – Ullage</translation>
+    </message>
+    <message>
+        <source>&amp;Undo %1</source>
+        <translation>&amp;Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Redo %1</source>
+        <translation>&amp;Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederholen</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;New book…</source>
+        <translation>&amp;Neues Buch…</translation>
+    </message>
+    <message>
+        <source>&amp;Open book…</source>
+        <translation>Buch ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;Import…</source>
+        <translation>&amp;Importieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Export…</source>
+        <translation>&amp;Exportieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Back up…</source>
+        <translation>&amp;Sichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Restore…</source>
+        <translation>&amp;Wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>&amp;Check the book</source>
+        <translation>Buch &amp;prüfen</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Bottle</source>
+        <translation>&amp;Flasche</translation>
+    </message>
+    <message>
+        <source>Mi&amp;x a batch…</source>
+        <translation>Neuer Ansat&amp;z…</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;About Ullage</source>
+        <translation>Ü&amp;ber Ullage</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Volumes in</source>
+        <translation>&amp;Mengen in</translation>
+    </message>
+    <message>
+        <source>&amp;Millilitres</source>
+        <translation>&amp;Milliliter</translation>
+    </message>
+    <message>
+        <source>US &amp;fluid ounces</source>
+        <translation>US-&amp;Flüssigunzen</translation>
+    </message>
+    <message>
+        <source>&amp;Temperatures in</source>
+        <translation>&amp;Temperaturen in</translation>
+    </message>
+    <message>
+        <source>°&amp;C</source>
+        <translation>°&amp;C</translation>
+    </message>
+    <message>
+        <source>°&amp;F</source>
+        <translation>°&amp;F</translation>
+    </message>
+    <message>
+        <source>T&amp;heme</source>
+        <translation>&amp;Farbschema</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>F&amp;ull screen</source>
+        <translation>&amp;Vollbild</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::MarkDialog</name>
+    <message>
+        <source>Mark %1 contaminated</source>
+        <translation>%1 als verunreinigt kennzeichnen</translation>
+    </message>
+    <message>
+        <source>Mark %1 dissolved</source>
+        <translation>%1 als gelöst kennzeichnen</translation>
+    </message>
+    <message>
+        <source>A contaminated bottle is to be discarded; it is not offered for film again. Undo takes the mark back.</source>
+        <translation>Eine verunreinigte Flasche ist zu entsorgen; sie wird nicht mehr für Film angeboten. Rückgängig nimmt die Kennzeichnung zurück.</translation>
+    </message>
+    <message>
+        <source>fixer dripped in, unknown funnel …</source>
+        <translation>Fixierbad hineingetropft, unbekannter Trichter …</translation>
+    </message>
+    <message>
+        <source>&amp;What happened</source>
+        <translation>Wa&amp;s ist geschehen</translation>
+    </message>
+    <message>
+        <source>Everything is dissolved and the solution is clear.</source>
+        <translation>Alles ist gelöst und die Lösung ist klar.</translation>
+    </message>
+    <message>
+        <source>Mark contaminated</source>
+        <translation>Als verunreinigt kennzeichnen</translation>
+    </message>
+    <message>
+        <source>Mark dissolved</source>
+        <translation>Als gelöst kennzeichnen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::MixDialog</name>
+    <message>
+        <source>Mix a batch</source>
+        <translation>Neuer Ansatz</translation>
+    </message>
+    <message>
+        <source>Mix it</source>
+        <translation>Ansetzen</translation>
+    </message>
+    <message>
+        <source>&amp;Solution</source>
+        <translation>&amp;Lösung</translation>
+    </message>
+    <message>
+        <source>&amp;Bottle</source>
+        <translation>&amp;Flasche</translation>
+    </message>
+    <message>
+        <source>Amber 1</source>
+        <translation>Braun 1</translation>
+    </message>
+    <message>
+        <source>Name of the new bottle</source>
+        <translation>Name der neuen Flasche</translation>
+    </message>
+    <message>
+        <source>Holds, to the brim</source>
+        <translation>Fasst randvoll</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Air is always squeezed out</source>
+        <translation>Luft wird immer herausgedrückt</translation>
+    </message>
+    <message>
+        <source>&amp;Volume mixed</source>
+        <translation>Angesetzte &amp;Menge</translation>
+    </message>
+    <message>
+        <source>&amp;Name on the label</source>
+        <translation>&amp;Name auf dem Etikett</translation>
+    </message>
+    <message>
+        <source>&amp;Found bottle: nobody knows what it has been through</source>
+        <translation>F&amp;undflasche: niemand kennt ihre Vorgeschichte</translation>
+    </message>
+    <message>
+        <source>It will become</source>
+        <translation>Das wird daraus</translation>
+    </message>
+    <message>
+        <source>Before you pour</source>
+        <translation>Vor dem Eingießen</translation>
+    </message>
+    <message>
+        <source>New bottle…</source>
+        <translation>Neue Flasche…</translation>
+    </message>
+    <message>
+        <source>new bottle</source>
+        <translation>neue Flasche</translation>
+    </message>
+    <message>
+        <source>It will become %1</source>
+        <translation>Das wird daraus: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>no figure</source>
+        <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>First film at %1</source>
+        <translation>Erster Film bei %1</translation>
+    </message>
+    <message>
+        <source>First film's time</source>
+        <translation>Zeit des ersten Films</translation>
+    </message>
+    <message>
+        <source>Tenth film</source>
+        <translation>Zehnter Film</translation>
+    </message>
+    <message>
+        <source>Tenth film's time</source>
+        <translation>Zeit des zehnten Films</translation>
+    </message>
+    <message>
+        <source>Keeps, full and closed</source>
+        <translation>Haltbar, voll und verschlossen</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>In this bottle</source>
+        <translation>In dieser Flasche</translation>
+    </message>
+    <message>
+        <source>Keeps</source>
+        <translation>Haltbarkeit</translation>
+    </message>
+    <message>
+        <source>%1 still holds %2.</source>
+        <translation>%1 enthält noch %2.</translation>
+    </message>
+    <message>
+        <source>In this bottle it keeps about %1, not the published %2: the air in it and what its wall and cap let through take the rest. A full glass bottle keeps longest.</source>
+        <translation>In dieser Flasche ist es etwa %1 haltbar, nicht die veröffentlichten %2: die Luft darin und das, was Wand und Verschluss durchlassen, zehren daran. Am längsten hält es in einer vollen Glasflasche.</translation>
+    </message>
+    <message>
+        <source>There is or was another bottle named %1.</source>
+        <translation>Eine andere Flasche namens %1 gibt oder gab es schon.</translation>
+    </message>
+    <message>
+        <source>Solution: choose one.</source>
+        <translation>Lösung: eine auswählen.</translation>
+    </message>
+    <message>
+        <source>Name on the label: a name is needed.</source>
+        <translation>Name auf dem Etikett: ein Name ist nötig.</translation>
+    </message>
+    <message>
+        <source>Name of the new bottle: a name is needed.</source>
+        <translation>Name der neuen Flasche: ein Name ist nötig.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::MoveDialog</name>
+    <message>
+        <source>Move %1 to another bottle</source>
+        <translation>%1 in andere Flasche umfüllen</translation>
+    </message>
+    <message>
+        <source>%1 is in %2.</source>
+        <translation>%1 in %2.</translation>
+    </message>
+    <message>
+        <source>&amp;Bottle</source>
+        <translation>&amp;Flasche</translation>
+    </message>
+    <message>
+        <source>The new bottle</source>
+        <translation>Die neue Flasche</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Umfüllen</translation>
+    </message>
+    <message>
+        <source>Bottle: there is no other one to move it to.</source>
+        <translation>Flasche: es gibt keine andere zum Umfüllen.</translation>
+    </message>
+    <message>
+        <source>%1 · holds %2 · %3</source>
+        <comment>bottle, capacity, material</comment>
+        <translation>%1 · fasst %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 · in use by %2</source>
+        <translation>%1 · belegt mit %2</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::NextFilmCard</name>
+    <message>
+        <source>Top up…</source>
+        <translation>Nachfüllen…</translation>
+    </message>
+    <message>
+        <source>Test…</source>
+        <translation>Prüfen…</translation>
+    </message>
+    <message>
+        <source>Discard…</source>
+        <translation>Entsorgen…</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>More to do with this bottle</source>
+        <translation>Weiteres mit dieser Flasche</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::NoteDialog</name>
+    <message>
+        <source>Note on %1</source>
+        <translation>Notiz zu %1</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Notiz</translation>
+    </message>
+    <message>
+        <source>Save note</source>
+        <translation>Notiz speichern</translation>
+    </message>
+    <message>
+        <source>Note: some words are needed.</source>
+        <translation>Notiz: ein paar Worte sind nötig.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::OpenedDialog</name>
+    <message>
+        <source>%1 was opened</source>
+        <translation>%1 wurde geöffnet</translation>
+    </message>
+    <message>
+        <source>Opening a bottle renews the air above the solution. Deeds such as running film or topping up count as opened already.</source>
+        <translation>Öffnen erneuert die Luft über der Lösung. Film entwickeln, Nachfüllen und Ähnliches zählen schon als Öffnen.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::PageToCome</name>
+    <message>
+        <source>The run in hand will stand here</source>
+        <translation>Hier wird der laufende Durchgang stehen</translation>
+    </message>
+    <message>
+        <source>Films, tank and thermometer, the baths one after another with their times, a clock to be read from across the room, and every bottle logged at the end. Until then, log a run with Run film on the Shelf.</source>
+        <translation>Filme, Dose und Thermometer, die Bäder nacheinander mit ihren Zeiten, eine Uhr, die quer durch den Raum lesbar ist, und am Ende jede Flasche eingetragen. Bis dahin einen Durchgang mit „Film entwickeln“ im Regal eintragen.</translation>
+    </message>
+    <message>
+        <source>Everything that happened will stand here</source>
+        <translation>Hier wird alles stehen, was geschehen ist</translation>
+    </message>
+    <message>
+        <source>Every run, mixing, test and discard, newest first, to be searched, printed and taken back. All of it is recorded already; the journal (File, Export) holds it in full.</source>
+        <translation>Jeder Durchgang, jedes Ansetzen, Prüfen und Entsorgen, neueste zuerst, zum Suchen, Drucken und Zurücknehmen. Aufgezeichnet wird alles schon jetzt; das Journal (Datei, Exportieren) enthält es vollständig.</translation>
+    </message>
+    <message>
+        <source>What is not mixed yet will stand here</source>
+        <translation>Hier wird stehen, was noch nicht angesetzt ist</translation>
+    </message>
+    <message>
+        <source>Packets with their lot and use-by date, chemicals by weight, and what a batch from them will cost.</source>
+        <translation>Packungen mit Charge und Verfallsdatum, Chemikalien nach Gewicht und was ein Ansatz daraus kostet.</translation>
+    </message>
+    <message>
+        <source>What solutions are will stand here</source>
+        <translation>Hier wird stehen, was die Lösungen sind</translation>
+    </message>
+    <message>
+        <source>How each solution wears and keeps, who says so, and what that means for a full or a half-full bottle.</source>
+        <translation>Wie jede Lösung sich verbraucht und hält, wer das sagt und was es für eine volle oder halb volle Flasche bedeutet.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::QuantityEdit</name>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 oder mehr</translation>
+    </message>
+    <message>
+        <source>%1 or less</source>
+        <translation>%1 oder weniger</translation>
+    </message>
+    <message>
+        <source>%1: %2 is not allowed; allowed is %3.</source>
+        <translation>%1: %2 ist nicht erlaubt; erlaubt: %3.</translation>
+    </message>
+    <message>
+        <source>%1: a value is needed.</source>
+        <translation>%1: ein Wert ist nötig.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” can be read in two ways; write it without signs between thousands.</source>
+        <translation>%1: „%2“ lässt sich auf zwei Arten lesen; ohne Tausendertrennzeichen schreiben.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” has a unit that does not fit here.</source>
+        <translation>%1: „%2“ hat eine Einheit, die hier nicht passt.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” has a unit that does not fit here; use %3.</source>
+        <translation>%1: „%2“ hat eine Einheit, die hier nicht passt; %3 verwenden.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is not understood; write it like %3.</source>
+        <translation>%1: „%2“ ist nicht verständlich; so schreiben: %3.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::Rail</name>
+    <message>
+        <source>Shelf</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Arbeitsplatz</translation>
+    </message>
+    <message>
+        <source>Day book</source>
+        <translation>Tagebuch</translation>
+    </message>
+    <message>
+        <source>Cupboard</source>
+        <translation>Vorrat</translation>
+    </message>
+    <message>
+        <source>Formulary</source>
+        <translation>Rezepturen</translation>
+    </message>
+    <message>
+        <source>Book: %1</source>
+        <translation>Buch: %1</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::RunDialog</name>
+    <message>
+        <source>Run film</source>
+        <translation>Film entwickeln</translation>
+    </message>
+    <message>
+        <source>Log this run</source>
+        <translation>Durchgang eintragen</translation>
+    </message>
+    <message>
+        <source>&amp;Film: how many, which format</source>
+        <translation>&amp;Film: wie viele, welches Format</translation>
+    </message>
+    <message>
+        <source>Film &amp;maker's time, fresh developer</source>
+        <translation>Zeit des Film&amp;herstellers, frischer Entwickler</translation>
+    </message>
+    <message>
+        <source>&amp;Thermometer</source>
+        <translation>&amp;Thermometer</translation>
+    </message>
+    <message>
+        <source>&amp;Baths</source>
+        <translation>&amp;Bäder</translation>
+    </message>
+    <message>
+        <source>Develop</source>
+        <translation>Entwickeln</translation>
+    </message>
+    <message>
+        <source>Before you pour</source>
+        <translation>Vor dem Eingießen</translation>
+    </message>
+    <message>
+        <source>No developer is chosen.</source>
+        <translation>Kein Entwickler ausgewählt.</translation>
+    </message>
+    <message>
+        <source>Read the thermometer.</source>
+        <translation>Thermometer ablesen.</translation>
+    </message>
+    <message>
+        <source>Fix for twice the clearing time: test a piece of film, none is on record.</source>
+        <translation>Doppelt so lange fixieren wie die Klärzeit: an einem Stück Film prüfen, es ist keine eingetragen.</translation>
+    </message>
+    <message>
+        <source>Fix for %1, twice the clearing time.</source>
+        <translation>%1 fixieren, das Doppelte der Klärzeit.</translation>
+    </message>
+    <message>
+        <source>Fix for %1, twice the clearing time; for tabular grains %2.</source>
+        <translation>%1 fixieren, das Doppelte der Klärzeit; bei Flachkristallen %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>bottle, reason</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 has %2 left; this load is %3.</source>
+        <translation>%1 reicht noch für %2; diese Füllung: %3.</translation>
+    </message>
+    <message>
+        <source>Baths: choose at least one bottle.</source>
+        <translation>Bäder: mindestens eine Flasche wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ShelfModel</name>
+    <message>
+        <source>done: %1</source>
+        <translation>bisher: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ShelfPage</name>
+    <message>
+        <source>What is left, over time</source>
+        <translation>Was übrig ist, im Lauf der Zeit</translation>
+    </message>
+    <message>
+        <source>Shelf</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>Run film…</source>
+        <translation>Film entwickeln…</translation>
+    </message>
+    <message>
+        <source>Mix a batch…</source>
+        <translation>Neuer Ansatz…</translation>
+    </message>
+    <message>
+        <source>No bottle stands here yet</source>
+        <translation>Hier steht noch keine Flasche</translation>
+    </message>
+    <message>
+        <source>Mix your first developer or fixer, or enter a bottle you have already. From then on the shelf shows how much is in it, what it has done, how long the next film takes and when it must go.</source>
+        <translation>Den ersten Entwickler oder das erste Fixierbad ansetzen oder eine vorhandene Flasche eintragen. Ab dann zeigt das Regal, wie viel darin ist, was sie geleistet hat, wie lange der nächste Film braucht und wann sie weg muss.</translation>
+    </message>
+    <message>
+        <source>Bottles in use</source>
+        <translation>Flaschen in Gebrauch</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ShelfView</name>
+    <message>
+        <source>Bottles in use</source>
+        <translation>Flaschen in Gebrauch</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::StoodOpenDialog</name>
+    <message>
+        <source>%1 stood open</source>
+        <translation>%1 hat offen gestanden</translation>
+    </message>
+    <message>
+        <source>Say for how long and how wide the surface was: a tray for 8 × 10 in is about 516 cm², a litre bottle without its cap about 10 cm².</source>
+        <translation>Angeben, wie lange und wie groß die Oberfläche war: eine Schale für 8 × 10 in hat etwa 516 cm², eine Literflasche ohne Verschluss etwa 10 cm².</translation>
+    </message>
+    <message>
+        <source>&amp;Hours open</source>
+        <translation>&amp;Stunden offen</translation>
+    </message>
+    <message>
+        <source>&amp;Surface</source>
+        <translation>&amp;Oberfläche</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::StoredAtDialog</name>
+    <message>
+        <source>Where %1 is stored</source>
+        <translation>Wo %1 gelagert wird</translation>
+    </message>
+    <message>
+        <source>It is taken to stand at %1. From the moment given here on, it ages as fast as at the new temperature.</source>
+        <translation>Als Lagertemperatur gilt bisher %1. Ab dem hier angegebenen Zeitpunkt altert der Ansatz so schnell wie bei der neuen Temperatur.</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature there</source>
+        <translation>&amp;Temperatur dort</translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation>Wo die Flasche steht</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TallyLabel</name>
+    <message>
+        <source>not used yet</source>
+        <translation>noch unbenutzt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n film(s)</source>
+        <translation><numerusform>%n Film</numerusform><numerusform>%n Filme</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 films</source>
+        <translation>%1 Filme</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TestDialog</name>
+    <message>
+        <source>Test %1</source>
+        <translation>%1 prüfen</translation>
+    </message>
+    <message>
+        <source>Clearing test: how long a piece of film takes to clear</source>
+        <translation>Klärtest: wie lange ein Stück Film zum Klären braucht</translation>
+    </message>
+    <message>
+        <source>Control strip</source>
+        <translation>Teststreifen</translation>
+    </message>
+    <message>
+        <source>A look: colour, smell, sediment, a leader</source>
+        <translation>Augenschein: Farbe, Geruch, Bodensatz, Filmanfang</translation>
+    </message>
+    <message>
+        <source>&amp;Kind of test</source>
+        <translation>A&amp;rt der Prüfung</translation>
+    </message>
+    <message>
+        <source>&amp;Cleared after (m:ss)</source>
+        <translation>Ge&amp;klärt nach (m:ss)</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature of the bath</source>
+        <translation>&amp;Temperatur des Bades</translation>
+    </message>
+    <message>
+        <source>&amp;Density, if measured</source>
+        <translation>&amp;Dichte, falls gemessen</translation>
+    </message>
+    <message>
+        <source>&amp;Factor on the time from now on, if any</source>
+        <translation>&amp;Faktor auf die Zeit ab jetzt, falls nötig</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>smell</source>
+        <translation>Geruch</translation>
+    </message>
+    <message>
+        <source>sediment or flakes</source>
+        <translation>Bodensatz oder Flocken</translation>
+    </message>
+    <message>
+        <source>leader test</source>
+        <translation>Test mit Filmanfang</translation>
+    </message>
+    <message>
+        <source>iodide test: lasting cloudiness</source>
+        <translation>Iodidtest: bleibende Trübung</translation>
+    </message>
+    <message>
+        <source>What was looked &amp;at</source>
+        <translation>W&amp;as geprüft wurde</translation>
+    </message>
+    <message>
+        <source>Passed: fit for film</source>
+        <translation>Bestanden: für Film geeignet</translation>
+    </message>
+    <message>
+        <source>Failed: to be discarded</source>
+        <translation>Nicht bestanden: zu entsorgen</translation>
+    </message>
+    <message>
+        <source>Neither: only noted</source>
+        <translation>Weder noch: nur notiert</translation>
+    </message>
+    <message>
+        <source>&amp;Result</source>
+        <translation>&amp;Ergebnis</translation>
+    </message>
+    <message>
+        <source>Save test</source>
+        <translation>Prüfung speichern</translation>
+    </message>
+    <message>
+        <source>%1 s at 20 °C</source>
+        <translation>%1 s bei 20 °C</translation>
+    </message>
+    <message>
+        <source>%1: at least twice the fresh %2 s. This fixer is to be discarded.</source>
+        <translation>%1: mindestens das Doppelte des frischen Werts von %2 s. Dieses Fixierbad ist zu entsorgen.</translation>
+    </message>
+    <message>
+        <source>%1: under twice the fresh %2 s. Fix for %3.</source>
+        <translation>%1: unter dem Doppelten des frischen Werts von %2 s. %3 fixieren.</translation>
+    </message>
+    <message>
+        <source>%1. No fresh time is known to compare it with.</source>
+        <translation>%1. Zum Vergleich ist keine frische Klärzeit bekannt.</translation>
+    </message>
+    <message>
+        <source>A failed test marks the bottle for discarding; a later pass does not undo it, taking the test back does.</source>
+        <translation>Eine nicht bestandene Prüfung kennzeichnet die Flasche zum Entsorgen; eine später bestandene hebt das nicht auf, die Rücknahme der Prüfung schon.</translation>
+    </message>
+    <message>
+        <source>Density, factor or result: one of them is needed.</source>
+        <translation>Dichte, Faktor oder Ergebnis: eines davon ist nötig.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TopUpDialog</name>
+    <message>
+        <source>Top up %1</source>
+        <translation>%1 nachfüllen</translation>
+    </message>
+    <message>
+        <source>%1 is in the bottle, and there is room for %2 more.</source>
+        <translation>%1 in der Flasche, Platz für weitere %2.</translation>
+    </message>
+    <message>
+        <source>&amp;Fresh solution added</source>
+        <translation>&amp;Frische Lösung zugegeben</translation>
+    </message>
+    <message>
+        <source>Freshly mixed</source>
+        <translation>Frisch angesetzt</translation>
+    </message>
+    <message>
+        <source>F&amp;rom</source>
+        <translation>A&amp;us</translation>
+    </message>
+    <message>
+        <source>Top up</source>
+        <translation>Nachfüllen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::VerdictLabel</name>
+    <message>
+        <source>Good</source>
+        <translation>Gut</translation>
+    </message>
+    <message>
+        <source>Near its end</source>
+        <translation>Bald am Ende</translation>
+    </message>
+    <message>
+        <source>Test first</source>
+        <translation>Erst prüfen</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Entsorgen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::WhenEdit</name>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Set to now</source>
+        <translation>Auf jetzt setzen</translation>
+    </message>
+    <message>
+        <source>When: %1 is still to come; allowed is up to now, %2.</source>
+        <translation>Wann: %1 liegt noch in der Zukunft; erlaubt ist bis jetzt, %2.</translation>
+    </message>
+    <message>
+        <source>When: %1 is too early: %3 on %2; allowed is from then to now.</source>
+        <translation>Wann: %1 ist zu früh (%2: %3); erlaubt ist von da an bis jetzt.</translation>
+    </message>
+</context>
+</TS>
