@@ -55,7 +55,8 @@ void installLanguage(const QString& code)
 {
     // Plurals of English are a translation too, so one is always installed.
     static QTranslator* installed = nullptr;
-    const QLocale locale = code.isEmpty() ? QLocale() : QLocale(code);
+    const QLocale locale = code.isEmpty() ? QLocale::system() : QLocale(code);
+    QLocale::setDefault(locale); // charts and tally marks word their figures by it
     auto* translator = new QTranslator(qApp);
     if (!translator->load(locale, QStringLiteral("ullage"), QStringLiteral("_"), kTranslations) &&
         !translator->load(kPrefix + QStringLiteral("en"), kTranslations)) {
