@@ -2,6 +2,7 @@
 
 #include "core/chemistry/constants.h"
 #include "core/chemistry/fixing.h"
+#include "core/chemistry/washing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -193,6 +194,16 @@ Result<RunSheet> makeSheet(const SheetRequest& request)
         if (line.kind == StepKind::Fix) {
             made.fixing = fixing(request, bath ? bath->judged : nullptr, line.time, step.source);
             step.planned = made.fixing->time;
+        }
+        if (line.kind == StepKind::Wash) {
+            const auto cold = chemistry::coldWashFactor(request.temperature);
+            if (!cold) {
+                return tl::unexpected(cold.error());
+            }
+            if (*cold > 1) {
+                step.planned *= *cold;
+                step.source = TimeSource::ColdWash;
+            }
         }
         if (bath) {
             step.batch = bath->judged->batch.id;

@@ -67,9 +67,10 @@ enum class TimeSource {
     ClearingTest,   ///< this bottle's tests
     SolutionFigure, ///< the solution's clearing time when fresh
     UserFigure,     ///< nothing known of the fixer: the figure of the template
+    ColdWash,       ///< the template\'s washing time, lengthened for cold water
 };
-inline constexpr std::array<std::string_view, 5> kTimeSourceCodes{
-    "template", "developing", "clearing-test", "solution-figure", "user-figure"};
+inline constexpr std::array<std::string_view, 6> kTimeSourceCodes{
+    "template", "developing", "clearing-test", "solution-figure", "user-figure", "cold-wash"};
 std::string_view code(TimeSource source);
 
 /// What to be careful with at a step; worded by the application.
@@ -142,7 +143,8 @@ struct RunSheet {
 
 /// The sheet for these bottles. Pour-back steps of one-shot baths, and of baths without a bottle,
 /// are left out. Refuses what check() refuses, a Develop step without a developer (Missing) or
-/// without a base time (NoFigure), and what baseTime() refuses.
+/// without a base time (NoFigure), and what baseTime() and coldWashFactor() refuse. The water of
+/// the running wash is taken to be as warm as the reading.
 Result<RunSheet> makeSheet(const SheetRequest& request);
 
 } // namespace ullage::ledger

@@ -150,6 +150,20 @@ TEST(RunSheet, NoFigureNoTime)
     EXPECT_EQ(makeSheet(request).error().code, ErrorCode::OutOfRange);
 }
 
+TEST(RunSheet, ColdWaterLengthensTheRunningWash)
+{
+    Bench bench;
+    EXPECT_EQ(step(*makeSheet(bench.sheet()), StepKind::Wash).planned, Seconds(300));
+    EXPECT_EQ(step(*makeSheet(bench.sheet()), StepKind::Wash).source, TimeSource::Template);
+    SheetRequest cold = bench.sheet();
+    cold.temperature = Celsius(14);
+    const auto sheet = makeSheet(cold);
+    ASSERT_TRUE(sheet);
+    EXPECT_EQ(step(*sheet, StepKind::Wash).planned, Seconds(900));
+    EXPECT_EQ(step(*sheet, StepKind::Wash).source, TimeSource::ColdWash);
+    EXPECT_EQ(step(*sheet, StepKind::Rinse).planned, Seconds(60));
+}
+
 TEST(RunSheet, TemplatesAreChecked)
 {
     for (const RunTemplate& sheet : usualTemplates()) {
