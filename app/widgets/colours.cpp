@@ -80,6 +80,43 @@ const Colours& darkColours()
     return colours;
 }
 
+const Colours& darkRoomColours()
+{
+    static const Colours colours{
+        .paper = "#000000",
+        .rail = "#000000",
+        .card = "#0C0000",
+        .raised = "#1C0000",
+        .selected = "#340000",
+        .caution = "#140000",
+        .calm = "#1C0000",
+        .tape = "#1C0000",
+        .glass = "#0C0000",
+        .border = "#500000",
+        .hairline = "#340000",
+        .cautionBorder = "#780000",
+        .tapeBorder = "#780000",
+        .shelf = "#500000",
+        .hatch = "#780000",
+        .focus = "#FF0000",
+        .ink = "#FF0000",
+        .quiet = "#D20000",
+        .onInk = "#000000",
+        .tapeInk = "#FF0000",
+        .tapeQuiet = "#D20000",
+        .brown = "#E60000",
+        .blue = "#FF0000",
+        .green = "#FF0000",
+        .amber = "#FF0000",
+        .red = "#FF0000",
+        .grey = "#B40000",
+        .honey = "#960000",
+        .sand = "#640000",
+        .fan = "#280000",
+    };
+    return colours;
+}
+
 double contrast(const QColor& a, const QColor& b)
 {
     const auto luminance = [](const QColor& colour) {

@@ -48,6 +48,8 @@ struct Colours {
 
 const Colours& lightColours();
 const Colours& darkColours();
+/// Deep red on black for work under a printing safelight: nothing but the red of the screen shines.
+const Colours& darkRoomColours();
 
 /// Contrast of two opaque colours as WCAG 2 defines it, 1 to 21.
 double contrast(const QColor& a, const QColor& b);

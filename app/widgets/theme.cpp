@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QFontDatabase>
 #include <QPalette>
+#include <QProxyStyle>
 #include <QStyle>
 #include <QStyleFactory>
 #include <QVariant>
@@ -54,6 +55,21 @@ const QString& fontFamily()
     return family;
 }
 
+// The caret is painted by inverting what is under it: on black it would be a white lamp.
+class RoomStyle : public QProxyStyle
+{
+public:
+    using QProxyStyle::QProxyStyle;
+
+    int pixelMetric(PixelMetric metric, const QStyleOption* option,
+                    const QWidget* widget) const override
+    {
+        return metric == PM_TextCursorWidth && Theme::instance().isDarkRoom()
+                   ? 0
+                   : QProxyStyle::pixelMetric(metric, option, widget);
+    }
+};
+
 void setLook(QWidget* widget, const char* name, const QString& value)
 {
     widget->setProperty(name, value);
@@ -72,7 +88,7 @@ Theme& Theme::instance()
 
 void Theme::install(QApplication& application)
 {
-    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    application.setStyle(new RoomStyle(QStyleFactory::create(QStringLiteral("Fusion"))));
     QApplication::setFont(font(TextRole::Body));
     m_installed = true;
     apply();
@@ -84,6 +100,19 @@ void Theme::setMode(ThemeMode mode)
         return;
     m_mode = mode;
     apply();
+}
+
+void Theme::setDarkRoom(bool on)
+{
+    if (on == m_darkRoom)
+        return;
+    m_darkRoom = on;
+    apply();
+}
+
+const Colours& Theme::colours() const
+{
+    return m_darkRoom ? darkRoomColours() : m_dark ? darkColours() : lightColours();
 }
 
 void Theme::systemChanged()
@@ -106,7 +135,17 @@ void Theme::apply()
         m_dark = m_mode == ThemeMode::Dark;
     }
     QApplication::setPalette(paletteFor(colours()));
-    qApp->setStyleSheet(styleSheet(colours(), m_dark));
+    QString sheet = styleSheet(colours(), m_dark || m_darkRoom);
+    if (m_darkRoom) {
+        // A block in full red would shine like a lamp: the primary button is framed instead.
+        sheet.replace(QStringLiteral("/dark-"), QStringLiteral("/darkroom-"));
+        sheet +=
+            QStringLiteral("QPushButton[look=\"primary\"], QPushButton[look=\"primary\"]:hover, "
+                           "QPushButton[look=\"chip\"]:checked, QDialog QPushButton:default, "
+                           "QDialog QPushButton:default:hover { background: %1; color: %2; }")
+                .arg(colours().selected.name(), colours().ink.name());
+    }
+    qApp->setStyleSheet(sheet);
     emit changed();
 }
 

@@ -47,7 +47,11 @@ public:
     void setMode(ThemeMode mode);
     [[nodiscard]] ThemeMode mode() const { return m_mode; }
     [[nodiscard]] bool isDark() const { return m_dark; }
-    [[nodiscard]] const Colours& colours() const { return m_dark ? darkColours() : lightColours(); }
+    [[nodiscard]] const Colours& colours() const;
+
+    /// Deep red on black, whatever the mode, in every window; for work under a safelight.
+    void setDarkRoom(bool on);
+    [[nodiscard]] bool isDarkRoom() const { return m_darkRoom; }
 
     /// Looks again whether the system is dark; matters only in ThemeMode::System.
     void systemChanged();
@@ -63,6 +67,7 @@ private:
 
     ThemeMode m_mode = ThemeMode::System;
     bool m_dark = false;
+    bool m_darkRoom = false;
     bool m_installed = false;
 };
 

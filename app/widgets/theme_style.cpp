@@ -48,6 +48,7 @@ QToolButton { background: transparent; border: 1px solid transparent; border-rad
 QToolButton:hover { background: @hover; }
 QToolButton:focus { border: 2px solid @focus; padding: 3px; }
 
+QAbstractScrollArea { background: transparent; border: none; }
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QComboBox { background: @card; color: @ink;
   border: 1px solid @border; border-radius: 8px; padding: 6px 10px; min-height: 20px; }
 QLineEdit:hover, QAbstractSpinBox:hover, QComboBox:hover { border-color: @edge; }
@@ -86,7 +87,6 @@ QRadioButton::indicator:checked { background: @ink; border-color: @ink; image: u
 QCheckBox::indicator:disabled, QRadioButton::indicator:disabled { border-color: @hairline;
   background: @paper; }
 
-QAbstractScrollArea { background: transparent; border: none; }
 QTableView, QTreeView, QListView { background: @card; border: 1px solid @border; border-radius: 8px;
   gridline-color: @hairline; alternate-background-color: @raised; outline: none; }
 QListView#shelf { background: transparent; border: none; }
