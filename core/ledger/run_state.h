@@ -66,6 +66,8 @@ struct RunState {
     RunSheet sheet;
     std::vector<StepTime> times; ///< one a step
     std::vector<Reading> readings;
+    /// The moment it is being logged at, set before it is; tells a run that was logged already.
+    std::optional<chemistry::Instant> loggedAt;
 
     [[nodiscard]] const RunBath* bath(const std::string& batch) const;
 };

@@ -1,0 +1,81 @@
+// What the Bench needs of the open book. The session implements it; BookHost does on a bare Book.
+#pragma once
+
+// First: moc loses its way in the standard headers of the core without it.
+#include <QObject>
+
+#include "app/words/units.h"
+#include "core/chemistry/developing.h"
+#include "core/ledger/book.h"
+#include "core/ledger/run_plan.h"
+#include "core/ledger/run_state.h"
+
+#include <QString>
+
+#include <map>
+#include <vector>
+
+namespace ullage::app
+{
+
+class RunHost : public QObject
+{
+    Q_OBJECT
+
+public:
+    using QObject::QObject;
+
+    /// Batches in use, each judged, as of now.
+    virtual std::vector<ledger::Judged> judged() = 0;
+    virtual Result<std::vector<ledger::Event>> events(const std::string& batch) = 0;
+    /// Everything of a run in one transaction; the run's id.
+    virtual Result<std::string> log(const ledger::FilmRun& run, chemistry::Instant at) = 0;
+    virtual Result<void> record(const std::string& batch, const ledger::Happening& what) = 0;
+    [[nodiscard]] virtual chemistry::Instant now() const = 0;
+    [[nodiscard]] virtual Wording wording() const = 0;
+    /// The film maker's figures last used with a solution.
+    [[nodiscard]] virtual std::vector<chemistry::TimeAtTemperature>
+    baseTimes(const std::string& solution) const = 0;
+    virtual void setBaseTimes(const std::string& solution,
+                              const std::vector<chemistry::TimeAtTemperature>& pairs) = 0;
+    /// Where the run in hand is kept: beside the book.
+    [[nodiscard]] virtual QString runFile() const = 0;
+
+signals:
+    /// Bottles, units or locale are others than before.
+    void changed();
+};
+
+class BookHost : public RunHost
+{
+    Q_OBJECT
+
+public:
+    /// `book` must outlive the host.
+    BookHost(ledger::Book& book, Wording wording, QString runFile, QObject* parent = nullptr);
+
+    std::vector<ledger::Judged> judged() override;
+    Result<std::vector<ledger::Event>> events(const std::string& batch) override;
+    Result<std::string> log(const ledger::FilmRun& run, chemistry::Instant at) override;
+    Result<void> record(const std::string& batch, const ledger::Happening& what) override;
+    [[nodiscard]] chemistry::Instant now() const override { return m_book->now(); }
+    [[nodiscard]] Wording wording() const override { return m_wording; }
+    [[nodiscard]] QString runFile() const override { return m_runFile; }
+
+    [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
+    baseTimes(const std::string& solution) const override;
+    void setBaseTimes(const std::string& solution,
+                      const std::vector<chemistry::TimeAtTemperature>& pairs) override;
+
+private:
+    std::map<std::string, std::vector<chemistry::TimeAtTemperature>> m_baseTimes;
+    ledger::Book* m_book;
+    Wording m_wording;
+    QString m_runFile;
+};
+
+/// Whether the book holds this run already: the program may have ended between logging a run and
+/// forgetting it.
+bool isLogged(RunHost& host, const ledger::RunState& state);
+
+} // namespace ullage::app
