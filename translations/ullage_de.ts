@@ -118,6 +118,376 @@
     </message>
 </context>
 <context>
+    <name>Bench</name>
+    <message>
+        <source>Two-reel tank</source>
+        <translation>Dose für zwei Spulen</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n min</source>
+        <translation>
+            <numerusform>%n min</numerusform>
+            <numerusform>%n min</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Pre-wet</source>
+        <translation>Vorwässern</translation>
+    </message>
+    <message>
+        <source>Develop</source>
+        <translation>Entwickeln</translation>
+    </message>
+    <message>
+        <source>Pour back</source>
+        <translation>Zurückgießen</translation>
+    </message>
+    <message>
+        <source>Water stop</source>
+        <translation>Wasserstopp</translation>
+    </message>
+    <message>
+        <source>Acid stop</source>
+        <translation>Saures Stoppbad</translation>
+    </message>
+    <message>
+        <source>Fix</source>
+        <translation>Fixieren</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Spülen</translation>
+    </message>
+    <message>
+        <source>Wash aid</source>
+        <translation>Wässerungshilfe</translation>
+    </message>
+    <message>
+        <source>Wash</source>
+        <translation>Wässern</translation>
+    </message>
+    <message>
+        <source>Fill and dump</source>
+        <translation>Füllen und ausgießen</translation>
+    </message>
+    <message>
+        <source>Wetting agent</source>
+        <translation>Netzmittel</translation>
+    </message>
+    <message numerus="yes">
+        <source>Pre-wet, %n change(s) of water</source>
+        <translation>
+            <numerusform>Vorwässern, %n Wasserwechsel</numerusform>
+            <numerusform>Vorwässern, %n Wasserwechsel</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Develop in %1</source>
+        <translation>Entwickeln in %1</translation>
+    </message>
+    <message>
+        <source>Pour %1 back</source>
+        <translation>%1 zurückgießen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Water stop, %n change(s)</source>
+        <translation>
+            <numerusform>Wasserstopp, %n Wechsel</numerusform>
+            <numerusform>Wasserstopp, %n Wechsel</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stop in %1</source>
+        <translation>Stoppen in %1</translation>
+    </message>
+    <message>
+        <source>Fix in %1</source>
+        <translation>Fixieren in %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Rinse, %n change(s)</source>
+        <translation>
+            <numerusform>Spülen, %n Wechsel</numerusform>
+            <numerusform>Spülen, %n Wechsel</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Wash aid, %1</source>
+        <translation>Wässerungshilfe, %1</translation>
+    </message>
+    <message>
+        <source>Wash in running water</source>
+        <translation>Wässern in fließendem Wasser</translation>
+    </message>
+    <message numerus="yes">
+        <source>Wash, fill and dump %n time(s)</source>
+        <translation>
+            <numerusform>Wässern, %n-mal füllen und ausgießen</numerusform>
+            <numerusform>Wässern, %n-mal füllen und ausgießen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Wetting agent, then dry</source>
+        <translation>Netzmittel, dann trocknen</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Abschließen</translation>
+    </message>
+    <message>
+        <source>no agitation</source>
+        <translation>ohne Bewegung</translation>
+    </message>
+    <message>
+        <source>agitate all the time</source>
+        <translation>ständig bewegen</translation>
+    </message>
+    <message>
+        <source>%1 every minute</source>
+        <translation>%1 jede Minute</translation>
+    </message>
+    <message>
+        <source>%1 every %2</source>
+        <translation>%1 alle %2</translation>
+    </message>
+    <message>
+        <source>first %1, then %2</source>
+        <translation>erst %1, dann %2</translation>
+    </message>
+    <message>
+        <source>Fix time = %1 × clearing time of %2</source>
+        <translation>Fixierzeit = %1 × Klärzeit von %2</translation>
+    </message>
+    <message>
+        <source>, from this bottle&apos;s tests</source>
+        <translation>, aus den Klärtests dieser Flasche</translation>
+    </message>
+    <message>
+        <source>, the solution&apos;s figure when fresh</source>
+        <translation>, Angabe zur frischen Lösung</translation>
+    </message>
+    <message>
+        <source>Fix time is your own figure: no clearing time is known</source>
+        <translation>Fixierzeit ist Ihre eigene Angabe: keine Klärzeit bekannt</translation>
+    </message>
+    <message>
+        <source>%1; %2 for the cold</source>
+        <translation>%1; %2 wegen der Kälte</translation>
+    </message>
+    <message>
+        <source>Developer back to %1, fixer back to %2. Never one into the other.</source>
+        <translation>Entwickler zurück in %1, Fixierbad zurück in %2. Nie eines ins andere.</translation>
+    </message>
+    <message>
+        <source>Gloves on: developer can make skin allergic for good.</source>
+        <translation>Handschuhe an: Entwickler kann die Haut dauerhaft allergisch machen.</translation>
+    </message>
+    <message>
+        <source>Into %1 and no other bottle.</source>
+        <translation>In %1 und keine andere Flasche.</translation>
+    </message>
+    <message>
+        <source>Fixer in the developer spoils it: other funnel, other hand.</source>
+        <translation>Fixierbad im Entwickler verdirbt ihn: anderer Trichter, andere Hand.</translation>
+    </message>
+    <message>
+        <source>Last bath: hang the film up, do not rinse again.</source>
+        <translation>Letztes Bad: Film aufhängen, nicht mehr spülen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n film(s), %1</source>
+        <translation>
+            <numerusform>%n Film, %1</numerusform>
+            <numerusform>%n Filme, %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>EI %1</source>
+        <translation>EI %1</translation>
+    </message>
+    <message>
+        <source>Acid stop, running wash</source>
+        <translation>Saures Stoppbad, fließendes Wasser</translation>
+    </message>
+    <message>
+        <source>Water stop, wash by fill and dump</source>
+        <translation>Wasserstopp, Wässern durch Füllen und Ausgießen</translation>
+    </message>
+    <message>
+        <source>Water stop, running wash</source>
+        <translation>Wasserstopp, fließendes Wasser</translation>
+    </message>
+    <message>
+        <source>The developing time needs a figure of the film&apos;s maker.</source>
+        <translation>Die Entwicklungszeit braucht eine Angabe des Filmherstellers.</translation>
+    </message>
+    <message>
+        <source>%1 is outside %2 to %3, and no figure entered reaches there.</source>
+        <translation>%1 liegt außerhalb von %2 bis %3, und keine eingegebene Angabe reicht dorthin.</translation>
+    </message>
+    <message>
+        <source>Next: pre-wet</source>
+        <translation>Weiter: Vorwässern</translation>
+    </message>
+    <message>
+        <source>Next: develop</source>
+        <translation>Weiter: Entwickeln</translation>
+    </message>
+    <message>
+        <source>Next: pour back</source>
+        <translation>Weiter: Zurückgießen</translation>
+    </message>
+    <message>
+        <source>Next: water stop</source>
+        <translation>Weiter: Wasserstopp</translation>
+    </message>
+    <message>
+        <source>Next: acid stop</source>
+        <translation>Weiter: Stoppbad</translation>
+    </message>
+    <message>
+        <source>Next: fix</source>
+        <translation>Weiter: Fixieren</translation>
+    </message>
+    <message>
+        <source>Next: rinse</source>
+        <translation>Weiter: Spülen</translation>
+    </message>
+    <message>
+        <source>Next: wash aid</source>
+        <translation>Weiter: Wässerungshilfe</translation>
+    </message>
+    <message>
+        <source>Next: wash</source>
+        <translation>Weiter: Wässern</translation>
+    </message>
+    <message>
+        <source>Next: fill and dump</source>
+        <translation>Weiter: Füllen und ausgießen</translation>
+    </message>
+    <message>
+        <source>Next: wetting agent</source>
+        <translation>Weiter: Netzmittel</translation>
+    </message>
+</context>
+<context>
+    <name>BenchPlan</name>
+    <message>
+        <source>The tank takes no %1.</source>
+        <translation>Die Dose nimmt kein %1 auf.</translation>
+    </message>
+    <message>
+        <source>%1 × %2 is more than the tank has room for (%3).</source>
+        <translation>%1 × %2 ist mehr, als in die Dose passt (%3).</translation>
+    </message>
+    <message>
+        <source>These reels need %1 to be covered; the tank is filled with %2.</source>
+        <translation>Diese Spulen brauchen %1, um bedeckt zu sein; die Dose wird mit %2 gefüllt.</translation>
+    </message>
+    <message>
+        <source>The only one that can take this load.</source>
+        <translation>Die einzige, die für diese Füllung reicht.</translation>
+    </message>
+    <message>
+        <source>Mixed as a set with the developer.</source>
+        <translation>Zusammen mit dem Entwickler als Satz angesetzt.</translation>
+    </message>
+    <message>
+        <source>The oldest that can still take this load.</source>
+        <translation>Die älteste, die für diese Füllung noch reicht.</translation>
+    </message>
+    <message>
+        <source>Your choice.</source>
+        <translation>Ihre Wahl.</translation>
+    </message>
+    <message>
+        <source>None can take the whole load; this one comes nearest.</source>
+        <translation>Keine reicht für die ganze Füllung; diese kommt am nächsten.</translation>
+    </message>
+    <message>
+        <source>There is no bottle to use.</source>
+        <translation>Es gibt keine verwendbare Flasche.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Next best: %1, mixed %n day(s) later.</source>
+        <translation>
+            <numerusform>Nächstbeste: %1, %n Tag später angesetzt.</numerusform>
+            <numerusform>Nächstbeste: %1, %n Tage später angesetzt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Next best: %1, mixed %n day(s) earlier.</source>
+        <translation>
+            <numerusform>Nächstbeste: %1, %n Tag früher angesetzt.</numerusform>
+            <numerusform>Nächstbeste: %1, %n Tage früher angesetzt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Next best: %1.</source>
+        <translation>Nächstbeste: %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2 left</source>
+        <translation>%1, reicht noch für %2</translation>
+    </message>
+    <message>
+        <source>%1: discard</source>
+        <translation>%1: entsorgen</translation>
+    </message>
+    <message>
+        <source> · too little</source>
+        <translation> · zu wenig</translation>
+    </message>
+    <message>
+        <source> · not for the whole load</source>
+        <translation> · nicht für die ganze Füllung</translation>
+    </message>
+    <message>
+        <source> · same set</source>
+        <translation> · gleicher Satz</translation>
+    </message>
+    <message>
+        <source>%1: no bottle on the shelf can be used. Mix one first.</source>
+        <translation>%1: keine Flasche im Regal ist verwendbar. Erst ansetzen.</translation>
+    </message>
+    <message>
+        <source>%1 holds %2; the tank needs %3 of it.</source>
+        <translation>%1 enthält %2; die Dose braucht davon %3.</translation>
+    </message>
+    <message>
+        <source>%1 has %2 left; this load is %3.</source>
+        <translation>%1 reicht noch für %2; diese Füllung: %3.</translation>
+    </message>
+    <message>
+        <source>Test %1 first: %2</source>
+        <translation>%1 erst testen: %2</translation>
+    </message>
+    <message>
+        <source>Nobody has marked %1 as dissolved yet.</source>
+        <translation>%1 hat noch niemand als gelöst markiert.</translation>
+    </message>
+    <message>
+        <source>%1: fresh bottles are needed</source>
+        <translation>%1: frische Flaschen nötig</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+</context>
+<context>
     <name>Cautions</name>
     <message>
         <source>Dust mask, gloves, eye protection; moving air. Pour low and slowly.</source>
@@ -250,7 +620,7 @@ ullage import FILE                           a journal (.jsonl) into the book; -
 ullage export FILE                           the book as a journal (.jsonl) or its events as .csv
 ullage check                                 read the whole book and say what is wrong
 ullage backup FILE                           a whole copy of the book
-ullage restore FILE [--replace]              a copy back in the book's place
+ullage restore FILE [--replace]              a copy back in the book&apos;s place
 ullage demo                                  a year of invented work, then the window
 Every command takes --book FILE. TIME is RFC 3339, or a date.
 </source>
@@ -404,7 +774,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>kann nicht zurückgenommen werden: Späteres baut darauf auf. Das Spätere zuerst zurücknehmen.</translation>
     </message>
     <message>
-        <source>there is no figure for this, and so no time. Enter the film maker's time.</source>
+        <source>there is no figure for this, and so no time. Enter the film maker&apos;s time.</source>
         <translation>dafür gibt es keinen Wert und damit keine Zeit. Die Zeit des Filmherstellers eingeben.</translation>
     </message>
     <message>
@@ -821,11 +1191,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Entwicklungszeit</translation>
     </message>
     <message>
-        <source>Time = film maker's time at this temperature × wear × strip. Between two entered times a straight line in the logarithm of time; outside them by Q10 from the nearest.</source>
+        <source>Time = film maker&apos;s time at this temperature × wear × strip. Between two entered times a straight line in the logarithm of time; outside them by Q10 from the nearest.</source>
         <translation>Zeit = Zeit des Filmherstellers bei dieser Temperatur × Verbrauch × Teststreifen. Zwischen zwei eingegebenen Zeiten eine Gerade im Logarithmus der Zeit; außerhalb nach Q10 von der nächstliegenden aus.</translation>
     </message>
     <message>
-        <source>Film maker's time, %1</source>
+        <source>Film maker&apos;s time, %1</source>
         <translation>Zeit des Filmherstellers, %1</translation>
     </message>
     <message>
@@ -922,7 +1292,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>%Ln day(s)</source>
-        <translation><numerusform>%Ln Tag</numerusform><numerusform>%Ln Tage</numerusform></translation>
+        <translation>
+            <numerusform>%Ln Tag</numerusform>
+            <numerusform>%Ln Tage</numerusform>
+        </translation>
     </message>
     <message>
         <source>computed from the two keeping times</source>
@@ -981,7 +1354,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Die halb volle</translation>
     </message>
     <message>
-        <source>Only the full-bottle time is known, so the oxygen it can take is the model's own figure, and age alone has to explain the rest.</source>
+        <source>Only the full-bottle time is known, so the oxygen it can take is the model&apos;s own figure, and age alone has to explain the rest.</source>
         <translation>Nur die Zeit der vollen Flasche ist bekannt. Daher ist der verträgliche Sauerstoff der eigene Wert des Modells, und das Alter allein muss den Rest erklären.</translation>
     </message>
     <message>
@@ -1202,11 +1575,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Zeitpunkt</translation>
     </message>
     <message>
-        <source>Film maker's time</source>
+        <source>Film maker&apos;s time</source>
         <translation>Zeit des Filmherstellers</translation>
     </message>
     <message>
-        <source>Film maker's temperature</source>
+        <source>Film maker&apos;s temperature</source>
         <translation>Temperatur des Filmherstellers</translation>
     </message>
     <message>
@@ -1560,11 +1933,17 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>%n entries read</source>
-        <translation><numerusform>%n Eintrag gelesen</numerusform><numerusform>%n Einträge gelesen</numerusform></translation>
+        <translation>
+            <numerusform>%n Eintrag gelesen</numerusform>
+            <numerusform>%n Einträge gelesen</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n of them new</source>
-        <translation><numerusform>davon %n neu</numerusform><numerusform>davon %n neu</numerusform></translation>
+        <translation>
+            <numerusform>davon %n neu</numerusform>
+            <numerusform>davon %n neu</numerusform>
+        </translation>
     </message>
     <message>
         <source>“%1” ends neither in .jsonl nor in .csv.</source>
@@ -1572,15 +1951,24 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>%n entries written.</source>
-        <translation><numerusform>%n Eintrag geschrieben.</numerusform><numerusform>%n Einträge geschrieben.</numerusform></translation>
+        <translation>
+            <numerusform>%n Eintrag geschrieben.</numerusform>
+            <numerusform>%n Einträge geschrieben.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
-        <translation><numerusform>%n Eintrag</numerusform><numerusform>%n Einträge</numerusform></translation>
+        <translation>
+            <numerusform>%n Eintrag</numerusform>
+            <numerusform>%n Einträge</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n batches</source>
-        <translation><numerusform>%n Ansatz</numerusform><numerusform>%n Ansätze</numerusform></translation>
+        <translation>
+            <numerusform>%n Ansatz</numerusform>
+            <numerusform>%n Ansätze</numerusform>
+        </translation>
     </message>
     <message>
         <source>Sound: %1.
@@ -1590,7 +1978,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>%n faults</source>
-        <translation><numerusform>%n Fehler</numerusform><numerusform>%n Fehler</numerusform></translation>
+        <translation>
+            <numerusform>%n Fehler</numerusform>
+            <numerusform>%n Fehler</numerusform>
+        </translation>
     </message>
     <message>
         <source> in %1.
@@ -1699,7 +2090,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Faktor</translation>
     </message>
     <message>
-        <source>The last film takes %1 the first one's time.</source>
+        <source>The last film takes %1 the first one&apos;s time.</source>
         <translation>Der letzte Film braucht die Zeit des ersten %1.</translation>
     </message>
     <message>
@@ -1875,15 +2266,24 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>It is %Ln day(s) past the %1 a full bottle keeps: discard it.</source>
-        <translation><numerusform>Seit %Ln Tag ist die Haltbarkeit einer vollen Flasche (%1) überschritten: entsorgen.</numerusform><numerusform>Seit %Ln Tagen ist die Haltbarkeit einer vollen Flasche (%1) überschritten: entsorgen.</numerusform></translation>
+        <translation>
+            <numerusform>Seit %Ln Tag ist die Haltbarkeit einer vollen Flasche (%1) überschritten: entsorgen.</numerusform>
+            <numerusform>Seit %Ln Tagen ist die Haltbarkeit einer vollen Flasche (%1) überschritten: entsorgen.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>A clearing test is due: %1 a litre and %Ln day(s) since the last.</source>
-        <translation><numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tag seit dem letzten.</numerusform><numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tage seit dem letzten.</numerusform></translation>
+        <translation>
+            <numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tag seit dem letzten.</numerusform>
+            <numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tage seit dem letzten.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>A clearing test is due: %1 a litre and %Ln day(s) since it was mixed.</source>
-        <translation><numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tag seit dem Ansetzen.</numerusform><numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tage seit dem Ansetzen.</numerusform></translation>
+        <translation>
+            <numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tag seit dem Ansetzen.</numerusform>
+            <numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tage seit dem Ansetzen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>It is due to be discarded.</source>
@@ -1895,7 +2295,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>Discard it by %1, in %Ln day(s).</source>
-        <translation><numerusform>Bis %1 entsorgen, in %Ln Tag.</numerusform><numerusform>Bis %1 entsorgen, in %Ln Tagen.</numerusform></translation>
+        <translation>
+            <numerusform>Bis %1 entsorgen, in %Ln Tag.</numerusform>
+            <numerusform>Bis %1 entsorgen, in %Ln Tagen.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2024,7 +2427,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Der nächste Film braucht %1.</translation>
     </message>
     <message>
-        <source>The next film takes the film maker's time %1.</source>
+        <source>The next film takes the film maker&apos;s time %1.</source>
         <translation>Der nächste Film braucht die Zeit des Filmherstellers %1.</translation>
     </message>
     <message>
@@ -2073,7 +2476,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Filme</translation>
     </message>
     <message>
-        <source>air's share</source>
+        <source>air&apos;s share</source>
         <translation>Anteil der Luft</translation>
     </message>
     <message>
@@ -2108,11 +2511,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Außerhalb der üblichen %1 bis %2: Das Ergebnis ist weniger sicher.</translation>
     </message>
     <message>
-        <source>Outside the temperatures of the film maker's times: reckoned on by rule.</source>
+        <source>Outside the temperatures of the film maker&apos;s times: reckoned on by rule.</source>
         <translation>Außerhalb der Temperaturen, für die der Filmhersteller Zeiten nennt: nach Regel weitergerechnet.</translation>
     </message>
     <message>
-        <source>Film maker's time, %1</source>
+        <source>Film maker&apos;s time, %1</source>
         <translation>Zeit des Filmherstellers, %1</translation>
     </message>
     <message>
@@ -2128,7 +2531,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>für %1 lässt sich keine Zeit angeben</translation>
     </message>
     <message>
-        <source>times the film maker's time; type that in at Run film</source>
+        <source>times the film maker&apos;s time; type that in at Run film</source>
         <translation>mal Zeit des Filmherstellers; diese unter „Film entwickeln“ eintragen</translation>
     </message>
     <message>
@@ -2213,15 +2616,24 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>%Ln bottle(s) in use</source>
-        <translation><numerusform>%Ln Flasche in Gebrauch</numerusform><numerusform>%Ln Flaschen in Gebrauch</numerusform></translation>
+        <translation>
+            <numerusform>%Ln Flasche in Gebrauch</numerusform>
+            <numerusform>%Ln Flaschen in Gebrauch</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%Ln to discard</source>
-        <translation><numerusform>%Ln zu entsorgen</numerusform><numerusform>%Ln zu entsorgen</numerusform></translation>
+        <translation>
+            <numerusform>%Ln zu entsorgen</numerusform>
+            <numerusform>%Ln zu entsorgen</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%Ln to test</source>
-        <translation><numerusform>%Ln zu prüfen</numerusform><numerusform>%Ln zu prüfen</numerusform></translation>
+        <translation>
+            <numerusform>%Ln zu prüfen</numerusform>
+            <numerusform>%Ln zu prüfen</numerusform>
+        </translation>
     </message>
     <message>
         <source>next to expire %1</source>
@@ -2235,7 +2647,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Außerhalb von 18 bis 24 °C sind die Zeiten weniger sicher.</translation>
     </message>
     <message>
-        <source>The film maker's figures do not reach this temperature; it was carried over.</source>
+        <source>The film maker&apos;s figures do not reach this temperature; it was carried over.</source>
         <translation>Die Angaben des Filmherstellers reichen nicht bis zu dieser Temperatur; die Zeit wurde weitergerechnet.</translation>
     </message>
     <message>
@@ -2261,7 +2673,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </translation>
     </message>
     <message>
-        <source>%1   film maker's time at %2
+        <source>%1   film maker&apos;s time at %2
 </source>
         <translation>%1   Zeit des Filmherstellers bei %2
 </translation>
@@ -2361,7 +2773,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>%Ln day(s) since</source>
-        <translation><numerusform>seit %Ln Tag</numerusform><numerusform>seit %Ln Tagen</numerusform></translation>
+        <translation>
+            <numerusform>seit %Ln Tag</numerusform>
+            <numerusform>seit %Ln Tagen</numerusform>
+        </translation>
     </message>
     <message>
         <source>history unknown</source>
@@ -2460,11 +2875,17 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>%Ln month(s)</source>
-        <translation><numerusform>%Ln Monat</numerusform><numerusform>%Ln Monate</numerusform></translation>
+        <translation>
+            <numerusform>%Ln Monat</numerusform>
+            <numerusform>%Ln Monate</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%Ln day(s)</source>
-        <translation><numerusform>%Ln Tag</numerusform><numerusform>%Ln Tage</numerusform></translation>
+        <translation>
+            <numerusform>%Ln Tag</numerusform>
+            <numerusform>%Ln Tage</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 hours</source>
@@ -2480,7 +2901,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message numerus="yes">
         <source>%Ln film(s)</source>
-        <translation><numerusform>%Ln Film</numerusform><numerusform>%Ln Filme</numerusform></translation>
+        <translation>
+            <numerusform>%Ln Film</numerusform>
+            <numerusform>%Ln Filme</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 film</source>
@@ -2523,13 +2947,43 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::AgitationStrip</name>
+    <message>
+        <source>Agitation of this step</source>
+        <translation>Bewegung in diesem Schritt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n spell(s) of agitation</source>
+        <translation>
+            <numerusform>%n-mal bewegen</numerusform>
+            <numerusform>%n-mal bewegen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no agitation</source>
+        <translation>ohne Bewegung</translation>
+    </message>
+    <message>
+        <source>each block: agitate</source>
+        <translation>jeder Block: bewegen</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::BaseTimesEdit</name>
     <message>
         <source>Add a time at another tem&amp;perature</source>
         <translation>Zeit bei anderer Tem&amp;peratur hinzufügen</translation>
     </message>
     <message>
-        <source>Film maker's time</source>
+        <source>Film maker&apos;s time</source>
         <translation>Zeit des Filmherstellers</translation>
     </message>
     <message>
@@ -2537,7 +2991,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>m:ss</translation>
     </message>
     <message>
-        <source>Film maker's temperature</source>
+        <source>Film maker&apos;s temperature</source>
         <translation>Temperatur des Filmherstellers</translation>
     </message>
     <message>
@@ -2546,8 +3000,47 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>bei</translation>
     </message>
     <message>
-        <source>Film maker's temperature: the time needs its temperature.</source>
+        <source>Film maker&apos;s temperature: the time needs its temperature.</source>
         <translation>Temperatur des Filmherstellers: Zur Zeit gehört ihre Temperatur.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BathCards</name>
+    <message>
+        <source>Bottle for: %1</source>
+        <translation>Flasche für: %1</translation>
+    </message>
+    <message>
+        <source>As proposed</source>
+        <translation>Wie vorgeschlagen</translation>
+    </message>
+    <message>
+        <source>None from the shelf</source>
+        <translation>Keine aus dem Regal</translation>
+    </message>
+    <message>
+        <source>Not offered: %1</source>
+        <translation>Nicht angeboten: %1</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>It is clear: mark it dissolved</source>
+        <translation>Klar: als gelöst markieren</translation>
+    </message>
+    <message>
+        <source>Develop a piece of film leader in %1, in the light: deep black in about the developing time is good.</source>
+        <translation>Ein Stück Filmanfang bei Licht in %1 entwickeln: tiefes Schwarz nach etwa der Entwicklungszeit ist gut.</translation>
+    </message>
+    <message>
+        <source>Leader is black: passed</source>
+        <translation>Filmanfang ist schwarz: bestanden</translation>
+    </message>
+    <message>
+        <source>Weak: failed</source>
+        <translation>Schwach: nicht bestanden</translation>
     </message>
 </context>
 <context>
@@ -2616,6 +3109,96 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>not used</source>
         <translation>nicht verwendet</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BenchPage</name>
+    <message>
+        <source>Bench</source>
+        <translation>Arbeitsplatz</translation>
+    </message>
+    <message>
+        <source>Dark room</source>
+        <translation>Dunkelkammer</translation>
+    </message>
+    <message>
+        <source>Deep red on black, for work under a safelight</source>
+        <translation>Tiefrot auf Schwarz, zum Arbeiten bei Dunkelkammerlicht</translation>
+    </message>
+    <message>
+        <source>Abandon run…</source>
+        <translation>Durchgang abbrechen…</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Log as far as it got</source>
+        <translation>Eintragen, so weit er kam</translation>
+    </message>
+    <message>
+        <source>Leave the dark room</source>
+        <translation>Dunkelkammer verlassen</translation>
+    </message>
+    <message>
+        <source>Plan a run: films, tank, thermometer</source>
+        <translation>Durchgang planen: Filme, Dose, Thermometer</translation>
+    </message>
+    <message>
+        <source>tank %1</source>
+        <translation>Dose %1</translation>
+    </message>
+    <message>
+        <source>The run cannot be saved: a crash would lose it. %1</source>
+        <translation>Der Durchgang lässt sich nicht sichern: ein Absturz würde ihn verlieren. %1</translation>
+    </message>
+    <message>
+        <source>A film is being developed</source>
+        <translation>Ein Film wird entwickelt</translation>
+    </message>
+    <message>
+        <source>The screen cannot be kept awake here: set it so yourself.</source>
+        <translation>Der Bildschirm lässt sich hier nicht wach halten: bitte selbst einstellen.</translation>
+    </message>
+    <message>
+        <source>A run was in hand, but its file cannot be read (%1). It was put aside as %2; enter what was done by hand.</source>
+        <translation>Ein Durchgang war im Gange, aber seine Datei ist nicht lesbar (%1). Sie wurde als %2 beiseitegelegt; was geschehen ist, bitte von Hand eintragen.</translation>
+    </message>
+    <message>
+        <source>A run was in hand, but its file %1 can neither be read nor put aside.</source>
+        <translation>Ein Durchgang war im Gange, aber seine Datei %1 lässt sich weder lesen noch beiseitelegen.</translation>
+    </message>
+    <message>
+        <source>A run was in hand when the program ended: %1. %2, saved %3.</source>
+        <translation>Beim Ende des Programms war ein Durchgang im Gange: %1. %2, gesichert %3.</translation>
+    </message>
+    <message>
+        <source> The step has run over by %1.</source>
+        <translation> Der Schritt ist um %1 überzogen.</translation>
+    </message>
+    <message>
+        <source> There are %1 left of the step.</source>
+        <translation> Vom Schritt bleiben %1.</translation>
+    </message>
+    <message>
+        <source>Drop it…</source>
+        <translation>Verwerfen…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>The file of the run in hand could not be removed: %1</source>
+        <translation>Die Datei des laufenden Durchgangs ließ sich nicht entfernen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BigClock</name>
+    <message>
+        <source>Time left</source>
+        <translation>Restzeit</translation>
     </message>
 </context>
 <context>
@@ -2699,6 +3282,41 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::ClearingBox</name>
+    <message>
+        <source>Time to clear</source>
+        <translation>Zeit bis zum Klären</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Start timing</source>
+        <translation>Zeit nehmen</translation>
+    </message>
+    <message>
+        <source>Enter the test</source>
+        <translation>Test eintragen</translation>
+    </message>
+    <message>
+        <source>Clearing test of %1: a piece of film leader in the fixer, in the light, until it is clear.</source>
+        <translation>Klärtest von %1: ein Stück Filmanfang bei Licht ins Fixierbad, bis es klar ist.</translation>
+    </message>
+    <message>
+        <source>m:ss</source>
+        <translation>m:ss</translation>
+    </message>
+    <message>
+        <source>Temperature of the fixer</source>
+        <translation>Temperatur des Fixierbads</translation>
+    </message>
+    <message>
+        <source>It is clear (%1 s)</source>
+        <translation>Klar (%1 s)</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::Controller</name>
     <message>
         <source>The book could not be read</source>
@@ -2762,7 +3380,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message numerus="yes">
         <source>%Ln new entry(s).</source>
-        <translation><numerusform>%Ln neuer Eintrag.</numerusform><numerusform>%Ln neue Einträge.</numerusform></translation>
+        <translation>
+            <numerusform>%Ln neuer Eintrag.</numerusform>
+            <numerusform>%Ln neue Einträge.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Export a journal</source>
@@ -2774,7 +3395,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message numerus="yes">
         <source>%Ln entry(s) written.</source>
-        <translation><numerusform>%Ln Eintrag geschrieben.</numerusform><numerusform>%Ln Einträge geschrieben.</numerusform></translation>
+        <translation>
+            <numerusform>%Ln Eintrag geschrieben.</numerusform>
+            <numerusform>%Ln Einträge geschrieben.</numerusform>
+        </translation>
     </message>
     <message>
         <source>-copy</source>
@@ -2814,7 +3438,17 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message numerus="yes">
         <source>The book is sound; %Ln batch(s) were reckoned anew.</source>
-        <translation><numerusform>Das Buch ist in Ordnung; %Ln Ansatz wurde neu berechnet.</numerusform><numerusform>Das Buch ist in Ordnung; %Ln Ansätze wurden neu berechnet.</numerusform></translation>
+        <translation>
+            <numerusform>Das Buch ist in Ordnung; %Ln Ansatz wurde neu berechnet.</numerusform>
+            <numerusform>Das Buch ist in Ordnung; %Ln Ansätze wurden neu berechnet.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CuePanel</name>
+    <message>
+        <source>Cue</source>
+        <translation>Hinweis</translation>
     </message>
 </context>
 <context>
@@ -2939,6 +3573,156 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Film format: “%1” is not known; allowed is one of the list, or a sheet with its unit such as 9x12cm or 11x14in.</source>
         <translation>Filmformat: „%1“ ist nicht bekannt; erlaubt ist eines aus der Liste oder ein Planfilm mit Einheit, etwa 9x12cm oder 11x14in.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FilmsEdit</name>
+    <message>
+        <source>&amp;Add film</source>
+        <translation>Film &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Exposure index</source>
+        <translation>Belichtungsindex</translation>
+    </message>
+    <message>
+        <source>Format</source>
+        <translation>Format</translation>
+    </message>
+    <message>
+        <source>A named format, or a sheet as 9x12cm or 11x14in</source>
+        <translation>Ein benanntes Format oder ein Planfilm wie 9x12cm oder 11x14in</translation>
+    </message>
+    <message>
+        <source>Number of films</source>
+        <translation>Anzahl der Filme</translation>
+    </message>
+    <message>
+        <source>EI</source>
+        <translation>EI</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Name of the film</source>
+        <translation>Name des Films</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Notes on the film</source>
+        <translation>Notizen zum Film</translation>
+    </message>
+    <message>
+        <source>Remove this film</source>
+        <translation>Diesen Film entfernen</translation>
+    </message>
+    <message>
+        <source>“%1” is no film format. Use one of the list, or a sheet as 9x12cm.</source>
+        <translation>„%1“ ist kein Filmformat. Eines der Liste verwenden oder einen Planfilm wie 9x12cm.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FinishView</name>
+    <message>
+        <source>As it went</source>
+        <translation>Wie es lief</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Drop it: no film went in</source>
+        <translation>Verwerfen: kein Film kam hinein</translation>
+    </message>
+    <message>
+        <source>Notes, kept with every film of the run</source>
+        <translation>Notizen, bei jedem Film des Durchgangs</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Back to the clock</source>
+        <translation>Zurück zur Uhr</translation>
+    </message>
+    <message>
+        <source>What came back into the bottles</source>
+        <translation>Was in die Flaschen zurückkam</translation>
+    </message>
+    <message>
+        <source>Which bottles did film go into? The others stay as they were</source>
+        <translation>In welche Flaschen kam Film? Die anderen bleiben, wie sie waren</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Verlust</translation>
+    </message>
+    <message>
+        <source>Air left in the bottle</source>
+        <translation>Luft in der Flasche</translation>
+    </message>
+    <message>
+        <source>This run goes through no bottle of the shelf.</source>
+        <translation>Dieser Durchgang geht durch keine Flasche des Regals.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Air left</source>
+        <translation>Luft übrig</translation>
+    </message>
+    <message>
+        <source>poured away</source>
+        <translation>weggegossen</translation>
+    </message>
+    <message>
+        <source>Lost from %1</source>
+        <translation>Verlust aus %1</translation>
+    </message>
+    <message>
+        <source>as the bottle always stands</source>
+        <translation>wie die Flasche immer steht</translation>
+    </message>
+    <message>
+        <source>squeezed out</source>
+        <translation>herausgedrückt</translation>
+    </message>
+    <message>
+        <source>measured:</source>
+        <translation>gemessen:</translation>
+    </message>
+    <message>
+        <source>Air left in %1</source>
+        <translation>Luft in %1</translation>
+    </message>
+    <message>
+        <source>Measured air in %1</source>
+        <translation>Gemessene Luft in %1</translation>
+    </message>
+    <message>
+        <source>Log the run</source>
+        <translation>Durchgang eintragen</translation>
+    </message>
+    <message>
+        <source>Log these bottles</source>
+        <translation>Diese Flaschen eintragen</translation>
+    </message>
+    <message>
+        <source>%1 (planned %2)</source>
+        <translation>%1 (geplant %2)</translation>
     </message>
 </context>
 <context>
@@ -3241,7 +4025,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Erster Film bei %1</translation>
     </message>
     <message>
-        <source>First film's time</source>
+        <source>First film&apos;s time</source>
         <translation>Zeit des ersten Films</translation>
     </message>
     <message>
@@ -3249,7 +4033,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Zehnter Film</translation>
     </message>
     <message>
-        <source>Tenth film's time</source>
+        <source>Tenth film&apos;s time</source>
         <translation>Zeit des zehnten Films</translation>
     </message>
     <message>
@@ -3422,6 +4206,124 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::PlanView</name>
+    <message numerus="yes">
+        <source>Split it into %n run(s):</source>
+        <translation>
+            <numerusform>In %n Durchgang teilen:</numerusform>
+            <numerusform>In %n Durchgänge teilen:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Still to come after this run: %1</source>
+        <translation>Nach diesem Durchgang noch: %1</translation>
+    </message>
+    <message>
+        <source>Washing takes longer in cold water; the tap is taken to be as cold as the reading.</source>
+        <translation>In kaltem Wasser dauert das Wässern länger; das Leitungswasser gilt als so kalt wie die Ablesung.</translation>
+    </message>
+    <message>
+        <source>Whole run %1</source>
+        <translation>Ganzer Durchgang %1</translation>
+    </message>
+    <message>
+        <source>Develop %1 = %2 %3 (temperature) %4 (wear) %5 (strip)</source>
+        <translation>Entwickeln %1 = %2 %3 (Temperatur) %4 (Verbrauch) %5 (Teststreifen)</translation>
+    </message>
+    <message>
+        <source>The maker gives no time for this temperature: reckoned from the nearest.</source>
+        <translation>Für diese Temperatur gibt der Hersteller keine Zeit an: von der nächsten aus gerechnet.</translation>
+    </message>
+    <message>
+        <source>Outside the usual 18 to 24 °C.</source>
+        <translation>Außerhalb der üblichen 18 bis 24 °C.</translation>
+    </message>
+    <message>
+        <source>A run is waiting to be taken up: see above.</source>
+        <translation>Ein Durchgang wartet darauf, weiterzugehen: siehe oben.</translation>
+    </message>
+    <message>
+        <source>To the clock without the test</source>
+        <translation>Ohne Test zur Uhr</translation>
+    </message>
+    <message>
+        <source>To the clock all the same</source>
+        <translation>Trotzdem zur Uhr</translation>
+    </message>
+    <message>
+        <source>To the clock</source>
+        <translation>Zur Uhr</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>Tank and time</source>
+        <translation>Dose und Zeit</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>stock, undiluted</source>
+        <translation>Stammlösung, unverdünnt</translation>
+    </message>
+    <message>
+        <source>Dilution of the developer</source>
+        <translation>Verdünnung des Entwicklers</translation>
+    </message>
+    <message>
+        <source>one-shot: developer is poured away</source>
+        <translation>Einmalbad: Entwickler wird weggegossen</translation>
+    </message>
+    <message>
+        <source>tabular grain: fixes longer</source>
+        <translation>Flachkristalle: länger fixieren</translation>
+    </message>
+    <message>
+        <source>&amp;Tank</source>
+        <translation>&amp;Dose</translation>
+    </message>
+    <message>
+        <source>Ther&amp;mometer</source>
+        <translation>Ther&amp;mometer</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s time</source>
+        <translation>Zeit des Herstellers</translation>
+    </message>
+    <message>
+        <source>&amp;Dilution</source>
+        <translation>&amp;Verdünnung</translation>
+    </message>
+    <message>
+        <source>Too much at once</source>
+        <translation>Zu viel auf einmal</translation>
+    </message>
+    <message>
+        <source>Take the first part now</source>
+        <translation>Jetzt den ersten Teil nehmen</translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation>Ablaufplan</translation>
+    </message>
+    <message>
+        <source>Template of the run sheet</source>
+        <translation>Vorlage des Ablaufplans</translation>
+    </message>
+    <message>
+        <source>Edit…</source>
+        <translation>Ändern…</translation>
+    </message>
+    <message>
+        <source>Edit the template</source>
+        <translation>Vorlage ändern</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::QuantityEdit</name>
     <message>
         <source>from %1 to %2</source>
@@ -3492,6 +4394,41 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::ReadingBox</name>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>Take over</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Reading of the thermometer</source>
+        <translation>Ablesung des Thermometers</translation>
+    </message>
+    <message>
+        <source>&amp;Thermometer now</source>
+        <translation>&amp;Thermometer jetzt</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>%1: %2 left becomes %3</source>
+        <translation>%1: aus %2 Rest wird %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 becomes %3</source>
+        <translation>%1: aus %2 wird %3</translation>
+    </message>
+    <message>
+        <source>No time changes; the reading is noted.</source>
+        <translation>Keine Zeit ändert sich; die Ablesung wird vermerkt.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::RunDialog</name>
     <message>
         <source>Run film</source>
@@ -3506,7 +4443,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>&amp;Film: wie viele, welches Format</translation>
     </message>
     <message>
-        <source>Film &amp;maker's time, fresh developer</source>
+        <source>Film &amp;maker&apos;s time, fresh developer</source>
         <translation>Zeit des Film&amp;herstellers, frischer Entwickler</translation>
     </message>
     <message>
@@ -3560,6 +4497,109 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::RunView</name>
+    <message>
+        <source>step %1 of %2</source>
+        <translation>Schritt %1 von %2</translation>
+    </message>
+    <message>
+        <source>Start the clock</source>
+        <translation>Uhr starten</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>on hold, left of %1</source>
+        <translation>angehalten, Rest von %1</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation>über %1 hinaus</translation>
+    </message>
+    <message>
+        <source>left of %1</source>
+        <translation>übrig von %1</translation>
+    </message>
+    <message>
+        <source>Ready: pour, then start</source>
+        <translation>Bereit: eingießen, dann starten</translation>
+    </message>
+    <message>
+        <source>On hold: the film is still in the bath</source>
+        <translation>Angehalten: der Film liegt weiter im Bad</translation>
+    </message>
+    <message>
+        <source>Time is up: next step</source>
+        <translation>Zeit ist um: nächster Schritt</translation>
+    </message>
+    <message>
+        <source>Agitate now, %1 more</source>
+        <translation>Jetzt bewegen, noch %1</translation>
+    </message>
+    <message>
+        <source>Agitate in %1</source>
+        <translation>Bewegen in %1</translation>
+    </message>
+    <message>
+        <source>Nothing to do for %1</source>
+        <translation>%1 lang nichts zu tun</translation>
+    </message>
+    <message>
+        <source>Whole run %1 · ends about %2</source>
+        <translation>Ganzer Durchgang %1 · Ende gegen %2</translation>
+    </message>
+    <message>
+        <source>Nothing is counted until the run is logged</source>
+        <translation>Gezählt wird erst, wenn der Durchgang eingetragen ist</translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation>Ablaufplan</translation>
+    </message>
+    <message>
+        <source>Skip step</source>
+        <translation>Überspringen</translation>
+    </message>
+    <message>
+        <source>Space: hold / go on · Enter: next step · S: skip · Esc: leave full view</source>
+        <translation>Leertaste: anhalten / weiter · Eingabe: nächster Schritt · S: überspringen · Esc: Vollansicht verlassen</translation>
+    </message>
+    <message>
+        <source>Thermometer (T)</source>
+        <translation>Thermometer (T)</translation>
+    </message>
+    <message>
+        <source>Back (B)</source>
+        <translation>Zurück (B)</translation>
+    </message>
+    <message>
+        <source>Full view (F11)</source>
+        <translation>Vollansicht (F11)</translation>
+    </message>
+    <message>
+        <source>Dark room (D)</source>
+        <translation>Dunkelkammer (D)</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>Flash the cue</source>
+        <translation>Hinweis färben</translation>
+    </message>
+    <message>
+        <source>Leave full view (Esc)</source>
+        <translation>Vollansicht verlassen (Esc)</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::ShelfModel</name>
     <message>
         <source>done: %1</source>
@@ -3602,6 +4642,25 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Bottles in use</source>
         <translation>Flaschen in Gebrauch</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::StepList</name>
+    <message>
+        <source>Run sheet</source>
+        <translation>Ablaufplan</translation>
+    </message>
+    <message>
+        <source>Now: %1, %2</source>
+        <translation>Jetzt: %1, %2</translation>
+    </message>
+    <message>
+        <source>Skipped: %1, %2</source>
+        <translation>Übersprungen: %1, %2</translation>
+    </message>
+    <message>
+        <source>Done: %1, %2</source>
+        <translation>Erledigt: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -3658,11 +4717,273 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message numerus="yes">
         <source>%n film(s)</source>
-        <translation><numerusform>%n Film</numerusform><numerusform>%n Filme</numerusform></translation>
+        <translation>
+            <numerusform>%n Film</numerusform>
+            <numerusform>%n Filme</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 films</source>
         <translation>%1 Filme</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TankDialog</name>
+    <message>
+        <source>Volume</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation>Dose</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Filled with</source>
+        <translation>&amp;Gefüllt mit</translation>
+    </message>
+    <message>
+        <source>Name of the tank</source>
+        <translation>Name der Dose</translation>
+    </message>
+    <message>
+        <source>Volume the tank is filled with</source>
+        <translation>Menge, mit der die Dose gefüllt wird</translation>
+    </message>
+    <message>
+        <source>Holds at once</source>
+        <translation>Fasst auf einmal</translation>
+    </message>
+    <message>
+        <source>covered by, each</source>
+        <translation>bedeckt mit, je Stück</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Places for %1</source>
+        <translation>Plätze für %1</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Solution for one %1</source>
+        <translation>Lösung für ein %1</translation>
+    </message>
+    <message>
+        <source>With no places at all the tank is not checked.</source>
+        <translation>Ganz ohne Plätze wird die Dose nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>Keep tank</source>
+        <translation>Dose behalten</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TankEdit</name>
+    <message>
+        <source>Tank</source>
+        <translation>Dose</translation>
+    </message>
+    <message>
+        <source>Change…</source>
+        <translation>Ändern…</translation>
+    </message>
+    <message>
+        <source>New…</source>
+        <translation>Neu…</translation>
+    </message>
+    <message>
+        <source>Change this tank</source>
+        <translation>Diese Dose ändern</translation>
+    </message>
+    <message>
+        <source>New tank</source>
+        <translation>Neue Dose</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TankSide</name>
+    <message>
+        <source>Before you pour</source>
+        <translation>Vor dem Eingießen</translation>
+    </message>
+    <message>
+        <source>In the tank</source>
+        <translation>In der Dose</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weiterer</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Film %1</source>
+        <translation>Film %1</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s time, %1</source>
+        <translation>Zeit des Herstellers, %1</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Wear, %1 films/L</source>
+        <translation>Verbrauch, %1 Filme/L</translation>
+    </message>
+    <message>
+        <source>Wear, none yet</source>
+        <translation>Verbrauch, noch keiner</translation>
+    </message>
+    <message>
+        <source>Strip test</source>
+        <translation>Teststreifen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TemplateDialog</name>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation>Ablaufplan</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>My %1</source>
+        <translation>%1, eigene</translation>
+    </message>
+    <message>
+        <source>Name of the template</source>
+        <translation>Name der Vorlage</translation>
+    </message>
+    <message>
+        <source>Add step</source>
+        <translation>Schritt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a step</source>
+        <translation>Einen Schritt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Developing time, and fixing time where a clearing time is known, come from the bottles; the time given for Fix serves where none is.</source>
+        <translation>Entwicklungszeit und, wo eine Klärzeit bekannt ist, Fixierzeit kommen aus den Flaschen; sonst gilt die hier für Fixieren angegebene Zeit.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Forget this one</source>
+        <translation>Diese vergessen</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>first </source>
+        <translation>erst </translation>
+    </message>
+    <message>
+        <source>Agitate first for</source>
+        <translation>Zuerst bewegen</translation>
+    </message>
+    <message>
+        <source>then </source>
+        <translation>dann </translation>
+    </message>
+    <message>
+        <source>Then for</source>
+        <translation>Dann bewegen</translation>
+    </message>
+    <message>
+        <source>every </source>
+        <translation>alle </translation>
+    </message>
+    <message>
+        <source>Every</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Time of the step</source>
+        <translation>Zeit des Schritts</translation>
+    </message>
+    <message>
+        <source> ×</source>
+        <translation> ×</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Wechsel</translation>
+    </message>
+    <message>
+        <source>still</source>
+        <translation>ruhig</translation>
+    </message>
+    <message>
+        <source>all the time</source>
+        <translation>ständig</translation>
+    </message>
+    <message>
+        <source>at times</source>
+        <translation>zeitweise</translation>
+    </message>
+    <message>
+        <source>Agitation</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Move up</source>
+        <translation>Nach oben</translation>
+    </message>
+    <message>
+        <source>Move down</source>
+        <translation>Nach unten</translation>
+    </message>
+    <message>
+        <source>Remove this step</source>
+        <translation>Diesen Schritt entfernen</translation>
+    </message>
+    <message>
+        <source>It needs a name.</source>
+        <translation>Ein Name fehlt.</translation>
+    </message>
+    <message>
+        <source>%1 needs a time.</source>
+        <translation>%1 braucht eine Zeit.</translation>
+    </message>
+    <message>
+        <source>Pour back has no bath before it.</source>
+        <translation>Vor „Zurückgießen“ steht kein Bad.</translation>
+    </message>
+    <message>
+        <source>%1 can stand in the sheet only once.</source>
+        <translation>%1 kann nur einmal im Plan stehen.</translation>
     </message>
 </context>
 <context>

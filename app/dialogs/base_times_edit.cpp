@@ -35,6 +35,7 @@ void BaseTimesEdit::addRow(const std::optional<chemistry::TimeAtTemperature>& pa
     Row row{new QWidget(this), nullptr, nullptr};
     row.time = new QuantityEdit(QuantityKind::Time, tr("Film maker's time"), m_wording, row.line);
     row.time->setRange(10, 4 * 3600);
+    row.time->setObjectName(QStringLiteral("baseTime"));
     row.time->setPlaceholderText(tr("m:ss"));
     row.temperature = new QuantityEdit(QuantityKind::Temperature, tr("Film maker's temperature"),
                                        m_wording, row.line);
@@ -58,6 +59,15 @@ void BaseTimesEdit::addRow(const std::optional<chemistry::TimeAtTemperature>& pa
         setFocusProxy(row.time);
     connect(row.time, &QuantityEdit::valueChanged, this, &BaseTimesEdit::changed);
     connect(row.temperature, &QuantityEdit::valueChanged, this, &BaseTimesEdit::changed);
+}
+
+void BaseTimesEdit::setWording(const Wording& wording)
+{
+    m_wording = wording;
+    for (const Row& row : m_rows) {
+        row.time->setWording(wording);
+        row.temperature->setWording(wording);
+    }
 }
 
 void BaseTimesEdit::setPairs(const std::vector<chemistry::TimeAtTemperature>& pairs)

@@ -21,6 +21,7 @@ class BaseTimesEdit : public QWidget
 public:
     explicit BaseTimesEdit(const Wording& wording, QWidget* parent = nullptr);
 
+    void setWording(const Wording& wording);
     /// One empty row if there are none.
     void setPairs(const std::vector<chemistry::TimeAtTemperature>& pairs);
     /// The rows with both figures.

@@ -47,6 +47,9 @@ public:
     [[nodiscard]] std::optional<double> lastFigure(const QString& name) const;
     void setLastFigure(const QString& name, double value);
 
+    /// For what a page remembers by itself, under its own name.
+    [[nodiscard]] QSettings& settings() { return *m_settings; }
+
     [[nodiscard]] QByteArray windowGeometry() const;
     void setWindowGeometry(const QByteArray& geometry);
 

@@ -1,0 +1,157 @@
+#include "app/bench/films_edit.h"
+
+#include "app/widgets/quantity_edit.h"
+#include "app/widgets/theme.h"
+#include "app/words/formulary_words.h"
+#include "core/chemistry/films.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+FilmsEdit::FilmsEdit(const Wording& wording, QWidget* parent)
+    : QWidget(parent), m_wording(wording), m_lines(new QVBoxLayout)
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    m_lines->setSpacing(12);
+    column->addLayout(m_lines);
+    auto* add = new QPushButton(tr("&Add film"));
+    add->setObjectName(QStringLiteral("addFilm"));
+    setButtonLook(add, ButtonLook::Quiet);
+    auto* row = new QHBoxLayout;
+    row->addWidget(add);
+    row->addStretch();
+    column->addLayout(row);
+    connect(add, &QPushButton::clicked, this, [this] {
+        ledger::RunFilm film;
+        film.format = m_rows.empty() ? m_format.toStdString()
+                                     : m_rows.back().format->currentText().toStdString();
+        film.exposureIndex = m_rows.empty() ? std::nullopt : m_rows.back().index->value();
+        addFilm(film);
+        m_rows.back().name->setFocus();
+        emit changed();
+    });
+    setFilms({});
+}
+
+void FilmsEdit::setFilms(const std::vector<ledger::RunFilm>& films)
+{
+    while (!m_rows.empty()) {
+        delete m_rows.back().line;
+        m_rows.pop_back();
+    }
+    for (const ledger::RunFilm& film : films)
+        addFilm(film);
+    if (films.empty()) {
+        ledger::RunFilm film;
+        film.format = m_format.toStdString();
+        addFilm(film);
+    }
+    emit changed();
+}
+
+void FilmsEdit::addFilm(const ledger::RunFilm& film)
+{
+    Row row{new QWidget,   new QComboBox,
+            new QSpinBox,  new QuantityEdit(QuantityKind::Number, tr("Exposure index"), m_wording),
+            new QLineEdit, new QLineEdit};
+    auto* grid = new QVBoxLayout(row.line);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(6);
+    auto* first = new QHBoxLayout;
+    auto* second = new QHBoxLayout;
+    for (QHBoxLayout* line : {first, second}) {
+        line->setSpacing(6);
+        grid->addLayout(line);
+    }
+    for (const auto& format : chemistry::namedFormats())
+        row.format->addItem(QString::fromUtf8(format.code.data(), qsizetype(format.code.size())));
+    row.format->setEditable(true);
+    row.format->setFixedWidth(118);
+    row.format->setCurrentText(QString::fromStdString(film.format));
+    row.format->lineEdit()->setCursorPosition(0);
+    row.format->setAccessibleName(tr("Format"));
+    row.format->setToolTip(tr("A named format, or a sheet as 9x12cm or 11x14in"));
+    row.count->setFixedWidth(74);
+    row.count->setRange(1, 100);
+    row.count->setPrefix(QStringLiteral("× "));
+    row.count->setValue(film.count);
+    row.count->setAccessibleName(tr("Number of films"));
+    row.index->setRange(0.1, 1'000'000);
+    row.index->setValue(film.exposureIndex);
+    row.index->setPlaceholderText(tr("EI"));
+    row.index->setAccessibleName(tr("Exposure index"));
+    row.index->setFixedWidth(72);
+    row.name->setText(QString::fromStdString(film.name));
+    row.name->setPlaceholderText(tr("Name"));
+    row.name->setAccessibleName(tr("Name of the film"));
+    row.name->setObjectName(QStringLiteral("filmName"));
+    row.notes->setText(QString::fromStdString(film.notes));
+    row.notes->setPlaceholderText(tr("Notes"));
+    row.notes->setAccessibleName(tr("Notes on the film"));
+    auto* away = new QPushButton(QStringLiteral("×"));
+    away->setAccessibleName(tr("Remove this film"));
+    away->setToolTip(tr("Remove this film"));
+    setButtonLook(away, ButtonLook::Quiet);
+    first->addWidget(row.format);
+    first->addWidget(row.count);
+    first->addWidget(row.index);
+    first->addStretch();
+    first->addWidget(away);
+    second->addWidget(row.name, 1);
+    second->addWidget(row.notes, 1);
+    m_lines->addWidget(row.line);
+    m_rows.push_back(row);
+    connect(away, &QPushButton::clicked, this, [this, line = row.line] { remove(line); });
+    connect(row.format, &QComboBox::currentTextChanged, this, &FilmsEdit::changed);
+    connect(row.count, &QSpinBox::valueChanged, this, &FilmsEdit::changed);
+    connect(row.index, &QuantityEdit::valueChanged, this, &FilmsEdit::changed);
+    connect(row.name, &QLineEdit::textChanged, this, &FilmsEdit::changed);
+    connect(row.notes, &QLineEdit::textChanged, this, &FilmsEdit::changed);
+}
+
+void FilmsEdit::remove(QWidget* line)
+{
+    if (m_rows.size() < 2)
+        return;
+    std::erase_if(m_rows, [line](const Row& row) { return row.line == line; });
+    line->hide();
+    line->deleteLater();
+    emit changed();
+}
+
+std::vector<ledger::RunFilm> FilmsEdit::films() const
+{
+    std::vector<ledger::RunFilm> films;
+    for (const Row& row : m_rows) {
+        const std::string format = row.format->currentText().trimmed().toStdString();
+        if (chemistry::filmsInOne(format))
+            films.push_back({format, row.count->value(), row.name->text().trimmed().toStdString(),
+                             row.index->value(), row.notes->text().trimmed().toStdString()});
+    }
+    return films;
+}
+
+QString FilmsEdit::problem() const
+{
+    for (const Row& row : m_rows) {
+        const QString format = row.format->currentText().trimmed();
+        if (!chemistry::filmsInOne(format.toStdString()))
+            return tr("“%1” is no film format. Use one of the list, or a sheet as 9x12cm.")
+                .arg(format);
+        if (!row.index->isValid())
+            return row.index->problem();
+    }
+    return {};
+}
+
+} // namespace ullage::app

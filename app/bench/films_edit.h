@@ -1,0 +1,57 @@
+// The films of a load: two lines a film, any number of films, formats mixed.
+#pragma once
+
+#include "app/words/units.h"
+#include "core/ledger/run_state.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QComboBox;
+class QLineEdit;
+class QSpinBox;
+class QVBoxLayout;
+
+namespace ullage::app
+{
+
+class QuantityEdit;
+
+class FilmsEdit : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit FilmsEdit(const Wording& wording, QWidget* parent = nullptr);
+
+    /// At least one line is always there.
+    void setFilms(const std::vector<ledger::RunFilm>& films);
+    /// Lines whose format is understood.
+    [[nodiscard]] std::vector<ledger::RunFilm> films() const;
+    /// Why a line was not understood; empty if all were.
+    [[nodiscard]] QString problem() const;
+    void addFilm(const ledger::RunFilm& film);
+    void setNewFormat(const QString& format) { m_format = format; }
+
+signals:
+    void changed();
+
+private:
+    struct Row {
+        QWidget* line;
+        QComboBox* format;
+        QSpinBox* count;
+        QuantityEdit* index;
+        QLineEdit* name;
+        QLineEdit* notes;
+    };
+    void remove(QWidget* line);
+
+    Wording m_wording;
+    QString m_format = QStringLiteral("135-36");
+    QVBoxLayout* m_lines;
+    std::vector<Row> m_rows;
+};
+
+} // namespace ullage::app
