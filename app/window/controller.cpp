@@ -1,5 +1,6 @@
 #include "app/window/controller.h"
 
+#include "app/bench/bench_page.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/mark_dialogs.h"
 #include "app/dialogs/mix_dialog.h"
@@ -24,8 +25,10 @@ namespace ullage::app
 Controller::Controller(MainWindow& window, Session& session, Preferences& preferences,
                        QObject* parent)
     : QObject(parent), m_window(window), m_session(session), m_preferences(preferences),
-      m_wording(preferences.wording())
+      m_wording(preferences.wording()), m_benchHost(new SessionHost(session, preferences, this)),
+      m_benchMemory(preferences.settings())
 {
+    makeBench();
     connectWindow();
     connectSession();
     m_window.setUnits(m_wording.units);
@@ -38,6 +41,7 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
 
 Controller::~Controller()
 {
+    delete m_bench;
     if (m_job)
         m_job->wait();
 }
@@ -58,6 +62,7 @@ void Controller::connectWindow()
         m_preferences.setLanguage(code);
         emit languageChosen(code);
         m_wording = m_preferences.wording();
+        emit m_benchHost->changed();
         refresh();
     });
     connect(window, &MainWindow::aboutRequested, this, &Controller::about);
@@ -157,6 +162,7 @@ void Controller::setUnits(const Units& units)
     m_preferences.setUnits(units);
     m_wording = m_preferences.wording();
     m_window.setUnits(units);
+    emit m_benchHost->changed();
     refresh();
 }
 

@@ -5,14 +5,20 @@
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
 #include <QObject>
 
+#include "app/bench/bench_memory.h"
+#include "app/bench/cues.h"
+#include "app/bench/session_host.h"
 #include "app/session/preferences.h"
 #include "app/session/session.h"
 #include "app/shelf/bottle_actions.h"
 #include "app/window/book_jobs.h"
 
+#include <QPointer>
+
 namespace ullage::app
 {
 
+class BenchPage;
 class DeedDialog;
 class MainWindow;
 
@@ -39,6 +45,7 @@ signals:
 private:
     void connectWindow();
     void connectSession();
+    void makeBench();
     void refresh();
     void showSelected(const QString& id);
     void showUndo();
@@ -64,6 +71,10 @@ private:
     Session& m_session;
     Preferences& m_preferences;
     Wording m_wording;
+    SessionHost* m_benchHost;
+    BenchMemory m_benchMemory;
+    AlertSounds m_sounds;
+    QPointer<BenchPage> m_bench; ///< the window's, but it goes before what it stands on
     QThread* m_job = nullptr;
 };
 

@@ -51,6 +51,20 @@ void MainWindow::setPage(Page page, QWidget* widget)
     m_pages->setCurrentIndex(shown ? index : static_cast<int>(this->page()));
 }
 
+void MainWindow::setBare(bool bare)
+{
+    m_rail->setVisible(!bare);
+    menuBar()->setVisible(!bare);
+    if (bare) {
+        m_wasMaximised = isMaximized();
+        showFullScreen();
+    } else if (m_wasMaximised) {
+        showMaximized();
+    } else {
+        showNormal();
+    }
+}
+
 void MainWindow::showPage(Page page) { m_rail->setPage(page); }
 
 Page MainWindow::page() const { return m_rail->page(); }

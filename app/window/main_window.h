@@ -39,6 +39,9 @@ public:
     void showPage(Page page);
     [[nodiscard]] Page page() const;
 
+    /// Nothing but the page, as large as the screen; and back to the size before.
+    void setBare(bool bare);
+
     void setBook(const QString& name);
     void setBackup(const QString& text, bool trouble = false);
     /// Names of what would be undone and redone ("mixing Dev 15"); none disables.
@@ -105,6 +108,7 @@ private:
     std::optional<QString> m_undoName;
     std::optional<QString> m_redoName;
     QString m_bookName;
+    bool m_wasMaximised = false;
     QAction* m_millilitres = nullptr;
     QAction* m_fluidOunces = nullptr;
     QAction* m_celsius = nullptr;

@@ -1,0 +1,215 @@
+#include "app/bench/bath_cards.h"
+
+#include "app/bench/clearing_box.h"
+#include "app/bench/plan_words.h"
+#include "app/widgets/card.h"
+#include "app/widgets/theme.h"
+#include "app/widgets/verdict_mark.h"
+#include "app/words/formulary_words.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <utility>
+
+namespace ullage::app
+{
+
+using formulary::Role;
+using ledger::PlanProblemCode;
+
+namespace
+{
+
+VerdictLook look(ledger::Verdict verdict) { return static_cast<VerdictLook>(verdict); }
+
+// As tall as its words at its present width: a plain label in a stack keeps the height it guessed
+// before it had one.
+class Words : public QLabel
+{
+public:
+    explicit Words(const QString& text) : QLabel(text)
+    {
+        setWordWrap(true);
+        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+        policy.setHeightForWidth(true);
+        setSizePolicy(policy);
+    }
+    [[nodiscard]] QSize sizeHint() const override { return {200, heightForWidth(width())}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {60, heightForWidth(width())}; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override
+    {
+        QLabel::resizeEvent(event);
+        updateGeometry();
+    }
+};
+
+QLabel* words(const QString& text, Tone tone)
+{
+    auto* label = new Words(text);
+    setTone(label, tone);
+    return label;
+}
+
+} // namespace
+
+BathCards::BathCards(ledger::SteadyClock steady, QWidget* parent)
+    : QWidget(parent), m_steady(std::move(steady)), m_column(new QVBoxLayout(this))
+{
+    m_column->setContentsMargins(0, 0, 0, 0);
+}
+
+void BathCards::show(const Reckoning& reckoning, const PlanWishes& wishes, const Wording& wording)
+{
+    auto* cards = new QWidget;
+    auto* column = new QVBoxLayout(cards);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    for (const ledger::TemplateStep& step : wishes.sheet.steps) {
+        const auto role = ledger::roleOf(step.kind);
+        if (!role)
+            continue;
+        if (const ledger::BathChoice* bath = reckoning.plan.bath(*role)) {
+            if (bath->need.required || !bath->candidates.empty())
+                column->addWidget(card(*bath, reckoning, wishes, wording));
+        } else {
+            // Left out by choice: the way back is the same list.
+            ledger::BathChoice none{.need = {.role = *role, .required = false}};
+            column->addWidget(card(none, reckoning, wishes, wording));
+        }
+    }
+    column->addStretch();
+    if (m_cards) {
+        m_cards->hide();
+        m_cards->deleteLater(); // one of its lists may be sending this signal
+    }
+    m_cards = cards;
+    m_column->addWidget(cards);
+}
+
+QWidget* BathCards::card(const ledger::BathChoice& bath, const Reckoning& so,
+                         const PlanWishes& wishes, const Wording& wording)
+{
+    const Role role = bath.need.role;
+    auto* made = new Card(roleName(role));
+    QVBoxLayout* body = made->body();
+    const ledger::Judged* taken = so.taken(role);
+    if (taken) {
+        auto* head = new QHBoxLayout;
+        auto* name = new QLabel(QString::fromStdString(taken->batch.name));
+        name->setFont(Theme::font(TextRole::Heading));
+        name->setObjectName(QStringLiteral("taken-%1").arg(roleName(role)));
+        auto* verdict = new VerdictLabel;
+        verdict->setLook(look(taken->assessment.verdict));
+        head->addWidget(name);
+        head->addWidget(words(bottleFacts(*taken, wording), Tone::Quiet), 1);
+        head->addWidget(verdict);
+        body->addLayout(head);
+    }
+    if (taken || bath.need.required)
+        body->addWidget(words(choiceText(bath), Tone::Ink));
+    if (const QString next = nextBestText(bath, so, wording); !next.isEmpty())
+        body->addWidget(words(next, Tone::Quiet));
+    body->addWidget(alternatives(bath, so, wishes, wording));
+    for (const ledger::PlanProblem& problem : so.plan.problems) {
+        if (problem.role == role)
+            body->addWidget(words(problemText(problem, so, wording),
+                                  problem.blocks() ? Tone::Discard : Tone::Near));
+    }
+    addRemedies(body, bath, so, wishes, wording);
+    return made;
+}
+
+QWidget* BathCards::alternatives(const ledger::BathChoice& bath, const Reckoning& so,
+                                 const PlanWishes& wishes, const Wording& wording)
+{
+    const Role role = bath.need.role;
+    auto* list = new QComboBox;
+    list->setAccessibleName(tr("Bottle for: %1").arg(roleName(role)));
+    list->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    list->addItem(tr("As proposed"), QString());
+    QStringList spent;
+    for (const ledger::Candidate& candidate : bath.candidates) {
+        const QString text = candidateText(candidate, so, wording);
+        if (candidate.hindrance == ledger::Hindrance::Discard)
+            spent << text; // shown, never to be chosen
+        else
+            list->addItem(text, QString::fromStdString(so.judged[candidate.judged].batch.id));
+    }
+    const bool main = role == Role::Developer || role == Role::Fixer;
+    if (!main)
+        list->addItem(tr("None from the shelf"), QString::fromLatin1(kNoBottle));
+    const auto chosen = wishes.chosen.find(role);
+    if (chosen != wishes.chosen.end())
+        list->setCurrentIndex(std::max(0, list->findData(QString::fromStdString(chosen->second))));
+    connect(list, &QComboBox::activated, this, [this, role, list](int index) {
+        emit this->chosen(role, list->itemData(index).toString().toStdString());
+    });
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(list);
+    if (!spent.isEmpty())
+        column->addWidget(words(tr("Not offered: %1").arg(spent.join(tr("; "))), Tone::Quiet));
+    return box;
+}
+
+void BathCards::addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath, const Reckoning& so,
+                            const PlanWishes& wishes, const Wording& wording)
+{
+    const Role role = bath.need.role;
+    const ledger::Judged* taken = so.taken(role);
+    if (!taken)
+        return;
+    const std::string batch = taken->batch.id;
+    const QString name = QString::fromStdString(taken->batch.name);
+    const auto has = [&](PlanProblemCode code) {
+        return std::any_of(so.plan.problems.begin(), so.plan.problems.end(),
+                           [&](const auto& p) { return p.code == code && p.role == role; });
+    };
+    if (has(PlanProblemCode::NotMarkedDissolved)) {
+        auto* clear = new QPushButton(tr("It is clear: mark it dissolved"));
+        setButtonLook(clear, ButtonLook::Quiet);
+        body->addWidget(clear, 0, Qt::AlignLeft);
+        connect(clear, &QPushButton::clicked, this,
+                [this, batch] { emit happened(batch, ledger::Dissolved{}); });
+    }
+    if (!has(PlanProblemCode::TestFirst))
+        return;
+    if (role == Role::Fixer) {
+        auto* box = new ClearingBox(name, m_steady, wording);
+        box->setTemperature(wishes.temperature);
+        body->addWidget(box);
+        connect(box, &ClearingBox::tested, this,
+                [this, batch](const ledger::ClearingTested& test) { emit happened(batch, test); });
+    } else {
+        addLook(body, batch, name);
+    }
+}
+
+void BathCards::addLook(QVBoxLayout* body, const std::string& batch, const QString& name)
+{
+    body->addWidget(words(tr("Develop a piece of film leader in %1, in the light: deep black in "
+                             "about the developing time is good.")
+                              .arg(name),
+                          Tone::Quiet));
+    auto* row = new QHBoxLayout;
+    for (const bool good : {true, false}) {
+        auto* button = new QPushButton(good ? tr("Leader is black: passed") : tr("Weak: failed"));
+        setButtonLook(button, ButtonLook::Quiet);
+        row->addWidget(button);
+        connect(button, &QPushButton::clicked, this, [this, batch, good] {
+            emit happened(batch, ledger::Looked{good, "leader test"});
+        });
+    }
+    row->addStretch();
+    body->addLayout(row);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,45 @@
+// The bottles proposed for a run: which, why, what else there is, and what must be done first.
+#pragma once
+
+// First: moc loses its way in the standard headers of the core without it.
+#include <QWidget>
+
+#include "app/bench/plan_reckoning.h"
+#include "app/words/units.h"
+#include "core/ledger/run_clock.h"
+
+class QVBoxLayout;
+
+namespace ullage::app
+{
+
+class BathCards : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit BathCards(ledger::SteadyClock steady, QWidget* parent = nullptr);
+
+    void show(const Reckoning& reckoning, const PlanWishes& wishes, const Wording& wording);
+
+signals:
+    /// Another bottle for this bath: a batch, kNoBottle, or empty for the proposal.
+    void chosen(ullage::formulary::Role role, const std::string& batch);
+    /// A test was made, or the bottle was found to be clear.
+    void happened(const std::string& batch, const ullage::ledger::Happening& what);
+
+private:
+    QWidget* card(const ledger::BathChoice& bath, const Reckoning& so, const PlanWishes& wishes,
+                  const Wording& wording);
+    QWidget* alternatives(const ledger::BathChoice& bath, const Reckoning& so,
+                          const PlanWishes& wishes, const Wording& wording);
+    void addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath, const Reckoning& so,
+                     const PlanWishes& wishes, const Wording& wording);
+    void addLook(QVBoxLayout* body, const std::string& batch, const QString& name);
+
+    ledger::SteadyClock m_steady;
+    QVBoxLayout* m_column;
+    QWidget* m_cards = nullptr;
+};
+
+} // namespace ullage::app

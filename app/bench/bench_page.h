@@ -1,0 +1,123 @@
+// The Bench: plan a run, keep its time, log it whole.
+//
+// The run in hand is saved at every step and every few seconds; a page that is made while such a
+// file lies there offers to go on. In the run: Space holds and goes on, Enter is next, S skips, B
+// goes back, T takes a reading, F11 shows the clock alone, D turns everything deep red on black,
+// Esc leaves the full view.
+#pragma once
+
+// First: moc loses its way in the standard headers of the core without it.
+#include <QWidget>
+
+#include "app/bench/bench_memory.h"
+#include "app/bench/cues.h"
+#include "app/bench/finish_view.h"
+#include "app/bench/run_file.h"
+#include "app/bench/run_host.h"
+#include "app/bench/wake_lock.h"
+#include "core/ledger/run_clock.h"
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+class QLabel;
+class QPushButton;
+class QShortcut;
+class QStackedWidget;
+class QTimer;
+
+namespace ullage::app
+{
+
+class Card;
+class PageHeader;
+class PlanView;
+class RunView;
+
+struct BenchClocks {
+    ledger::SteadyClock steady;
+    ledger::Clock wall;
+};
+
+class BenchPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    enum class Stage { Plan, Run, Finish };
+
+    /// `host`, `memory` and `sounds` must outlive the page.
+    BenchPage(RunHost& host, BenchMemory& memory, Sounds& sounds, BenchClocks clocks,
+              QWidget* parent = nullptr);
+    ~BenchPage() override;
+
+    [[nodiscard]] Stage stage() const;
+    [[nodiscard]] bool isRunInHand() const { return m_run != nullptr || m_found.has_value(); }
+    /// Null unless a run is in hand.
+    [[nodiscard]] ledger::RunClock* run() { return m_run.get(); }
+    [[nodiscard]] bool isFullView() const { return m_full; }
+
+    /// Opens the plan with this bottle taken ("Run film" on the shelf).
+    void plan(const std::string& batch);
+    /// Another book is open: the run in hand stays with the old one, to be found there again.
+    void bookChanged();
+    /// Writes the run in hand now.
+    void save();
+
+public slots:
+    void tick();
+    void setFullView(bool full);
+    void setDarkRoom(bool on);
+
+signals:
+    /// The window should hide everything but this page, and fill the screen.
+    void fullViewChanged(bool full);
+    /// The run was logged, under this id.
+    void logged(const std::string& run);
+
+private:
+    void makeKeys();
+    void makeBanner();
+    void lookForRun();
+    void showStage(Stage stage);
+    void showHeader();
+    void begin(const ledger::RunState& state);
+    void showBanner(const QString& text, bool canGoOn);
+    void goOn();
+    void logAsFar();
+    void dropFound();
+    void ask(FinishView::Why why);
+    void logRun();
+    void drop();
+    void forgetRun();
+    void wake();
+
+    RunHost* m_host;
+    BenchMemory* m_memory;
+    BenchClocks m_clocks;
+    std::unique_ptr<RunFile> m_file;
+    std::unique_ptr<ledger::RunClock> m_run;
+    std::optional<ledger::RunState> m_found; ///< left by a crash, not yet decided upon
+    WakeLock m_wake;
+    bool m_full = false;
+    bool m_saved = true;
+    int m_ticks = 0;
+
+    PageHeader* m_header;
+    QPushButton* m_abandon;
+    QPushButton* m_dark;
+    Card* m_banner;
+    QLabel* m_bannerText;
+    QPushButton* m_bannerGoOn;
+    QPushButton* m_bannerLog;
+    QPushButton* m_bannerDrop;
+    QStackedWidget* m_stages;
+    PlanView* m_plan;
+    RunView* m_view;
+    FinishView* m_finish;
+    std::vector<QShortcut*> m_keys; ///< of the run alone
+    QTimer* m_timer;
+};
+
+} // namespace ullage::app

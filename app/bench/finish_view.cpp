@@ -1,0 +1,224 @@
+#include "app/bench/finish_view.h"
+
+#include "app/bench/bench_words.h"
+#include "app/widgets/card.h"
+#include "app/widgets/quantity_edit.h"
+#include "app/widgets/theme.h"
+#include "app/words/cautions.h"
+#include "app/words/number_text.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+using chemistry::Millilitres;
+using chemistry::Seconds;
+
+namespace
+{
+
+enum Air { AsItStands, Squeezed, Measured };
+
+} // namespace
+
+FinishView::FinishView(QWidget* parent)
+    : QWidget(parent), m_bottles(new Card), m_times(new Card(tr("As it went"))),
+      m_notes(new QPlainTextEdit), m_cautions(new CautionBox(tr("Now"))), m_refusal(new QLabel),
+      m_log(new QPushButton), m_drop(new QPushButton(tr("Drop it: no film went in")))
+{
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(Space::kGap);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(Space::kGap);
+    left->addWidget(m_bottles);
+    auto* notes = new Card(tr("Notes, kept with every film of the run"));
+    m_notes->setAccessibleName(tr("Notes"));
+    m_notes->setTabChangesFocus(true);
+    m_notes->setFixedHeight(96);
+    notes->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    m_bottles->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    m_times->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    notes->body()->addWidget(m_notes);
+    left->addWidget(notes);
+    m_refusal->setWordWrap(true);
+    setTone(m_refusal, Tone::Discard);
+    left->addWidget(m_refusal);
+    auto* buttons = new QHBoxLayout;
+    auto* back = new QPushButton(tr("Back to the clock"));
+    m_log->setObjectName(QStringLiteral("log"));
+    m_drop->setObjectName(QStringLiteral("drop"));
+    setButtonLook(m_log, ButtonLook::Primary);
+    setButtonLook(m_drop, ButtonLook::Danger);
+    m_log->setAutoDefault(true);
+    buttons->addWidget(back);
+    buttons->addStretch();
+    buttons->addWidget(m_drop);
+    buttons->addWidget(m_log);
+    left->addLayout(buttons);
+    left->addStretch();
+    row->addLayout(left, 64);
+    auto* right = new QVBoxLayout;
+    right->setSpacing(Space::kGap);
+    right->addWidget(m_times);
+    right->addWidget(m_cautions, 1);
+    row->addLayout(right, 36);
+    connect(m_log, &QPushButton::clicked, this, &FinishView::log);
+    connect(m_drop, &QPushButton::clicked, this, &FinishView::drop);
+    connect(back, &QPushButton::clicked, this, &FinishView::back);
+}
+
+void FinishView::ask(const ledger::RunState& state, Why why, const Wording& wording)
+{
+    m_wording = wording;
+    m_why = why;
+    m_rows.clear();
+    setRefusal({});
+    m_notes->clear();
+    delete m_list;
+    m_list = new QWidget;
+    auto* grid = new QGridLayout(m_list);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(10);
+    m_bottles->setTitle(why == Why::Finished
+                            ? tr("What came back into the bottles")
+                            : tr("Which bottles did film go into? The others stay as they were"));
+    m_bottles->body()->addWidget(m_list);
+    const QStringList heads{tr("Bottle"), tr("Lost"), tr("Air left in the bottle")};
+    for (int i = 0; i < heads.size(); ++i) {
+        auto* head = new QLabel(heads[i]);
+        setTone(head, Tone::Quiet);
+        grid->addWidget(head, 0, i);
+    }
+    grid->setColumnStretch(0, 1);
+    const auto used = ledger::bathsUsed(state);
+    for (const ledger::RunBath& bath : state.baths)
+        addRow(bath, std::find(used.begin(), used.end(), bath.batch) != used.end());
+    if (state.baths.empty())
+        grid->addWidget(new QLabel(tr("This run goes through no bottle of the shelf.")), 1, 0);
+    delete m_timeRows;
+    m_times->body()->addWidget(m_timeRows = times(state));
+    m_cautions->setLines({Cautions::bathsApart(), Cautions::silver(), Cautions::noCleaners()});
+    refresh();
+    (m_rows.empty() ? static_cast<QWidget*>(m_log) : m_rows.front().used)->setFocus();
+}
+
+void FinishView::addRow(const ledger::RunBath& bath, bool used)
+{
+    auto* grid = static_cast<QGridLayout*>(m_list->layout());
+    const int line = grid->rowCount();
+    const QString name = QString::fromStdString(bath.name);
+    Row row{bath.batch, new QCheckBox(tr("%1, %2").arg(name, volumeText(bath.used, m_wording))),
+            nullptr, new QComboBox,
+            new QuantityEdit(QuantityKind::Volume, tr("Air left"), m_wording)};
+    row.used->setChecked(used);
+    row.used->setObjectName(QStringLiteral("used"));
+    grid->addWidget(row.used, line, 0);
+    if (bath.oneShot) {
+        auto* gone = new QLabel(tr("poured away"));
+        setTone(gone, Tone::Quiet);
+        grid->addWidget(gone, line, 1);
+    } else {
+        row.lost = new QuantityEdit(QuantityKind::Volume, tr("Lost"), m_wording);
+        row.lost->setRange(0, bath.used.value());
+        row.lost->setRequired(true);
+        row.lost->setValue(0);
+        row.lost->setObjectName(QStringLiteral("lost"));
+        row.lost->setAccessibleName(tr("Lost from %1").arg(name));
+        row.lost->setMaximumWidth(120);
+        grid->addWidget(row.lost, line, 1);
+        connect(row.lost, &QuantityEdit::valueChanged, this, &FinishView::refresh);
+    }
+    row.air->addItems({tr("as the bottle always stands"), tr("squeezed out"), tr("measured:")});
+    row.air->setAccessibleName(tr("Air left in %1").arg(name));
+    row.air->setObjectName(QStringLiteral("air"));
+    row.airLeft->setRange(0, 100'000);
+    row.airLeft->setRequired(true);
+    row.airLeft->setMaximumWidth(110);
+    row.airLeft->setAccessibleName(tr("Measured air in %1").arg(name));
+    auto* air = new QHBoxLayout;
+    air->addWidget(row.air);
+    air->addWidget(row.airLeft);
+    air->addStretch();
+    grid->addLayout(air, line, 2);
+    connect(row.used, &QCheckBox::toggled, this, &FinishView::refresh);
+    connect(row.air, &QComboBox::currentIndexChanged, this, &FinishView::refresh);
+    connect(row.airLeft, &QuantityEdit::valueChanged, this, &FinishView::refresh);
+    m_rows.push_back(row);
+}
+
+void FinishView::refresh()
+{
+    bool any = false;
+    bool fine = true;
+    for (const Row& row : m_rows) {
+        const bool used = row.used->isChecked();
+        any = any || used;
+        if (row.lost)
+            row.lost->setEnabled(used);
+        row.air->setEnabled(used);
+        row.airLeft->setVisible(row.air->currentIndex() == Measured);
+        fine = fine && (!used || !row.lost || row.lost->isValid()) &&
+               (!used || row.air->currentIndex() != Measured || row.airLeft->isValid());
+    }
+    m_log->setText(m_why == Why::Finished ? tr("Log the run") : tr("Log these bottles"));
+    m_log->setEnabled(any && fine);
+    m_drop->setVisible(m_why == Why::Abandoned || !any);
+    m_drop->setEnabled(!any);
+}
+
+QWidget* FinishView::times(const ledger::RunState& state)
+{
+    auto* rows = new FactorRows;
+    std::vector<FactorRow> lines;
+    for (std::size_t i = 0; i < state.times.size(); ++i) {
+        const ledger::StepTime& time = state.times[i];
+        if (!time.began || time.skipped)
+            continue;
+        const Seconds real = time.real + time.held;
+        lines.push_back({stepKindName(state.sheet.steps[i].kind),
+                         tr("%1 (planned %2)").arg(timeText(real), timeText(time.target)), false});
+    }
+    rows->setRows(lines);
+    rows->setRowHeight(24);
+    return rows;
+}
+
+std::vector<ledger::BathClosing> FinishView::closings() const
+{
+    std::vector<ledger::BathClosing> all;
+    for (const Row& row : m_rows) {
+        if (!row.used->isChecked())
+            continue;
+        ledger::BathClosing closing{
+            row.batch, Millilitres(row.lost ? row.lost->value().value_or(0) : 0), {}};
+        if (row.air->currentIndex() == Squeezed)
+            closing.airLeft = Millilitres(0);
+        else if (row.air->currentIndex() == Measured)
+            closing.airLeft = Millilitres(row.airLeft->value().value_or(0));
+        all.push_back(closing);
+    }
+    return all;
+}
+
+QString FinishView::notes() const { return m_notes->toPlainText().trimmed(); }
+
+void FinishView::setRefusal(const QString& text)
+{
+    m_refusal->setText(text);
+    m_refusal->setVisible(!text.isEmpty());
+}
+
+} // namespace ullage::app

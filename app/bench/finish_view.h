@@ -1,0 +1,74 @@
+// The end of a run, or of one that was given up: what each bottle lost and how it was closed.
+#pragma once
+
+#include "app/words/units.h"
+#include "core/ledger/run_state.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QPlainTextEdit;
+class QPushButton;
+class QVBoxLayout;
+
+namespace ullage::app
+{
+
+class Card;
+class CautionBox;
+class QuantityEdit;
+
+class FinishView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    enum class Why { Finished, Abandoned };
+
+    explicit FinishView(QWidget* parent = nullptr);
+
+    /// Asks about the bottles of this run; those that film went into are ticked. A finished run
+    /// must have its bottles logged, an abandoned one may be dropped.
+    void ask(const ledger::RunState& state, Why why, const Wording& wording);
+    /// Why it could not be logged.
+    void setRefusal(const QString& text);
+
+    [[nodiscard]] std::vector<ledger::BathClosing> closings() const;
+    [[nodiscard]] QString notes() const;
+
+signals:
+    void log();
+    void drop();
+    void back();
+
+private:
+    struct Row {
+        std::string batch;
+        QCheckBox* used;
+        QuantityEdit* lost; ///< null for a bath that is not poured back
+        QComboBox* air;
+        QuantityEdit* airLeft;
+    };
+    void addRow(const ledger::RunBath& bath, bool used);
+    void refresh();
+    [[nodiscard]] QWidget* times(const ledger::RunState& state);
+
+    Wording m_wording;
+    Why m_why = Why::Finished;
+    std::vector<Row> m_rows;
+    Card* m_bottles;
+    Card* m_times;
+    QWidget* m_list = nullptr;
+    QWidget* m_timeRows = nullptr;
+    QPlainTextEdit* m_notes;
+    CautionBox* m_cautions;
+    QLabel* m_refusal;
+    QPushButton* m_log;
+    QPushButton* m_drop;
+};
+
+} // namespace ullage::app

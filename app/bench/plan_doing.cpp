@@ -1,0 +1,228 @@
+// The plan as it is reckoned: wishes in, bottles, sheet and what stands against it out.
+#include "app/bench/plan_view.h"
+
+#include "app/bench/bath_cards.h"
+#include "app/bench/bench_words.h"
+#include "app/bench/films_edit.h"
+#include "app/bench/plan_words.h"
+#include "app/bench/step_list.h"
+#include "app/bench/tank_edit.h"
+#include "app/dialogs/base_times_edit.h"
+#include "app/widgets/quantity_edit.h"
+#include "app/widgets/theme.h"
+#include "app/words/number_text.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QSpinBox>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+using chemistry::Celsius;
+using ledger::PlanProblemCode;
+
+PlanWishes PlanView::wishes() const
+{
+    PlanWishes wishes{.films = m_films->films(),
+                      .tank = m_tank->tank(),
+                      .pairs = m_base->pairs(),
+                      .parts = double(m_parts->value()),
+                      .oneShot = m_oneShot->isChecked(),
+                      .tabularGrain = m_tabular->isChecked(),
+                      .sheet = m_templates[std::size_t(std::max(0, m_template->currentIndex()))],
+                      .chosen = m_chosen};
+    if (const auto reading = m_temperature->value())
+        wishes.temperature = Celsius(*reading);
+    return wishes;
+}
+
+void PlanView::refresh()
+{
+    m_judged = m_host->judged();
+    m_temperature->setWording(m_host->wording());
+    m_base->setWording(m_host->wording());
+    m_tank->setWording(m_host->wording());
+    reckonNow();
+}
+
+void PlanView::startAnew()
+{
+    m_chosen.clear();
+    m_films->setFilms(m_later);
+    m_later.clear();
+    refresh();
+}
+
+void PlanView::setBlocked(bool blocked)
+{
+    m_blocked = blocked;
+    reckonNow();
+}
+
+void PlanView::choose(const std::string& batch)
+{
+    for (const ledger::Judged& judged : m_judged) {
+        if (judged.batch.id == batch)
+            m_chosen[judged.batch.solution->role] = batch;
+    }
+    reckonNow();
+}
+
+void PlanView::fillBaseTimes()
+{
+    const ledger::Judged* developer = m_reckoning.taken(formulary::Role::Developer);
+    const std::string solution = developer ? developer->batch.solution->id : std::string();
+    if (solution.empty() || solution == m_baseFor)
+        return;
+    // Figures for one developer say nothing of another.
+    const auto known = m_host->baseTimes(solution);
+    const bool other = !m_baseFor.empty();
+    m_baseFor = solution;
+    const QSignalBlocker quiet(m_base); // whoever asked reckons again
+    if (!known.empty() || other)
+        m_base->setPairs(known);
+}
+
+void PlanView::reckonNow()
+{
+    m_oneShot->setEnabled(m_parts->value() == 0);
+    PlanWishes wanted = wishes();
+    m_reckoning = reckon(wanted, m_judged);
+    const std::string before = m_baseFor;
+    fillBaseTimes();
+    if (before != m_baseFor) {
+        wanted = wishes();
+        m_reckoning = reckon(wanted, m_judged);
+    }
+    m_baths->show(m_reckoning, wanted, m_host->wording());
+    showSplit(wanted);
+    showSheet(wanted);
+}
+
+void PlanView::showSplit(const PlanWishes&)
+{
+    QStringList lines;
+    for (const ledger::PlanProblem& problem : m_reckoning.plan.problems) {
+        if (problem.code == PlanProblemCode::Tank)
+            lines << problemText(problem, m_reckoning, m_host->wording());
+    }
+    const QStringList parts = splitTexts(m_reckoning, m_host->wording());
+    if (!parts.isEmpty())
+        lines << tr("Split it into %n run(s):", nullptr, int(parts.size()));
+    for (int i = 0; i < parts.size(); ++i)
+        lines << QStringLiteral("%1.  %2").arg(i + 1).arg(parts[i]);
+    if (!m_later.empty())
+        lines << tr("Still to come after this run: %1").arg(filmsLine(m_later, m_host->wording()));
+    m_split->setText(lines.join(u'\n'));
+    m_splitBox->setVisible(!lines.isEmpty());
+    if (auto* take = m_splitBox->findChild<QPushButton*>())
+        take->setVisible(!parts.isEmpty());
+}
+
+void PlanView::takeFirstPart()
+{
+    if (m_reckoning.plan.split.empty())
+        return;
+    std::vector<ledger::RunFilm> now;
+    auto part = m_reckoning.plan.split.front().load;
+    for (ledger::RunFilm film : m_films->films()) {
+        int taken = 0;
+        for (ledger::FilmCount& count : part.films) {
+            if (count.format == film.format) {
+                taken = std::min(film.count, int(count.count + 0.5));
+                count.count -= taken;
+            }
+        }
+        const int rest = film.count - taken;
+        if (taken > 0) {
+            film.count = taken;
+            now.push_back(film);
+        }
+        if (rest > 0) {
+            film.count = rest;
+            m_later.push_back(film);
+        }
+    }
+    m_films->setFilms(now);
+}
+
+void PlanView::showSheet(const PlanWishes& wanted)
+{
+    const Wording wording = m_host->wording();
+    std::vector<StepRow> rows;
+    QStringList notes;
+    if (m_reckoning.sheet) {
+        for (const ledger::RunStep& step : m_reckoning.sheet->steps) {
+            QString bottle;
+            for (const ledger::Judged& judged : m_judged)
+                if (judged.batch.id == step.batch)
+                    bottle = QString::fromStdString(judged.batch.name);
+            rows.push_back({stepTitle(step, bottle), timeText(step.planned), false, false, false});
+            if (step.source == ledger::TimeSource::ColdWash)
+                notes << tr("Washing takes longer in cold water; the tap is taken to be as cold as "
+                            "the reading.");
+            if (step.kind == ledger::StepKind::Fix)
+                notes << fixSourceText(*m_reckoning.sheet->fixing, step.source, wording);
+        }
+        notes.prepend(tr("Whole run %1").arg(timeText(m_reckoning.sheet->whole())));
+        if (const auto& f = m_reckoning.sheet->developing) {
+            notes << tr("Develop %1 = %2 %3 (temperature) %4 (wear) %5 (strip)")
+                         .arg(timeText(f->time), timeText(f->base.time),
+                              factorText(f->temperature, wording.locale),
+                              factorText(f->wear, wording.locale),
+                              factorText(f->strip, wording.locale));
+            for (const auto warning : f->warnings)
+                notes << (warning == chemistry::TimeWarning::Extrapolated
+                              ? tr("The maker gives no time for this temperature: reckoned from "
+                                   "the nearest.")
+                              : tr("Outside the usual 18 to 24 °C."));
+        }
+    }
+    m_list->setRows(rows);
+    m_note->setText(notes.join(u'\n'));
+
+    QString problem = m_films->problem();
+    if (problem.isEmpty())
+        problem = m_temperature->problem();
+    if (problem.isEmpty())
+        problem = m_base->problem();
+    if (problem.isEmpty() && m_blocked)
+        problem = tr("A run is waiting to be taken up: see above.");
+    if (problem.isEmpty() && m_reckoning.refusal && !m_reckoning.plan.blocked())
+        problem = refusalText(*m_reckoning.refusal, wording);
+    if (problem.isEmpty() && m_reckoning.plan.blocked())
+        problem = problemText(m_reckoning.plan.problems.front(), m_reckoning, wording);
+    m_problem->setText(problem);
+    m_problem->setVisible(!problem.isEmpty());
+    m_start->setEnabled(problem.isEmpty() && m_reckoning.canStart() && !wanted.films.empty());
+    // Going on against advice stays possible, but never looks like the plain way.
+    const auto& plan = m_reckoning.plan;
+    const bool against =
+        plan.has(PlanProblemCode::TestFirst) || plan.has(PlanProblemCode::CapacityShort) ||
+        plan.has(PlanProblemCode::Tank) || plan.has(PlanProblemCode::NotMarkedDissolved);
+    m_start->setText(plan.has(PlanProblemCode::TestFirst) ? tr("To the clock without the test")
+                     : against                            ? tr("To the clock all the same")
+                                                          : tr("To the clock"));
+    setButtonLook(m_start, against ? ButtonLook::Danger : ButtonLook::Primary);
+}
+
+void PlanView::start()
+{
+    const PlanWishes wanted = wishes();
+    if (!m_reckoning.canStart() || m_blocked)
+        return;
+    m_memory->remember(wanted.tank);
+    m_memory->setLastTemplate(m_template->currentText());
+    m_memory->setLastFormat(QString::fromStdString(wanted.films.front().format));
+    if (const ledger::Judged* developer = m_reckoning.taken(formulary::Role::Developer))
+        m_host->setBaseTimes(developer->batch.solution->id, wanted.pairs);
+    emit ready(readyRun(wanted, m_reckoning, m_host->now()));
+}
+
+} // namespace ullage::app

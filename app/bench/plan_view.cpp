@@ -1,0 +1,195 @@
+#include "app/bench/plan_view.h"
+
+#include "app/bench/bath_cards.h"
+#include "app/bench/bench_words.h"
+#include "app/bench/column_scroll.h"
+#include "app/bench/films_edit.h"
+#include "app/bench/step_list.h"
+#include "app/bench/tank_edit.h"
+#include "app/bench/template_dialog.h"
+#include "app/dialogs/base_times_edit.h"
+#include "app/widgets/card.h"
+#include "app/widgets/quantity_edit.h"
+#include "app/widgets/theme.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace ullage::app
+{
+
+PlanView::PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock steady, QWidget* parent)
+    : QWidget(parent), m_host(&host), m_memory(&memory), m_steady(std::move(steady))
+{
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(Space::kGap);
+    row->addWidget(loadSide(), 37);
+    row->addWidget(bottleSide(), 35);
+    row->addWidget(sheetSide(), 28);
+    fillTemplates();
+    connect(m_films, &FilmsEdit::changed, this, &PlanView::reckonNow);
+    connect(m_tank, &TankEdit::changed, this, &PlanView::reckonNow);
+    connect(m_temperature, &QuantityEdit::valueChanged, this, &PlanView::reckonNow);
+    connect(m_base, &BaseTimesEdit::changed, this, &PlanView::reckonNow);
+    connect(m_parts, &QSpinBox::valueChanged, this, &PlanView::reckonNow);
+    connect(m_oneShot, &QCheckBox::toggled, this, &PlanView::reckonNow);
+    connect(m_tabular, &QCheckBox::toggled, this, &PlanView::reckonNow);
+    connect(m_template, &QComboBox::currentIndexChanged, this, &PlanView::reckonNow);
+    connect(m_start, &QPushButton::clicked, this, &PlanView::start);
+    connect(&host, &RunHost::changed, this, &PlanView::refresh);
+    connect(m_baths, &BathCards::chosen, this,
+            [this](formulary::Role role, const std::string& batch) {
+                if (batch.empty())
+                    m_chosen.erase(role);
+                else
+                    m_chosen[role] = batch;
+                reckonNow();
+            });
+    connect(m_baths, &BathCards::happened, this,
+            [this](const std::string& batch, const ledger::Happening& what) {
+                if (const auto done = m_host->record(batch, what); !done)
+                    emit refused(refusalText(done.error(), m_host->wording()));
+            });
+    refresh();
+}
+
+QWidget* PlanView::loadSide()
+{
+    const Wording wording = m_host->wording();
+    auto* side = new QWidget;
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    auto* films = new Card(tr("Films"));
+    m_films = new FilmsEdit(wording);
+    m_films->setNewFormat(m_memory->lastFormat());
+    m_films->setFilms({});
+    films->body()->addWidget(m_films);
+    column->addWidget(films);
+
+    auto* card = new Card(tr("Tank and time"));
+    auto* form = new QFormLayout;
+    form->setHorizontalSpacing(12);
+    form->setVerticalSpacing(9);
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    m_tank = new TankEdit(*m_memory, wording);
+    m_temperature = new QuantityEdit(QuantityKind::Temperature, tr("Thermometer"), wording);
+    m_temperature->setRange(0, 60);
+    m_temperature->setRequired(true);
+    m_temperature->setValue(20);
+    m_temperature->setObjectName(QStringLiteral("thermometer"));
+    m_temperature->setAccessibleName(tr("Thermometer"));
+    m_base = new BaseTimesEdit(wording);
+    m_parts = new QSpinBox;
+    m_parts->setRange(0, 100);
+    m_parts->setPrefix(QStringLiteral("1 + "));
+    m_parts->setSpecialValueText(tr("stock, undiluted"));
+    m_parts->setAccessibleName(tr("Dilution of the developer"));
+    m_oneShot = new QCheckBox(tr("one-shot: developer is poured away"));
+    m_tabular = new QCheckBox(tr("tabular grain: fixes longer"));
+    form->addRow(tr("&Tank"), m_tank);
+    form->addRow(tr("Ther&mometer"), m_temperature);
+    form->addRow(tr("Maker's time"), m_base);
+    form->addRow(tr("&Dilution"), m_parts);
+    form->addRow(m_oneShot);
+    form->addRow(m_tabular);
+    card->body()->addLayout(form);
+    column->addWidget(card);
+    column->addStretch();
+    return new ColumnScroll(side);
+}
+
+QWidget* PlanView::bottleSide()
+{
+    auto* side = new QWidget;
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    auto* split = new Card(tr("Too much at once"));
+    split->setGround(Card::Ground::Calm);
+    m_split = new QLabel;
+    m_split->setWordWrap(true);
+    auto* take = new QPushButton(tr("Take the first part now"));
+    take->setObjectName(QStringLiteral("takeFirstPart"));
+    setButtonLook(take, ButtonLook::Quiet);
+    split->body()->addWidget(m_split);
+    split->body()->addWidget(take, 0, Qt::AlignLeft);
+    connect(take, &QPushButton::clicked, this, &PlanView::takeFirstPart);
+    m_splitBox = split;
+    column->addWidget(split);
+    m_baths = new BathCards(m_steady);
+    column->addWidget(m_baths, 1);
+    return new ColumnScroll(side);
+}
+
+QWidget* PlanView::sheetSide()
+{
+    auto* card = new Card(tr("Run sheet"));
+    auto* row = new QHBoxLayout;
+    row->setSpacing(6);
+    m_template = new QComboBox;
+    m_template->setAccessibleName(tr("Template of the run sheet"));
+    m_template->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    auto* edit = new QPushButton(tr("Edit…"));
+    edit->setAccessibleName(tr("Edit the template"));
+    setButtonLook(edit, ButtonLook::Quiet);
+    row->addWidget(m_template, 1);
+    row->addWidget(edit);
+    card->body()->addLayout(row);
+    m_list = new StepList;
+    card->body()->addWidget(new ColumnScroll(m_list), 1);
+    m_note = new QLabel;
+    m_note->setWordWrap(true);
+    setTone(m_note, Tone::Quiet);
+    card->body()->addWidget(m_note);
+    m_problem = new QLabel;
+    m_problem->setWordWrap(true);
+    setTone(m_problem, Tone::Discard);
+    card->body()->addWidget(m_problem);
+    m_start = new QPushButton(tr("To the clock"));
+    m_start->setObjectName(QStringLiteral("start"));
+    m_start->setMinimumHeight(44);
+    setButtonLook(m_start, ButtonLook::Primary);
+    card->body()->addWidget(m_start);
+    connect(edit, &QPushButton::clicked, this, &PlanView::editTemplate);
+    return card;
+}
+
+void PlanView::fillTemplates()
+{
+    const QSignalBlocker quiet(m_template);
+    m_templates = m_memory->templates();
+    m_template->clear();
+    for (const ledger::RunTemplate& sheet : m_templates)
+        m_template->addItem(templateName(sheet));
+    m_template->setCurrentIndex(std::max(0, m_template->findText(m_memory->lastTemplate())));
+    const QString& last = m_memory->lastTemplate();
+    if (last.isEmpty())
+        m_template->setCurrentIndex(int(m_templates.size() - ledger::usualTemplates().size()));
+}
+
+void PlanView::editTemplate()
+{
+    TemplateDialog dialog(m_templates[std::size_t(m_template->currentIndex())], m_host->wording(),
+                          this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (dialog.forgotten())
+        m_memory->forgetTemplate(dialog.sheet().name);
+    else
+        m_memory->remember(dialog.sheet());
+    m_memory->setLastTemplate(dialog.forgotten() ? QString() : templateName(dialog.sheet()));
+    fillTemplates();
+    reckonNow();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,93 @@
+// Before the run: films, tank, thermometer and times on the left, the bottles proposed in the
+// middle, the sheet that comes of it on the right.
+#pragma once
+
+// First: moc loses its way in the standard headers of the core without it.
+#include <QWidget>
+
+#include "app/bench/bench_memory.h"
+#include "app/bench/plan_reckoning.h"
+#include "app/bench/run_host.h"
+#include "core/ledger/run_clock.h"
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QSpinBox;
+
+namespace ullage::app
+{
+
+class BaseTimesEdit;
+class BathCards;
+class CautionBox;
+class FilmsEdit;
+class QuantityEdit;
+class StepList;
+class TankEdit;
+
+class PlanView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock steady,
+             QWidget* parent = nullptr);
+
+    /// Reads the bottles anew and reckons again.
+    void refresh();
+    /// A fresh plan; films of a split that are still to come, if there are any.
+    void startAnew();
+    /// While a run is waiting to be taken up again no other can start.
+    void setBlocked(bool blocked);
+    /// Takes a bottle for its bath ("Run film" on the shelf).
+    void choose(const std::string& batch);
+
+signals:
+    void ready(const ullage::ledger::RunState& state);
+    void refused(const QString& why);
+
+private:
+    QWidget* loadSide();
+    QWidget* bottleSide();
+    QWidget* sheetSide();
+    [[nodiscard]] PlanWishes wishes() const;
+    void reckonNow();
+    void showSheet(const PlanWishes& wishes);
+    void showSplit(const PlanWishes& wishes);
+    void takeFirstPart();
+    void start();
+    void fillTemplates();
+    void editTemplate();
+    void fillBaseTimes();
+
+    RunHost* m_host;
+    BenchMemory* m_memory;
+    ledger::SteadyClock m_steady;
+    std::vector<ledger::Judged> m_judged;
+    Reckoning m_reckoning;
+    std::map<formulary::Role, std::string> m_chosen;
+    std::vector<ledger::RunFilm> m_later; ///< of a split load, still to come
+    std::vector<ledger::RunTemplate> m_templates;
+    std::string m_baseFor; ///< the solution whose base times are shown
+    bool m_blocked = false;
+
+    FilmsEdit* m_films;
+    TankEdit* m_tank;
+    QuantityEdit* m_temperature;
+    BaseTimesEdit* m_base;
+    QSpinBox* m_parts;
+    QCheckBox* m_oneShot;
+    QCheckBox* m_tabular;
+    QComboBox* m_template;
+    BathCards* m_baths;
+    QWidget* m_splitBox;
+    QLabel* m_split;
+    StepList* m_list;
+    QLabel* m_note;
+    QLabel* m_problem;
+    QPushButton* m_start;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,262 @@
+// The run as it goes: what the keys do, what is shown and heard.
+#include "app/bench/run_view.h"
+
+#include "app/bench/agitation_strip.h"
+#include "app/bench/bench_words.h"
+#include "app/bench/big_clock.h"
+#include "app/bench/cue_panel.h"
+#include "app/bench/reading_box.h"
+#include "app/bench/step_list.h"
+#include "app/bench/tank_side.h"
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+
+#include <QApplication>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+
+#include <cmath>
+
+namespace ullage::app
+{
+
+using chemistry::Seconds;
+using ledger::RunPhase;
+
+namespace
+{
+
+constexpr double kSoon = 10; // s before the end of a step
+
+// The button that the Tab key went to keeps the Space bar for itself.
+QPushButton* tabbedButton(const QWidget* view, const QPushButton* hold)
+{
+    auto* button = qobject_cast<QPushButton*>(QApplication::focusWidget());
+    return button && button != hold && view->isAncestorOf(button) ? button : nullptr;
+}
+
+} // namespace
+
+QString RunView::bottle(const ledger::RunStep& step) const
+{
+    const auto state = m_run->state();
+    const ledger::RunBath* bath = state.bath(step.batch);
+    return bath ? QString::fromStdString(bath->name) : QString();
+}
+
+QStringList RunView::titles() const
+{
+    QStringList titles;
+    for (const ledger::RunStep& step : m_run->state().sheet.steps)
+        titles << stepTitle(step, bottle(step));
+    return titles;
+}
+
+void RunView::space()
+{
+    if (!m_run)
+        return;
+    if (auto* button = tabbedButton(this, m_hold); button && sender() != m_hold) {
+        button->click();
+        return;
+    }
+    switch (m_run->phase()) {
+    case RunPhase::Ready:
+        m_run->start();
+        break;
+    case RunPhase::Running:
+        m_run->hold();
+        break;
+    case RunPhase::Held:
+        m_run->goOn();
+        break;
+    case RunPhase::Done:
+        return;
+    }
+    showStep();
+    emit stepChanged();
+}
+
+void RunView::enter()
+{
+    if (!m_run)
+        return;
+    if (m_reading->isOpen()) {
+        m_reading->take();
+        return;
+    }
+    if (m_run->phase() == RunPhase::Ready)
+        m_run->start();
+    else
+        m_run->next();
+    showStep();
+    emit stepChanged();
+    if (m_run->phase() == RunPhase::Done)
+        emit finished();
+}
+
+void RunView::skip()
+{
+    if (!m_run || m_run->phase() == RunPhase::Ready)
+        return;
+    m_run->skip();
+    showStep();
+    emit stepChanged();
+    if (m_run->phase() == RunPhase::Done)
+        emit finished();
+}
+
+void RunView::back()
+{
+    if (!m_run)
+        return;
+    m_run->back();
+    showStep();
+    emit stepChanged();
+}
+
+void RunView::takeReading()
+{
+    if (m_run && !m_reading->isOpen())
+        m_reading->open(*m_run, titles(), m_wording);
+}
+
+bool RunView::escape()
+{
+    if (m_reading->isOpen()) {
+        m_reading->close();
+        return true;
+    }
+    if (m_full) {
+        emit fullWanted(false);
+        return true;
+    }
+    return false;
+}
+
+void RunView::showStep()
+{
+    const ledger::RunState state = m_run->state();
+    const QStringList names = titles();
+    std::vector<StepRow> rows;
+    for (std::size_t i = 0; i < state.times.size(); ++i) {
+        const ledger::StepTime& time = state.times[i];
+        const bool past = time.ended.has_value();
+        rows.push_back({names[int(i)], timeText(past ? time.real : time.target),
+                        past && !time.skipped, time.skipped,
+                        i == state.current && state.phase != RunPhase::Done});
+    }
+    m_list->setRows(rows);
+    const QRect row = m_list->rowRect(int(state.current));
+    m_scroll->ensureVisible(row.center().x(), row.center().y(), 0, row.height());
+    const ledger::RunStep& step = m_run->step();
+    m_title->setText(names[int(state.current)]);
+    m_count->setText(tr("step %1 of %2").arg(state.current + 1).arg(rows.size()));
+    m_strip->setStep(step.agitation, m_run->target());
+    m_caution->setText(stepCaution(step, bottle(step)));
+    m_caution->setVisible(!m_caution->text().isEmpty());
+    const bool last = state.current + 1 == rows.size();
+    m_next->setText(state.phase == RunPhase::Ready ? tr("Start the clock")
+                    : last                         ? nextText({})
+                           : nextText(state.sheet.steps[state.current + 1].kind));
+    m_hold->setText(state.phase == RunPhase::Held ? tr("Go on") : tr("Hold"));
+    m_hold->setEnabled(state.phase == RunPhase::Running || state.phase == RunPhase::Held);
+    m_skip->setEnabled(m_hold->isEnabled());
+    m_back->setEnabled(state.current > 0);
+    m_side->setRun(state, m_wording);
+    showClock();
+}
+
+void RunView::showClock()
+{
+    const Seconds left = m_run->left();
+    const RunPhase phase = m_run->phase();
+    const bool over = left < Seconds(0);
+    const QString of = timeText(m_run->target());
+    m_clock->show(left,
+                  over                       ? BigClock::State::Over
+                  : phase == RunPhase::Held  ? BigClock::State::Held
+                  : phase == RunPhase::Ready ? BigClock::State::Waiting
+                                             : BigClock::State::Running,
+                  phase == RunPhase::Held ? tr("on hold, left of %1").arg(of)
+                  : over                  ? tr("over %1").arg(of)
+                                          : tr("left of %1").arg(of));
+    m_strip->setNow(m_run->elapsed());
+    const ledger::RunStep& step = m_run->step();
+    const auto cue = m_run->cue();
+    const auto until = cue.change ? clockText(*cue.change) : QString();
+    QString words;
+    auto mood = CuePanel::Mood::Calm;
+    if (phase == RunPhase::Ready) {
+        words = tr("Ready: pour, then start");
+    } else if (phase == RunPhase::Held) {
+        words = tr("On hold: the film is still in the bath");
+    } else if (left <= Seconds(0)) {
+        words = tr("Time is up: next step");
+        mood = CuePanel::Mood::Urgent;
+    } else if (cue.agitate) {
+        words = tr("Agitate now, %1 more").arg(until);
+        mood = CuePanel::Mood::Act;
+    } else if (cue.change) {
+        words = tr("Agitate in %1").arg(until);
+    } else {
+        words = tr("Nothing to do for %1").arg(clockText(left));
+    }
+    m_cue->show(words, agitationText(step.agitation), mood, m_cues.visual);
+
+    const Seconds rest = m_run->leftOfRun();
+    const auto ends =
+        chemistry::addDays(m_run->state().savedAt, chemistry::Days(rest.value() / 86'400));
+    QStringList footer{
+        tr("Whole run %1 · ends about %2")
+            .arg(timeText(m_run->state().sheet.whole()),
+                 m_wording.locale.toString(localTime(ends).time(), QLocale::ShortFormat))};
+    const auto state = m_run->state();
+    for (const ledger::RunStep& s : state.sheet.steps)
+        if (s.kind == ledger::StepKind::Fix && state.sheet.fixing)
+            footer << fixSourceText(*state.sheet.fixing, s.source, m_wording);
+    footer << tr("Nothing is counted until the run is logged");
+    m_footer->setText(footer.join(u'\n'));
+}
+
+void RunView::tick()
+{
+    if (!m_run || m_run->phase() == RunPhase::Done)
+        return;
+    showClock();
+    m_reading->tick();
+    sound();
+}
+
+void RunView::sound()
+{
+    if (m_run->phase() != RunPhase::Running)
+        return;
+    const auto play = [this](CueTone tone) {
+        if (m_cues.sound)
+            m_sounds->play(tone);
+    };
+    if (m_run->current() != m_heardStep) {
+        m_heardStep = m_run->current();
+        m_heardAgitate = m_heardSoon = m_heardOver = false;
+    }
+    const Seconds left = m_run->left();
+    const bool agitate = m_run->cue().agitate;
+    if (left <= Seconds(0)) {
+        if (!m_heardOver)
+            play(CueTone::StepOver);
+        m_heardOver = m_heardSoon = true;
+        m_heardAgitate = false;
+        return;
+    }
+    m_heardOver = false; // a reading may have given the step more time
+    if (left <= Seconds(kSoon) && !m_heardSoon && m_run->target() > Seconds(2 * kSoon))
+        play(CueTone::StepSoon);
+    m_heardSoon = left <= Seconds(kSoon);
+    if (agitate != m_heardAgitate)
+        play(agitate ? CueTone::Agitate : CueTone::Rest);
+    m_heardAgitate = agitate;
+}
+
+} // namespace ullage::app

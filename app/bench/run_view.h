@@ -1,0 +1,117 @@
+// The run itself: the sheet, the clock and what is in the tank.
+//
+// Space holds and goes on, Enter goes to the next step, S skips, B goes back, T takes a reading.
+// The view drives a RunClock that it does not own, and says when something changed that must be
+// saved.
+#pragma once
+
+// First: moc loses its way in the standard headers of the core without it.
+#include <QWidget>
+
+#include "app/bench/bench_memory.h"
+#include "app/bench/cues.h"
+#include "app/words/units.h"
+#include "core/ledger/run_clock.h"
+
+class QCheckBox;
+class QLabel;
+class QPushButton;
+class QScrollArea;
+
+namespace ullage::app
+{
+
+class AgitationStrip;
+class BigClock;
+class Card;
+class CuePanel;
+class ReadingBox;
+class StepList;
+class TankSide;
+
+class RunView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit RunView(Sounds& sounds, QWidget* parent = nullptr);
+
+    /// The run must outlive the view's use of it; null to let it go.
+    void setRun(ledger::RunClock* run, const Wording& wording);
+    void setCues(BenchCues cues);
+    /// Only the clock, as large as the window.
+    void setFull(bool full);
+    [[nodiscard]] bool isFull() const { return m_full; }
+    /// A line under the sheet: that the run could not be saved, or that the screen may go dark.
+    void setTrouble(const QString& text);
+
+    // What the keys do.
+    void space();
+    void enter();
+    void skip();
+    void back();
+    void takeReading();
+    /// True if there was something to close.
+    bool escape();
+
+public slots:
+    /// Looks at the clock; called ten times a second.
+    void tick();
+
+signals:
+    void stepChanged();
+    void finished();
+    void cuesChanged(ullage::app::BenchCues cues);
+    void fullWanted(bool full);
+    void darkRoomWanted();
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    QWidget* sheetCard();
+    QWidget* clockCard();
+    QWidget* buttons();
+    QWidget* tools();
+    void showStep();
+    void showClock();
+    void sound();
+    [[nodiscard]] QString bottle(const ledger::RunStep& step) const;
+    [[nodiscard]] QStringList titles() const;
+
+    Sounds* m_sounds;
+    ledger::RunClock* m_run = nullptr;
+    Wording m_wording;
+    BenchCues m_cues;
+    bool m_full = false;
+
+    // What was heard last, so that every cue sounds once.
+    std::size_t m_heardStep = 0;
+    bool m_heardAgitate = false;
+    bool m_heardSoon = false;
+    bool m_heardOver = false;
+
+    QWidget* m_sheet;
+    StepList* m_list;
+    QScrollArea* m_scroll;
+    QLabel* m_footer;
+    QLabel* m_trouble;
+    QLabel* m_title;
+    QLabel* m_count;
+    BigClock* m_clock;
+    AgitationStrip* m_strip;
+    CuePanel* m_cue;
+    ReadingBox* m_reading;
+    QLabel* m_caution;
+    QPushButton* m_hold;
+    QPushButton* m_skip;
+    QPushButton* m_next;
+    QPushButton* m_back;
+    QPushButton* m_thermometer;
+    QPushButton* m_fullButton;
+    QCheckBox* m_sound;
+    QCheckBox* m_visual;
+    TankSide* m_side;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,370 @@
+// The bench driven as a person drives it: planned, run by keys, logged, killed and taken up again.
+#include "bench_kit.h"
+
+#include "app/bench/agitation_strip.h"
+#include "app/bench/big_clock.h"
+#include "app/bench/cue_panel.h"
+#include "app/bench/run_view.h"
+#include "app/bench/step_list.h"
+#include "app/widgets/quantity_edit.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+namespace ullage::app
+{
+namespace
+{
+
+using chemistry::Seconds;
+using ledger::RunPhase;
+using Stage = BenchPage::Stage;
+
+template <class Widget>
+Widget* visible(const QWidget& page)
+{
+    for (Widget* widget : page.findChildren<Widget*>())
+        if (widget->isVisible())
+            return widget;
+    return nullptr;
+}
+
+TEST(BenchPage, WholeRunOfTwoFilmsByTheKeyboardAlone)
+{
+    Bench bench(false);
+    BenchPage& page = bench.open();
+    bench.tabTo("filmName");
+    bench.type("Harbour");
+    bench.tabTo("addFilm");
+    bench.key(Qt::Key_Space);
+    ASSERT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("filmName"));
+    bench.type("Ferry");
+    bench.tabTo("baseTime");
+    bench.type("10:00");
+    bench.tabTo("start");
+    bench.key(Qt::Key_Space);
+    ASSERT_EQ(page.stage(), Stage::Run);
+    EXPECT_EQ(page.run()->phase(), RunPhase::Ready);
+
+    bench.key(Qt::Key_Space); // starts the clock
+    EXPECT_EQ(page.run()->phase(), RunPhase::Running);
+    for (int step = 0; step < 10; ++step) {
+        const double target = page.run()->target().value();
+        bench.pass(target);
+        if (step == 1) { // a hold of half a minute in the middle of things
+            bench.key(Qt::Key_Space);
+            EXPECT_EQ(page.run()->phase(), RunPhase::Held);
+            bench.pass(30);
+            bench.key(Qt::Key_Space);
+            bench.pass(5); // and it runs over by five seconds
+        }
+        bench.key(Qt::Key_Return);
+    }
+    ASSERT_EQ(page.stage(), Stage::Finish);
+    EXPECT_EQ(bench.batch(bench.dev).filmsDone.value(), 0)
+        << "nothing is counted until it is logged";
+    bench.tabTo("lost");
+    bench.key(Qt::Key_Home);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
+    bench.type("20 ml");
+    bench.tabTo("air");
+    bench.key(Qt::Key_Down); // squeezed out
+    bench.tabTo("log");
+    bench.key(Qt::Key_Space);
+
+    EXPECT_EQ(page.stage(), Stage::Plan);
+    const ledger::Batch dev = bench.batch(bench.dev);
+    EXPECT_NEAR(dev.filmsDone.value(), 2, 1e-9);
+    EXPECT_NEAR(dev.volume.value(), 980, 1e-9);
+    EXPECT_NEAR(dev.standing.air.volume.value(), 0, 1e-9) << "squeezed out";
+    const ledger::Batch fix = bench.batch(bench.fix);
+    EXPECT_NEAR(fix.filmsDone.value(), 2, 1e-9);
+    EXPECT_NEAR(fix.volume.value(), 1000, 1e-9);
+    EXPECT_NEAR(fix.standing.air.volume.value(), 30, 1e-9);
+    const auto films = bench.shelf.store.films();
+    ASSERT_EQ(films.size(), 2u);
+    EXPECT_EQ(films[0].name, "Harbour");
+    EXPECT_EQ(films[1].name, "Ferry");
+    EXPECT_EQ(films[0].run, films[1].run);
+    const auto events = *bench.shelf.book->events(bench.dev);
+    const auto times = ledger::readTimesNote(std::get<ledger::Noted>(events.back().what).text);
+    ASSERT_TRUE(times);
+    EXPECT_EQ(times->run, films[0].run);
+    ASSERT_EQ(times->steps.size(), 10u);
+    EXPECT_EQ(times->steps[1], (ledger::StepDone{"develop", Seconds(600), Seconds(635)}));
+    EXPECT_EQ(times->steps[0], (ledger::StepDone{"pre-wet", Seconds(180), Seconds(180)}));
+    EXPECT_FALSE(QFile::exists(bench.host.runFile()));
+}
+
+TEST(BenchPage, KilledInTheMiddleOfDevelopingAndTakenUpAtTheRightSecond)
+{
+    Bench bench;
+    bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    bench.pass(180);
+    bench.key(Qt::Key_Return);
+    bench.pass(203.5); // the last save is a moment ago, not now
+    bench.kill();
+    bench.shelf.now += std::chrono::milliseconds(41'500);
+    bench.steady = std::chrono::milliseconds(7); // the machine was started anew
+
+    BenchPage& page = bench.open();
+    EXPECT_EQ(page.stage(), Stage::Plan);
+    EXPECT_FALSE(bench.find("start")->isEnabled()) << "another run would overwrite this one";
+    ASSERT_TRUE(bench.find("bannerGoOn")->isVisible());
+    bench.click("bannerGoOn");
+    ASSERT_EQ(page.stage(), Stage::Run);
+    EXPECT_EQ(page.run()->current(), 1u);
+    EXPECT_NEAR(page.run()->elapsed().value(), 245, 0.11);
+    EXPECT_EQ(visible<BigClock>(page)->text(), QStringLiteral("5:55"));
+    while (page.stage() == Stage::Run) {
+        bench.pass(std::max(1.0, page.run()->left().value()));
+        bench.key(Qt::Key_Return);
+    }
+    bench.click("log");
+    EXPECT_NEAR(bench.batch(bench.dev).filmsDone.value(), 1, 1e-9);
+    const auto events = *bench.shelf.book->events(bench.dev);
+    const auto times = ledger::readTimesNote(std::get<ledger::Noted>(events.back().what).text);
+    EXPECT_NEAR(times->steps[1].real.value(), 600, 1);
+}
+
+TEST(BenchPage, AfterACrashItCanBeLoggedAsFarAsItGot)
+{
+    Bench bench;
+    bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    bench.key(Qt::Key_Return);
+    bench.pass(60);
+    bench.kill();
+    bench.shelf.days(1);
+    BenchPage& page = bench.open();
+    bench.click("bannerLog");
+    ASSERT_EQ(page.stage(), Stage::Finish);
+    const auto ticks = page.findChildren<QCheckBox*>(QStringLiteral("used"));
+    ASSERT_EQ(ticks.size(), 2);
+    EXPECT_TRUE(ticks[0]->isChecked());
+    EXPECT_FALSE(ticks[1]->isChecked()) << "the fixer was never reached";
+    bench.click("log");
+    EXPECT_NEAR(bench.batch(bench.dev).filmsDone.value(), 1, 1e-9);
+    EXPECT_NEAR(bench.batch(bench.fix).filmsDone.value(), 0, 1e-9);
+}
+
+TEST(BenchPage, ARunLoggedJustBeforeTheEndIsNotLoggedTwice)
+{
+    Bench bench;
+    bench.open();
+    bench.click("start");
+    while (bench.page->stage() == Stage::Run) {
+        bench.pass(2);
+        bench.key(Qt::Key_Return);
+    }
+    bench.key(Qt::Key_Escape);
+    // The file as it lies there between the marking and the removal.
+    ledger::RunState state = bench.page->run()->state();
+    state.loggedAt = ledger::lastBathAt(state);
+    bench.click("log");
+    ASSERT_NEAR(bench.batch(bench.dev).filmsDone.value(), 1, 1e-9);
+    bench.page.reset();
+    ASSERT_TRUE(RunFile(bench.host.runFile()).save(state));
+    BenchPage& page = bench.open();
+    EXPECT_FALSE(page.isRunInHand());
+    EXPECT_FALSE(QFile::exists(bench.host.runFile()));
+    EXPECT_FALSE(bench.find("bannerGoOn")->isVisible());
+}
+
+TEST(BenchPage, AFileThatCannotBeReadIsPutAsideAndSaidSo)
+{
+    Bench bench;
+    bench.putRunFile("{\"type\":\"ullage-run\",\"version\":1,\"phase\":\"run");
+    BenchPage& page = bench.open();
+    EXPECT_FALSE(page.isRunInHand());
+    EXPECT_FALSE(QFile::exists(bench.host.runFile()));
+    EXPECT_TRUE(QFile::exists(bench.host.runFile() + QStringLiteral(".unreadable-1")));
+    EXPECT_TRUE(bench.find("bannerDrop")->isVisible());
+    EXPECT_TRUE(bench.find("start")->isEnabled()) << "a new run can be made all the same";
+}
+
+TEST(BenchPage, AbandonAsksWhichBottlesWereUsed)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    bench.pass(20);
+    bench.click("abandon");
+    ASSERT_EQ(page.stage(), Stage::Finish);
+    EXPECT_FALSE(bench.find("log")->isEnabled()) << "no film went into a bottle yet";
+    bench.click("drop");
+    EXPECT_EQ(page.stage(), Stage::Plan);
+    EXPECT_TRUE(bench.shelf.store.films().empty());
+    EXPECT_FALSE(QFile::exists(bench.host.runFile()));
+}
+
+TEST(BenchPage, AReadingIsShownBeforeItIsAccepted)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    bench.key(Qt::Key_Return);
+    bench.pass(300);
+    bench.key(Qt::Key_T);
+    ASSERT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("reading"));
+    bench.type("19");
+    EXPECT_NEAR(page.run()->left().value(), 300, 1e-6) << "nothing has changed yet";
+    bench.key(Qt::Key_Return);
+    EXPECT_NEAR(page.run()->left().value(), 300 * std::pow(1.9, 0.1), 0.5);
+    EXPECT_EQ(page.run()->current(), 1u) << "Enter in the field is not Next";
+    bench.key(Qt::Key_T);
+    bench.type("9");
+    EXPECT_FALSE(bench.find("takeReading")->isEnabled()) << "hydroquinone does nothing there";
+    bench.key(Qt::Key_Escape);
+    EXPECT_EQ(page.run()->state().readings.size(), 1u);
+}
+
+TEST(BenchPage, CuesSoundOnceEachAndCanBeOff)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    bench.sounds.tones.clear(); // before the step begins: the page's own timer may look at any time
+    bench.key(Qt::Key_Return);
+    bench.pass(75);
+    EXPECT_EQ(bench.sounds.tones,
+              (std::vector{CueTone::Agitate, CueTone::Rest, CueTone::Agitate, CueTone::Rest}));
+    EXPECT_EQ(visible<CuePanel>(page)->text(), QStringLiteral("Agitate in 0:45"));
+    bench.sounds.tones.clear();
+    bench.pass(527); // to 10:02
+    EXPECT_EQ(std::count(bench.sounds.tones.begin(), bench.sounds.tones.end(), CueTone::StepSoon),
+              1);
+    EXPECT_EQ(bench.sounds.tones.back(), CueTone::StepOver);
+    EXPECT_EQ(visible<BigClock>(page)->text(), QStringLiteral("+0:02"));
+    EXPECT_EQ(visible<CuePanel>(page)->mood(), CuePanel::Mood::Urgent);
+    bench.memory.setCues({false, true});
+    page.findChild<RunView*>()->setCues({false, true});
+    bench.sounds.tones.clear();
+    bench.key(Qt::Key_Return);
+    bench.key(Qt::Key_Return);
+    bench.pass(70);
+    EXPECT_TRUE(bench.sounds.tones.empty());
+}
+
+TEST(BenchPage, FullViewAndDarkRoomByKeys)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    bench.click("start");
+    const int before = visible<BigClock>(page)->digitHeight();
+    bench.key(Qt::Key_F11);
+    EXPECT_TRUE(page.isFullView());
+    QApplication::processEvents();
+    EXPECT_GT(visible<BigClock>(page)->digitHeight(), before);
+    bench.key(Qt::Key_Escape);
+    EXPECT_FALSE(page.isFullView());
+    EXPECT_EQ(page.stage(), Stage::Run);
+    bench.key(Qt::Key_D);
+    EXPECT_TRUE(Theme::instance().isDarkRoom());
+    bench.key(Qt::Key_D);
+    EXPECT_FALSE(Theme::instance().isDarkRoom());
+}
+
+TEST(BenchPage, NothingButRedShinesInTheDarkRoom)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    const auto reddest = [&] {
+        QApplication::processEvents();
+        const QImage image = page.grab().toImage().convertToFormat(QImage::Format_RGB32);
+        int other = 0;
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x)
+                other = std::max({other, qGreen(image.pixel(x, y)), qBlue(image.pixel(x, y))});
+        return other;
+    };
+    page.setDarkRoom(true);
+    EXPECT_LE(reddest(), 8) << "plan";
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    bench.key(Qt::Key_Return);
+    bench.pass(62);
+    EXPECT_LE(reddest(), 8) << "run";
+    bench.key(Qt::Key_T);
+    EXPECT_LE(reddest(), 8) << "reading";
+    bench.key(Qt::Key_Escape);
+    bench.click("abandon");
+    EXPECT_LE(reddest(), 8) << "finish";
+    page.setDarkRoom(false);
+    EXPECT_GT(reddest(), 200);
+}
+
+TEST(BenchPage, ASecondThumbOnSkipOrBackDoesWhatItSays)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_S);
+    EXPECT_EQ(page.run()->current(), 0u) << "not begun yet";
+    bench.key(Qt::Key_Return);
+    EXPECT_EQ(page.run()->phase(), RunPhase::Running);
+    bench.pass(5);
+    bench.key(Qt::Key_S);
+    EXPECT_EQ(page.run()->current(), 1u);
+    EXPECT_TRUE(visible<StepList>(page)->rows()[0].skipped);
+    bench.key(Qt::Key_B);
+    EXPECT_EQ(page.run()->current(), 0u);
+    EXPECT_NEAR(page.run()->elapsed().value(), 5, 1e-9);
+}
+
+TEST(BenchPage, RealClockAtTenfoldSpeed)
+{
+    Bench bench;
+    ledger::RunTemplate quick{
+        "quick",
+        {},
+        {{ledger::StepKind::PreWet, Seconds(5), 1, {}},
+         {ledger::StepKind::Develop,
+          {},
+          1,
+          {ledger::AgitationKind::Intervals, Seconds(5), Seconds(2), Seconds(5)}},
+         {ledger::StepKind::PourBack, Seconds(3), 1, {}},
+         {ledger::StepKind::Fix, Seconds(8), 1, {}},
+         {ledger::StepKind::PourBack, Seconds(3), 1, {}}}};
+    bench.memory.remember(quick);
+    bench.memory.setLastTemplate(QStringLiteral("quick"));
+    bench.host.setBaseTimes("mq", {{chemistry::Celsius(20), Seconds(20)}});
+    const auto start = std::chrono::steady_clock::now();
+    const auto fast = [start] {
+        return std::chrono::duration_cast<std::chrono::milliseconds>(
+            (std::chrono::steady_clock::now() - start) * 10);
+    };
+    const auto wall = bench.shelf.now;
+    bench.clocks = {fast, [=] { return wall + fast(); }};
+    BenchPage& page = bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    while (page.stage() == Stage::Run) {
+        ASSERT_TRUE(QTest::qWaitFor([&] { return page.run()->left() <= Seconds(0); }, 10'000));
+        bench.key(Qt::Key_Return);
+    }
+    const ledger::RunState state = page.run()->state();
+    const double planned[]{5, 20, 3, 8, 3};
+    for (int i = 0; i < 5; ++i) {
+        EXPECT_GE(state.times[std::size_t(i)].real.value(), planned[i]);
+        EXPECT_LT(state.times[std::size_t(i)].real.value(), planned[i] + 6) << "the page was late";
+    }
+    EXPECT_TRUE(
+        std::count(bench.sounds.tones.begin(), bench.sounds.tones.end(), CueTone::Agitate) >= 2);
+    bench.shelf.now = wall + fast();
+    bench.click("log");
+    EXPECT_NEAR(bench.batch(bench.dev).filmsDone.value(), 1, 1e-9);
+    EXPECT_NEAR(bench.batch(bench.fix).filmsDone.value(), 1, 1e-9);
+}
+
+} // namespace
+} // namespace ullage::app

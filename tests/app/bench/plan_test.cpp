@@ -1,0 +1,188 @@
+// Planning: what is proposed, tested in place, split, and remembered.
+#include "bench_kit.h"
+
+#include "app/bench/run_codec.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+
+namespace ullage::app
+{
+namespace
+{
+
+using chemistry::Celsius;
+using chemistry::Millilitres;
+using chemistry::Seconds;
+
+QString words(const BenchPage& page)
+{
+    QStringList all;
+    for (const QLabel* label : page.findChildren<QLabel*>())
+        if (label->isVisible())
+            all << label->text();
+    return all.join(u'\n');
+}
+
+QSpinBox* pieces(const BenchPage& page)
+{
+    for (QSpinBox* box : page.findChildren<QSpinBox*>())
+        if (box->accessibleName() == QStringLiteral("Number of films"))
+            return box;
+    return nullptr;
+}
+
+TEST(BenchPlan, SaysWhichBottleWhyAndWhatIsNext)
+{
+    Bench bench;
+    bench.shelf.days(4);
+    bench.shelf.mix("mq", "b3", "Dev 15");
+    BenchPage& page = bench.open();
+    const QString text = words(page);
+    EXPECT_TRUE(text.contains(QStringLiteral("Dev 14")));
+    EXPECT_TRUE(text.contains(QStringLiteral("The oldest that can still take this load.")));
+    EXPECT_TRUE(text.contains(QStringLiteral("Next best: Dev 15")));
+    EXPECT_TRUE(text.contains(QStringLiteral("4 day")));
+}
+
+TEST(BenchPlan, DueClearingTestIsMadeInPlace)
+{
+    Bench bench;
+    bench.shelf.days(40);
+    BenchPage& page = bench.open();
+    auto* start = qobject_cast<QPushButton*>(bench.find("start"));
+    EXPECT_EQ(start->text(), QStringLiteral("To the clock without the test"));
+    auto* time = qobject_cast<QLineEdit*>(bench.find("clearingTime"));
+    ASSERT_TRUE(time);
+    QTest::keyClicks(time, QStringLiteral("1:30"));
+    bench.click("enterTest");
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    EXPECT_EQ(start->text(), QStringLiteral("To the clock"));
+    EXPECT_TRUE(words(page).contains(QStringLiteral("clearing time of 1:30")));
+    bench.click("start");
+    const auto state = page.run()->state();
+    EXPECT_EQ(state.sheet.steps[4].planned, Seconds(180));
+    EXPECT_EQ(state.sheet.steps[4].source, ledger::TimeSource::ClearingTest);
+}
+
+TEST(BenchPlan, ALoadTooBigIsSplitAndTheRestComesAfter)
+{
+    Bench bench;
+    bench.memory.remember(ledger::Tank{"one film", Millilitres(600), {{"135-36", 1, {}}}});
+    BenchPage& page = bench.open();
+    pieces(page)->setValue(2);
+    QApplication::processEvents();
+    EXPECT_TRUE(words(page).contains(QStringLiteral("Split it into 2")));
+    bench.click("takeFirstPart");
+    EXPECT_EQ(pieces(page)->value(), 1);
+    EXPECT_TRUE(words(page).contains(QStringLiteral("Still to come")));
+    bench.click("start");
+    while (page.stage() == BenchPage::Stage::Run) {
+        bench.pass(1);
+        bench.key(Qt::Key_Return);
+    }
+    bench.click("log");
+    EXPECT_EQ(page.stage(), BenchPage::Stage::Plan);
+    EXPECT_EQ(pieces(page)->value(), 1) << "the second part";
+    EXPECT_FALSE(words(page).contains(QStringLiteral("Still to come")));
+}
+
+TEST(BenchPlan, NoTimeOfTheMakerNoRun)
+{
+    Bench bench(false);
+    BenchPage& page = bench.open();
+    EXPECT_FALSE(bench.find("start")->isEnabled());
+    EXPECT_TRUE(words(page).contains(QStringLiteral("needs a figure of the film's maker")));
+}
+
+TEST(BenchPlan, RemembersTankTimesAndTemplate)
+{
+    Bench bench;
+    bench.open();
+    bench.click("start");
+    EXPECT_EQ(bench.memory.tanks().front().volume, Millilitres(600));
+    EXPECT_EQ(bench.host.baseTimes("mq").size(), 1u);
+    const ledger::RunTemplate mine{"mine", {}, ledger::usualTemplates()[1].steps};
+    bench.memory.remember(mine);
+    ASSERT_EQ(bench.memory.templates().size(), 4u);
+    EXPECT_EQ(bench.memory.templates()[0], mine);
+    bench.memory.forgetTemplate("mine");
+    EXPECT_EQ(bench.memory.templates().size(), 3u);
+    const ledger::Tank tank{"drum", Millilitres(900), {{"120", 3, Millilitres(300)}}};
+    bench.memory.remember(tank);
+    bench.settings.sync();
+    QSettings again(bench.settings.fileName(), QSettings::IniFormat);
+    EXPECT_EQ(BenchMemory(again).tanks().front(), tank);
+}
+
+TEST(RunCodec, EveryFieldComesBack)
+{
+    Bench bench;
+    bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    bench.pass(10);
+    bench.key(Qt::Key_Return);
+    bench.pass(31.25);
+    ASSERT_TRUE(bench.page->run()->accept(Celsius(19.5)));
+    ledger::RunState state = bench.page->run()->state();
+    state.films[0].exposureIndex = 400;
+    state.films[0].name = "Hafen “früh”";
+    state.loggedAt = state.savedAt;
+    const QByteArray json = runToJson(state);
+    const auto again = runFromJson(json);
+    ASSERT_TRUE(again) << again.error().field;
+    EXPECT_EQ(runToJson(*again), json);
+    EXPECT_EQ(again->films, state.films);
+    EXPECT_EQ(again->tank, state.tank);
+    EXPECT_EQ(again->sheet.steps, state.sheet.steps);
+    EXPECT_EQ(again->sheet.basis.pairs, state.sheet.basis.pairs);
+    EXPECT_EQ(again->savedAt, state.savedAt);
+    EXPECT_EQ(again->current, 1u);
+    EXPECT_EQ(again->times[1].real, state.times[1].real);
+    EXPECT_EQ(again->times[1].target, state.times[1].target);
+    EXPECT_EQ(again->readings.size(), 1u);
+}
+
+TEST(RunCodec, RefusesWhatIsNotOurs)
+{
+    EXPECT_FALSE(runFromJson(""));
+    EXPECT_FALSE(runFromJson("[1,2"));
+    EXPECT_FALSE(runFromJson("{\"type\":\"other\"}"));
+    EXPECT_EQ(runFromJson("{\"type\":\"ullage-run\",\"version\":2}").error().code,
+              ErrorCode::NewerBook);
+    Bench bench;
+    bench.open();
+    bench.click("start");
+    const QByteArray json = runToJson(bench.page->run()->state());
+    ASSERT_TRUE(runFromJson(json));
+    for (const auto& [from, to] : {std::pair{"\"current\":0", "\"current\":99"},
+                                   {"\"current\":0", "\"current\":-1"},
+                                   {"\"real_s\":0", "\"real_s\":-5"},
+                                   {"\"kind\":\"fix\"", "\"kind\":\"tea\""},
+                                   {"\"phase\":\"ready\"", "\"phase\":\"asleep\""}}) {
+        QByteArray bad = json;
+        bad.replace(from, to);
+        ASSERT_NE(bad, json) << from;
+        EXPECT_FALSE(runFromJson(bad)) << to;
+    }
+    for (qsizetype cut = 0; cut < json.size(); cut += 97)
+        EXPECT_FALSE(runFromJson(json.left(cut)));
+}
+
+TEST(RunFile, AFolderThatCannotBeWrittenIsARefusal)
+{
+    Bench bench;
+    bench.open();
+    bench.click("start");
+    const RunFile nowhere(bench.folder.filePath(QStringLiteral("no/such/folder/run")));
+    EXPECT_EQ(nowhere.save(bench.page->run()->state()).error().code, ErrorCode::StoreFailed);
+    EXPECT_TRUE(nowhere.load().has_value());
+    EXPECT_FALSE(nowhere.load()->has_value());
+}
+
+} // namespace
+} // namespace ullage::app
