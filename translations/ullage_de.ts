@@ -3259,6 +3259,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>&amp;Discard…</source>
         <translation>Entso&amp;rgen…</translation>
     </message>
+    <message>
+        <source>Plan a run on the &amp;Bench</source>
+        <translation>Durchgang am &amp;Arbeitsplatz planen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::BottleDialog</name>
@@ -4235,10 +4239,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Für diese Temperatur gibt der Hersteller keine Zeit an: von der nächsten aus gerechnet.</translation>
     </message>
     <message>
-        <source>Outside the usual 18 to 24 °C.</source>
-        <translation>Außerhalb der üblichen 18 bis 24 °C.</translation>
-    </message>
-    <message>
         <source>A run is waiting to be taken up: see above.</source>
         <translation>Ein Durchgang wartet darauf, weiterzugehen: siehe oben.</translation>
     </message>
@@ -4321,6 +4321,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Edit the template</source>
         <translation>Vorlage ändern</translation>
+    </message>
+    <message>
+        <source>Outside the usual %1 to %2.</source>
+        <translation>Außerhalb der üblichen %1 bis %2.</translation>
     </message>
 </context>
 <context>
@@ -4567,20 +4571,12 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Überspringen</translation>
     </message>
     <message>
-        <source>Space: hold / go on · Enter: next step · S: skip · Esc: leave full view</source>
-        <translation>Leertaste: anhalten / weiter · Eingabe: nächster Schritt · S: überspringen · Esc: Vollansicht verlassen</translation>
-    </message>
-    <message>
         <source>Thermometer (T)</source>
         <translation>Thermometer (T)</translation>
     </message>
     <message>
         <source>Back (B)</source>
         <translation>Zurück (B)</translation>
-    </message>
-    <message>
-        <source>Full view (F11)</source>
-        <translation>Vollansicht (F11)</translation>
     </message>
     <message>
         <source>Dark room (D)</source>
@@ -4597,6 +4593,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Leave full view (Esc)</source>
         <translation>Vollansicht verlassen (Esc)</translation>
+    </message>
+    <message>
+        <source>Space: hold / go on · Enter: next step · S: skip</source>
+        <translation>Leertaste: anhalten / weiter · Eingabe: nächster Schritt · S: überspringen</translation>
+    </message>
+    <message>
+        <source>Full view (F)</source>
+        <translation>Vollansicht (F)</translation>
     </message>
 </context>
 <context>

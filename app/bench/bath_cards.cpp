@@ -10,6 +10,7 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPointer>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -27,32 +28,10 @@ namespace
 
 VerdictLook look(ledger::Verdict verdict) { return static_cast<VerdictLook>(verdict); }
 
-// As tall as its words at its present width: a plain label in a stack keeps the height it guessed
-// before it had one.
-class Words : public QLabel
-{
-public:
-    explicit Words(const QString& text) : QLabel(text)
-    {
-        setWordWrap(true);
-        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-        policy.setHeightForWidth(true);
-        setSizePolicy(policy);
-    }
-    [[nodiscard]] QSize sizeHint() const override { return {200, heightForWidth(width())}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {60, heightForWidth(width())}; }
-
-protected:
-    void resizeEvent(QResizeEvent* event) override
-    {
-        QLabel::resizeEvent(event);
-        updateGeometry();
-    }
-};
-
 QLabel* words(const QString& text, Tone tone)
 {
-    auto* label = new Words(text);
+    auto* label = new QLabel(text);
+    label->setWordWrap(true);
     setTone(label, tone);
     return label;
 }
@@ -84,7 +63,7 @@ void BathCards::show(const Reckoning& reckoning, const PlanWishes& wishes, const
             column->addWidget(card(none, reckoning, wishes, wording));
         }
     }
-    column->addStretch();
+    column->addStretch(1); // a card grows as gladly as a plain stretch
     if (m_cards) {
         m_cards->hide();
         m_cards->deleteLater(); // one of its lists may be sending this signal
@@ -183,11 +162,18 @@ void BathCards::addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath, c
     if (!has(PlanProblemCode::TestFirst))
         return;
     if (role == Role::Fixer) {
-        auto* box = new ClearingBox(name, m_steady, wording);
-        box->setTemperature(wishes.temperature);
+        // A leader may lie in the fixer while the films are typed: the watch goes on.
+        QPointer<ClearingBox>& box = m_tests[batch];
+        if (!box) {
+            box = new ClearingBox(name, m_steady, wording);
+            box->setTemperature(wishes.temperature);
+            connect(box, &ClearingBox::tested, this,
+                    [this, batch](const ledger::ClearingTested& test) {
+                        m_tests.erase(batch);
+                        emit happened(batch, test);
+                    });
+        }
         body->addWidget(box);
-        connect(box, &ClearingBox::tested, this,
-                [this, batch](const ledger::ClearingTested& test) { emit happened(batch, test); });
     } else {
         addLook(body, batch, name);
     }

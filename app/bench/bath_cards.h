@@ -2,16 +2,22 @@
 #pragma once
 
 // First: moc loses its way in the standard headers of the core without it.
+#include <QPointer>
 #include <QWidget>
 
 #include "app/bench/plan_reckoning.h"
 #include "app/words/units.h"
 #include "core/ledger/run_clock.h"
 
+#include <map>
+#include <string>
+
 class QVBoxLayout;
 
 namespace ullage::app
 {
+
+class ClearingBox;
 
 class BathCards : public QWidget
 {
@@ -40,6 +46,7 @@ private:
     ledger::SteadyClock m_steady;
     QVBoxLayout* m_column;
     QWidget* m_cards = nullptr;
+    std::map<std::string, QPointer<ClearingBox>> m_tests; ///< under way, by batch
 };
 
 } // namespace ullage::app

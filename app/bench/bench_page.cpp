@@ -104,7 +104,7 @@ void BenchPage::makeKeys()
     key(Qt::Key_S, [this] { m_view->skip(); });
     key(Qt::Key_B, [this] { m_view->back(); });
     key(Qt::Key_T, [this] { m_view->takeReading(); });
-    key(Qt::Key_F11, [this] { setFullView(!m_full); });
+    key(Qt::Key_F, [this] { setFullView(!m_full); });
     key(Qt::Key_D, [this] { setDarkRoom(!Theme::instance().isDarkRoom()); });
     key(Qt::Key_Escape, [this] { m_view->escape(); });
 }
@@ -199,6 +199,13 @@ void BenchPage::setDarkRoom(bool on)
     showHeader();
     if (stage() == Stage::Run)
         m_view->setFocus();
+}
+
+void BenchPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (stage() == Stage::Plan)
+        m_plan->refresh(); // bottles age while nobody looks
 }
 
 } // namespace ullage::app

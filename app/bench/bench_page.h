@@ -2,7 +2,7 @@
 //
 // The run in hand is saved at every step and every few seconds; a page that is made while such a
 // file lies there offers to go on. In the run: Space holds and goes on, Enter is next, S skips, B
-// goes back, T takes a reading, F11 shows the clock alone, D turns everything deep red on black,
+// goes back, T takes a reading, F shows the clock alone, D turns everything deep red on black,
 // Esc leaves the full view.
 #pragma once
 
@@ -75,6 +75,9 @@ signals:
     void fullViewChanged(bool full);
     /// The run was logged, under this id.
     void logged(const std::string& run);
+
+protected:
+    void showEvent(QShowEvent* event) override;
 
 private:
     void makeKeys();

@@ -28,6 +28,13 @@ void CuePanel::show(const QString& cue, const QString& scheme, Mood mood, bool b
     update();
 }
 
+void CuePanel::setLarge(bool large)
+{
+    m_scale = large ? 1.6 : 1;
+    updateGeometry();
+    update();
+}
+
 void CuePanel::paintEvent(QPaintEvent*)
 {
     QPainter painter(this);
@@ -41,16 +48,20 @@ void CuePanel::paintEvent(QPaintEvent*)
     painter.setBrush(fill ? accent : c.calm);
     painter.drawRoundedRect(QRectF(rect()).adjusted(2, 2, -2, -2), Space::kRadius, Space::kRadius);
     QFont font = Theme::font(TextRole::PageTitle);
-    font.setPixelSize(26);
+    font.setPixelSize(int(26 * m_scale));
     while (font.pixelSize() > 14 && figuresWidth(font, m_cue) > width() - 24)
         font.setPixelSize(font.pixelSize() - 1);
     painter.setFont(font);
     painter.setPen(fill ? c.card : accent);
     const double middle = height() / 2.0;
-    drawFigures(painter, QRectF(0, middle - 34, width(), 36), Qt::AlignCenter, m_cue);
-    painter.setFont(Theme::font(TextRole::Body));
+    drawFigures(painter, QRectF(0, middle - 34 * m_scale, width(), 36 * m_scale), Qt::AlignCenter,
+                m_cue);
+    QFont small = Theme::font(TextRole::Body);
+    small.setPixelSize(int(small.pixelSize() * m_scale));
+    painter.setFont(small);
     painter.setPen(fill ? c.card : c.quiet);
-    painter.drawText(QRectF(8, middle + 6, width() - 16, 24), Qt::AlignCenter, m_scheme);
+    painter.drawText(QRectF(8, middle + 6 * m_scale, width() - 16, 24 * m_scale), Qt::AlignCenter,
+                     m_scheme);
 }
 
 } // namespace ullage::app

@@ -25,8 +25,11 @@ public:
     [[nodiscard]] QString text() const { return m_cue; }
     [[nodiscard]] Mood mood() const { return m_mood; }
 
-    [[nodiscard]] QSize sizeHint() const override { return {400, 88}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {200, 72}; }
+    /// Larger, to be read from across the room.
+    void setLarge(bool large);
+
+    [[nodiscard]] QSize sizeHint() const override { return {400, int(88 * m_scale)}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {200, int(72 * m_scale)}; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -36,6 +39,7 @@ private:
     QString m_scheme;
     Mood m_mood = Mood::Calm;
     bool m_bold = true;
+    double m_scale = 1;
 };
 
 } // namespace ullage::app

@@ -3,6 +3,7 @@
 #include "app/bench/bench_words.h"
 #include "app/widgets/card.h"
 #include "app/widgets/quantity_edit.h"
+#include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
@@ -112,6 +113,7 @@ void FinishView::ask(const ledger::RunState& state, Why why, const Wording& word
     m_times->body()->addWidget(m_timeRows = times(state));
     m_cautions->setLines({Cautions::bathsApart(), Cautions::silver(), Cautions::noCleaners()});
     refresh();
+    orderTabs(*this);
     (m_rows.empty() ? static_cast<QWidget*>(m_log) : m_rows.front().used)->setFocus();
 }
 

@@ -9,6 +9,7 @@
 #include "app/bench/tank_edit.h"
 #include "app/dialogs/base_times_edit.h"
 #include "app/widgets/quantity_edit.h"
+#include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 
@@ -103,6 +104,7 @@ void PlanView::reckonNow()
     m_baths->show(m_reckoning, wanted, m_host->wording());
     showSplit(wanted);
     showSheet(wanted);
+    orderTabs(*this); // films and bottles come and go
 }
 
 void PlanView::showSplit(const PlanWishes&)
@@ -181,7 +183,9 @@ void PlanView::showSheet(const PlanWishes& wanted)
                 notes << (warning == chemistry::TimeWarning::Extrapolated
                               ? tr("The maker gives no time for this temperature: reckoned from "
                                    "the nearest.")
-                              : tr("Outside the usual 18 to 24 °C."));
+                              : tr("Outside the usual %1 to %2.")
+                                    .arg(shortTemperatureText(chemistry::kCoolestUsual, wording),
+                                         shortTemperatureText(chemistry::kWarmestUsual, wording)));
         }
     }
     m_list->setRows(rows);

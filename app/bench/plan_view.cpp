@@ -32,9 +32,9 @@ PlanView::PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock stead
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(Space::kGap);
-    row->addWidget(loadSide(), 37);
-    row->addWidget(bottleSide(), 35);
-    row->addWidget(sheetSide(), 28);
+    row->addWidget(loadSide(), 35);
+    row->addWidget(bottleSide(), 33);
+    row->addWidget(sheetSide(), 32);
     fillTemplates();
     connect(m_films, &FilmsEdit::changed, this, &PlanView::reckonNow);
     connect(m_tank, &TankEdit::changed, this, &PlanView::reckonNow);
@@ -104,7 +104,7 @@ QWidget* PlanView::loadSide()
     form->addRow(m_tabular);
     card->body()->addLayout(form);
     column->addWidget(card);
-    column->addStretch();
+    column->addStretch(1);
     return new ColumnScroll(side);
 }
 
@@ -157,7 +157,7 @@ QWidget* PlanView::sheetSide()
     card->body()->addWidget(m_problem);
     m_start = new QPushButton(tr("To the clock"));
     m_start->setObjectName(QStringLiteral("start"));
-    m_start->setMinimumHeight(44);
+    m_start->setProperty("tall", true);
     setButtonLook(m_start, ButtonLook::Primary);
     card->body()->addWidget(m_start);
     connect(edit, &QPushButton::clicked, this, &PlanView::editTemplate);

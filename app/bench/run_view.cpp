@@ -113,7 +113,7 @@ QWidget* RunView::buttons()
     setButtonLook(m_next, ButtonLook::Primary);
     for (QPushButton* button : {m_hold, m_skip, m_next}) {
         button->setFocusPolicy(Qt::TabFocus); // a click must not take Space away from the clock
-        button->setMinimumHeight(46);
+        button->setProperty("tall", true);    // for wet hands
         row->addWidget(button, button == m_next ? 5 : 3);
     }
     connect(m_hold, &QPushButton::clicked, this, &RunView::space);
@@ -127,18 +127,17 @@ QWidget* RunView::tools()
     auto* bar = new QWidget;
     auto* column = new QVBoxLayout(bar);
     column->setContentsMargins(0, 0, 0, 0);
-    auto* hint =
-        new QLabel(tr("Space: hold / go on · Enter: next step · S: skip · Esc: leave full view"));
-    hint->setAlignment(Qt::AlignCenter);
-    hint->setWordWrap(true);
-    hint->setFont(Theme::font(TextRole::Small));
-    setTone(hint, Tone::Quiet);
-    column->addWidget(hint);
+    m_hint = new QLabel(tr("Space: hold / go on · Enter: next step · S: skip"));
+    m_hint->setAlignment(Qt::AlignCenter);
+    m_hint->setWordWrap(true);
+    m_hint->setFont(Theme::font(TextRole::Small));
+    setTone(m_hint, Tone::Quiet);
+    column->addWidget(m_hint);
     auto* row = new QHBoxLayout;
     row->setSpacing(6);
     m_thermometer = new QPushButton(tr("Thermometer (T)"));
     m_back = new QPushButton(tr("Back (B)"));
-    m_fullButton = new QPushButton(tr("Full view (F11)"));
+    m_fullButton = new QPushButton(tr("Full view (F)"));
     auto* dark = new QPushButton(tr("Dark room (D)"));
     row->addStretch();
     for (QPushButton* button : {m_thermometer, m_back, m_fullButton, dark}) {
@@ -149,7 +148,9 @@ QWidget* RunView::tools()
     }
     row->addStretch();
     column->addLayout(row);
-    auto* cues = new QHBoxLayout;
+    m_cueRow = new QWidget;
+    auto* cues = new QHBoxLayout(m_cueRow);
+    cues->setContentsMargins(0, 0, 0, 0);
     m_sound = new QCheckBox(tr("Sound"));
     m_visual = new QCheckBox(tr("Flash the cue"));
     cues->addStretch();
@@ -163,7 +164,7 @@ QWidget* RunView::tools()
         });
     }
     cues->addStretch();
-    column->addLayout(cues);
+    column->addWidget(m_cueRow);
     connect(m_thermometer, &QPushButton::clicked, this, &RunView::takeReading);
     connect(m_back, &QPushButton::clicked, this, &RunView::back);
     connect(m_fullButton, &QPushButton::clicked, this, [this] { emit fullWanted(!m_full); });
@@ -197,9 +198,11 @@ void RunView::setFull(bool full)
     m_full = full;
     m_sheet->setVisible(!full);
     m_side->setVisible(!full);
-    m_fullButton->setText(full ? tr("Leave full view (Esc)") : tr("Full view (F11)"));
-    QFont font = Theme::font(full ? TextRole::PageTitle : TextRole::Heading);
-    m_title->setFont(font);
+    m_hint->setVisible(!full);
+    m_cueRow->setVisible(!full);
+    m_fullButton->setText(full ? tr("Leave full view (Esc)") : tr("Full view (F)"));
+    m_title->setFont(Theme::font(full ? TextRole::PageTitle : TextRole::Heading));
+    m_cue->setLarge(full);
     m_count->setFont(Theme::font(full ? TextRole::Heading : TextRole::Body));
 }
 

@@ -111,6 +111,8 @@ private:
     QPushButton* m_fullButton;
     QCheckBox* m_sound;
     QCheckBox* m_visual;
+    QLabel* m_hint;
+    QWidget* m_cueRow;
     TankSide* m_side;
 };
 

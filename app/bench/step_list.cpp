@@ -18,6 +18,9 @@ namespace
 constexpr double kLeast = 36;
 constexpr double kMost = 60;
 constexpr double kMark = 22;
+constexpr double kMargin = 12;
+constexpr double kTitleAt = kMargin + kMark + 12;
+constexpr double kApart = 10; // between title and time
 
 } // namespace
 
@@ -61,7 +64,7 @@ QSize StepList::sizeHint() const { return {300, int(kMost * double(m_rows.size()
 
 QSize StepList::minimumSizeHint() const { return {200, int(kLeast * double(m_rows.size()))}; }
 
-void StepList::paintRow(QPainter& painter, int index) const
+void StepList::paintRow(QPainter& painter, int index, bool small) const
 {
     const StepRow& row = m_rows[std::size_t(index)];
     const Colours& c = colours();
@@ -71,7 +74,7 @@ void StepList::paintRow(QPainter& painter, int index) const
         painter.setBrush(c.selected);
         painter.drawRoundedRect(rect.adjusted(0, 2, 0, -2), Space::kRadius, Space::kRadius);
     }
-    const QRectF mark(12, rect.center().y() - kMark / 2, kMark, kMark);
+    const QRectF mark(kMargin, rect.center().y() - kMark / 2, kMark, kMark);
     const bool over = row.done || row.skipped;
     painter.setPen(over || row.current ? QPen(Qt::NoPen) : QPen(c.border, 1));
     painter.setBrush(row.current ? c.brown : row.done ? c.green : c.raised);
@@ -86,9 +89,9 @@ void StepList::paintRow(QPainter& painter, int index) const
         else
             painter.drawLine(m + QPointF(-4, 0), m + QPointF(4, 0));
     } else {
-        QFont small = Theme::font(TextRole::Small);
-        small.setWeight(QFont::Bold);
-        painter.setFont(small);
+        QFont number = Theme::font(TextRole::Small);
+        number.setWeight(QFont::Bold);
+        painter.setFont(number);
         painter.setPen(row.current ? c.card : c.quiet);
         painter.drawText(mark, Qt::AlignCenter, QString::number(index + 1));
     }
@@ -98,13 +101,14 @@ void StepList::paintRow(QPainter& painter, int index) const
     painter.setFont(font);
     painter.setPen(over ? c.quiet : c.ink);
     const double wide = figuresWidth(font, row.time);
-    drawFigures(painter, rect.adjusted(0, 0, -14, 0), Qt::AlignRight | Qt::AlignVCenter, row.time);
-    if (figuresWidth(font, row.title) > rect.right() - 14 - wide - 10 - mark.right() - 12) {
+    drawFigures(painter, rect.adjusted(0, 0, -kMargin, 0), Qt::AlignRight | Qt::AlignVCenter,
+                row.time);
+    if (small) {
         font.setPixelSize(Theme::font(TextRole::Small).pixelSize());
         painter.setFont(font);
     }
-    const QRectF words(mark.right() + 12, rect.top(),
-                       rect.right() - 14 - wide - 10 - mark.right() - 12, rect.height());
+    const QRectF words(kTitleAt, rect.top(), width() - kTitleAt - kMargin - wide - kApart,
+                       rect.height());
     painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
                      QFontMetrics(font).elidedText(row.title, Qt::ElideRight, int(words.width())));
 }
@@ -113,8 +117,16 @@ void StepList::paintEvent(QPaintEvent*)
 {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
+    // One size for all: a sheet of mixed sizes is read as if the larger steps weighed more.
+    QFont bold = Theme::font(TextRole::Strong);
+    bold.setWeight(QFont::Bold);
+    const bool small = std::any_of(m_rows.begin(), m_rows.end(), [&](const StepRow& row) {
+        return kTitleAt + figuresWidth(bold, row.title) + kApart + figuresWidth(bold, row.time) +
+                   kMargin >
+               width();
+    });
     for (int i = 0; i < int(m_rows.size()); ++i)
-        paintRow(painter, i);
+        paintRow(painter, i, small);
 }
 
 } // namespace ullage::app

@@ -37,7 +37,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    void paintRow(QPainter& painter, int index) const;
+    void paintRow(QPainter& painter, int index, bool small) const;
     [[nodiscard]] double rowHeight() const;
 
     std::vector<StepRow> m_rows;

@@ -13,7 +13,7 @@ namespace ullage::app
 BaseTimesEdit::BaseTimesEdit(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_lines(new QVBoxLayout)
 {
-    setFocusPolicy(Qt::StrongFocus); // so that a label can be its buddy
+    setFocusPolicy(Qt::ClickFocus); // a label can be its buddy; Tab goes to the fields themselves
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(Space::kSmall);

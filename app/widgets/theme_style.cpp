@@ -21,6 +21,7 @@ QLabel[tone="discard"] { color: @red; }
 
 QPushButton { background: @card; color: @ink; border: 1px solid @border; border-radius: 8px;
   padding: 8px 16px; font-weight: 600; min-height: 18px; outline: none; }
+QPushButton[tall="true"] { min-height: 28px; font-size: 15px; }
 QPushButton:hover { background: @hover; border-color: @edge; }
 QPushButton:pressed { background: @pressed; }
 QPushButton:focus { border: 2px solid @focus; padding: 7px 15px; }

@@ -261,7 +261,7 @@ TEST(BenchPage, FullViewAndDarkRoomByKeys)
     BenchPage& page = bench.open();
     bench.click("start");
     const int before = visible<BigClock>(page)->digitHeight();
-    bench.key(Qt::Key_F11);
+    bench.key(Qt::Key_F);
     EXPECT_TRUE(page.isFullView());
     QApplication::processEvents();
     EXPECT_GT(visible<BigClock>(page)->digitHeight(), before);

@@ -97,7 +97,7 @@ std::vector<Shot> shots()
         {"full", used,
          [](Bench& b) {
              develop(b);
-             b.key(Qt::Key_F11);
+             b.key(Qt::Key_F);
          }},
         {"finish", used,
          [](Bench& b) {
