@@ -16,6 +16,7 @@ BottleActions::BottleActions(QObject* parent) : QObject(parent)
         });
     }
     action(BottleAction::RunFilm)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_R));
+    action(BottleAction::Bench)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_B));
     action(BottleAction::TopUp)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_U));
     action(BottleAction::Test)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_T));
     action(BottleAction::Note)->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
@@ -53,6 +54,7 @@ void BottleActions::fill(QMenu& menu) const
 void BottleActions::retranslate()
 {
     action(BottleAction::RunFilm)->setText(tr("&Run film…"));
+    action(BottleAction::Bench)->setText(tr("Plan a run on the &Bench"));
     action(BottleAction::TopUp)->setText(tr("&Top up…"));
     action(BottleAction::DrawOff)->setText(tr("Draw &off…"));
     action(BottleAction::Move)->setText(tr("&Move to another bottle…"));

@@ -16,6 +16,7 @@ namespace ullage::app
 
 enum class BottleAction {
     RunFilm,
+    Bench, ///< plan a run with this bottle
     TopUp,
     DrawOff,
     Move,
@@ -30,7 +31,7 @@ enum class BottleAction {
     Label,
     Discard
 };
-inline constexpr int kBottleActions = 14;
+inline constexpr int kBottleActions = 15;
 
 class BottleActions : public QObject
 {

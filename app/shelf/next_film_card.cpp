@@ -75,7 +75,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     setButtonLook(m_more, ButtonLook::Quiet);
     auto* menu = new QMenu(m_more);
     for (const BottleAction which :
-         {BottleAction::DrawOff, BottleAction::Move, BottleAction::Dissolved,
+         {BottleAction::Bench, BottleAction::DrawOff, BottleAction::Move, BottleAction::Dissolved,
           BottleAction::Contaminated, BottleAction::Note, BottleAction::Opened,
           BottleAction::StoodOpen, BottleAction::StoredAt, BottleAction::History,
           BottleAction::Label})

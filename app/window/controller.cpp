@@ -1,6 +1,7 @@
 #include "app/window/controller.h"
 
 #include "app/bench/bench_page.h"
+#include "app/bench/steady_time.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/mark_dialogs.h"
 #include "app/dialogs/mix_dialog.h"
@@ -23,12 +24,12 @@ namespace ullage::app
 {
 
 Controller::Controller(MainWindow& window, Session& session, Preferences& preferences,
-                       QObject* parent)
+                       QObject* parent, ledger::SteadyClock steady)
     : QObject(parent), m_window(window), m_session(session), m_preferences(preferences),
       m_wording(preferences.wording()), m_benchHost(new SessionHost(session, preferences, this)),
       m_benchMemory(preferences.settings())
 {
-    makeBench();
+    makeBench(steady ? std::move(steady) : steadyTime());
     connectWindow();
     connectSession();
     m_window.setUnits(m_wording.units);
@@ -196,6 +197,9 @@ void Controller::doWith(BottleAction action, const QString& batch)
     case BottleAction::RunFilm:
     case BottleAction::Label:
         return;
+    case BottleAction::Bench:
+        m_bench->plan(batch.toStdString());
+        return m_window.showPage(Page::Bench);
     case BottleAction::TopUp:
         return open(new TopUpDialog(context, *bottle, &m_window));
     case BottleAction::DrawOff:

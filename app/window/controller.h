@@ -12,6 +12,7 @@
 #include "app/session/session.h"
 #include "app/shelf/bottle_actions.h"
 #include "app/window/book_jobs.h"
+#include "core/ledger/run_clock.h"
 
 #include <QPointer>
 
@@ -27,9 +28,9 @@ class Controller : public QObject
     Q_OBJECT
 
 public:
-    /// All of them outlive it.
+    /// All of them outlive it. `steady` is the clock of the runs, the system's if empty.
     Controller(MainWindow& window, Session& session, Preferences& preferences,
-               QObject* parent = nullptr);
+               QObject* parent = nullptr, ledger::SteadyClock steady = {});
     ~Controller() override;
 
     /// Opens a book and remembers it as the last one; says why if it cannot be. False then.
@@ -45,7 +46,7 @@ signals:
 private:
     void connectWindow();
     void connectSession();
-    void makeBench();
+    void makeBench(ledger::SteadyClock steady);
     void refresh();
     void showSelected(const QString& id);
     void showUndo();

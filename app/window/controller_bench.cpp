@@ -2,16 +2,17 @@
 #include "app/window/controller.h"
 
 #include "app/bench/bench_page.h"
-#include "app/bench/steady_time.h"
 #include "app/window/main_window.h"
+
+#include <utility>
 
 namespace ullage::app
 {
 
-void Controller::makeBench()
+void Controller::makeBench(ledger::SteadyClock steady)
 {
     m_bench = new BenchPage(*m_benchHost, m_benchMemory, m_sounds,
-                            {steadyTime(), [this] { return m_session.now(); }});
+                            {std::move(steady), [this] { return m_session.now(); }});
     m_window.setPage(Page::Bench, m_bench);
     connect(m_bench, &BenchPage::fullViewChanged, &m_window, &MainWindow::setBare);
     connect(&m_session, &Session::opened, m_bench, &BenchPage::bookChanged);

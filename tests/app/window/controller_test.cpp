@@ -125,6 +125,11 @@ TEST(Controller, everyDeedOpensItsDialogAndEscapeLeavesTheBook)
             continue;
         }
         at.controller.doWith(which, id);
+        if (which == BottleAction::Bench) {
+            EXPECT_EQ(at.window.page(), Page::Bench);
+            at.window.showPage(Page::Shelf);
+            continue;
+        }
         auto* dialog = at.dialog<DeedDialog>();
         ASSERT_NE(dialog, nullptr) << i;
         EXPECT_TRUE(dialog->isVisible());
