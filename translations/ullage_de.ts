@@ -3162,10 +3162,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Der Bildschirm lässt sich hier nicht wach halten: bitte selbst einstellen.</translation>
     </message>
     <message>
-        <source>A run was in hand, but its file cannot be read (%1). It was put aside as %2; enter what was done by hand.</source>
-        <translation>Ein Durchgang war im Gange, aber seine Datei ist nicht lesbar (%1). Sie wurde als %2 beiseitegelegt; was geschehen ist, bitte von Hand eintragen.</translation>
-    </message>
-    <message>
         <source>A run was in hand, but its file %1 can neither be read nor put aside.</source>
         <translation>Ein Durchgang war im Gange, aber seine Datei %1 lässt sich weder lesen noch beiseitelegen.</translation>
     </message>
@@ -3192,6 +3188,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>The file of the run in hand could not be removed: %1</source>
         <translation>Die Datei des laufenden Durchgangs ließ sich nicht entfernen: %1</translation>
+    </message>
+    <message>
+        <source>A run was in hand, but its file cannot be read. It was put aside as %1; enter what was done by hand. %2</source>
+        <translation>Ein Durchgang war im Gange, aber seine Datei ist nicht lesbar. Sie wurde als %1 beiseitegelegt; was geschehen ist, bitte von Hand eintragen. %2</translation>
     </message>
 </context>
 <context>

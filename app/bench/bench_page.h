@@ -62,6 +62,8 @@ public:
     void plan(const std::string& batch);
     /// Another book is open: the run in hand stays with the old one, to be found there again.
     void bookChanged();
+    /// Takes the run that was found up where it is by now; nothing if there is none.
+    void goOn();
     /// Writes the run in hand now.
     void save();
 
@@ -87,7 +89,6 @@ private:
     void showHeader();
     void begin(const ledger::RunState& state);
     void showBanner(const QString& text, bool canGoOn);
-    void goOn();
     void logAsFar();
     void dropFound();
     void ask(FinishView::Why why);

@@ -73,9 +73,9 @@ void BenchPage::lookForRun()
     auto found = m_file->load();
     if (!found) {
         const auto aside = m_file->putAside();
-        showBanner(aside ? tr("A run was in hand, but its file cannot be read (%1). It was put "
-                              "aside as %2; enter what was done by hand.")
-                               .arg(refusalText(found.error(), m_host->wording()), *aside)
+        showBanner(aside ? tr("A run was in hand, but its file cannot be read. It was put aside "
+                              "as %1; enter what was done by hand. %2")
+                               .arg(*aside, refusalText(found.error(), m_host->wording()))
                          : tr("A run was in hand, but its file %1 can neither be read nor put "
                               "aside.")
                                .arg(m_file->path()),

@@ -119,9 +119,7 @@ void paintTape(QPainter& painter, const BottleShape& shape, const BottleView& bo
                      QFontMetricsF(date).elidedText(bottle.mixedText, Qt::ElideRight, room));
 }
 
-} // namespace
-
-QColor liquidColour(const BottleView& bottle)
+QColor dye(const BottleView& bottle)
 {
     const double used = std::clamp(std::max(bottle.standing, 0.5 * bottle.wear), 0.0, 1.0);
     switch (bottle.solution) {
@@ -141,6 +139,15 @@ QColor liquidColour(const BottleView& bottle)
         return blend(QColor("#CFC6B8"), QColor("#A1978A"), used);
     }
     return {};
+}
+
+} // namespace
+
+QColor liquidColour(const BottleView& bottle)
+{
+    const QColor colour = dye(bottle);
+    // Under a safelight everything is red; how dark it is still tells a spent bottle.
+    return Theme::instance().isDarkRoom() ? QColor(qGray(colour.rgb()) / 2, 0, 0) : colour;
 }
 
 BottleShape shapeOf(const BottleView& bottle)
@@ -183,7 +190,7 @@ void paintBottle(QPainter& painter, const QPointF& foot, double scale, const Bot
         round.setColorAt(0.84, QColor(0, 0, 0, 0));
         round.setColorAt(1, QColor(0, 0, 0, 38));
         painter.fillRect(liquid, round);
-        QColor surface = QColor("#20262B");
+        QColor surface(Theme::instance().isDarkRoom() ? "#000000" : "#20262B");
         surface.setAlphaF(0.42F);
         painter.setPen(QPen(surface, 1.4));
         painter.drawLine(QPointF(-half, -level), QPointF(half, -level));

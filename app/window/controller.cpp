@@ -26,10 +26,11 @@ namespace ullage::app
 Controller::Controller(MainWindow& window, Session& session, Preferences& preferences,
                        QObject* parent, ledger::SteadyClock steady)
     : QObject(parent), m_window(window), m_session(session), m_preferences(preferences),
-      m_wording(preferences.wording()), m_benchHost(new SessionHost(session, preferences, this)),
+      m_wording(preferences.wording()), m_steady(steady ? std::move(steady) : steadyTime()),
+      m_benchHost(new SessionHost(session, preferences, this)),
       m_benchMemory(preferences.settings())
 {
-    makeBench(steady ? std::move(steady) : steadyTime());
+    makeBench();
     connectWindow();
     connectSession();
     m_window.setUnits(m_wording.units);
@@ -64,6 +65,7 @@ void Controller::connectWindow()
         emit languageChosen(code);
         m_wording = m_preferences.wording();
         emit m_benchHost->changed();
+        remakeBench();
         refresh();
     });
     connect(window, &MainWindow::aboutRequested, this, &Controller::about);
@@ -83,6 +85,7 @@ void Controller::connectSession()
 {
     connect(&m_session, &Session::changed, this, &Controller::refresh);
     connect(&m_session, &Session::opened, this, [this] { m_window.setBook(m_session.bookName()); });
+    connect(&m_session, &Session::opened, this, &Controller::showBookOnBench);
     connect(&m_session, &Session::failed, this,
             [this](const Error& error) { fail(tr("The book could not be read"), error); });
     connect(&m_session, &Session::backedUp, this, [this](const QDateTime& at) {

@@ -46,7 +46,9 @@ signals:
 private:
     void connectWindow();
     void connectSession();
-    void makeBench(ledger::SteadyClock steady);
+    void makeBench();
+    void remakeBench();
+    void showBookOnBench();
     void refresh();
     void showSelected(const QString& id);
     void showUndo();
@@ -72,6 +74,7 @@ private:
     Session& m_session;
     Preferences& m_preferences;
     Wording m_wording;
+    ledger::SteadyClock m_steady;
     SessionHost* m_benchHost;
     BenchMemory m_benchMemory;
     AlertSounds m_sounds;

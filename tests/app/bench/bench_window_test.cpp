@@ -7,10 +7,13 @@
 #include "core/store/sql_store.h"
 
 #include <QBuffer>
+#include <QImage>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QProcess>
+#include <QPushButton>
 #include <QTemporaryDir>
+#include <QTranslator>
 
 #include <gtest/gtest.h>
 
@@ -141,6 +144,64 @@ TEST(BenchWindow, TwoFilmsFromTheShelfIntoTheBottlesByTheKeyboardAlone)
     EXPECT_EQ(found.times->steps[0], (ledger::StepDone{"pre-wet", Seconds(180), Seconds(180)}));
     EXPECT_EQ(found.times->steps[1], (ledger::StepDone{"develop", Seconds(570), Seconds(605)}));
     EXPECT_EQ(found.times->steps[8], (ledger::StepDone{"wash", Seconds(300), Seconds(300)}));
+}
+
+TEST(BenchWindow, AnotherLanguageInTheMiddleOfARunChangesItsWordsAndNothingElse)
+{
+    struct Shouting : QTranslator {
+        [[nodiscard]] bool isEmpty() const override { return false; }
+        QString translate(const char*, const char* text, const char*, int) const override
+        {
+            return QString::fromUtf8(text).toUpper();
+        }
+    } shouting;
+    QTemporaryDir folder;
+    auto steady = 1'000ms;
+    chemistry::Instant wall = std::chrono::sys_days(std::chrono::year{2026} / 6 / 3) + 18h;
+    BenchWindow at(folder.path(), {[&] { return steady; }, [&] { return wall; }}, Seconds(570),
+                   false);
+    at.mix(kDeveloper, "starter-glass-1000", "Dev 1");
+    at.mix(kFixer, "starter-glass-1000-b", "Fix 1");
+    at.planTwoFilms();
+    at.key(Qt::Key_Space);
+    steady += 47s;
+    wall += 47s;
+    QApplication::installTranslator(&shouting);
+    emit at.window().languageChosen(QStringLiteral("de"));
+    ASSERT_EQ(at.page().stage(), Stage::Run);
+    EXPECT_EQ(at.page().run()->phase(), RunPhase::Running);
+    EXPECT_NEAR(at.page().run()->elapsed().value(), 47, 1e-6);
+    EXPECT_EQ(at.window().page(), Page::Bench);
+    EXPECT_EQ(at.page().findChild<QPushButton*>(QStringLiteral("hold"))->text(),
+              QStringLiteral("HOLD"));
+    QApplication::removeTranslator(&shouting);
+    QApplication::processEvents();
+}
+
+TEST(BenchWindow, NothingButRedShinesOnAnyPageOfTheDarkRoom)
+{
+    QTemporaryDir folder;
+    const chemistry::Instant wall = std::chrono::sys_days(std::chrono::year{2026} / 6 / 3) + 18h;
+    BenchWindow at(folder.path(), {[] { return 1'000ms; }, [=] { return wall; }}, Seconds(570),
+                   false);
+    at.mix(kDeveloper, "starter-glass-1000", "Dev 1");
+    at.mix(kFixer, "starter-glass-1000-b", "Fix 1");
+    at.page().setDarkRoom(true);
+    for (const Page page :
+         {Page::Shelf, Page::Bench, Page::DayBook, Page::Cupboard, Page::Formulary}) {
+        at.window().showPage(page);
+        QApplication::processEvents();
+        const QImage image = at.window().grab().toImage().convertToFormat(QImage::Format_RGB32);
+        if (qEnvironmentVariableIsSet("ULLAGE_PICTURES"))
+            image.save(qEnvironmentVariable("ULLAGE_PICTURES") +
+                       QStringLiteral("/room-%1.png").arg(int(page)));
+        int other = 0;
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x)
+                other = std::max({other, qGreen(image.pixel(x, y)), qBlue(image.pixel(x, y))});
+        EXPECT_LE(other, 8) << int(page);
+    }
+    at.page().setDarkRoom(false);
 }
 
 TEST(BenchWindow, TwoFilmsByTheRealClockAtTenfoldSpeed)
