@@ -181,8 +181,8 @@
     <message numerus="yes">
         <source>Pre-wet, %n change(s) of water</source>
         <translation>
-            <numerusform>Vorwässern, %n Wasserwechsel</numerusform>
-            <numerusform>Vorwässern, %n Wasserwechsel</numerusform>
+            <numerusform>Vorwässern, %n Wechsel</numerusform>
+            <numerusform>Vorwässern, %n Wechsel</numerusform>
         </translation>
     </message>
     <message>
@@ -221,7 +221,7 @@
     </message>
     <message>
         <source>Wash in running water</source>
-        <translation>Wässern in fließendem Wasser</translation>
+        <translation>Wässern, fließend</translation>
     </message>
     <message numerus="yes">
         <source>Wash, fill and dump %n time(s)</source>
@@ -232,7 +232,7 @@
     </message>
     <message>
         <source>Wetting agent, then dry</source>
-        <translation>Netzmittel, dann trocknen</translation>
+        <translation>Netzmittel, trocknen</translation>
     </message>
     <message>
         <source>Finish</source>
@@ -315,15 +315,15 @@
     </message>
     <message>
         <source>Acid stop, running wash</source>
-        <translation>Saures Stoppbad, fließendes Wasser</translation>
+        <translation>Stoppbad, fließend</translation>
     </message>
     <message>
         <source>Water stop, wash by fill and dump</source>
-        <translation>Wasserstopp, Wässern durch Füllen und Ausgießen</translation>
+        <translation>Wasserstopp, Füllen und Ausgießen</translation>
     </message>
     <message>
         <source>Water stop, running wash</source>
-        <translation>Wasserstopp, fließendes Wasser</translation>
+        <translation>Wasserstopp, fließend</translation>
     </message>
     <message>
         <source>The developing time needs a figure of the film&apos;s maker.</source>
@@ -4292,7 +4292,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Maker&apos;s time</source>
-        <translation>Zeit des Herstellers</translation>
+        <translation>Herstellerzeit</translation>
     </message>
     <message>
         <source>&amp;Dilution</source>
@@ -4840,7 +4840,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Maker&apos;s time, %1</source>
-        <translation>Zeit des Herstellers, %1</translation>
+        <translation>Herstellerzeit, %1</translation>
     </message>
     <message>
         <source>Temperature</source>
