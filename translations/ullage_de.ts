@@ -1704,7 +1704,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Fixing factor for tabular grains</source>
-        <translation>Fixierfaktor für Tafelkorn</translation>
+        <translation>Fixierfaktor für Flachkristalle</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -1753,6 +1753,26 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Why</source>
         <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Developer</source>
+        <translation>Entwickler</translation>
+    </message>
+    <message>
+        <source>Exposure index</source>
+        <translation>Belichtungsindex</translation>
+    </message>
+    <message>
+        <source>Film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>In place of</source>
+        <translation>An Stelle von</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Zeiten</translation>
     </message>
 </context>
 <context>

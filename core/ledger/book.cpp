@@ -43,6 +43,8 @@ Result<void> Book::readAll()
             formulary->add(*solution);
         } else if (const auto* vessel = std::get_if<formulary::Vessel>(&entry.what)) {
             formulary->add(*vessel);
+        } else if (const auto* figure = std::get_if<formulary::DevelopmentFigure>(&entry.what)) {
+            formulary->add(*figure);
         }
     }
     auto actions = m_store->actions(kActionsRemembered);

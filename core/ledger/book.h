@@ -87,6 +87,7 @@ public:
     Result<void> voidEvent(const std::string& event, const std::string& why);
     Result<void> add(const formulary::Solution& solution);
     Result<void> add(const formulary::Vessel& vessel);
+    Result<void> add(const formulary::DevelopmentFigure& figure);
 
     // Undo: what the next undo or redo would be, and doing it. NothingToUndo if there is none
     // -------
@@ -142,6 +143,7 @@ private:
     Result<void> refold(Kept& kept);
     Result<void> enter(const Entry& entry, std::int64_t action);
     Result<void> enterEvent(Event& event);
+    Result<void> enterFigure(const formulary::DevelopmentFigure& figure);
     Result<void> enterVoid(Event& event);
     Result<void> unlessDeferred(Result<void> fine, const std::string& batch);
     Result<void> settle(Kept& kept, const std::string& batch, std::string& culprit);

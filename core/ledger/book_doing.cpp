@@ -124,6 +124,8 @@ Result<void> Book::add(const formulary::Solution& solution) { return addNew({sol
 
 Result<void> Book::add(const formulary::Vessel& vessel) { return addNew({vessel, {}}); }
 
+Result<void> Book::add(const formulary::DevelopmentFigure& figure) { return addNew({figure, {}}); }
+
 void Book::rememberAction(const Action& action)
 {
     const auto drop = [](std::vector<Action>& stack, std::int64_t id) {

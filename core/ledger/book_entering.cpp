@@ -33,11 +33,29 @@ Result<void> Book::enter(const Entry& entry, std::int64_t action)
         }
     } else if (const auto* chemical = std::get_if<Chemical>(&entry.what)) {
         fine = check(*chemical);
+    } else if (const auto* figure = std::get_if<formulary::DevelopmentFigure>(&entry.what)) {
+        fine = enterFigure(*figure);
     }
     if (!fine) {
         return fine;
     }
     return m_store->put(resolved, action);
+}
+
+Result<void> Book::enterFigure(const formulary::DevelopmentFigure& figure)
+{
+    if (auto fine = check(figure); !fine) {
+        return fine;
+    }
+    if (!m_formulary->solution(figure.developer)) {
+        return refuse(
+            {.code = ErrorCode::UnknownId, .field = "developer", .text = figure.developer});
+    }
+    if (!figure.replaces.empty() && !m_formulary->notebook().figure(figure.replaces)) {
+        return refuse({.code = ErrorCode::UnknownId, .field = "replaces", .text = figure.replaces});
+    }
+    m_formulary->add(figure);
+    return {};
 }
 
 Result<void> Book::enterEvent(Event& event)

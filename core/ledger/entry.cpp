@@ -28,8 +28,8 @@ const std::string& Entry::id() const
 
 std::string_view Entry::type() const
 {
-    static constexpr std::array<std::string_view, 6> kTypes{"solution", "vessel",   "film",
-                                                            "packet",   "chemical", "event"};
+    static constexpr std::array<std::string_view, 7> kTypes{
+        "solution", "vessel", "film", "packet", "chemical", "event", "development-time"};
     return kTypes[what.index()];
 }
 

@@ -43,13 +43,15 @@ struct Chemical {
 };
 
 struct Entry {
-    std::variant<formulary::Solution, formulary::Vessel, FilmRecord, Packet, Chemical, Event> what;
+    std::variant<formulary::Solution, formulary::Vessel, FilmRecord, Packet, Chemical, Event,
+                 formulary::DevelopmentFigure>
+        what;
     /// The line as it was read, with fields this program has no use for; empty for an entry made
     /// here. Opaque to the core: the store keeps it so that nothing is lost on export.
     std::string body;
 
     [[nodiscard]] const std::string& id() const;
-    /// "solution", "vessel", "film", "packet", "chemical" or "event".
+    /// "solution", "vessel", "film", "packet", "chemical", "event" or "development-time".
     [[nodiscard]] std::string_view type() const;
     [[nodiscard]] const Event* event() const { return std::get_if<Event>(&what); }
 };

@@ -62,7 +62,7 @@ public:
     /// same.
     virtual Result<std::optional<bool>> sameContent(const Entry& entry) = 0;
 
-    /// Solutions and vessels in order of entry.
+    /// Solutions, vessels and development times in order of entry.
     virtual Result<std::vector<Entry>> definitions() = 0;
     virtual Result<std::optional<Event>> event(const std::string& id) = 0;
     /// A batch's events in order of entry, the voided and voiding ones too.

@@ -126,4 +126,27 @@ ledger::Chemical decodeChemical(Fields& fields)
     return chemical;
 }
 
+formulary::DevelopmentFigure decodeFigure(Fields& fields)
+{
+    formulary::DevelopmentFigure figure;
+    figure.id = fields.text("id");
+    figure.film = fields.text("film");
+    figure.developer = fields.text("developer");
+    figure.dilution = fields.textIf("dilution");
+    figure.exposureIndex = fields.numberIf("ei");
+    figure.withdrawn = fields.truthIf("withdrawn").value_or(false);
+    if (fields.has("times") || !figure.withdrawn) {
+        const QJsonArray times = fields.list("times");
+        for (const auto& time : times) {
+            Fields one = fields.element("times", time);
+            const Celsius temperature(one.number("temperature_c"));
+            figure.times.push_back({temperature, Seconds(one.number("seconds"))});
+        }
+    }
+    figure.source = fields.textIf("source");
+    figure.notes = fields.textIf("notes");
+    figure.replaces = fields.textIf("replaces");
+    return figure;
+}
+
 } // namespace ullage::store

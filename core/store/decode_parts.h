@@ -13,6 +13,7 @@ ledger::FilmRecord decodeFilm(Fields& fields);
 ledger::Packet decodePacket(Fields& fields);
 /// A chemical without an id has its name for one.
 ledger::Chemical decodeChemical(Fields& fields);
+formulary::DevelopmentFigure decodeFigure(Fields& fields);
 ledger::Event decodeEvent(Fields& fields);
 
 } // namespace ullage::store

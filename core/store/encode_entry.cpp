@@ -104,6 +104,28 @@ void write(LineWriter& line, const Chemical& chemical)
     line.text("name", chemical.name).textIf("cas", chemical.cas).numberIf("grams", chemical.grams);
 }
 
+void write(LineWriter& line, const formulary::DevelopmentFigure& figure)
+{
+    line.text("film", figure.film)
+        .text("developer", figure.developer)
+        .textIf("dilution", figure.dilution)
+        .numberIf("ei", figure.exposureIndex);
+    if (!figure.times.empty()) {
+        QByteArrayList times;
+        for (const TimeAtTemperature& time : figure.times) {
+            times += LineWriter()
+                         .number("temperature_c", time.temperature.value())
+                         .number("seconds", time.time.value())
+                         .object();
+        }
+        line.raw("times", joined(times));
+    }
+    line.textIf("source", figure.source)
+        .textIf("notes", figure.notes)
+        .textIf("replaces", figure.replaces)
+        .truthIf("withdrawn", figure.withdrawn ? std::optional(true) : std::nullopt);
+}
+
 // What a kind of event says besides what all say.
 void writeWhat(LineWriter& line, const Mixed& what)
 {

@@ -36,6 +36,8 @@ constexpr std::array<Name, 7> kFilm{"type", "id", "run", "format", "name", "ei",
 constexpr std::array<Name, 9> kPacket{"type",   "id",     "solution", "makes_ml", "lot",
                                       "bought", "use_by", "cost",     "currency"};
 constexpr std::array<Name, 5> kChemical{"type", "id", "name", "cas", "grams"};
+constexpr std::array<Name, 11> kFigure{"type",  "id",     "film",  "developer", "dilution", "ei",
+                                       "times", "source", "notes", "replaces",  "withdrawn"};
 // No two kinds disagree about the order of the fields they share, so one list serves them all.
 constexpr std::array<Name, 29> kEvent{
     "type",     "id",     "batch",  "kind",      "at",      "solution",
@@ -44,7 +46,7 @@ constexpr std::array<Name, 29> kEvent{
     "one_shot", "run",    "name",   "packet",    "history", "from",
     "text",     "voids",  "why",    "how",       "air_ml"};
 
-constexpr std::array<std::pair<Name, std::span<const Name>>, 7> kOrders{{
+constexpr std::array<std::pair<Name, std::span<const Name>>, 8> kOrders{{
     {"book", kBook},
     {"solution", kSolution},
     {"vessel", kVessel},
@@ -52,6 +54,7 @@ constexpr std::array<std::pair<Name, std::span<const Name>>, 7> kOrders{{
     {"packet", kPacket},
     {"chemical", kChemical},
     {"event", kEvent},
+    {"development-time", kFigure},
 }};
 
 } // namespace

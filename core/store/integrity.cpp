@@ -168,6 +168,15 @@ private:
             }
         } else if (const auto* chemical = std::get_if<Chemical>(&entry.what)) {
             keep(check(*chemical), entry.id());
+        } else if (const auto* figure = std::get_if<formulary::DevelopmentFigure>(&entry.what)) {
+            keep(check(*figure), entry.id());
+            if (!m_formulary.solution(figure->developer)) {
+                unknown("developer", figure->developer, figure->id);
+            }
+            if (!figure->replaces.empty() && !m_formulary.notebook().figure(figure->replaces)) {
+                unknown("replaces", figure->replaces, figure->id);
+            }
+            m_formulary.add(*figure);
         } else if (const Event* event = entry.event()) {
             keep(checkFields(*event), event->id);
             m_events.insert(event->id);

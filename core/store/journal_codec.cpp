@@ -78,6 +78,8 @@ decltype(Entry::what) decodeWhat(Fields& fields, std::size_t type)
         return decodePacket(fields);
     case 5:
         return decodeChemical(fields);
+    case 7:
+        return decodeFigure(fields);
     default:
         return decodeEvent(fields);
     }

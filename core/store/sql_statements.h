@@ -22,8 +22,8 @@ struct SqlStore::Statements {
              "mixed_ms = excluded.mixed_ms, ended_ms = excluded.ended_ms");
     Statement dropBatch = make("DELETE FROM batch WHERE id = ?");
     Statement bodyOf = make("SELECT body FROM entry WHERE type = ? AND id = ?");
-    Statement definitions =
-        make("SELECT body FROM entry WHERE type IN ('solution', 'vessel') ORDER BY seq");
+    Statement definitions = make("SELECT body FROM entry WHERE type IN ('solution', 'vessel', "
+                                 "'development-time') ORDER BY seq");
     Statement event = make("SELECT body, batch FROM entry WHERE type = 'event' AND id = ?");
     Statement eventsOf = make("SELECT body, batch FROM entry WHERE batch = ? ORDER BY seq");
     Statement eventsOfAction =

@@ -19,7 +19,8 @@ CREATE TABLE action (
 CREATE TABLE entry (
     seq       INTEGER PRIMARY KEY,
     type      TEXT NOT NULL
-              CHECK (type IN ('solution', 'vessel', 'film', 'packet', 'chemical', 'event')),
+              CHECK (type IN ('solution', 'vessel', 'film', 'packet', 'chemical', 'event',
+                              'development-time')),
     id        TEXT NOT NULL CHECK (id <> ''),
     action    INTEGER NOT NULL REFERENCES action (id),
     batch     TEXT,

@@ -101,6 +101,14 @@ struct PrintEntry {
         out(p.solution, p.makes, p.lot, p.bought, p.useBy, p.cost, p.currency);
     }
     void operator()(const Chemical& c) const { out(c.name, c.cas, c.grams); }
+    void operator()(const formulary::DevelopmentFigure& f) const
+    {
+        out(f.film, f.developer, f.dilution, f.exposureIndex, f.source, f.notes, f.replaces);
+        out(f.withdrawn);
+        for (const auto& time : f.times) {
+            out(time.temperature, time.time);
+        }
+    }
     void operator()(const Event& e) const
     {
         out(e.kind(), e.batch, e.at, e.airLeft);

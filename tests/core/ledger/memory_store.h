@@ -146,7 +146,8 @@ public:
         }
         std::vector<Entry> result;
         for (const Row& row : m_now.rows) {
-            if (row.entry.type() == "solution" || row.entry.type() == "vessel") {
+            const auto type = row.entry.type();
+            if (type == "solution" || type == "vessel" || type == "development-time") {
                 result.push_back(row.entry);
             }
         }

@@ -73,7 +73,8 @@ public:
     {
         std::vector<Entry> found;
         for (const auto& [entry, action] : kept.entries) {
-            if (entry.type() == "solution" || entry.type() == "vessel") {
+            const auto type = entry.type();
+            if (type == "solution" || type == "vessel" || type == "development-time") {
                 found.push_back(entry);
             }
         }

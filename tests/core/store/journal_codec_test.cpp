@@ -317,3 +317,38 @@ TEST(JournalCodec, ComparesContentByValue)
     EXPECT_FALSE(sameContent(R"({"a":1})", R"({"a":"1"})"));
     EXPECT_FALSE(sameContent(R"({"a":1})", R"({"a":1,"b":0})"));
 }
+
+TEST(JournalCodec, ReadsADevelopmentTimeWithEverything)
+{
+    const auto entry = read(
+        R"({"type":"development-time","id":"t","film":"Quay 400","developer":"mq","dilution":"1+1",)"
+        R"("ei":800,"times":[{"temperature_c":20,"seconds":570},{"temperature_c":24,"seconds":420}],)"
+        R"("source":"the leaflet","notes":"n","replaces":"old"})");
+    const auto& figure = std::get<formulary::DevelopmentFigure>(entry.what);
+    EXPECT_EQ(figure.film, "Quay 400");
+    EXPECT_EQ(figure.developer, "mq");
+    EXPECT_EQ(figure.dilution, "1+1");
+    EXPECT_EQ(figure.exposureIndex, 800);
+    ASSERT_EQ(figure.times.size(), 2u);
+    EXPECT_EQ(figure.times[1].temperature, chemistry::Celsius(24));
+    EXPECT_EQ(figure.times[1].time, chemistry::Seconds(420));
+    EXPECT_EQ(figure.source, "the leaflet");
+    EXPECT_EQ(figure.notes, "n");
+    EXPECT_EQ(figure.replaces, "old");
+    EXPECT_FALSE(figure.withdrawn);
+    EXPECT_EQ(encode({entry.what, {}}), QByteArray::fromStdString(entry.body));
+}
+
+TEST(JournalCodec, AWithdrawnDevelopmentTimeNeedsNoTimes)
+{
+    const auto entry = read(
+        R"({"type":"development-time","id":"t","film":"f","developer":"mq","replaces":"old","withdrawn":true})");
+    EXPECT_TRUE(std::get<formulary::DevelopmentFigure>(entry.what).withdrawn);
+    EXPECT_EQ(encode({entry.what, {}}), QByteArray::fromStdString(entry.body));
+    EXPECT_EQ(refusal(R"({"type":"development-time","id":"t","film":"f","developer":"mq"})").field,
+              "times");
+    EXPECT_EQ(refusal(R"({"type":"development-time","id":"t","film":"f","developer":"mq",)"
+                      R"("times":[{"temperature_c":"20","seconds":1}]})")
+                  .field,
+              "times.temperature_c");
+}
