@@ -85,6 +85,82 @@
     </message>
 </context>
 <context>
+    <name>AirWords</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>month, year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln month(s)</source>
+        <translation>
+            <numerusform>%Ln Monat</numerusform>
+            <numerusform>%Ln Monate</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln week(s)</source>
+        <translation>
+            <numerusform>%Ln Woche</numerusform>
+            <numerusform>%Ln Wochen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Squeeze or displace the air out and close it</source>
+        <translation>Luft herausdrücken oder verdrängen und verschließen</translation>
+    </message>
+    <message>
+        <source>Pour it into %1</source>
+        <translation>Umfüllen in %1</translation>
+    </message>
+    <message>
+        <source>Keep it in glass</source>
+        <translation>In Glas aufbewahren</translation>
+    </message>
+    <message>
+        <source>Top it up to the brim with %1 of fresh solution</source>
+        <translation>Mit %1 frischer Lösung randvoll auffüllen</translation>
+    </message>
+    <message>
+        <source>%1 (%2 – %3)</source>
+        <comment>date, first and last month</comment>
+        <translation>%1 (%2 – %3)</translation>
+    </message>
+    <message>
+        <source>%1: about %2 more, to %3.</source>
+        <comment>remedy, time gained, date</comment>
+        <translation>%1: hält etwa %2 länger, bis %3.</translation>
+    </message>
+    <message>
+        <source>Nothing that could be done about the air would gain a week.</source>
+        <translation>Nichts, was sich gegen die Luft tun ließe, brächte eine Woche.</translation>
+    </message>
+    <message>
+        <source>poured in</source>
+        <translation>beim Eingießen</translation>
+    </message>
+    <message>
+        <source>air in the bottle</source>
+        <translation>Luft in der Flasche</translation>
+    </message>
+    <message>
+        <source>through the wall</source>
+        <translation>durch die Wand</translation>
+    </message>
+    <message>
+        <source>past the cap</source>
+        <translation>am Verschluss vorbei</translation>
+    </message>
+    <message>
+        <source>standing open</source>
+        <translation>beim offenen Stehen</translation>
+    </message>
+    <message>
+        <source>Where most of its oxygen came from: %1 (%2).</source>
+        <translation>Woher der meiste Sauerstoff kam: %1 (%2).</translation>
+    </message>
+</context>
+<context>
     <name>BatchNames</name>
     <message>
         <source>Dev</source>
@@ -3573,6 +3649,21 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::ExplanationView</name>
+    <message>
+        <source>Where from? %1</source>
+        <translation>Woher? %1</translation>
+    </message>
+    <message>
+        <source>In this case</source>
+        <translation>In diesem Fall</translation>
+    </message>
+    <message>
+        <source>It stands on</source>
+        <translation>Es beruht auf</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::FilmRows</name>
     <message>
         <source>Add an&amp;other format</source>
@@ -5184,6 +5275,13 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>When: %1 is too early: %3 on %2; allowed is from then to now.</source>
         <translation>Wann: %1 ist zu früh (%2: %3); erlaubt ist von da an bis jetzt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::WhereFromPopover</name>
+    <message>
+        <source>Press F1 to see where this figure is from.</source>
+        <translation>F1 zeigt, woher diese Angabe stammt.</translation>
     </message>
 </context>
 </TS>

@@ -2,6 +2,23 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>AirWords</name>
+    <message numerus="yes">
+        <source>%Ln month(s)</source>
+        <translation>
+            <numerusform>%Ln month</numerusform>
+            <numerusform>%Ln months</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln week(s)</source>
+        <translation>
+            <numerusform>%Ln week</numerusform>
+            <numerusform>%Ln weeks</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Bench</name>
     <message numerus="yes">
         <source>%n min</source>

@@ -10,6 +10,7 @@ namespace
 
 // @name stands for a colour; %icons for the folder of marks in the colour of the theme.
 const char* const kSheet = R"(
+QAbstractScrollArea { background: transparent; border: none; }
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QLabel { selection-background-color: @selection; selection-color: @ink; }
 QMainWindow, QDialog { background: @paper; }
 QLabel { background: transparent; }

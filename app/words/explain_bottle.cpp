@@ -214,6 +214,32 @@ Explanation explain(BottleFigure figure, const ledger::Batch& batch, const ledge
     }
 }
 
+std::vector<Explanation> explainAll(const ledger::Batch& batch, const ledger::Assessment& so,
+                                    const Wording& wording)
+{
+    std::vector<BottleFigure> figures{BottleFigure::FilmsLeft};
+    const formulary::Solution& solution = *batch.solution;
+    if (solution.wear.rule != chemistry::WearRule::None)
+        figures.push_back(BottleFigure::WearFactor);
+    if (so.standingUsed)
+        figures.insert(figures.end(), {BottleFigure::StandingUsed, BottleFigure::AgePart,
+                                       BottleFigure::AirPart, BottleFigure::OxygenLimit,
+                                       BottleFigure::KeepsUntil, BottleFigure::DiscardBy});
+    if (so.clearing)
+        figures.insert(figures.end(), {BottleFigure::ClearingNow, BottleFigure::FixingTime,
+                                       BottleFigure::ClearingDoubles});
+    if (solution.silverPerFilm > 0)
+        figures.push_back(BottleFigure::Silver);
+    if (solution.bromidePerFilm > 0)
+        figures.push_back(BottleFigure::Bromide);
+    if (so.lastFilm)
+        figures.push_back(BottleFigure::LastFilm);
+    std::vector<Explanation> all;
+    for (const BottleFigure figure : figures)
+        all.push_back(explain(figure, batch, so, wording));
+    return all;
+}
+
 Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batch,
                         const Wording& wording)
 {

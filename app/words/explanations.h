@@ -32,6 +32,10 @@ enum class BottleFigure {
 Explanation explain(BottleFigure figure, const ledger::Batch& batch, const ledger::Assessment& so,
                     const Wording& wording);
 
+/// All figures that this bottle has, in the order they are read.
+std::vector<Explanation> explainAll(const ledger::Batch& batch, const ledger::Assessment& so,
+                                    const Wording& wording);
+
 /// The parts of a development time as they were multiplied.
 struct DevelopmentParts {
     std::vector<chemistry::TimeAtTemperature> pairs; ///< what was entered

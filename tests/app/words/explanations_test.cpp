@@ -158,6 +158,23 @@ TEST(Explanations, OfATimeShowTheFactorsThatMakeIt)
     EXPECT_EQ(explainTime(parts, batch, english()).grade, std::nullopt);
 }
 
+TEST(Explanations, OfAllThatABottleHasLeaveOutWhatItHasNot)
+{
+    const auto titles = [](const ledger::Batch& batch) {
+        QStringList all;
+        for (const Explanation& why : explainAll(batch, ledger::assess(batch), english()))
+            all << why.title;
+        return all;
+    };
+    Bottle developer;
+    const QStringList ofDeveloper = titles(developer.films(1, 3).at(day(10)));
+    EXPECT_TRUE(ofDeveloper.contains("Discard by"));
+    EXPECT_FALSE(ofDeveloper.contains("Silver in it"));
+    const QStringList ofFixer = titles(testedFixer().at(day(20)));
+    EXPECT_TRUE(ofFixer.contains("Clearing time doubles"));
+    EXPECT_FALSE(ofFixer.contains("Discard by")) << "it has no keeping time";
+}
+
 TEST(FigureWords, SayValuesInTheUsersUnits)
 {
     formulary::Solution solution = *sample::formularyOfTwo().solution("mq");

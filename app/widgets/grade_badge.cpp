@@ -1,0 +1,46 @@
+#include "app/widgets/grade_badge.h"
+
+#include "app/widgets/theme.h"
+
+#include <QPainter>
+
+namespace ullage::app
+{
+
+QColor gradeColour(MaybeGrade grade)
+{
+    const Colours& c = colours();
+    if (!grade)
+        return c.red;
+    switch (*grade) {
+    case chemistry::Grade::Published:
+        return c.green;
+    case chemistry::Grade::Computed:
+        return c.blue;
+    case chemistry::Grade::CommonPractice:
+        return c.amber;
+    case chemistry::Grade::FromMemory:
+        break;
+    }
+    return c.quiet;
+}
+
+void paintGrade(QPainter& painter, const QRectF& rect, MaybeGrade grade)
+{
+    QRectF ring(0, 0, kBadgeWidth, kBadgeHeight);
+    ring.moveCenter(rect.center());
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(
+        QPen(gradeColour(grade), 1.4, grade ? Qt::SolidLine : Qt::DashLine, Qt::FlatCap));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(ring.adjusted(0.8, 0.8, -0.8, -0.8), kBadgeHeight / 2 - 1,
+                            kBadgeHeight / 2 - 1);
+    QFont font = Theme::font(TextRole::Small);
+    font.setWeight(QFont::Bold);
+    painter.setFont(font);
+    painter.drawText(ring, Qt::AlignCenter, gradeLetter(grade));
+    painter.restore();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,109 @@
+#include "app/words/air_words.h"
+
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(AirWords)
+};
+
+QString monthText(QDate month, QDate date, const QLocale& locale)
+{
+    const QString name = locale.standaloneMonthName(month.month(), QLocale::ShortFormat);
+    return month.year() == date.year()
+               ? name
+               : Words::tr("%1 %2", "month, year").arg(name).arg(month.year());
+}
+
+// Days a model gives, no finer than it can tell.
+QString gainText(chemistry::Days days)
+{
+    const double time = days.value();
+    if (time >= 60)
+        return Words::tr("%Ln month(s)", nullptr, static_cast<int>(std::lround(time / 30.4375)));
+    return Words::tr("%Ln week(s)", nullptr, static_cast<int>(std::lround(time / 7)));
+}
+
+QString remedyText(const ledger::Help& help, const Wording& wording)
+{
+    switch (help.remedy) {
+    case ledger::Remedy::Squeeze:
+        return Words::tr("Squeeze or displace the air out and close it");
+    case ledger::Remedy::SmallerBottle:
+        return Words::tr("Pour it into %1")
+            .arg(help.vessel ? QString::fromStdString(help.vessel->name) : QString());
+    case ledger::Remedy::Glass:
+        return Words::tr("Keep it in glass");
+    case ledger::Remedy::TopUp:
+        break;
+    }
+    return Words::tr("Top it up to the brim with %1 of fresh solution")
+        .arg(volumeText(help.topUp.value_or(chemistry::Millilitres(0)), wording));
+}
+
+} // namespace
+
+QString discardSpanText(const ledger::DateRange& range, chemistry::Instant now,
+                        const QLocale& locale)
+{
+    const QString about = aboutDayText(range.value, now, locale);
+    const QDate date = localDate(range.value);
+    const QString early = monthText(localDate(range.early), date, locale);
+    const QString late = monthText(localDate(range.late), date, locale);
+    if (early == late)
+        return about;
+    return Words::tr("%1 (%2 – %3)", "date, first and last month").arg(about, early, late);
+}
+
+QStringList helpSentences(const ledger::AirAdvice& advice, chemistry::Instant now,
+                          const Wording& wording)
+{
+    constexpr double kWorthSaying = 7;
+    QStringList sentences;
+    for (const ledger::Help& help : advice.helps) {
+        if (help.gained.value() < kWorthSaying)
+            continue;
+        sentences << Words::tr("%1: about %2 more, to %3.", "remedy, time gained, date")
+                         .arg(remedyText(help, wording), gainText(help.gained),
+                              aboutDayText(help.discardBy, now, wording.locale));
+    }
+    if (sentences.isEmpty())
+        sentences << Words::tr("Nothing that could be done about the air would gain a week.");
+    return sentences;
+}
+
+QString routeName(ledger::Route route)
+{
+    switch (route) {
+    case ledger::Route::Pouring:
+        return Words::tr("poured in");
+    case ledger::Route::BottleAir:
+        return Words::tr("air in the bottle");
+    case ledger::Route::Wall:
+        return Words::tr("through the wall");
+    case ledger::Route::Cap:
+        return Words::tr("past the cap");
+    case ledger::Route::OpenVessel:
+        break;
+    }
+    return Words::tr("standing open");
+}
+
+QString routeSentence(const ledger::Batch& batch, const Wording& wording)
+{
+    const ledger::RouteShare most = ledger::routeShares(batch).front();
+    return Words::tr("Where most of its oxygen came from: %1 (%2).")
+        .arg(routeName(most.route), percentText(most.share, wording.locale));
+}
+
+} // namespace ullage::app
