@@ -2220,6 +2220,100 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>FormularyPage</name>
+    <message>
+        <source>none chosen</source>
+        <translation>keiner gewählt</translation>
+    </message>
+    <message>
+        <source>not topped up by film</source>
+        <translation>kein Nachfüllen je Film</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>composition not given</source>
+        <translation>Zusammensetzung nicht angegeben</translation>
+    </message>
+</context>
+<context>
+    <name>FormularyProblems</name>
+    <message>
+        <source>Keeps, half full: it must be shorter than the full-bottle time, and no shorter than the air of a half-full bottle can explain.</source>
+        <translation>Haltbar, halb voll: Die Zeit muss kürzer sein als die der vollen Flasche und darf nicht kürzer sein, als die Luft einer halb vollen Flasche erklären kann.</translation>
+    </message>
+    <message>
+        <source>Keeps, full bottle: so long that the leak of the cap alone would spend it before.</source>
+        <translation>Haltbar, volle Flasche: so lang, dass allein die Undichtheit des Verschlusses die Lösung vorher erschöpfen würde.</translation>
+    </message>
+    <message>
+        <source>Times: two are entered for one temperature.</source>
+        <translation>Zeiten: Für eine Temperatur sind zwei eingetragen.</translation>
+    </message>
+</context>
+<context>
+    <name>FormularyVessels</name>
+    <message>
+        <source>entered for this bottle</source>
+        <translation>für diese Flasche eingetragen</translation>
+    </message>
+    <message>
+        <source>%1 mmol a day</source>
+        <translation>%1 mmol am Tag</translation>
+    </message>
+    <message>
+        <source>Oxygen that comes in</source>
+        <translation>Eindringender Sauerstoff</translation>
+    </message>
+    <message>
+        <source>Through the wall: what the material lets through × area × 0.2095 ÷ thickness ÷ 22.414. Past the cap: its leak ÷ 22.414.</source>
+        <translation>Durch die Wand: Durchlässigkeit des Materials × Fläche × 0,2095 ÷ Dicke ÷ 22,414. Am Verschluss vorbei: seine Undichtheit ÷ 22,414.</translation>
+    </message>
+    <message>
+        <source>Through the wall</source>
+        <translation>Durch die Wand</translation>
+    </message>
+    <message>
+        <source>Past the cap</source>
+        <translation>Am Verschluss vorbei</translation>
+    </message>
+    <message>
+        <source>Holds to the brim</source>
+        <translation>Fasst randvoll</translation>
+    </message>
+    <message>
+        <source>Wall lets through</source>
+        <translation>Wand lässt durch</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation>Wandstärke</translation>
+    </message>
+    <message>
+        <source>Leak of the cap</source>
+        <translation>Undichtheit des Verschlusses</translation>
+    </message>
+    <message>
+        <source>Area of the wall</source>
+        <translation>Fläche der Wand</translation>
+    </message>
+    <message>
+        <source>The air is squeezed out at every closing.</source>
+        <translation>Die Luft wird bei jedem Verschließen herausgedrückt.</translation>
+    </message>
+    <message>
+        <source>The air that is shut in with the solution comes on top of this; it follows from how full the bottle is.</source>
+        <translation>Die mit der Lösung eingeschlossene Luft kommt hinzu; sie ergibt sich daraus, wie voll die Flasche ist.</translation>
+    </message>
+</context>
+<context>
     <name>FormularyWords</name>
     <message>
         <source>Developer</source>
@@ -3552,6 +3646,25 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::DaysEdit</name>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Einheit von %1</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::DeedDialog</name>
     <message>
         <source>Save</source>
@@ -3661,6 +3774,13 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>It stands on</source>
         <translation>Es beruht auf</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FigureList</name>
+    <message>
+        <source>Figures</source>
+        <translation>Angaben</translation>
     </message>
 </context>
 <context>
@@ -3841,6 +3961,53 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::FormularyPage</name>
+    <message>
+        <source>Formulary</source>
+        <translation>Rezepturen</translation>
+    </message>
+    <message>
+        <source>what solutions are, how they wear and keep, and who says so</source>
+        <translation>was Lösungen sind, wie sie sich verbrauchen und halten, und wer das sagt</translation>
+    </message>
+    <message>
+        <source>Solutions</source>
+        <translation>Lösungen</translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation>Flaschen</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Zeiten</translation>
+    </message>
+    <message>
+        <source>Parts of the formulary</source>
+        <translation>Teile der Rezepturen</translation>
+    </message>
+    <message>
+        <source>Where from?</source>
+        <translation>Woher?</translation>
+    </message>
+    <message>
+        <source>Where from? · %1</source>
+        <translation>Woher? · %1</translation>
+    </message>
+    <message>
+        <source>New solution…</source>
+        <translation>Neue Lösung …</translation>
+    </message>
+    <message>
+        <source>New bottle…</source>
+        <translation>Neue Flasche …</translation>
+    </message>
+    <message>
+        <source>New time…</source>
+        <translation>Neue Zeit …</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::HistoryDialog</name>
     <message>
         <source>History of %1</source>
@@ -3885,6 +4052,17 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Why: a few words are needed, for whoever wonders.</source>
         <translation>Grund: ein paar Worte sind nötig, falls später jemand fragt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ImpliedCharts</name>
+    <message>
+        <source>Keeping</source>
+        <translation>Haltbarkeit</translation>
+    </message>
+    <message>
+        <source>Wear</source>
+        <translation>Verbrauch</translation>
     </message>
 </context>
 <context>
@@ -4760,6 +4938,221 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::SolutionCard</name>
+    <message>
+        <source>Edit…</source>
+        <translation>Bearbeiten …</translation>
+    </message>
+    <message>
+        <source>Copy…</source>
+        <translation>Kopieren …</translation>
+    </message>
+    <message>
+        <source>Keeps the old figures for what is mixed already</source>
+        <translation>Für schon Angesetztes bleiben die alten Angaben</translation>
+    </message>
+    <message>
+        <source>A new solution that begins with these figures</source>
+        <translation>Eine neue Lösung, die mit diesen Angaben beginnt</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::SolutionEditor</name>
+    <message>
+        <source>Edit a solution</source>
+        <translation>Lösung bearbeiten</translation>
+    </message>
+    <message>
+        <source>Copy a solution</source>
+        <translation>Lösung kopieren</translation>
+    </message>
+    <message>
+        <source>New solution</source>
+        <translation>Neue Lösung</translation>
+    </message>
+    <message>
+        <source>What is mixed already keeps the figures it was mixed by. What you save here takes this solution&apos;s place for new batches.</source>
+        <translation>Schon Angesetztes behält die Angaben, nach denen es angesetzt wurde. Was hier gespeichert wird, tritt für neue Ansätze an die Stelle dieser Lösung.</translation>
+    </message>
+    <message>
+        <source>Say for each figure where it is from: begin with “common practice”, “from memory” or “computed” if it is that.</source>
+        <translation>Bei jeder Angabe sagen, woher sie stammt: mit „common practice“ (Praxiswert), „from memory“ (aus dem Gedächtnis) oder „computed“ (berechnet) beginnen, wenn sie das ist.</translation>
+    </message>
+    <message>
+        <source>Time of film %1 in a litre</source>
+        <translation>Zeit für Film %1 im Liter</translation>
+    </message>
+    <message>
+        <source>Topped up so, it settles at</source>
+        <translation>So nachgefüllt, pendelt sich ein bei</translation>
+    </message>
+    <message>
+        <source>%1 films per litre</source>
+        <translation>%1 Filme je Liter</translation>
+    </message>
+    <message>
+        <source>%1, copy</source>
+        <translation>%1, Kopie</translation>
+    </message>
+    <message>
+        <source>What these figures imply</source>
+        <translation>Was diese Angaben bedeuten</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Nothing is changed.</source>
+        <translation>Nichts ist geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::SolutionForm</name>
+    <message>
+        <source>films per litre</source>
+        <translation>Filme je Liter</translation>
+    </message>
+    <message>
+        <source>times longer, 10 °C colder</source>
+        <translation>mal so lang, 10 °C kälter</translation>
+    </message>
+    <message>
+        <source>of fresh water, 1 is all</source>
+        <translation>von reinem Wasser, 1 ist alles</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>mg as KBr</source>
+        <translation>mg als KBr</translation>
+    </message>
+    <message>
+        <source>g per litre</source>
+        <translation>g je Liter</translation>
+    </message>
+    <message>
+        <source>times the clearing time</source>
+        <translation>mal die Klärzeit</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Wozu sie dient</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Besteht aus</translation>
+    </message>
+    <message>
+        <source>grams per litre, and where that is from</source>
+        <translation>Gramm je Liter, und woher das stammt</translation>
+    </message>
+    <message>
+        <source>Where it is from</source>
+        <translation>Woher das stammt</translation>
+    </message>
+    <message>
+        <source>no source given</source>
+        <translation>keine Quelle angegeben</translation>
+    </message>
+    <message>
+        <source>Where %1 is from</source>
+        <translation>Woher %1 stammt</translation>
+    </message>
+    <message>
+        <source>Begin with “common practice”, “from memory” or “computed” if it is that; anything else counts as published.</source>
+        <translation>Mit „common practice“ (Praxiswert), „from memory“ (aus dem Gedächtnis) oder „computed“ (berechnet) beginnen, wenn es das ist; alles andere gilt als veröffentlicht.</translation>
+    </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>figure, its unit</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>as for the full bottle</source>
+        <translation>wie für die volle Flasche</translation>
+    </message>
+    <message>
+        <source>the same for every film</source>
+        <translation>für jeden Film gleich</translation>
+    </message>
+    <message>
+        <source>+ % a film, on the first time</source>
+        <translation>+ % je Film, auf die erste Zeit</translation>
+    </message>
+    <message>
+        <source>+ % a film, on the time before</source>
+        <translation>+ % je Film, auf die vorige Zeit</translation>
+    </message>
+    <message>
+        <source>in steps</source>
+        <translation>in Stufen</translation>
+    </message>
+    <message>
+        <source>Percent per film</source>
+        <translation>Prozent je Film</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation>Prozent</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>from films per litre: factor; …</source>
+        <translation>ab Filmen je Liter: Faktor; …</translation>
+    </message>
+    <message>
+        <source>Steps: write them like %1.</source>
+        <translation>Stufen: so schreiben: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::SolutionList</name>
+    <message>
+        <source>Developers</source>
+        <translation>Entwickler</translation>
+    </message>
+    <message>
+        <source>Stop baths</source>
+        <translation>Stoppbäder</translation>
+    </message>
+    <message>
+        <source>Fixers</source>
+        <translation>Fixierbäder</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Sonstiges</translation>
+    </message>
+    <message>
+        <source>Find a solution</source>
+        <translation>Lösung suchen</translation>
+    </message>
+    <message>
+        <source>Solutions</source>
+        <translation>Lösungen</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::StepList</name>
     <message>
         <source>Run sheet</source>
@@ -5209,6 +5602,153 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::TimeEditor</name>
+    <message>
+        <source>Another temperature</source>
+        <translation>Weitere Temperatur</translation>
+    </message>
+    <message>
+        <source>New development time</source>
+        <translation>Neue Entwicklungszeit</translation>
+    </message>
+    <message>
+        <source>Edit a development time</source>
+        <translation>Entwicklungszeit bearbeiten</translation>
+    </message>
+    <message>
+        <source>stock, 1+1 …</source>
+        <translation>Vorratslösung, 1+1 …</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>beliebig</translation>
+    </message>
+    <message>
+        <source>the film&apos;s leaflet, a date</source>
+        <translation>Beipackzettel des Films, ein Datum</translation>
+    </message>
+    <message>
+        <source>Dilution</source>
+        <translation>Verdünnung</translation>
+    </message>
+    <message>
+        <source>Where it is from</source>
+        <translation>Woher das stammt</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Time against temperature</source>
+        <translation>Zeit nach Temperatur</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Temperature %1</source>
+        <translation>Temperatur %1</translation>
+    </message>
+    <message>
+        <source>Time %1</source>
+        <translation>Zeit %1</translation>
+    </message>
+    <message>
+        <source>m:ss</source>
+        <translation>m:ss</translation>
+    </message>
+    <message>
+        <source>A time without its temperature.</source>
+        <translation>Eine Zeit ohne ihre Temperatur.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TimesTab</name>
+    <message>
+        <source>Development times</source>
+        <translation>Entwicklungszeiten</translation>
+    </message>
+    <message>
+        <source>Film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>EI</source>
+        <translation>EI</translation>
+    </message>
+    <message>
+        <source>Developer</source>
+        <translation>Entwickler</translation>
+    </message>
+    <message>
+        <source>Dilution</source>
+        <translation>Verdünnung</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>Bei %1</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>No development times yet</source>
+        <translation>Noch keine Entwicklungszeiten</translation>
+    </message>
+    <message>
+        <source>Enter what the film&apos;s leaflet says for your developer. Nothing is shipped and nothing is guessed: no figure, no time.</source>
+        <translation>Eintragen, was der Beipackzettel des Films für den eigenen Entwickler angibt. Nichts wird mitgeliefert und nichts geraten: ohne Angabe keine Zeit.</translation>
+    </message>
+    <message>
+        <source>Edit…</source>
+        <translation>Bearbeiten …</translation>
+    </message>
+    <message>
+        <source>Take out…</source>
+        <translation>Herausnehmen …</translation>
+    </message>
+    <message>
+        <source>New time…</source>
+        <translation>Neue Zeit …</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>beliebig</translation>
+    </message>
+    <message>
+        <source>%1 · time against temperature</source>
+        <translation>%1 · Zeit nach Temperatur</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>source, grade</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Take out a development time</source>
+        <translation>Entwicklungszeit herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take the time for %1 out of the notebook?</source>
+        <translation>Die Zeit für %1 aus dem Notizbuch nehmen?</translation>
+    </message>
+    <message>
+        <source>Runs that were timed by it stay as they are.</source>
+        <translation>Durchgänge, die nach ihr liefen, bleiben unverändert.</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::TopUpDialog</name>
     <message>
         <source>Top up %1</source>
@@ -5252,6 +5792,92 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Discard</source>
         <translation>Entsorgen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::VesselEditor</name>
+    <message>
+        <source>I always squeeze the air out</source>
+        <translation>Ich drücke die Luft immer heraus</translation>
+    </message>
+    <message>
+        <source>New bottle</source>
+        <translation>Neue Flasche</translation>
+    </message>
+    <message>
+        <source>Name on the bottle</source>
+        <translation>Name auf der Flasche</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Wall, mm</source>
+        <translation>Wandstärke, mm</translation>
+    </message>
+    <message>
+        <source>Wall lets through, cm³·mm/(m²·day·atm)</source>
+        <translation>Wand lässt durch, cm³·mm/(m²·Tag·atm)</translation>
+    </message>
+    <message>
+        <source>Leak of the cap, cm³ a day</source>
+        <translation>Undichtheit des Verschlusses, cm³ am Tag</translation>
+    </message>
+    <message>
+        <source>A field left empty takes the usual figure of the material.</source>
+        <translation>Ein leeres Feld übernimmt den üblichen Wert des Materials.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::VesselsTab</name>
+    <message>
+        <source>Bottles</source>
+        <translation>Flaschen</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Fasst</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Wall, mmol/day</source>
+        <translation>Wand, mmol/Tag</translation>
+    </message>
+    <message>
+        <source>Cap, mmol/day</source>
+        <translation>Verschluss, mmol/Tag</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Where from?</source>
+        <translation>Woher?</translation>
+    </message>
+    <message>
+        <source>squeezed out</source>
+        <translation>herausgedrückt</translation>
+    </message>
+    <message>
+        <source>stays in</source>
+        <translation>bleibt darin</translation>
     </message>
 </context>
 <context>

@@ -55,6 +55,8 @@ ChartSpec keepingChart(const formulary::Solution& solution, const Wording& wordi
     }
     const TimeUnit unit = unitFor(*solution.keeping.full);
     spec.yUnit = unit.name;
+    constexpr double kHeadroom = 1.04; // so that the topmost point is drawn whole
+    spec.yMax = *solution.keeping.full / Days(unit.days) * kHeadroom;
     spec.yText = [locale = wording.locale, unit](double time) {
         return keepingText(Days(std::round(time * unit.days * 24) / 24), locale);
     };
@@ -128,8 +130,8 @@ ChartSpec wearChart(const formulary::Solution& solution, const Wording& wording)
     for (const auto& point : formulary::wearCurve(solution))
         factors.points.emplace_back(point.wear.value() + 1, point.factor);
     dots.points = factors.points;
-    spec.xMin = 1;
-    spec.xMax = std::max(2.0, factors.points.back().x());
+    spec.xMin = 0.7; // room for the first and the last dot
+    spec.xMax = std::max(2.0, factors.points.back().x()) + 0.3;
     const double last = factors.points.back().y();
     spec.yMax = std::max(2.0, std::ceil(last * 2) / 2);
     spec.summary = Words::tr("The last film takes %1 the first one's time.")

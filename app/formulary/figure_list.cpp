@@ -1,0 +1,182 @@
+#include "app/formulary/figure_list.h"
+
+#include "app/widgets/figures.h"
+#include "app/widgets/grade_badge.h"
+#include "app/widgets/theme.h"
+
+#include <QHelpEvent>
+#include <QPainter>
+#include <QToolTip>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kRowHeight = 58;
+constexpr int kBareHeight = 44; // without a source line
+constexpr int kInset = 8;
+
+class FigureDelegate : public QStyledItemDelegate
+{
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override
+    {
+        const bool bare = index.data(FigureModel::SourceRole).toString().isEmpty();
+        return {200, bare ? kBareHeight : kRowHeight};
+    }
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override
+    {
+        const Colours& c = colours();
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        const QRectF cell = option.rect;
+        if (option.state & QStyle::State_Selected) {
+            painter->setPen(option.state & QStyle::State_HasFocus ? QPen(c.focus, 2) : Qt::NoPen);
+            painter->setBrush(c.selected);
+            painter->drawRoundedRect(cell.adjusted(1, 1, -1, -2), Space::kRadius, Space::kRadius);
+        }
+        painter->setPen(QPen(c.hairline, 1));
+        painter->drawLine(QPointF(cell.left() + kInset, cell.bottom()),
+                          QPointF(cell.right() - kInset, cell.bottom()));
+        const bool known = index.data(FigureModel::KnownRole).toBool();
+        const double right = cell.right() - kInset - kBadgeWidth - 10;
+        QRectF line(cell.left() + kInset, cell.top() + 5, right - cell.left() - kInset, 16);
+        QFont font = Theme::font(TextRole::Small);
+        font.setWeight(QFont::DemiBold);
+        write(*painter, line, font, c.quiet, index.data(FigureModel::LabelRole).toString());
+        line.translate(0, 16);
+        line.setHeight(18);
+        font = Theme::font(TextRole::Strong);
+        write(*painter, line, font, known ? c.ink : c.quiet,
+              index.data(FigureModel::ValueRole).toString());
+        line.translate(0, 17);
+        line.setHeight(16);
+        write(*painter, line, Theme::font(TextRole::Small), c.quiet,
+              index.data(FigureModel::SourceRole).toString());
+        if (known)
+            paintGrade(*painter, badge(cell), gradeAt(index));
+        painter->restore();
+    }
+
+    bool helpEvent(QHelpEvent* event, QAbstractItemView* view, const QStyleOptionViewItem& option,
+                   const QModelIndex& index) override
+    {
+        if (event->type() == QEvent::ToolTip && index.isValid()) {
+            const bool onBadge = badge(option.rect).contains(event->pos());
+            QToolTip::showText(event->globalPos(),
+                               onBadge && index.data(FigureModel::KnownRole).toBool()
+                                   ? gradeMeaning(gradeAt(index))
+                                   : index.data(FigureModel::SourceRole).toString(),
+                               view);
+            return true;
+        }
+        return QStyledItemDelegate::helpEvent(event, view, option, index);
+    }
+
+private:
+    static QRectF badge(const QRectF& cell)
+    {
+        return {cell.right() - kInset - kBadgeWidth, cell.top(), kBadgeWidth, cell.height()};
+    }
+
+    static MaybeGrade gradeAt(const QModelIndex& index)
+    {
+        const QVariant grade = index.data(FigureModel::GradeRole);
+        return grade.isValid() ? MaybeGrade(static_cast<chemistry::Grade>(grade.toInt()))
+                               : std::nullopt;
+    }
+
+    static void write(QPainter& painter, const QRectF& line, const QFont& font,
+                      const QColor& colour, const QString& text)
+    {
+        painter.setFont(font);
+        painter.setPen(colour);
+        painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                         QFontMetricsF(font).elidedText(text, Qt::ElideRight, line.width()));
+    }
+};
+
+} // namespace
+
+void FigureModel::setRows(std::vector<FigureRow> rows)
+{
+    beginResetModel();
+    m_rows = std::move(rows);
+    endResetModel();
+}
+
+int FigureModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+QVariant FigureModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const FigureRow& figure = row(index.row());
+    switch (role) {
+    case Qt::DisplayRole:
+    case LabelRole:
+        return figure.label;
+    case ValueRole:
+        return figure.value;
+    case SourceRole:
+        return figure.source;
+    case KnownRole:
+        return figure.known;
+    case GradeRole:
+        return figure.grade ? QVariant(static_cast<int>(*figure.grade)) : QVariant();
+    case Qt::AccessibleTextRole:
+        return figure.spoken();
+    default:
+        return {};
+    }
+}
+
+FigureList::FigureList(QWidget* parent) : QListView(parent), m_model(new FigureModel(this))
+{
+    setModel(m_model);
+    setItemDelegate(new FigureDelegate(this));
+    setFrameShape(QFrame::NoFrame);
+    setStyleSheet(QStringLiteral("QListView { background: transparent; border: none; }"));
+    setVerticalScrollMode(ScrollPerPixel);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setAccessibleName(tr("Figures"));
+}
+
+void FigureList::setRows(std::vector<FigureRow> rows)
+{
+    const int before = std::max(0, currentIndex().row());
+    m_model->setRows(std::move(rows));
+    choose(std::min(before, m_model->rowCount() - 1));
+}
+
+const FigureRow* FigureList::chosen() const
+{
+    return currentIndex().isValid() ? &m_model->row(currentIndex().row()) : nullptr;
+}
+
+void FigureList::choose(int row)
+{
+    const QModelIndex index = m_model->index(row, 0);
+    if (index.isValid())
+        setCurrentIndex(index);
+}
+
+void FigureList::currentChanged(const QModelIndex& current, const QModelIndex& previous)
+{
+    QListView::currentChanged(current, previous);
+    if (current.isValid())
+        emit figureChosen(m_model->row(current.row()).why);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,59 @@
+// The figures of a solution as a list: label, value, source line and badge, one below another.
+#pragma once
+
+#include "app/formulary/figure_rows.h"
+
+#include <QAbstractListModel>
+#include <QListView>
+#include <QStyledItemDelegate>
+
+namespace ullage::app
+{
+
+class FigureModel : public QAbstractListModel
+{
+    Q_OBJECT
+
+public:
+    enum Role { LabelRole = Qt::UserRole + 1, ValueRole, SourceRole, KnownRole, GradeRole };
+
+    using QAbstractListModel::QAbstractListModel;
+
+    void setRows(std::vector<FigureRow> rows);
+    [[nodiscard]] const FigureRow& row(int index) const
+    {
+        return m_rows[static_cast<std::size_t>(index)];
+    }
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+
+private:
+    std::vector<FigureRow> m_rows;
+};
+
+/// Arrow keys move along it; the chosen figure is told by figureChosen().
+class FigureList : public QListView
+{
+    Q_OBJECT
+
+public:
+    explicit FigureList(QWidget* parent = nullptr);
+
+    /// Keeps the place in the list when the same solution is shown again.
+    void setRows(std::vector<FigureRow> rows);
+    /// The figure chosen; null for an empty list.
+    [[nodiscard]] const FigureRow* chosen() const;
+    void choose(int row);
+
+signals:
+    void figureChosen(const ullage::app::Explanation& why);
+
+protected:
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+
+private:
+    FigureModel* m_model;
+};
+
+} // namespace ullage::app

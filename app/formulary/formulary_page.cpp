@@ -1,0 +1,208 @@
+#include "app/formulary/formulary_page.h"
+
+#include "app/formulary/implied_charts.h"
+#include "app/formulary/solution_card.h"
+#include "app/formulary/solution_editor.h"
+#include "app/formulary/solution_list.h"
+#include "app/formulary/times_tab.h"
+#include "app/formulary/vessel_editor.h"
+#include "app/formulary/vessels_tab.h"
+#include "app/widgets/card.h"
+#include "app/widgets/explanation_view.h"
+#include "app/widgets/theme.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kRoomForBothCurves = 860;
+
+} // namespace
+
+FormularyPage::FormularyPage(FormularyDeeds deeds, QWidget* parent)
+    : QWidget(parent), m_deeds(std::move(deeds)), m_tabs(new QTabBar(this)),
+      m_new(new QPushButton(this)), m_stack(new QStackedWidget(this))
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
+    column->setSpacing(20);
+    auto* header = new PageHeader(tr("Formulary"), this);
+    header->setDetail(tr("what solutions are, how they wear and keep, and who says so"));
+    m_tabs->addTab(tr("Solutions"));
+    m_tabs->addTab(tr("Bottles"));
+    m_tabs->addTab(tr("Times"));
+    m_tabs->setDrawBase(false);
+    m_tabs->setExpanding(false);
+    m_tabs->setAccessibleName(tr("Parts of the formulary"));
+    m_new->setFixedHeight(38);
+    m_new->setMinimumWidth(142);
+    m_new->setFont(Theme::font(TextRole::Strong));
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kGap);
+    row->addWidget(header, 1);
+    row->addWidget(m_tabs);
+    row->addWidget(m_new);
+    column->addLayout(row);
+    column->addWidget(m_stack, 1);
+    m_stack->addWidget(makeSolutions());
+    m_vessels = new VesselsTab(this);
+    m_times = new TimesTab(m_deeds, this);
+    m_stack->addWidget(m_vessels);
+    m_stack->addWidget(m_times);
+    connect(m_tabs, &QTabBar::currentChanged, this, [this](int tab) { setTab(Tab(tab)); });
+    connect(m_new, &QPushButton::clicked, this, &FormularyPage::makeNew);
+    setTab(Tab::Solutions);
+}
+
+QWidget* FormularyPage::makeSolutions()
+{
+    auto* page = new QWidget(this);
+    auto* row = new QHBoxLayout(page);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(Space::kGap);
+    auto* listCard = new Card({}, page);
+    listCard->setAccessibleName(tr("Solutions"));
+    m_list = new SolutionList(listCard);
+    listCard->body()->addWidget(m_list);
+    listCard->setMinimumWidth(220);
+    listCard->setMaximumWidth(340);
+    m_card = new SolutionCard(page);
+    m_card->setMinimumWidth(330);
+    auto* right = new QWidget(page);
+    m_right = new QVBoxLayout(right);
+    m_right->setContentsMargins(0, 0, 0, 0);
+    m_right->setSpacing(Space::kGap);
+    m_charts = new ImpliedCharts(right);
+    m_whyCard = new Card(tr("Where from?"), right);
+    m_why = new ExplanationView(ExplanationView::Heading::Hidden, m_whyCard);
+    m_whyCard->body()->addWidget(m_why);
+    m_right->addWidget(m_charts, 6);
+    m_right->addWidget(m_whyCard, 5);
+    row->addWidget(listCard, 5);
+    row->addWidget(m_card, 8);
+    row->addWidget(right, 8);
+    connect(m_list, &SolutionList::solutionChosen, this, &FormularyPage::showSolution);
+    connect(m_list, &SolutionList::solutionOpened, this, [this] { edit(false); });
+    connect(m_card, &SolutionCard::editWanted, this, [this] { edit(false); });
+    connect(m_card, &SolutionCard::copyWanted, this, [this] { edit(true); });
+    connect(m_card->figures(), &FigureList::figureChosen, this, [this](const Explanation& why) {
+        m_whyCard->setTitle(tr("Where from? · %1").arg(why.title));
+        m_why->setExplanation(why);
+    });
+    return page;
+}
+
+void FormularyPage::setFormulary(const formulary::Formulary& formulary, const Wording& wording)
+{
+    // Definitions never change once entered, so the same ones in the same order are the same book.
+    if (m_shown && formulary.solutions() == m_formulary.solutions() &&
+        formulary.vessels() == m_formulary.vessels() &&
+        formulary.notebook().all() == m_formulary.notebook().all() &&
+        wording.units == m_wording.units && wording.locale == m_wording.locale)
+        return;
+    m_shown = true;
+    m_formulary = formulary;
+    m_wording = wording;
+    m_list->setFormulary(formulary);
+    showSolution();
+    m_vessels->setFormulary(formulary, wording);
+    m_times->setFormulary(formulary, wording);
+}
+
+void FormularyPage::setTab(Tab tab)
+{
+    const int index = static_cast<int>(tab);
+    m_tabs->setCurrentIndex(index);
+    m_stack->setCurrentIndex(index);
+    switch (tab) {
+    case Tab::Solutions:
+        m_new->setText(tr("New solution…"));
+        break;
+    case Tab::Bottles:
+        m_new->setText(tr("New bottle…"));
+        break;
+    case Tab::Times:
+        m_new->setText(tr("New time…"));
+        break;
+    }
+}
+
+FormularyPage::Tab FormularyPage::tab() const { return Tab(m_tabs->currentIndex()); }
+
+QString FormularyPage::chosenSolution() const { return m_list->chosen(); }
+
+void FormularyPage::chooseSolution(const QString& id)
+{
+    setTab(Tab::Solutions);
+    m_list->choose(id);
+}
+
+void FormularyPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    const bool both = height() >= kRoomForBothCurves;
+    m_charts->setBoth(both);
+    m_right->setStretch(0, both ? 9 : 6);
+}
+
+void FormularyPage::showSolution()
+{
+    const auto solution = m_formulary.solution(m_list->chosen().toStdString());
+    m_card->setVisible(solution != nullptr);
+    m_charts->setVisible(solution != nullptr);
+    m_whyCard->setVisible(solution != nullptr);
+    if (!solution)
+        return;
+    m_card->setSolution(*solution, m_wording);
+    m_charts->setSolution(*solution, m_wording);
+}
+
+void FormularyPage::edit(bool copy)
+{
+    const auto solution = m_formulary.solution(m_list->chosen().toStdString());
+    if (!solution)
+        return;
+    openEditor(copy ? SolutionEditor::Purpose::Copy : SolutionEditor::Purpose::Edit, *solution);
+}
+
+void FormularyPage::makeNew()
+{
+    switch (tab()) {
+    case Tab::Solutions: {
+        formulary::Solution blank;
+        blank.role = formulary::Role::Developer;
+        openEditor(SolutionEditor::Purpose::New, blank);
+        break;
+    }
+    case Tab::Bottles: {
+        auto* editor = new VesselEditor(m_deeds, m_wording, this);
+        editor->setAttribute(Qt::WA_DeleteOnClose);
+        editor->open();
+        break;
+    }
+    case Tab::Times:
+        m_times->makeNew();
+        break;
+    }
+}
+
+void FormularyPage::openEditor(SolutionEditor::Purpose purpose, const formulary::Solution& start)
+{
+    auto* editor = new SolutionEditor(purpose, start, m_deeds, m_wording, this);
+    editor->setAttribute(Qt::WA_DeleteOnClose);
+    connect(editor, &QDialog::accepted, this, [this, editor] {
+        // The book told its change already, or will when it is asked next.
+        m_list->choose(editor->saved());
+    });
+    editor->open();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,71 @@
+// The Formulary: what solutions are, how they wear and keep, and who says so; bottles and times.
+#pragma once
+
+#include "app/formulary/formulary_deeds.h"
+#include "app/formulary/solution_editor.h"
+#include "app/words/units.h"
+
+#include <QWidget>
+
+class QPushButton;
+class QStackedWidget;
+class QTabBar;
+class QVBoxLayout;
+
+namespace ullage::app
+{
+
+class ExplanationView;
+class Card;
+class ImpliedCharts;
+class SolutionCard;
+class SolutionList;
+class TimesTab;
+class VesselsTab;
+
+class FormularyPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    enum class Tab { Solutions, Bottles, Times };
+
+    explicit FormularyPage(FormularyDeeds deeds, QWidget* parent = nullptr);
+
+    /// Shows the book's formulary as it is now; call again when it or the wording may have changed.
+    /// Nothing is touched if they have not.
+    void setFormulary(const formulary::Formulary& formulary, const Wording& wording);
+    void setTab(Tab tab);
+    [[nodiscard]] Tab tab() const;
+    /// The chosen solution's id; empty for none.
+    [[nodiscard]] QString chosenSolution() const;
+    void chooseSolution(const QString& id);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    QWidget* makeSolutions();
+    void showSolution();
+    void edit(bool copy);
+    void makeNew();
+    void openEditor(SolutionEditor::Purpose purpose, const formulary::Solution& start);
+
+    FormularyDeeds m_deeds;
+    formulary::Formulary m_formulary;
+    bool m_shown = false;
+    Wording m_wording;
+    QTabBar* m_tabs;
+    QPushButton* m_new;
+    QStackedWidget* m_stack;
+    QVBoxLayout* m_right = nullptr;
+    SolutionList* m_list = nullptr;
+    SolutionCard* m_card = nullptr;
+    ImpliedCharts* m_charts = nullptr;
+    Card* m_whyCard = nullptr;
+    ExplanationView* m_why = nullptr;
+    VesselsTab* m_vessels = nullptr;
+    TimesTab* m_times = nullptr;
+};
+
+} // namespace ullage::app

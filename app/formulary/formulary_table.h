@@ -1,0 +1,70 @@
+// A plain table of texts with the raw value of each cell for sorting, as the tabs of the Formulary
+// show bottles and times.
+#pragma once
+
+#include <QAbstractTableModel>
+#include <QStringList>
+#include <QTableView>
+
+#include <vector>
+
+namespace ullage::app
+{
+
+class FormularyTableModel : public QAbstractTableModel
+{
+    Q_OBJECT
+
+public:
+    struct Cell {
+        QString text;
+        QVariant sort; ///< compared when sorted; the text if invalid
+    };
+    struct Row {
+        QString id;
+        std::vector<Cell> cells;
+    };
+    enum Role { SortRole = Qt::UserRole + 1, IdRole };
+
+    using QAbstractTableModel::QAbstractTableModel;
+
+    /// Columns named in `numbers` are aligned right.
+    void setColumns(const QStringList& columns, const QList<int>& numbers);
+    void setRows(std::vector<Row> rows);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
+                                      int role) const override;
+
+private:
+    QStringList m_columns;
+    QList<int> m_numbers;
+    std::vector<Row> m_rows;
+};
+
+/// Shows such a model, one row chosen at a time; tells the id of the row.
+class FormularyTable : public QTableView
+{
+    Q_OBJECT
+
+public:
+    /// The column `stretched` takes the width that the others leave.
+    FormularyTable(const QString& name, const QStringList& columns, const QList<int>& numbers,
+                   int stretched, QWidget* parent = nullptr);
+
+    /// Keeps the row chosen if it is still there, else chooses the first.
+    void setRows(std::vector<FormularyTableModel::Row> rows);
+    [[nodiscard]] QString chosen() const;
+    void choose(const QString& id);
+
+signals:
+    void rowChosen(const QString& id);
+    void rowOpened(const QString& id);
+
+private:
+    FormularyTableModel* m_model;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,58 @@
+#include "app/formulary/solution_card.h"
+
+#include "app/widgets/theme.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+SolutionCard::SolutionCard(QWidget* parent)
+    : Card({}, parent), m_name(new QLabel(this)), m_composition(new QLabel(this)),
+      m_figures(new FigureList(this)), m_edit(new QPushButton(tr("Edit…"), this))
+{
+    m_name->setFont(Theme::font(TextRole::Heading));
+    m_name->setTextFormat(Qt::PlainText);
+    m_name->setWordWrap(true);
+    m_composition->setFont(Theme::font(TextRole::Body));
+    m_composition->setTextFormat(Qt::PlainText);
+    m_composition->setWordWrap(true);
+    m_composition->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    setTone(m_composition, Tone::Quiet);
+    auto* legend = new QLabel(gradeLegend(), this);
+    legend->setFont(Theme::font(TextRole::Small));
+    legend->setWordWrap(true);
+    setTone(legend, Tone::Quiet);
+    auto* copy = new QPushButton(tr("Copy…"), this);
+    m_edit->setToolTip(tr("Keeps the old figures for what is mixed already"));
+    copy->setToolTip(tr("A new solution that begins with these figures"));
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(Space::kSmall);
+    for (QPushButton* button : {m_edit, copy}) {
+        setButtonLook(button, ButtonLook::Quiet);
+        buttons->addWidget(button);
+    }
+    buttons->addStretch();
+    body()->setSpacing(6);
+    body()->addWidget(m_name);
+    body()->addWidget(m_composition);
+    body()->addSpacing(4);
+    body()->addWidget(m_figures, 1);
+    body()->addWidget(legend);
+    body()->addLayout(buttons);
+    connect(m_edit, &QPushButton::clicked, this, &SolutionCard::editWanted);
+    connect(copy, &QPushButton::clicked, this, &SolutionCard::copyWanted);
+}
+
+void SolutionCard::setSolution(const formulary::Solution& solution, const Wording& wording)
+{
+    m_name->setText(QString::fromStdString(solution.name));
+    m_composition->setText(compositionText(solution));
+    setAccessibleName(m_name->text());
+    m_figures->setRows(figureRows(solution, wording));
+}
+
+} // namespace ullage::app

@@ -1,0 +1,167 @@
+#include "app/formulary/solution_editor.h"
+
+#include "app/formulary/implied_charts.h"
+#include "app/formulary/problem_words.h"
+#include "app/formulary/solution_form.h"
+#include "app/widgets/card.h"
+#include "app/widgets/theme.h"
+#include "app/words/explanations.h"
+#include "app/words/number_text.h"
+#include "core/formulary/implied.h"
+
+#include <QDialogButtonBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+QString titleOf(SolutionEditor::Purpose purpose)
+{
+    switch (purpose) {
+    case SolutionEditor::Purpose::Edit:
+        return SolutionEditor::tr("Edit a solution");
+    case SolutionEditor::Purpose::Copy:
+        return SolutionEditor::tr("Copy a solution");
+    case SolutionEditor::Purpose::New:
+        break;
+    }
+    return SolutionEditor::tr("New solution");
+}
+
+QString sentenceOf(SolutionEditor::Purpose purpose)
+{
+    if (purpose == SolutionEditor::Purpose::Edit)
+        return SolutionEditor::tr("What is mixed already keeps the figures it was mixed by. What "
+                                  "you save here takes this solution's place for new batches.");
+    return SolutionEditor::tr("Say for each figure where it is from: begin with “common "
+                              "practice”, “from memory” or “computed” if it is that.");
+}
+
+std::vector<FactorRow> impliedRows(const formulary::Solution& solution, const Wording& wording)
+{
+    std::vector<FactorRow> rows;
+    if (!check(solution))
+        return rows;
+    for (const ImpliedFigure figure :
+         {ImpliedFigure::OxygenLimit, ImpliedFigure::AgeAlone, ImpliedFigure::TrayByModel}) {
+        if (const QString text = impliedText(figure, solution, wording); !text.isEmpty())
+            rows.push_back({impliedName(figure), text});
+    }
+    if (solution.wear.rule != chemistry::WearRule::None) {
+        const auto last = formulary::wearCurve(solution).back();
+        rows.push_back({SolutionEditor::tr("Time of film %1 in a litre")
+                            .arg(numberText(last.wear.value() + 1, 0, wording.locale)),
+                        factorText(last.factor, wording.locale)});
+    }
+    if (solution.replenishPerFilm)
+        rows.push_back(
+            {SolutionEditor::tr("Topped up so, it settles at"),
+             SolutionEditor::tr("%1 films per litre")
+                 .arg(numberText(1000 / solution.replenishPerFilm->value(), 1, wording.locale))});
+    return rows;
+}
+
+} // namespace
+
+SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start,
+                               FormularyDeeds deeds, const Wording& wording, QWidget* parent)
+    : QDialog(parent), m_purpose(purpose), m_deeds(std::move(deeds)), m_wording(wording),
+      m_form(new SolutionForm(wording)), m_charts(new ImpliedCharts(this)),
+      m_implied(new FactorRows(this)), m_problem(new QLabel(this)), m_start(start)
+{
+    setWindowTitle(titleOf(purpose));
+    formulary::Solution shown = start;
+    if (purpose == Purpose::Copy)
+        shown.name = tr("%1, copy").arg(QString::fromStdString(start.name)).toStdString();
+    m_replaces = purpose == Purpose::Edit ? start.id : std::string();
+    m_form->setSolution(shown);
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(Space::kPage, 20, Space::kPage, 20);
+    column->setSpacing(Space::kGap);
+    auto* sentence = new QLabel(sentenceOf(purpose), this);
+    sentence->setWordWrap(true);
+    setTone(sentence, Tone::Quiet);
+    column->addWidget(sentence);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kGap);
+    auto* fields = new Card({}, this);
+    auto* scroll = new QScrollArea(fields);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(m_form);
+    m_form->setAutoFillBackground(false);
+    scroll->viewport()->setAutoFillBackground(false);
+    m_form->layout()->setContentsMargins(2, 2, 12, 2);
+    scroll->setMinimumWidth(m_form->minimumSizeHint().width() + 8);
+    fields->body()->addWidget(scroll);
+    row->addWidget(fields, 3);
+    auto* preview = new QVBoxLayout;
+    preview->setSpacing(Space::kGap);
+    m_charts->setMinimumWidth(340);
+    preview->addWidget(m_charts, 1);
+    auto* implied = new Card(tr("What these figures imply"), this);
+    implied->body()->addWidget(m_implied);
+    preview->addWidget(implied);
+    row->addLayout(preview, 2);
+    column->addLayout(row, 1);
+    m_problem->setWordWrap(true);
+    setTone(m_problem, Tone::Discard);
+    column->addWidget(m_problem);
+    auto* buttons = new QDialogButtonBox(this);
+    m_save = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
+    buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
+    m_save->setDefault(true);
+    column->addWidget(buttons);
+    connect(buttons, &QDialogButtonBox::accepted, this, &SolutionEditor::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &SolutionEditor::reject);
+    connect(m_form, &SolutionForm::changed, this, &SolutionEditor::showState);
+    resize(1120, 700);
+    showState();
+    m_form->name()->setFocus();
+    m_form->name()->selectAll();
+}
+
+void SolutionEditor::showState()
+{
+    const QString problem = m_form->showProblem();
+    const formulary::Solution solution = m_form->solution();
+    const bool changed = m_purpose != Purpose::Edit || !(solution == m_start);
+    // A form that nothing was typed into is not yet wrong.
+    m_problem->setText(m_purpose == Purpose::New && solution.name.empty() ? QString() : problem);
+    m_save->setEnabled(problem.isEmpty() && changed);
+    m_save->setToolTip(changed ? problem : tr("Nothing is changed."));
+    formulary::Solution named = solution;
+    named.id = "preview";
+    if (named.name.empty())
+        named.name = "preview";
+    m_charts->setSolution(named, m_wording);
+    m_implied->setRows(impliedRows(named, m_wording));
+}
+
+void SolutionEditor::accept()
+{
+    if (!m_form->showProblem().isEmpty())
+        return;
+    formulary::Solution solution = m_form->solution();
+    solution.id = m_deeds.newId();
+    solution.replaces = m_replaces;
+    if (const auto done = m_deeds.addSolution(solution); !done) {
+        m_problem->setText(formularyProblem(done.error(), m_wording));
+        return;
+    }
+    m_saved = QString::fromStdString(solution.id);
+    QDialog::accept();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,81 @@
+// The fields of a solution: every figure with its unit and, beside it, where it is from.
+#pragma once
+
+#include "app/words/units.h"
+#include "core/formulary/figures.h"
+
+#include <QWidget>
+
+#include <map>
+#include <vector>
+
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+
+namespace ullage::app
+{
+
+class DaysEdit;
+class QuantityEdit;
+
+class SolutionForm : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit SolutionForm(const Wording& wording, QWidget* parent = nullptr);
+
+    /// Shows it; fields that are not touched keep their exact values, sources of figures that have
+    /// no field are kept too.
+    void setSolution(const formulary::Solution& solution);
+    /// What stands in the fields, with `id` and `replaces` as they were set.
+    [[nodiscard]] formulary::Solution solution() const;
+
+    /// The first thing wrong, as a sentence; empty if core's own check passes. `id` is not looked
+    /// at. Marks the field it is about.
+    QString showProblem();
+
+    [[nodiscard]] QLineEdit* name() const { return m_name; }
+    [[nodiscard]] QuantityEdit* figure(formulary::Figure figure) const;
+    [[nodiscard]] DaysEdit* days(formulary::Figure figure) const;
+    /// The source line under a key of Solution::sources.
+    [[nodiscard]] QLineEdit* source(const std::string& key) const;
+
+signals:
+    void changed();
+
+private:
+    struct Row {
+        formulary::Figure figure;
+        QuantityEdit* quantity = nullptr; ///< either this
+        DaysEdit* days = nullptr;         ///< or this
+    };
+
+    QLineEdit* addSource(QGridLayout* grid, int row, const std::string& key, const QString& name);
+    QLabel* addProblem(QGridLayout* grid, int row, const std::string& field);
+    void addFigure(QGridLayout* grid, int& row, formulary::Figure figure);
+    void addWear(QGridLayout* grid, int& row);
+    void showWearFields();
+    [[nodiscard]] chemistry::Wear wear() const;
+    [[nodiscard]] QString fieldProblem(std::string& field) const;
+
+    Wording m_wording;
+    formulary::Solution m_start;
+    QLineEdit* m_name;
+    QComboBox* m_role;
+    QComboBox* m_rule = nullptr;
+    QuantityEdit* m_percent = nullptr;
+    QLineEdit* m_steps = nullptr;
+    std::vector<Row> m_rows;
+    std::map<std::string, QLineEdit*> m_sources;
+    std::map<std::string, QLabel*> m_problems;
+};
+
+/// "5: 1.15; 10: 1.3" to steps and back. Nothing for words of another form.
+std::optional<std::vector<chemistry::WearStep>> readSteps(const QString& text,
+                                                          const Wording& wording);
+QString stepsText(const std::vector<chemistry::WearStep>& steps, const Wording& wording);
+
+} // namespace ullage::app

@@ -1,0 +1,237 @@
+#include "app/formulary/time_editor.h"
+
+#include "app/charts/chart.h"
+#include "app/formulary/formulary_charts.h"
+#include "app/formulary/problem_words.h"
+#include "app/widgets/card.h"
+#include "app/widgets/quantity_edit.h"
+#include "app/widgets/theme.h"
+#include "app/words/field_words.h"
+#include "core/chemistry/constants.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr std::size_t kMostPairs = 20;
+
+} // namespace
+
+TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
+                       const formulary::Formulary& formulary, FormularyDeeds deeds,
+                       const Wording& wording, QWidget* parent)
+    : QDialog(parent), m_replaces(start.id), m_deeds(std::move(deeds)), m_wording(wording),
+      m_film(new QLineEdit(this)), m_developer(new QComboBox(this)),
+      m_dilution(new QLineEdit(this)),
+      m_index(new QuantityEdit(QuantityKind::Number, fieldName("ei"), wording, this)),
+      m_grid(new QGridLayout), m_more(new QPushButton(tr("Another temperature"), this)),
+      m_source(new QLineEdit(this)), m_notes(new QPlainTextEdit(this)),
+      m_chart(makeChartView(this)), m_problem(new QLabel(this))
+{
+    setWindowTitle(start.id.empty() ? tr("New development time") : tr("Edit a development time"));
+    m_film->setText(QString::fromStdString(start.film));
+    fillDevelopers(formulary, start.developer);
+    m_dilution->setText(QString::fromStdString(start.dilution));
+    m_dilution->setPlaceholderText(tr("stock, 1+1 …"));
+    m_index->setRange(0.1, 1'000'000);
+    m_index->setValue(start.exposureIndex);
+    m_index->setPlaceholderText(tr("any"));
+    m_source->setText(QString::fromStdString(start.source));
+    m_source->setPlaceholderText(tr("the film's leaflet, a date"));
+    m_notes->setPlainText(QString::fromStdString(start.notes));
+    m_notes->setTabChangesFocus(true);
+    m_notes->setFixedHeight(70);
+    setButtonLook(m_more, ButtonLook::Quiet);
+
+    auto* form = new QFormLayout;
+    form->setVerticalSpacing(Space::kSmall);
+    const auto add = [&](const QString& name, QWidget* field) {
+        field->setAccessibleName(name);
+        auto* label = new QLabel(name, this);
+        label->setBuddy(field);
+        label->setMinimumHeight(m_film->sizeHint().height()); // on one line with what is typed
+        form->addRow(label, field);
+    };
+    add(fieldName("film"), m_film);
+    add(fieldName("developer"), m_developer);
+    add(tr("Dilution"), m_dilution);
+    add(fieldName("ei"), m_index);
+    m_grid->setHorizontalSpacing(Space::kSmall);
+    m_grid->setVerticalSpacing(6);
+    auto* times = new QVBoxLayout;
+    times->addLayout(m_grid);
+    times->addWidget(m_more, 0, Qt::AlignLeft);
+    form->addRow(fieldName("times"), times);
+    add(tr("Where it is from"), m_source);
+    add(tr("Notes"), m_notes);
+    setPairs(start.times);
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(Space::kPage, 20, Space::kPage, 20);
+    column->setSpacing(Space::kGap);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kGap);
+    auto* fields = new Card({}, this);
+    fields->body()->addLayout(form);
+    fields->body()->addStretch();
+    auto* curve = new Card(tr("Time against temperature"), this);
+    curve->body()->addWidget(m_chart);
+    curve->setMinimumWidth(360);
+    row->addWidget(fields, 1);
+    row->addWidget(curve, 1);
+    column->addLayout(row, 1);
+    m_problem->setWordWrap(true);
+    setTone(m_problem, Tone::Discard);
+    column->addWidget(m_problem);
+    auto* buttons = new QDialogButtonBox(this);
+    m_save = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
+    buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
+    m_save->setDefault(true);
+    column->addWidget(buttons);
+    connect(buttons, &QDialogButtonBox::accepted, this, &TimeEditor::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &TimeEditor::reject);
+    connect(m_more, &QPushButton::clicked, this, [this] {
+        addPair();
+        m_pairs.back().temperature->setFocus();
+    });
+    connect(m_film, &QLineEdit::textEdited, this, &TimeEditor::showState);
+    connect(m_index, &QuantityEdit::valueChanged, this, &TimeEditor::showState);
+    connect(m_developer, &QComboBox::currentIndexChanged, this, &TimeEditor::showState);
+    resize(940, 600);
+    showState();
+    m_film->setFocus();
+}
+
+void TimeEditor::fillDevelopers(const formulary::Formulary& formulary, const std::string& chosen)
+{
+    const auto family = formulary.family(chosen);
+    for (const auto& solution : formulary.currentSolutions()) {
+        if (solution->role != formulary::Role::Developer)
+            continue;
+        m_developer->addItem(QString::fromStdString(solution->name),
+                             QString::fromStdString(solution->id));
+        m_q10.push_back(solution->q10);
+        // What was entered for a solution since replaced is shown for its newest form.
+        if (std::find(family.begin(), family.end(), solution->id) != family.end())
+            m_developer->setCurrentIndex(m_developer->count() - 1);
+    }
+}
+
+void TimeEditor::addPair()
+{
+    const int row = static_cast<int>(m_pairs.size());
+    const QString number = m_wording.locale.toString(row + 1);
+    Pair pair{new QuantityEdit(QuantityKind::Temperature, tr("Temperature %1").arg(number),
+                               m_wording, this),
+              new QuantityEdit(QuantityKind::Time, tr("Time %1").arg(number), m_wording, this)};
+    pair.temperature->setRange(5, 60);
+    pair.time->setRange(10, 4 * 3600);
+    pair.time->setPlaceholderText(tr("m:ss"));
+    m_grid->addWidget(pair.temperature, row, 0);
+    m_grid->addWidget(pair.time, row, 1);
+    connect(pair.temperature, &QuantityEdit::valueChanged, this, &TimeEditor::showState);
+    connect(pair.time, &QuantityEdit::valueChanged, this, &TimeEditor::showState);
+    m_pairs.push_back(pair);
+    m_more->setEnabled(m_pairs.size() < kMostPairs);
+}
+
+void TimeEditor::setPairs(const std::vector<chemistry::TimeAtTemperature>& times)
+{
+    for (const auto& time : times) {
+        addPair();
+        m_pairs.back().temperature->setValue(time.temperature.value());
+        m_pairs.back().time->setValue(time.time.value());
+    }
+    while (m_pairs.size() < 3)
+        addPair();
+    if (times.empty())
+        m_pairs.front().temperature->setValue(20);
+}
+
+QuantityEdit* TimeEditor::temperature(int pair) const
+{
+    return m_pairs[static_cast<std::size_t>(pair)].temperature;
+}
+
+QuantityEdit* TimeEditor::time(int pair) const
+{
+    return m_pairs[static_cast<std::size_t>(pair)].time;
+}
+
+formulary::DevelopmentFigure TimeEditor::figure() const
+{
+    formulary::DevelopmentFigure made;
+    made.film = m_film->text().trimmed().toStdString();
+    made.developer = m_developer->currentData().toString().toStdString();
+    made.dilution = m_dilution->text().trimmed().toStdString();
+    made.exposureIndex = m_index->value();
+    for (const Pair& pair : m_pairs) {
+        const auto temperature = pair.temperature->value();
+        const auto time = pair.time->value();
+        if (temperature && time)
+            made.times.push_back({chemistry::Celsius(*temperature), chemistry::Seconds(*time)});
+    }
+    made.source = m_source->text().trimmed().toStdString();
+    made.notes = m_notes->toPlainText().trimmed().toStdString();
+    made.replaces = m_replaces;
+    return made;
+}
+
+QString TimeEditor::problem() const
+{
+    if (!m_index->isValid())
+        return m_index->problem();
+    for (const Pair& pair : m_pairs) {
+        for (const QuantityEdit* edit : {pair.temperature, pair.time}) {
+            if (!edit->isValid())
+                return edit->problem();
+        }
+        if (pair.time->value() && !pair.temperature->value())
+            return tr("A time without its temperature.");
+    }
+    formulary::DevelopmentFigure tried = figure();
+    tried.id = "tried";
+    const auto fine = check(tried);
+    return fine ? QString() : formularyProblem(fine.error(), m_wording);
+}
+
+void TimeEditor::showState()
+{
+    const QString trouble = problem();
+    m_save->setEnabled(trouble.isEmpty());
+    m_problem->setText(m_film->text().isEmpty() && figure().times.empty() ? QString() : trouble);
+    const int developer = m_developer->currentIndex();
+    const double q10 =
+        developer < 0 ? chemistry::kQ10.value : m_q10[static_cast<std::size_t>(developer)];
+    m_chart->setChart(developmentChart(figure().times, q10, m_wording));
+}
+
+void TimeEditor::accept()
+{
+    if (!problem().isEmpty())
+        return;
+    formulary::DevelopmentFigure made = figure();
+    made.id = m_deeds.newId();
+    if (const auto done = m_deeds.addFigure(made); !done) {
+        m_problem->setText(formularyProblem(done.error(), m_wording));
+        return;
+    }
+    m_saved = QString::fromStdString(made.id);
+    QDialog::accept();
+}
+
+} // namespace ullage::app

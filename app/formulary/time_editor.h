@@ -1,0 +1,82 @@
+// Makes an entry of the development-time notebook, in place of another or new.
+#pragma once
+
+#include "app/formulary/formulary_deeds.h"
+#include "app/words/units.h"
+
+#include <QDialog>
+
+#include <vector>
+
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QPlainTextEdit;
+class QPushButton;
+
+namespace ullage::app
+{
+
+class ChartView;
+class QuantityEdit;
+
+class TimeEditor : public QDialog
+{
+    Q_OBJECT
+
+public:
+    /// `start` with an id is edited: what is saved replaces it. `formulary` is read only while the
+    /// editor is made.
+    TimeEditor(const formulary::DevelopmentFigure& start, const formulary::Formulary& formulary,
+               FormularyDeeds deeds, const Wording& wording, QWidget* parent = nullptr);
+
+    /// What stands in the fields, without an id.
+    [[nodiscard]] formulary::DevelopmentFigure figure() const;
+    /// The first thing wrong, empty if core's check passes.
+    [[nodiscard]] QString problem() const;
+
+    [[nodiscard]] QLineEdit* film() const { return m_film; }
+    [[nodiscard]] QComboBox* developer() const { return m_developer; }
+    [[nodiscard]] QLineEdit* dilution() const { return m_dilution; }
+    [[nodiscard]] QLineEdit* source() const { return m_source; }
+    /// Temperature and time of a pair.
+    [[nodiscard]] QuantityEdit* temperature(int pair) const;
+    [[nodiscard]] QuantityEdit* time(int pair) const;
+    [[nodiscard]] QPushButton* saveButton() const { return m_save; }
+    /// Id of what was saved; empty before.
+    [[nodiscard]] QString saved() const { return m_saved; }
+
+    void accept() override;
+
+private:
+    struct Pair {
+        QuantityEdit* temperature;
+        QuantityEdit* time;
+    };
+
+    void fillDevelopers(const formulary::Formulary& formulary, const std::string& chosen);
+    void addPair();
+    void setPairs(const std::vector<chemistry::TimeAtTemperature>& times);
+    void showState();
+
+    std::string m_replaces;
+    FormularyDeeds m_deeds;
+    Wording m_wording;
+    QLineEdit* m_film;
+    QComboBox* m_developer;
+    QLineEdit* m_dilution;
+    QuantityEdit* m_index;
+    QGridLayout* m_grid;
+    std::vector<Pair> m_pairs;
+    QPushButton* m_more;
+    QLineEdit* m_source;
+    QPlainTextEdit* m_notes;
+    ChartView* m_chart;
+    QLabel* m_problem;
+    QPushButton* m_save;
+    std::vector<double> m_q10; ///< of the developers, in the order of the box
+    QString m_saved;
+};
+
+} // namespace ullage::app

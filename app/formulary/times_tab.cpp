@@ -1,0 +1,164 @@
+#include "app/formulary/times_tab.h"
+
+#include "app/charts/chart.h"
+#include "app/formulary/formulary_charts.h"
+#include "app/formulary/formulary_table.h"
+#include "app/formulary/problem_words.h"
+#include "app/formulary/time_editor.h"
+#include "app/widgets/card.h"
+#include "app/widgets/prompts.h"
+#include "app/widgets/theme.h"
+#include "app/words/figure_words.h"
+#include "app/words/number_text.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+TimesTab::TimesTab(FormularyDeeds deeds, QWidget* parent)
+    : QWidget(parent), m_deeds(std::move(deeds)),
+      m_table(new FormularyTable(tr("Development times"),
+                                 {tr("Film"), tr("EI"), tr("Developer"), tr("Dilution"),
+                                  tr("At %1").arg(QStringLiteral("20 °C")), tr("Source")},
+                                 {1}, 2, this)),
+      m_empty(new EmptyState(tr("No development times yet"),
+                             tr("Enter what the film's leaflet says for your developer. Nothing "
+                                "is shipped and nothing is guessed: no figure, no time."),
+                             this)),
+      m_detail(new Card({}, this)), m_chart(makeChartView(this)), m_source(new QLabel(this)),
+      m_notes(new QLabel(this)), m_edit(new QPushButton(tr("Edit…"), this)),
+      m_withdraw(new QPushButton(tr("Take out…"), this))
+{
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(Space::kGap);
+    auto* list = new Card({}, this);
+    list->body()->addWidget(m_table, 1);
+    list->body()->addWidget(m_empty, 1);
+    m_detail->setMinimumWidth(340);
+    m_detail->setMaximumWidth(620);
+    m_detail->body()->addWidget(m_chart, 1);
+    for (QLabel* label : {m_source, m_notes}) {
+        label->setWordWrap(true);
+        label->setTextFormat(Qt::PlainText);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        m_detail->body()->addWidget(label);
+    }
+    setTone(m_notes, Tone::Quiet);
+    auto* buttons = new QHBoxLayout;
+    for (QPushButton* button : {m_edit, m_withdraw}) {
+        setButtonLook(button, ButtonLook::Quiet);
+        buttons->addWidget(button);
+    }
+    buttons->addStretch();
+    m_detail->body()->addLayout(buttons);
+    row->addWidget(list, 3);
+    row->addWidget(m_detail, 2);
+    connect(m_table, &FormularyTable::rowChosen, this, &TimesTab::showFigure);
+    connect(m_table, &FormularyTable::rowOpened, this, &TimesTab::edit);
+    connect(m_edit, &QPushButton::clicked, this, &TimesTab::edit);
+    connect(m_withdraw, &QPushButton::clicked, this, &TimesTab::withdraw);
+    connect(m_empty->addButton(tr("New time…"), true), &QPushButton::clicked, this,
+            &TimesTab::makeNew);
+}
+
+void TimesTab::setFormulary(const formulary::Formulary& formulary, const Wording& wording)
+{
+    m_formulary = formulary;
+    m_wording = wording;
+    std::vector<FormularyTableModel::Row> rows;
+    for (const auto& figure : formulary.notebook().current()) {
+        const auto developer = formulary.solution(figure->developer);
+        // The curve's own figure, so that rows compare at one temperature.
+        const auto at20 = chemistry::baseTime(figure->times, chemistry::Celsius(20),
+                                              developer ? developer->q10 : chemistry::kQ10.value);
+        const QString index = figure->exposureIndex
+                                  ? numberText(*figure->exposureIndex, 1, wording.locale)
+                                  : tr("any");
+        rows.push_back(
+            {QString::fromStdString(figure->id),
+             {{QString::fromStdString(figure->film), {}},
+              {index, figure->exposureIndex.value_or(0)},
+              {QString::fromStdString(developer ? developer->name : figure->developer), {}},
+              {QString::fromStdString(figure->dilution), {}},
+              {at20 ? timeText(at20->time, TimeStep::FiveSeconds) : QStringLiteral("—"),
+               at20 ? at20->time.value() : 0.0},
+              {gradeLetter(formulary::gradeOf(figure->source)), {}}}});
+    }
+    const bool any = !rows.empty();
+    m_table->setVisible(any);
+    m_empty->setVisible(!any);
+    m_detail->setVisible(any);
+    m_table->setRows(std::move(rows));
+    showFigure(m_table->chosen());
+}
+
+std::shared_ptr<const formulary::DevelopmentFigure> TimesTab::chosen() const
+{
+    return m_formulary.notebook().figure(m_table->chosen().toStdString());
+}
+
+void TimesTab::showFigure(const QString&)
+{
+    const auto figure = chosen();
+    m_edit->setEnabled(figure != nullptr);
+    m_withdraw->setEnabled(figure != nullptr);
+    if (!figure)
+        return;
+    const auto developer = m_formulary.solution(figure->developer);
+    const double q10 = developer ? developer->q10 : chemistry::kQ10.value;
+    const ChartSpec spec = developmentChart(figure->times, q10, m_wording);
+    m_detail->setTitle(
+        tr("%1 · time against temperature").arg(QString::fromStdString(figure->film)));
+    m_chart->setChart(spec);
+    const MaybeGrade grade = formulary::gradeOf(figure->source);
+    m_source->setText(grade ? tr("%1 (%2)", "source, grade")
+                                  .arg(QString::fromStdString(figure->source), gradeName(grade))
+                            : gradeMeaning(grade));
+    m_notes->setText(figure->notes.empty() ? spec.summary : QString::fromStdString(figure->notes));
+}
+
+void TimesTab::makeNew() { openEditor({}); }
+
+void TimesTab::edit()
+{
+    if (const auto figure = chosen())
+        openEditor(*figure);
+}
+
+void TimesTab::openEditor(const formulary::DevelopmentFigure& start)
+{
+    auto* editor = new TimeEditor(start, m_formulary, m_deeds, m_wording, this);
+    editor->setAttribute(Qt::WA_DeleteOnClose);
+    connect(editor, &QDialog::accepted, this, [this, editor] { m_table->choose(editor->saved()); });
+    editor->open();
+}
+
+void TimesTab::withdraw()
+{
+    const auto figure = chosen();
+    if (!figure)
+        return;
+    Question question;
+    question.title = tr("Take out a development time");
+    question.text =
+        tr("Take the time for %1 out of the notebook?").arg(QString::fromStdString(figure->film));
+    question.detail = tr("Runs that were timed by it stay as they are.");
+    question.yes = tr("Take out");
+    question.danger = true;
+    if (!prompts().confirm(this, question))
+        return;
+    formulary::DevelopmentFigure gone = *figure;
+    gone.id = m_deeds.newId();
+    gone.replaces = figure->id;
+    gone.withdrawn = true;
+    gone.times.clear();
+    if (const auto done = m_deeds.addFigure(gone); !done)
+        prompts().fail(this, question.title, formularyProblem(done.error(), m_wording));
+}
+
+} // namespace ullage::app

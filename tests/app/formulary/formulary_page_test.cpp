@@ -1,0 +1,282 @@
+#include "app/formulary/formulary_page.h"
+
+#include "app/charts/chart.h"
+#include "app/formulary/figure_list.h"
+#include "app/formulary/formulary_table.h"
+#include "app/formulary/solution_card.h"
+#include "app/formulary/solution_form.h"
+#include "app/formulary/solution_list.h"
+#include "app/formulary/time_editor.h"
+#include "app/formulary/times_tab.h"
+#include "app/formulary/vessel_editor.h"
+#include "app/formulary/vessels_tab.h"
+#include "app/widgets/explanation_view.h"
+#include "app/widgets/prompts.h"
+#include "app/widgets/quantity_edit.h"
+#include "tests/app/formulary/starter.h"
+#include "tests/app/words/sample_batches.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QListView>
+#include <QPushButton>
+#include <QTest>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+using formulary::Figure;
+using sample::english;
+
+namespace
+{
+
+// A book that keeps what it is given, as the ledger's Book does, and refuses what core refuses.
+struct TinyBook {
+    formulary::Formulary formulary = sample::formularyWithTimes();
+    int made = 0;
+
+    FormularyDeeds deeds()
+    {
+        FormularyDeeds deeds;
+        deeds.newId = [this] { return "made-" + std::to_string(++made); };
+        const auto enter = [this](const auto& what) -> Result<void> {
+            if (auto fine = check(what); !fine)
+                return fine;
+            formulary.add(what);
+            return {};
+        };
+        deeds.addSolution = enter;
+        deeds.addVessel = enter;
+        deeds.addFigure = enter;
+        return deeds;
+    }
+};
+
+template <class T>
+T* only(QWidget* in)
+{
+    const auto found = in->findChildren<T*>();
+    EXPECT_EQ(found.size(), 1);
+    return found.isEmpty() ? nullptr : found.front();
+}
+
+void retype(QLineEdit* edit, const QString& text)
+{
+    edit->setFocus();
+    edit->selectAll();
+    QTest::keyClick(edit, Qt::Key_Delete);
+    QTest::keyClicks(edit, text);
+}
+
+} // namespace
+
+TEST(FormularyPage, showsTheChosenSolutionAndExplainsTheChosenFigure)
+{
+    TinyBook book;
+    FormularyPage page(book.deeds());
+    page.setFormulary(book.formulary, english());
+    page.resize(1100, 760);
+    page.show();
+    EXPECT_EQ(page.chosenSolution(), "starter-mq-borax");
+    auto* figures = only<FigureList>(&page);
+    const QString capacity = figures->model()->index(0, 0).data(FigureModel::ValueRole).toString();
+    EXPECT_TRUE(capacity.startsWith("10 film") && capacity.endsWith("per litre"))
+        << capacity.toStdString();
+    EXPECT_EQ(figures->model()->index(0, 0).data(FigureModel::GradeRole).toInt(),
+              static_cast<int>(chemistry::Grade::CommonPractice));
+    const auto views = page.findChildren<ExplanationView*>();
+    auto* why = *std::find_if(views.begin(), views.end(),
+                              [](const auto* view) { return view->isVisible(); });
+    figures->setFocus();
+    QTest::keyClick(figures, Qt::Key_Down);
+    EXPECT_EQ(why->explanation().title, figures->chosen()->why.title);
+    EXPECT_TRUE(why->toPlainText().contains(figures->chosen()->why.value));
+}
+
+TEST(FormularyPage, theKeyboardMovesFromSolutionToSolutionPastTheHeadings)
+{
+    TinyBook book;
+    FormularyPage page(book.deeds());
+    page.setFormulary(book.formulary, english());
+    page.show();
+    auto* list = only<SolutionList>(&page)->findChild<QListView*>();
+    list->setFocus();
+    QStringList seen{page.chosenSolution()};
+    for (int i = 0; i < 10; ++i) {
+        QTest::keyClick(list, Qt::Key_Down);
+        seen << page.chosenSolution();
+    }
+    EXPECT_EQ(seen.removeDuplicates(), 0);
+    EXPECT_EQ(seen.last(), "starter-wetting-agent");
+}
+
+TEST(FormularyPage, aFigureWithoutASourceSaysSo)
+{
+    formulary::Solution solution = *sample::formularyWithTimes().solution("starter-mq-borax");
+    solution.sources.erase("capacity");
+    const auto rows = figureRows(solution, english());
+    EXPECT_EQ(rows[0].source, "no source given");
+    EXPECT_EQ(rows[0].grade, std::nullopt);
+    EXPECT_TRUE(rows[0].spoken().contains("no source given"));
+}
+
+TEST(SolutionEditor, changesNothingUntilSomethingIsTyped)
+{
+    TinyBook book;
+    for (const auto& solution : book.formulary.solutions()) {
+        SolutionEditor editor(SolutionEditor::Purpose::Edit, *solution, book.deeds(), english());
+        EXPECT_EQ(editor.form()->solution(), *solution) << solution->id;
+        EXPECT_EQ(editor.form()->showProblem(), QString()) << solution->id;
+        EXPECT_FALSE(editor.saveButton()->isEnabled()) << "nothing is changed";
+    }
+}
+
+TEST(SolutionEditor, savesANewSolutionThatReplacesTheOld)
+{
+    TinyBook book;
+    const auto old = book.formulary.solution("starter-mq-borax");
+    const formulary::Solution before = *old;
+    SolutionEditor editor(SolutionEditor::Purpose::Edit, *old, book.deeds(), english());
+    editor.show();
+    retype(editor.form()->figure(Figure::Capacity), "12");
+    retype(editor.form()->source("capacity"), "a handbook, p. 4");
+    QTest::mouseClick(editor.saveButton(), Qt::LeftButton);
+    ASSERT_EQ(editor.result(), QDialog::Accepted);
+    const auto made = book.formulary.solution(editor.saved().toStdString());
+    ASSERT_TRUE(made);
+    EXPECT_EQ(made->replaces, "starter-mq-borax");
+    EXPECT_EQ(made->capacity, chemistry::FilmsPerLitre(12));
+    EXPECT_EQ(formulary::sourceLine(*made, Figure::Capacity), "a handbook, p. 4");
+    EXPECT_EQ(made->keeping, before.keeping);
+    EXPECT_EQ(*old, before) << "what is mixed keeps its figures";
+
+    FormularyPage page(book.deeds());
+    page.setFormulary(book.formulary, english());
+    page.chooseSolution(editor.saved());
+    EXPECT_EQ(page.chosenSolution(), editor.saved());
+}
+
+TEST(SolutionEditor, aCopyReplacesNothing)
+{
+    TinyBook book;
+    SolutionEditor editor(SolutionEditor::Purpose::Copy,
+                          *book.formulary.solution("starter-mq-borax"), book.deeds(), english());
+    editor.accept();
+    ASSERT_FALSE(editor.saved().isEmpty());
+    EXPECT_TRUE(book.formulary.solution(editor.saved().toStdString())->replaces.empty());
+}
+
+TEST(SolutionEditor, namesFieldValueAndRangeOfWhatIsWrong)
+{
+    TinyBook book;
+    SolutionEditor editor(SolutionEditor::Purpose::Edit,
+                          *book.formulary.solution("starter-mq-borax"), book.deeds(), english());
+    editor.show();
+    retype(editor.form()->figure(Figure::Capacity), "5000");
+    QString problem = editor.form()->showProblem();
+    for (const char* part : {"Capacity", "5000", "1000"})
+        EXPECT_TRUE(problem.contains(part)) << problem.toStdString();
+    EXPECT_FALSE(editor.saveButton()->isEnabled());
+    editor.accept();
+    EXPECT_TRUE(editor.saved().isEmpty());
+
+    retype(editor.form()->figure(Figure::Capacity), "10");
+    retype(editor.form()->figure(Figure::KeepsHalf), "9");
+    problem = editor.form()->showProblem();
+    EXPECT_TRUE(problem.startsWith("Keeps, half full: it must be shorter"))
+        << problem.toStdString();
+}
+
+TEST(SolutionEditor, readsStepsAsItWritesThem)
+{
+    const std::vector<chemistry::WearStep> steps{{chemistry::FilmsPerLitre(5), 1.15},
+                                                 {chemistry::FilmsPerLitre(10), 1.3}};
+    EXPECT_EQ(stepsText(steps, english()), "5: 1.15; 10: 1.3");
+    EXPECT_EQ(readSteps("5: 1.15; 10: 1.3", english()), steps);
+    EXPECT_FALSE(readSteps("5 1.15", english()));
+    EXPECT_FALSE(readSteps("five: 1.15", english()));
+}
+
+TEST(VesselEditor, savesABottleAndShowsWhatItLetsIn)
+{
+    TinyBook book;
+    VesselEditor editor(book.deeds(), english());
+    editor.show();
+    EXPECT_FALSE(editor.saveButton()->isEnabled());
+    retype(editor.name(), "Brown 1");
+    retype(editor.capacity(), "1 l");
+    if (!editor.capacity()->isValid())
+        retype(editor.capacity(), "1000");
+    editor.material()->setCurrentIndex(static_cast<int>(formulary::Material::Hdpe));
+    const QString usual = only<ExplanationView>(&editor)->explanation().value;
+    retype(editor.wall(), "1.8");
+    EXPECT_NE(only<ExplanationView>(&editor)->explanation().value, usual);
+    retype(editor.wall(), "50");
+    EXPECT_FALSE(editor.saveButton()->isEnabled());
+    EXPECT_TRUE(editor.problem().contains("Wall"));
+    retype(editor.wall(), "");
+    editor.accept();
+    const auto made = book.formulary.vessels().back();
+    EXPECT_EQ(made->name, "Brown 1");
+    EXPECT_EQ(made->material, formulary::Material::Hdpe);
+    EXPECT_EQ(made->capacity, chemistry::Millilitres(1000));
+    EXPECT_FALSE(made->wall);
+}
+
+TEST(TimesTab, listsWhatIsEnteredAndTakesItOutAfterAsking)
+{
+    TinyBook book;
+    TimesTab tab(book.deeds());
+    tab.setFormulary(book.formulary, english());
+    tab.show();
+    ASSERT_EQ(tab.table()->model()->rowCount(), 4);
+    tab.table()->choose("t3");
+    EXPECT_FALSE(tab.chart()->chart().series.empty());
+
+    ScriptedPrompts answers;
+    const PromptsInForce inForce(answers);
+    answers.answer(false);
+    tab.withdraw();
+    EXPECT_EQ(book.formulary.notebook().current().size(), 4u);
+    answers.answer(true);
+    tab.withdraw();
+    tab.setFormulary(book.formulary, english());
+    EXPECT_EQ(tab.table()->model()->rowCount(), 3);
+    EXPECT_TRUE(book.formulary.notebook().figure("t3")) << "nothing is deleted";
+}
+
+TEST(TimeEditor, savesWhatReplacesTheOldAndRefusesTwoTimesAtOneTemperature)
+{
+    TinyBook book;
+    TimeEditor editor(*book.formulary.notebook().figure("t1"), book.formulary, book.deeds(),
+                      english());
+    editor.show();
+    EXPECT_EQ(editor.figure().times.size(), 3u);
+    retype(editor.temperature(0), "20");
+    EXPECT_EQ(editor.problem(), "Times: two are entered for one temperature.");
+    EXPECT_FALSE(editor.saveButton()->isEnabled());
+    retype(editor.temperature(0), "19");
+    retype(editor.time(0), "9:00");
+    editor.accept();
+    const auto made = book.formulary.notebook().figure(editor.saved().toStdString());
+    ASSERT_TRUE(made);
+    EXPECT_EQ(made->replaces, "t1");
+    EXPECT_EQ(made->times.front(),
+              (chemistry::TimeAtTemperature{chemistry::Celsius(19), chemistry::Seconds(540)}));
+    EXPECT_EQ(book.formulary.notebook().current().size(), 4u);
+}
+
+TEST(VesselsTab, sortsByTheRawFlow)
+{
+    TinyBook book;
+    VesselsTab tab;
+    tab.setFormulary(book.formulary, english());
+    tab.table()->sortByColumn(3, Qt::DescendingOrder);
+    EXPECT_EQ(tab.table()->model()->index(0, 0).data(FormularyTableModel::IdRole),
+              "starter-hdpe-5000");
+}
+
+} // namespace ullage::app

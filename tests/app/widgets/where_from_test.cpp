@@ -1,0 +1,122 @@
+#include "app/widgets/grade_badge.h"
+#include "app/widgets/where_from_popover.h"
+
+#include <QApplication>
+#include <QImage>
+#include <QLabel>
+#include <QPainter>
+#include <QTest>
+#include <QVBoxLayout>
+
+#include <gtest/gtest.h>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+Explanation sampleWhy()
+{
+    Explanation why;
+    why.title = QStringLiteral("Films left");
+    why.value = QStringLiteral("7 films");
+    why.equation = QStringLiteral("a < b & c");
+    why.inputs = {{QStringLiteral("Done"), QStringLiteral("3 films")}};
+    why.constants = {{QStringLiteral("Cap"), QStringLiteral("0.05"), QStringLiteral("0.01 – 0.25"),
+                      QStringLiteral("a survey"), chemistry::Grade::Published}};
+    why.grade = chemistry::Grade::Computed;
+    return why;
+}
+
+WhereFromPopover* openPopover()
+{
+    for (QWidget* widget : QApplication::topLevelWidgets()) {
+        if (auto* popover = qobject_cast<WhereFromPopover*>(widget);
+            popover && popover->isVisible())
+            return popover;
+    }
+    return nullptr;
+}
+
+struct Asked {
+    QWidget window;
+    QLabel* figure = new QLabel(QStringLiteral("7 films"), &window);
+    int times = 0;
+
+    Asked()
+    {
+        askWhereFrom(figure, [this] {
+            ++times;
+            return sampleWhy();
+        });
+        window.resize(300, 200);
+        window.show();
+    }
+};
+
+} // namespace
+
+TEST(ExplanationView, saysAllThereIsWithoutTakingItForMarkup)
+{
+    ExplanationView view;
+    view.setExplanation(sampleWhy());
+    const QString text = view.toPlainText();
+    for (const char* part : {"Films left", "7 films", "a < b & c", "3 films", "0.05", "a survey"})
+        EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part;
+    EXPECT_TRUE(text.contains(gradeMeaning(chemistry::Grade::Computed)));
+    EXPECT_TRUE(view.accessibleDescription().contains(QStringLiteral("a survey")));
+}
+
+TEST(WhereFrom, opensByKeyAndClosesBackToTheFigure)
+{
+    Asked asked;
+    EXPECT_TRUE(asked.figure->focusPolicy() & Qt::TabFocus);
+    EXPECT_FALSE(asked.figure->accessibleDescription().isEmpty());
+    asked.figure->setFocus();
+    QTest::keyClick(asked.figure, Qt::Key_F1);
+    ASSERT_TRUE(openPopover());
+    EXPECT_EQ(asked.times, 1);
+    EXPECT_EQ(openPopover()->view()->explanation().title, QStringLiteral("Films left"));
+    QTest::keyClick(openPopover()->view(), Qt::Key_Escape);
+    QApplication::processEvents();
+    EXPECT_FALSE(openPopover());
+    EXPECT_EQ(asked.window.focusWidget(), asked.figure);
+}
+
+TEST(WhereFrom, opensByMouseAndTheMakerCanBeReplaced)
+{
+    Asked asked;
+    askWhereFrom(asked.figure, [] {
+        Explanation other = sampleWhy();
+        other.title = QStringLiteral("Other");
+        return other;
+    });
+    QTest::mouseClick(asked.figure, Qt::LeftButton);
+    ASSERT_TRUE(openPopover());
+    EXPECT_EQ(asked.times, 0);
+    EXPECT_EQ(openPopover()->view()->explanation().title, QStringLiteral("Other"));
+    openPopover()->close();
+}
+
+TEST(GradeBadge, everyGradeLooksDifferent)
+{
+    std::vector<QImage> seen;
+    for (const MaybeGrade grade :
+         {MaybeGrade(), MaybeGrade(chemistry::Grade::Published),
+          MaybeGrade(chemistry::Grade::Computed), MaybeGrade(chemistry::Grade::CommonPractice),
+          MaybeGrade(chemistry::Grade::FromMemory)}) {
+        QImage image(40, 30, QImage::Format_ARGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        paintGrade(painter, image.rect(), grade);
+        painter.end();
+        // In grey: colour is not what tells them apart.
+        image = image.convertToFormat(QImage::Format_Grayscale8);
+        for (const QImage& other : seen)
+            EXPECT_NE(image, other);
+        seen.push_back(image);
+    }
+}
+
+} // namespace ullage::app
