@@ -2405,6 +2405,97 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>Mixing</name>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Choose what to mix.</source>
+        <translation>Wählen, was angesetzt wird.</translation>
+    </message>
+    <message>
+        <source>Choose a bottle.</source>
+        <translation>Eine Flasche wählen.</translation>
+    </message>
+    <message>
+        <source>Say how much the packet makes.</source>
+        <translation>Angeben, wie viel die Packung ergibt.</translation>
+    </message>
+    <message>
+        <source>%1 holds %2 to the brim: %3 do not go into it.</source>
+        <translation>%1 fasst randvoll %2: %3 passen nicht hinein.</translation>
+    </message>
+    <message>
+        <source>So much powder leaves no room for water in %1.</source>
+        <translation>So viel Pulver lässt in %1 keinen Platz für Wasser.</translation>
+    </message>
+    <message>
+        <source>the powder leaves no room for more</source>
+        <translation>mehr Platz lässt das Pulver nicht</translation>
+    </message>
+    <message>
+        <source>half a bottle, so that it can be shaken</source>
+        <translation>eine halbe Flasche, damit sie sich schütteln lässt</translation>
+    </message>
+    <message>
+        <source>half to three quarters of the whole</source>
+        <translation>die Hälfte bis drei Viertel des Ganzen</translation>
+    </message>
+    <message>
+        <source>%1 g of powder will raise it by about %2</source>
+        <translation>%1 g Pulver heben den Stand um etwa %2</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>Keeps, full and closed</source>
+        <translation>Haltbar, voll und geschlossen</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>a bath of %1 never brings it to %2</source>
+        <translation>ein Bad von %1 bringt sie nie auf %2</translation>
+    </message>
+    <message>
+        <source>ready now</source>
+        <translation>schon so weit</translation>
+    </message>
+    <message>
+        <source>ready in about %1</source>
+        <translation>so weit in etwa %1</translation>
+    </message>
+    <message>
+        <source>The bottle in its bath</source>
+        <translation>Die Flasche im Wasserbad</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>gewünscht</translation>
+    </message>
+    <message>
+        <source>Tenth film&apos;s time</source>
+        <translation>Zeit des zehnten Films</translation>
+    </message>
+</context>
+<context>
     <name>Reasons</name>
     <message>
         <source>Marked as contaminated: discard it.</source>
@@ -3392,6 +3483,24 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::BlendBar</name>
+    <message>
+        <source>%1 hot</source>
+        <comment>volume of water</comment>
+        <translation>%1 heiß</translation>
+    </message>
+    <message>
+        <source>%1 cold</source>
+        <comment>volume of water</comment>
+        <translation>%1 kalt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>hot, cold</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::BottleActions</name>
     <message>
         <source>&amp;Run film…</source>
@@ -3473,6 +3582,50 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Show as a table…</source>
         <translation>Als Tabelle zeigen…</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ChoiceStep</name>
+    <message>
+        <source>Makes</source>
+        <translation>Ergibt</translation>
+    </message>
+    <message>
+        <source>Powder</source>
+        <translation>Pulver</translation>
+    </message>
+    <message>
+        <source>grams, as the packet says; may stay empty</source>
+        <translation>Gramm laut Packung; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Ansetzen</translation>
+    </message>
+    <message>
+        <source>It makes</source>
+        <translation>Ergibt</translation>
+    </message>
+    <message>
+        <source>Powder, g</source>
+        <translation>Pulver, g</translation>
+    </message>
+    <message>
+        <source>Into</source>
+        <translation>In</translation>
+    </message>
+    <message>
+        <source>Name on the tape</source>
+        <translation>Name auf dem Klebeband</translation>
+    </message>
+    <message>
+        <source>%1 · holds %2</source>
+        <comment>bottle, volume</comment>
+        <translation>%1 · fasst %2</translation>
+    </message>
+    <message>
+        <source>No bottle is free. Add one in the Formulary, or empty one first.</source>
+        <translation>Keine Flasche ist frei. In den Rezepturen eine anlegen oder erst eine leeren.</translation>
     </message>
 </context>
 <context>
@@ -3728,6 +3881,45 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>How: say where it goes.</source>
         <translation>Wie: angeben, wohin es geht.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DissolveStep</name>
+    <message>
+        <source>The powder is in</source>
+        <translation>Das Pulver ist im Wasser</translation>
+    </message>
+    <message>
+        <source>I looked: it is clear, nothing lies at the bottom</source>
+        <translation>Nachgesehen: klar, am Boden liegt nichts</translation>
+    </message>
+    <message>
+        <source>Pour the powder low and slowly into the water, stirring or swirling all the while. Close, shake, and let it stand. Shake or stir every ten minutes until it is clear.</source>
+        <translation>Das Pulver tief und langsam ins Wasser schütten und dabei ständig rühren oder schwenken. Verschließen, schütteln, stehen lassen. Alle zehn Minuten schütteln oder rühren, bis die Lösung klar ist.</translation>
+    </message>
+    <message>
+        <source>You may go on before it is clear: the batch is then logged and rests, and is not offered for a run until you say it is clear.</source>
+        <translation>Es geht auch weiter, bevor die Lösung klar ist: Der Ansatz wird dann eingetragen und ruht; für einen Durchgang wird er erst angeboten, wenn er als klar gemeldet ist.</translation>
+    </message>
+    <message>
+        <source>The clock starts when the powder is in.</source>
+        <translation>Die Uhr läuft, sobald das Pulver im Wasser ist.</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>klar</translation>
+    </message>
+    <message>
+        <source>Ready to be topped up.</source>
+        <translation>Kann aufgefüllt werden.</translation>
+    </message>
+    <message>
+        <source>Shake or stir now, and look.</source>
+        <translation>Jetzt schütteln oder rühren und nachsehen.</translation>
+    </message>
+    <message>
+        <source>until the next shake</source>
+        <translation>bis zum nächsten Schütteln</translation>
     </message>
 </context>
 <context>
@@ -4368,6 +4560,193 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Name of the new bottle: a name is needed.</source>
         <translation>Name der neuen Flasche: ein Name ist nötig.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::MixingPage</name>
+    <message>
+        <source>Mix a batch</source>
+        <translation>Ansetzen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Before you pour</source>
+        <translation>Vor dem Schütten</translation>
+    </message>
+    <message>
+        <source>Just log it…</source>
+        <translation>Nur eintragen …</translation>
+    </message>
+    <message>
+        <source>From packet to bottle</source>
+        <translation>Von der Packung zur Flasche</translation>
+    </message>
+    <message>
+        <source>It will become</source>
+        <translation>Daraus wird</translation>
+    </message>
+    <message>
+        <source>Before anything is opened</source>
+        <translation>Bevor etwas geöffnet wird</translation>
+    </message>
+    <message>
+        <source>Close and label</source>
+        <translation>Verschließen und beschriften</translation>
+    </message>
+    <message>
+        <source>Air left in the bottle</source>
+        <translation>In der Flasche verbleibende Luft</translation>
+    </message>
+    <message>
+        <source>all there is above it, if left empty</source>
+        <translation>leer gelassen: alles, was darüber ist</translation>
+    </message>
+    <message>
+        <source>Say when the powder is in.</source>
+        <translation>Melden, sobald das Pulver im Wasser ist.</translation>
+    </message>
+    <message>
+        <source>The batch was not logged</source>
+        <translation>Der Ansatz wurde nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>Not marked as clear</source>
+        <translation>Nicht als klar vermerkt</translation>
+    </message>
+    <message>
+        <source>The batch is logged, but that it is clear is not. Mark it on the shelf.</source>
+        <translation>Der Ansatz ist eingetragen, nicht aber, dass er klar ist. Im Regal vermerken.</translation>
+    </message>
+    <message>
+        <source>Fill up to %1</source>
+        <translation>Auffüllen auf %1</translation>
+    </message>
+    <message>
+        <source>Fill up with cold water to the mark, close and turn the bottle a few times.</source>
+        <translation>Mit kaltem Wasser bis zur Marke auffüllen, verschließen und die Flasche einige Male wenden.</translation>
+    </message>
+    <message>
+        <source>It is not clear yet. If the packet says so, fill up now and let it rest; else go back and shake on.</source>
+        <translation>Die Lösung ist noch nicht klar. Wenn die Packung es so vorsieht, jetzt auffüllen und ruhen lassen; sonst zurückgehen und weiter schütteln.</translation>
+    </message>
+    <message>
+        <source>Squeeze or press the air out as far as the bottle allows, or fill it to the brim. Write on the tape: %1, what it is, today&apos;s date, and “photographic solution, not for drinking”. Keep it away from children and animals.</source>
+        <translation>Die Luft herausdrücken, so weit die Flasche es zulässt, oder randvoll füllen. Auf das Klebeband schreiben: %1, was es ist, das heutige Datum und „Fotografische Lösung, nicht zum Trinken“. Von Kindern und Tieren fernhalten.</translation>
+    </message>
+    <message>
+        <source>Logged as %1</source>
+        <translation>Eingetragen als %1</translation>
+    </message>
+    <message>
+        <source>It is clear and ready for a run when it has cooled down.</source>
+        <translation>Die Lösung ist klar und nach dem Abkühlen bereit für einen Durchgang.</translation>
+    </message>
+    <message>
+        <source>It rests until it is clear. Mark it as dissolved on the shelf then; before that it is not offered for a run.</source>
+        <translation>Die Lösung ruht, bis sie klar ist. Dann im Regal als gelöst vermerken; vorher wird sie für keinen Durchgang angeboten.</translation>
+    </message>
+    <message>
+        <source>Packet and bottle</source>
+        <translation>Packung und Flasche</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>mask, gloves, eyes, moving air</source>
+        <translation>Maske, Handschuhe, Augen, bewegte Luft</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>Pour and dissolve</source>
+        <translation>Schütten und lösen</translation>
+    </message>
+    <message>
+        <source>low and slowly; shake every 10 min</source>
+        <translation>tief und langsam; alle 10 min schütteln</translation>
+    </message>
+    <message>
+        <source>Top up</source>
+        <translation>Auffüllen</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>auf %1</translation>
+    </message>
+    <message>
+        <source>no air left in; date it</source>
+        <translation>keine Luft darin lassen; Datum darauf</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>logged as %1</source>
+        <translation>eingetragen als %1</translation>
+    </message>
+    <message>
+        <source>logged as %1, rests until clear</source>
+        <translation>eingetragen als %1, ruht bis klar</translation>
+    </message>
+    <message>
+        <source>step %1 of %2 · the packet says what it says; this only helps to follow it</source>
+        <translation>Schritt %1 von %2 · es gilt, was auf der Packung steht; dies hilft nur, ihr zu folgen</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>I am ready</source>
+        <translation>Ich bin bereit</translation>
+    </message>
+    <message>
+        <source>Water is ready</source>
+        <translation>Wasser ist bereit</translation>
+    </message>
+    <message>
+        <source>It is full</source>
+        <translation>Es ist voll</translation>
+    </message>
+    <message>
+        <source>Log it</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>To the shelf</source>
+        <translation>Zum Regal</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>solution, volume</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::MixingStepList</name>
+    <message>
+        <source>Step %1 of %2: %3</source>
+        <translation>Schritt %1 von %2: %3</translation>
     </message>
 </context>
 <context>
@@ -5878,6 +6257,66 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>stays in</source>
         <translation>bleibt darin</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::WaterStep</name>
+    <message>
+        <source>Hot water</source>
+        <translation>Heißes Wasser</translation>
+    </message>
+    <message>
+        <source>Cold water</source>
+        <translation>Kaltes Wasser</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Gewünscht</translation>
+    </message>
+    <message>
+        <source>Bottle now</source>
+        <translation>Flasche jetzt</translation>
+    </message>
+    <message>
+        <source>Bath</source>
+        <translation>Wasserbad</translation>
+    </message>
+    <message>
+        <source>Add a reading</source>
+        <translation>Ablesung hinzufügen</translation>
+    </message>
+    <message>
+        <source>or warm it in a bath</source>
+        <translation>oder im Wasserbad erwärmen</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>volume, temperature</comment>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>three temperatures are needed</source>
+        <translation>drei Temperaturen sind nötig</translation>
+    </message>
+    <message>
+        <source>%1 is not between the cold and the hot water</source>
+        <translation>%1 liegt nicht zwischen kaltem und heißem Wasser</translation>
+    </message>
+    <message>
+        <source>Two readings of your own thermometer make this exact.</source>
+        <translation>Zwei Ablesungen am eigenen Thermometer machen das genau.</translation>
+    </message>
+    <message>
+        <source>One reading taken. Read the bottle again in a few minutes.</source>
+        <translation>Eine Ablesung liegt vor. In ein paar Minuten noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>These readings do not come nearer to the bath; the usual pace of %1 min is taken.</source>
+        <translation>Diese Ablesungen nähern sich dem Bad nicht; es gilt das übliche Tempo von %1 min.</translation>
+    </message>
+    <message>
+        <source>By your readings: two thirds of the way in %1 min.</source>
+        <translation>Nach den Ablesungen: zwei Drittel des Weges in %1 min.</translation>
     </message>
 </context>
 <context>

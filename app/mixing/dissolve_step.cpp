@@ -1,0 +1,110 @@
+#include "app/mixing/dissolve_step.h"
+
+#include "app/widgets/figures.h"
+#include "app/widgets/theme.h"
+#include "app/words/number_text.h"
+#include "core/chemistry/mixing.h"
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+DissolveStep::DissolveStep(Now now, QWidget* parent)
+    : QWidget(parent), m_now(std::move(now)), m_clock(new FigureLabel(this)),
+      m_say(new QLabel(this)), m_pour(new QPushButton(tr("The powder is in"), this)),
+      m_clear(new QCheckBox(tr("I looked: it is clear, nothing lies at the bottom"), this))
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    auto* how = new QLabel(tr("Pour the powder low and slowly into the water, stirring or swirling "
+                              "all the while. Close, shake, and let it stand. Shake or stir every "
+                              "ten minutes until it is clear."),
+                           this);
+    how->setWordWrap(true);
+    column->addWidget(how);
+    m_clock->setFont(Theme::font(TextRole::Hero));
+    column->addWidget(m_clock);
+    m_say->setWordWrap(true);
+    setTone(m_say, Tone::Quiet);
+    column->addWidget(m_say);
+    column->addWidget(m_pour, 0, Qt::AlignLeft);
+    column->addWidget(m_clear);
+    auto* wait = new QLabel(tr("You may go on before it is clear: the batch is then logged and "
+                               "rests, and is not offered for a run until you say it is clear."),
+                            this);
+    wait->setWordWrap(true);
+    setTone(wait, Tone::Quiet);
+    column->addWidget(wait);
+    column->addStretch();
+    m_timer.setInterval(500);
+    connect(&m_timer, &QTimer::timeout, this, &DissolveStep::tick);
+    connect(m_pour, &QPushButton::clicked, this, &DissolveStep::pour);
+    connect(m_clear, &QCheckBox::toggled, this, [this](bool clear) {
+        if (clear)
+            m_timer.stop();
+        else if (m_poured)
+            m_timer.start();
+        tick();
+        emit changed();
+    });
+    reset();
+}
+
+void DissolveStep::reset()
+{
+    m_poured.reset();
+    m_nextCheck.reset();
+    m_timer.stop();
+    m_clear->setChecked(false);
+    m_clear->setEnabled(false);
+    m_pour->setEnabled(true);
+    tick();
+}
+
+void DissolveStep::pour()
+{
+    m_poured = m_now();
+    m_nextCheck = chemistry::nextDissolvingCheck(*m_poured, *m_poured);
+    m_pour->setEnabled(false);
+    m_clear->setEnabled(true);
+    m_timer.start();
+    tick();
+    emit changed();
+}
+
+bool DissolveStep::isClear() const { return m_clear->isChecked(); }
+
+QString DissolveStep::clockText() const { return m_clock->text(); }
+
+void DissolveStep::tick()
+{
+    if (!m_poured) {
+        m_clock->setText(QStringLiteral("10:00"));
+        m_say->setText(tr("The clock starts when the powder is in."));
+        return;
+    }
+    if (isClear()) {
+        m_clock->setText(tr("clear"));
+        m_say->setText(tr("Ready to be topped up."));
+        return;
+    }
+    const auto now = m_now();
+    if (now >= *m_nextCheck) {
+        QApplication::beep();
+        m_nextCheck = chemistry::nextDissolvingCheck(*m_poured, now);
+        m_say->setText(tr("Shake or stir now, and look."));
+    } else if (m_say->text() != tr("Shake or stir now, and look.") ||
+               chemistry::daysBetween(now, *m_nextCheck).value() * 86400 < 9 * 60) {
+        m_say->setText(tr("until the next shake"));
+    }
+    const double left = static_cast<double>((*m_nextCheck - now).count()) / 1000;
+    m_clock->setText(timeText(chemistry::Seconds(left)));
+}
+
+} // namespace ullage::app

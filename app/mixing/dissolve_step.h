@@ -1,0 +1,58 @@
+// Fourth step of mixing: pour and dissolve, with a clock for shaking.
+#pragma once
+
+#include "core/chemistry/quantities.h"
+
+#include <QTimer>
+#include <QWidget>
+
+#include <functional>
+#include <optional>
+
+class QCheckBox;
+class QLabel;
+class QPushButton;
+
+namespace ullage::app
+{
+
+class FigureLabel;
+
+class DissolveStep : public QWidget
+{
+    Q_OBJECT
+
+public:
+    using Now = std::function<chemistry::Instant()>;
+
+    explicit DissolveStep(Now now, QWidget* parent = nullptr);
+
+    /// Begins anew: nothing poured yet.
+    void reset();
+    /// The powder went in.
+    void pour();
+    [[nodiscard]] bool isPoured() const { return m_poured.has_value(); }
+    /// The user looked and it is clear.
+    [[nodiscard]] bool isClear() const;
+    /// Looks at the clock; called by a timer.
+    void tick();
+
+    [[nodiscard]] QPushButton* pourButton() const { return m_pour; }
+    [[nodiscard]] QCheckBox* clearBox() const { return m_clear; }
+    [[nodiscard]] QString clockText() const;
+
+signals:
+    void changed();
+
+private:
+    Now m_now;
+    std::optional<chemistry::Instant> m_poured;
+    std::optional<chemistry::Instant> m_nextCheck;
+    FigureLabel* m_clock;
+    QLabel* m_say;
+    QPushButton* m_pour;
+    QCheckBox* m_clear;
+    QTimer m_timer;
+};
+
+} // namespace ullage::app

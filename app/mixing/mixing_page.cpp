@@ -1,0 +1,324 @@
+#include "app/mixing/mixing_page.h"
+
+#include "app/mixing/choice_step.h"
+#include "app/mixing/dissolve_step.h"
+#include "app/mixing/mixing_step_list.h"
+#include "app/mixing/water_step.h"
+#include "app/widgets/card.h"
+#include "app/widgets/prompts.h"
+#include "app/widgets/quantity_edit.h"
+#include "app/widgets/theme.h"
+#include "app/words/cautions.h"
+#include "app/words/error_words.h"
+#include "app/words/number_text.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+QLabel* wrapped(QWidget* parent)
+{
+    auto* label = new QLabel(parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+} // namespace
+
+MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* parent)
+    : QWidget(parent), m_deeds(std::move(deeds)), m_wording(wording),
+      m_header(new PageHeader(tr("Mix a batch"), this)), m_list(new MixingStepList(this)),
+      m_stack(new QStackedWidget(this)), m_choice(new ChoiceStep(wording)),
+      m_water(new WaterStep(m_deeds.now, wording)), m_dissolve(new DissolveStep(m_deeds.now)),
+      m_problem(wrapped(this)), m_back(new QPushButton(tr("Back"), this)),
+      m_next(new QPushButton(this)), m_caution(new CautionBox(tr("Before you pour"), this)),
+      m_becomesName(new QLabel(this)), m_becomesWhat(wrapped(this)), m_becomes(new FactorRows(this))
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
+    column->setSpacing(20);
+    QPushButton* plain = m_header->addButton(tr("Just log it…"));
+    connect(plain, &QPushButton::clicked, this, &MixingPage::plainLogWanted);
+    column->addWidget(m_header);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kGap);
+    column->addLayout(row, 1);
+
+    auto* steps = new Card(tr("From packet to bottle"), this);
+    steps->body()->addWidget(m_list, 1);
+    row->addWidget(steps, 28);
+
+    auto* work = new Card({}, this);
+    m_stack->addWidget(m_choice);
+    m_stack->addWidget(makeSafety());
+    m_stack->addWidget(m_water);
+    m_stack->addWidget(m_dissolve);
+    m_stack->addWidget(makeWords(m_topUpHeading, m_topUp));
+    m_stack->addWidget(makeClose());
+    m_stack->addWidget(makeWords(m_doneHeading, m_done));
+    work->body()->addWidget(m_stack, 1);
+    setTone(m_problem, Tone::Discard);
+    work->body()->addWidget(m_problem);
+    auto* buttons = new QHBoxLayout;
+    setButtonLook(m_next, ButtonLook::Primary);
+    for (QPushButton* button : {m_back, m_next})
+        button->setMinimumWidth(120);
+    buttons->addWidget(m_back);
+    buttons->addStretch();
+    buttons->addWidget(m_next);
+    work->body()->addLayout(buttons);
+    row->addWidget(work, 50);
+
+    auto* right = new QVBoxLayout;
+    right->setSpacing(Space::kGap);
+    // A low window shows the cautions by rolling, never by cutting them short.
+    auto* cautions = new QScrollArea(this);
+    cautions->setWidgetResizable(true);
+    cautions->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    cautions->setAccessibleName(tr("Before you pour"));
+    cautions->setWidget(m_caution);
+    right->addWidget(cautions, 4);
+    auto* becomes = new Card(tr("It will become"), this);
+    m_becomesName->setFont(Theme::font(TextRole::Heading));
+    setTone(m_becomesWhat, Tone::Quiet);
+    becomes->body()->addWidget(m_becomesName);
+    becomes->body()->addWidget(m_becomesWhat);
+    becomes->body()->addWidget(m_becomes);
+    becomes->body()->addStretch();
+    right->addWidget(becomes, 3);
+    row->addLayout(right, 26);
+    for (QWidget* card : std::initializer_list<QWidget*>{steps, work, cautions, becomes})
+        card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+
+    connect(m_choice, &ChoiceStep::changed, this, &MixingPage::showState);
+    connect(m_dissolve, &DissolveStep::changed, this, &MixingPage::showState);
+    connect(m_list, &MixingStepList::stepWanted, this, [this](int step) {
+        if (this->step() != Step::Done)
+            goTo(Step(step));
+    });
+    connect(m_back, &QPushButton::clicked, this, &MixingPage::back);
+    connect(m_next, &QPushButton::clicked, this, &MixingPage::next);
+}
+
+QWidget* MixingPage::makeSafety()
+{
+    auto* page = new QWidget(this);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    auto* heading = new QLabel(tr("Before anything is opened"), page);
+    heading->setFont(Theme::font(TextRole::Heading));
+    m_safety = wrapped(page);
+    column->addWidget(heading);
+    column->addWidget(m_safety);
+    column->addStretch();
+    return page;
+}
+
+QWidget* MixingPage::makeWords(QLabel*& heading, QLabel*& words)
+{
+    auto* page = new QWidget(this);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    heading = wrapped(page);
+    heading->setFont(Theme::font(TextRole::PageTitle));
+    words = wrapped(page);
+    column->addWidget(heading);
+    column->addWidget(words);
+    column->addStretch();
+    return page;
+}
+
+QWidget* MixingPage::makeClose()
+{
+    QLabel* heading = nullptr;
+    QWidget* page = makeWords(heading, m_closing);
+    heading->setText(tr("Close and label"));
+    m_air = new QuantityEdit(QuantityKind::Volume, tr("Air left in the bottle"), m_wording, page);
+    m_air->setPlaceholderText(tr("all there is above it, if left empty"));
+    auto* label = new QLabel(tr("Air left in the bottle"), page);
+    label->setBuddy(m_air);
+    auto* column = static_cast<QVBoxLayout*>(page->layout());
+    column->insertWidget(2, label);
+    column->insertWidget(3, m_air);
+    connect(m_air, &QuantityEdit::valueChanged, this, &MixingPage::showState);
+    return page;
+}
+
+void MixingPage::begin(const formulary::Formulary& formulary,
+                       const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
+                       const QStringList& names)
+{
+    m_logged.clear();
+    m_dissolve->reset();
+    m_air->setValue(std::nullopt);
+    m_choice->setFormulary(formulary, freeVessels, names);
+    goTo(Step::Choice);
+}
+
+MixingPage::Step MixingPage::step() const { return Step(m_stack->currentIndex()); }
+
+void MixingPage::goTo(Step step)
+{
+    m_stack->setCurrentIndex(static_cast<int>(step));
+    showState();
+    if (QWidget* page = m_stack->currentWidget())
+        page->setFocus();
+}
+
+QString MixingPage::problem() const
+{
+    switch (step()) {
+    case Step::Choice:
+        return m_choice->problem();
+    case Step::Dissolve:
+        return m_dissolve->isPoured() ? QString() : tr("Say when the powder is in.");
+    case Step::Close:
+        return m_air->problem();
+    default:
+        return {};
+    }
+}
+
+void MixingPage::next()
+{
+    if (!problem().isEmpty())
+        return;
+    switch (step()) {
+    case Step::Choice: {
+        m_plan = m_choice->plan();
+        const MixingPlan& before = m_water->plan();
+        // Going back and on again without a change keeps what was typed there.
+        if (before.solution != m_plan.solution || before.vessel != m_plan.vessel ||
+            before.makes != m_plan.makes || before.powderGrams != m_plan.powderGrams)
+            m_water->setPlan(m_plan);
+        m_air->setRange(0, (m_plan.vessel->capacity - m_plan.makes).value());
+        break;
+    }
+    case Step::Close:
+        if (!log())
+            return;
+        break;
+    case Step::Done:
+        emit finished(m_logged);
+        return;
+    default:
+        break;
+    }
+    goTo(Step(static_cast<int>(step()) + 1));
+}
+
+void MixingPage::back()
+{
+    if (step() == Step::Choice)
+        emit finished({});
+    else if (step() != Step::Done)
+        goTo(Step(static_cast<int>(step()) - 1));
+}
+
+bool MixingPage::log()
+{
+    ledger::NewBatch batch;
+    batch.solution = m_plan.solution->id;
+    batch.vessel = m_plan.vessel->id;
+    batch.volume = m_plan.makes;
+    batch.name = m_plan.name.toStdString();
+    batch.packet = m_plan.packet.toStdString();
+    ledger::When when{m_deeds.now(), std::nullopt};
+    if (const auto air = m_air->value())
+        when.airLeft = chemistry::Millilitres(*air);
+    const auto made = m_deeds.mix(batch, when);
+    if (!made) {
+        prompts().fail(this, tr("The batch was not logged"),
+                       errorSentence(made.error(), m_wording));
+        return false;
+    }
+    m_logged = QString::fromStdString(*made);
+    if (m_dissolve->isClear()) {
+        if (const auto done = m_deeds.dissolved(*made); !done)
+            prompts().fail(this, tr("Not marked as clear"),
+                           tr("The batch is logged, but that it is clear is not. Mark it on the "
+                              "shelf."));
+    }
+    return true;
+}
+
+void MixingPage::fillWords()
+{
+    const QString total = volumeText(m_plan.makes, m_wording);
+    m_safety->setText(
+        mixingCautions(m_plan.solution ? m_plan.solution->role : formulary::Role::Other)
+            .join(QStringLiteral("\n\n")));
+    m_topUpHeading->setText(tr("Fill up to %1").arg(total));
+    m_topUp->setText(
+        m_dissolve->isClear()
+            ? tr("Fill up with cold water to the mark, close and turn the bottle a few "
+                 "times.")
+            : tr("It is not clear yet. If the packet says so, fill up now and let it "
+                 "rest; else go back and shake on."));
+    m_closing->setText(
+        tr("Squeeze or press the air out as far as the bottle allows, or fill it to the brim. "
+           "Write on the tape: %1, what it is, today's date, and “photographic solution, not for "
+           "drinking”. Keep it away from children and animals.")
+            .arg(m_plan.name));
+    m_doneHeading->setText(tr("Logged as %1").arg(m_plan.name));
+    m_done->setText(m_dissolve->isClear()
+                        ? tr("It is clear and ready for a run when it has cooled down.")
+                        : tr("It rests until it is clear. Mark it as dissolved on the shelf then; "
+                             "before that it is not offered for a run."));
+}
+
+void MixingPage::showState()
+{
+    if (step() == Step::Choice)
+        m_plan = m_choice->plan();
+    fillWords();
+    const QString solution =
+        m_plan.solution ? QString::fromStdString(m_plan.solution->name) : QString();
+    const QString vessel = m_plan.vessel ? QString::fromStdString(m_plan.vessel->name) : QString();
+    const QString total = volumeText(m_plan.makes, m_wording);
+    const auto role = m_plan.solution ? m_plan.solution->role : formulary::Role::Developer;
+    const UsualWater usual = usualWater(role);
+    m_list->setSteps({{tr("Packet and bottle"), tr("%1 · %2").arg(solution, vessel)},
+                      {tr("Safety"), tr("mask, gloves, eyes, moving air")},
+                      {tr("Water"), tr("%1 – %2").arg(shortTemperatureText(usual.low, m_wording),
+                                                      shortTemperatureText(usual.high, m_wording))},
+                      {tr("Pour and dissolve"), tr("low and slowly; shake every 10 min")},
+                      {tr("Top up"), tr("to %1").arg(total)},
+                      {tr("Close and label"), tr("no air left in; date it")},
+                      {tr("Done"), m_dissolve->isClear()
+                                       ? tr("logged as %1").arg(m_plan.name)
+                                       : tr("logged as %1, rests until clear").arg(m_plan.name)}});
+    m_list->setCurrent(static_cast<int>(step()));
+    m_header->setDetail(
+        tr("step %1 of %2 · the packet says what it says; this only helps to follow it")
+            .arg(static_cast<int>(step()) + 1)
+            .arg(kSteps));
+    const QString names[] = {tr("Go on"),      tr("I am ready"), tr("Water is ready"), tr("Go on"),
+                             tr("It is full"), tr("Log it"),     tr("To the shelf")};
+    m_next->setText(names[static_cast<int>(step())]);
+    m_back->setText(step() == Step::Choice ? tr("Leave") : tr("Back"));
+    m_back->setVisible(step() != Step::Done);
+    const QString trouble = problem();
+    m_problem->setText(step() == Step::Dissolve ? QString() : trouble);
+    m_problem->setVisible(!m_problem->text().isEmpty());
+    m_next->setEnabled(trouble.isEmpty());
+    m_next->setToolTip(trouble);
+    m_caution->setLines(mixingCautions(role));
+    m_becomesName->setText(m_plan.name);
+    m_becomesWhat->setText(tr("%1, %2", "solution, volume").arg(solution, total));
+    m_becomes->setRows(becomesRows(m_plan, m_deeds.now(), m_wording));
+}
+
+} // namespace ullage::app

@@ -1,0 +1,105 @@
+// "Mix a batch": from packet to bottle in seven steps. Nothing is logged before the last.
+#pragma once
+
+#include "app/mixing/mixing_plan.h"
+#include "core/ledger/book.h"
+
+#include <QStringList>
+#include <QWidget>
+
+#include <functional>
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace ullage::app
+{
+
+class CautionBox;
+class ChoiceStep;
+class DissolveStep;
+class FactorRows;
+class PageHeader;
+class QuantityEdit;
+class MixingStepList;
+class WaterStep;
+
+/// What the guide needs done; the window fills it in.
+struct MixingDeeds {
+    std::function<Result<std::string>(const ledger::NewBatch&, ledger::When)> mix;
+    /// The batch is clear.
+    std::function<Result<void>(const std::string& batch)> dissolved;
+    std::function<chemistry::Instant()> now;
+};
+
+class MixingPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    enum class Step { Choice, Safety, Water, Dissolve, TopUp, Close, Done };
+    static constexpr int kSteps = 7;
+
+    MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* parent = nullptr);
+
+    /// Begins a new mixing.
+    void begin(const formulary::Formulary& formulary,
+               const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
+               const QStringList& names);
+
+    [[nodiscard]] Step step() const;
+    /// One step on, if this one is fulfilled; the sixth logs the batch.
+    void next();
+    void back();
+
+    [[nodiscard]] ChoiceStep* choice() const { return m_choice; }
+    [[nodiscard]] WaterStep* water() const { return m_water; }
+    [[nodiscard]] DissolveStep* dissolve() const { return m_dissolve; }
+    [[nodiscard]] QPushButton* nextButton() const { return m_next; }
+    /// Id of the logged batch; empty before.
+    [[nodiscard]] QString logged() const { return m_logged; }
+
+signals:
+    /// The plain dialog is wanted instead.
+    void plainLogWanted();
+    /// Done or given up; `batch` is empty if nothing was logged.
+    void finished(const QString& batch);
+
+private:
+    QWidget* makeSafety();
+    QWidget* makeWords(QLabel*& heading, QLabel*& words);
+    QWidget* makeClose();
+    void goTo(Step step);
+    void showState();
+    void fillWords();
+    [[nodiscard]] QString problem() const;
+    bool log();
+
+    MixingDeeds m_deeds;
+    Wording m_wording;
+    MixingPlan m_plan;
+    PageHeader* m_header;
+    MixingStepList* m_list;
+    QStackedWidget* m_stack;
+    ChoiceStep* m_choice;
+    WaterStep* m_water;
+    DissolveStep* m_dissolve;
+    QLabel* m_safety = nullptr;
+    QLabel* m_topUpHeading = nullptr;
+    QLabel* m_topUp = nullptr;
+    QLabel* m_closing = nullptr;
+    QuantityEdit* m_air = nullptr;
+    QLabel* m_doneHeading = nullptr;
+    QLabel* m_done = nullptr;
+    QLabel* m_problem;
+    QPushButton* m_back;
+    QPushButton* m_next;
+    CautionBox* m_caution;
+    QLabel* m_becomesName;
+    QLabel* m_becomesWhat;
+    FactorRows* m_becomes;
+    QString m_logged;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,184 @@
+#include "app/mixing/mixing_plan.h"
+
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+#include "core/chemistry/wear.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage::app
+{
+
+using chemistry::Celsius;
+using chemistry::Millilitres;
+using chemistry::Seconds;
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Mixing)
+};
+
+QString minutesText(Seconds time, const QLocale& locale)
+{
+    return Words::tr("%1 min").arg(numberText(std::ceil(time.value() / 60), 0, locale));
+}
+
+} // namespace
+
+Millilitres MixingPlan::displaced() const
+{
+    const double grams = powderGrams.value_or(0);
+    return solution && solution->role == formulary::Role::Fixer ? chemistry::displacement(0, grams)
+                                                                : chemistry::displacement(grams, 0);
+}
+
+Result<chemistry::StartVolume> MixingPlan::start() const
+{
+    return chemistry::startVolume(makes, vessel->capacity, displaced());
+}
+
+UsualWater usualWater(formulary::Role role)
+{
+    // Developers 32 to 52 °C, fixers about 27 °C: NAVEDTRA 14209; 38 to 41 °C is what packaged
+    // developers usually ask for (common practice).
+    switch (role) {
+    case formulary::Role::Developer:
+        return {Celsius(38), Celsius(41), Celsius(40)};
+    case formulary::Role::Fixer:
+        return {Celsius(25), Celsius(29), Celsius(27)};
+    default:
+        return {Celsius(18), Celsius(24), Celsius(20)};
+    }
+}
+
+QString planProblem(const MixingPlan& plan, const Wording& wording)
+{
+    if (!plan.solution)
+        return Words::tr("Choose what to mix.");
+    if (!plan.vessel)
+        return Words::tr("Choose a bottle.");
+    if (plan.makes.value() <= 0)
+        return Words::tr("Say how much the packet makes.");
+    if (plan.makes > plan.vessel->capacity)
+        return Words::tr("%1 holds %2 to the brim: %3 do not go into it.")
+            .arg(QString::fromStdString(plan.vessel->name),
+                 volumeText(plan.vessel->capacity, wording), volumeText(plan.makes, wording));
+    if (!plan.start())
+        return Words::tr("So much powder leaves no room for water in %1.")
+            .arg(QString::fromStdString(plan.vessel->name));
+    return {};
+}
+
+QString startNote(const MixingPlan& plan, const chemistry::StartVolume& start,
+                  const Wording& wording)
+{
+    QStringList parts;
+    if (start.tight)
+        parts << Words::tr("the powder leaves no room for more");
+    else if (start.halfBottle)
+        parts << Words::tr("half a bottle, so that it can be shaken");
+    else
+        parts << Words::tr("half to three quarters of the whole");
+    if (plan.powderGrams)
+        parts << Words::tr("%1 g of powder will raise it by about %2")
+                     .arg(numberText(*plan.powderGrams, 0, wording.locale),
+                          volumeText(plan.displaced(), wording));
+    return parts.join(QStringLiteral(": "));
+}
+
+std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant now,
+                                   const Wording& wording)
+{
+    std::vector<FactorRow> rows;
+    if (!plan.isComplete())
+        return rows;
+    const formulary::Solution& solution = *plan.solution;
+    if (solution.capacity)
+        rows.push_back({Words::tr("Films"),
+                        filmCountText((*solution.capacity * chemistry::litres(plan.makes)).value(),
+                                      wording.locale)});
+    if (solution.wear.rule != chemistry::WearRule::None) {
+        const chemistry::Films ninth(9);
+        rows.push_back(
+            {Words::tr("Tenth film's time"),
+             factorText(chemistry::wearFactor(solution.wear, ninth / chemistry::litres(plan.makes)),
+                        wording.locale)});
+    }
+    rows.push_back(
+        {Words::tr("Keeps, full and closed"),
+         solution.keeping.full
+             ? Words::tr("to %1").arg(dayText(
+                   chemistry::addKeepingTime(now, *solution.keeping.full), now, wording.locale))
+             : Words::tr("not known")});
+    return rows;
+}
+
+QString bathText(const BathClock& clock, const Wording& wording)
+{
+    const auto ready = clock.ready();
+    if (!ready)
+        return Words::tr("a bath of %1 never brings it to %2")
+            .arg(shortTemperatureText(clock.bath, wording),
+                 shortTemperatureText(clock.wanted, wording));
+    if (ready->value() <= 0)
+        return Words::tr("ready now");
+    return Words::tr("ready in about %1").arg(minutesText(*ready, wording.locale));
+}
+
+ChartSpec bathChart(const BathClock& clock, const Wording& wording)
+{
+    ChartSpec spec;
+    const bool fahrenheit = wording.units.temperature == TemperatureUnit::Fahrenheit;
+    const auto shown = [&](Celsius temperature) {
+        return fahrenheit ? toFahrenheit(temperature.value()) : temperature.value();
+    };
+    spec.title = Words::tr("The bottle in its bath");
+    spec.summary = bathText(clock, wording);
+    spec.x = ChartX::Numbers;
+    spec.xName = Words::tr("minutes");
+    spec.xText = [locale = wording.locale](double minutes) {
+        return Words::tr("%1 min").arg(numberText(minutes, 0, locale));
+    };
+    spec.y = ChartY::Number;
+    spec.yUnit = fahrenheit ? QStringLiteral("°F") : QStringLiteral("°C");
+    const auto ready = clock.ready();
+    const double last = std::max(
+        10.0, std::ceil((ready ? ready->value() : 3 * clock.constant.value()) * 1.7 / 600) * 10);
+    spec.xMax = last;
+    for (int i = 0; i <= 3; ++i) {
+        const double at = last * i / 3;
+        spec.xLabels.push_back({at, spec.xText(at)});
+    }
+    ChartSeries line{.name = Words::tr("bottle"), .kind = SeriesKind::Line, .inLegend = false};
+    constexpr int kSteps = 60;
+    double low = shown(clock.bottle);
+    double high = low;
+    for (int i = 0; i <= kSteps; ++i) {
+        const double minutes = last * i / kSteps;
+        const double at = shown(chemistry::temperatureAfter(clock.bottle, clock.bath,
+                                                            Seconds(minutes * 60), clock.constant));
+        line.points.emplace_back(minutes, at);
+        low = std::min(low, at);
+        high = std::max(high, at);
+    }
+    spec.yMin = std::floor(low / 5) * 5;
+    spec.yMax = std::max(spec.yMin + 5, std::ceil(high / 5) * 5);
+    spec.series = {line,
+                   {.name = Words::tr("wanted"),
+                    .kind = SeriesKind::Dashed,
+                    .ink = ChartInk::Age,
+                    .points = {{0, shown(clock.wanted)}, {last, shown(clock.wanted)}},
+                    .inLegend = false}};
+    if (ready) {
+        spec.marker = ready->value() / 60;
+        spec.markerText = spec.summary;
+    }
+    return spec;
+}
+
+} // namespace ullage::app

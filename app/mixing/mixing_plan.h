@@ -1,0 +1,66 @@
+// What the mixing guide works out from packet and bottle, as plain values.
+#pragma once
+
+#include "app/charts/chart.h"
+#include "app/widgets/card.h"
+#include "app/words/units.h"
+#include "core/chemistry/mixing.h"
+#include "core/chemistry/warming.h"
+#include "core/chemistry/water.h"
+#include "core/formulary/formulary.h"
+
+#include <memory>
+#include <optional>
+
+namespace ullage::app
+{
+
+struct MixingPlan {
+    std::shared_ptr<const formulary::Solution> solution;
+    std::shared_ptr<const formulary::Vessel> vessel;
+    chemistry::Millilitres makes;
+    std::optional<double> powderGrams;
+    QString name;   ///< of the batch to be
+    QString packet; ///< id of the packet opened for it, or empty
+
+    [[nodiscard]] bool isComplete() const { return solution && vessel && makes.value() > 0; }
+    /// Volume that the powder adds: thiosulfate crystals for a fixer, else sulfite.
+    [[nodiscard]] chemistry::Millilitres displaced() const;
+    /// Refuses as chemistry::startVolume() does.
+    [[nodiscard]] Result<chemistry::StartVolume> start() const;
+};
+
+/// The water usual for a packaged powder of this role, where the packet says nothing.
+struct UsualWater {
+    chemistry::Celsius low;
+    chemistry::Celsius high;
+    chemistry::Celsius start; ///< what the guide begins with
+};
+UsualWater usualWater(formulary::Role role);
+
+/// Why packet and bottle do not go together, in words; empty if they do.
+QString planProblem(const MixingPlan& plan, const Wording& wording);
+/// "half a bottle: 111 g of powder will raise it by 12 ml".
+QString startNote(const MixingPlan& plan, const chemistry::StartVolume& start,
+                  const Wording& wording);
+/// "It will become": films, keeping, the tenth film's factor.
+std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant now,
+                                   const Wording& wording);
+
+/// A bottle in a bath: where it stands, what is wanted, and how fast it goes.
+struct BathClock {
+    chemistry::Celsius bottle;
+    chemistry::Celsius bath;
+    chemistry::Celsius wanted;
+    chemistry::Seconds constant;
+
+    [[nodiscard]] Result<chemistry::Seconds> ready() const
+    {
+        return chemistry::timeToReach(wanted, bottle, bath, constant);
+    }
+};
+ChartSpec bathChart(const BathClock& clock, const Wording& wording);
+/// "ready in about 17 min", or why it never is.
+QString bathText(const BathClock& clock, const Wording& wording);
+
+} // namespace ullage::app

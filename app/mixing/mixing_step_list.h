@@ -1,0 +1,48 @@
+// The steps from packet to bottle: what is done, where one is, what is still to come.
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+#include <vector>
+
+namespace ullage::app
+{
+
+struct MixingStep {
+    QString name;
+    QString detail;
+};
+
+/// Only steps already done can be gone back to, with a click or the keyboard (Up).
+class MixingStepList : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit MixingStepList(QWidget* parent = nullptr);
+
+    void setSteps(const std::vector<MixingStep>& steps);
+    void setCurrent(int step);
+    [[nodiscard]] int current() const { return m_current; }
+    [[nodiscard]] QSize sizeHint() const override;
+
+signals:
+    void stepWanted(int step);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+private:
+    [[nodiscard]] double rowHeight() const;
+    void describe();
+
+    std::vector<MixingStep> m_steps;
+    int m_current = 0;
+};
+
+} // namespace ullage::app

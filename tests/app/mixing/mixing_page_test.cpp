@@ -1,0 +1,244 @@
+#include "app/mixing/mixing_page.h"
+
+#include "app/charts/chart.h"
+#include "app/mixing/blend_bar.h"
+#include "app/mixing/choice_step.h"
+#include "app/mixing/dissolve_step.h"
+#include "app/mixing/mixing_step_list.h"
+#include "app/mixing/water_step.h"
+#include "app/widgets/prompts.h"
+#include "app/widgets/quantity_edit.h"
+#include "tests/app/formulary/starter.h"
+#include "tests/app/words/sample_batches.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+
+namespace ullage::app
+{
+
+using sample::english;
+
+namespace
+{
+
+struct Bench {
+    formulary::Formulary formulary = sample::starterFormulary();
+    chemistry::Instant clock = sample::day(0);
+    std::vector<std::pair<ledger::NewBatch, ledger::When>> mixed;
+    std::vector<std::string> dissolved;
+    bool refuses = false;
+    MixingPage page{deeds(), english()};
+
+    Bench()
+    {
+        page.begin(formulary, formulary.vessels(), {QStringLiteral("Dev 14")});
+        page.resize(1100, 760);
+        page.show();
+    }
+
+    MixingDeeds deeds()
+    {
+        MixingDeeds deeds;
+        deeds.now = [this] { return clock; };
+        deeds.mix = [this](const ledger::NewBatch& batch,
+                           ledger::When when) -> Result<std::string> {
+            if (refuses)
+                return refuse({.code = ErrorCode::StoreFailed, .text = "disk full"});
+            mixed.emplace_back(batch, when);
+            return std::string("batch-1");
+        };
+        deeds.dissolved = [this](const std::string& batch) -> Result<void> {
+            dissolved.push_back(batch);
+            return {};
+        };
+        return deeds;
+    }
+
+    void press() { QTest::mouseClick(page.nextButton(), Qt::LeftButton); }
+    void wait(int seconds)
+    {
+        clock += std::chrono::seconds(seconds);
+        page.dissolve()->tick();
+    }
+};
+
+} // namespace
+
+TEST(MixingPlan, aLitrePacketInALitreBottleStartsHalfFull)
+{
+    const auto formulary = sample::starterFormulary();
+    MixingPlan plan;
+    plan.solution = formulary.solution("starter-mq-borax");
+    plan.vessel = formulary.vessel("starter-glass-1000");
+    plan.makes = chemistry::Millilitres(1000);
+    plan.powderGrams = 111;
+    const auto start = plan.start();
+    ASSERT_TRUE(start);
+    EXPECT_NEAR(start->advised.value(), 515, 16);
+    EXPECT_TRUE(startNote(plan, *start, english()).startsWith("half a bottle"));
+    EXPECT_NEAR(plan.displaced().value(), 12.2, 0.1);
+    EXPECT_EQ(planProblem(plan, english()), QString());
+    plan.makes = chemistry::Millilitres(2000);
+    EXPECT_TRUE(planProblem(plan, english()).contains("to the brim"));
+    plan.vessel.reset();
+    EXPECT_FALSE(planProblem(plan, english()).isEmpty());
+}
+
+TEST(MixingPlan, theBathClockIsTheCoolingLaw)
+{
+    const BathClock clock{chemistry::Celsius(19), chemistry::Celsius(42), chemistry::Celsius(40),
+                          chemistry::Seconds(420)};
+    // 7 min · ln(23/2) = 17.1 min
+    EXPECT_NEAR(clock.ready()->value() / 60, 17.1, 0.1);
+    EXPECT_EQ(bathText(clock, english()), "ready in about 18 min");
+    const auto chart = bathChart(clock, english());
+    EXPECT_NEAR(*chart.marker, 17.1, 0.1);
+    EXPECT_DOUBLE_EQ(chart.series[0].points.front().y(), 19);
+    EXPECT_LE(chart.series[0].points.back().y(), 42);
+    const BathClock never{chemistry::Celsius(19), chemistry::Celsius(35), chemistry::Celsius(40),
+                          chemistry::Seconds(420)};
+    EXPECT_TRUE(bathText(never, english()).contains("never"));
+    EXPECT_FALSE(bathChart(never, english()).marker);
+}
+
+TEST(MixingPage, leadsThroughSevenStepsAndLogsAtTheEnd)
+{
+    Bench bench;
+    auto& page = bench.page;
+    EXPECT_EQ(page.choice()->plan().name, "Dev 15");
+    bench.press();
+    EXPECT_EQ(page.step(), MixingPage::Step::Safety);
+    bench.press();
+    EXPECT_EQ(page.step(), MixingPage::Step::Water);
+    bench.press();
+    EXPECT_EQ(page.step(), MixingPage::Step::Dissolve);
+    EXPECT_FALSE(page.nextButton()->isEnabled()) << "the powder is not in yet";
+    QTest::mouseClick(page.dissolve()->pourButton(), Qt::LeftButton);
+    page.dissolve()->clearBox()->setChecked(true);
+    bench.press();
+    bench.press();
+    EXPECT_EQ(page.step(), MixingPage::Step::Close);
+    EXPECT_TRUE(bench.mixed.empty()) << "nothing is logged before the last step";
+    bench.press();
+    EXPECT_EQ(page.step(), MixingPage::Step::Done);
+    ASSERT_EQ(bench.mixed.size(), 1u);
+    const auto& [batch, when] = bench.mixed[0];
+    EXPECT_EQ(batch.solution, "starter-mq-borax");
+    EXPECT_EQ(batch.vessel, "starter-glass-1000");
+    EXPECT_EQ(batch.volume, chemistry::Millilitres(1000));
+    EXPECT_EQ(batch.name, "Dev 15");
+    EXPECT_FALSE(when.airLeft);
+    EXPECT_EQ(bench.dissolved, std::vector<std::string>{"batch-1"});
+    QSignalSpy finished(&page, &MixingPage::finished);
+    bench.press();
+    EXPECT_EQ(finished.at(0).at(0).toString(), "batch-1");
+}
+
+TEST(MixingPage, whatIsNotClearIsLoggedAndNotMarked)
+{
+    Bench bench;
+    for (int i = 0; i < 3; ++i)
+        bench.press();
+    bench.page.dissolve()->pour();
+    for (int i = 0; i < 3; ++i)
+        bench.press();
+    EXPECT_EQ(bench.mixed.size(), 1u);
+    EXPECT_TRUE(bench.dissolved.empty());
+}
+
+TEST(MixingPage, aRefusalLeavesEverythingAsItWas)
+{
+    Bench bench;
+    for (int i = 0; i < 3; ++i)
+        bench.press();
+    bench.page.dissolve()->pour();
+    for (int i = 0; i < 2; ++i)
+        bench.press();
+    bench.refuses = true;
+    ScriptedPrompts answers;
+    const PromptsInForce inForce(answers);
+    bench.press();
+    EXPECT_EQ(bench.page.step(), MixingPage::Step::Close);
+    EXPECT_TRUE(bench.page.logged().isEmpty());
+    bench.refuses = false;
+    bench.press();
+    EXPECT_EQ(bench.page.step(), MixingPage::Step::Done);
+}
+
+TEST(MixingPage, backAndTheStepListGoBackOnly)
+{
+    Bench bench;
+    bench.press();
+    bench.press();
+    auto* list = bench.page.findChild<MixingStepList*>();
+    QTest::keyClick(list, Qt::Key_Up);
+    EXPECT_EQ(bench.page.step(), MixingPage::Step::Safety);
+    emit list->stepWanted(0);
+    EXPECT_EQ(bench.page.step(), MixingPage::Step::Choice);
+    QSignalSpy finished(&bench.page, &MixingPage::finished);
+    bench.page.back();
+    EXPECT_TRUE(finished.at(0).at(0).toString().isEmpty());
+}
+
+TEST(MixingPage, aPacketThatDoesNotFitStopsAtTheFirstStep)
+{
+    Bench bench;
+    bench.page.choice()->makes()->setFocus();
+    bench.page.choice()->makes()->selectAll();
+    QTest::keyClicks(bench.page.choice()->makes(), "2000");
+    EXPECT_FALSE(bench.page.nextButton()->isEnabled());
+    bench.page.next();
+    EXPECT_EQ(bench.page.step(), MixingPage::Step::Choice);
+}
+
+TEST(WaterStep, blendsByMassAndTwoReadingsReplaceTheUsualPace)
+{
+    Bench bench;
+    bench.press();
+    bench.press();
+    auto* water = bench.page.water();
+    EXPECT_TRUE(water->headline().endsWith(QString::fromUtf8("40\u00a0°C")));
+    EXPECT_TRUE(water->bar()->accessibleName().contains("hot"));
+    water->wanted()->setValue(70);
+    emit water->wanted()->valueChanged();
+    EXPECT_TRUE(water->bar()->accessibleName().contains("not between"));
+    water->wanted()->setValue(40);
+    emit water->wanted()->valueChanged();
+    const double usual = *water->chart()->chart().marker;
+    water->addReading(); // 20 °C in a bath of 42 °C
+    EXPECT_TRUE(water->readingText().contains("One reading"));
+    bench.clock += std::chrono::minutes(5);
+    water->bottle()->setValue(25);
+    emit water->bottle()->valueChanged();
+    water->addReading();
+    // τ = 5 min / ln(22/17) = 19.4 min, and from 25 °C to 40 °C takes τ·ln(17/2) = 41.5 min.
+    EXPECT_TRUE(water->readingText().contains("19.4"));
+    EXPECT_NEAR(*water->chart()->chart().marker, 41.5, 0.2);
+    EXPECT_GT(*water->chart()->chart().marker, usual);
+}
+
+TEST(DissolveStep, countsDownToEachShake)
+{
+    chemistry::Instant clock = sample::day(0);
+    DissolveStep step([&] { return clock; });
+    EXPECT_FALSE(step.isPoured());
+    step.pour();
+    EXPECT_EQ(step.clockText(), "10:00");
+    clock += std::chrono::seconds(185);
+    step.tick();
+    EXPECT_EQ(step.clockText(), "6:55");
+    clock += std::chrono::seconds(420);
+    step.tick();
+    EXPECT_EQ(step.clockText(), "9:55");
+    step.clearBox()->setChecked(true);
+    EXPECT_TRUE(step.isClear());
+    step.reset();
+    EXPECT_FALSE(step.isPoured());
+    EXPECT_FALSE(step.isClear());
+}
+
+} // namespace ullage::app
