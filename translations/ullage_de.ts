@@ -3790,6 +3790,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <numerusform>Das Buch ist in Ordnung; %Ln Ansätze wurden neu berechnet.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Discard by %1.</source>
+        <translation>Entsorgen bis %1.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::CuePanel</name>
@@ -4807,6 +4811,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>More to do with this bottle</source>
         <translation>Weiteres mit dieser Flasche</translation>
     </message>
+    <message>
+        <source>Where from?</source>
+        <translation>Woher?</translation>
+    </message>
+    <message>
+        <source>Where the figures of this bottle are from</source>
+        <translation>Woher die Angaben zu dieser Flasche stammen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::NoteDialog</name>
@@ -5307,6 +5319,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Bottles in use</source>
         <translation>Flaschen in Gebrauch</translation>
+    </message>
+    <message>
+        <source>What the chart shows</source>
+        <translation>Was das Diagramm zeigt</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>Was übrig ist</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 
 #include "app/widgets/flow_layout.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/where_from_popover.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -35,7 +36,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
       m_time(new FigureLabel(m_timeRow)), m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)),
       m_factors(new FactorRows(this)), m_why(new VerdictLabel(this)),
       m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)), m_closing(wrapped(this)),
-      m_more(new QPushButton(this))
+      m_more(new QPushButton(this)), m_ask(new QPushButton(this))
 {
     auto* timeLine = new QHBoxLayout(m_timeRow);
     timeLine->setContentsMargins(0, 0, 0, 0);
@@ -82,6 +83,10 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
         menu->addAction(m_actions->action(which));
     m_more->setMenu(menu);
     m_buttons->addWidget(m_more);
+    setButtonLook(m_ask, ButtonLook::Quiet);
+    m_ask->setProperty("menu", true);
+    m_ask->setMenu(new QMenu(m_ask));
+    m_buttons->addWidget(m_ask);
 
     body()->addWidget(m_timeRow);
     body()->addWidget(m_noTime);
@@ -123,6 +128,22 @@ void NextFilmCard::setBottle(const SelectedBottle& bottle)
     m_reasons->setAccessibleName(bottle.reasons.join(u' '));
     m_closing->setText(bottle.closing);
     m_closing->setVisible(!bottle.closing.isEmpty());
+    m_figures = bottle.figures;
+    fillAsk();
+}
+
+void NextFilmCard::fillAsk()
+{
+    m_ask->setVisible(!m_figures.empty());
+    m_ask->menu()->clear();
+    for (const Explanation& why : m_figures) {
+        m_ask->menu()->addAction(QStringLiteral("%1 · %2").arg(why.title, why.value), this,
+                                 [this, why] { WhereFromPopover::open(why, m_ask); });
+    }
+    // F1 on the time, its factors or the verdict asks for what stands behind them first.
+    for (QWidget* figure : std::initializer_list<QWidget*>{m_time, m_factors, m_why})
+        askWhereFrom(figure,
+                     [this] { return m_figures.empty() ? Explanation{} : m_figures.front(); });
 }
 
 void NextFilmCard::resizeEvent(QResizeEvent* event)
@@ -152,6 +173,8 @@ void NextFilmCard::retranslate()
         button->setText(text);
         button->setAccessibleName(text);
     }
+    m_ask->setText(tr("Where from?"));
+    m_ask->setAccessibleName(tr("Where the figures of this bottle are from"));
     m_more->setText(tr("More"));
     m_more->setAccessibleName(tr("More to do with this bottle"));
 }

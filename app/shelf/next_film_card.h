@@ -28,6 +28,7 @@ protected:
 private:
     QPushButton* addActionButton(BottleAction which);
     void retranslate();
+    void fillAsk();
 
     BottleActions* m_actions;
     QWidget* m_timeRow;
@@ -42,6 +43,8 @@ private:
     FlowLayout* m_buttons;
     std::vector<std::pair<BottleAction, QPushButton*>> m_actionButtons;
     QPushButton* m_more;
+    QPushButton* m_ask;
+    std::vector<Explanation> m_figures;
 };
 
 } // namespace ullage::app

@@ -5,6 +5,7 @@
 #include "app/shelf/bottle_actions.h"
 #include "app/widgets/card.h"
 #include "app/widgets/verdict_mark.h"
+#include "app/words/explanation.h"
 
 #include <QString>
 #include <QStringList>
@@ -27,12 +28,15 @@ struct SelectedBottle {
     QString noTime; ///< in place of the time: why there is none and what would give one
 
     VerdictLook verdict = VerdictLook::Good;
-    QString why;         ///< "Why: Good"
-    QStringList reasons; ///< sentences, the gravest first
-    QString closing;     ///< a last quiet sentence ("Films run out first."); may be empty
+    QString why;                      ///< "Why: Good"
+    QStringList reasons;              ///< sentences, the gravest first
+    std::vector<Explanation> figures; ///< "Where from?" of every figure; the time's stands first
+    QString closing; ///< a last quiet sentence ("Films run out first."); may be empty
 
     std::optional<ChartSpec> left;    ///< what is left, over time
     QString noLeft;                   ///< where that cannot be drawn
+    std::optional<ChartSpec> air;     ///< oxygen by the way it came; another face of that card
+    QStringList help;                 ///< what would keep the air out, under that chart
     std::optional<ChartSpec> perFilm; ///< time for each film, or a fixer's clearing times
     QString perFilmTitle;             ///< heading of that card while there is no chart
     QString noPerFilm;

@@ -2,6 +2,7 @@
 #include "app/shelf/shelf_charts.h"
 #include "app/shelf/shelf_views.h"
 #include "app/words/error_words.h"
+#include "app/words/explanations.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
@@ -152,6 +153,19 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
         selected.left = whatIsLeftChart(batch, assessment, past, wording);
     else
         selected.noLeft = Words::tr("It has neither a capacity nor a keeping time to draw.");
+    if (batch.limits)
+        selected.air = airChart(batch, assessment, past, wording);
+    selected.figures = explainAll(batch, assessment, wording);
+    if (const auto base = chemistry::baseTime(pairs, temperature, batch.solution->q10);
+        developer && base)
+        selected.figures.insert(selected.figures.begin(),
+                                explainTime({{pairs.begin(), pairs.end()},
+                                             {},
+                                             temperature,
+                                             *base,
+                                             assessment.wearFactor,
+                                             batch.stripFactor.value_or(1)},
+                                            batch, wording));
     selected.perFilmTitle =
         developer ? Words::tr("Time for each film") : Words::tr("Clearing time");
     const ChartSpec chart = developer

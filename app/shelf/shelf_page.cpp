@@ -12,6 +12,7 @@
 #include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QTabBar>
 #include <QVBoxLayout>
 
 #include <utility>
@@ -24,18 +25,58 @@ class ShelfPage::ChartCard : public Card
 {
 public:
     explicit ChartCard(QWidget* parent)
-        : Card({}, parent), m_chart(makeChartView(this)), m_none(new QLabel(this))
+        : Card({}, parent), m_chart(makeChartView(this)), m_none(new QLabel(this)),
+          m_words(new QLabel(this))
     {
         m_none->setWordWrap(true);
         m_none->setAlignment(Qt::AlignCenter);
         setTone(m_none, Tone::Quiet);
         body()->addWidget(m_chart, 1);
         body()->addWidget(m_none, 1);
+        m_words->setWordWrap(true);
+        m_words->setFont(Theme::font(TextRole::Small));
+        body()->addWidget(m_words);
         setChart(std::nullopt, {}, {});
+    }
+
+    /// A second chart for the same card, with a switch between the two and words under it.
+    void setOther(const std::optional<ChartSpec>& other, const QString& firstName,
+                  const QString& otherName, const QStringList& words)
+    {
+        m_other = other;
+        m_words->setText(words.join(u'\n'));
+        if (!m_switch) {
+            m_switch = new QTabBar(this);
+            m_switch->setDrawBase(false);
+            m_switch->setExpanding(false);
+            m_switch->addTab(firstName);
+            m_switch->addTab(otherName);
+            m_switch->setAccessibleName(ShelfPage::tr("What the chart shows"));
+            body()->insertWidget(0, m_switch);
+            QObject::connect(m_switch, &QTabBar::currentChanged, this, [this] { showChosen(); });
+        }
+        m_switch->setTabText(0, firstName);
+        m_switch->setTabText(1, otherName);
+        m_switch->setVisible(other.has_value());
+        showChosen();
     }
 
     void setChart(const std::optional<ChartSpec>& chart, const QString& title, const QString& none)
     {
+        m_first = chart;
+        m_title = title;
+        m_sentence = none;
+        showChosen();
+    }
+
+private:
+    void showChosen()
+    {
+        const bool other = m_other && m_switch && m_switch->currentIndex() == 1;
+        const std::optional<ChartSpec>& chart = other ? m_other : m_first;
+        m_words->setVisible(other && !m_words->text().isEmpty());
+        const QString& title = m_title;
+        const QString& none = m_sentence;
         setTitle(chart ? chart->title : title);
         m_none->setText(none);
         m_none->setVisible(!chart);
@@ -44,9 +85,14 @@ public:
             m_chart->setChart(*chart);
     }
 
-private:
     ChartView* m_chart;
     QLabel* m_none;
+    QLabel* m_words;
+    QTabBar* m_switch = nullptr;
+    std::optional<ChartSpec> m_first;
+    std::optional<ChartSpec> m_other;
+    QString m_title;
+    QString m_sentence;
 };
 
 ShelfPage::ShelfPage(QWidget* parent)
@@ -142,6 +188,7 @@ void ShelfPage::setSelected(const SelectedBottle& bottle)
     m_actions->setBottle(bottle.id, bottle.actions);
     m_next->setBottle(bottle);
     m_left->setChart(bottle.left, tr("What is left, over time"), bottle.noLeft);
+    m_left->setOther(bottle.air, tr("What is left"), tr("Air"), bottle.help);
     m_perFilm->setChart(bottle.perFilm, bottle.perFilmTitle, bottle.noPerFilm);
 }
 

@@ -31,6 +31,7 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
       m_benchMemory(preferences.settings())
 {
     makeBench();
+    makePages();
     connectWindow();
     connectSession();
     m_window.setUnits(m_wording.units);
@@ -125,6 +126,7 @@ void Controller::refresh()
     shelf->setBottles(std::move(views));
     showSelected(shelf->currentBottle());
     showUndo();
+    showPages();
 }
 
 void Controller::showSelected(const QString& id)
@@ -140,9 +142,11 @@ void Controller::showSelected(const QString& id)
     }
     constexpr double kUsual = 20;
     const chemistry::Celsius temperature(kUsual);
-    m_window.shelf()->setSelected(selectedBottle(batch, bottle->assessment, past,
-                                                 m_preferences.baseTimes(batch.solution->id),
-                                                 temperature, m_wording));
+    SelectedBottle selected =
+        selectedBottle(batch, bottle->assessment, past, m_preferences.baseTimes(batch.solution->id),
+                       temperature, m_wording);
+    addAirAdvice(selected, batch);
+    m_window.shelf()->setSelected(selected);
 }
 
 void Controller::showUndo()
@@ -176,7 +180,7 @@ void Controller::open(DeedDialog* dialog)
     dialog->open();
 }
 
-void Controller::mix()
+void Controller::logMix()
 {
     if (!m_session.isOpen())
         return;

@@ -4,6 +4,7 @@
 
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
 #include <QObject>
+#include <QPointer>
 
 #include "app/bench/bench_memory.h"
 #include "app/bench/cues.h"
@@ -21,7 +22,10 @@ namespace ullage::app
 
 class BenchPage;
 class DeedDialog;
+class FormularyPage;
 class MainWindow;
+class MixingPage;
+struct SelectedBottle;
 
 class Controller : public QObject
 {
@@ -36,7 +40,10 @@ public:
     /// Opens a book and remembers it as the last one; says why if it cannot be. False then.
     bool openBook(const QString& path);
 
+    /// Opens the guide, or goes back to the one under way.
     void mix();
+    /// The plain dialog.
+    void logMix();
     void doWith(BottleAction action, const QString& batch);
 
 signals:
@@ -56,6 +63,12 @@ private:
     void undoOrRedo(bool redo);
     void setUnits(const Units& units);
     void about();
+
+    // Pages (controller_pages.cpp).
+    void makePages();
+    void showPages();
+    [[nodiscard]] std::vector<std::shared_ptr<const formulary::Vessel>> freeVessels();
+    void addAirAdvice(SelectedBottle& selected, const ledger::Batch& batch);
 
     // Files (controller_files.cpp).
     void newBook();
@@ -80,6 +93,8 @@ private:
     AlertSounds m_sounds;
     QPointer<BenchPage> m_bench; ///< the window's, but it goes before what it stands on
     QThread* m_job = nullptr;
+    FormularyPage* m_formularyPage = nullptr;
+    QPointer<MixingPage> m_mixing;
 };
 
 } // namespace ullage::app

@@ -67,6 +67,29 @@ void MainWindow::setBare(bool bare)
 
 void MainWindow::showPage(Page page) { m_rail->setPage(page); }
 
+void MainWindow::showGuide(QWidget* guide)
+{
+    if (guide != m_guide) {
+        if (m_guide) {
+            m_pages->removeWidget(m_guide);
+            m_guide->deleteLater();
+        }
+        m_guide = guide;
+        m_pages->addWidget(guide);
+    }
+    m_pages->setCurrentWidget(guide);
+}
+
+void MainWindow::takeGuideAway()
+{
+    if (!m_guide)
+        return;
+    m_pages->setCurrentIndex(static_cast<int>(page()));
+    m_pages->removeWidget(m_guide);
+    m_guide->deleteLater();
+    m_guide = nullptr;
+}
+
 Page MainWindow::page() const { return m_rail->page(); }
 
 void MainWindow::setBook(const QString& name)

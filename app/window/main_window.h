@@ -37,6 +37,10 @@ public:
     /// Puts a page in the place of what is there; the window owns it.
     void setPage(Page page, QWidget* widget);
     void showPage(Page page);
+    /// Shows a guide in the place of the pages until one of them is chosen or it is taken away; the
+    /// window owns it. There is one at a time: another deletes the one before.
+    void showGuide(QWidget* guide);
+    void takeGuideAway();
     [[nodiscard]] Page page() const;
 
     /// Nothing but the page, as large as the screen; and back to the size before.
@@ -99,6 +103,7 @@ private:
     Rail* m_rail;
     QStackedWidget* m_pages;
     ShelfPage* m_shelf;
+    QWidget* m_guide = nullptr;
     std::vector<Menu> m_menus;
     std::vector<Entry> m_entries;
     QMenu* m_bottleMenu = nullptr;

@@ -2,6 +2,7 @@
 #include "app/dialogs/mark_dialogs.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
+#include "app/mixing/mixing_page.h"
 #include "app/shelf/shelf_page.h"
 #include "app/shelf/shelf_view.h"
 #include "app/widgets/prompts.h"
@@ -72,6 +73,10 @@ TEST(Controller, fromMixingToDiscardAndBackThroughTheWindow)
     {
         Window at(desk);
         emit at.window.mixRequested();
+        auto* guide = at.window.findChild<MixingPage*>();
+        ASSERT_NE(guide, nullptr);
+        EXPECT_TRUE(guide->isVisible());
+        emit guide->plainLogWanted();
         auto* mix = at.dialog<MixDialog>();
         type(*mix, "Name on the label", "Dev 1");
         mix->accept();
