@@ -3284,6 +3284,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>Film maker&apos;s temperature: the time needs its temperature.</source>
         <translation>Temperatur des Filmherstellers: Zur Zeit gehört ihre Temperatur.</translation>
     </message>
+    <message>
+        <source>Times from the notebook</source>
+        <translation>Zeiten aus dem Notizbuch</translation>
+    </message>
+    <message>
+        <source>as typed below</source>
+        <translation>wie unten eingetragen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::BathCards</name>
@@ -5178,6 +5186,19 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Baths: choose at least one bottle.</source>
         <translation>Bäder: mindestens eine Flasche wählen.</translation>
+    </message>
+    <message>
+        <source>EI %1</source>
+        <translation>EI %1</translation>
+    </message>
+    <message>
+        <source>%1: no source given.</source>
+        <translation>%1: keine Quelle angegeben.</translation>
+    </message>
+    <message>
+        <source>%1, source: %2.</source>
+        <comment>film, source</comment>
+        <translation>%1, Quelle: %2.</translation>
     </message>
 </context>
 <context>

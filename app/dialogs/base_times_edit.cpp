@@ -2,21 +2,29 @@
 
 #include "app/widgets/theme.h"
 
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
 BaseTimesEdit::BaseTimesEdit(const Wording& wording, QWidget* parent)
-    : QWidget(parent), m_wording(wording), m_lines(new QVBoxLayout)
+    : QWidget(parent), m_wording(wording), m_choice(new QComboBox(this)), m_lines(new QVBoxLayout)
 {
     setFocusPolicy(Qt::ClickFocus); // a label can be its buddy; Tab goes to the fields themselves
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(Space::kSmall);
+    m_choice->setAccessibleName(tr("Times from the notebook"));
+    m_choice->hide();
+    connect(m_choice, &QComboBox::activated, this, &BaseTimesEdit::take);
+    connect(this, &BaseTimesEdit::changed, this, &BaseTimesEdit::showChosen);
+    whole->addWidget(m_choice);
     m_lines->setSpacing(Space::kSmall);
     whole->addLayout(m_lines);
     auto* add = new QPushButton(tr("Add a time at another tem&perature"), this);
@@ -68,6 +76,44 @@ void BaseTimesEdit::setWording(const Wording& wording)
         row.time->setWording(wording);
         row.temperature->setWording(wording);
     }
+}
+
+void BaseTimesEdit::setKnown(std::vector<Known> known)
+{
+    m_known = std::move(known);
+    m_choice->clear();
+    m_choice->addItem(tr("as typed below"));
+    for (const Known& one : m_known) {
+        m_choice->addItem(one.name);
+        m_choice->setItemData(m_choice->count() - 1, one.source, Qt::ToolTipRole);
+    }
+    m_choice->setVisible(!m_known.empty());
+    showChosen();
+}
+
+const BaseTimesEdit::Known* BaseTimesEdit::chosen() const
+{
+    const int at = m_choice->currentIndex() - 1;
+    return at < 0 ? nullptr : &m_known[static_cast<std::size_t>(at)];
+}
+
+void BaseTimesEdit::take(int choice)
+{
+    if (choice > 0)
+        setPairs(m_known[static_cast<std::size_t>(choice - 1)].pairs);
+}
+
+// Two films can have the same times: the one that was picked stays picked.
+void BaseTimesEdit::showChosen()
+{
+    const auto now = pairs();
+    const Known* before = chosen();
+    if (before && before->pairs == now)
+        return;
+    const auto found = std::find_if(m_known.begin(), m_known.end(),
+                                    [&](const Known& one) { return one.pairs == now; });
+    m_choice->setCurrentIndex(
+        found == m_known.end() ? 0 : static_cast<int>(found - m_known.begin()) + 1);
 }
 
 void BaseTimesEdit::setPairs(const std::vector<chemistry::TimeAtTemperature>& pairs)

@@ -8,6 +8,7 @@
 
 #include <vector>
 
+class QComboBox;
 class QPushButton;
 class QVBoxLayout;
 
@@ -19,9 +20,22 @@ class BaseTimesEdit : public QWidget
     Q_OBJECT
 
 public:
+    /// Times that need not be typed, as the notebook holds them.
+    struct Known {
+        QString name;   ///< "Quay 400 · EI 800 · 1+1"
+        QString source; ///< where they are from; may be empty
+        std::vector<chemistry::TimeAtTemperature> pairs;
+    };
+
     explicit BaseTimesEdit(const Wording& wording, QWidget* parent = nullptr);
 
     void setWording(const Wording& wording);
+    /// Offers these above the rows; none hides the choice. What stands in the rows stays, and if it
+    /// is what one of them says, that one is shown as chosen.
+    void setKnown(std::vector<Known> known);
+    /// The one chosen; null once something else is typed.
+    [[nodiscard]] const Known* chosen() const;
+
     /// One empty row if there are none.
     void setPairs(const std::vector<chemistry::TimeAtTemperature>& pairs);
     /// The rows with both figures.
@@ -39,8 +53,12 @@ private:
         QuantityEdit* temperature;
     };
     void addRow(const std::optional<chemistry::TimeAtTemperature>& pair);
+    void take(int choice);
+    void showChosen();
 
     Wording m_wording;
+    QComboBox* m_choice;
+    std::vector<Known> m_known;
     std::vector<Row> m_rows;
     QVBoxLayout* m_lines;
 };

@@ -1,6 +1,5 @@
 #include "app/dialogs/run_dialog.h"
 
-#include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/film_rows.h"
 #include "app/widgets/card.h"
 #include "app/widgets/figures.h"
@@ -13,6 +12,8 @@
 
 #include <QLabel>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace ullage::app
 {
@@ -103,6 +104,27 @@ void RunDialog::developerChanged()
         return;
     m_developer = solution;
     m_times->setPairs(preferences().baseTimes(solution));
+    m_times->setKnown(knownTimes());
+}
+
+// What the notebook holds for the developer, or for one that it replaced or that replaced it.
+std::vector<BaseTimesEdit::Known> RunDialog::knownTimes() const
+{
+    std::vector<BaseTimesEdit::Known> known;
+    const formulary::Formulary& formulary = session().formulary();
+    const auto family = formulary.family(m_developer);
+    for (const auto& figure : formulary.notebook().current()) {
+        if (std::find(family.begin(), family.end(), figure->developer) == family.end())
+            continue;
+        QStringList name{QString::fromStdString(figure->film)};
+        if (figure->exposureIndex)
+            name << tr("EI %1").arg(numberText(*figure->exposureIndex, 1, wording().locale));
+        if (!figure->dilution.empty())
+            name << QString::fromStdString(figure->dilution);
+        known.push_back({name.join(QStringLiteral(" · ")), QString::fromStdString(figure->source),
+                         figure->times});
+    }
+    return known;
 }
 
 QString RunDialog::timeShown() const { return m_time->text(); }
@@ -168,7 +190,13 @@ void RunDialog::refresh()
     const NextFilm next = developing();
     m_time->setText(next.time);
     m_time->setVisible(!next.time.isEmpty());
-    m_note->setText(next.note);
+    QStringList notes{next.note};
+    if (const auto* known = m_times->chosen(); known && !next.time.isEmpty())
+        notes << (known->source.isEmpty()
+                      ? tr("%1: no source given.").arg(known->name)
+                      : tr("%1, source: %2.", "film, source").arg(known->name, known->source));
+    notes.removeAll(QString());
+    m_note->setText(notes.join(u'\n'));
     m_rows->setRows(next.rows);
     m_rows->setVisible(!next.rows.empty());
     m_fix->setText(fixing());

@@ -2,6 +2,7 @@
 // and everything logged at once.
 #pragma once
 
+#include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/bath_table.h"
 #include "app/dialogs/deed_dialog.h"
 #include "app/shelf/shelf_views.h"
@@ -11,7 +12,6 @@ class QLabel;
 namespace ullage::app
 {
 
-class BaseTimesEdit;
 class Card;
 class FactorRows;
 class FigureLabel;
@@ -38,6 +38,7 @@ private:
     void buildSide();
     void developerChanged();
     void refresh();
+    [[nodiscard]] std::vector<BaseTimesEdit::Known> knownTimes() const;
     [[nodiscard]] NextFilm developing() const;
     void addBottleWarnings(QStringList& warnings) const;
     [[nodiscard]] QString fixing() const;

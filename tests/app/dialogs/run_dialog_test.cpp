@@ -58,6 +58,51 @@ TEST_F(RunFilm, timesTheLoadByItsFactors)
     EXPECT_FALSE(dialog.warnings().isEmpty());
 }
 
+TEST_F(RunFilm, takesTheTimeOfAKnownFilmFromTheNotebook)
+{
+    const auto enter = [&](const char* id, const char* film, const char* developer,
+                           std::vector<chemistry::TimeAtTemperature> times) {
+        formulary::DevelopmentFigure figure;
+        figure.id = id;
+        figure.film = film;
+        figure.developer = developer;
+        figure.dilution = "stock";
+        figure.exposureIndex = 400;
+        figure.times = std::move(times);
+        figure.source = "the leaflet";
+        ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) { return book.add(figure); }));
+    };
+    using chemistry::Celsius;
+    using chemistry::Seconds;
+    enter("t1", "Quay 400", "starter-mq-borax", {{Celsius(20), Seconds(570)}});
+    enter("t2", "Lantern 1600", "starter-mq-borax",
+          {{Celsius(18), Seconds(960)}, {Celsius(20), Seconds(840)}});
+    enter("t3", "Elsewhere 100", "starter-metol-sulfite", {{Celsius(20), Seconds(400)}});
+    desk.run(dev, 4);
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    auto* known = named<QComboBox>(dialog, "Times from the notebook");
+    ASSERT_NE(known, nullptr);
+    EXPECT_TRUE(known->isVisible());
+    ASSERT_EQ(known->count(), 3) << "of this developer only, and the typed one";
+    EXPECT_EQ(known->currentIndex(), 0);
+    known->setFocus();
+    QTest::keyClick(known, Qt::Key_Down);
+    EXPECT_EQ(known->currentText(), QString::fromUtf8("Quay 400 · EI 400 · stock"));
+    EXPECT_EQ(dialog.timeShown(), "13:20"); // 570 s × 1.40
+    QTest::keyClick(known, Qt::Key_Down);
+    EXPECT_EQ(dialog.timeShown(), "19:35"); // 840 s × 1.40 = 1176 s
+    type(dialog, "Film maker's time", "9:30");
+    EXPECT_EQ(known->currentIndex(), 0) << "what is typed stands above what was picked";
+}
+
+TEST_F(RunFilm, offersNoNotebookWhereItHoldsNothing)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    EXPECT_FALSE(named<QComboBox>(dialog, "Times from the notebook")->isVisible());
+}
+
 TEST_F(RunFilm, logsEveryBathAtOnceAndUndoesThemAtOnce)
 {
     RunDialog dialog(contextOf(desk), nullptr);
