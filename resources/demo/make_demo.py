@@ -18,6 +18,15 @@ FILMS = [("Harbour Pan 100", 100), ("Quay 400", 400), ("Quay 400", 800), ("Lante
 SUBJECTS = ["Ferry", "Harbour, dawn", "Nets", "Slipway", "Regatta", "Evening course", "Rope walk",
             "Fish market", "Fog bank", "Lighthouse", "Winter berths", "Crane no. 3", "Gulls"]
 
+# Film, exposure index, developer, dilution and times as (°C, seconds): invented like the films.
+TIMES = [("Harbour Pan 100", 100, "starter-mq-borax", "stock", [(18, 500), (20, 420), (24, 325)]),
+         ("Harbour Pan 100", 100, "starter-metol-sulfite", "stock", [(20, 450)]),
+         ("Quay 400", 400, "starter-mq-borax", "stock", [(18, 680), (20, 570), (22, 500), (24, 440)]),
+         ("Quay 400", 800, "starter-mq-borax", "stock", [(20, 720)]),
+         ("Quay 400", 400, "starter-metol-sulfite", "stock", [(20, 600), (24, 465)]),
+         ("Quay 400", 400, "starter-pq-ascorbate", "stock", [(20, 480)]),
+         ("Lantern 1600", 1600, "starter-mq-borax", "stock", [(20, 840), (24, 650)])]
+
 lines = []
 counters = {}
 VESSELS = [("amber-1", "Amber 1", 1030, "glass", False), ("amber-2", "Amber 2", 1030, "glass", False),
@@ -124,6 +133,11 @@ def definitions():
     for id_, name, capacity, material, squeezed in VESSELS:
         put(type="vessel", id=id_, name=name, capacity_ml=capacity, material=material,
             squeezed=squeezed)
+    for film, index, developer, dilution, times in TIMES:
+        put(type="development-time", id=f"time-{number('time')}", film=film, developer=developer,
+            dilution=dilution, ei=index,
+            times=[{"temperature_c": at, "seconds": seconds} for at, seconds in times],
+            source="common practice of this darkroom, invented for the demo")
 
 
 def season(first, last):
