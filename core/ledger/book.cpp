@@ -225,7 +225,10 @@ Result<void> Book::transact(Action action, const std::function<Result<void>(std:
 Result<void> Book::transact(Action action, const std::vector<Entry>& entries)
 {
     return transact(std::move(action), [&](std::int64_t id) -> Result<void> {
-        for (const Entry& entry : entries) {
+        for (Entry entry : entries) {
+            if (auto* event = std::get_if<Event>(&entry.what)) {
+                event->by = m_person;
+            }
             if (auto fine = enter(entry, id); !fine) {
                 return fine;
             }

@@ -70,6 +70,9 @@ public:
     /// Takes over what others wrote to the store; true if there was anything.
     Result<bool> refresh();
 
+    /// Who does what is done from now on; empty for nobody in particular.
+    void setPerson(std::string person) { m_person = std::move(person); }
+
     // Doing: each is one action, one transaction, one step of undo
     // ---------------------------------
     /// The new batch's id.
@@ -85,6 +88,8 @@ public:
     Result<void> record(const std::string& batch, const Happening& what, When when);
     /// Takes one event back, with a reason.
     Result<void> voidEvent(const std::string& event, const std::string& why);
+    /// Takes several back at once, in the order given: all of them or none.
+    Result<void> voidEvents(const std::vector<std::string>& events, const std::string& why);
     Result<void> add(const formulary::Solution& solution);
     Result<void> add(const formulary::Vessel& vessel);
     Result<void> add(const formulary::DevelopmentFigure& figure);
@@ -162,6 +167,7 @@ private:
     StorePort* m_store;
     Clock m_clock;
     IdMaker m_newId;
+    std::string m_person;
     std::unique_ptr<formulary::Formulary> m_formulary;
     std::map<std::string, Kept> m_kept; ///< batches touched or looked at
     std::set<std::string> m_touched;    ///< batches changed in the transaction under way

@@ -104,8 +104,19 @@ Result<void> Book::record(const std::string& batch, const Happening& what, When 
 
 Result<void> Book::voidEvent(const std::string& event, const std::string& why)
 {
-    const Event taken = eventOf(m_newId(), {}, {m_clock(), {}}, Voided{event, why});
-    return transact({.what = "void"}, {{taken, {}}});
+    return voidEvents({event}, why);
+}
+
+Result<void> Book::voidEvents(const std::vector<std::string>& events, const std::string& why)
+{
+    std::vector<Entry> entries;
+    for (const std::string& event : events) {
+        entries.push_back({eventOf(m_newId(), {}, {m_clock(), {}}, Voided{event, why}), {}});
+    }
+    if (entries.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "voids"});
+    }
+    return transact({.what = "void"}, entries);
 }
 
 Result<void> Book::addNew(const Entry& entry)

@@ -117,6 +117,7 @@ struct Event {
     chemistry::Instant at;
     Happening what;
     std::optional<chemistry::Millilitres> airLeft; ///< air left on closing, if the user said
+    std::string by;                                ///< who did it, or empty
 
     [[nodiscard]] std::string_view kind() const { return kKindCodes[what.index()]; }
 };

@@ -1,0 +1,85 @@
+#include "core/ledger/consequences.h"
+
+#include <algorithm>
+
+namespace ullage::ledger
+{
+
+using chemistry::Instant;
+
+namespace
+{
+
+constexpr chemistry::Days kFuture{1}; // clocks differ; the journal allows a day
+
+// Everything must fit, also what lies after `now`.
+Result<std::optional<Outlook>> outlook(const std::vector<Event>& entered, Instant now,
+                                       const formulary::Formulary& formulary)
+{
+    Fold whole(formulary);
+    for (const Event& event : happened(entered)) {
+        if (auto fine = whole.apply(event); !fine) {
+            return tl::unexpected(fine.error());
+        }
+    }
+    auto batch = foldUntil(entered, now, formulary);
+    if (!batch) {
+        return tl::unexpected(batch.error());
+    }
+    if (!*batch) {
+        return std::nullopt;
+    }
+    Assessment so = assess(**batch);
+    return Outlook{std::move(**batch), std::move(so)};
+}
+
+Result<void> checkExtra(const std::vector<Event>& extra, Instant now)
+{
+    for (const Event& event : extra) {
+        if (auto fine = checkFields(event); !fine) {
+            return fine;
+        }
+        const auto ahead = chemistry::daysBetween(now, event.at);
+        if (ahead > kFuture) {
+            return refuse({.code = ErrorCode::InFuture,
+                           .field = "at",
+                           .number = ahead.value(),
+                           .high = kFuture.value(),
+                           .unit = "days"});
+        }
+    }
+    return {};
+}
+
+} // namespace
+
+Result<Consequences> consequencesOf(const std::vector<Event>& entered,
+                                    const std::vector<Event>& extra, Instant now,
+                                    const formulary::Formulary& formulary)
+{
+    if (auto fine = checkExtra(extra, now); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    auto before = outlook(entered, now, formulary);
+    if (!before) {
+        return tl::unexpected(before.error());
+    }
+    std::vector<Event> all = entered;
+    all.insert(all.end(), extra.begin(), extra.end());
+    auto after = outlook(all, now, formulary);
+    if (!after) {
+        Error error = after.error();
+        const auto taking = std::find_if(extra.begin(), extra.end(), [](const Event& event) {
+            return std::holds_alternative<Voided>(event.what);
+        });
+        if (taking != extra.end()) {
+            error.code = ErrorCode::CannotVoid;
+            error.field = "voids";
+            error.text = std::get<Voided>(taking->what).voids;
+        }
+        return refuse(std::move(error));
+    }
+    return Consequences{std::move(*before), std::move(*after)};
+}
+
+} // namespace ullage::ledger
