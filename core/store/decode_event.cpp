@@ -117,6 +117,7 @@ Event decodeEvent(Fields& fields)
     event.batch = batchNeeded ? fields.text("batch") : fields.textIf("batch");
     event.at = fields.moment("at");
     event.airLeft = fields.quantityIf<Millilitres>("air_ml");
+    event.by = fields.textIf("by");
     return event;
 }
 

@@ -202,7 +202,7 @@ void write(LineWriter& line, const Event& event)
         .text("kind", event.kind())
         .text("at", instantText(event.at).toStdString());
     std::visit([&line](const auto& what) { writeWhat(line, what); }, event.what);
-    line.quantityIf("air_ml", event.airLeft);
+    line.quantityIf("air_ml", event.airLeft).textIf("by", event.by);
 }
 
 } // namespace

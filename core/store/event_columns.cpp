@@ -27,6 +27,7 @@ EventColumns eventColumns(const Entry& entry)
     }
     columns.batch = unlessEmpty(event->batch);
     columns.kind = std::string(event->kind());
+    columns.person = unlessEmpty(event->by);
     columns.atMs = event->at.time_since_epoch().count();
     if (const auto* mixed = std::get_if<Mixed>(&event->what)) {
         columns.volume = mixed->volume.value();

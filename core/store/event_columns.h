@@ -19,6 +19,7 @@ struct EventColumns {
     std::optional<double> films;      ///< of 80 sq in
     std::optional<std::string> run;   ///< a film's too
     std::optional<std::string> voids;
+    std::optional<std::string> person;
 
     friend bool operator==(const EventColumns&, const EventColumns&) = default;
 };

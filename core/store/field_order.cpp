@@ -39,12 +39,12 @@ constexpr std::array<Name, 5> kChemical{"type", "id", "name", "cas", "grams"};
 constexpr std::array<Name, 11> kFigure{"type",  "id",     "film",  "developer", "dilution", "ei",
                                        "times", "source", "notes", "replaces",  "withdrawn"};
 // No two kinds disagree about the order of the fields they share, so one list serves them all.
-constexpr std::array<Name, 29> kEvent{
+constexpr std::array<Name, 30> kEvent{
     "type",     "id",     "batch",  "kind",      "at",      "solution",
     "vessel",   "films",  "hours",  "area_cm2",  "seconds", "temperature_c",
     "density",  "factor", "passed", "volume_ml", "used_ml", "lost_ml",
     "one_shot", "run",    "name",   "packet",    "history", "from",
-    "text",     "voids",  "why",    "how",       "air_ml"};
+    "text",     "voids",  "why",    "how",       "air_ml",  "by"};
 
 constexpr std::array<std::pair<Name, std::span<const Name>>, 8> kOrders{{
     {"book", kBook},

@@ -15,7 +15,7 @@ namespace
 {
 
 constexpr const char* kEntries = "SELECT type, id, batch, kind, at_ms, volume_ml, films, run, "
-                                 "voids, body FROM entry ORDER BY seq";
+                                 "voids, body, person FROM entry ORDER BY seq";
 
 std::optional<std::string> textIf(const Rows& row, int column)
 {
@@ -37,6 +37,7 @@ EventColumns storedColumns(const Rows& row)
     columns.films = realIf(row, 6);
     columns.run = textIf(row, 7);
     columns.voids = textIf(row, 8);
+    columns.person = textIf(row, 10);
     return columns;
 }
 

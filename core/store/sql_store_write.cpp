@@ -31,7 +31,8 @@ Result<void> SqlStore::put(const Entry& entry, std::int64_t action)
     const EventColumns columns = eventColumns(entry);
     return m_statements->putEntry
         .run(std::string(entry.type()), entry.id(), action, columns.batch, columns.kind,
-             columns.atMs, columns.volume, columns.films, columns.run, columns.voids, encode(entry))
+             columns.atMs, columns.volume, columns.films, columns.run, columns.voids,
+             columns.person, encode(entry))
         .map([](const Rows&) {});
 }
 

@@ -52,6 +52,9 @@ public:
     /// The row id that the last insert was given.
     [[nodiscard]] std::int64_t lastId() const { return m_query.lastInsertId().toLongLong(); }
 
+    /// The same for values whose number is known only when it runs.
+    Result<Rows> runWith(const QVariantList& values);
+
 private:
     static QVariant toVariant(const std::string& text) { return QString::fromStdString(text); }
     static QVariant toVariant(const QByteArray& utf8) { return QString::fromUtf8(utf8); }
@@ -63,7 +66,6 @@ private:
     {
         return value ? toVariant(*value) : QVariant();
     }
-    Result<Rows> runWith(const QVariantList& values);
 
     QSqlQuery m_query;
     QString m_sql;

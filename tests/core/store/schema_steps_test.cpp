@@ -18,6 +18,9 @@ std::vector<SchemaStep> withStep(const char* sql)
     return steps;
 }
 
+// The version that this program's books have.
+const int kThis = schemaSteps().back().version;
+
 QStringList filesBeside(const TempBook& book)
 {
     return QDir(book.inFolder("")).entryList(QDir::Files, QDir::Name);
@@ -64,12 +67,12 @@ TEST(SchemaSteps, BringAnOlderBookUpToDateAfterAVerifiedCopy)
         const auto upgraded = SqlStore::open(book.path(), options);
         ASSERT_TRUE(upgraded) << upgraded.error().text;
         EXPECT_EQ((*upgraded)->outcome(), SchemaOutcome::Upgraded);
-        EXPECT_EQ(*(*upgraded)->connection().number("PRAGMA user_version"), 2);
+        EXPECT_EQ(*(*upgraded)->connection().number("PRAGMA user_version"), kThis + 1);
         EXPECT_EQ(*(*upgraded)->connection().number("SELECT count(*) FROM more"), 0);
     }
-    const QString copy = book.path() + ".schema-1";
+    const QString copy = book.path() + QStringLiteral(".schema-%1").arg(kThis);
     ASSERT_TRUE(QFile::exists(copy));
-    EXPECT_EQ(inspect(copy)->version, 1);
+    EXPECT_EQ(inspect(copy)->version, kThis);
     EXPECT_EQ(TempBook(copy).text(), kStart);
     const auto older = SqlStore::open(book.path());
     ASSERT_FALSE(older);
@@ -89,9 +92,9 @@ TEST(SchemaSteps, AStepThatFailsLeavesTheBookAsItWas)
         ASSERT_FALSE(failed);
         EXPECT_EQ(failed.error().code, ErrorCode::StoreFailed);
     }
-    EXPECT_TRUE(filesBeside(book).contains("home.ullage.schema-1"));
+    EXPECT_TRUE(filesBeside(book).contains(QStringLiteral("home.ullage.schema-%1").arg(kThis)));
     book.open();
-    EXPECT_EQ(*book.store->connection().number("PRAGMA user_version"), 1);
+    EXPECT_EQ(*book.store->connection().number("PRAGMA user_version"), kThis);
     EXPECT_EQ(book.text(), kStart);
 }
 
@@ -102,11 +105,12 @@ TEST(SchemaSteps, NothingIsDoneWithoutTheCopy)
     book.book.reset();
     book.store.reset();
     // The copy's working name is taken by something that cannot be written over.
-    ASSERT_TRUE(QDir().mkpath(book.path() + ".schema-1.part/in the way"));
+    ASSERT_TRUE(
+        QDir().mkpath(book.path() + QStringLiteral(".schema-%1.part/in the way").arg(kThis)));
     StoreOptions options;
     options.steps = withStep("CREATE TABLE more (a TEXT) STRICT");
     const auto failed = SqlStore::open(book.path(), options);
     ASSERT_FALSE(failed);
     EXPECT_EQ(failed.error().code, ErrorCode::StoreFailed);
-    EXPECT_EQ(inspect(book.path())->version, 1);
+    EXPECT_EQ(inspect(book.path())->version, kThis);
 }

@@ -46,7 +46,7 @@ TEST(SqlStore, SetsTheFileUpAsABook)
     Connection& connection = book.store->connection();
     EXPECT_EQ(book.store->outcome(), SchemaOutcome::Created);
     EXPECT_EQ(*connection.number("PRAGMA application_id"), kApplicationId);
-    EXPECT_EQ(*connection.number("PRAGMA user_version"), 1);
+    EXPECT_EQ(*connection.number("PRAGMA user_version"), schemaSteps().back().version);
     EXPECT_EQ(*connection.text("PRAGMA journal_mode"), "wal");
     EXPECT_EQ(*connection.number("PRAGMA synchronous"), 2);
     EXPECT_EQ(*connection.number("PRAGMA foreign_keys"), 1);
@@ -164,7 +164,8 @@ TEST(SqlStore, LeavesANewerBookUntouchedByteForByte)
         }
         EXPECT_EQ(bytesOf(path), before);
         newer = raw(path);
-        ASSERT_TRUE(newer->run("PRAGMA user_version = 1"));
+        ASSERT_TRUE(newer->run(
+            QStringLiteral("PRAGMA user_version = %1").arg(schemaSteps().back().version)));
         newer.reset();
         book.open();
     }

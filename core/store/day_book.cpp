@@ -1,0 +1,351 @@
+#include "core/store/day_book.h"
+
+#include "core/store/journal_codec.h"
+
+#include <algorithm>
+#include <map>
+
+namespace ullage::store
+{
+
+using namespace ledger;
+
+namespace
+{
+
+constexpr int kSlice = 10'000; // some tens of milliseconds of searching
+
+chemistry::Instant instant(std::int64_t milliseconds)
+{
+    return chemistry::Instant(std::chrono::milliseconds(milliseconds));
+}
+
+template <class Take>
+Result<void> each(Result<Rows> rows, Take take)
+{
+    if (!rows) {
+        return tl::unexpected(rows.error());
+    }
+    while (true) {
+        const auto more = rows->next();
+        if (!more) {
+            return tl::unexpected(more.error());
+        }
+        if (!*more) {
+            return {};
+        }
+        if (Result<void> fine = take(*rows); !fine) {
+            return fine;
+        }
+    }
+}
+
+Result<Event> eventOf(const QByteArray& body)
+{
+    auto entry = decodeStored(body);
+    if (!entry) {
+        return tl::unexpected(entry.error());
+    }
+    auto* event = std::get_if<Event>(&entry->what);
+    if (!event) {
+        return refuse(storeFailure(QStringLiteral("an event's line is no event")));
+    }
+    return std::move(*event);
+}
+
+const std::string& runOf(const Event& event)
+{
+    static const std::string none;
+    const auto* processed = std::get_if<Processed>(&event.what);
+    return processed ? processed->run : none;
+}
+
+} // namespace
+
+DayBook::DayBook(SqlStore& store)
+    : m_store(store),
+      m_name(store.connection(), QStringLiteral("SELECT name FROM batch WHERE id = ?")),
+      m_mixing(store.connection(), QStringLiteral("SELECT body FROM entry WHERE batch = ? AND "
+                                                  "kind = 'mixed' ORDER BY seq DESC LIMIT 1")),
+      m_voidings(store.connection(),
+                 QStringLiteral("SELECT body FROM entry WHERE voids = ? ORDER BY seq DESC")),
+      m_ofRun(store.connection(),
+              QStringLiteral("SELECT body, batch, type FROM entry WHERE run = ? ORDER BY seq")),
+      // Skips from one name to the next; there are few, whatever the number of entries.
+      m_people(store.connection(),
+               QStringLiteral("WITH RECURSIVE one(name) AS (SELECT min(person) FROM entry WHERE "
+                              "person IS NOT NULL UNION ALL SELECT (SELECT min(person) FROM entry "
+                              "WHERE person > one.name) FROM one WHERE one.name IS NOT NULL) "
+                              "SELECT name FROM one WHERE name IS NOT NULL")),
+      m_bottles(store.connection(),
+                QStringLiteral("SELECT id, name, solution, mixed_ms, ended_ms FROM batch "
+                               "ORDER BY mixed_ms DESC, id LIMIT ?")),
+      m_lines(store.connection(),
+              QStringLiteral("SELECT seq, body FROM entry WHERE type = ? AND id = ?"))
+{
+}
+
+Result<std::optional<DayKey>> DayBook::sliceEnd(const DayFilter& filter,
+                                                const std::optional<DayKey>& after)
+{
+    const Query query = daySliceEnd(filter, after, kSlice);
+    Statement statement(m_store.connection(), query.sql);
+    std::optional<DayKey> end;
+    return each(statement.runWith(query.values),
+                [&](const Rows& row) -> Result<void> {
+                    end = DayKey{row.number(0), row.number(1)};
+                    return {};
+                })
+        .map([&] { return end; });
+}
+
+Result<void> DayBook::addRows(const Query& query, DayPage& page)
+{
+    Statement statement(m_store.connection(), query.sql);
+    return each(statement.runWith(query.values), [&](const Rows& row) -> Result<void> {
+        auto event = eventOf(row.bytes(2));
+        if (!event) {
+            return tl::unexpected(event.error());
+        }
+        DayEntry entry;
+        entry.key = {row.number(1), row.number(0)};
+        entry.event = std::move(*event);
+        entry.event.batch = row.text(3);
+        page.entries.push_back(std::move(entry));
+        return {};
+    });
+}
+
+Result<DayPage> DayBook::page(const DayFilter& filter, const std::optional<DayKey>& after,
+                              int limit, const Stop& stop)
+{
+    DayPage page;
+    page.last = after;
+    const auto left = [&] { return limit - static_cast<int>(page.entries.size()); };
+    if (filter.text.empty()) {
+        if (auto fine = addRows(dayRows(filter, after, {}, limit), page); !fine) {
+            return tl::unexpected(fine.error());
+        }
+        page.more = left() == 0;
+    } else {
+        while (left() > 0) {
+            if (stop && stop()) {
+                page.stopped = page.more = true;
+                break;
+            }
+            const auto end = sliceEnd(filter, page.last);
+            if (!end) {
+                return tl::unexpected(end.error());
+            }
+            if (auto fine = addRows(dayRows(filter, page.last, *end, left()), page); !fine) {
+                return tl::unexpected(fine.error());
+            }
+            page.more = left() == 0 || end->has_value();
+            if (!*end) {
+                break;
+            }
+            page.last = *end;
+        }
+    }
+    if (left() == 0 && !page.entries.empty()) {
+        page.last = page.entries.back().key;
+    }
+    for (DayEntry& entry : page.entries) {
+        if (auto fine = complete(entry); !fine) {
+            return tl::unexpected(fine.error());
+        }
+    }
+    return page;
+}
+
+Result<DayTotals> DayBook::count(const DayFilter& filter, const Stop& stop)
+{
+    DayTotals totals;
+    std::optional<DayKey> after;
+    while (true) {
+        if (stop && stop()) {
+            totals.stopped = true;
+            return totals;
+        }
+        const auto end = sliceEnd(filter, after);
+        if (!end) {
+            return tl::unexpected(end.error());
+        }
+        const Query query = dayCount(filter, after, *end);
+        Statement statement(m_store.connection(), query.sql);
+        auto fine = each(statement.runWith(query.values), [&](const Rows& row) -> Result<void> {
+            totals.entries += static_cast<int>(row.number(0));
+            if (!row.isNull(1)) {
+                totals.oldest = instant(row.number(1));
+            }
+            return {};
+        });
+        if (!fine) {
+            return tl::unexpected(fine.error());
+        }
+        if (!*end) {
+            return totals;
+        }
+        after = *end;
+    }
+}
+
+Result<void> DayBook::complete(DayEntry& entry)
+{
+    if (!entry.event.batch.empty()) {
+        auto name = nameOf(entry.event.batch);
+        if (!name) {
+            return tl::unexpected(name.error());
+        }
+        entry.name = std::move(*name);
+    }
+    auto taken = takenBack(entry.event.id);
+    if (!taken) {
+        return tl::unexpected(taken.error());
+    }
+    entry.taken = std::move(*taken);
+    const std::string& run = runOf(entry.event);
+    if (run.empty()) {
+        return {};
+    }
+    auto fine = each(m_ofRun.run(run), [&](const Rows& row) -> Result<void> {
+        auto one = decodeStored(row.bytes(0));
+        if (!one) {
+            return tl::unexpected(one.error());
+        }
+        if (const auto* film = std::get_if<FilmRecord>(&one->what)) {
+            entry.films.push_back(*film);
+        } else if (const auto* event = one->event()) {
+            entry.baths.push_back({event->id, row.text(1), {}, {}});
+        }
+        return {};
+    });
+    if (!fine) {
+        return fine;
+    }
+    bool all = true;
+    for (DayBath& bath : entry.baths) {
+        auto name = nameOf(bath.batch);
+        auto bathTaken = takenBack(bath.event);
+        if (!name || !bathTaken) {
+            return tl::unexpected(name ? bathTaken.error() : name.error());
+        }
+        bath.name = std::move(*name);
+        bath.taken = std::move(*bathTaken);
+        all = all && bath.taken.has_value();
+    }
+    if (!all) {
+        entry.taken.reset();
+    }
+    return {};
+}
+
+Result<std::string> DayBook::nameOf(const std::string& batch)
+{
+    std::string name;
+    auto fine = each(m_name.run(batch), [&](const Rows& row) -> Result<void> {
+        name = row.text(0);
+        return {};
+    });
+    if (!fine || !name.empty()) {
+        return fine.map([&] { return name; });
+    }
+    // A batch whose mixing was taken back stands in no table any more.
+    return each(m_mixing.run(batch),
+                [&](const Rows& row) -> Result<void> {
+                    const auto event = eventOf(row.bytes(0));
+                    if (event) {
+                        name = std::get<Mixed>(event->what).name;
+                    }
+                    return event.map([](const Event&) {});
+                })
+        .map([&] { return name.empty() ? batch : name; });
+}
+
+// As the fold has it: a voiding that was itself taken back takes nothing back.
+Result<std::optional<TakenBack>> DayBook::takenBack(const std::string& event)
+{
+    std::vector<Event> voidings;
+    auto fine = each(m_voidings.run(event), [&](const Rows& row) -> Result<void> {
+        auto one = eventOf(row.bytes(0));
+        if (!one) {
+            return tl::unexpected(one.error());
+        }
+        voidings.push_back(std::move(*one));
+        return {};
+    });
+    if (!fine) {
+        return tl::unexpected(fine.error());
+    }
+    for (const Event& voiding : voidings) {
+        const auto undone = takenBack(voiding.id);
+        if (!undone) {
+            return undone;
+        }
+        if (!*undone) {
+            const auto& what = std::get<Voided>(voiding.what);
+            return TakenBack{voiding.id, voiding.at, what.why, voiding.by};
+        }
+    }
+    return std::nullopt;
+}
+
+Result<std::vector<std::string>> DayBook::people()
+{
+    std::vector<std::string> found;
+    return each(m_people.run(),
+                [&](const Rows& row) -> Result<void> {
+                    found.push_back(row.text(0));
+                    return {};
+                })
+        .map([&] { return std::move(found); });
+}
+
+Result<std::vector<BatchState>> DayBook::bottles(int most)
+{
+    std::vector<BatchState> found;
+    return each(m_bottles.run(most),
+                [&](const Rows& row) -> Result<void> {
+                    BatchState state{row.text(0), row.text(1), row.text(2), instant(row.number(3)),
+                                     std::nullopt};
+                    if (!row.isNull(4)) {
+                        state.endedAt = instant(row.number(4));
+                    }
+                    found.push_back(std::move(state));
+                    return {};
+                })
+        .map([&] { return std::move(found); });
+}
+
+Result<std::vector<DayBook::NumberedLine>> DayBook::lines(const DayEntry& entry)
+{
+    std::vector<std::pair<std::string, std::string>> wanted; // type, id
+    const auto want = [&](const std::string& event, const std::optional<TakenBack>& taken) {
+        wanted.emplace_back("event", event);
+        if (taken) {
+            wanted.emplace_back("event", taken->voiding);
+        }
+    };
+    if (entry.baths.empty()) {
+        want(entry.event.id, entry.taken);
+    }
+    for (const DayBath& bath : entry.baths) {
+        want(bath.event, bath.taken);
+    }
+    for (const FilmRecord& film : entry.films) {
+        wanted.emplace_back("film", film.id);
+    }
+    std::map<std::int64_t, QByteArray> found; // by order of entry
+    for (const auto& [type, id] : wanted) {
+        auto fine = each(m_lines.run(type, id), [&](const Rows& row) -> Result<void> {
+            found[row.number(0)] = row.bytes(1);
+            return {};
+        });
+        if (!fine) {
+            return tl::unexpected(fine.error());
+        }
+    }
+    return std::vector<NumberedLine>(found.begin(), found.end());
+}
+
+} // namespace ullage::store

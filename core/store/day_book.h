@@ -1,0 +1,95 @@
+// Everything that happened, newest first, page by page.
+#pragma once
+
+#include "core/ledger/entry.h"
+#include "core/store/day_query.h"
+#include "core/store/sql_store.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage::store
+{
+
+/// Why an entry counts as never having happened.
+struct TakenBack {
+    std::string voiding; ///< id of the voiding event
+    chemistry::Instant at;
+    std::string why;
+    std::string by;
+};
+
+/// One bath of a run.
+struct DayBath {
+    std::string event;
+    std::string batch;
+    std::string name; ///< the bottle's
+    std::optional<TakenBack> taken;
+};
+
+/// One row of the day book.
+struct DayEntry {
+    DayKey key;
+    ledger::Event event;                   ///< of a run: its first bath's
+    std::string name;                      ///< of the bottle; the id if it never was or has none
+    std::vector<DayBath> baths;            ///< of a run that has an id, in order of entry
+    std::vector<ledger::FilmRecord> films; ///< of that run
+    std::optional<TakenBack> taken;        ///< of a run: when all its baths are
+};
+
+struct DayPage {
+    std::vector<DayEntry> entries;
+    std::optional<DayKey> last; ///< where the next page goes on
+    bool more = false;          ///< there may be others
+    bool stopped = false;       ///< given up on the way; the entries are those found by then
+};
+
+struct DayTotals {
+    int entries = 0;
+    std::optional<chemistry::Instant> oldest;
+    bool stopped = false;
+};
+
+/// Asked between slices; true gives up.
+using Stop = std::function<bool()>;
+
+class DayBook
+{
+public:
+    /// `store` must outlive it and be used from the same thread.
+    explicit DayBook(SqlStore& store);
+
+    /// At most `limit` entries after `after`.
+    Result<DayPage> page(const DayFilter& filter, const std::optional<DayKey>& after, int limit,
+                         const Stop& stop = {});
+    Result<DayTotals> count(const DayFilter& filter, const Stop& stop = {});
+    /// Everyone who is said to have done something, by name.
+    Result<std::vector<std::string>> people();
+    /// The last `most` batches mixed, newest first.
+    Result<std::vector<ledger::BatchState>> bottles(int most);
+    /// The journal lines of a row and of what took it back, in order of entry; of a run those of
+    /// its baths and films.
+    using NumberedLine = std::pair<std::int64_t, QByteArray>; ///< number of entry and line
+    Result<std::vector<NumberedLine>> lines(const DayEntry& entry);
+
+private:
+    Result<std::optional<DayKey>> sliceEnd(const DayFilter& filter,
+                                           const std::optional<DayKey>& after);
+    Result<void> addRows(const Query& query, DayPage& page);
+    Result<void> complete(DayEntry& entry);
+    Result<std::string> nameOf(const std::string& batch);
+    Result<std::optional<TakenBack>> takenBack(const std::string& event);
+
+    SqlStore& m_store;
+    Statement m_name;
+    Statement m_mixing;
+    Statement m_voidings;
+    Statement m_ofRun;
+    Statement m_people;
+    Statement m_bottles;
+    Statement m_lines;
+};
+
+} // namespace ullage::store

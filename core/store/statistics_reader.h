@@ -1,0 +1,24 @@
+// Statistics of a whole book: reads and folds every batch that has to do with the period.
+#pragma once
+
+#include "core/ledger/statistics.h"
+#include "core/store/sql_store.h"
+
+#include <functional>
+
+namespace ullage::store
+{
+
+struct StatisticsRequest {
+    ledger::Period period;
+    ledger::MonthOf monthOf;
+    chemistry::Instant now;
+    /// Told after every batch how many of how many are done; false gives up. May be empty.
+    std::function<bool(int done, int all)> progress;
+};
+
+/// Empty if it was given up. It reads one batch after another and keeps none.
+Result<std::optional<ledger::Statistics>> readStatistics(SqlStore& store,
+                                                         const StatisticsRequest& request);
+
+} // namespace ullage::store
