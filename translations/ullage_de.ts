@@ -735,6 +735,224 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>Consequences</name>
+    <message>
+        <source>discarded</source>
+        <translation>entsorgt</translation>
+    </message>
+    <message>
+        <source>used up</source>
+        <translation>aufgebraucht</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Films left</source>
+        <translation>Filme übrig</translation>
+    </message>
+    <message>
+        <source>Films done</source>
+        <translation>Filme bisher</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Next film&apos;s time</source>
+        <translation>Zeit des nächsten Films</translation>
+    </message>
+    <message>
+        <source>Standing used</source>
+        <translation>Standzeit verbraucht</translation>
+    </message>
+    <message>
+        <source>Discard by</source>
+        <translation>Entsorgen bis</translation>
+    </message>
+    <message>
+        <source>Discard by, so far</source>
+        <translation>Entsorgen bis, bisher</translation>
+    </message>
+    <message>
+        <source>Discard by, then</source>
+        <translation>Entsorgen bis, dann</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <comment>before, after</comment>
+        <translation>%1 → %2</translation>
+    </message>
+</context>
+<context>
+    <name>DayBook</name>
+    <message>
+        <source>Run · %1</source>
+        <comment>film</comment>
+        <translation>Durchgang · %1</translation>
+    </message>
+    <message>
+        <source>%1 (taken back)</source>
+        <translation>%1 (zurückgenommen)</translation>
+    </message>
+    <message>
+        <source>%1 used</source>
+        <translation>%1 benutzt</translation>
+    </message>
+    <message>
+        <source>one-shot</source>
+        <translation>einmal benutzt</translation>
+    </message>
+    <message>
+        <source>%1 lost</source>
+        <translation>%1 verloren</translation>
+    </message>
+    <message>
+        <source>Everything</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Durchgänge</translation>
+    </message>
+    <message>
+        <source>Mixing</source>
+        <translation>Ansetzen</translation>
+    </message>
+    <message>
+        <source>Tests</source>
+        <translation>Proben</translation>
+    </message>
+    <message>
+        <source>Discards</source>
+        <translation>Entsorgtes</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>kind of entry, bottle</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurückgenommen</translation>
+    </message>
+    <message>
+        <source>taken back: %1</source>
+        <translation>zurückgenommen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DayFacts</name>
+    <message>
+        <source>Pre-wet</source>
+        <translation>Vorwässern</translation>
+    </message>
+    <message>
+        <source>Develop</source>
+        <translation>Entwickeln</translation>
+    </message>
+    <message>
+        <source>Pour back</source>
+        <translation>Zurückgießen</translation>
+    </message>
+    <message>
+        <source>Water stop</source>
+        <translation>Wasserstopp</translation>
+    </message>
+    <message>
+        <source>Acid stop</source>
+        <translation>Saurer Stopp</translation>
+    </message>
+    <message>
+        <source>Fix</source>
+        <translation>Fixieren</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Spülen</translation>
+    </message>
+    <message>
+        <source>Wash aid</source>
+        <translation>Wässerungshilfe</translation>
+    </message>
+    <message>
+        <source>Wash</source>
+        <translation>Wässern</translation>
+    </message>
+    <message>
+        <source>Wash by filling</source>
+        <translation>Wässern durch Füllen</translation>
+    </message>
+    <message>
+        <source>Wetting agent</source>
+        <translation>Netzmittel</translation>
+    </message>
+    <message>
+        <source>%1 before</source>
+        <translation>%1 davor</translation>
+    </message>
+    <message>
+        <source>%1, time %2</source>
+        <comment>films before, factor</comment>
+        <translation>%1, Zeit %2</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>solution; what it had done</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>EI %1</source>
+        <comment>exposure index</comment>
+        <translation>EI %1</translation>
+    </message>
+    <message>
+        <source>Taken back on %1</source>
+        <translation>Zurückgenommen am %1</translation>
+    </message>
+    <message>
+        <source>Taken back on %1 by %2</source>
+        <translation>Zurückgenommen am %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>taken back, why</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>long date, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <comment>person</comment>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <comment>planned and real time</comment>
+        <translation>%1 → %2</translation>
+    </message>
+</context>
+<context>
+    <name>DayPrint</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Print the day book</source>
+        <translation>Tagebuch drucken</translation>
+    </message>
+</context>
+<context>
     <name>ErrorWords</name>
     <message>
         <source>%1: %2</source>
@@ -2922,6 +3140,100 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>Statistics</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>month, year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Spent by film</source>
+        <translation>Durch Film erschöpft</translation>
+    </message>
+    <message>
+        <source>Spent by time</source>
+        <translation>Durch Stehen erschöpft</translation>
+    </message>
+    <message>
+        <source>Failed a test</source>
+        <translation>Probe nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Accident</source>
+        <translation>Unfall</translation>
+    </message>
+    <message>
+        <source>Still good</source>
+        <translation>Noch gut</translation>
+    </message>
+    <message>
+        <source>Films developed, by year</source>
+        <translation>Entwickelte Filme, nach Jahr</translation>
+    </message>
+    <message>
+        <source>Films developed</source>
+        <translation>Entwickelte Filme</translation>
+    </message>
+    <message>
+        <source>year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>%1, %2 a year.</source>
+        <translation>%1, %2 im Jahr.</translation>
+    </message>
+    <message>
+        <source>%1, %2 a month.</source>
+        <translation>%1, %2 im Monat.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s)</source>
+        <translation>
+            <numerusform>%Ln Tag</numerusform>
+            <numerusform>%Ln Tage</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bottle(s)</source>
+        <translation>
+            <numerusform>%Ln Flasche</numerusform>
+            <numerusform>%Ln Flaschen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 films each</source>
+        <translation>je %1 Filme</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <comment>life, bottles, films</comment>
+        <translation>%1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>bottles, share</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>amount, currency</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>cost, bottles</comment>
+        <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
     <name>TimeCommand</name>
     <message>
         <source>Outside 18 to 24 °C times are less sure.</source>
@@ -3672,6 +3984,21 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::ConsequenceCard</name>
+    <message>
+        <source>What follows</source>
+        <translation>Was daraus folgt</translation>
+    </message>
+    <message>
+        <source>It would never have been mixed, and leaves the shelf.</source>
+        <translation>Dieser Ansatz wäre nie angesetzt worden und verlässt das Regal.</translation>
+    </message>
+    <message>
+        <source>Nothing is reckoned differently.</source>
+        <translation>An der Rechnung ändert sich nichts.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::Controller</name>
     <message>
         <source>The book could not be read</source>
@@ -3802,12 +4129,245 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>Discard by %1.</source>
         <translation>Entsorgen bis %1.</translation>
     </message>
+    <message>
+        <source>Who is working</source>
+        <translation>Wer arbeitet</translation>
+    </message>
+    <message>
+        <source>Your name, for the entries made from now on. Left empty, they name nobody.</source>
+        <translation>Dein Name, für die Einträge von jetzt an. Bleibt er leer, nennen sie niemanden.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::CuePanel</name>
     <message>
         <source>Cue</source>
         <translation>Hinweis</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DayBookPage</name>
+    <message>
+        <source>-day-book</source>
+        <translation>-tagebuch</translation>
+    </message>
+    <message>
+        <source>Export what is shown</source>
+        <translation>Gezeigtes exportieren</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;Journals (*.jsonl)</source>
+        <translation>Tabellen (*.csv);;Journale (*.jsonl)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) written.</source>
+        <translation>
+            <numerusform>%Ln Eintrag geschrieben.</numerusform>
+            <numerusform>%Ln Einträge geschrieben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Print the day book</source>
+        <translation>Tagebuch drucken</translation>
+    </message>
+    <message numerus="yes">
+        <source>Print %Ln entry(s)?</source>
+        <translation>
+            <numerusform>%Ln Eintrag drucken?</numerusform>
+            <numerusform>%Ln Einträge drucken?</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A shorter period, or one bottle chosen above, makes them fewer.</source>
+        <translation>Ein kürzerer Zeitraum oder eine einzelne Flasche, oben gewählt, macht es weniger.</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Day book · %1</source>
+        <translation>Tagebuch · %1</translation>
+    </message>
+    <message>
+        <source>The book could not be read</source>
+        <translation>Das Buch konnte nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>Choose an entry to see what it was about, or to take it back.</source>
+        <translation>Einen Eintrag wählen, um zu sehen, worum es ging, oder um ihn zurückzunehmen.</translation>
+    </message>
+    <message>
+        <source>Statistics</source>
+        <translation>Statistik</translation>
+    </message>
+    <message>
+        <source>Day book</source>
+        <translation>Tagebuch</translation>
+    </message>
+    <message>
+        <source>En&amp;tries</source>
+        <translation>Ein&amp;träge</translation>
+    </message>
+    <message>
+        <source>&amp;Statistics</source>
+        <translation>&amp;Statistik</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s)</source>
+        <translation>
+            <numerusform>%Ln Eintrag</numerusform>
+            <numerusform>%Ln Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 since %2</source>
+        <comment>entries, year</comment>
+        <translation>%1 seit %2</translation>
+    </message>
+    <message>
+        <source>E&amp;xport…</source>
+        <translation>E&amp;xportieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>&amp;Add an entry…</source>
+        <translation>Ei&amp;ntrag ergänzen…</translation>
+    </message>
+    <message>
+        <source>Entries, newest first</source>
+        <translation>Einträge, neueste zuerst</translation>
+    </message>
+    <message>
+        <source>Nothing has happened yet</source>
+        <translation>Noch ist nichts geschehen</translation>
+    </message>
+    <message>
+        <source>Everything that happens to a bottle is kept here: mixing, film, tests, notes, discarding. Mix a batch first; its entry will be the first.</source>
+        <translation>Alles, was mit einer Flasche geschieht, steht hier: Ansetzen, Film, Proben, Notizen, Entsorgen. Zuerst etwas ansetzen; das wird der erste Eintrag.</translation>
+    </message>
+    <message>
+        <source>Mix a batch…</source>
+        <translation>Ansetzen…</translation>
+    </message>
+    <message>
+        <source>No entry is like that</source>
+        <translation>Kein Eintrag passt dazu</translation>
+    </message>
+    <message>
+        <source>Nothing in the book fits all that is chosen above. Let go of one of it: the words, the period, the bottle or the kind.</source>
+        <translation>Nichts im Buch passt zu allem, was oben gewählt ist. Eines davon loslassen: die Wörter, den Zeitraum, die Flasche oder die Art.</translation>
+    </message>
+    <message>
+        <source>Show everything</source>
+        <translation>Alles zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DayDetail</name>
+    <message>
+        <source>Went through</source>
+        <translation>Ging durch</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Everything that happened to %1</source>
+        <translation>Alles, was mit %1 geschah</translation>
+    </message>
+    <message>
+        <source>As it happened: planned and real</source>
+        <translation>Wie es war: geplant und wirklich</translation>
+    </message>
+    <message>
+        <source>B&amp;ring back…</source>
+        <translation>&amp;Wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>&amp;Take back…</source>
+        <translation>&amp;Zurücknehmen…</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DayFilterBar</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <comment>words looked for</comment>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>All bottles</source>
+        <translation>Alle Flaschen</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Anyone</source>
+        <translation>Alle Personen</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>All time</source>
+        <translation>Gesamte Zeit</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Last 7 days</source>
+        <translation>Letzte 7 Tage</translation>
+    </message>
+    <message>
+        <source>This month</source>
+        <translation>Dieser Monat</translation>
+    </message>
+    <message>
+        <source>This year</source>
+        <translation>Dieses Jahr</translation>
+    </message>
+    <message>
+        <source>Last year</source>
+        <translation>Letztes Jahr</translation>
+    </message>
+    <message>
+        <source>Between …</source>
+        <translation>Zwischen …</translation>
+    </message>
+    <message>
+        <source>Period</source>
+        <translation>Zeitraum</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Find …</source>
+        <translation>Suchen …</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Suchen</translation>
     </message>
 </context>
 <context>
@@ -4165,6 +4725,181 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::ForgottenDialog</name>
+    <message>
+        <source>Add an entry</source>
+        <translation>Eintrag ergänzen</translation>
+    </message>
+    <message>
+        <source>Add entry</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Film went through</source>
+        <translation>Film lief durch</translation>
+    </message>
+    <message>
+        <source>Topped up</source>
+        <translation>Nachgefüllt</translation>
+    </message>
+    <message>
+        <source>Drawn off</source>
+        <translation>Abgezogen</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Geöffnet</translation>
+    </message>
+    <message>
+        <source>Stood open</source>
+        <translation>Stand offen</translation>
+    </message>
+    <message>
+        <source>Stored at a temperature</source>
+        <translation>Bei einer Temperatur gelagert</translation>
+    </message>
+    <message>
+        <source>Clearing test</source>
+        <translation>Klärprobe</translation>
+    </message>
+    <message>
+        <source>Control strip</source>
+        <translation>Teststreifen</translation>
+    </message>
+    <message>
+        <source>A look</source>
+        <translation>Ein Blick darauf</translation>
+    </message>
+    <message>
+        <source>Contaminated</source>
+        <translation>Verunreinigt</translation>
+    </message>
+    <message>
+        <source>All dissolved</source>
+        <translation>Alles gelöst</translation>
+    </message>
+    <message>
+        <source>A note</source>
+        <translation>Eine Notiz</translation>
+    </message>
+    <message>
+        <source>Discarded</source>
+        <translation>Entsorgt</translation>
+    </message>
+    <message>
+        <source>Wha&amp;t happened</source>
+        <translation>&amp;Was geschah</translation>
+    </message>
+    <message>
+        <source>&amp;Bottle, of those that stood then</source>
+        <translation>&amp;Flasche, von denen, die damals standen</translation>
+    </message>
+    <message>
+        <source>&amp;Film: how many, which format</source>
+        <translation>F&amp;ilm: wie viele, welches Format</translation>
+    </message>
+    <message>
+        <source>A&amp;lso went through</source>
+        <translation>Lief a&amp;uch durch</translation>
+    </message>
+    <message>
+        <source>Volume &amp;used in each, if not all</source>
+        <translation>Jeweils &amp;benutzte Menge, wenn nicht alles</translation>
+    </message>
+    <message>
+        <source>Volume l&amp;ost in each</source>
+        <translation>Jeweils &amp;verlorene Menge</translation>
+    </message>
+    <message>
+        <source>&amp;Volume</source>
+        <translation>&amp;Menge</translation>
+    </message>
+    <message>
+        <source>&amp;Hours open</source>
+        <translation>&amp;Stunden offen</translation>
+    </message>
+    <message>
+        <source>&amp;Surface</source>
+        <translation>&amp;Oberfläche</translation>
+    </message>
+    <message>
+        <source>&amp;Cleared after (m:ss)</source>
+        <translation>&amp;Klar nach (m:ss)</translation>
+    </message>
+    <message>
+        <source>Te&amp;mperature</source>
+        <translation>&amp;Temperatur</translation>
+    </message>
+    <message>
+        <source>&amp;Density, if measured</source>
+        <translation>&amp;Dichte, falls gemessen</translation>
+    </message>
+    <message>
+        <source>Facto&amp;r on the time, if any</source>
+        <translation>Fakto&amp;r auf die Zeit, falls einer</translation>
+    </message>
+    <message>
+        <source>Passed: fit for film</source>
+        <translation>Bestanden: für Film geeignet</translation>
+    </message>
+    <message>
+        <source>Failed: to be discarded</source>
+        <translation>Nicht bestanden: zu entsorgen</translation>
+    </message>
+    <message>
+        <source>Neither: only noted</source>
+        <translation>Weder noch: nur notiert</translation>
+    </message>
+    <message>
+        <source>R&amp;esult</source>
+        <translation>&amp;Ergebnis</translation>
+    </message>
+    <message>
+        <source>&amp;In words</source>
+        <translation>In Wo&amp;rten</translation>
+    </message>
+    <message>
+        <source>W&amp;hat for</source>
+        <translation>W&amp;ofür</translation>
+    </message>
+    <message>
+        <source>What was looked &amp;at</source>
+        <translation>W&amp;orauf geachtet wurde</translation>
+    </message>
+    <message>
+        <source>Wh&amp;ere it went</source>
+        <translation>W&amp;ohin damit</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Notiz</translation>
+    </message>
+    <message>
+        <source>What happe&amp;ned to it</source>
+        <translation>Was damit gescha&amp;h</translation>
+    </message>
+    <message>
+        <source>No bottle stood then. Choose another time, or mix a batch first.</source>
+        <translation>Damals stand keine Flasche. Einen anderen Zeitpunkt wählen oder zuerst etwas ansetzen.</translation>
+    </message>
+    <message>
+        <source>Fill in the fields; then it stands here what follows.</source>
+        <translation>Die Felder ausfüllen; dann steht hier, was daraus folgt.</translation>
+    </message>
+    <message>
+        <source>Bottle: none stood then.</source>
+        <translation>Flasche: damals stand keine.</translation>
+    </message>
+    <message>
+        <source>A few words are needed.</source>
+        <translation>Ein paar Worte sind nötig.</translation>
+    </message>
+    <message>
+        <source>Density, factor or result: one of them is needed.</source>
+        <translation>Dichte, Faktor oder Ergebnis: eines davon ist nötig.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::FormularyPage</name>
     <message>
         <source>Formulary</source>
@@ -4398,6 +5133,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>F&amp;ull screen</source>
         <translation>&amp;Vollbild</translation>
+    </message>
+    <message>
+        <source>&amp;Who is working…</source>
+        <translation>&amp;Wer arbeitet…</translation>
+    </message>
+    <message>
+        <source>&amp;Statistics</source>
+        <translation>&amp;Statistik</translation>
     </message>
 </context>
 <context>
@@ -5577,6 +6320,73 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ullage::app::StatisticsPage</name>
+    <message>
+        <source>No film was developed in this period.</source>
+        <translation>In diesem Zeitraum wurde kein Film entwickelt.</translation>
+    </message>
+    <message>
+        <source>Films by solution</source>
+        <translation>Filme nach Lösung</translation>
+    </message>
+    <message>
+        <source>No film in this period.</source>
+        <translation>Kein Film in diesem Zeitraum.</translation>
+    </message>
+    <message>
+        <source>How long bottles lasted, from mixing to their end</source>
+        <translation>Wie lange Flaschen hielten, vom Ansetzen bis zum Ende</translation>
+    </message>
+    <message>
+        <source>No bottle ended in this period.</source>
+        <translation>In diesem Zeitraum endete keine Flasche.</translation>
+    </message>
+    <message>
+        <source>Why bottles ended</source>
+        <translation>Warum Flaschen endeten</translation>
+    </message>
+    <message>
+        <source>Chemistry for one film</source>
+        <translation>Chemie für einen Film</translation>
+    </message>
+    <message>
+        <source>Not known: no bottle that ended in this period came from a packet with a price.</source>
+        <translation>Nicht bekannt: Keine Flasche, die in diesem Zeitraum endete, kam aus einer Packung mit Preis.</translation>
+    </message>
+    <message>
+        <source>Last 12 months</source>
+        <translation>Letzte 12 Monate</translation>
+    </message>
+    <message>
+        <source>This year</source>
+        <translation>Dieses Jahr</translation>
+    </message>
+    <message>
+        <source>Last year</source>
+        <translation>Letztes Jahr</translation>
+    </message>
+    <message>
+        <source>All time</source>
+        <translation>Gesamte Zeit</translation>
+    </message>
+    <message>
+        <source>Period</source>
+        <translation>Zeitraum</translation>
+    </message>
+    <message>
+        <source>Reckoning</source>
+        <translation>Wird berechnet</translation>
+    </message>
+    <message>
+        <source>Nothing to count yet</source>
+        <translation>Noch nichts zu zählen</translation>
+    </message>
+    <message>
+        <source>Once film has gone through a bottle, or a bottle has ended, this page shows films by month and solution, how long bottles lasted, why they ended and what a film cost. Try a longer period, or run film first.</source>
+        <translation>Sobald Film durch eine Flasche gelaufen ist oder eine Flasche geendet hat, zeigt diese Seite Filme nach Monat und Lösung, wie lange Flaschen hielten, warum sie endeten und was ein Film kostete. Einen längeren Zeitraum wählen oder zuerst Film verarbeiten.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::StepList</name>
     <message>
         <source>Run sheet</source>
@@ -5639,6 +6449,49 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Save</source>
         <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TakeBackDialog</name>
+    <message>
+        <source>Bring an entry back</source>
+        <translation>Eintrag wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Take an entry back</source>
+        <translation>Eintrag zurücknehmen</translation>
+    </message>
+    <message>
+        <source>It counts again, at its own time, as if it had never been taken back.</source>
+        <translation>Er zählt wieder, zu seiner eigenen Zeit, als wäre er nie zurückgenommen worden.</translation>
+    </message>
+    <message>
+        <source>It stays in the book, struck out; everything is reckoned as if it had never happened.</source>
+        <translation>Er bleibt durchgestrichen im Buch; gerechnet wird, als wäre es nie geschehen.</translation>
+    </message>
+    <message>
+        <source>wrong bottle, counted twice …</source>
+        <translation>falsche Flasche, doppelt gezählt …</translation>
+    </message>
+    <message>
+        <source>&amp;Why</source>
+        <translation>&amp;Grund</translation>
+    </message>
+    <message>
+        <source>Bring back</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Nothing is reckoned differently.</source>
+        <translation>An der Rechnung ändert sich nichts.</translation>
+    </message>
+    <message>
+        <source>Why: a few words are needed, for whoever wonders.</source>
+        <translation>Grund: Ein paar Worte sind nötig, für alle, die sich später wundern.</translation>
     </message>
 </context>
 <context>

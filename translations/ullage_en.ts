@@ -191,6 +191,23 @@
     </message>
 </context>
 <context>
+    <name>Statistics</name>
+    <message numerus="yes">
+        <source>%Ln day(s)</source>
+        <translation>
+            <numerusform>%Ln day</numerusform>
+            <numerusform>%Ln days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bottle(s)</source>
+        <translation>
+            <numerusform>%Ln bottle</numerusform>
+            <numerusform>%Ln bottles</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Verdicts</name>
     <message numerus="yes">
         <source>%Ln day(s) since</source>
@@ -255,6 +272,30 @@
         <translation>
             <numerusform>The book is sound; %Ln batch was reckoned anew.</numerusform>
             <numerusform>The book is sound; %Ln batches were reckoned anew.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DayBookPage</name>
+    <message numerus="yes">
+        <source>%Ln entry(s) written.</source>
+        <translation>
+            <numerusform>%Ln entry written.</numerusform>
+            <numerusform>%Ln entries written.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Print %Ln entry(s)?</source>
+        <translation>
+            <numerusform>Print %Ln entry?</numerusform>
+            <numerusform>Print %Ln entries?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s)</source>
+        <translation>
+            <numerusform>%Ln entry</numerusform>
+            <numerusform>%Ln entries</numerusform>
         </translation>
     </message>
 </context>

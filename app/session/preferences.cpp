@@ -14,6 +14,7 @@ const QString kTemperatureUnit = QStringLiteral("units/temperature");
 const QString kLanguage = QStringLiteral("language");
 const QString kLook = QStringLiteral("look");
 const QString kLastBook = QStringLiteral("book");
+const QString kPerson = QStringLiteral("person");
 const QString kGeometry = QStringLiteral("window");
 
 QString timesKey(const std::string& solution)
@@ -83,6 +84,10 @@ void Preferences::setLook(Look look)
 QString Preferences::lastBook() const { return m_settings->value(kLastBook).toString(); }
 
 void Preferences::setLastBook(const QString& path) { m_settings->setValue(kLastBook, path); }
+
+QString Preferences::person() const { return m_settings->value(kPerson).toString(); }
+
+void Preferences::setPerson(const QString& name) { m_settings->setValue(kPerson, name); }
 
 // Settings are a file a user can edit: what is not a time at a temperature is left out.
 std::vector<chemistry::TimeAtTemperature> Preferences::baseTimes(const std::string& solution) const

@@ -43,6 +43,10 @@ public:
     void setBaseTimes(const std::string& solution,
                       const std::vector<chemistry::TimeAtTemperature>& pairs);
 
+    /// Who works at this desk, for the entries made here; empty for nobody in particular.
+    [[nodiscard]] QString person() const;
+    void setPerson(const QString& name);
+
     /// A volume or temperature last used, by the name of the field that asked for it.
     [[nodiscard]] std::optional<double> lastFigure(const QString& name) const;
     void setLastFigure(const QString& name, double value);

@@ -46,6 +46,8 @@ Session::~Session() { close(); }
 
 void Session::close()
 {
+    if (m_book)
+        emit closing();
     if (m_copying)
         m_copying->wait();
     m_look.stop();
@@ -72,6 +74,7 @@ Result<void> Session::open(const QString& path)
             return tl::unexpected(fine.error());
     }
     m_book = std::move(*book);
+    m_book->setPerson(m_person);
     m_store = std::move(*store);
     m_path = path;
     m_stale = true;
@@ -83,6 +86,13 @@ Result<void> Session::open(const QString& path)
     emit opened();
     emit changed();
     return {};
+}
+
+void Session::setPerson(const QString& name)
+{
+    m_person = name.trimmed().toStdString();
+    if (m_book)
+        m_book->setPerson(m_person);
 }
 
 QString Session::bookName() const { return QFileInfo(m_path).fileName(); }
@@ -112,6 +122,14 @@ const Bottle* Session::bottle(const QString& id)
         return bottle.batch.id == id.toStdString();
     });
     return found == all.end() ? nullptr : &*found;
+}
+
+std::vector<ledger::BatchState> Session::standingAt(chemistry::Instant at)
+{
+    auto states = m_store->batches(at, false);
+    if (!states)
+        emit failed(states.error());
+    return states ? std::move(*states) : std::vector<ledger::BatchState>();
 }
 
 QStringList Session::batchNames()

@@ -55,6 +55,8 @@ public:
     [[nodiscard]] QString bookName() const;
 
     [[nodiscard]] ledger::Book& book() { return *m_book; }
+    /// Who does what is done from now on, in this book and the next ones; empty for nobody.
+    void setPerson(const QString& name);
     [[nodiscard]] const formulary::Formulary& formulary() const { return m_book->formulary(); }
     [[nodiscard]] chemistry::Instant now() const { return m_options.clock(); }
     [[nodiscard]] std::string newId() const { return m_options.newId(); }
@@ -66,6 +68,8 @@ public:
     const Bottle* bottle(const QString& id);
     /// Names of all batches that ever were.
     QStringList batchNames();
+    /// Batches that were in use then, in order of mixing; a failure is told by failed().
+    std::vector<ledger::BatchState> standingAt(chemistry::Instant at);
 
     /// Does something with the Book and tells everyone if it succeeded.
     template <class Deed>
@@ -86,6 +90,8 @@ signals:
     void changed();
     /// Another book is open.
     void opened();
+    /// The book is let go: whoever reads the file by another way must let go of it too.
+    void closing();
     /// Something went wrong that no caller waits for.
     void failed(const ullage::Error& error);
     /// The copy at the start was made, or could not be.
@@ -100,6 +106,7 @@ private:
     std::unique_ptr<store::SqlStore> m_store;
     std::unique_ptr<ledger::Book> m_book;
     QString m_path;
+    std::string m_person;
     std::vector<Bottle> m_bottles;
     bool m_stale = true;
     QTimer m_look;

@@ -2,6 +2,7 @@
 
 #include "app/bench/bench_page.h"
 #include "app/bench/steady_time.h"
+#include "app/daybook/day_book_page.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/mark_dialogs.h"
 #include "app/dialogs/mix_dialog.h"
@@ -32,6 +33,7 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
 {
     makeBench();
     makePages();
+    makeDayBook();
     connectWindow();
     connectSession();
     m_window.setUnits(m_wording.units);
@@ -67,6 +69,7 @@ void Controller::connectWindow()
         m_wording = m_preferences.wording();
         emit m_benchHost->changed();
         remakeBench();
+        m_dayBook->setWording(m_wording);
         refresh();
     });
     connect(window, &MainWindow::aboutRequested, this, &Controller::about);
@@ -169,6 +172,7 @@ void Controller::setUnits(const Units& units)
 {
     m_preferences.setUnits(units);
     m_wording = m_preferences.wording();
+    m_dayBook->setWording(m_wording);
     m_window.setUnits(units);
     emit m_benchHost->changed();
     refresh();

@@ -21,6 +21,7 @@ namespace ullage::app
 {
 
 class BenchPage;
+class DayBookPage;
 class DeedDialog;
 class FormularyPage;
 class MainWindow;
@@ -70,6 +71,10 @@ private:
     [[nodiscard]] std::vector<std::shared_ptr<const formulary::Vessel>> freeVessels();
     void addAirAdvice(SelectedBottle& selected, const ledger::Batch& batch);
 
+    // The day book (controller_day_book.cpp).
+    void makeDayBook();
+    void askPerson();
+
     // Files (controller_files.cpp).
     void newBook();
     void chooseBook();
@@ -95,6 +100,7 @@ private:
     QThread* m_job = nullptr;
     FormularyPage* m_formularyPage = nullptr;
     QPointer<MixingPage> m_mixing;
+    DayBookPage* m_dayBook = nullptr;
 };
 
 } // namespace ullage::app

@@ -68,6 +68,8 @@ signals:
     void checkRequested();
     void undoRequested();
     void redoRequested();
+    void personRequested();
+    void statisticsRequested();
     void mixRequested();
     void bottleActionRequested(ullage::app::BottleAction action, const QString& batch);
     void pageChosen(ullage::app::Page page);

@@ -54,6 +54,9 @@ void MainWindow::makeMenus()
     m_redo = edit->addAction(QString(), this, &MainWindow::redoRequested);
     m_redo->setShortcuts(
         {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    edit->addSeparator();
+    connect(addEntry(edit, QT_TR_NOOP("&Who is working…")), &QAction::triggered, this,
+            &MainWindow::personRequested);
 
     m_bottleMenu = addMenu(QT_TR_NOOP("&Bottle"));
     connect(addEntry(m_bottleMenu, QT_TR_NOOP("Mi&x a batch…"), QKeySequence::New),
@@ -108,6 +111,8 @@ void MainWindow::makeViewMenu()
             [this](QAction* action) { emit languageChosen(action->data().toString()); });
 
     view->addSeparator();
+    connect(addEntry(view, QT_TR_NOOP("&Statistics")), &QAction::triggered, this,
+            &MainWindow::statisticsRequested);
     QAction* full = addEntry(view, QT_TR_NOOP("F&ull screen"), QKeySequence(Qt::Key_F11));
     full->setCheckable(true);
     connect(full, &QAction::triggered, this, [this](bool on) {

@@ -1,0 +1,113 @@
+// What is done from the day book: adding, taking back, writing out, printing.
+#include "app/daybook/day_book_page.h"
+
+#include "app/daybook/day_facts.h"
+#include "app/daybook/day_filter_bar.h"
+#include "app/daybook/day_model.h"
+#include "app/daybook/day_print.h"
+#include "app/daybook/forgotten_dialog.h"
+#include "app/widgets/prompts.h"
+
+#include <QFileInfo>
+#include <QPushButton>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kManyToPrint = 2000; // entries; some fifty sheets
+
+} // namespace
+
+void DayBookPage::addEntry()
+{
+    if (!m_session.isOpen())
+        return;
+    std::string bottle = m_filter->filter().batch;
+    if (bottle.empty() && chosen())
+        bottle = chosen()->event.batch;
+    auto* dialog = new ForgottenDialog(context(), bottle, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void DayBookPage::takeBack()
+{
+    const store::DayEntry* entry = chosen();
+    if (!entry || !m_session.isOpen())
+        return;
+    const DayLine line = dayLine(*entry, m_session.formulary(), m_wording);
+    auto* dialog = new TakeBackDialog(context(), line.title, takingBack(*entry, m_session.book()),
+                                      entry->taken.has_value(), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void DayBookPage::exportShown()
+{
+    if (!m_session.isOpen() || m_model->entriesRead() == 0)
+        return;
+    const QString name = QFileInfo(m_session.path()).completeBaseName() + tr("-day-book");
+    auto file = prompts().saveFile(this, tr("Export what is shown"), name + ".csv",
+                                   tr("Tables (*.csv);;Journals (*.jsonl)"));
+    if (!file)
+        return;
+    if (QFileInfo(*file).suffix().isEmpty())
+        *file += QStringLiteral(".csv");
+    const auto words = dayWording(m_session.formulary(), m_wording);
+    const auto stop = [thread = m_slow.get()] { return thread->stopping(); };
+    const auto failed = [this](const Error& error) {
+        QMetaObject::invokeMethod(this, [this, error] { fail(tr("Export what is shown"), error); });
+    };
+    m_export->setEnabled(false);
+    m_slow->post(
+        [=, this, filter = m_model->filter(), file = *file](store::SqlStore& store) {
+            const auto rows = exportDays(store, filter, words, file, stop);
+            QMetaObject::invokeMethod(this, [this, rows] {
+                m_export->setEnabled(true);
+                if (!rows)
+                    return fail(tr("Export what is shown"), rows.error());
+                prompts().tell(this, tr("Export what is shown"),
+                               tr("%Ln entry(s) written.", nullptr, *rows));
+                emit exported(*rows);
+            });
+        },
+        failed);
+}
+
+void DayBookPage::printShown()
+{
+    if (!m_session.isOpen() || m_model->entriesRead() == 0)
+        return;
+    if (m_totals && m_totals->entries > kManyToPrint) {
+        const Question question{
+            tr("Print the day book"), tr("Print %Ln entry(s)?", nullptr, m_totals->entries),
+            tr("A shorter period, or one bottle chosen above, makes them fewer."), tr("Print"),
+            false};
+        if (!prompts().confirm(this, question))
+            return;
+    }
+    const DayPrint print{tr("Day book · %1").arg(m_session.bookName()), m_filter->words(), {}};
+    const auto words = dayWording(m_session.formulary(), m_wording);
+    const auto stop = [thread = m_slow.get()] { return thread->stopping(); };
+    m_slow->post(
+        [=, this, filter = m_model->filter()](store::SqlStore& store) {
+            const auto lines = dayPrintLines(store, filter, words, stop);
+            QMetaObject::invokeMethod(this, [this, lines, print] {
+                if (!lines)
+                    return fail(tr("Print the day book"), lines.error());
+                DayPrint whole = print;
+                whole.lines = *lines;
+                emit printReady(static_cast<int>(whole.lines.size()));
+                previewDays(whole, this);
+            });
+        },
+        [this](const Error& error) {
+            QMetaObject::invokeMethod(this,
+                                      [this, error] { fail(tr("Print the day book"), error); });
+        });
+}
+
+} // namespace ullage::app

@@ -1,0 +1,356 @@
+#include "app/daybook/day_book_page.h"
+
+#include "app/daybook/day_delegate.h"
+#include "app/daybook/day_facts.h"
+#include "app/daybook/day_filter_bar.h"
+#include "app/daybook/day_model.h"
+#include "app/statistics/statistics_page.h"
+#include "app/widgets/prompts.h"
+#include "app/widgets/theme.h"
+#include "app/words/error_words.h"
+#include "app/words/moment_text.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QListView>
+#include <QPushButton>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kBottlesOffered = 500; // older ones are found by their name
+
+} // namespace
+
+DayBookPage::DayBookPage(Session& session, Preferences& preferences, QWidget* parent)
+    : QWidget(parent), m_session(session), m_preferences(preferences),
+      m_wording(preferences.wording()), m_pages(std::make_unique<StoreThread>()),
+      m_slow(std::make_unique<StoreThread>())
+{
+    build();
+    connectAll();
+    setWording(m_wording);
+    retranslate();
+    if (m_session.isOpen())
+        bookOpened();
+}
+
+DayBookPage::~DayBookPage()
+{
+    ++*m_counting;
+    m_pages.reset();
+    m_slow.reset();
+}
+
+void DayBookPage::build()
+{
+    m_header = new PageHeader({}, this);
+    m_toggle = m_header->addButton({});
+    m_export = m_header->addButton({});
+    m_print = m_header->addButton({});
+    m_add = m_header->addButton({}, true);
+    for (QPushButton* button : {m_toggle, m_export, m_print})
+        button->setMinimumWidth(108);
+    m_stack = new QStackedWidget(this);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(Space::kPage, 18, Space::kPage, 20);
+    column->setSpacing(12);
+    column->addWidget(m_header);
+    column->addWidget(m_stack, 1);
+
+    m_entries = new QWidget(this);
+    auto* entries = new QVBoxLayout(m_entries);
+    entries->setContentsMargins(0, 0, 0, 0);
+    entries->setSpacing(12);
+    m_filter = new DayFilterBar(m_entries);
+    entries->addWidget(m_filter);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kGap);
+    m_lists = new QStackedWidget(m_entries);
+    auto* card = new Card({}, m_entries);
+    m_list = new QListView(card);
+    m_list->setObjectName(QStringLiteral("days"));
+    m_list->setStyleSheet(QStringLiteral("QListView { background: transparent; border: none; }"));
+    m_model = new DayModel(*m_pages, this);
+    m_list->setModel(m_model);
+    m_list->setItemDelegate(new DayDelegate(m_list));
+    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    card->body()->addWidget(m_list, 1);
+    m_none = new EmptyState({}, {}, m_lists);
+    m_all = m_none->addButton({});
+    m_lists->addWidget(card);
+    m_lists->addWidget(m_none);
+    row->addWidget(m_lists, 70);
+    m_detail = new DayDetail(m_entries);
+    m_detail->setMinimumWidth(300);
+    m_detail->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    row->addWidget(m_detail, 32);
+    entries->addLayout(row, 1);
+    m_stack->addWidget(m_entries);
+
+    m_empty = new EmptyState({}, {}, this);
+    m_mixFirst = m_empty->addButton({}, true);
+    m_stack->addWidget(m_empty);
+    m_statistics = new StatisticsPage(m_session, *m_slow, this);
+    m_stack->addWidget(m_statistics);
+}
+
+void DayBookPage::connectAll()
+{
+    connect(m_toggle, &QPushButton::clicked, this,
+            [this] { showStatistics(m_stack->currentWidget() != m_statistics); });
+    connect(m_export, &QPushButton::clicked, this, &DayBookPage::exportShown);
+    connect(m_print, &QPushButton::clicked, this, &DayBookPage::printShown);
+    connect(m_add, &QPushButton::clicked, this, &DayBookPage::addEntry);
+    connect(m_mixFirst, &QPushButton::clicked, this, &DayBookPage::mixRequested);
+    connect(m_all, &QPushButton::clicked, m_filter, &DayFilterBar::reset);
+    connect(m_filter, &DayFilterBar::changed, this, &DayBookPage::applyFilter);
+    connect(m_model, &DayModel::read, this, &DayBookPage::pageRead);
+    const auto failed = [this](const Error& error) {
+        fail(tr("The book could not be read"), error);
+    };
+    connect(m_model, &DayModel::failed, this, failed);
+    connect(m_statistics, &StatisticsPage::failed, this, failed);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            &DayBookPage::showChosen);
+    connect(m_detail, &DayDetail::takeBackRequested, this, &DayBookPage::takeBack);
+    connect(m_detail, &DayDetail::bottleRequested, this, &DayBookPage::showBottle);
+    connect(&m_session, &Session::opened, this, &DayBookPage::bookOpened);
+    connect(&m_session, &Session::closing, this, &DayBookPage::bookClosing);
+    connect(&m_session, &Session::changed, this, &DayBookPage::refresh);
+    const auto shortcut = [this](const QKeySequence& keys, QWidget* within, auto deed) {
+        auto* made = new QShortcut(keys, within);
+        made->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(made, &QShortcut::activated, this, deed);
+    };
+    shortcut(QKeySequence::Find, this, [this] {
+        showStatistics(false);
+        m_filter->find()->setFocus();
+        m_filter->find()->selectAll();
+    });
+    shortcut(QKeySequence::Print, this, [this] { printShown(); });
+    shortcut(QKeySequence::Delete, m_list, [this] { takeBack(); });
+}
+
+void DayBookPage::bookOpened()
+{
+    m_pages->setBook(m_session.path());
+    m_slow->setBook(m_session.path());
+    m_model->clear();
+    m_totals.reset();
+    m_stale = true;
+    if (isVisible())
+        refresh();
+}
+
+void DayBookPage::bookClosing()
+{
+    m_pages->setBook({});
+    m_slow->setBook({});
+}
+
+void DayBookPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    refresh();
+}
+
+// The session changes every minute, and with it nothing but the time: the model looks whether the
+// book has grown.
+void DayBookPage::refresh()
+{
+    if (!m_session.isOpen() || !isVisible())
+        return;
+    m_filter->setToday(localDate(m_session.now()));
+    if (m_stale)
+        applyFilter();
+    else
+        m_model->refresh();
+}
+
+store::DayFilter DayBookPage::shownFilter() const
+{
+    store::DayFilter filter = m_filter->filter();
+    addMeanings(filter, m_session.formulary());
+    return filter;
+}
+
+void DayBookPage::applyFilter()
+{
+    if (!m_session.isOpen())
+        return;
+    m_stale = false;
+    m_keep = m_list->currentIndex().data(DayModel::IdRole).toString();
+    m_totals.reset();
+    m_model->setFilter(shownFilter());
+}
+
+void DayBookPage::pageRead(bool anew)
+{
+    if (!anew)
+        return;
+    const bool nothing = m_model->entriesRead() == 0;
+    m_lists->setCurrentIndex(nothing ? 1 : 0);
+    const bool empty = nothing && m_filter->isOpen();
+    if (m_stack->currentWidget() != m_statistics)
+        m_stack->setCurrentWidget(empty ? m_empty : m_entries);
+    for (QPushButton* button : {m_export, m_print})
+        button->setEnabled(!nothing);
+    int row = m_model->rowOf(m_keep);
+    if (row < 0 && !nothing)
+        row = 1; // below the first day's heading
+    m_list->setCurrentIndex(m_model->index(row));
+    showChosen();
+    readChoices();
+    count();
+    m_statistics->refresh();
+}
+
+// Counting a long book takes a while, and what was counted for another filter helps nobody.
+void DayBookPage::count()
+{
+    const int turn = ++*m_counting;
+    const auto stop = [thread = m_slow.get(), counting = m_counting, turn] {
+        return thread->stopping() || *counting != turn;
+    };
+    showHeader();
+    m_slow->post(
+        [=, this, filter = m_model->filter()](store::SqlStore& store) {
+            const auto totals = store::DayBook(store).count(filter, stop);
+            if (!totals || totals->stopped)
+                return; // the rows themselves have told of a failure
+            QMetaObject::invokeMethod(this, [this, turn, found = *totals] {
+                if (*m_counting != turn)
+                    return;
+                m_totals = found;
+                showHeader();
+            });
+        },
+        [](const Error&) {});
+}
+
+void DayBookPage::readChoices()
+{
+    m_pages->post(
+        [this](store::SqlStore& store) {
+            store::DayBook days(store);
+            const auto bottles = days.bottles(kBottlesOffered);
+            const auto people = days.people();
+            if (!bottles || !people)
+                return; // the rows themselves have told of a failure
+            QMetaObject::invokeMethod(this, [this, bottles = *bottles, people = *people] {
+                m_filter->setBottles(bottles);
+                m_filter->setPeople(people);
+            });
+        },
+        [](const Error&) {});
+}
+
+const store::DayEntry* DayBookPage::chosen() const
+{
+    return m_model->entry(m_list->currentIndex().row());
+}
+
+void DayBookPage::showChosen()
+{
+    const store::DayEntry* entry = chosen();
+    if (!entry || !m_session.isOpen()) {
+        m_detail->setNothing(tr("Choose an entry to see what it was about, or to take it back."));
+        return;
+    }
+    m_keep = QString::fromStdString(entry->event.id);
+    m_detail->setFacts(dayFacts(*entry, m_session, m_wording));
+}
+
+void DayBookPage::showHeader()
+{
+    const bool statistics = m_stack->currentWidget() == m_statistics;
+    m_header->setTitle(statistics ? tr("Statistics") : tr("Day book"));
+    m_toggle->setText(statistics ? tr("En&tries") : tr("&Statistics"));
+    for (QPushButton* button : {m_export, m_print, m_add})
+        button->setVisible(!statistics);
+    QString detail;
+    if (!statistics && m_totals && m_totals->entries > 0) {
+        const QString entries = tr("%Ln entry(s)", nullptr, m_totals->entries);
+        detail = m_filter->isOpen() && m_totals->oldest
+                     ? tr("%1 since %2", "entries, year")
+                           .arg(entries, QString::number(localDate(*m_totals->oldest).year()))
+                     : entries;
+    }
+    m_header->setDetail(detail);
+}
+
+void DayBookPage::showStatistics(bool on)
+{
+    const bool empty = m_model->entriesRead() == 0 && m_filter->isOpen() && !m_model->isWaiting();
+    m_stack->setCurrentWidget(on      ? static_cast<QWidget*>(m_statistics)
+                              : empty ? static_cast<QWidget*>(m_empty)
+                                      : m_entries);
+    showHeader();
+}
+
+void DayBookPage::showBottle(const QString& id, const QString& name)
+{
+    showStatistics(false);
+    m_filter->setBottle(id, name);
+    m_list->setFocus();
+}
+
+void DayBookPage::setWording(const Wording& wording)
+{
+    m_wording = wording;
+    m_filter->setLocale(wording.locale);
+    m_model->setWords(
+        [this](const store::DayEntry& entry) {
+            return dayLine(entry, m_session.formulary(), m_wording);
+        },
+        wording.locale);
+    m_statistics->setWording(wording);
+    if (m_session.isOpen())
+        showChosen();
+}
+
+DialogContext DayBookPage::context() const { return {m_session, m_preferences, m_wording}; }
+
+void DayBookPage::fail(const QString& title, const Error& error)
+{
+    prompts().fail(this, title, errorSentence(error, m_wording));
+}
+
+void DayBookPage::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange)
+        retranslate();
+    QWidget::changeEvent(event);
+}
+
+void DayBookPage::retranslate()
+{
+    m_export->setText(tr("E&xport…"));
+    m_print->setText(tr("&Print…"));
+    m_add->setText(tr("&Add an entry…"));
+    m_list->setAccessibleName(tr("Entries, newest first"));
+    m_empty->setWords(tr("Nothing has happened yet"),
+                      tr("Everything that happens to a bottle is kept here: mixing, film, tests, "
+                         "notes, discarding. Mix a batch first; its entry will be the first."));
+    m_mixFirst->setText(tr("Mix a batch…"));
+    m_none->setWords(tr("No entry is like that"),
+                     tr("Nothing in the book fits all that is chosen above. Let go of one of it: "
+                        "the words, the period, the bottle or the kind."));
+    m_all->setText(tr("Show everything"));
+    showHeader();
+    if (m_session.isOpen())
+        showChosen();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,116 @@
+// The Day book: everything that happened, newest first, with what the chosen entry was about; and
+// the statistics of the same book behind a button.
+#pragma once
+
+#include <QWidget>
+
+#include "app/daybook/store_thread.h"
+#include "app/dialogs/deed_dialog.h"
+#include "core/store/day_book.h"
+
+#include <memory>
+#include <optional>
+
+class QListView;
+class QPushButton;
+class QStackedWidget;
+
+namespace ullage::app
+{
+
+class DayDetail;
+class DayFilterBar;
+class DayModel;
+class EmptyState;
+class ForgottenDialog;
+class PageHeader;
+class StatisticsPage;
+class TakeBackDialog;
+
+class DayBookPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    /// Both outlive the page.
+    DayBookPage(Session& session, Preferences& preferences, QWidget* parent = nullptr);
+    ~DayBookPage() override;
+
+    void setWording(const Wording& wording);
+    void showStatistics(bool on);
+    /// Shows what happened to one bottle.
+    void showBottle(const QString& id, const QString& name);
+
+    [[nodiscard]] DayFilterBar* filterBar() const { return m_filter; }
+    [[nodiscard]] QListView* list() const { return m_list; }
+    [[nodiscard]] DayModel* model() const { return m_model; }
+    [[nodiscard]] StatisticsPage* statisticsPage() const { return m_statistics; }
+    /// The chosen entry; null for none.
+    [[nodiscard]] const store::DayEntry* chosen() const;
+
+    // What the buttons do; each opens its dialog or asks for its file.
+    void addEntry();
+    void takeBack();
+    void exportShown();
+    void printShown();
+
+signals:
+    /// The book is empty and the user wants to begin.
+    void mixRequested();
+    /// A file was written: rows. For tests and whoever tells of it.
+    void exported(int rows);
+    /// The lines of a print are there, before the preview opens.
+    void printReady(int lines);
+
+protected:
+    void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void build();
+    void connectAll();
+    void retranslate();
+    void bookOpened();
+    void bookClosing();
+    void refresh();
+    void applyFilter();
+    void pageRead(bool anew);
+    void count();
+    void readChoices();
+    void showChosen();
+    void showHeader();
+    void fail(const QString& title, const Error& error);
+    [[nodiscard]] store::DayFilter shownFilter() const;
+    [[nodiscard]] DialogContext context() const;
+
+    Session& m_session;
+    Preferences& m_preferences;
+    Wording m_wording;
+    // For pages as they come into sight, and for what takes longer; gone before what they tell.
+    std::unique_ptr<StoreThread> m_pages;
+    std::unique_ptr<StoreThread> m_slow;
+    std::shared_ptr<std::atomic<int>> m_counting = std::make_shared<std::atomic<int>>(0);
+    std::optional<store::DayTotals> m_totals;
+    bool m_stale = true; ///< to be read when the page is next seen
+    QString m_keep;      ///< event that stays chosen while rows are read anew
+
+    PageHeader* m_header;
+    QPushButton* m_toggle;
+    QPushButton* m_export;
+    QPushButton* m_print;
+    QPushButton* m_add;
+    QStackedWidget* m_stack;
+    QWidget* m_entries;
+    DayFilterBar* m_filter;
+    QStackedWidget* m_lists;
+    QListView* m_list;
+    DayModel* m_model;
+    DayDetail* m_detail;
+    EmptyState* m_empty;
+    QPushButton* m_mixFirst;
+    EmptyState* m_none;
+    QPushButton* m_all;
+    StatisticsPage* m_statistics;
+};
+
+} // namespace ullage::app

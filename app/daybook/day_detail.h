@@ -1,0 +1,61 @@
+// The chosen entry of the day book, with the bottles it went through and the way to take it back.
+#pragma once
+
+#include "app/widgets/card.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QScrollArea;
+
+namespace ullage::app
+{
+
+/// A bottle an entry is about, and what it was then.
+struct DayBottle {
+    QString id;
+    QString name;
+    QString then; ///< "7 films before, time × 1.32"; may be empty
+};
+
+/// All of the chosen entry, worded.
+struct DayFacts {
+    QString heading; ///< "Saturday, 14 November 2026, 18:20"
+    QString title;
+    QString detail;
+    QString taken; ///< "taken back on … by …: why"; empty unless it was
+    QStringList films;
+    std::vector<DayBottle> bottles;
+    std::vector<FactorRow> times; ///< a run's steps, planned and real
+    QString person;               ///< "by Ada"; empty if nobody is named
+    bool bringBack = false;       ///< it is taken back and can be brought back
+};
+
+class DayDetail : public Card
+{
+    Q_OBJECT
+
+public:
+    explicit DayDetail(QWidget* parent = nullptr);
+
+    void setFacts(const DayFacts& facts);
+    /// Words where nothing is chosen.
+    void setNothing(const QString& text);
+
+signals:
+    void takeBackRequested();
+    /// Show all that happened to this bottle.
+    void bottleRequested(const QString& id, const QString& name);
+
+private:
+    void clear();
+    QLabel* addText(const QString& text);
+
+    QScrollArea* m_scroll;
+    QWidget* m_content = nullptr;
+    QVBoxLayout* m_column = nullptr;
+    QPushButton* m_takeBack;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,226 @@
+#include "app/daybook/day_facts.h"
+
+#include "app/daybook/day_words.h"
+#include "app/words/event_words.h"
+#include "app/words/formulary_words.h"
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+#include "core/ledger/run_times.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <map>
+
+namespace ullage::app
+{
+
+using namespace ledger;
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(DayFacts)
+};
+
+QString utf8(const std::string& text) { return QString::fromStdString(text); }
+
+const std::string& runOf(const store::DayEntry& entry)
+{
+    static const std::string none;
+    const auto* run = std::get_if<Processed>(&entry.event.what);
+    return run ? run->run : none;
+}
+
+// The note that keeps the times of a run, if there is one that counts.
+struct TimesNote {
+    std::string event;
+    std::string batch;
+    RunTimes times;
+};
+std::optional<TimesNote> timesNoteOf(const store::DayEntry& entry, Book& book)
+{
+    const std::string& run = runOf(entry);
+    if (run.empty() || entry.baths.empty())
+        return std::nullopt;
+    const std::string& batch = entry.baths.front().batch;
+    const auto events = book.events(batch);
+    if (!events)
+        return std::nullopt;
+    const auto taken = takenBack(*events);
+    for (const Event& event : *events) {
+        const auto* note = std::get_if<Noted>(&event.what);
+        auto times = note ? readTimesNote(note->text) : std::nullopt;
+        if (times && times->run == run && !taken.contains(event.id))
+            return TimesNote{event.id, batch, std::move(*times)};
+    }
+    return std::nullopt;
+}
+
+// What took that note back, if anything did.
+std::optional<TakingBack> voidingOfTimes(const store::DayEntry& entry, Book& book)
+{
+    if (entry.baths.empty())
+        return std::nullopt;
+    const std::string& batch = entry.baths.front().batch;
+    const auto events = book.events(batch);
+    if (!events)
+        return std::nullopt;
+    const auto taken = takenBack(*events);
+    for (const Event& event : *events) {
+        const auto* voided = std::get_if<Voided>(&event.what);
+        if (!voided || taken.contains(event.id))
+            continue;
+        const auto what = std::find_if(events->begin(), events->end(), [&](const Event& other) {
+            return other.id == voided->voids;
+        });
+        const auto* note = what == events->end() ? nullptr : std::get_if<Noted>(&what->what);
+        const auto times = note ? readTimesNote(note->text) : std::nullopt;
+        if (times && times->run == runOf(entry))
+            return TakingBack{event.id, batch};
+    }
+    return std::nullopt;
+}
+
+QString stepName(const std::string& kind)
+{
+    static const std::map<std::string_view, const char*> names{
+        {"pre-wet", QT_TRANSLATE_NOOP("DayFacts", "Pre-wet")},
+        {"develop", QT_TRANSLATE_NOOP("DayFacts", "Develop")},
+        {"pour-back", QT_TRANSLATE_NOOP("DayFacts", "Pour back")},
+        {"water-stop", QT_TRANSLATE_NOOP("DayFacts", "Water stop")},
+        {"acid-stop", QT_TRANSLATE_NOOP("DayFacts", "Acid stop")},
+        {"fix", QT_TRANSLATE_NOOP("DayFacts", "Fix")},
+        {"rinse", QT_TRANSLATE_NOOP("DayFacts", "Rinse")},
+        {"wash-aid", QT_TRANSLATE_NOOP("DayFacts", "Wash aid")},
+        {"wash", QT_TRANSLATE_NOOP("DayFacts", "Wash")},
+        {"fill-and-dump", QT_TRANSLATE_NOOP("DayFacts", "Wash by filling")},
+        {"wetting-agent", QT_TRANSLATE_NOOP("DayFacts", "Wetting agent")},
+    };
+    const auto found = names.find(kind);
+    return found == names.end() ? utf8(kind) : Words::tr(found->second);
+}
+
+// What the bottle had done when the film came, and its time.
+QString thenText(const std::string& event, const Batch& batch, const Wording& wording)
+{
+    chemistry::Films before;
+    for (const LoadDone& load : batch.loads) {
+        if (load.event != event) {
+            before += load.units;
+            continue;
+        }
+        const bool developer = batch.solution->role == formulary::Role::Developer;
+        const QString films = Words::tr("%1 before").arg(filmsText(before, wording));
+        return developer ? Words::tr("%1, time %2", "films before, factor")
+                               .arg(films, factorText(chemistry::wearFactor(batch.solution->wear,
+                                                                            load.wearBefore),
+                                                      wording.locale))
+                         : films;
+    }
+    return {};
+}
+
+DayBottle bottleThen(const std::string& event, const std::string& batch, const std::string& name,
+                     const store::DayEntry& entry, Session& session, const Wording& wording)
+{
+    DayBottle bottle{utf8(batch), utf8(name), {}};
+    // As of now: the other baths of a run may have come a little later than the first.
+    if (const auto then = session.book().batch(batch, std::max(session.now(), entry.event.at))) {
+        bottle.then = thenText(event, *then, wording);
+        const QString solution = utf8(then->solution->name);
+        bottle.then =
+            bottle.then.isEmpty()
+                ? solution
+                : Words::tr("%1; %2", "solution; what it had done").arg(solution, bottle.then);
+    }
+    return bottle;
+}
+
+QString filmLine(const FilmRecord& film, const QLocale& locale)
+{
+    QStringList parts;
+    if (!film.name.empty())
+        parts << utf8(film.name);
+    if (!film.format.empty())
+        parts << filmFormatShort(film.format);
+    if (film.exposureIndex)
+        parts
+            << Words::tr("EI %1", "exposure index").arg(numberText(*film.exposureIndex, 1, locale));
+    if (!film.notes.empty())
+        parts << utf8(film.notes);
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString takenText(const store::DayEntry& entry, chemistry::Instant now, const Wording& wording)
+{
+    const auto& taken = *entry.taken;
+    const QString when = momentText(taken.at, now, wording.locale);
+    const QString why = whyText(taken.why);
+    const QString text = taken.by.empty()
+                             ? Words::tr("Taken back on %1").arg(when)
+                             : Words::tr("Taken back on %1 by %2").arg(when, utf8(taken.by));
+    return why.isEmpty() ? text : Words::tr("%1: %2", "taken back, why").arg(text, why);
+}
+
+} // namespace
+
+DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording& wording)
+{
+    DayFacts facts;
+    const DayLine line = dayLine(entry, session.formulary(), wording);
+    facts.heading = Words::tr("%1, %2", "long date, time")
+                        .arg(dayHeading(localDate(entry.event.at), wording.locale),
+                             dayTime(entry, wording.locale));
+    facts.title = line.title;
+    facts.detail = line.detail;
+    if (const auto* note = std::get_if<Noted>(&entry.event.what))
+        facts.detail = utf8(note->text); // with its line breaks
+    facts.bringBack = entry.taken.has_value();
+    if (entry.taken)
+        facts.taken = takenText(entry, session.now(), wording);
+    if (!entry.event.by.empty())
+        facts.person = Words::tr("by %1", "person").arg(utf8(entry.event.by));
+    for (const FilmRecord& film : entry.films)
+        facts.films << filmLine(film, wording.locale);
+    for (const store::DayBath& bath : entry.baths)
+        facts.bottles.push_back(
+            bottleThen(bath.event, bath.batch, bath.name, entry, session, wording));
+    if (entry.baths.empty() && !entry.event.batch.empty())
+        facts.bottles.push_back(
+            bottleThen(entry.event.id, entry.event.batch, entry.name, entry, session, wording));
+    if (const auto note = timesNoteOf(entry, session.book())) {
+        for (const StepDone& step : note->times.steps)
+            facts.times.push_back({stepName(step.kind),
+                                   Words::tr("%1 → %2", "planned and real time")
+                                       .arg(timeText(step.planned), timeText(step.real)),
+                                   false});
+    }
+    return facts;
+}
+
+std::vector<TakingBack> takingBack(const store::DayEntry& entry, Book& book)
+{
+    std::vector<TakingBack> all;
+    if (entry.taken) {
+        if (entry.baths.empty())
+            all.push_back({entry.taken->voiding, entry.event.batch});
+        for (const store::DayBath& bath : entry.baths)
+            all.push_back({bath.taken->voiding, bath.batch});
+        if (const auto voiding = voidingOfTimes(entry, book))
+            all.push_back(*voiding);
+        return all;
+    }
+    if (entry.baths.empty())
+        all.push_back({entry.event.id, entry.event.batch});
+    for (const store::DayBath& bath : entry.baths) {
+        if (!bath.taken)
+            all.push_back({bath.event, bath.batch});
+    }
+    if (const auto note = timesNoteOf(entry, book))
+        all.push_back({note->event, note->batch});
+    return all;
+}
+
+} // namespace ullage::app

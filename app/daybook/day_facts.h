@@ -1,0 +1,21 @@
+// What is told of the chosen entry, from its row and its bottles as they were then.
+#pragma once
+
+#include "app/daybook/day_detail.h"
+#include "app/daybook/take_back_dialog.h"
+
+#include "core/store/day_book.h"
+
+#include <vector>
+
+namespace ullage::app
+{
+
+/// Reads the bottles of the entry from the session's book.
+DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording& wording);
+
+/// What taking the entry back would void: of a run all its baths and the note of its times; of an
+/// entry that is taken back the voidings, so that it is brought back.
+std::vector<TakingBack> takingBack(const store::DayEntry& entry, ledger::Book& book);
+
+} // namespace ullage::app

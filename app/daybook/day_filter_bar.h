@@ -1,0 +1,76 @@
+// What the day book shows: kinds as chips, a bottle, a person, a period and words.
+#pragma once
+
+#include <QWidget>
+
+#include "app/daybook/day_words.h"
+
+#include <QDate>
+
+#include <vector>
+
+class QButtonGroup;
+class QComboBox;
+class QDateEdit;
+class QLineEdit;
+class QTimer;
+
+namespace ullage::app
+{
+
+class DayFilterBar : public QWidget
+{
+    Q_OBJECT
+
+public:
+    enum class Span { All, Today, Week, Month, Year, LastYear, Between };
+
+    explicit DayFilterBar(QWidget* parent = nullptr);
+
+    /// Today on the user's calendar, which periods count from.
+    void setToday(QDate today);
+    void setLocale(const QLocale& locale);
+    /// Bottles to choose from, newest first; the chosen one stays, even if it is not among them.
+    void setBottles(const std::vector<ledger::BatchState>& bottles);
+    /// People to choose from. Without any there is no such choice.
+    void setPeople(const std::vector<std::string>& people);
+
+    /// Without the meanings of the text (addMeanings()).
+    [[nodiscard]] store::DayFilter filter() const;
+    /// Everything is let through.
+    [[nodiscard]] bool isOpen() const { return filter() == store::DayFilter(); }
+    /// What is let through, in words: "Runs · Dev 14 · This year"; "Everything" for all.
+    [[nodiscard]] QString words() const;
+
+    void setGroup(DayGroup group);
+    void setBottle(const QString& id, const QString& name);
+    void setSpan(Span span);
+    /// Lets everything through.
+    void reset();
+    /// Where to type words.
+    [[nodiscard]] QLineEdit* find() const { return m_find; }
+
+signals:
+    /// Something else is let through; of typing only once it pauses.
+    void changed();
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void retranslate();
+    void showDates();
+    [[nodiscard]] std::pair<QDate, QDate> dates() const; ///< first and last day; invalid for none
+
+    QButtonGroup* m_groups;
+    QComboBox* m_bottle;
+    QComboBox* m_person;
+    QComboBox* m_span;
+    QDateEdit* m_from;
+    QDateEdit* m_until;
+    QLineEdit* m_find;
+    QTimer* m_pause;
+    QDate m_today;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,234 @@
+#include "app/daybook/day_model.h"
+
+#include "app/words/moment_text.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace ullage::app
+{
+
+struct DayModel::Answer {
+    store::DayPage page;
+    std::int64_t lastEntry = 0;
+    bool anew = false;
+    bool same = false; // the book has not grown
+};
+
+DayModel::DayModel(StoreThread& thread, QObject* parent)
+    : QAbstractListModel(parent), m_thread(thread)
+{
+}
+
+void DayModel::setWords(std::function<DayLine(const store::DayEntry&)> words, const QLocale& locale)
+{
+    m_words = std::move(words);
+    m_locale = locale;
+    if (!m_rows.empty())
+        emit dataChanged(index(0), index(rowCount() - 1));
+}
+
+void DayModel::setFilter(const store::DayFilter& filter)
+{
+    m_filter = filter;
+    m_shown = true;
+    ask({}, kPage, -1);
+}
+
+void DayModel::refresh()
+{
+    // What is on its way was asked for before the change; the answer to this comes after it.
+    if (m_shown)
+        ask({}, std::max(kPage, entriesRead()), m_waiting ? -1 : m_lastEntry);
+}
+
+void DayModel::clear()
+{
+    ++*m_generation;
+    m_shown = m_more = m_waiting = false;
+    m_last.reset();
+    m_lastEntry = -1;
+    beginResetModel();
+    m_entries.clear();
+    m_rows.clear();
+    endResetModel();
+}
+
+// Whoever asks next is answered instead: what was asked before gives up.
+void DayModel::ask(const std::optional<store::DayKey>& after, int limit, std::int64_t unless)
+{
+    const int generation = ++*m_generation;
+    m_waiting = true;
+    const auto stop = [thread = &m_thread, current = m_generation, generation] {
+        return thread->stopping() || *current != generation;
+    };
+    const auto fail = [this, generation](const Error& error) {
+        QMetaObject::invokeMethod(this, [this, generation, error] {
+            if (*m_generation != generation)
+                return;
+            m_waiting = false;
+            emit failed(error);
+        });
+    };
+    m_thread.post(
+        [=, this, filter = m_filter](store::SqlStore& store) {
+            if (stop())
+                return;
+            const auto last = store.lastEntry();
+            if (!last)
+                return fail(last.error());
+            Answer answer;
+            answer.lastEntry = *last;
+            answer.anew = !after;
+            answer.same = unless == *last;
+            if (!answer.same) {
+                auto page = store::DayBook(store).page(filter, after, limit, stop);
+                if (!page)
+                    return fail(page.error());
+                answer.page = std::move(*page);
+            }
+            QMetaObject::invokeMethod(
+                this, [this, generation, answer = std::move(answer)] { take(generation, answer); });
+        },
+        fail);
+}
+
+void DayModel::take(int generation, const Answer& answer)
+{
+    if (*m_generation != generation)
+        return;
+    m_waiting = false;
+    if (answer.same)
+        return;
+    // Before the rows: views ask for more as soon as they are there.
+    m_last = answer.page.last;
+    m_more = answer.page.more;
+    if (answer.anew) {
+        m_lastEntry = answer.lastEntry;
+        beginResetModel();
+        m_entries = answer.page.entries;
+        m_rows.clear();
+        m_rows = rowsFor(0);
+        endResetModel();
+    } else {
+        append(answer.page.entries);
+    }
+    emit read(answer.anew);
+}
+
+std::vector<DayModel::Row> DayModel::rowsFor(std::size_t from) const
+{
+    std::vector<Row> rows;
+    QDate day = m_rows.empty() ? QDate() : m_rows.back().day;
+    for (std::size_t i = from; i < m_entries.size(); ++i) {
+        const QDate its = localDate(m_entries[i].event.at);
+        if (its != day)
+            rows.push_back({its, -1});
+        day = its;
+        rows.push_back({its, static_cast<int>(i)});
+    }
+    return rows;
+}
+
+void DayModel::append(std::vector<store::DayEntry> entries)
+{
+    if (entries.empty())
+        return;
+    const std::size_t from = m_entries.size();
+    std::move(entries.begin(), entries.end(), std::back_inserter(m_entries));
+    const std::vector<Row> rows = rowsFor(from);
+    const int first = rowCount();
+    beginInsertRows({}, first, first + static_cast<int>(rows.size()) - 1);
+    m_rows.insert(m_rows.end(), rows.begin(), rows.end());
+    endInsertRows();
+}
+
+const store::DayEntry* DayModel::entry(int row) const
+{
+    if (row < 0 || row >= rowCount())
+        return nullptr;
+    const int which = m_rows[static_cast<std::size_t>(row)].entry;
+    return which < 0 ? nullptr : &m_entries[static_cast<std::size_t>(which)];
+}
+
+int DayModel::rowOf(const QString& event) const
+{
+    const std::string id = event.toStdString();
+    const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& row) {
+        return row.entry >= 0 && m_entries[static_cast<std::size_t>(row.entry)].event.id == id;
+    });
+    return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
+}
+
+int DayModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+QVariant DayModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !m_words)
+        return {};
+    const store::DayEntry* one = entry(index.row());
+    if (!one) {
+        const QDate day = m_rows[static_cast<std::size_t>(index.row())].day;
+        if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
+            return dayHeading(day, m_locale);
+        return role == IsDayRole ? QVariant(true) : QVariant();
+    }
+    switch (role) {
+    case Qt::DisplayRole:
+        return m_words(*one).title;
+    case Qt::AccessibleTextRole:
+        return daySentence(*one, m_words(*one), m_locale);
+    case IsDayRole:
+        return false;
+    case GroupRole:
+        return static_cast<int>(groupOf(one->event));
+    case TimeRole:
+        return dayTime(*one, m_locale);
+    case DetailRole:
+        return m_words(*one).detail;
+    case TakenRole:
+        return m_words(*one).taken;
+    case PersonRole:
+        return QString::fromStdString(one->event.by);
+    case IdRole:
+        return QString::fromStdString(one->event.id);
+    default:
+        return {};
+    }
+}
+
+Qt::ItemFlags DayModel::flags(const QModelIndex& index) const
+{
+    if (!index.isValid() || !entry(index.row()))
+        return Qt::NoItemFlags; // the keyboard passes over headings
+    return Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+}
+
+QHash<int, QByteArray> DayModel::roleNames() const
+{
+    QHash<int, QByteArray> names = QAbstractListModel::roleNames();
+    names.insert({{IsDayRole, "isDay"},
+                  {GroupRole, "group"},
+                  {TimeRole, "time"},
+                  {DetailRole, "detail"},
+                  {TakenRole, "taken"},
+                  {PersonRole, "person"},
+                  {IdRole, "event"}});
+    return names;
+}
+
+bool DayModel::canFetchMore(const QModelIndex& parent) const
+{
+    return !parent.isValid() && m_more && !m_waiting;
+}
+
+void DayModel::fetchMore(const QModelIndex& parent)
+{
+    if (canFetchMore(parent))
+        ask(m_last, kPage, -1);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,94 @@
+// The rows of the day book: a heading for each day and its entries, newest first, read from the
+// store page by page as they come into sight. The window's thread never waits for the store.
+#pragma once
+
+#include <QAbstractListModel>
+
+#include "app/daybook/day_words.h"
+#include "app/daybook/store_thread.h"
+
+#include <functional>
+#include <memory>
+#include <vector>
+
+namespace ullage::app
+{
+
+class DayModel : public QAbstractListModel
+{
+    Q_OBJECT
+
+public:
+    /// Raw values; Qt::DisplayRole is the heading or the title.
+    enum Role {
+        IsDayRole = Qt::UserRole + 1, ///< a heading
+        GroupRole,                    ///< DayGroup as int
+        TimeRole,
+        DetailRole,
+        TakenRole, ///< "taken back: …", empty unless it was
+        PersonRole,
+        IdRole, ///< of the event
+    };
+
+    /// `thread` must outlive all jobs it was given, and be gone before the model is.
+    explicit DayModel(StoreThread& thread, QObject* parent = nullptr);
+
+    /// How rows are worded; tells the views that all words changed.
+    void setWords(std::function<DayLine(const store::DayEntry&)> words, const QLocale& locale);
+    /// Shows what this lets through, from the newest on.
+    void setFilter(const store::DayFilter& filter);
+    [[nodiscard]] const store::DayFilter& filter() const { return m_filter; }
+    /// Reads again what is shown, if the book has grown since.
+    void refresh();
+    /// Shows nothing, until setFilter().
+    void clear();
+
+    /// Null for a heading.
+    [[nodiscard]] const store::DayEntry* entry(int row) const;
+    /// The row of an event among those read, -1 if it is not.
+    [[nodiscard]] int rowOf(const QString& event) const;
+    [[nodiscard]] int entriesRead() const { return static_cast<int>(m_entries.size()); }
+    /// The first page has not come yet.
+    [[nodiscard]] bool isWaiting() const { return m_waiting; }
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    [[nodiscard]] bool canFetchMore(const QModelIndex& parent) const override;
+    void fetchMore(const QModelIndex& parent) override;
+
+    static constexpr int kPage = 200;
+
+signals:
+    /// A page has come; after a change of filter or a refresh all of it is new.
+    void read(bool anew);
+    void failed(const ullage::Error& error);
+
+private:
+    struct Row {
+        QDate day;
+        int entry = -1; ///< none for a heading
+    };
+    struct Answer;
+
+    void ask(const std::optional<store::DayKey>& after, int limit, std::int64_t unless);
+    void take(int generation, const Answer& answer);
+    void append(std::vector<store::DayEntry> entries);
+    [[nodiscard]] std::vector<Row> rowsFor(std::size_t from) const;
+
+    StoreThread& m_thread;
+    std::function<DayLine(const store::DayEntry&)> m_words;
+    QLocale m_locale;
+    store::DayFilter m_filter;
+    std::vector<store::DayEntry> m_entries;
+    std::vector<Row> m_rows;
+    std::optional<store::DayKey> m_last;
+    std::int64_t m_lastEntry = -1; ///< of the book, when the rows were read
+    bool m_more = false;
+    bool m_waiting = false;
+    bool m_shown = false; ///< a filter was set
+    std::shared_ptr<std::atomic<int>> m_generation = std::make_shared<std::atomic<int>>(0);
+};
+
+} // namespace ullage::app

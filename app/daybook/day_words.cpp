@@ -1,0 +1,176 @@
+#include "app/daybook/day_words.h"
+
+#include "app/words/event_words.h"
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+using namespace ledger;
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(DayBook)
+};
+
+QString utf8(const std::string& text) { return QString::fromStdString(text); }
+
+QString dot() { return QStringLiteral(" · "); }
+
+DayLine runLine(const store::DayEntry& entry, const Processed& run, const Wording& wording)
+{
+    DayLine line;
+    line.title = Words::tr("Run · %1", "film").arg(loadText(run.load, wording.locale));
+    QStringList bottles;
+    for (const store::DayBath& bath : entry.baths) {
+        const QString name = utf8(bath.name);
+        bottles << (bath.taken && !entry.taken ? Words::tr("%1 (taken back)").arg(name) : name);
+    }
+    if (bottles.isEmpty())
+        bottles << utf8(entry.name);
+    QStringList parts{bottles.join(QStringLiteral(", "))};
+    if (run.used)
+        parts << Words::tr("%1 used").arg(volumeText(*run.used, wording));
+    if (run.oneShot)
+        parts << Words::tr("one-shot");
+    else if (run.lost.value() > 0)
+        parts << Words::tr("%1 lost").arg(volumeText(run.lost, wording));
+    for (const FilmRecord& film : entry.films) {
+        if (!film.name.empty())
+            parts << utf8(film.name);
+    }
+    line.detail = parts.join(dot());
+    return line;
+}
+
+} // namespace
+
+QString dayGroupName(DayGroup group)
+{
+    switch (group) {
+    case DayGroup::Everything:
+        return Words::tr("Everything");
+    case DayGroup::Runs:
+        return Words::tr("Runs");
+    case DayGroup::Mixing:
+        return Words::tr("Mixing");
+    case DayGroup::Tests:
+        return Words::tr("Tests");
+    case DayGroup::Discards:
+        return Words::tr("Discards");
+    case DayGroup::Notes:
+        break;
+    }
+    return Words::tr("Notes");
+}
+
+std::vector<std::string> kindsOf(DayGroup group)
+{
+    switch (group) {
+    case DayGroup::Everything:
+        return {};
+    case DayGroup::Runs:
+        return {"processed"};
+    case DayGroup::Mixing:
+        return {"mixed", "topped-up", "dissolved", "opened-packet"};
+    case DayGroup::Tests:
+        return {"clearing-test", "strip-test", "looked", "contaminated"};
+    case DayGroup::Discards:
+        return {"discarded", "drawn"};
+    case DayGroup::Notes:
+        break;
+    }
+    return {"noted"};
+}
+
+DayGroup groupOf(const Event& event)
+{
+    for (int i = 1; i < kDayGroups; ++i) {
+        const auto group = static_cast<DayGroup>(i);
+        const auto kinds = kindsOf(group);
+        if (std::find(kinds.begin(), kinds.end(), event.kind()) != kinds.end())
+            return group;
+    }
+    return DayGroup::Everything;
+}
+
+DayLine dayLine(const store::DayEntry& entry, const formulary::Formulary& formulary,
+                const Wording& wording)
+{
+    const Event& event = entry.event;
+    DayLine line;
+    if (const auto* run = std::get_if<Processed>(&event.what)) {
+        line = runLine(entry, *run, wording);
+    } else {
+        const QString kind = eventKindName(event);
+        line.title = entry.name.empty()
+                         ? kind
+                         : Words::tr("%1, %2", "kind of entry, bottle").arg(kind, utf8(entry.name));
+        line.detail = eventText(event, formulary, wording);
+        if (line.detail == kind)
+            line.detail.clear();
+        line.detail.replace(u'\n', u' ');
+    }
+    if (entry.taken) {
+        const QString why = whyText(entry.taken->why);
+        line.taken = why.isEmpty() ? Words::tr("taken back") : Words::tr("taken back: %1").arg(why);
+    }
+    return line;
+}
+
+QString dayHeading(QDate day, const QLocale& locale)
+{
+    return locale.toString(day, QLocale::LongFormat);
+}
+
+QString dayTime(const store::DayEntry& entry, const QLocale& locale)
+{
+    return locale.toString(localTime(entry.event.at).time(), QLocale::ShortFormat);
+}
+
+QString daySentence(const store::DayEntry& entry, const DayLine& line, const QLocale& locale)
+{
+    QStringList parts{dayTime(entry, locale), line.title};
+    for (const QString& part : {line.detail, line.taken, utf8(entry.event.by)}) {
+        if (!part.isEmpty())
+            parts << part;
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+void addMeanings(store::DayFilter& filter, const formulary::Formulary& formulary)
+{
+    filter.textKinds.clear();
+    filter.textSolutions.clear();
+    if (filter.text.empty())
+        return;
+    const QString text = utf8(filter.text);
+    const auto means = [&](const QString& word) {
+        return word.contains(text, Qt::CaseInsensitive);
+    };
+    // One event of every kind, to ask each for its name.
+    const auto ask = [&]<std::size_t... kind>(std::index_sequence<kind...>)
+    {
+        const auto one = [&](const Event& event) {
+            const bool run = std::holds_alternative<Processed>(event.what);
+            if (!std::holds_alternative<Voided>(event.what) &&
+                means(run ? Words::tr("Run · %1", "film").arg(QString()) : eventKindName(event)))
+                filter.textKinds.emplace_back(event.kind());
+        };
+        (one(Event{{}, {}, {}, std::variant_alternative_t<kind, Happening>{}, {}}), ...);
+    };
+    ask(std::make_index_sequence<std::variant_size_v<Happening>>());
+    for (const auto& solution : formulary.solutions()) {
+        if (means(utf8(solution->name)))
+            filter.textSolutions.push_back(solution->id);
+    }
+}
+
+} // namespace ullage::app

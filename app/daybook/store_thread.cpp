@@ -1,0 +1,52 @@
+#include "app/daybook/store_thread.h"
+
+namespace ullage::app
+{
+
+StoreThread::StoreThread() : m_worker(std::make_unique<QObject>())
+{
+    m_worker->moveToThread(&m_thread);
+    m_thread.start();
+}
+
+StoreThread::~StoreThread()
+{
+    setBook({});
+    m_thread.quit();
+    m_thread.wait();
+}
+
+void StoreThread::setBook(const QString& path)
+{
+    m_stopping = true;
+    QMetaObject::invokeMethod(
+        m_worker.get(),
+        [this, path] {
+            m_store.reset(); // a connection is closed where it was opened
+            m_path = path;
+        },
+        Qt::BlockingQueuedConnection);
+    m_stopping = false;
+}
+
+void StoreThread::post(Job job, Failed failed)
+{
+    QMetaObject::invokeMethod(
+        m_worker.get(),
+        [this, job = std::move(job), failed = std::move(failed)] {
+            if (m_stopping || m_path.isEmpty())
+                return;
+            if (!m_store) {
+                auto opened = store::SqlStore::open(m_path, {.access = store::Access::Read});
+                if (!opened) {
+                    failed(opened.error());
+                    return;
+                }
+                m_store = std::move(*opened);
+            }
+            job(*m_store);
+        },
+        Qt::QueuedConnection);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,47 @@
+// A thread with a connection of its own to the open book, for reading what may take a while.
+//
+// Jobs run one after another. What they find they hand to the window's thread themselves.
+#pragma once
+
+#include <QThread>
+
+#include "core/store/sql_store.h"
+
+#include <QString>
+
+#include <atomic>
+#include <functional>
+#include <memory>
+
+namespace ullage::app
+{
+
+class StoreThread
+{
+public:
+    using Job = std::function<void(store::SqlStore&)>;
+    using Failed = std::function<void(const Error&)>;
+
+    StoreThread();
+    /// Waits for the job in hand, after asking it to stop.
+    ~StoreThread();
+    StoreThread(const StoreThread&) = delete;
+    StoreThread& operator=(const StoreThread&) = delete;
+
+    /// Lets go of the book before and reads this one from now on. Waits as the destructor does, so
+    /// that nothing holds the old file when it returns. Empty for none: jobs are then dropped.
+    void setBook(const QString& path);
+    /// `job` and `failed` (the book cannot be read) are called on the thread.
+    void post(Job job, Failed failed);
+    /// For jobs: whether to give up. Any thread.
+    [[nodiscard]] bool stopping() const { return m_stopping; }
+
+private:
+    QThread m_thread;
+    std::unique_ptr<QObject> m_worker; ///< lives on the thread; takes the jobs
+    std::atomic<bool> m_stopping = false;
+    QString m_path;                           ///< used on the thread only
+    std::unique_ptr<store::SqlStore> m_store; ///< used on the thread only
+};
+
+} // namespace ullage::app

@@ -1,0 +1,43 @@
+// Quiet bars beside their words: a name, a bar as long as its value, and the value itself. All of
+// it is in words too, for whoever cannot see the bars.
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+#include <vector>
+
+namespace ullage::app
+{
+
+struct BarRow {
+    QString name;
+    double value = 0; ///< 0 or more
+    QString text;     ///< the value in words
+    bool operator==(const BarRow&) const = default;
+};
+
+class BarRows : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit BarRows(QWidget* parent = nullptr);
+
+    /// At most `kMost` are shown; the caller puts the important ones first.
+    void setRows(const std::vector<BarRow>& rows);
+    [[nodiscard]] const std::vector<BarRow>& rows() const { return m_rows; }
+
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+    static constexpr std::size_t kMost = 8;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    std::vector<BarRow> m_rows;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,240 @@
+#include "app/statistics/statistics_page.h"
+
+#include "app/charts/chart.h"
+#include "app/statistics/statistics_words.h"
+#include "app/widgets/card.h"
+#include "app/widgets/theme.h"
+#include "app/words/moment_text.h"
+#include "core/store/statistics_reader.h"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QGridLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kTellEvery = 50; // batches between two signs of progress
+
+chemistry::Instant startOf(QDate day) { return instantOf(day.startOfDay()); }
+
+} // namespace
+
+StatisticsPage::StatisticsPage(Session& session, StoreThread& thread, QWidget* parent)
+    : QWidget(parent), m_session(session), m_thread(thread), m_span(new QComboBox(this)),
+      m_progress(new QProgressBar(this)), m_stack(new QStackedWidget(this)),
+      m_empty(new EmptyState({}, {}, this)), m_filmsCard(new Card({}, this)),
+      m_films(makeChartView(m_filmsCard)), m_summary(new QLabel(m_filmsCard))
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kGap);
+    for (int i = 0; i <= static_cast<int>(Span::All); ++i)
+        m_span->addItem(QString());
+    row->addWidget(m_span);
+    m_progress->setFixedWidth(180);
+    m_progress->hide();
+    row->addWidget(m_progress);
+    row->addStretch(1);
+    column->addLayout(row);
+    column->addWidget(m_stack, 1);
+
+    auto* page = new QWidget;
+    page->setAutoFillBackground(false);
+    auto* grid = new QGridLayout(page);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(Space::kGap);
+    m_films->setMinimumHeight(210);
+    setTone(m_summary, Tone::Quiet);
+    m_filmsCard->body()->addWidget(m_films, 1);
+    m_filmsCard->body()->addWidget(m_summary);
+    m_solutions = addBars();
+    m_lives = addBars();
+    m_ends = addBars();
+    m_costs = addBars();
+    grid->addWidget(m_filmsCard, 0, 0, 1, 2);
+    grid->addWidget(m_solutions.card, 1, 0);
+    grid->addWidget(m_lives.card, 1, 1);
+    grid->addWidget(m_ends.card, 2, 0);
+    grid->addWidget(m_costs.card, 2, 1);
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
+    grid->setRowStretch(0, 1);
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(page);
+    page->setAutoFillBackground(false);
+    scroll->viewport()->setAutoFillBackground(false);
+    m_stack->addWidget(scroll);
+    m_stack->addWidget(m_empty);
+    connect(m_span, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
+    retranslate();
+}
+
+StatisticsPage::Bars StatisticsPage::addBars()
+{
+    Bars bars{new Card({}, this), nullptr, nullptr};
+    bars.rows = new BarRows(bars.card);
+    bars.none = new QLabel(bars.card);
+    bars.none->setWordWrap(true);
+    setTone(bars.none, Tone::Quiet);
+    bars.card->body()->addWidget(bars.rows);
+    bars.card->body()->addWidget(bars.none);
+    bars.card->body()->addStretch(1);
+    return bars;
+}
+
+void StatisticsPage::setWording(const Wording& wording)
+{
+    m_wording = wording;
+    showAll();
+}
+
+void StatisticsPage::setSpan(Span span) { m_span->setCurrentIndex(static_cast<int>(span)); }
+
+ledger::Period StatisticsPage::period() const
+{
+    const QDate today = localDate(m_session.now());
+    const QDate thisMonth(today.year(), today.month(), 1);
+    const QDate thisYear(today.year(), 1, 1);
+    switch (static_cast<Span>(m_span->currentIndex())) {
+    case Span::TwelveMonths:
+        return {startOf(thisMonth.addMonths(-11)), {}};
+    case Span::Year:
+        return {startOf(thisYear), {}};
+    case Span::LastYear:
+        return {startOf(thisYear.addYears(-1)), startOf(thisYear)};
+    case Span::All:
+        break;
+    }
+    return {};
+}
+
+void StatisticsPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (m_stale)
+        refresh();
+}
+
+void StatisticsPage::refresh()
+{
+    m_stale = !isVisible();
+    if (m_stale || !m_session.isOpen())
+        return;
+    const int generation = ++*m_generation;
+    const auto current = m_generation;
+    store::StatisticsRequest request;
+    request.period = period();
+    request.now = m_session.now();
+    request.monthOf = localMonth;
+    request.progress = [this, generation, current, thread = &m_thread](int done, int all) {
+        if (thread->stopping() || *current != generation)
+            return false;
+        if (done % kTellEvery == 0)
+            QMetaObject::invokeMethod(this, [this, generation, current, done, all] {
+                if (*current != generation)
+                    return;
+                m_progress->setRange(0, all);
+                m_progress->setValue(done);
+                m_progress->show();
+            });
+        return true;
+    };
+    const auto fail = [this, generation, current](const Error& error) {
+        QMetaObject::invokeMethod(this, [this, generation, current, error] {
+            if (*current == generation)
+                emit failed(error);
+        });
+    };
+    m_thread.post(
+        [=, this](store::SqlStore& store) {
+            if (*current != generation)
+                return;
+            const auto read = store::readStatistics(store, request);
+            if (!read)
+                return fail(read.error());
+            if (*read)
+                QMetaObject::invokeMethod(
+                    this, [this, generation, found = *read] { take(generation, found); });
+        },
+        fail);
+}
+
+void StatisticsPage::take(int generation, const std::optional<ledger::Statistics>& statistics)
+{
+    if (*m_generation != generation)
+        return;
+    m_progress->hide();
+    m_statistics = statistics;
+    showAll();
+}
+
+void StatisticsPage::showBars(const Bars& bars, const QString& title,
+                              const std::vector<BarRow>& rows, const QString& none)
+{
+    bars.card->setTitle(title);
+    bars.rows->setRows(rows);
+    bars.rows->setVisible(!rows.empty());
+    bars.none->setText(none);
+    bars.none->setVisible(rows.empty());
+}
+
+void StatisticsPage::showAll()
+{
+    if (!m_statistics || !m_session.isOpen())
+        return;
+    const auto& formulary = m_session.formulary();
+    const ledger::Statistics& so = *m_statistics;
+    const bool nothing = so.solutions.empty();
+    m_stack->setCurrentIndex(nothing ? 1 : 0);
+    if (nothing)
+        return;
+    const ChartSpec films = filmsChart(so, m_wording);
+    m_filmsCard->setTitle(films.title);
+    m_films->setChart(films);
+    m_films->setVisible(!so.months.empty());
+    m_summary->setText(so.months.empty() ? tr("No film was developed in this period.")
+                                         : films.summary);
+    showBars(m_solutions, tr("Films by solution"), filmRows(so, formulary, m_wording),
+             tr("No film in this period."));
+    showBars(m_lives, tr("How long bottles lasted, from mixing to their end"),
+             lifeRows(so, formulary, m_wording), tr("No bottle ended in this period."));
+    showBars(m_ends, tr("Why bottles ended"), endRows(so, m_wording),
+             tr("No bottle ended in this period."));
+    showBars(m_costs, tr("Chemistry for one film"), costRows(so, formulary, m_wording),
+             tr("Not known: no bottle that ended in this period came from a packet with a price."));
+}
+
+void StatisticsPage::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange)
+        retranslate();
+    QWidget::changeEvent(event);
+}
+
+void StatisticsPage::retranslate()
+{
+    const QStringList spans{tr("Last 12 months"), tr("This year"), tr("Last year"), tr("All time")};
+    for (int i = 0; i < spans.size(); ++i)
+        m_span->setItemText(i, spans[i]);
+    m_span->setAccessibleName(tr("Period"));
+    m_progress->setAccessibleName(tr("Reckoning"));
+    m_empty->setWords(tr("Nothing to count yet"),
+                      tr("Once film has gone through a bottle, or a bottle has ended, this page "
+                         "shows films by month and solution, how long bottles lasted, why they "
+                         "ended and what a film cost. Try a longer period, or run film first."));
+    showAll();
+}
+
+} // namespace ullage::app

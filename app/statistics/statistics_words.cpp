@@ -1,0 +1,172 @@
+#include "app/statistics/statistics_words.h"
+
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace ullage::app
+{
+
+using namespace ledger;
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Statistics)
+};
+
+constexpr std::size_t kMostMonths = 36;
+
+QString nameOf(const std::string& solution, const formulary::Formulary& formulary)
+{
+    const auto found = formulary.solution(solution);
+    return QString::fromStdString(found ? found->name : solution);
+}
+
+QString monthName(std::chrono::year_month month, bool first, const QLocale& locale)
+{
+    const int number = static_cast<int>(static_cast<unsigned>(month.month()));
+    const QString name = locale.standaloneMonthName(number, QLocale::ShortFormat);
+    return first || number == 1
+               ? Words::tr("%1 %2", "month, year").arg(name).arg(static_cast<int>(month.year()))
+               : name;
+}
+
+QString causeName(EndCause cause)
+{
+    switch (cause) {
+    case EndCause::Films:
+        return Words::tr("Spent by film");
+    case EndCause::Time:
+        return Words::tr("Spent by time");
+    case EndCause::Test:
+        return Words::tr("Failed a test");
+    case EndCause::Accident:
+        return Words::tr("Accident");
+    case EndCause::Early:
+        break;
+    }
+    return Words::tr("Still good");
+}
+
+} // namespace
+
+std::chrono::year_month localMonth(chemistry::Instant at)
+{
+    const QDate date = localDate(at);
+    return std::chrono::year(date.year()) / std::chrono::month(static_cast<unsigned>(date.month()));
+}
+
+ChartSpec filmsChart(const Statistics& statistics, const Wording& wording)
+{
+    ChartSpec spec;
+    const bool years = statistics.months.size() > kMostMonths;
+    spec.title = years ? Words::tr("Films developed, by year") : Words::tr("Films developed");
+    spec.x = ChartX::Categories;
+    spec.xName = years ? Words::tr("year") : Words::tr("month");
+    spec.y = ChartY::Number;
+    spec.yText = [wording](double films) { return filmsText(chemistry::Films(films), wording); };
+    ChartSeries series{.name = Words::tr("films"),
+                       .kind = SeriesKind::Bars,
+                       .ink = ChartInk::Films,
+                       .inLegend = false};
+    std::map<int, double> byYear;
+    double most = 0;
+    for (const MonthFilms& month : statistics.months) {
+        const double films = month.films.value();
+        byYear[static_cast<int>(month.month.year())] += films;
+        if (years)
+            continue;
+        const bool first = spec.categories.isEmpty();
+        spec.categories << monthName(month.month, first, wording.locale);
+        series.points.emplace_back(static_cast<double>(series.points.size()), films);
+        most = std::max(most, films);
+    }
+    if (years) {
+        for (const auto& [year, films] : byYear) {
+            spec.categories << QString::number(year);
+            series.points.emplace_back(static_cast<double>(series.points.size()), films);
+            most = std::max(most, films);
+        }
+    }
+    const double count = static_cast<double>(std::max<std::size_t>(1, series.points.size()));
+    const QString all = filmsText(statistics.developed, wording);
+    const QString mean = numberText(statistics.developed.value() / count, 1, wording.locale);
+    spec.summary = years ? Words::tr("%1, %2 a year.").arg(all, mean)
+                         : Words::tr("%1, %2 a month.").arg(all, mean);
+    spec.series = {series};
+    return spec;
+}
+
+std::vector<BarRow> filmRows(const Statistics& statistics, const formulary::Formulary& formulary,
+                             const Wording& wording)
+{
+    std::vector<BarRow> rows;
+    for (const SolutionStatistics& one : statistics.solutions) {
+        if (one.films > chemistry::Films(0))
+            rows.push_back({nameOf(one.solution, formulary), one.films.value(),
+                            filmsText(one.films, wording)});
+    }
+    return rows;
+}
+
+std::vector<BarRow> lifeRows(const Statistics& statistics, const formulary::Formulary& formulary,
+                             const Wording& wording)
+{
+    std::vector<BarRow> rows;
+    for (const SolutionStatistics& one : statistics.solutions) {
+        if (one.ended == 0)
+            continue;
+        const int days = static_cast<int>(std::lround(one.meanLife.value()));
+        const QString life = Words::tr("%Ln day(s)", nullptr, days);
+        const QString of = Words::tr("%Ln bottle(s)", nullptr, one.ended);
+        const QString each =
+            Words::tr("%1 films each").arg(numberText(one.meanFilms.value(), 1, wording.locale));
+        rows.push_back({nameOf(one.solution, formulary), one.meanLife.value(),
+                        Words::tr("%1 · %2 · %3", "life, bottles, films").arg(life, of, each)});
+    }
+    std::stable_sort(rows.begin(), rows.end(),
+                     [](const BarRow& a, const BarRow& b) { return a.value > b.value; });
+    return rows;
+}
+
+std::vector<BarRow> endRows(const Statistics& statistics, const Wording& wording)
+{
+    std::vector<BarRow> rows;
+    int all = 0;
+    for (const int count : statistics.ends)
+        all += count;
+    for (std::size_t i = 0; all > 0 && i < kEndCauses; ++i) {
+        const int count = statistics.ends[i];
+        rows.push_back({causeName(static_cast<EndCause>(i)), static_cast<double>(count),
+                        Words::tr("%1 · %2", "bottles, share")
+                            .arg(Words::tr("%Ln bottle(s)", nullptr, count),
+                                 percentText(static_cast<double>(count) / all, wording.locale))});
+    }
+    return rows;
+}
+
+std::vector<BarRow> costRows(const Statistics& statistics, const formulary::Formulary& formulary,
+                             const Wording& wording)
+{
+    std::vector<BarRow> rows;
+    for (const CostPerFilm& cost : statistics.costs) {
+        const QString amount = wording.locale.toString(cost.perFilm, 'f', 2);
+        const QString currency = QString::fromStdString(cost.currency);
+        const QString text = currency.isEmpty()
+                                 ? amount
+                                 : Words::tr("%1 %2", "amount, currency").arg(amount, currency);
+        rows.push_back({nameOf(cost.solution, formulary), cost.perFilm,
+                        Words::tr("%1 · %2", "cost, bottles")
+                            .arg(text, Words::tr("%Ln bottle(s)", nullptr, cost.batches))});
+    }
+    return rows;
+}
+
+} // namespace ullage::app

@@ -1,0 +1,198 @@
+// What is written and printed is what is shown, row by row, whatever is shown.
+#include "tests/app/daybook/day_driver.h"
+
+#include "app/daybook/day_print.h"
+#include "app/widgets/prompts.h"
+#include "core/store/journal_codec.h"
+
+#include <QPdfWriter>
+#include <QPrintPreviewDialog>
+#include <QSignalSpy>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+class DayExport : public testing::Test
+{
+protected:
+    DayExport() : force(asked)
+    {
+        desk.pass(-30);
+        dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+        fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix, \"1\"");
+        desk.pass(3);
+        const auto done = desk.session().doing([&](ledger::Book& book) {
+            return book.process({.load = {.films = {{"120", 2}}},
+                                 .baths = {{dev, {}, {}, false, {}}, {fix, {}, {}, false, {}}},
+                                 .films = {{.format = "120", .name = "Harbour"}},
+                                 .times = {}},
+                                desk.now());
+        });
+        EXPECT_TRUE(done);
+        for (int i = 0; i < 250; ++i) { // more than a page
+            desk.passMinutes(60);
+            desk.record(dev, ledger::Noted{"note " + std::to_string(i)});
+        }
+        EXPECT_TRUE(desk.session().undo());
+    }
+
+    QByteArray written(PageOn& on, const QString& name)
+    {
+        QSignalSpy done(&on.page, &DayBookPage::exported);
+        asked.answer(desk.file(name));
+        on.page.exportShown();
+        waitFor([&] { return done.count() == 1; });
+        QFile file(desk.file(name));
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        return file.readAll();
+    }
+    // Titles of everything, read to the end.
+    static QStringList all(PageOn& on)
+    {
+        while (on.page.model()->canFetchMore({})) {
+            on.page.model()->fetchMore({});
+            waitFor([&] { return !on.page.model()->isWaiting(); });
+        }
+        QStringList found;
+        for (int row = 0; row < on.page.model()->rowCount(); ++row) {
+            if (on.page.model()->entry(row))
+                found << on.page.model()->index(row).data().toString();
+        }
+        return found;
+    }
+    // The second column of a CSV whose first has no commas.
+    static QStringList titlesOf(const QByteArray& csv)
+    {
+        QStringList found;
+        auto lines = QString::fromUtf8(csv).split("\r\n");
+        EXPECT_EQ(lines.takeFirst(), "at,what,bottles,detail,by,taken_back");
+        EXPECT_EQ(lines.takeLast(), QString());
+        for (const QString& line : lines) {
+            const QString rest = line.mid(line.indexOf(',') + 1);
+            found << (rest.startsWith('"')
+                          ? rest.mid(1, rest.indexOf("\",") - 1).replace("\"\"", "\"")
+                          : rest.left(rest.indexOf(',')));
+        }
+        return found;
+    }
+
+    Desk desk;
+    std::string dev;
+    std::string fix;
+    ScriptedPrompts asked;
+    PromptsInForce force;
+};
+
+} // namespace
+
+TEST_F(DayExport, CsvHasEveryRowThatIsShownAndNoOther)
+{
+    PageOn on(desk);
+    EXPECT_EQ(on.page.model()->entriesRead(), DayModel::kPage);
+    const QStringList csv = titlesOf(written(on, "all.csv"));
+    EXPECT_EQ(csv.size(), 253) << "also what was not scrolled into sight";
+    EXPECT_EQ(csv, all(on));
+    EXPECT_TRUE(csv.contains("Mixed, Fix, \"1\""));
+
+    on.page.filterBar()->setGroup(DayGroup::Runs);
+    on.settle();
+    const QByteArray runs = written(on, "runs.csv");
+    EXPECT_EQ(titlesOf(runs), all(on));
+    EXPECT_TRUE(runs.contains("\"Dev 1, Fix, \"\"1\"\"\"")) << runs.toStdString();
+    on.page.filterBar()->reset();
+    on.page.filterBar()->find()->setText("note 24");
+    QTest::keyClick(on.page.filterBar()->find(), Qt::Key_Return);
+    on.settle();
+    EXPECT_EQ(titlesOf(written(on, "found.csv")), all(on));
+    QSignalSpy done(&on.page, &DayBookPage::exported);
+    asked.answer(desk.file("no-ending"));
+    on.page.exportShown();
+    waitFor([&] { return done.count() == 1; });
+    EXPECT_TRUE(QFile::exists(desk.file("no-ending.csv")));
+}
+
+TEST_F(DayExport, AJournalHasTheLinesOfWhatIsShown)
+{
+    PageOn on(desk);
+    on.page.filterBar()->setGroup(DayGroup::Runs);
+    on.settle();
+    const QByteArray text = written(on, "runs.jsonl");
+    const QByteArray whole = desk.journal();
+    QByteArrayList lines = text.split('\n');
+    EXPECT_EQ(lines.takeFirst(), store::defaultHeader());
+    EXPECT_EQ(lines.takeLast(), QByteArray());
+    ASSERT_EQ(lines.size(), 3) << "two baths and a film";
+    for (const QByteArray& line : lines)
+        EXPECT_TRUE(whole.contains(line + '\n'));
+    on.page.filterBar()->setGroup(DayGroup::Notes);
+    on.settle();
+    const QByteArray notes = written(on, "notes.jsonl");
+    EXPECT_EQ(notes.count("\"noted\""), 250);
+    EXPECT_EQ(notes.count("\"voided\""), 1) << "what was taken back says so";
+}
+
+TEST_F(DayExport, NothingIsWrittenWhereItCannotBe)
+{
+    PageOn on(desk);
+    asked.answer(desk.file("no/such/folder.csv"));
+    on.page.exportShown();
+    waitFor([&] { return asked.asked().size() == 2; }); // the question, and what went wrong
+    EXPECT_TRUE(asked.asked()[1].startsWith("Export what is shown|"));
+    on.page.exportShown(); // and going back writes nothing
+    EXPECT_FALSE(QFile::exists(desk.file("folder.csv")));
+}
+
+TEST_F(DayExport, PrintsTheRowsShownAfterAPreview)
+{
+    PageOn on(desk);
+    on.page.filterBar()->setGroup(DayGroup::Mixing);
+    on.settle();
+    QSignalSpy ready(&on.page, &DayBookPage::printReady);
+    on.page.printShown();
+    waitFor([&] { return ready.count() == 1; });
+    EXPECT_EQ(ready[0][0].toInt(), 3) << "a day and two mixings";
+    auto* preview = on.page.findChild<QPrintPreviewDialog*>();
+    ASSERT_NE(preview, nullptr);
+    QTest::qWait(50); // it paints
+    preview->reject();
+    on.settle();
+}
+
+TEST_F(DayExport, PagesHaveEveryLineOnceAndHeadingsWithTheirEntries)
+{
+    DayPrint print{"Day book", "Everything", {}};
+    for (int day = 0; day < 9; ++day) {
+        print.lines.push_back({true, {}, QString::number(day), {}, false});
+        for (int i = 0; i < day; ++i)
+            print.lines.push_back({false, "10:00", QStringLiteral("%1-%2").arg(day).arg(i),
+                                   i % 2 ? "detail" : QString(), false});
+    }
+    const auto pages = dayPages(print, 12);
+    QStringList seen;
+    for (const auto& page : pages) {
+        EXPECT_TRUE(page.front().heading);
+        EXPECT_FALSE(page.back().heading && &page != &pages.back()) << "no heading left alone";
+        for (const DayPrintLine& line : page) {
+            if (!line.heading)
+                seen << line.title;
+        }
+    }
+    QStringList wanted;
+    for (const DayPrintLine& line : print.lines) {
+        if (!line.heading)
+            wanted << line.title;
+    }
+    EXPECT_EQ(seen, wanted);
+    EXPECT_GT(pages.size(), 4u);
+    const QString file = desk.file("days.pdf");
+    {
+        QPdfWriter pdf(file);
+        paintDays(print, pdf);
+    }
+    EXPECT_GT(QFileInfo(file).size(), 2000);
+}
+
+} // namespace ullage::app

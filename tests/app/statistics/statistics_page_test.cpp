@@ -1,0 +1,147 @@
+// The statistics page on a book whose figures were reckoned by hand.
+#include "tests/app/daybook/day_driver.h"
+
+#include "app/charts/chart.h"
+#include "app/statistics/statistics_page.h"
+#include "app/statistics/statistics_words.h"
+#include "app/widgets/card.h"
+#include "core/store/journal_reader.h"
+
+#include <QLabel>
+#include <QRegularExpression>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+using ledger::EndCause;
+
+class StatisticsPageTest : public testing::Test
+{
+protected:
+    // Now is 25 November 2026. Bottles at 600, 300 and 120 days ago.
+    StatisticsPageTest()
+    {
+        desk.pass(-600);
+        mixAndRun("Dev 1", {2, 2}, 30); // April 2025, too long ago for twelve months
+        desk.pass(300);
+        mixAndRun("Dev 2", {3, 3, 4}, 50); // February to April 2026: spent by film
+        desk.pass(180);
+        mixAndRun("Dev 3", {1}, 20); // ended early
+        desk.pass(120);
+    }
+
+    // Runs on the day of mixing; discards after `days`; moves the clock back to the mixing.
+    void mixAndRun(const std::string& name, const std::vector<double>& loads, int days)
+    {
+        const auto id = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, name);
+        for (const double films : loads) {
+            desk.passMinutes(1);
+            desk.run(id, films);
+        }
+        desk.passMinutes(-static_cast<int>(loads.size()));
+        desk.pass(days);
+        desk.record(id, ledger::Discarded{"gone"});
+        desk.pass(-days);
+    }
+    static const ledger::Statistics& wait(StatisticsPage& page)
+    {
+        waitFor([&] { return page.statistics().has_value(); });
+        return *page.statistics();
+    }
+
+    Desk desk;
+};
+
+} // namespace
+
+TEST_F(StatisticsPageTest, TheLastTwelveMonths)
+{
+    PageOn on(desk);
+    on.page.showStatistics(true);
+    const auto& so = wait(*on.page.statisticsPage());
+    EXPECT_DOUBLE_EQ(so.developed.value(), 11);
+    ASSERT_EQ(so.months.size(), 7u); // January (29 days before February) to July 2026
+    EXPECT_EQ(so.months.front().month, std::chrono::year(2026) / 1);
+    EXPECT_DOUBLE_EQ(so.months.front().films.value(), 10);
+    EXPECT_DOUBLE_EQ(so.months.back().films.value(), 1);
+    ASSERT_EQ(so.solutions.size(), 1u);
+    EXPECT_EQ(so.solutions[0].ended, 2);
+    EXPECT_NEAR(so.solutions[0].meanLife.value(), 35, 0.01); // 50 and 20
+    EXPECT_EQ(so.ends[static_cast<std::size_t>(EndCause::Films)], 1);
+    EXPECT_EQ(so.ends[static_cast<std::size_t>(EndCause::Early)], 1);
+    EXPECT_TRUE(so.costs.empty());
+}
+
+TEST_F(StatisticsPageTest, AnotherPeriodIsAnotherSum)
+{
+    PageOn on(desk);
+    auto* page = on.page.statisticsPage();
+    on.page.showStatistics(true);
+    wait(*page);
+    page->setSpan(StatisticsPage::Span::All);
+    waitFor([&] { return page->statistics()->developed.value() == 15; });
+    EXPECT_EQ(page->statistics()->solutions[0].ended, 3);
+    page->setSpan(StatisticsPage::Span::LastYear);
+    waitFor([&] { return page->statistics()->developed.value() == 4; });
+    page->setSpan(StatisticsPage::Span::Year);
+    waitFor([&] { return page->statistics()->developed.value() == 11; });
+}
+
+TEST_F(StatisticsPageTest, IsReadInWordsToo)
+{
+    PageOn on(desk);
+    on.page.showStatistics(true);
+    wait(*on.page.statisticsPage());
+    QStringList bars;
+    for (const auto* rows : on.page.findChildren<BarRows*>())
+        bars << rows->accessibleName();
+    const QString all = bars.join('|');
+    EXPECT_TRUE(all.contains("MQ borax developer, stock: 11 films")) << all.toStdString();
+    EXPECT_TRUE(all.contains("35 days · 2 bottles · 5.5 films each")) << all.toStdString();
+    EXPECT_TRUE(all.contains(QRegularExpression("Spent by film: 1 bottle · 50.%")))
+        << all.toStdString();
+    auto* chart = on.page.statisticsPage()->findChild<ChartView*>();
+    EXPECT_TRUE(chart->chart().summary.contains("11 films, 1.6 a month")) // 11 in 7 months
+        << chart->chart().summary.toStdString();
+    EXPECT_EQ(chart->chart().categories.size(), 7);
+}
+
+TEST(StatisticsWords, ManyMonthsAreShownByYear)
+{
+    ledger::Statistics so;
+    for (int i = 0; i < 40; ++i)
+        so.months.push_back(
+            {std::chrono::year(2023) / 1 + std::chrono::months(i), chemistry::Films(1)});
+    so.developed = chemistry::Films(40);
+    const ChartSpec spec = filmsChart(so, {});
+    EXPECT_EQ(spec.categories, (QStringList{"2023", "2024", "2025", "2026"}));
+    ASSERT_EQ(spec.series[0].points.size(), 4u);
+    EXPECT_EQ(spec.series[0].points[3].y(), 4);
+}
+
+TEST(StatisticsWords, CostsKeepTheirCurrency)
+{
+    ledger::Statistics so;
+    so.costs = {{"mq", "EUR", 0.8, 2}, {"mq", "", 0.5, 1}};
+    const auto rows = costRows(so, {}, {{}, QLocale(QLocale::English, QLocale::UnitedKingdom)});
+    ASSERT_EQ(rows.size(), 2u);
+    EXPECT_EQ(rows[0].text, "0.80 EUR · 2 bottles");
+    EXPECT_EQ(rows[1].text, "0.50 · 1 bottle");
+}
+
+TEST(StatisticsEmpty, SaysWhatToDoFirst)
+{
+    Desk desk;
+    PageOn on(desk);
+    on.page.showStatistics(true);
+    waitFor([&] { return on.page.statisticsPage()->statistics().has_value(); });
+    bool said = false;
+    for (const auto* label : on.page.findChildren<QLabel*>())
+        said = said || (label->isVisible() && label->text() == "Nothing to count yet");
+    EXPECT_TRUE(said);
+}
+
+} // namespace ullage::app
