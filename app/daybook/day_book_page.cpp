@@ -277,8 +277,9 @@ void DayBookPage::showHeader()
     const bool statistics = m_stack->currentWidget() == m_statistics;
     m_header->setTitle(statistics ? tr("Statistics") : tr("Day book"));
     m_toggle->setText(statistics ? tr("En&tries") : tr("&Statistics"));
+    const bool empty = m_stack->currentWidget() == m_empty; // nothing to write out or to add to
     for (QPushButton* button : {m_export, m_print, m_add})
-        button->setVisible(!statistics);
+        button->setVisible(!statistics && !empty);
     QString detail;
     if (!statistics && m_totals && m_totals->entries > 0) {
         const QString entries = tr("%Ln entry(s)", nullptr, m_totals->entries);

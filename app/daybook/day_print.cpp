@@ -90,7 +90,7 @@ private:
         m_painter.drawText(rect,
                            static_cast<int>(alignment | Qt::AlignVCenter) | Qt::TextSingleLine,
                            QFontMetricsF(font, m_painter.device())
-                               .elidedText(words, Qt::ElideRight, rect.width() * m_scale));
+                               .elidedText(words, Qt::ElideRight, rect.width()));
     }
 
     const DayPrint& m_print;

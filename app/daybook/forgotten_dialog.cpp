@@ -35,7 +35,8 @@ const QString kPassed = QStringLiteral("passed");
 const QString kWords = QStringLiteral("why");
 const QString kAir = QStringLiteral("air_ml");
 
-constexpr int kPauseMs = 150; // after typing, before the consequences are reckoned
+constexpr int kRowHeight = 24; // room between the boxes to tick
+constexpr int kPauseMs = 150;  // after typing, before the consequences are reckoned
 
 } // namespace
 
@@ -86,7 +87,7 @@ void ForgottenDialog::buildForm()
     m_films->addFilms(QStringLiteral("135-36"), 1);
     addRow(kFilms, tr("&Film: how many, which format"), m_films);
     m_also = new QListWidget(this);
-    m_also->setMaximumHeight(110);
+    m_also->setMaximumHeight(5 * kRowHeight + 10);
     addRow(kAlso, tr("A&lso went through"), m_also);
     m_used = addQuantity(kUsed, tr("Volume &used in each, if not all"), QuantityKind::Volume,
                          Width::Half);
@@ -190,6 +191,7 @@ void ForgottenDialog::fillAlso()
         const QString id = m_bottle->itemData(i).toString();
         auto* item = new QListWidgetItem(m_bottle->itemText(i), m_also);
         item->setData(Qt::UserRole, id);
+        item->setSizeHint({0, kRowHeight});
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
         item->setCheckState(ticked.contains(id) ? Qt::Checked : Qt::Unchecked);
     }

@@ -80,11 +80,11 @@ QDateTimeEdit::down-arrow { image: url(%icons-down.svg); width: 12px; height: 12
 
 QCheckBox, QRadioButton { spacing: 8px; padding: 3px; border: 2px solid transparent; border-radius: 6px; }
 QCheckBox:focus, QRadioButton:focus { border-color: @focus; }
-QCheckBox::indicator, QRadioButton::indicator { width: 16px; height: 16px; border: 1px solid @edge;
+QCheckBox::indicator, QRadioButton::indicator, QListView::indicator { width: 16px; height: 16px; border: 1px solid @edge;
   background: @card; }
-QCheckBox::indicator { border-radius: 4px; }
+QCheckBox::indicator, QListView::indicator { border-radius: 4px; }
 QRadioButton::indicator { border-radius: 9px; }
-QCheckBox::indicator:checked { background: @ink; border-color: @ink; image: url(%icons-check.svg); }
+QCheckBox::indicator:checked, QListView::indicator:checked { background: @ink; border-color: @ink; image: url(%icons-check.svg); }
 QRadioButton::indicator:checked { background: @ink; border-color: @ink; image: url(%icons-dot.svg); }
 QCheckBox::indicator:disabled, QRadioButton::indicator:disabled { border-color: @hairline;
   background: @paper; }

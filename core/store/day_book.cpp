@@ -13,7 +13,7 @@ using namespace ledger;
 namespace
 {
 
-constexpr int kSlice = 10'000; // some tens of milliseconds of searching
+constexpr int kSlice = 20'000; // some tens of milliseconds of searching
 
 chemistry::Instant instant(std::int64_t milliseconds)
 {

@@ -117,7 +117,10 @@ private:
         for (const char* field : {"text", "why", "how", "name", "by"})
             own << QStringLiteral("coalesce(json_extract(e.body, '$.%1'), '')")
                        .arg(QLatin1String(field));
-        QStringList terms{like(own.join(QStringLiteral(" || char(10) || ")))};
+        // The line is asked first, which is much cheaper; where it has escapes it may not tell.
+        const QString line = like(QStringLiteral("e.body"));
+        QStringList terms{QStringLiteral("((%1 OR instr(e.body, char(92)) > 0) AND %2)")
+                              .arg(line, like(own.join(QStringLiteral(" || char(10) || "))))};
         // The bottle: this one's, or another one's of the same run.
         QString bottles =
             QStringLiteral("SELECT b.id FROM batch b WHERE ") + like(QStringLiteral("b.name"));

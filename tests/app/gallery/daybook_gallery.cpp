@@ -16,7 +16,8 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QListView>
-#include <QPdfWriter>
+#include <QPrintPreviewWidget>
+#include <QPrinter>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
@@ -122,9 +123,15 @@ int main(int argc, char** argv)
         auto store = ullage::store::SqlStore::open(*demo);
         const auto lines = dayPrintLines(**store, {.kinds = {"processed"}},
                                          dayWording(session.formulary(), context.wording), {});
-        QPdfWriter pdf(folder + "/print.pdf");
-        pdf.setPageSize(QPageSize(QPageSize::A4));
-        paintDays({"Day book · demo", "Runs", *lines}, pdf);
+        QPrinter printer(QPrinter::HighResolution);
+        printer.setPageSize(QPageSize(QPageSize::A4));
+        QPrintPreviewWidget paper(&printer);
+        QObject::connect(&paper, &QPrintPreviewWidget::paintRequested, [&](QPrinter* on) {
+            paintDays({"Day book · demo", "Runs", *lines}, *on);
+        });
+        paper.resize(1000, 1300);
+        paper.setZoomMode(QPrintPreviewWidget::FitInView);
+        picture(paper, "print");
     }
     return 0;
 }
