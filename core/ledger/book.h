@@ -35,6 +35,7 @@ struct NewBatch {
     std::string name;
     std::string packet;
     bool historyUnknown = false;
+    bool dissolved = false; ///< clear when it is entered: marked so in the same action
 };
 
 /// One bath of a run.

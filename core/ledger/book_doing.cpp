@@ -27,7 +27,11 @@ Result<std::string> Book::mix(const NewBatch& batch, When when)
     const Mixed mixed{batch.solution, batch.vessel, batch.volume,
                       batch.name,     batch.packet, batch.historyUnknown};
     const Action action{.what = "mix", .subject = batch.name};
-    return transact(action, {{eventOf(m_newId(), id, when, mixed), {}}}).map([&] { return id; });
+    std::vector<Entry> entries{{eventOf(m_newId(), id, when, mixed), {}}};
+    if (batch.dissolved) {
+        entries.push_back({eventOf(m_newId(), id, {when.at, {}}, Dissolved{}), {}});
+    }
+    return transact(action, entries).map([&] { return id; });
 }
 
 Result<std::string> Book::process(const FilmRun& run, Instant at)

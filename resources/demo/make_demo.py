@@ -68,6 +68,8 @@ class Bottle:
         self.wear, self.films, self.mixed, self.since_test = 0.0, 0, day, 0.0
         self.event("mixed", day, hour, minute, solution=solution, vessel=vessel, volume_ml=volume,
                    name=self.name, **more)
+        if "history" not in more:
+            self.event("dissolved", day, hour + (minute + 20) // 60, (minute + 20) % 60)
 
     def event(self, kind, day, hour, minute=0, **fields):
         put(type="event", id=f"e{number('event')}", batch=self.batch, kind=kind,

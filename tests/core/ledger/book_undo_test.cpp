@@ -46,6 +46,12 @@ TEST_F(UndoTest, everythingGoesThereAndBackAlsoAcrossRestarts)
         [&] { return !(dev = mix()).empty(); },
         [&] { return !(fix = mix(0, "fixer", 400)).empty(); },
         [&] {
+            NewBatch clear{"dev", "glass", Millilitres(500), "Clear at once"};
+            clear.dissolved = true;
+            const auto id = book->mix(clear, when(0));
+            return id && book->batch(*id, now)->dissolved;
+        },
+        [&] {
             return run({dev, fix}, 1, 2).has_value();
         },
         [&] { return book->drawOff(dev, Millilitres(300), "lent", when(2)).has_value(); },
