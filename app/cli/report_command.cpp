@@ -53,7 +53,7 @@ QByteArray reportText(const std::vector<ledger::Batch>& batches, const Wording& 
             why += reasonSentence(reason, batch, so, wording);
         }
         rows.push_back({QString::fromStdString(batch.name), verdictWord(so.verdict),
-                        so.filmsLeft ? filmsText(*so.filmsLeft, wording) : QStringLiteral("–"),
+                        so.filmsLeft ? filmsLeftText(*so.filmsLeft, wording) : QStringLiteral("–"),
                         volumeText(batch.volume, wording),
                         so.discardBy ? store::dateText(*so.discardBy) : QStringLiteral("–"),
                         QString::fromStdString(batch.solution->name), why.join(u' ')});

@@ -112,11 +112,15 @@ void paintTape(QPainter& painter, const BottleShape& shape, const BottleView& bo
                      QFontMetricsF(name).elidedText(bottle.name, Qt::ElideRight, room));
     QFont date = Theme::font(TextRole::Axis);
     date.setWeight(QFont::Medium);
-    date = fitted(bottle.mixedText, date, room, 8);
+    constexpr int kSmallest = 9;
+    const QFont whole = fitted(bottle.mixedText, date, room, kSmallest);
+    const bool fits = QFontMetricsF(whole).horizontalAdvance(bottle.mixedText) <= room;
+    const QString mixed = fits || bottle.mixedDate.isEmpty() ? bottle.mixedText : bottle.mixedDate;
+    date = fitted(mixed, date, room, kSmallest);
     painter.setFont(date);
     painter.setPen(c.tapeQuiet);
     painter.drawText(tape.adjusted(4, 22, -4, -6), Qt::AlignCenter | Qt::TextSingleLine,
-                     QFontMetricsF(date).elidedText(bottle.mixedText, Qt::ElideRight, room));
+                     QFontMetricsF(date).elidedText(mixed, Qt::ElideRight, room));
 }
 
 QColor dye(const BottleView& bottle)

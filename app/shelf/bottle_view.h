@@ -17,6 +17,7 @@ struct BottleView {
     QString id;           ///< the batch
     QString name;         ///< "Dev 14"
     QString mixedText;    ///< "mixed 2 Nov"
+    QString mixedDate;    ///< "2 Nov", for a label too narrow for more
     QString solutionName; ///< "MQ borax developer, stock"
     QString vesselName;   ///< "Amber 1"
     SolutionLook solution = SolutionLook::Developer;

@@ -1,6 +1,5 @@
 #include "app/shelf/next_film_card.h"
 
-#include "app/widgets/flow_layout.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_popover.h"
 
@@ -19,6 +18,7 @@ namespace ullage::app
 namespace
 {
 
+constexpr int kButtonGap = 5;
 constexpr int kTight = 400; // a card lower than this sets its rows closer
 
 QLabel* wrapped(QWidget* parent)
@@ -65,10 +65,11 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     words->setAutoFillBackground(false);
 
     auto* buttonRow = new QWidget(this);
-    m_buttons = new FlowLayout(buttonRow, 5);
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    policy.setHeightForWidth(true);
-    buttonRow->setSizePolicy(policy);
+    // Ignored: a row too wide for the card must not widen it, layOutButtons() thins it out.
+    buttonRow->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_buttons = new QHBoxLayout(buttonRow);
+    m_buttons->setContentsMargins(0, 0, 0, 0);
+    m_buttons->setSpacing(kButtonGap);
     for (const BottleAction which :
          {BottleAction::TopUp, BottleAction::Test, BottleAction::Discard})
         m_buttons->addWidget(addActionButton(which));
@@ -87,6 +88,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     m_ask->setProperty("menu", true);
     m_ask->setMenu(new QMenu(m_ask));
     m_buttons->addWidget(m_ask);
+    m_buttons->addStretch();
 
     body()->addWidget(m_timeRow);
     body()->addWidget(m_noTime);
@@ -155,6 +157,24 @@ void NextFilmCard::resizeEvent(QResizeEvent* event)
     hero.setPixelSize(tight ? 38 : 48);
     m_time->setFont(hero);
     body()->setSpacing(tight ? 5 : Space::kSmall);
+    layOutButtons();
+}
+
+void NextFilmCard::layOutButtons()
+{
+    const int room = width() - 2 * Space::kInset;
+    int used = m_more->sizeHint().width() + kButtonGap + m_ask->sizeHint().width();
+    bool fits = true;
+    for (const auto& [which, button] : m_actionButtons) {
+        used += kButtonGap + button->sizeHint().width();
+        fits = fits && used <= room;
+        button->setVisible(fits);
+        QAction* action = m_actions->action(which);
+        if (fits)
+            m_more->menu()->removeAction(action);
+        else
+            m_more->menu()->addAction(action);
+    }
 }
 
 void NextFilmCard::changeEvent(QEvent* event)
@@ -177,6 +197,7 @@ void NextFilmCard::retranslate()
     m_ask->setAccessibleName(tr("Where the figures of this bottle are from"));
     m_more->setText(tr("More"));
     m_more->setAccessibleName(tr("More to do with this bottle"));
+    layOutButtons();
 }
 
 } // namespace ullage::app

@@ -5,12 +5,11 @@
 #include "app/shelf/selected_bottle.h"
 #include "app/widgets/card.h"
 
+class QHBoxLayout;
 class QScrollArea;
 
 namespace ullage::app
 {
-
-class FlowLayout;
 
 class NextFilmCard : public Card
 {
@@ -29,6 +28,8 @@ private:
     QPushButton* addActionButton(BottleAction which);
     void retranslate();
     void fillAsk();
+    // Which buttons stand in the row; those for which it has no room go to the menu.
+    void layOutButtons();
 
     BottleActions* m_actions;
     QWidget* m_timeRow;
@@ -40,7 +41,7 @@ private:
     QScrollArea* m_reasonsArea;
     QLabel* m_reasons;
     QLabel* m_closing;
-    FlowLayout* m_buttons;
+    QHBoxLayout* m_buttons;
     std::vector<std::pair<BottleAction, QPushButton*>> m_actionButtons;
     QPushButton* m_more;
     QPushButton* m_ask;

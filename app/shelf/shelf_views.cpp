@@ -42,7 +42,8 @@ BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& asse
     BottleView view;
     view.id = utf8(batch.id);
     view.name = utf8(batch.name);
-    view.mixedText = Words::tr("mixed %1").arg(dayText(batch.mixedAt, batch.asOf, wording.locale));
+    view.mixedDate = dayText(batch.mixedAt, batch.asOf, wording.locale);
+    view.mixedText = Words::tr("mixed %1").arg(view.mixedDate);
     view.solutionName = utf8(batch.solution->name);
     view.vesselName = utf8(batch.vessel->name);
     view.solution = static_cast<SolutionLook>(batch.solution->role);

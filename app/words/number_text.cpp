@@ -48,23 +48,37 @@ std::vector<FormatPiece> piecesOf(const QString& format)
     return pieces;
 }
 
-// The locale's long format without the day of the week: from the first wanted field to the last,
-// with what stands between them and what is written close after the last.
-QString dateFormat(const QLocale& locale, bool shortMonth, bool year)
+enum class DateParts { DayMonth, DayMonthYear, MonthYear };
+
+bool wanted(QChar field, DateParts parts)
+{
+    return field == u'M' || (field == u'd' && parts != DateParts::MonthYear) ||
+           (field == u'y' && parts != DateParts::DayMonth);
+}
+
+// The locale's long format without the day of the week and what else is not wanted: from the first
+// wanted field to the last, with what stands between them and what is written close after the last.
+QString dateFormat(const QLocale& locale, bool shortMonth, DateParts parts)
 {
     const auto pieces = piecesOf(locale.dateFormat(QLocale::LongFormat));
-    const auto wanted = [year](const FormatPiece& piece) {
-        return piece.field == u'd' || piece.field == u'M' || (year && piece.field == u'y');
-    };
-    const auto first = std::find_if(pieces.begin(), pieces.end(), wanted);
-    const auto last = std::find_if(pieces.rbegin(), pieces.rend(), wanted).base();
+    const auto isWanted = [parts](const FormatPiece& piece) { return wanted(piece.field, parts); };
+    const auto first = std::find_if(pieces.begin(), pieces.end(), isWanted);
+    const auto last = std::find_if(pieces.rbegin(), pieces.rend(), isWanted).base();
     QString format;
+    QString between;
+    bool dropped = false; // a field is missing here, and its punctuation goes with it
     for (auto piece = first; piece < last; ++piece) {
-        if (wanted(*piece))
+        if (isWanted(*piece)) {
+            format += dropped ? QStringLiteral(" ") : between;
             format += shortMonth && piece->text == QStringLiteral("MMMM") ? QStringLiteral("MMM")
                                                                           : piece->text;
-        else if (piece->field.isNull())
-            format += piece->text;
+            between.clear();
+            dropped = false;
+        } else if (piece->field.isNull()) {
+            between += piece->text;
+        } else if (piece->field != u'w') {
+            dropped = true;
+        }
     }
     for (auto piece = last; piece < pieces.end() && piece->field.isNull(); ++piece) {
         if (piece->text.contains(u' ') || piece->text == QStringLiteral(","))
@@ -72,6 +86,13 @@ QString dateFormat(const QLocale& locale, bool shortMonth, bool year)
         format += piece->text;
     }
     return format;
+}
+
+// Whether a date is told with its year.
+bool needsYear(QDate date, QDate today)
+{
+    constexpr int kHalfAYear = 183;
+    return date.year() != today.year() && std::abs(today.daysTo(date)) > kHalfAYear;
 }
 
 } // namespace
@@ -174,6 +195,18 @@ QString filmsText(chemistry::Films films, const Wording& wording)
     return (count < 1 ? Words::tr("%1 film") : Words::tr("%1 films")).arg(number);
 }
 
+double usableFilms(double films)
+{
+    constexpr double kSlack = 1e-3; // a third added three times is a whole film
+    const double parts = films < 10 ? 4 : 1;
+    return std::floor((films + kSlack) * parts) / parts;
+}
+
+QString filmsLeftText(chemistry::Films films, const Wording& wording)
+{
+    return filmsText(chemistry::Films(usableFilms(films.value())), wording);
+}
+
 QString percentText(double share, const QLocale& locale)
 {
     return Words::tr("%1 %").replace(u' ', kNoBreak).arg(numberText(share * 100, 0, locale));
@@ -188,18 +221,26 @@ QString dateText(QDate date, QDate today, const QLocale& locale)
 {
     if (!date.isValid())
         return {};
-    const bool year = date.year() != today.year() && std::abs(today.daysTo(date)) > 183;
-    return locale.toString(date, dateFormat(locale, true, year));
+    const auto parts = needsYear(date, today) ? DateParts::DayMonthYear : DateParts::DayMonth;
+    return locale.toString(date, dateFormat(locale, true, parts));
 }
 
 QString aboutDateText(QDate date, QDate today, const QLocale& locale)
 {
-    return Words::tr("about %1").arg(dateText(date, today, locale));
+    const QString text = date.isValid() && needsYear(date, today)
+                             ? locale.toString(date, dateFormat(locale, true, DateParts::MonthYear))
+                             : dateText(date, today, locale);
+    return Words::tr("about %1").arg(text);
 }
 
 QString fullDateText(QDate date, const QLocale& locale)
 {
-    return locale.toString(date, dateFormat(locale, false, true));
+    return locale.toString(date, dateFormat(locale, false, DateParts::DayMonthYear));
+}
+
+QString withOneStop(QString sentence)
+{
+    return sentence.replace(QStringLiteral(".."), QStringLiteral("."));
 }
 
 } // namespace ullage::app

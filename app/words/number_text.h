@@ -31,6 +31,11 @@ QString filmCountText(double films, const QLocale& locale);
 /// "5 films", "1 film", "⅔ film".
 QString filmsText(chemistry::Films films, const Wording& wording);
 
+/// What is left as whole work: down to a quarter of a film, from ten films on to a whole one.
+double usableFilms(double films);
+/// "4¼ films" of 4.3, "16 films" of 16.6: as filmsText of usableFilms.
+QString filmsLeftText(chemistry::Films films, const Wording& wording);
+
 /// "17 %" of a share of 1, to whole percent.
 QString percentText(double share, const QLocale& locale);
 /// "× 1.32".
@@ -39,9 +44,13 @@ QString factorText(double factor, const QLocale& locale);
 /// "2 Nov" in the locale's order; with the year where it is not `today`'s and the date lies more
 /// than half a year away.
 QString dateText(QDate date, QDate today, const QLocale& locale);
-/// "about 2 Nov": for dates that a model gives.
+/// "about 2 Nov": for dates that a model gives. Where the year stands the day does not: "about
+/// Aug 2027", because no model knows that day.
 QString aboutDateText(QDate date, QDate today, const QLocale& locale);
 /// "2 November 2026" in the locale's order.
 QString fullDateText(QDate date, const QLocale& locale);
+
+/// A sentence that ends in a date whose month is abbreviated has one full stop, not two.
+QString withOneStop(QString sentence);
 
 } // namespace ullage::app

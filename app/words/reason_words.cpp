@@ -78,7 +78,7 @@ public:
                 .arg(films("wear"), number("capacity", 1));
         case ReasonCode::FilmsFew:
             return Words::tr("%1 left, no more than one load of yours (%2).")
-                .arg(films("films_left"),
+                .arg(filmsLeftText(chemistry::Films(m_reason.number("films_left")), m_wording),
                      filmCountText(m_reason.number("mean_load"), m_wording.locale));
         case ReasonCode::StandingNear:
             return Words::tr("Standing has used %1 of its life.").arg(percent("standing"));
@@ -159,8 +159,8 @@ std::vector<ledger::Reason> forReading(const std::vector<ledger::Reason>& reason
     const bool discard =
         !reasons.empty() && ledger::verdictOf(reasons.front().code) == ledger::Verdict::Discard;
     const auto needless = [&](const ledger::Reason& reason) {
-        if (discard && ledger::verdictOf(reason.code) == ledger::Verdict::TestFirst)
-            return true;
+        if (discard && ledger::verdictOf(reason.code) != ledger::Verdict::Discard)
+            return true; // nothing else matters to a bottle that goes
         return std::any_of(reasons.begin(), reasons.end(), [&](const ledger::Reason& graver) {
             const auto found = covered().find(graver.code);
             return found != covered().end() && std::find(found->second.begin(), found->second.end(),

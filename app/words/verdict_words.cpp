@@ -37,7 +37,7 @@ QString untilLine(const ledger::Batch& batch, const ledger::Assessment& so, cons
 QString filmsLine(const ledger::Batch& batch, const ledger::Assessment& so, const Wording& wording)
 {
     if (so.filmsLeft)
-        return Words::tr("%1 left", "films").arg(filmsText(*so.filmsLeft, wording));
+        return Words::tr("%1 left", "films").arg(filmsLeftText(*so.filmsLeft, wording));
     return Words::tr("%1 done", "films").arg(filmsText(batch.filmsDone, wording));
 }
 
@@ -120,7 +120,8 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
     const QString used =
         Words::tr("Films: %1 of %2 used", "done, done and left together")
             .arg(filmCountText(batch.filmsDone.value(), wording.locale),
-                 filmCountText((batch.filmsDone + *so.filmsLeft).value(), wording.locale));
+                 filmCountText(batch.filmsDone.value() + usableFilms(so.filmsLeft->value()),
+                               wording.locale));
     // Without a load there is no pace of this user's, and a bottle to discard has no next film.
     if (!so.lastFilm || batch.loads.empty() || so.verdict == ledger::Verdict::Discard)
         return Words::tr("%1.", "a sentence").arg(used);
@@ -180,6 +181,8 @@ QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment
         if (const QString first = firstSentence(so, wording); !first.isEmpty())
             sentences << first;
     }
+    for (QString& sentence : sentences)
+        sentence = withOneStop(sentence);
     return sentences;
 }
 

@@ -54,6 +54,30 @@ TEST(NumberText, Films)
     EXPECT_EQ(filmsText(Films(0.5), {{}, kBritish}), QStringLiteral("½ film"));
 }
 
+TEST(NumberText, WhatIsLeftIsNeverRoundedUp)
+{
+    const Wording wording{{}, kBritish};
+    EXPECT_EQ(filmsLeftText(Films(4.3), wording), QStringLiteral("4¼ films"));
+    EXPECT_EQ(filmsLeftText(Films(0.99), wording), QStringLiteral("¾ film"));
+    EXPECT_EQ(usableFilms(16.9), 16);
+    EXPECT_EQ(usableFilms(1.0 / 3 + 1.0 / 3 + 1.0 / 3), 1);
+}
+
+TEST(NumberText, ModelsGiveNoDayFarAway)
+{
+    const QDate today(2026, 1, 14);
+    EXPECT_EQ(aboutDateText({2027, 8, 9}, today, kBritish), "about Aug 2027");
+    EXPECT_EQ(aboutDateText({2027, 8, 9}, today, kAmerican), "about Aug 2027");
+    EXPECT_EQ(aboutDateText({2027, 8, 9}, today, kGerman), "about Aug. 2027");
+    EXPECT_EQ(aboutDateText({2026, 8, 9}, today, kBritish), "about 9 Aug");
+}
+
+TEST(NumberText, ASentenceEndsInOneStop)
+{
+    EXPECT_EQ(withOneStop("Haltbar bis 2. Dez.."), "Haltbar bis 2. Dez.");
+    EXPECT_EQ(withOneStop("Keeps until 2 Dec."), "Keeps until 2 Dec.");
+}
+
 TEST(NumberText, DatesFollowTheLocale)
 {
     const QDate today(2026, 11, 14);
