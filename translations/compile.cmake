@@ -10,7 +10,19 @@ foreach(language de en)
         COMMAND Qt6::lrelease -silent ${ts} -qm ${qm} DEPENDS ${ts} VERBATIM)
     list(APPEND compiled ${qm})
 endforeach()
-qt_add_resources(ullage ullage_i18n PREFIX /i18n BASE ${CMAKE_BINARY_DIR}/i18n FILES ${compiled})
+
+add_custom_target(ullage_translations DEPENDS ${compiled})
+
+# The compiled files lie in the sources of one target only: in a folder other than this one the
+# rule that makes them is not known, so that such a target takes them when they are there.
+function(ullage_add_translations target)
+    set_source_files_properties(${ULLAGE_COMPILED_TRANSLATIONS} PROPERTIES GENERATED TRUE)
+    add_dependencies(${target} ullage_translations)
+    qt_add_resources(${target} ${target}_i18n PREFIX /i18n BASE ${CMAKE_BINARY_DIR}/i18n
+        FILES ${ULLAGE_COMPILED_TRANSLATIONS})
+endfunction()
+set(ULLAGE_COMPILED_TRANSLATIONS ${compiled} CACHE INTERNAL "what lrelease makes")
+ullage_add_translations(ullage)
 
 add_custom_target(update_translations
     COMMAND Qt6::lupdate -I ${CMAKE_SOURCE_DIR} -pluralonly -locations none ${CMAKE_SOURCE_DIR}/app

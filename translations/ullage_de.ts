@@ -3373,11 +3373,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>history unknown</source>
-        <translation>Vorgeschichte unbekannt</translation>
+        <translation>Herkunft unbekannt</translation>
     </message>
     <message>
         <source>standing %1 used</source>
-        <translation>Standzeit zu %1 verbraucht</translation>
+        <translation>%1 der Standzeit um</translation>
     </message>
     <message>
         <source>Good</source>
@@ -3523,20 +3523,20 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Über Ullage</translation>
     </message>
     <message>
-        <source>Keeps account of darkroom chemistry: what is left in every bottle, how long the next film takes, and when a bottle has to go.
-
-Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-        <translation>Führt Buch über die Dunkelkammerchemie: was in jeder Flasche noch steckt, wie lange der nächste Film braucht und wann eine Flasche weg muss.
-
-Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne jede Gewährleistung.</translation>
-    </message>
-    <message>
-        <source>Cautions</source>
-        <translation>Sicherheitshinweise</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Keeps account of darkroom chemistry: what is left in every bottle, how long the next film takes, and when a bottle has to go.
+
+Free software under the GNU General Public License, version 3 or later. It comes without any warranty.
+
+The packet, its safety data sheet and your local rules come before anything this program says.</source>
+        <translation>Führt Buch über die Dunkelkammerchemie: was in jeder Flasche noch steckt, wie lange der nächste Film braucht und wann eine Flasche weg muss.
+
+Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne jede Gewährleistung.
+
+Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen allem vor, was dieses Programm sagt.</translation>
     </message>
 </context>
 <context>
@@ -3888,6 +3888,17 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>%1 was mixed</source>
         <translation>%1 wurde angesetzt</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CautionsDialog</name>
+    <message>
+        <source>Cautions</source>
+        <translation>Sicherheitshinweise</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>
@@ -5142,6 +5153,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>&amp;Statistics</source>
         <translation>&amp;Statistik</translation>
     </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Sicherheitshinweise</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MarkDialog</name>
@@ -5315,6 +5330,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Name of the new bottle: a name is needed.</source>
         <translation>Name der neuen Flasche: ein Name ist nötig.</translation>
+    </message>
+    <message>
+        <source>&amp;All of it is dissolved and clear</source>
+        <translation>&amp;Alles ist gelöst und klar</translation>
+    </message>
+    <message>
+        <source>Until it is marked so, this bottle is not proposed for film.</source>
+        <translation>Bis das vermerkt ist, wird diese Flasche nicht für Filme vorgeschlagen.</translation>
     </message>
 </context>
 <context>
@@ -5942,6 +5965,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>%1, source: %2.</source>
         <comment>film, source</comment>
         <translation>%1, Quelle: %2.</translation>
+    </message>
+    <message>
+        <source>Nobody has marked %1 as dissolved yet: look whether it is clear.</source>
+        <translation>Noch hat niemand vermerkt, dass %1 gelöst ist: nachsehen, ob die Lösung klar ist.</translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,8 @@ namespace ullage::app
 
 using chemistry::Millilitres;
 
+bool knownClear(const ledger::Batch& batch) { return batch.dissolved || !batch.loads.empty(); }
+
 std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bottle>& bottles)
 {
     std::vector<const Bottle*> found;
@@ -18,7 +20,7 @@ std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bo
     }
     const auto key = [](const Bottle* bottle) {
         return std::tuple(bottle->assessment.verdict == ledger::Verdict::Discard,
-                          bottle->batch.mixedAt);
+                          !knownClear(bottle->batch), bottle->batch.mixedAt);
     };
     std::stable_sort(found.begin(), found.end(),
                      [&](const Bottle* a, const Bottle* b) { return key(a) < key(b); });
@@ -28,8 +30,9 @@ std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bo
 const Bottle* proposedBottle(formulary::Role role, const std::vector<Bottle>& bottles)
 {
     const auto found = bottlesFor(role, bottles);
-    const bool usable =
-        !found.empty() && found.front()->assessment.verdict != ledger::Verdict::Discard;
+    const bool usable = !found.empty() &&
+                        found.front()->assessment.verdict != ledger::Verdict::Discard &&
+                        knownClear(found.front()->batch);
     return usable ? found.front() : nullptr;
 }
 

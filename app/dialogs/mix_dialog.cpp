@@ -93,6 +93,10 @@ void MixDialog::buildForm()
     connect(moment, &WhenEdit::changed, this, &MixDialog::refresh);
     m_found = new QCheckBox(tr("&Found bottle: nobody knows what it has been through"), this);
     addWide(m_found);
+    m_dissolved = new QCheckBox(tr("&All of it is dissolved and clear"), this);
+    m_dissolved->setToolTip(tr("Until it is marked so, this bottle is not proposed for film."));
+    m_dissolved->setChecked(true);
+    addWide(m_dissolved);
     m_warnings = addText({});
     setTone(m_warnings, Tone::Near);
 }

@@ -56,6 +56,7 @@ private:
     QuantityEdit* m_volume;
     QLineEdit* m_name;
     QCheckBox* m_found;
+    QCheckBox* m_dissolved;
     QLabel* m_warnings;
     Card* m_become;
     QLabel* m_becomeWhat;

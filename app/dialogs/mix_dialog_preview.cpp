@@ -113,7 +113,8 @@ Result<void> MixDialog::act()
                                  chemistry::Millilitres(*m_volume->value()),
                                  m_name->text().trimmed().toStdString(),
                                  {},
-                                 m_found->isChecked()};
+                                 m_found->isChecked(),
+                                 m_dissolved->isChecked()};
     const auto done = session().doing([&](ledger::Book& book) { return book.mix(batch, when()); });
     if (!done)
         return tl::unexpected(done.error());

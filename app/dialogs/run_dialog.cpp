@@ -1,5 +1,7 @@
 #include "app/dialogs/run_dialog.h"
 
+#include "app/dialogs/base_times_edit.h"
+#include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/film_rows.h"
 #include "app/widgets/card.h"
 #include "app/widgets/figures.h"
@@ -172,6 +174,9 @@ void RunDialog::addBottleWarnings(QStringList& warnings) const
             continue;
         const QString name = QString::fromStdString(bottle->batch.name);
         const auto& so = bottle->assessment;
+        if (!knownClear(bottle->batch))
+            warnings
+                << tr("Nobody has marked %1 as dissolved yet: look whether it is clear.").arg(name);
         if (so.verdict == ledger::Verdict::Discard || so.verdict == ledger::Verdict::TestFirst) {
             const auto reasons = forReading(so.reasons);
             warnings << tr("%1: %2", "bottle, reason")
@@ -179,7 +184,7 @@ void RunDialog::addBottleWarnings(QStringList& warnings) const
                                  reasonSentence(reasons.front(), bottle->batch, so, wording()));
         } else if (so.filmsLeft && load > *so.filmsLeft + chemistry::Films(chemistry::kFilmSlack)) {
             warnings << tr("%1 has %2 left; this load is %3.")
-                            .arg(name, filmsText(*so.filmsLeft, wording()),
+                            .arg(name, filmsLeftText(*so.filmsLeft, wording()),
                                  filmsText(load, wording()));
         }
     }

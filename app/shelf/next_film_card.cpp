@@ -137,6 +137,7 @@ void NextFilmCard::setBottle(const SelectedBottle& bottle)
 void NextFilmCard::fillAsk()
 {
     m_ask->setVisible(!m_figures.empty());
+    layOutButtons();
     m_ask->menu()->clear();
     for (const Explanation& why : m_figures) {
         m_ask->menu()->addAction(QStringLiteral("%1 · %2").arg(why.title, why.value), this,
@@ -163,7 +164,9 @@ void NextFilmCard::resizeEvent(QResizeEvent* event)
 void NextFilmCard::layOutButtons()
 {
     const int room = width() - 2 * Space::kInset;
-    int used = m_more->sizeHint().width() + kButtonGap + m_ask->sizeHint().width();
+    int used = m_more->sizeHint().width();
+    if (!m_figures.empty())
+        used += kButtonGap + m_ask->sizeHint().width();
     bool fits = true;
     for (const auto& [which, button] : m_actionButtons) {
         used += kButtonGap + button->sizeHint().width();

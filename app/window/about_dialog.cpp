@@ -1,14 +1,11 @@
 #include "app/window/about_dialog.h"
 
-#include "app/widgets/card.h"
 #include "app/widgets/theme.h"
-#include "app/words/cautions.h"
 
 #include <QCoreApplication>
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace ullage::app
@@ -28,33 +25,20 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent)
     auto* words = new QLabel(
         tr("Keeps account of darkroom chemistry: what is left in every bottle, how "
            "long the next film takes, and when a bottle has to go.\n\nFree software under the GNU "
-           "General Public License, version 3 or later. It comes without any warranty."),
+           "General Public License, version 3 or later. It comes without any warranty.\n\nThe "
+           "packet, its safety data sheet and your local rules come before anything this program "
+           "says."),
         this);
     words->setWordWrap(true);
     words->setTextFormat(Qt::PlainText);
     whole->addWidget(words);
-
-    auto* area = new QScrollArea(this);
-    auto* page = new QWidget;
-    auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, Space::kSmall, 0);
-    column->setSpacing(Space::kGap);
-    for (const CautionGroup& group : allCautions()) {
-        auto* box = new CautionBox(group.title, page);
-        box->setLines(group.cautions);
-        column->addWidget(box);
-    }
-    area->setWidget(page);
-    area->setWidgetResizable(true);
-    area->setAccessibleName(tr("Cautions"));
-    whole->addWidget(area, 1);
 
     auto* buttons = new QDialogButtonBox(this);
     auto* close = buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
     close->setDefault(true);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     whole->addWidget(buttons);
-    resize(560, 640);
+    setFixedWidth(480);
     close->setFocus();
 }
 

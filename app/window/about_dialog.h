@@ -1,4 +1,4 @@
-// What the program is, under which licence, and every caution in one place.
+// What the program is and under which licence.
 #pragma once
 
 #include <QDialog>

@@ -67,6 +67,17 @@ BookJob copyJob(const QString& path, const QString& target)
     };
 }
 
+BookJob restoreJob(const QString& backup, const QString& path, std::shared_ptr<QString> kept)
+{
+    return [=]() -> Result<int> {
+        auto restored = store::restore(backup, path, true);
+        if (!restored)
+            return tl::unexpected(restored.error());
+        *kept = *restored;
+        return 1;
+    };
+}
+
 BookJob checkJob(const QString& path)
 {
     return [=]() -> Result<int> {

@@ -6,6 +6,7 @@
 #include <QString>
 
 #include <functional>
+#include <memory>
 
 namespace ullage::app
 {
@@ -21,6 +22,9 @@ BookJob importJob(const QString& path, const QString& journal, ledger::Clock clo
 BookJob exportJob(const QString& path, const QString& journal);
 /// A whole, verified copy. 1.
 BookJob copyJob(const QString& path, const QString& target);
+/// Puts the copy at `backup` in the place of the book at `path`, which is open nowhere; `kept` gets
+/// the name under which the book that was there is kept. 1.
+BookJob restoreJob(const QString& backup, const QString& path, std::shared_ptr<QString> kept);
 /// Reads everything and folds every batch. The number of batches, or the first thing found wrong.
 BookJob checkJob(const QString& path);
 

@@ -14,6 +14,7 @@
 #include "app/shelf/shelf_views.h"
 #include "app/widgets/prompts.h"
 #include "app/window/about_dialog.h"
+#include "app/window/cautions_dialog.h"
 #include "app/window/main_window.h"
 #include "app/words/error_words.h"
 #include "app/words/event_words.h"
@@ -72,6 +73,7 @@ void Controller::connectWindow()
         m_dayBook->setWording(m_wording);
         refresh();
     });
+    connect(window, &MainWindow::cautionsRequested, this, &Controller::cautions);
     connect(window, &MainWindow::aboutRequested, this, &Controller::about);
     connect(window, &MainWindow::newBookRequested, this, &Controller::newBook);
     connect(window, &MainWindow::openBookRequested, this, &Controller::chooseBook);
@@ -236,6 +238,13 @@ void Controller::doWith(BottleAction action, const QString& batch)
     case BottleAction::Discard:
         return open(new DiscardDialog(context, *bottle, &m_window));
     }
+}
+
+void Controller::cautions()
+{
+    auto* dialog = new CautionsDialog(&m_window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void Controller::about()

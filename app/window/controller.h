@@ -63,6 +63,7 @@ private:
     void open(DeedDialog* dialog);
     void undoOrRedo(bool redo);
     void setUnits(const Units& units);
+    void cautions();
     void about();
 
     // Pages (controller_pages.cpp).
@@ -101,6 +102,7 @@ private:
     FormularyPage* m_formularyPage = nullptr;
     QPointer<MixingPage> m_mixing;
     DayBookPage* m_dayBook = nullptr;
+    QString m_restored; ///< the book whose file a job is exchanging
 };
 
 } // namespace ullage::app

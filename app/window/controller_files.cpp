@@ -2,12 +2,13 @@
 #include "app/widgets/prompts.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
-#include "core/store/backup.h"
 
 #include <QFile>
 #include <QFileInfo>
 #include <QProgressDialog>
 #include <QThread>
+
+#include <utility>
 
 namespace ullage::app
 {
@@ -43,7 +44,13 @@ void Controller::run(const QString& doing, BookJob job, std::function<QString(in
         m_job = nullptr;
         progress->close();
         progress->deleteLater();
-        m_session.lookForChanges();
+        if (m_restored.isEmpty()) {
+            m_session.lookForChanges();
+        } else {
+            m_window.setEnabled(true);
+            if (!openBook(std::exchange(m_restored, {})))
+                return;
+        }
         if (*result)
             prompts().tell(&m_window, doing, done(**result));
         else
@@ -138,16 +145,16 @@ void Controller::restoreFrom()
         tr("The book as it is now is kept beside it under another name."), tr("Restore"), true};
     if (!prompts().confirm(&m_window, question))
         return;
-    m_session.close();
-    const auto kept = store::restore(*file, path, true);
-    if (!openBook(path))
+    if (m_job)
         return;
-    if (kept)
-        prompts().tell(
-            &m_window, tr("Restore a copy"),
-            tr("Restored. The book as it was is kept as %1.").arg(QFileInfo(*kept).fileName()));
-    else
-        fail(tr("Restore a copy"), kept.error());
+    // Nothing may reach for the book while its file is exchanged; run() opens what is then there.
+    m_session.close();
+    m_window.setEnabled(false);
+    m_restored = path;
+    auto kept = std::make_shared<QString>();
+    run(tr("Restore a copy"), restoreJob(*file, path, kept), [kept](int) {
+        return tr("Restored. The book as it was is kept as %1.").arg(QFileInfo(*kept).fileName());
+    });
 }
 
 void Controller::checkBook()

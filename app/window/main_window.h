@@ -76,6 +76,7 @@ signals:
     void unitsChosen(const ullage::app::Units& units);
     void languageChosen(const QString& code);
     void themeChosen(ullage::app::ThemeMode mode);
+    void cautionsRequested();
     void aboutRequested();
     void closing();
 

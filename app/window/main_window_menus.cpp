@@ -67,6 +67,8 @@ void MainWindow::makeMenus()
     makeViewMenu();
 
     QMenu* help = addMenu(QT_TR_NOOP("&Help"));
+    connect(addEntry(help, QT_TR_NOOP("&Cautions")), &QAction::triggered, this,
+            &MainWindow::cautionsRequested);
     QAction* about = addEntry(help, QT_TR_NOOP("&About Ullage"));
     about->setMenuRole(QAction::AboutRole);
     connect(about, &QAction::triggered, this, &MainWindow::aboutRequested);

@@ -55,7 +55,10 @@ void installLanguage(const QString& code)
 {
     // Plurals of English are a translation too, so one is always installed.
     static QTranslator* installed = nullptr;
-    const QLocale locale = code.isEmpty() ? QLocale::system() : QLocale(code);
+    // The system's own region where it speaks that language: 25 Nov or Nov 25, 20.5 or 20,5.
+    const QLocale system = QLocale::system();
+    const bool asSystem = code.isEmpty() || QLocale(code).language() == system.language();
+    const QLocale locale = asSystem ? system : QLocale(code);
     QLocale::setDefault(locale); // charts and tally marks word their figures by it
     auto* translator = new QTranslator(qApp);
     if (!translator->load(locale, QStringLiteral("ullage"), QStringLiteral("_"), kTranslations) &&

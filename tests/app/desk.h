@@ -50,7 +50,9 @@ public:
                     const std::string& name)
     {
         const auto done = m_session->doing([&](ledger::Book& book) {
-            return book.mix({solution, vessel, chemistry::Millilitres(ml), name}, {m_now, {}});
+            ledger::NewBatch batch{solution, vessel, chemistry::Millilitres(ml), name};
+            batch.dissolved = true;
+            return book.mix(batch, {m_now, {}});
         });
         if (!done)
             qFatal("not mixed: %s %s", done.error().field.c_str(), done.error().text.c_str());

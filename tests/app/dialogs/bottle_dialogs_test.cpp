@@ -244,7 +244,7 @@ TEST_F(BottleDialogs, historyTakesBackWithAReason)
     desk.run(dev, 3);
     HistoryDialog dialog(contextOf(desk), bottleOf(desk, dev));
     auto* events = named<QTreeWidget>(dialog, "Entries, newest first");
-    ASSERT_EQ(events->topLevelItemCount(), 2);
+    ASSERT_EQ(events->topLevelItemCount(), 3); // mixed, dissolved, run
     EXPECT_TRUE(events->topLevelItem(0)->text(1).contains("135-36"));
     expectRefused(dialog, "why");
     type(dialog, "Why the chosen entry is taken back", "counted twice");
@@ -261,7 +261,8 @@ TEST_F(BottleDialogs, theMixingUnderLaterEntriesCannotBeTakenBack)
     desk.run(dev, 1);
     HistoryDialog dialog(contextOf(desk), bottleOf(desk, dev));
     auto* events = named<QTreeWidget>(dialog, "Entries, newest first");
-    events->setCurrentItem(events->topLevelItem(1));
+    events->setCurrentItem(events->topLevelItem(2));
+    ASSERT_TRUE(events->currentItem()->text(1).startsWith("Mixed"));
     type(dialog, "Why the chosen entry is taken back", "never mixed");
     expectRefused(dialog, "voids");
 }

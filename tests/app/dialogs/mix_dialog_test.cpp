@@ -174,6 +174,26 @@ TEST(BottleChoice, oldestUsableFirstAndNeverOneToDiscard)
               "Newer");
 }
 
+TEST(BottleChoice, nothingIsProposedThatNobodySawClear)
+{
+    Desk desk;
+    const auto mixed = desk.session().doing([&](ledger::Book& book) {
+        return book.mix(
+            {"starter-mq-borax", "starter-glass-1000", chemistry::Millilitres(1000), "M"},
+            {desk.now(), {}});
+    });
+    ASSERT_TRUE(mixed);
+    const auto proposed = [&] {
+        return proposedBottle(formulary::Role::Developer, desk.session().bottles());
+    };
+    EXPECT_EQ(proposed(), nullptr);
+    EXPECT_EQ(bottlesFor(formulary::Role::Developer, desk.session().bottles()).size(), 1U);
+    desk.passMinutes(20);
+    desk.record(*mixed, ledger::Dissolved{});
+    ASSERT_NE(proposed(), nullptr);
+    EXPECT_EQ(proposed()->batch.id, *mixed);
+}
+
 TEST(BottleChoice, emptyTightBottlesBeforeLeakyAndUsedOnes)
 {
     Desk desk;

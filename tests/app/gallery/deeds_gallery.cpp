@@ -8,6 +8,7 @@
 #include "app/shelf/shelf_page.h"
 #include "app/widgets/theme.h"
 #include "app/window/about_dialog.h"
+#include "app/window/cautions_dialog.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
 #include "tests/app/desk.h"
@@ -99,6 +100,8 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
     }
     AboutDialog about;
     picture(about, "about");
+    CautionsDialog cautions;
+    picture(cautions, "cautions");
 }
 
 } // namespace

@@ -244,6 +244,8 @@ TEST(Controller, copyAndRestoreBringTheBookBack)
     at.asked.answer(desk.file("copy.ullage"));
     at.asked.answer(true);
     emit at.window.restoreRequested();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return at.asked.asked().size() >= 5; }, 10'000));
+    EXPECT_TRUE(at.window.isEnabled());
     EXPECT_NE(at.bottle("Dev 1"), nullptr);
     EXPECT_EQ(at.bottle("Fix 1"), nullptr) << at.asked.asked().join(u'\n').toStdString();
     emit at.window.checkRequested();

@@ -1,0 +1,119 @@
+// Paints the window on the demo book to PNG files, for a person to look at: each page, the shelf
+// with a developer, a fixer and a bottle to discard, in English and German, at two sizes, light and
+// dark. demo_gallery FOLDER
+#include "app/cli/demo_book.h"
+#include "app/session/preferences.h"
+#include "app/session/session.h"
+#include "app/session/starter.h"
+#include "app/shelf/shelf_page.h"
+#include "app/widgets/theme.h"
+#include "app/window/controller.h"
+#include "app/window/main_window.h"
+#include "app/window/run_window.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+
+using namespace ullage;
+using namespace ullage::app;
+
+namespace
+{
+
+void settle()
+{
+    // What a page reads off the interface thread comes back through the event loop.
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < 200)
+        QApplication::processEvents(QEventLoop::AllEvents, 20);
+}
+
+// The first bottle of each kind worth a look.
+QList<std::pair<QString, QString>> worthALook(Session& session)
+{
+    QList<std::pair<QString, QString>> found;
+    const auto add = [&](const QString& name, const auto& fits) {
+        for (const Bottle& bottle : session.bottles()) {
+            if (fits(bottle)) {
+                found.append({name, QString::fromStdString(bottle.batch.id)});
+                return;
+            }
+        }
+    };
+    const auto role = [](const Bottle& bottle) { return bottle.batch.solution->role; };
+    add("developer", [&](const Bottle& bottle) {
+        return role(bottle) == formulary::Role::Developer &&
+               bottle.assessment.verdict == ledger::Verdict::Good;
+    });
+    add("near-its-end", [&](const Bottle& bottle) {
+        return bottle.assessment.verdict == ledger::Verdict::NearItsEnd;
+    });
+    add("fixer", [&](const Bottle& bottle) {
+        return role(bottle) == formulary::Role::Fixer &&
+               bottle.assessment.verdict != ledger::Verdict::Discard;
+    });
+    add("discard", [&](const Bottle& bottle) {
+        return bottle.assessment.verdict == ledger::Verdict::Discard;
+    });
+    return found;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    QStandardPaths::setTestModeEnabled(true);
+    QApplication application(argc, argv);
+    const QString folder = argc > 1 ? argv[1] : "gallery";
+    QDir().mkpath(folder);
+    auto& theme = Theme::instance();
+    theme.install(application);
+    QTemporaryDir scratch;
+    const auto clock = [] {
+        return std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+    };
+    const auto book = createDemoBook(scratch.path(), clock);
+    if (!book)
+        qFatal("no demo: %s", book.error().text.c_str());
+
+    for (const QString language : {"en", "de"}) {
+        installLanguage(language);
+        Preferences preferences(scratch.filePath(language + ".ini"));
+        preferences.setLanguage(language);
+        SessionOptions options;
+        options.clock = clock;
+        options.starter = kStarterFormulary;
+        for (const ThemeMode mode : {ThemeMode::Light, ThemeMode::Dark}) {
+            theme.setMode(mode);
+            Session session(options);
+            MainWindow window;
+            Controller controller(window, session, preferences);
+            controller.openBook(*book);
+            for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+                window.resize(size);
+                window.show();
+                const QString tail = QString("-%1-%2-%3.png")
+                                         .arg(language)
+                                         .arg(size.height())
+                                         .arg(mode == ThemeMode::Dark ? "dark" : "light");
+                for (const auto& [name, id] : worthALook(session)) {
+                    window.shelf()->selectBottle(id);
+                    settle();
+                    window.grab().save(folder + "/shelf-" + name + tail);
+                }
+                for (int page = 1; page < kPages; ++page) {
+                    window.showPage(static_cast<Page>(page));
+                    settle();
+                    window.grab().save(folder + QString("/page-%1").arg(page) + tail);
+                }
+                window.showPage(Page::Shelf);
+            }
+        }
+    }
+    return 0;
+}
