@@ -46,12 +46,14 @@ public:
     void pass(int days) { m_now += std::chrono::hours(24 * days); }
     void passMinutes(int minutes) { m_now += std::chrono::minutes(minutes); }
 
+    /// Whether mix() marks the batch dissolved, which is an entry of its own.
+    bool clearWhenMixed = true;
     std::string mix(const std::string& solution, const std::string& vessel, double ml,
                     const std::string& name)
     {
         const auto done = m_session->doing([&](ledger::Book& book) {
             ledger::NewBatch batch{solution, vessel, chemistry::Millilitres(ml), name};
-            batch.dissolved = true;
+            batch.dissolved = clearWhenMixed;
             return book.mix(batch, {m_now, {}});
         });
         if (!done)

@@ -26,6 +26,7 @@ protected:
     DayBookPageTest()
     {
         desk.pass(-30);
+        desk.clearWhenMixed = false;
         dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
         fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
         desk.pass(10);
@@ -260,6 +261,7 @@ TEST(DayBookEmpty, SaysWhatToDoFirst)
             button->click();
     }
     EXPECT_EQ(mix.count(), 1);
+    desk.clearWhenMixed = false;
     desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
     on.settle();
     EXPECT_EQ(on.shown(), QStringList{"Mixed, Dev 1"});

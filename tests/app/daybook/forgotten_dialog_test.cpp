@@ -18,6 +18,7 @@ protected:
     Forgotten()
     {
         desk.pass(-40);
+        desk.clearWhenMixed = false;
         dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
         fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
         desk.pass(10);

@@ -1,4 +1,5 @@
 #include "app/widgets/card.h"
+#include "app/widgets/flow_layout.h"
 #include "app/widgets/prompts.h"
 
 #include <QPushButton>
@@ -14,6 +15,26 @@ TEST(FactorRows, AreReadAloudAsSentences)
                   {QStringLiteral("Develop"), QStringLiteral("12:35"), true}});
     EXPECT_EQ(rows.accessibleName().toStdString(), "Wear: × 1.32, Develop: 12:35");
     EXPECT_EQ(rows.sizeHint().height(), 54);
+}
+
+TEST(FlowLayout, BeginsANewRowWhereTheWidthEnds)
+{
+    QWidget window;
+    auto* flow = new FlowLayout(&window, 6);
+    QList<QWidget*> boxes;
+    for (int i = 0; i < 4; ++i) {
+        auto* box = new QWidget;
+        box->setFixedSize(100, 30);
+        flow->addWidget(box);
+        boxes << box;
+    }
+    EXPECT_EQ(flow->heightForWidth(1000), 30);
+    EXPECT_EQ(flow->heightForWidth(206), 66);
+    EXPECT_EQ(flow->heightForWidth(100), 138);
+    window.resize(206, 200);
+    window.show();
+    EXPECT_EQ(boxes[1]->pos(), QPoint(106, 0));
+    EXPECT_EQ(boxes[2]->pos(), QPoint(0, 36));
 }
 
 TEST(Prompts, AnswersComeFromTheQueueInOrder)
