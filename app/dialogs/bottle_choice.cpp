@@ -1,5 +1,7 @@
 #include "app/dialogs/bottle_choice.h"
 
+#include "core/ledger/run_plan.h"
+
 #include <algorithm>
 #include <cmath>
 #include <tuple>
@@ -8,8 +10,6 @@ namespace ullage::app
 {
 
 using chemistry::Millilitres;
-
-bool knownClear(const ledger::Batch& batch) { return batch.dissolved || !batch.loads.empty(); }
 
 std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bottle>& bottles)
 {

@@ -12,8 +12,6 @@ namespace ullage::app
 /// the others, and among them the oldest, so that nothing grows old behind a newer one.
 std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bottle>& bottles);
 
-/// Marked as dissolved, or proved so by the film it has done.
-bool knownClear(const ledger::Batch& batch);
 /// The one to propose: the first of bottlesFor() that is known to be clear and whose verdict is not
 /// Discard; null if none.
 const Bottle* proposedBottle(formulary::Role role, const std::vector<Bottle>& bottles);

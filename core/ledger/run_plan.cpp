@@ -13,12 +13,12 @@ using chemistry::Films;
 using chemistry::Millilitres;
 using formulary::Role;
 
+bool knownClear(const Batch& batch) { return batch.dissolved || !batch.loads.empty(); }
+
 namespace
 {
 
 // A bottle that has done film is clear, whatever was or was not written down.
-bool knownClear(const Batch& batch) { return batch.dissolved || !batch.loads.empty(); }
-
 Candidate candidate(std::size_t index, const Judged& judged, const BathNeed& need, Films load)
 {
     Candidate made{.judged = index, .markedDissolved = knownClear(judged.batch)};

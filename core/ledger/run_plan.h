@@ -19,6 +19,9 @@
 namespace ullage::ledger
 {
 
+/// Marked as dissolved, or proved so by the film it has done.
+bool knownClear(const Batch& batch);
+
 /// A batch with what was made of it at the same moment.
 struct Judged {
     Batch batch;
