@@ -9,9 +9,9 @@
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
-#include "core/ledger/run_plan.h"
 #include "core/chemistry/films.h"
 #include "core/chemistry/fixing.h"
+#include "core/ledger/run_plan.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
