@@ -3458,6 +3458,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>used up</source>
         <translation>aufgebraucht</translation>
     </message>
+    <message>
+        <source>not clear yet</source>
+        <translation>noch nicht klar</translation>
+    </message>
+    <message>
+        <source>Nobody has marked it as dissolved yet: look whether it is clear. Until then no run is planned with it.</source>
+        <translation>Niemand hat sie bisher als gelöst vermerkt: nachsehen, ob sie klar ist. Bis dahin wird kein Durchgang mit ihr geplant.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -5157,6 +5165,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>&amp;Cautions</source>
         <translation>&amp;Sicherheitshinweise</translation>
     </message>
+    <message>
+        <source>&amp;Enter a bottle…</source>
+        <translation>Flasche &amp;eintragen…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MarkDialog</name>
@@ -6122,6 +6134,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Air</source>
         <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Enter a bottle…</source>
+        <translation>Flasche eintragen…</translation>
     </message>
 </context>
 <context>

@@ -33,6 +33,7 @@ DissolveStep::DissolveStep(Now now, QWidget* parent)
     m_say->setWordWrap(true);
     setTone(m_say, Tone::Quiet);
     column->addWidget(m_say);
+    setButtonLook(m_pour, ButtonLook::Primary);
     column->addWidget(m_pour, 0, Qt::AlignLeft);
     column->addWidget(m_clear);
     auto* wait = new QLabel(tr("You may go on before it is clear: the batch is then logged and "

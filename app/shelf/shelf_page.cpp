@@ -100,7 +100,8 @@ ShelfPage::ShelfPage(QWidget* parent)
       m_header(new PageHeader({}, this)), m_run(m_header->addButton({})),
       m_mix(m_header->addButton({}, true)), m_stack(new QStackedWidget(this)),
       m_empty(new EmptyState({}, {}, this)), m_mixFirst(m_empty->addButton({}, true)),
-      m_splitter(new QSplitter(Qt::Vertical, this)), m_view(new ShelfView(this))
+      m_enterFirst(m_empty->addButton({}, false)), m_splitter(new QSplitter(Qt::Vertical, this)),
+      m_view(new ShelfView(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 18, 0, 20);
@@ -159,6 +160,7 @@ ShelfPage::ShelfPage(QWidget* parent)
             [this] { emit actionRequested(BottleAction::RunFilm, currentBottle()); });
     connect(m_mix, &QPushButton::clicked, this, &ShelfPage::mixRequested);
     connect(m_mixFirst, &QPushButton::clicked, this, &ShelfPage::mixRequested);
+    connect(m_enterFirst, &QPushButton::clicked, this, &ShelfPage::enterRequested);
     retranslate();
     setBottles({});
 }
@@ -213,6 +215,7 @@ void ShelfPage::retranslate()
     m_run->setText(tr("Run film…"));
     m_mix->setText(tr("Mix a batch…"));
     m_mixFirst->setText(tr("Mix a batch…"));
+    m_enterFirst->setText(tr("Enter a bottle…"));
     m_empty->setWords(
         tr("No bottle stands here yet"),
         tr("Mix your first developer or fixer, or enter a bottle you have already. From then on "

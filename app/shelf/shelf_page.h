@@ -49,6 +49,8 @@ public:
 signals:
     void bottleSelected(const QString& id);
     void mixRequested();
+    /// A bottle that stands there already.
+    void enterRequested();
     void actionRequested(ullage::app::BottleAction action, const QString& batch);
 
 protected:
@@ -68,6 +70,7 @@ private:
     QStackedWidget* m_stack;
     EmptyState* m_empty;
     QPushButton* m_mixFirst;
+    QPushButton* m_enterFirst;
     QSplitter* m_splitter;
     ShelfView* m_view;
     NextFilmCard* m_next;

@@ -1,5 +1,7 @@
 #include "app/widgets/theme.h"
 
+#include "app/widgets/manners.h"
+
 #include <QApplication>
 #include <QFontDatabase>
 #include <QPalette>
@@ -55,18 +57,25 @@ const QString& fontFamily()
     return family;
 }
 
-// The caret is painted by inverting what is under it: on black it would be a white lamp.
 class RoomStyle : public QProxyStyle
 {
 public:
     using QProxyStyle::QProxyStyle;
 
+    // The caret is painted by inverting what is under it: on black it would be a white lamp.
     int pixelMetric(PixelMetric metric, const QStyleOption* option,
                     const QWidget* widget) const override
     {
         return metric == PM_TextCursorWidth && Theme::instance().isDarkRoom()
                    ? 0
                    : QProxyStyle::pixelMetric(metric, option, widget);
+    }
+
+    using QProxyStyle::polish;
+    void polish(QWidget* widget) override
+    {
+        QProxyStyle::polish(widget);
+        teachManners(widget);
     }
 };
 

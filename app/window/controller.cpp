@@ -56,6 +56,7 @@ void Controller::connectWindow()
 {
     MainWindow* window = &m_window;
     connect(window, &MainWindow::mixRequested, this, &Controller::mix);
+    connect(window, &MainWindow::enterRequested, this, &Controller::logMix);
     connect(window, &MainWindow::bottleActionRequested, this, &Controller::doWith);
     connect(window, &MainWindow::undoRequested, this, [this] { undoOrRedo(false); });
     connect(window, &MainWindow::redoRequested, this, [this] { undoOrRedo(true); });

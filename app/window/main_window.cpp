@@ -33,6 +33,7 @@ MainWindow::MainWindow(QWidget* parent)
         emit pageChosen(page);
     });
     connect(m_shelf, &ShelfPage::mixRequested, this, &MainWindow::mixRequested);
+    connect(m_shelf, &ShelfPage::enterRequested, this, &MainWindow::enterRequested);
     connect(m_shelf, &ShelfPage::actionRequested, this, &MainWindow::bottleActionRequested);
     makeMenus();
     retranslate();

@@ -71,6 +71,7 @@ signals:
     void personRequested();
     void statisticsRequested();
     void mixRequested();
+    void enterRequested();
     void bottleActionRequested(ullage::app::BottleAction action, const QString& batch);
     void pageChosen(ullage::app::Page page);
     void unitsChosen(const ullage::app::Units& units);

@@ -61,6 +61,8 @@ void MainWindow::makeMenus()
     m_bottleMenu = addMenu(QT_TR_NOOP("&Bottle"));
     connect(addEntry(m_bottleMenu, QT_TR_NOOP("Mi&x a batch…"), QKeySequence::New),
             &QAction::triggered, this, &MainWindow::mixRequested);
+    connect(addEntry(m_bottleMenu, QT_TR_NOOP("&Enter a bottle…")), &QAction::triggered, this,
+            &MainWindow::enterRequested);
     m_bottleMenu->addSeparator();
     m_shelf->actions()->fill(*m_bottleMenu);
 

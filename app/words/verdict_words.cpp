@@ -3,6 +3,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/ledger/run_plan.h"
 
 #include <QCoreApplication>
 
@@ -91,6 +92,8 @@ ShelfLines reasonLines(const ledger::Reason& reason, const ledger::Batch& batch,
     case ReasonCode::DiscardSoon:
         break;
     }
+    if (!ledger::knownClear(batch))
+        return {Words::tr("not clear yet"), filmsLine(batch, so, wording)};
     return {filmsLine(batch, so, wording), untilLine(batch, so, wording)};
 }
 
@@ -174,6 +177,9 @@ QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment
         return {Words::tr("Used up on %1.")
                     .arg(fullDateText(localDate(*batch.endedAt), wording.locale))};
     QStringList sentences;
+    if (so.verdict != ledger::Verdict::Discard && !ledger::knownClear(batch))
+        sentences << Words::tr("Nobody has marked it as dissolved yet: look whether it is clear. "
+                               "Until then no run is planned with it.");
     for (const ledger::Reason& reason : forReading(so.reasons))
         sentences << reasonSentence(reason, batch, so, wording);
     sentences << filmsSentence(batch, so, wording) << standingSentence(batch, so, wording);
@@ -196,6 +202,8 @@ ShelfLines shelfLines(const ledger::Batch& batch, const ledger::Assessment& so,
     const auto reasons = forReading(so.reasons);
     if (!reasons.empty())
         return reasonLines(reasons.front(), batch, so, wording);
+    if (!ledger::knownClear(batch))
+        return {Words::tr("not clear yet"), filmsLine(batch, so, wording)};
     return {filmsLine(batch, so, wording), untilLine(batch, so, wording)};
 }
 

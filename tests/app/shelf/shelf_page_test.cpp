@@ -59,6 +59,12 @@ TEST(ShelfPage, EmptySaysWhatToDoFirst)
     QSignalSpy asked(&window.page, &ShelfPage::mixRequested);
     QTest::mouseClick(mix, Qt::LeftButton);
     EXPECT_EQ(asked.count(), 1);
+    QPushButton* enter = window.button(QStringLiteral("Enter a bottle…"));
+    ASSERT_NE(enter, nullptr);
+    QSignalSpy entering(&window.page, &ShelfPage::enterRequested);
+    enter->setFocus();
+    QTest::keyClick(enter, Qt::Key_Return);
+    EXPECT_EQ(entering.count(), 1);
     EXPECT_FALSE(window.page.actions()->action(BottleAction::TopUp)->isEnabled());
 }
 

@@ -41,6 +41,19 @@ TEST(VerdictWords, goodBottleSaysFilmsStandingAndWhatEndsFirst)
     EXPECT_TRUE(sentences[2].endsWith("."));
 }
 
+TEST(VerdictWords, restingBottleSaysThatNobodySawItClear)
+{
+    const auto fresh = Bottle().at(day(1));
+    const auto lines = shelfLines(fresh, ledger::assess(fresh), english());
+    EXPECT_EQ(lines.headline, "not clear yet");
+    EXPECT_EQ(lines.subline, "10 films left");
+    EXPECT_TRUE(joined(fresh).startsWith("Nobody has marked it as dissolved yet"));
+
+    const auto clear = Bottle().happen(day(0), ledger::Dissolved{}).at(day(1));
+    EXPECT_EQ(shelfLines(clear, ledger::assess(clear), english()).headline, "10 films left");
+    EXPECT_FALSE(joined(clear).contains("dissolved"));
+}
+
 TEST(VerdictWords, reachedCapacityIsSaidOnce)
 {
     const auto batch = Bottle().films(1, 10).at(day(12));
@@ -93,13 +106,13 @@ TEST(VerdictWords, dueTestSaysSinceWhat)
 
 TEST(VerdictWords, modelDatesAreAboutAndCalendarDatesAreNot)
 {
-    const auto full = Bottle().at(day(1));
+    const auto full = Bottle().happen(day(0), ledger::Dissolved{}).at(day(1));
     const auto so = ledger::assess(full);
     ASSERT_TRUE(so.discardBy && so.keepsUntil);
     const bool calendar = so.discardBy == so.keepsUntil;
     EXPECT_EQ(shelfLines(full, so, english()).subline.contains("about"), !calendar);
 
-    auto half = Bottle();
+    auto half = Bottle().happen(day(0), ledger::Dissolved{});
     half.happen(day(1), ledger::Drawn{Millilitres(600), "used"});
     const auto drawn = half.at(day(2));
     const auto sooner = ledger::assess(drawn);
@@ -134,7 +147,7 @@ TEST(VerdictWords, endedBottleSaysOnlyHowItEnded)
 
 TEST(VerdictWords, noPaceIsInventedForABottleWithoutFilm)
 {
-    const QString text = joined(Bottle().at(day(5)));
+    const QString text = joined(Bottle().happen(day(0), ledger::Dissolved{}).at(day(5)));
     EXPECT_TRUE(text.startsWith("Films: 0 of 10 used.")) << text.toStdString();
     EXPECT_FALSE(text.contains("first"));
 }
