@@ -1,5 +1,6 @@
 #include "core/store/day_book.h"
 
+#include "core/store/each_row.h"
 #include "core/store/journal_codec.h"
 
 #include <algorithm>
@@ -18,26 +19,6 @@ constexpr int kSlice = 20'000; // some tens of milliseconds of searching
 chemistry::Instant instant(std::int64_t milliseconds)
 {
     return chemistry::Instant(std::chrono::milliseconds(milliseconds));
-}
-
-template <class Take>
-Result<void> each(Result<Rows> rows, Take take)
-{
-    if (!rows) {
-        return tl::unexpected(rows.error());
-    }
-    while (true) {
-        const auto more = rows->next();
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        if (!*more) {
-            return {};
-        }
-        if (Result<void> fine = take(*rows); !fine) {
-            return fine;
-        }
-    }
 }
 
 Result<Event> eventOf(const QByteArray& body)
@@ -91,18 +72,18 @@ Result<std::optional<DayKey>> DayBook::sliceEnd(const DayFilter& filter,
     const Query query = daySliceEnd(filter, after, kSlice);
     Statement statement(m_store.connection(), query.sql);
     std::optional<DayKey> end;
-    return each(statement.runWith(query.values),
-                [&](const Rows& row) -> Result<void> {
-                    end = DayKey{row.number(0), row.number(1)};
-                    return {};
-                })
+    return eachRow(statement.runWith(query.values),
+                   [&](const Rows& row) -> Result<void> {
+                       end = DayKey{row.number(0), row.number(1)};
+                       return {};
+                   })
         .map([&] { return end; });
 }
 
 Result<void> DayBook::addRows(const Query& query, DayPage& page)
 {
     Statement statement(m_store.connection(), query.sql);
-    return each(statement.runWith(query.values), [&](const Rows& row) -> Result<void> {
+    return eachRow(statement.runWith(query.values), [&](const Rows& row) -> Result<void> {
         auto event = eventOf(row.bytes(2));
         if (!event) {
             return tl::unexpected(event.error());
@@ -173,7 +154,7 @@ Result<DayTotals> DayBook::count(const DayFilter& filter, const Stop& stop)
         }
         const Query query = dayCount(filter, after, *end);
         Statement statement(m_store.connection(), query.sql);
-        auto fine = each(statement.runWith(query.values), [&](const Rows& row) -> Result<void> {
+        auto fine = eachRow(statement.runWith(query.values), [&](const Rows& row) -> Result<void> {
             totals.entries += static_cast<int>(row.number(0));
             if (!row.isNull(1)) {
                 totals.oldest = instant(row.number(1));
@@ -208,7 +189,7 @@ Result<void> DayBook::complete(DayEntry& entry)
     if (run.empty()) {
         return {};
     }
-    auto fine = each(m_ofRun.run(run), [&](const Rows& row) -> Result<void> {
+    auto fine = eachRow(m_ofRun.run(run), [&](const Rows& row) -> Result<void> {
         auto one = decodeStored(row.bytes(0));
         if (!one) {
             return tl::unexpected(one.error());
@@ -243,7 +224,7 @@ Result<void> DayBook::complete(DayEntry& entry)
 Result<std::string> DayBook::nameOf(const std::string& batch)
 {
     std::string name;
-    auto fine = each(m_name.run(batch), [&](const Rows& row) -> Result<void> {
+    auto fine = eachRow(m_name.run(batch), [&](const Rows& row) -> Result<void> {
         name = row.text(0);
         return {};
     });
@@ -251,14 +232,14 @@ Result<std::string> DayBook::nameOf(const std::string& batch)
         return fine.map([&] { return name; });
     }
     // A batch whose mixing was taken back stands in no table any more.
-    return each(m_mixing.run(batch),
-                [&](const Rows& row) -> Result<void> {
-                    const auto event = eventOf(row.bytes(0));
-                    if (event) {
-                        name = std::get<Mixed>(event->what).name;
-                    }
-                    return event.map([](const Event&) {});
-                })
+    return eachRow(m_mixing.run(batch),
+                   [&](const Rows& row) -> Result<void> {
+                       const auto event = eventOf(row.bytes(0));
+                       if (event) {
+                           name = std::get<Mixed>(event->what).name;
+                       }
+                       return event.map([](const Event&) {});
+                   })
         .map([&] { return name.empty() ? batch : name; });
 }
 
@@ -266,7 +247,7 @@ Result<std::string> DayBook::nameOf(const std::string& batch)
 Result<std::optional<TakenBack>> DayBook::takenBack(const std::string& event)
 {
     std::vector<Event> voidings;
-    auto fine = each(m_voidings.run(event), [&](const Rows& row) -> Result<void> {
+    auto fine = eachRow(m_voidings.run(event), [&](const Rows& row) -> Result<void> {
         auto one = eventOf(row.bytes(0));
         if (!one) {
             return tl::unexpected(one.error());
@@ -293,27 +274,27 @@ Result<std::optional<TakenBack>> DayBook::takenBack(const std::string& event)
 Result<std::vector<std::string>> DayBook::people()
 {
     std::vector<std::string> found;
-    return each(m_people.run(),
-                [&](const Rows& row) -> Result<void> {
-                    found.push_back(row.text(0));
-                    return {};
-                })
+    return eachRow(m_people.run(),
+                   [&](const Rows& row) -> Result<void> {
+                       found.push_back(row.text(0));
+                       return {};
+                   })
         .map([&] { return std::move(found); });
 }
 
 Result<std::vector<BatchState>> DayBook::bottles(int most)
 {
     std::vector<BatchState> found;
-    return each(m_bottles.run(most),
-                [&](const Rows& row) -> Result<void> {
-                    BatchState state{row.text(0), row.text(1), row.text(2), instant(row.number(3)),
-                                     std::nullopt};
-                    if (!row.isNull(4)) {
-                        state.endedAt = instant(row.number(4));
-                    }
-                    found.push_back(std::move(state));
-                    return {};
-                })
+    return eachRow(m_bottles.run(most),
+                   [&](const Rows& row) -> Result<void> {
+                       BatchState state{row.text(0), row.text(1), row.text(2),
+                                        instant(row.number(3)), std::nullopt};
+                       if (!row.isNull(4)) {
+                           state.endedAt = instant(row.number(4));
+                       }
+                       found.push_back(std::move(state));
+                       return {};
+                   })
         .map([&] { return std::move(found); });
 }
 
@@ -337,7 +318,7 @@ Result<std::vector<DayBook::NumberedLine>> DayBook::lines(const DayEntry& entry)
     }
     std::map<std::int64_t, QByteArray> found; // by order of entry
     for (const auto& [type, id] : wanted) {
-        auto fine = each(m_lines.run(type, id), [&](const Rows& row) -> Result<void> {
+        auto fine = eachRow(m_lines.run(type, id), [&](const Rows& row) -> Result<void> {
             found[row.number(0)] = row.bytes(1);
             return {};
         });

@@ -1,6 +1,7 @@
 #include "core/store/integrity.h"
 
 #include "core/ledger/batch.h"
+#include "core/store/each_row.h"
 #include "core/store/event_columns.h"
 #include "core/store/journal_codec.h"
 
@@ -73,25 +74,18 @@ private:
         for (const char* pragma : {"PRAGMA integrity_check", "PRAGMA foreign_key_check"}) {
             const bool keys = QByteArrayView(pragma).endsWith("foreign_key_check");
             Statement statement(m_store->connection(), QString::fromLatin1(pragma));
-            auto rows = statement.run();
-            if (!rows) {
-                return tl::unexpected(rows.error());
-            }
-            while (true) {
-                const auto more = rows->next();
-                if (!more) {
-                    return tl::unexpected(more.error());
-                }
-                if (!*more) {
-                    break;
-                }
+            auto fine = eachRow(statement.run(), [&](const Rows& row) -> Result<void> {
                 if (keys) {
                     found(storeFailure(QStringLiteral("a row of table %1 points nowhere")
-                                           .arg(QString::fromStdString(rows->text(0)))),
+                                           .arg(QString::fromStdString(row.text(0)))),
                           {});
-                } else if (rows->text(0) != "ok") {
-                    found(storeFailure(QString::fromStdString(rows->text(0))), {});
+                } else if (row.text(0) != "ok") {
+                    found(storeFailure(QString::fromStdString(row.text(0))), {});
                 }
+                return {};
+            });
+            if (!fine) {
+                return fine;
             }
         }
         return {};
@@ -100,19 +94,12 @@ private:
     Result<void> entries()
     {
         Statement statement(m_store->connection(), QString::fromLatin1(kEntries));
-        auto rows = statement.run();
-        if (!rows) {
-            return tl::unexpected(rows.error());
-        }
-        while (true) {
-            const auto more = rows->next();
-            if (!more) {
-                return tl::unexpected(more.error());
-            }
-            if (!*more) {
-                break;
-            }
-            entry(*rows);
+        auto fine = eachRow(statement.run(), [&](const Rows& row) -> Result<void> {
+            entry(row);
+            return {};
+        });
+        if (!fine) {
+            return fine;
         }
         for (const auto& [film, run] : m_filmRuns) {
             if (!m_runs.contains(run)) {
@@ -262,22 +249,12 @@ private:
     Result<void> leftOver()
     {
         Statement statement(m_store->connection(), QStringLiteral("SELECT id FROM batch"));
-        auto rows = statement.run();
-        if (!rows) {
-            return tl::unexpected(rows.error());
-        }
-        while (true) {
-            const auto more = rows->next();
-            if (!more) {
-                return tl::unexpected(more.error());
+        return eachRow(statement.run(), [&](const Rows& row) -> Result<void> {
+            if (!m_batches.contains(row.text(0))) {
+                unknown("batch", row.text(0), row.text(0));
             }
-            if (!*more) {
-                return {};
-            }
-            if (!m_batches.contains(rows->text(0))) {
-                unknown("batch", rows->text(0), rows->text(0));
-            }
-        }
+            return {};
+        });
     }
 
     SqlStore* m_store;

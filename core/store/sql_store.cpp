@@ -1,6 +1,7 @@
 #include "core/store/sql_store.h"
 
 #include "core/store/book_file.h"
+#include "core/store/each_row.h"
 #include "core/store/sql_statements.h"
 
 #include <QFileInfo>
@@ -115,22 +116,7 @@ void SqlStore::rollback()
 
 Result<void> SqlStore::forEachLine(const std::function<Result<void>(const QByteArray&)>& take)
 {
-    auto rows = m_statements->lines.run();
-    if (!rows) {
-        return tl::unexpected(rows.error());
-    }
-    while (true) {
-        const auto more = rows->next();
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        if (!*more) {
-            return {};
-        }
-        if (auto fine = take(rows->bytes(0)); !fine) {
-            return fine;
-        }
-    }
+    return eachRow(m_statements->lines.run(), [&](const Rows& row) { return take(row.bytes(0)); });
 }
 
 Result<std::optional<QByteArray>> SqlStore::note(const std::string& key)

@@ -1,5 +1,6 @@
 #include "core/store/statistics_reader.h"
 
+#include "core/store/each_row.h"
 #include "core/store/journal_codec.h"
 
 #include <algorithm>
@@ -19,26 +20,20 @@ Result<std::map<std::string, Packet>> packets(SqlStore& store)
 {
     std::map<std::string, Packet> found;
     Statement statement(store.connection(), QString::fromLatin1(kPackets));
-    auto rows = statement.run();
-    if (!rows) {
-        return tl::unexpected(rows.error());
-    }
-    while (true) {
-        const auto more = rows->next();
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        if (!*more) {
-            return found;
-        }
-        const auto entry = decodeStored(rows->bytes(0));
+    const auto fine = eachRow(statement.run(), [&](const Rows& row) -> Result<void> {
+        const auto entry = decodeStored(row.bytes(0));
         if (!entry) {
             return tl::unexpected(entry.error());
         }
         if (const auto* packet = std::get_if<Packet>(&entry->what)) {
             found[packet->id] = *packet;
         }
+        return {};
+    });
+    if (!fine) {
+        return tl::unexpected(fine.error());
     }
+    return found;
 }
 
 Result<formulary::Formulary> formularyOf(SqlStore& store)
