@@ -340,7 +340,7 @@
     </message>
     <message>
         <source>, from this bottle&apos;s tests</source>
-        <translation>, aus den Klärtests dieser Flasche</translation>
+        <translation>, aus den Klärproben dieser Flasche</translation>
     </message>
     <message>
         <source>, the solution&apos;s figure when fresh</source>
@@ -2238,6 +2238,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 mmol per litre</source>
         <translation>%1 mmol je Liter</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>grade, source</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>FileCommands</name>
@@ -2435,6 +2440,40 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>No time can be given at 20 °C.</source>
         <translation>Für 20 °C lässt sich keine Zeit angeben.</translation>
+    </message>
+    <message>
+        <source>Silver, by films in a litre</source>
+        <translation>Silber, nach Filmen in einem Liter</translation>
+    </message>
+    <message>
+        <source>films per litre</source>
+        <translation>Filme je Liter</translation>
+    </message>
+    <message>
+        <source>g/L</source>
+        <comment>grams per litre</comment>
+        <translation>g/l</translation>
+    </message>
+    <message>
+        <source>Fresh it clears in %1 at %2; at %3 it is spent.</source>
+        <comment>time, temperature, twice the time</comment>
+        <translation>Frisch klärt es in %1 bei %2; bei %3 ist es verbraucht.</translation>
+    </message>
+    <message>
+        <source>It is spent when its clearing time has doubled from fresh: test it when it is new.</source>
+        <translation>Es ist verbraucht, wenn sich die Klärzeit gegenüber frisch verdoppelt hat: prüfen Sie es, solange es neu ist.</translation>
+    </message>
+    <message>
+        <source>At its capacity of %1 it holds about %2 g of silver per litre.</source>
+        <translation>Am Ende seiner Kapazität von %1 enthält es etwa %2 g Silber je Liter.</translation>
+    </message>
+    <message>
+        <source>silver</source>
+        <translation>Silber</translation>
+    </message>
+    <message>
+        <source>your limit</source>
+        <translation>Ihre Grenze</translation>
     </message>
 </context>
 <context>
@@ -2773,15 +2812,15 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message numerus="yes">
         <source>A clearing test is due: %1 a litre and %Ln day(s) since the last.</source>
         <translation>
-            <numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tag seit dem letzten.</numerusform>
-            <numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tage seit dem letzten.</numerusform>
+            <numerusform>Eine Klärprobe ist fällig: %1 je Liter und %Ln Tag seit der letzten.</numerusform>
+            <numerusform>Eine Klärprobe ist fällig: %1 je Liter und %Ln Tage seit der letzten.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>A clearing test is due: %1 a litre and %Ln day(s) since it was mixed.</source>
         <translation>
-            <numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tag seit dem Ansetzen.</numerusform>
-            <numerusform>Ein Klärtest ist fällig: %1 je Liter und %Ln Tage seit dem Ansetzen.</numerusform>
+            <numerusform>Eine Klärprobe ist fällig: %1 je Liter und %Ln Tag seit dem Ansetzen.</numerusform>
+            <numerusform>Eine Klärprobe ist fällig: %1 je Liter und %Ln Tage seit dem Ansetzen.</numerusform>
         </translation>
     </message>
     <message>
@@ -2944,7 +2983,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>No clearing test yet.</source>
-        <translation>Noch kein Klärtest.</translation>
+        <translation>Noch keine Klärprobe.</translation>
     </message>
     <message>
         <source>Clears in %1 s now.</source>
@@ -3095,7 +3134,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Its clearing tests will be drawn here.</source>
-        <translation>Die Klärtests werden hier gezeichnet.</translation>
+        <translation>Die Klärproben werden hier gezeichnet.</translation>
     </message>
     <message>
         <source>It has no capacity to count films by.</source>
@@ -3137,6 +3176,16 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>next to expire %1</source>
         <translation>nächster Ablauf %1</translation>
+    </message>
+    <message>
+        <source>at %1, for %2 as in the notebook</source>
+        <comment>temperature, film</comment>
+        <translation>bei %1, für %2 laut Notizbuch</translation>
+    </message>
+    <message>
+        <source>at %1, for %2 as in the notebook: %3</source>
+        <comment>temperature, film, source</comment>
+        <translation>bei %1, für %2 laut Notizbuch: %3</translation>
     </message>
 </context>
 <context>
@@ -3236,10 +3285,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 <context>
     <name>TimeCommand</name>
     <message>
-        <source>Outside 18 to 24 °C times are less sure.</source>
-        <translation>Außerhalb von 18 bis 24 °C sind die Zeiten weniger sicher.</translation>
-    </message>
-    <message>
         <source>The film maker&apos;s figures do not reach this temperature; it was carried over.</source>
         <translation>Die Angaben des Filmherstellers reichen nicht bis zu dieser Temperatur; die Zeit wurde weitergerechnet.</translation>
     </message>
@@ -3282,6 +3327,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </source>
         <translation>%1   Teststreifen
 </translation>
+    </message>
+    <message>
+        <source>Outside %1 to %2 times are less sure.</source>
+        <translation>Außerhalb von %1 bis %2 sind Zeiten weniger sicher.</translation>
     </message>
 </context>
 <context>
@@ -3358,7 +3407,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>clearing test due</source>
-        <translation>Klärtest fällig</translation>
+        <translation>Klärprobe fällig</translation>
     </message>
     <message>
         <source>%1 a litre since</source>
@@ -3879,10 +3928,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Ver&amp;lauf…</translation>
     </message>
     <message>
-        <source>&amp;Label…</source>
-        <translation>E&amp;tikett…</translation>
-    </message>
-    <message>
         <source>&amp;Discard…</source>
         <translation>Entso&amp;rgen…</translation>
     </message>
@@ -3987,7 +4032,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>Clearing test of %1: a piece of film leader in the fixer, in the light, until it is clear.</source>
-        <translation>Klärtest von %1: ein Stück Filmanfang bei Licht ins Fixierbad, bis es klar ist.</translation>
+        <translation>Klärprobe von %1: ein Stück Filmanfang bei Licht ins Fixierbad, bis es klar ist.</translation>
     </message>
     <message>
         <source>m:ss</source>
@@ -4542,6 +4587,17 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Draw off</source>
         <translation>Abziehen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::EditorFoot</name>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -6185,10 +6241,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Schon Angesetztes behält die Angaben, nach denen es angesetzt wurde. Was hier gespeichert wird, tritt für neue Ansätze an die Stelle dieser Lösung.</translation>
     </message>
     <message>
-        <source>Say for each figure where it is from: begin with “common practice”, “from memory” or “computed” if it is that.</source>
-        <translation>Bei jeder Angabe sagen, woher sie stammt: mit „common practice“ (Praxiswert), „from memory“ (aus dem Gedächtnis) oder „computed“ (berechnet) beginnen, wenn sie das ist.</translation>
-    </message>
-    <message>
         <source>Time of film %1 in a litre</source>
         <translation>Zeit für Film %1 im Liter</translation>
     </message>
@@ -6209,16 +6261,12 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Was diese Angaben bedeuten</translation>
     </message>
     <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
-    </message>
-    <message>
         <source>Nothing is changed.</source>
         <translation>Nichts ist geändert.</translation>
+    </message>
+    <message>
+        <source>Say for each figure where it is from, and how far that can be believed.</source>
+        <translation>Sagen Sie zu jeder Zahl, woher sie stammt und wie weit man ihr trauen kann.</translation>
     </message>
 </context>
 <context>
@@ -6270,18 +6318,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Where it is from</source>
         <translation>Woher das stammt</translation>
-    </message>
-    <message>
-        <source>no source given</source>
-        <translation>keine Quelle angegeben</translation>
-    </message>
-    <message>
-        <source>Where %1 is from</source>
-        <translation>Woher %1 stammt</translation>
-    </message>
-    <message>
-        <source>Begin with “common practice”, “from memory” or “computed” if it is that; anything else counts as published.</source>
-        <translation>Mit „common practice“ (Praxiswert), „from memory“ (aus dem Gedächtnis) oder „computed“ (berechnet) beginnen, wenn es das ist; alles andere gilt als veröffentlicht.</translation>
     </message>
     <message>
         <source>%1
@@ -6360,6 +6396,34 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Solutions</source>
         <translation>Lösungen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::SourceEdit</name>
+    <message>
+        <source>not said</source>
+        <comment>grade of a source</comment>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>How far %1 can be believed</source>
+        <translation>Wie sicher %1 ist</translation>
+    </message>
+    <message>
+        <source>Where %1 is from</source>
+        <translation>Woher %1 stammt</translation>
+    </message>
+    <message>
+        <source>no source given</source>
+        <translation>keine Quelle angegeben</translation>
+    </message>
+    <message>
+        <source>%1: say how far the source can be believed.</source>
+        <translation>%1: Sagen Sie, wie weit der Quelle zu trauen ist.</translation>
+    </message>
+    <message>
+        <source>%1: name the published source.</source>
+        <translation>%1: Nennen Sie die veröffentlichte Quelle.</translation>
     </message>
 </context>
 <context>
@@ -6822,7 +6886,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>Clearing test: how long a piece of film takes to clear</source>
-        <translation>Klärtest: wie lange ein Stück Film zum Klären braucht</translation>
+        <translation>Klärprobe: wie lange ein Stück Film zum Klären braucht</translation>
     </message>
     <message>
         <source>Control strip</source>
@@ -6964,14 +7028,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Zeit nach Temperatur</translation>
     </message>
     <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
-    </message>
-    <message>
         <source>Temperature %1</source>
         <translation>Temperatur %1</translation>
     </message>
@@ -6986,6 +7042,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>A time without its temperature.</source>
         <translation>Eine Zeit ohne ihre Temperatur.</translation>
+    </message>
+    <message>
+        <source>Development time</source>
+        <translation>Entwicklungszeit</translation>
     </message>
 </context>
 <context>
@@ -7147,14 +7207,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>A field left empty takes the usual figure of the material.</source>
         <translation>Ein leeres Feld übernimmt den üblichen Wert des Materials.</translation>
-    </message>
-    <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>

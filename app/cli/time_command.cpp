@@ -58,10 +58,12 @@ Result<std::vector<chemistry::TimeAtTemperature>> readBase(const QString& text)
     return pairs;
 }
 
-QString warningText(std::string_view code)
+QString warningText(std::string_view code, const Wording& wording)
 {
     if (code == "outside-usual-range") {
-        return TimeCommand::tr("Outside 18 to 24 °C times are less sure.");
+        return TimeCommand::tr("Outside %1 to %2 times are less sure.")
+            .arg(shortTemperatureText(chemistry::kCoolestUsual, wording),
+                 shortTemperatureText(chemistry::kWarmestUsual, wording));
     }
     if (code == "extrapolated") {
         return TimeCommand::tr(
@@ -145,7 +147,7 @@ int timeCommand(const Call& call)
         TimeCommand::tr("%1   strip\n").arg(factorText(next->strip, wording.locale));
     call.print(text.toUtf8());
     for (const std::string_view warning : next->warnings) {
-        call.say(warningText(warning));
+        call.say(warningText(warning, wording));
     }
     return kDone;
 }

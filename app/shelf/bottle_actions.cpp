@@ -66,7 +66,6 @@ void BottleActions::retranslate()
     action(BottleAction::StoodOpen)->setText(tr("&Stood open…"));
     action(BottleAction::StoredAt)->setText(tr("Stored &at…"));
     action(BottleAction::History)->setText(tr("&History…"));
-    action(BottleAction::Label)->setText(tr("&Label…"));
     action(BottleAction::Discard)->setText(tr("&Discard…"));
 }
 

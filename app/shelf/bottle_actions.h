@@ -28,10 +28,9 @@ enum class BottleAction {
     StoodOpen,
     StoredAt,
     History,
-    Label,
     Discard
 };
-inline constexpr int kBottleActions = 15;
+inline constexpr int kBottleActions = 14;
 
 class BottleActions : public QObject
 {

@@ -32,12 +32,20 @@ QLabel* wrapped(QWidget* parent)
 } // namespace
 
 NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
-    : Card({}, parent), m_actions(actions), m_timeRow(new QWidget(this)),
-      m_time(new FigureLabel(m_timeRow)), m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)),
-      m_factors(new FactorRows(this)), m_why(new VerdictLabel(this)),
-      m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)), m_closing(wrapped(this)),
-      m_more(new QPushButton(this)), m_ask(new QPushButton(this))
+    : Card({}, parent), m_actions(actions), m_heading(new QLabel(this)),
+      m_timeRow(new QWidget(this)), m_time(new FigureLabel(m_timeRow)),
+      m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)), m_factors(new FactorRows(this)),
+      m_why(new VerdictLabel(this)), m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)),
+      m_closing(wrapped(this)), m_more(new QPushButton(this)), m_ask(new QPushButton(this))
 {
+    auto* headingLine = new QHBoxLayout;
+    headingLine->setContentsMargins(0, 0, 0, 0);
+    m_heading->setFont(Theme::font(TextRole::CardTitle));
+    m_heading->setTextFormat(Qt::PlainText);
+    m_heading->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    setTone(m_heading, Tone::Quiet);
+    headingLine->addWidget(m_heading, 1);
+    headingLine->addWidget(m_ask);
     auto* timeLine = new QHBoxLayout(m_timeRow);
     timeLine->setContentsMargins(0, 0, 0, 0);
     timeLine->setSpacing(Space::kGap);
@@ -79,17 +87,16 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     for (const BottleAction which :
          {BottleAction::Bench, BottleAction::DrawOff, BottleAction::Move, BottleAction::Dissolved,
           BottleAction::Contaminated, BottleAction::Note, BottleAction::Opened,
-          BottleAction::StoodOpen, BottleAction::StoredAt, BottleAction::History,
-          BottleAction::Label})
+          BottleAction::StoodOpen, BottleAction::StoredAt, BottleAction::History})
         menu->addAction(m_actions->action(which));
     m_more->setMenu(menu);
     m_buttons->addWidget(m_more);
+    m_buttons->addStretch();
     setButtonLook(m_ask, ButtonLook::Quiet);
     m_ask->setProperty("menu", true);
     m_ask->setMenu(new QMenu(m_ask));
-    m_buttons->addWidget(m_ask);
-    m_buttons->addStretch();
 
+    body()->addLayout(headingLine);
     body()->addWidget(m_timeRow);
     body()->addWidget(m_noTime);
     body()->addWidget(m_factors);
@@ -116,7 +123,9 @@ QPushButton* NextFilmCard::addActionButton(BottleAction which)
 
 void NextFilmCard::setBottle(const SelectedBottle& bottle)
 {
-    setTitle(bottle.nextTitle);
+    m_heading->setText(bottle.nextTitle);
+    m_heading->setToolTip(bottle.nextTitle);
+    setAccessibleName(bottle.nextTitle);
     m_time->setText(bottle.nextTime);
     m_timeDetail->setText(bottle.nextDetail);
     m_timeRow->setVisible(!bottle.nextTime.isEmpty());
@@ -137,7 +146,6 @@ void NextFilmCard::setBottle(const SelectedBottle& bottle)
 void NextFilmCard::fillAsk()
 {
     m_ask->setVisible(!m_figures.empty());
-    layOutButtons();
     m_ask->menu()->clear();
     for (const Explanation& why : m_figures) {
         m_ask->menu()->addAction(QStringLiteral("%1 · %2").arg(why.title, why.value), this,
@@ -165,8 +173,6 @@ void NextFilmCard::layOutButtons()
 {
     const int room = width() - 2 * Space::kInset;
     int used = m_more->sizeHint().width();
-    if (!m_figures.empty())
-        used += kButtonGap + m_ask->sizeHint().width();
     bool fits = true;
     for (const auto& [which, button] : m_actionButtons) {
         used += kButtonGap + button->sizeHint().width();

@@ -32,6 +32,7 @@ private:
     void layOutButtons();
 
     BottleActions* m_actions;
+    QLabel* m_heading;
     QWidget* m_timeRow;
     FigureLabel* m_time;
     QLabel* m_timeDetail;

@@ -5,6 +5,7 @@
 #include "app/words/explanations.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/source_words.h"
 #include "app/words/verdict_words.h"
 #include "core/chemistry/fixing.h"
 
@@ -35,7 +36,6 @@ QString warningText(chemistry::TimeWarning warning, const Wording& wording)
 std::set<BottleAction> allowed(const ledger::Batch& batch)
 {
     auto actions = allBottleActions();
-    actions.erase(BottleAction::Label); // nothing prints labels yet
     if (batch.dissolved)
         actions.erase(BottleAction::Dissolved);
     if (batch.contaminated)
@@ -43,7 +43,42 @@ std::set<BottleAction> allowed(const ledger::Batch& batch)
     return actions;
 }
 
+// The time is one film's from the notebook: say whose it is, and where it is from.
+void nameFilm(SelectedBottle& selected, const KnownTimes& times, chemistry::Celsius temperature,
+              const Wording& wording)
+{
+    constexpr qsizetype kMostShown = 60; // all of it stands under "Where from?"
+    QString source = sourceText(times.source.toStdString());
+    if (source.size() > kMostShown)
+        source = source.left(kMostShown - 1).trimmed() + u'…';
+    const QString at = shortTemperatureText(temperature, wording);
+    selected.nextDetail =
+        source.isEmpty()
+            ? Words::tr("at %1, for %2 as in the notebook", "temperature, film").arg(at, times.film)
+            : Words::tr("at %1, for %2 as in the notebook: %3", "temperature, film, source")
+                  .arg(at, times.film, source);
+}
+
 } // namespace
+
+KnownTimes notebookTimes(const formulary::Formulary& formulary,
+                         const formulary::Solution& developer)
+{
+    const auto plain = [](const std::string& text) {
+        return QString::fromStdString(text).remove(u' ').toCaseFolded();
+    };
+    const auto family = formulary.family(developer.id);
+    const QString name = plain(developer.name);
+    for (const auto& figure : formulary.notebook().current()) {
+        const QString dilution = plain(figure->dilution);
+        const bool asItIs =
+            dilution.isEmpty() || dilution == QLatin1String("stock") || name.endsWith(dilution);
+        if (asItIs && std::find(family.begin(), family.end(), figure->developer) != family.end())
+            return {figure->times, QString::fromStdString(figure->film),
+                    QString::fromStdString(figure->source)};
+    }
+    return {};
+}
 
 NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessment,
                   std::span<const chemistry::TimeAtTemperature> pairs,
@@ -122,11 +157,11 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
 }
 
 SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessment& assessment,
-                              std::span<const ledger::Batch> past,
-                              std::span<const chemistry::TimeAtTemperature> pairs,
+                              std::span<const ledger::Batch> past, const KnownTimes& times,
                               chemistry::Celsius temperature, const Wording& wording)
 {
     SelectedBottle selected;
+    const std::span<const chemistry::TimeAtTemperature> pairs(times.pairs);
     const auto role = batch.solution->role;
     const bool developer = role == formulary::Role::Developer;
     selected.id = QString::fromStdString(batch.id);
@@ -138,6 +173,8 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
         selected.nextTime = next.time;
         (next.time.isEmpty() ? selected.noTime : selected.nextDetail) = next.note;
         selected.factors = next.rows;
+        if (developer && !times.film.isEmpty() && next.seconds)
+            nameFilm(selected, times, temperature, wording);
     } else {
         selected.noTime = Words::tr("It has no time of its own: use it as its packet says.");
     }
@@ -159,12 +196,8 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     if (const auto base = chemistry::baseTime(pairs, temperature, batch.solution->q10);
         developer && base)
         selected.figures.insert(selected.figures.begin(),
-                                explainTime({{pairs.begin(), pairs.end()},
-                                             {},
-                                             temperature,
-                                             *base,
-                                             assessment.wearFactor,
-                                             batch.stripFactor.value_or(1)},
+                                explainTime({times.pairs, times.source, temperature, *base,
+                                             assessment.wearFactor, batch.stripFactor.value_or(1)},
                                             batch, wording));
     selected.perFilmTitle =
         developer ? Words::tr("Time for each film") : Words::tr("Clearing time");

@@ -75,10 +75,11 @@ private:
         const bool other = m_other && m_switch && m_switch->currentIndex() == 1;
         const std::optional<ChartSpec>& chart = other ? m_other : m_first;
         m_words->setVisible(other && !m_words->text().isEmpty());
-        const QString& title = m_title;
-        const QString& none = m_sentence;
-        setTitle(chart ? chart->title : title);
-        m_none->setText(none);
+        // Where there is a switch it names the chart, and stands in the heading's place.
+        const QString heading = chart ? chart->title : m_title;
+        setTitle(m_other ? QString() : heading);
+        setAccessibleName(heading);
+        m_none->setText(m_sentence);
         m_none->setVisible(!chart);
         m_chart->setVisible(chart.has_value());
         if (chart)

@@ -5,6 +5,7 @@
 #include "app/shelf/selected_bottle.h"
 #include "app/words/units.h"
 #include "core/chemistry/developing.h"
+#include "core/formulary/formulary.h"
 #include "core/ledger/verdict.h"
 
 #include <QString>
@@ -46,10 +47,21 @@ NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessme
 NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assessment,
                     chemistry::Celsius temperature, const Wording& wording);
 
+/// The film maker's times that a bottle's next time is told from.
+struct KnownTimes {
+    std::vector<chemistry::TimeAtTemperature> pairs;
+    QString film;   ///< whose times they are; empty for those last typed in for this developer
+    QString source; ///< as entered
+};
+
+/// The notebook's first entry for this developer as it stands in the bottle: undiluted, or at a
+/// dilution that the solution's own name gives. Empty if there is none.
+KnownTimes notebookTimes(const formulary::Formulary& formulary,
+                         const formulary::Solution& developer);
+
 /// Everything the shelf says of the bottle selected. `past` as whatIsLeftChart() wants it.
 SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessment& assessment,
-                              std::span<const ledger::Batch> past,
-                              std::span<const chemistry::TimeAtTemperature> pairs,
+                              std::span<const ledger::Batch> past, const KnownTimes& times,
                               chemistry::Celsius temperature, const Wording& wording);
 
 } // namespace ullage::app

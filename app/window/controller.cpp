@@ -148,9 +148,11 @@ void Controller::showSelected(const QString& id)
     }
     constexpr double kUsual = 20;
     const chemistry::Celsius temperature(kUsual);
+    KnownTimes times{m_preferences.baseTimes(batch.solution->id), {}, {}};
+    if (times.pairs.empty())
+        times = notebookTimes(m_session.formulary(), *batch.solution);
     SelectedBottle selected =
-        selectedBottle(batch, bottle->assessment, past, m_preferences.baseTimes(batch.solution->id),
-                       temperature, m_wording);
+        selectedBottle(batch, bottle->assessment, past, times, temperature, m_wording);
     addAirAdvice(selected, batch);
     m_window.shelf()->setSelected(selected);
 }
@@ -209,7 +211,6 @@ void Controller::doWith(BottleAction action, const QString& batch)
         return;
     switch (action) {
     case BottleAction::RunFilm:
-    case BottleAction::Label:
         return;
     case BottleAction::Bench:
         m_bench->plan(batch.toStdString());

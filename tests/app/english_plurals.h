@@ -18,8 +18,11 @@ public:
         const QString text = QString::fromUtf8(source);
         if (n < 0 || !text.contains(QLatin1String("(s)")))
             return {};
-        return QString(text).replace(QLatin1String("(s)"),
-                                     n == 1 ? QString() : QStringLiteral("s"));
+        if (n == 1)
+            return QString(text).remove(QLatin1String("(s)"));
+        return QString(text)
+            .replace(QLatin1String("try(s)"), QLatin1String("tries"))
+            .replace(QLatin1String("(s)"), QLatin1String("s"));
     }
 };
 

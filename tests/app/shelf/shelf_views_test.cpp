@@ -91,6 +91,38 @@ TEST(ShelfViews, withoutTheMakersTimeThereIsNone)
     EXPECT_TRUE(cold.note.contains("no time"));
 }
 
+TEST(ShelfViews, theNotebookStandsInForATimeThatNobodyTypedIn)
+{
+    auto formulary = formularyOfTwo();
+    const auto batch = Bottle().at(day(10));
+    const formulary::Solution& developer = *batch.solution;
+    const auto enter = [&](const char* id, const char* film, const char* dilution) {
+        formulary::DevelopmentFigure figure;
+        figure.id = id;
+        figure.film = film;
+        figure.developer = developer.id;
+        figure.dilution = dilution;
+        figure.times = kNineThirty;
+        figure.source = "common practice: a leaflet";
+        formulary.add(figure);
+    };
+    EXPECT_TRUE(notebookTimes(formulary, developer).pairs.empty());
+    enter("diluted", "Quay 400", "1+1");
+    EXPECT_TRUE(notebookTimes(formulary, developer).pairs.empty()) << "it stands there undiluted";
+    enter("first", "Harbour Pan 100", "Stock");
+    enter("second", "Quay 400", "stock");
+    const KnownTimes times = notebookTimes(formulary, developer);
+    EXPECT_EQ(times.film, "Harbour Pan 100");
+    const auto selected =
+        selectedBottle(batch, ledger::assess(batch), {}, times, chemistry::Celsius(20), english());
+    EXPECT_EQ(selected.nextTime, "9:30");
+    EXPECT_EQ(selected.nextDetail,
+              "at 20 °C, for Harbour Pan 100 as in the notebook: common practice: a leaflet");
+    formulary::Solution diluted = developer;
+    diluted.name = "MQ borax developer, 1 + 1";
+    EXPECT_EQ(notebookTimes(formulary, diluted).film, "Quay 400");
+}
+
 TEST(ShelfCharts, filmsStepAndStandingMeetNowAndGoOn)
 {
     const auto bottle = Bottle().films(1, 4);
