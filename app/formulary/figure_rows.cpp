@@ -1,5 +1,7 @@
 #include "app/formulary/figure_rows.h"
 
+#include "app/words/source_words.h"
+
 #include <QCoreApplication>
 
 namespace ullage::app
@@ -78,7 +80,7 @@ FigureRow entered(const formulary::Solution& solution, Figure figure, const Word
         return row;
     }
     const std::string line = formulary::sourceLine(solution, figure);
-    row.source = line.empty() ? gradeName(std::nullopt) : QString::fromStdString(line);
+    row.source = line.empty() ? gradeName(std::nullopt) : sourceText(line);
     row.grade = formulary::gradeOf(line);
     return row;
 }
@@ -91,7 +93,7 @@ FigureRow worn(const formulary::Solution& solution, const Wording& wording)
     row.why = explainWear(solution, wording);
     row.known = solution.wear.rule != chemistry::WearRule::None;
     const std::string line = formulary::sourceLine(solution, "wear");
-    row.source = QString::fromStdString(line);
+    row.source = sourceText(line);
     if (line.empty() && row.known)
         row.source = gradeName(std::nullopt);
     row.grade = formulary::gradeOf(line);

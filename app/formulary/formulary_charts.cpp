@@ -1,7 +1,9 @@
 #include "app/formulary/formulary_charts.h"
 
+#include "app/words/figure_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/chemistry/constants.h"
 #include "core/formulary/implied.h"
 
 #include <QCoreApplication>
@@ -107,8 +109,63 @@ QString keepingCaution(const formulary::Solution& solution)
     return Words::tr("Calibrated on the two points; good to a factor of two elsewhere.");
 }
 
+namespace
+{
+
+// A fixer's wear is silver and slower clearing; its time is told by tests, not by a rule.
+ChartSpec fixerWearChart(const formulary::Solution& solution, const Wording& wording)
+{
+    ChartSpec spec;
+    spec.title = Words::tr("Silver, by films in a litre");
+    spec.xName = Words::tr("films per litre");
+    spec.xTitle = spec.xName;
+    spec.x = ChartX::Numbers;
+    spec.y = ChartY::Number;
+    spec.yUnit = Words::tr("g/L", "grams per litre");
+    QStringList said;
+    if (solution.freshClearing)
+        said << Words::tr("Fresh it clears in %1 at %2; at %3 it is spent.",
+                          "time, temperature, twice the time")
+                    .arg(timeText(*solution.freshClearing),
+                         shortTemperatureText(Celsius(20), wording),
+                         timeText(*solution.freshClearing * chemistry::kDiscardDoubling.value));
+    else
+        said << Words::tr("It is spent when its clearing time has doubled from fresh: test it when "
+                          "it is new.");
+    if (!solution.capacity || solution.silverPerFilm <= 0 || !check(solution)) {
+        spec.summary = said.join(u' ');
+        return spec;
+    }
+    const double most = solution.capacity->value();
+    const double silver = solution.silverPerFilm * most;
+    said.prepend(Words::tr("At its capacity of %1 it holds about %2 g of silver per litre.")
+                     .arg(figureText(formulary::Figure::Capacity, most, wording),
+                          plainNumber(silver, wording.locale)));
+    spec.summary = said.join(u' ');
+    spec.xMax = most;
+    spec.yMax = silver;
+    ChartSeries line{.name = Words::tr("silver"), .kind = SeriesKind::Line, .inLegend = false};
+    for (int film = 0; film < most; ++film)
+        line.points.emplace_back(film, solution.silverPerFilm * film);
+    line.points.emplace_back(most, silver);
+    spec.series.push_back(line);
+    if (solution.silverLimit) {
+        const double limit = solution.silverLimit->value();
+        spec.yMax = std::max(spec.yMax, limit * 1.1);
+        spec.series.push_back({.name = Words::tr("your limit"),
+                               .kind = SeriesKind::Dashed,
+                               .ink = ChartInk::Limit,
+                               .points = {{0, limit}, {most, limit}}});
+    }
+    return spec;
+}
+
+} // namespace
+
 ChartSpec wearChart(const formulary::Solution& solution, const Wording& wording)
 {
+    if (solution.role == formulary::Role::Fixer)
+        return fixerWearChart(solution, wording);
     ChartSpec spec;
     spec.title = Words::tr("Time for each film, as a factor");
     spec.xName = Words::tr("film in a litre");

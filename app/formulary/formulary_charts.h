@@ -16,7 +16,8 @@ ChartSpec keepingChart(const formulary::Solution& solution, const Wording& wordi
 /// "Calibrated on the two points; good to a factor of two elsewhere."
 QString keepingCaution(const formulary::Solution& solution);
 
-/// Factor on the first film's time for each film in a litre. No series for what has no wear.
+/// Factor on the first film's time for each film in a litre; for a fixer the silver it takes up to
+/// its capacity, with what its clearing times mean in the summary. No series for what has no wear.
 ChartSpec wearChart(const formulary::Solution& solution, const Wording& wording);
 
 /// Development time against temperature: the times entered, the line between them, and Q10 outside

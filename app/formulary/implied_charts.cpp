@@ -93,10 +93,11 @@ ChartView* ImpliedCharts::chart(Curve curve) const
 
 void ImpliedCharts::arrange()
 {
-    const auto chosen = static_cast<Curve>(m_buttons->checkedId());
-    m_switch->setVisible(!m_both);
-    m_keeping.card->setVisible(m_both || chosen == Curve::Keeping);
+    // What does not wear has one curve, and nothing to switch to.
     const bool wears = !m_wear.chart->chart().series.empty();
+    const auto chosen = wears ? static_cast<Curve>(m_buttons->checkedId()) : Curve::Keeping;
+    m_switch->setVisible(!m_both && wears);
+    m_keeping.card->setVisible(m_both || chosen == Curve::Keeping);
     m_wear.card->setVisible(m_both ? wears : chosen == Curve::Wear);
     // The switch stands in the card that is shown.
     Shown& shown = chosen == Curve::Keeping ? m_keeping : m_wear;

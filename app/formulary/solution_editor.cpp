@@ -1,5 +1,6 @@
 #include "app/formulary/solution_editor.h"
 
+#include "app/formulary/editor_foot.h"
 #include "app/formulary/implied_charts.h"
 #include "app/formulary/problem_words.h"
 #include "app/formulary/solution_form.h"
@@ -9,7 +10,6 @@
 #include "app/words/number_text.h"
 #include "core/formulary/implied.h"
 
-#include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -42,8 +42,8 @@ QString sentenceOf(SolutionEditor::Purpose purpose)
     if (purpose == SolutionEditor::Purpose::Edit)
         return SolutionEditor::tr("What is mixed already keeps the figures it was mixed by. What "
                                   "you save here takes this solution's place for new batches.");
-    return SolutionEditor::tr("Say for each figure where it is from: begin with “common "
-                              "practice”, “from memory” or “computed” if it is that.");
+    return SolutionEditor::tr("Say for each figure where it is from, and how far that can be "
+                              "believed.");
 }
 
 std::vector<FactorRow> impliedRows(const formulary::Solution& solution, const Wording& wording)
@@ -76,7 +76,7 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
                                FormularyDeeds deeds, const Wording& wording, QWidget* parent)
     : QDialog(parent), m_purpose(purpose), m_deeds(std::move(deeds)), m_wording(wording),
       m_form(new SolutionForm(wording)), m_charts(new ImpliedCharts(this)),
-      m_implied(new FactorRows(this)), m_problem(new QLabel(this)), m_start(start)
+      m_implied(new FactorRows(this)), m_foot(new EditorFoot(this)), m_start(start)
 {
     setWindowTitle(titleOf(purpose));
     formulary::Solution shown = start;
@@ -115,22 +115,15 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     preview->addWidget(implied);
     row->addLayout(preview, 2);
     column->addLayout(row, 1);
-    m_problem->setWordWrap(true);
-    setTone(m_problem, Tone::Discard);
-    column->addWidget(m_problem);
-    auto* buttons = new QDialogButtonBox(this);
-    m_save = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
-    buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
-    m_save->setDefault(true);
-    column->addWidget(buttons);
-    connect(buttons, &QDialogButtonBox::accepted, this, &SolutionEditor::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &SolutionEditor::reject);
+    column->addWidget(m_foot);
     connect(m_form, &SolutionForm::changed, this, &SolutionEditor::showState);
-    resize(1120, 700);
+    resize(1220, 720);
     showState();
     m_form->name()->setFocus();
     m_form->name()->selectAll();
 }
+
+QPushButton* SolutionEditor::saveButton() const { return m_foot->save(); }
 
 void SolutionEditor::showState()
 {
@@ -138,9 +131,9 @@ void SolutionEditor::showState()
     const formulary::Solution solution = m_form->solution();
     const bool changed = m_purpose != Purpose::Edit || !(solution == m_start);
     // A form that nothing was typed into is not yet wrong.
-    m_problem->setText(m_purpose == Purpose::New && solution.name.empty() ? QString() : problem);
-    m_save->setEnabled(problem.isEmpty() && changed);
-    m_save->setToolTip(changed ? problem : tr("Nothing is changed."));
+    m_foot->setProblem(m_purpose == Purpose::New && solution.name.empty() ? QString() : problem);
+    m_foot->save()->setEnabled(problem.isEmpty() && changed);
+    m_foot->save()->setToolTip(changed ? problem : tr("Nothing is changed."));
     formulary::Solution named = solution;
     named.id = "preview";
     if (named.name.empty())
@@ -157,7 +150,7 @@ void SolutionEditor::accept()
     solution.id = m_deeds.newId();
     solution.replaces = m_replaces;
     if (const auto done = m_deeds.addSolution(solution); !done) {
-        m_problem->setText(formularyProblem(done.error(), m_wording));
+        m_foot->setProblem(formularyProblem(done.error(), m_wording));
         return;
     }
     m_saved = QString::fromStdString(solution.id);

@@ -6,12 +6,12 @@
 
 #include <QDialog>
 
-class QLabel;
 class QPushButton;
 
 namespace ullage::app
 {
 
+class EditorFoot;
 class FactorRows;
 class ImpliedCharts;
 class SolutionForm;
@@ -29,7 +29,7 @@ public:
                    const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] SolutionForm* form() const { return m_form; }
-    [[nodiscard]] QPushButton* saveButton() const { return m_save; }
+    [[nodiscard]] QPushButton* saveButton() const;
     /// Id of what was saved; empty before.
     [[nodiscard]] QString saved() const { return m_saved; }
 
@@ -45,8 +45,7 @@ private:
     SolutionForm* m_form;
     ImpliedCharts* m_charts;
     FactorRows* m_implied;
-    QLabel* m_problem;
-    QPushButton* m_save;
+    EditorFoot* m_foot;
     formulary::Solution m_start;
     QString m_saved;
 };

@@ -2,6 +2,7 @@
 
 #include "app/formulary/days_edit.h"
 #include "app/formulary/problem_words.h"
+#include "app/formulary/source_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"
@@ -25,6 +26,7 @@ namespace
 {
 
 constexpr int kFieldWidth = 160;
+const std::string kComposition = "composition";
 
 QuantityKind kindOf(Figure figure)
 {
@@ -94,7 +96,8 @@ QString stepsText(const std::vector<chemistry::WearStep>& steps, const Wording& 
 }
 
 SolutionForm::SolutionForm(const Wording& wording, QWidget* parent)
-    : QWidget(parent), m_wording(wording), m_name(new QLineEdit(this)), m_role(new QComboBox(this))
+    : QWidget(parent), m_wording(wording), m_name(new QLineEdit(this)), m_role(new QComboBox(this)),
+      m_composition(new QLineEdit(this))
 {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -117,11 +120,9 @@ SolutionForm::SolutionForm(const Wording& wording, QWidget* parent)
         m_role->addItem(roleName(*formulary::roleFromCode(code)));
     labelled(tr("What it does"), m_role);
     grid->addWidget(m_role, row++, 1, 1, 2);
-    auto* composition = new QLineEdit(this);
-    m_sources["composition"] = composition;
-    labelled(tr("Made of"), composition);
-    composition->setPlaceholderText(tr("grams per litre, and where that is from"));
-    grid->addWidget(composition, row++, 1, 1, 2);
+    labelled(tr("Made of"), m_composition);
+    m_composition->setPlaceholderText(tr("grams per litre, and where that is from"));
+    grid->addWidget(m_composition, row++, 1, 1, 2);
     auto* heading = new QLabel(tr("Where it is from"), this);
     heading->setFont(Theme::font(TextRole::CardTitle));
     setTone(heading, Tone::Quiet);
@@ -138,20 +139,16 @@ SolutionForm::SolutionForm(const Wording& wording, QWidget* parent)
     grid->setRowStretch(row, 1);
     connect(m_name, &QLineEdit::textEdited, this, &SolutionForm::changed);
     connect(m_role, &QComboBox::currentIndexChanged, this, &SolutionForm::changed);
-    connect(composition, &QLineEdit::textEdited, this, &SolutionForm::changed);
+    connect(m_composition, &QLineEdit::textEdited, this, &SolutionForm::changed);
 }
 
-QLineEdit* SolutionForm::addSource(QGridLayout* grid, int row, const std::string& key,
-                                   const QString& name)
+SourceEdit* SolutionForm::addSource(QGridLayout* grid, int row, const std::string& key,
+                                    const QString& name)
 {
-    auto* edit = new QLineEdit(this);
-    edit->setPlaceholderText(tr("no source given"));
-    edit->setAccessibleName(tr("Where %1 is from").arg(name));
-    edit->setToolTip(tr("Begin with “common practice”, “from memory” or “computed” if it is that; "
-                        "anything else counts as published."));
+    auto* edit = new SourceEdit(name, this);
     m_sources[key] = edit;
     grid->addWidget(edit, row, 2);
-    connect(edit, &QLineEdit::textEdited, this, &SolutionForm::changed);
+    connect(edit, &SourceEdit::changed, this, &SolutionForm::changed);
     return edit;
 }
 
@@ -194,7 +191,7 @@ void SolutionForm::addFigure(QGridLayout* grid, int& row, Figure figure)
     label->setBuddy(field);
     grid->addWidget(label, row, 0);
     grid->addWidget(field, row, 1);
-    QLineEdit* source = addSource(grid, row++, std::string(bounds.source), name);
+    SourceEdit* source = addSource(grid, row++, std::string(bounds.source), name);
     if (!bounds.shared.empty())
         source->setPlaceholderText(tr("as for the full bottle"));
     addProblem(grid, row++, std::string(bounds.field));
@@ -263,10 +260,10 @@ void SolutionForm::setSolution(const formulary::Solution& solution)
     m_percent->setValue(solution.wear.percent);
     m_steps->setText(stepsText(solution.wear.steps, m_wording));
     showWearFields();
-    for (const auto& [key, edit] : m_sources) {
-        edit->setText(QString::fromStdString(formulary::sourceLine(solution, key)));
-        edit->setCursorPosition(0); // the beginning says how far to believe it
-    }
+    m_composition->setText(QString::fromStdString(formulary::sourceLine(solution, kComposition)));
+    m_composition->setCursorPosition(0);
+    for (const auto& [key, edit] : m_sources)
+        edit->setLine(formulary::sourceLine(solution, key));
 }
 
 chemistry::Wear SolutionForm::wear() const
@@ -293,13 +290,15 @@ formulary::Solution SolutionForm::solution() const
     for (const Row& row : m_rows)
         formulary::setValue(made, row.figure, row.days ? row.days->value() : row.quantity->value());
     made.wear = wear();
-    for (const auto& [key, edit] : m_sources) {
-        const std::string line = edit->text().trimmed().toStdString();
+    const auto put = [&](const std::string& key, const std::string& line) {
         if (line.empty())
             made.sources.erase(key);
         else
             made.sources[key] = line;
-    }
+    };
+    put(kComposition, m_composition->text().trimmed().toStdString());
+    for (const auto& [key, edit] : m_sources)
+        put(key, edit->line());
     return made;
 }
 
@@ -322,6 +321,22 @@ QString SolutionForm::fieldProblem(std::string& field) const
     return {};
 }
 
+QString SolutionForm::sourceProblem(std::string& field) const
+{
+    for (const Row& row : m_rows) {
+        const formulary::FigureBounds& bounds = formulary::bounds(row.figure);
+        field = bounds.field;
+        if (const QString problem = source(std::string(bounds.source))->problem();
+            !problem.isEmpty())
+            return problem;
+    }
+    field = "wear";
+    const QString problem = source("wear")->problem();
+    if (problem.isEmpty())
+        field.clear();
+    return problem;
+}
+
 QString SolutionForm::showProblem()
 {
     std::string field;
@@ -336,6 +351,8 @@ QString SolutionForm::showProblem()
             problem = formularyProblem(fine.error(), m_wording);
         }
     }
+    if (problem.isEmpty())
+        problem = sourceProblem(field);
     for (const auto& [of, label] : m_problems) {
         label->setText(of == field ? problem : QString());
         label->setVisible(of == field && !problem.isEmpty());
@@ -357,6 +374,6 @@ DaysEdit* SolutionForm::days(Figure figure) const
     return found->days;
 }
 
-QLineEdit* SolutionForm::source(const std::string& key) const { return m_sources.at(key); }
+SourceEdit* SolutionForm::source(const std::string& key) const { return m_sources.at(key); }
 
 } // namespace ullage::app

@@ -19,6 +19,7 @@ namespace ullage::app
 
 class DaysEdit;
 class QuantityEdit;
+class SourceEdit;
 
 class SolutionForm : public QWidget
 {
@@ -40,8 +41,8 @@ public:
     [[nodiscard]] QLineEdit* name() const { return m_name; }
     [[nodiscard]] QuantityEdit* figure(formulary::Figure figure) const;
     [[nodiscard]] DaysEdit* days(formulary::Figure figure) const;
-    /// The source line under a key of Solution::sources.
-    [[nodiscard]] QLineEdit* source(const std::string& key) const;
+    /// The source under a key of Solution::sources.
+    [[nodiscard]] SourceEdit* source(const std::string& key) const;
 
 signals:
     void changed();
@@ -53,13 +54,14 @@ private:
         DaysEdit* days = nullptr;         ///< or this
     };
 
-    QLineEdit* addSource(QGridLayout* grid, int row, const std::string& key, const QString& name);
+    SourceEdit* addSource(QGridLayout* grid, int row, const std::string& key, const QString& name);
     QLabel* addProblem(QGridLayout* grid, int row, const std::string& field);
     void addFigure(QGridLayout* grid, int& row, formulary::Figure figure);
     void addWear(QGridLayout* grid, int& row);
     void showWearFields();
     [[nodiscard]] chemistry::Wear wear() const;
     [[nodiscard]] QString fieldProblem(std::string& field) const;
+    [[nodiscard]] QString sourceProblem(std::string& field) const;
 
     Wording m_wording;
     formulary::Solution m_start;
@@ -69,7 +71,8 @@ private:
     QuantityEdit* m_percent = nullptr;
     QLineEdit* m_steps = nullptr;
     std::vector<Row> m_rows;
-    std::map<std::string, QLineEdit*> m_sources;
+    QLineEdit* m_composition;
+    std::map<std::string, SourceEdit*> m_sources;
     std::map<std::string, QLabel*> m_problems;
 };
 

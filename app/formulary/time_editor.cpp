@@ -1,8 +1,10 @@
 #include "app/formulary/time_editor.h"
 
 #include "app/charts/chart.h"
+#include "app/formulary/editor_foot.h"
 #include "app/formulary/formulary_charts.h"
 #include "app/formulary/problem_words.h"
+#include "app/formulary/source_edit.h"
 #include "app/widgets/card.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
@@ -10,7 +12,6 @@
 #include "core/chemistry/constants.h"
 
 #include <QComboBox>
-#include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QLabel>
@@ -39,8 +40,8 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
       m_dilution(new QLineEdit(this)),
       m_index(new QuantityEdit(QuantityKind::Number, fieldName("ei"), wording, this)),
       m_grid(new QGridLayout), m_more(new QPushButton(tr("Another temperature"), this)),
-      m_source(new QLineEdit(this)), m_notes(new QPlainTextEdit(this)),
-      m_chart(makeChartView(this)), m_problem(new QLabel(this))
+      m_source(new SourceEdit(tr("Development time"), this)), m_notes(new QPlainTextEdit(this)),
+      m_chart(makeChartView(this)), m_foot(new EditorFoot(this))
 {
     setWindowTitle(start.id.empty() ? tr("New development time") : tr("Edit a development time"));
     m_film->setText(QString::fromStdString(start.film));
@@ -50,7 +51,7 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
     m_index->setRange(0.1, 1'000'000);
     m_index->setValue(start.exposureIndex);
     m_index->setPlaceholderText(tr("any"));
-    m_source->setText(QString::fromStdString(start.source));
+    m_source->setLine(start.source);
     m_source->setPlaceholderText(tr("the film's leaflet, a date"));
     m_notes->setPlainText(QString::fromStdString(start.notes));
     m_notes->setTabChangesFocus(true);
@@ -76,7 +77,9 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
     times->addLayout(m_grid);
     times->addWidget(m_more, 0, Qt::AlignLeft);
     form->addRow(fieldName("times"), times);
-    add(tr("Where it is from"), m_source);
+    auto* from = new QLabel(tr("Where it is from"), this);
+    from->setBuddy(m_source);
+    form->addRow(from, m_source);
     add(tr("Notes"), m_notes);
     setPairs(start.times);
 
@@ -94,21 +97,13 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
     row->addWidget(fields, 1);
     row->addWidget(curve, 1);
     column->addLayout(row, 1);
-    m_problem->setWordWrap(true);
-    setTone(m_problem, Tone::Discard);
-    column->addWidget(m_problem);
-    auto* buttons = new QDialogButtonBox(this);
-    m_save = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
-    buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
-    m_save->setDefault(true);
-    column->addWidget(buttons);
-    connect(buttons, &QDialogButtonBox::accepted, this, &TimeEditor::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &TimeEditor::reject);
+    column->addWidget(m_foot);
     connect(m_more, &QPushButton::clicked, this, [this] {
         addPair();
         m_pairs.back().temperature->setFocus();
     });
     connect(m_film, &QLineEdit::textEdited, this, &TimeEditor::showState);
+    connect(m_source, &SourceEdit::changed, this, &TimeEditor::showState);
     connect(m_index, &QuantityEdit::valueChanged, this, &TimeEditor::showState);
     connect(m_developer, &QComboBox::currentIndexChanged, this, &TimeEditor::showState);
     resize(940, 600);
@@ -172,6 +167,8 @@ QuantityEdit* TimeEditor::time(int pair) const
     return m_pairs[static_cast<std::size_t>(pair)].time;
 }
 
+QPushButton* TimeEditor::saveButton() const { return m_foot->save(); }
+
 formulary::DevelopmentFigure TimeEditor::figure() const
 {
     formulary::DevelopmentFigure made;
@@ -185,7 +182,7 @@ formulary::DevelopmentFigure TimeEditor::figure() const
         if (temperature && time)
             made.times.push_back({chemistry::Celsius(*temperature), chemistry::Seconds(*time)});
     }
-    made.source = m_source->text().trimmed().toStdString();
+    made.source = m_source->line();
     made.notes = m_notes->toPlainText().trimmed().toStdString();
     made.replaces = m_replaces;
     return made;
@@ -206,14 +203,14 @@ QString TimeEditor::problem() const
     formulary::DevelopmentFigure tried = figure();
     tried.id = "tried";
     const auto fine = check(tried);
-    return fine ? QString() : formularyProblem(fine.error(), m_wording);
+    return fine ? m_source->problem() : formularyProblem(fine.error(), m_wording);
 }
 
 void TimeEditor::showState()
 {
     const QString trouble = problem();
-    m_save->setEnabled(trouble.isEmpty());
-    m_problem->setText(m_film->text().isEmpty() && figure().times.empty() ? QString() : trouble);
+    m_foot->save()->setEnabled(trouble.isEmpty());
+    m_foot->setProblem(m_film->text().isEmpty() && figure().times.empty() ? QString() : trouble);
     const int developer = m_developer->currentIndex();
     const double q10 =
         developer < 0 ? chemistry::kQ10.value : m_q10[static_cast<std::size_t>(developer)];
@@ -227,7 +224,7 @@ void TimeEditor::accept()
     formulary::DevelopmentFigure made = figure();
     made.id = m_deeds.newId();
     if (const auto done = m_deeds.addFigure(made); !done) {
-        m_problem->setText(formularyProblem(done.error(), m_wording));
+        m_foot->setProblem(formularyProblem(done.error(), m_wording));
         return;
     }
     m_saved = QString::fromStdString(made.id);

@@ -10,7 +10,6 @@
 
 class QComboBox;
 class QGridLayout;
-class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 class QPushButton;
@@ -18,8 +17,10 @@ class QPushButton;
 namespace ullage::app
 {
 
+class EditorFoot;
 class ChartView;
 class QuantityEdit;
+class SourceEdit;
 
 class TimeEditor : public QDialog
 {
@@ -39,11 +40,11 @@ public:
     [[nodiscard]] QLineEdit* film() const { return m_film; }
     [[nodiscard]] QComboBox* developer() const { return m_developer; }
     [[nodiscard]] QLineEdit* dilution() const { return m_dilution; }
-    [[nodiscard]] QLineEdit* source() const { return m_source; }
+    [[nodiscard]] SourceEdit* source() const { return m_source; }
     /// Temperature and time of a pair.
     [[nodiscard]] QuantityEdit* temperature(int pair) const;
     [[nodiscard]] QuantityEdit* time(int pair) const;
-    [[nodiscard]] QPushButton* saveButton() const { return m_save; }
+    [[nodiscard]] QPushButton* saveButton() const;
     /// Id of what was saved; empty before.
     [[nodiscard]] QString saved() const { return m_saved; }
 
@@ -70,11 +71,10 @@ private:
     QGridLayout* m_grid;
     std::vector<Pair> m_pairs;
     QPushButton* m_more;
-    QLineEdit* m_source;
+    SourceEdit* m_source;
     QPlainTextEdit* m_notes;
     ChartView* m_chart;
-    QLabel* m_problem;
-    QPushButton* m_save;
+    EditorFoot* m_foot;
     std::vector<double> m_q10; ///< of the developers, in the order of the box
     QString m_saved;
 };

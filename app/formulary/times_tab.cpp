@@ -10,6 +10,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/figure_words.h"
 #include "app/words/number_text.h"
+#include "app/words/source_words.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -56,8 +57,8 @@ TimesTab::TimesTab(FormularyDeeds deeds, QWidget* parent)
     }
     buttons->addStretch();
     m_detail->body()->addLayout(buttons);
-    row->addWidget(list, 3);
-    row->addWidget(m_detail, 2);
+    row->addWidget(list, 2);
+    row->addWidget(m_detail, 1);
     connect(m_table, &FormularyTable::rowChosen, this, &TimesTab::showFigure);
     connect(m_table, &FormularyTable::rowOpened, this, &TimesTab::edit);
     connect(m_edit, &QPushButton::clicked, this, &TimesTab::edit);
@@ -116,9 +117,11 @@ void TimesTab::showFigure(const QString&)
         tr("%1 · time against temperature").arg(QString::fromStdString(figure->film)));
     m_chart->setChart(spec);
     const MaybeGrade grade = formulary::gradeOf(figure->source);
-    m_source->setText(grade ? tr("%1 (%2)", "source, grade")
-                                  .arg(QString::fromStdString(figure->source), gradeName(grade))
-                            : gradeMeaning(grade));
+    const QString source = sourceOnly(figure->source);
+    m_source->setText(!grade ? gradeMeaning(grade)
+                      : source.isEmpty()
+                          ? gradeName(grade)
+                          : tr("%1 (%2)", "source, grade").arg(source, gradeName(grade)));
     m_notes->setText(figure->notes.empty() ? spec.summary : QString::fromStdString(figure->notes));
 }
 

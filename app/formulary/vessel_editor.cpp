@@ -1,5 +1,6 @@
 #include "app/formulary/vessel_editor.h"
 
+#include "app/formulary/editor_foot.h"
 #include "app/formulary/problem_words.h"
 #include "app/formulary/vessel_words.h"
 #include "app/widgets/card.h"
@@ -11,7 +12,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -31,7 +31,8 @@ VesselEditor::VesselEditor(FormularyDeeds deeds, const Wording& wording, QWidget
           new QuantityEdit(QuantityKind::Number, fieldName("permeability"), wording, this)),
       m_cap(new QuantityEdit(QuantityKind::Number, fieldName("cap_cm3_day"), wording, this)),
       m_squeezed(new QCheckBox(tr("I always squeeze the air out"), this)),
-      m_why(new ExplanationView(ExplanationView::Heading::Shown, this)), m_problem(new QLabel(this))
+      m_why(new ExplanationView(ExplanationView::Heading::Shown, this)),
+      m_foot(new EditorFoot(this))
 {
     setWindowTitle(tr("New bottle"));
     m_capacity->setRange(1, 100'000);
@@ -75,16 +76,7 @@ VesselEditor::VesselEditor(FormularyDeeds deeds, const Wording& wording, QWidget
     row->addWidget(fields, 1);
     row->addWidget(implied, 1);
     column->addLayout(row, 1);
-    m_problem->setWordWrap(true);
-    setTone(m_problem, Tone::Discard);
-    column->addWidget(m_problem);
-    auto* buttons = new QDialogButtonBox(this);
-    m_save = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
-    buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
-    m_save->setDefault(true);
-    column->addWidget(buttons);
-    connect(buttons, &QDialogButtonBox::accepted, this, &VesselEditor::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &VesselEditor::reject);
+    column->addWidget(m_foot);
     connect(m_name, &QLineEdit::textEdited, this, &VesselEditor::showState);
     connect(m_material, &QComboBox::currentIndexChanged, this, &VesselEditor::showState);
     connect(m_squeezed, &QCheckBox::toggled, this, &VesselEditor::showState);
@@ -94,6 +86,8 @@ VesselEditor::VesselEditor(FormularyDeeds deeds, const Wording& wording, QWidget
     showState();
     m_name->setFocus();
 }
+
+QPushButton* VesselEditor::saveButton() const { return m_foot->save(); }
 
 formulary::Vessel VesselEditor::vessel() const
 {
@@ -126,8 +120,8 @@ void VesselEditor::showState()
 {
     const QString trouble = problem();
     m_hint->setText(materialHint(static_cast<formulary::Material>(m_material->currentIndex())));
-    m_save->setEnabled(trouble.isEmpty());
-    m_problem->setText(m_name->text().isEmpty() && m_capacity->text().isEmpty() ? QString()
+    m_foot->save()->setEnabled(trouble.isEmpty());
+    m_foot->setProblem(m_name->text().isEmpty() && m_capacity->text().isEmpty() ? QString()
                                                                                 : trouble);
     formulary::Vessel shown = vessel();
     if (!m_capacity->value())
@@ -142,7 +136,7 @@ void VesselEditor::accept()
     formulary::Vessel made = vessel();
     made.id = m_deeds.newId();
     if (const auto done = m_deeds.addVessel(made); !done) {
-        m_problem->setText(formularyProblem(done.error(), m_wording));
+        m_foot->setProblem(formularyProblem(done.error(), m_wording));
         return;
     }
     QDialog::accept();

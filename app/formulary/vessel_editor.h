@@ -15,6 +15,7 @@ class QPushButton;
 namespace ullage::app
 {
 
+class EditorFoot;
 class ExplanationView;
 class QuantityEdit;
 
@@ -31,7 +32,7 @@ public:
     [[nodiscard]] QuantityEdit* capacity() const { return m_capacity; }
     [[nodiscard]] QComboBox* material() const { return m_material; }
     [[nodiscard]] QuantityEdit* wall() const { return m_wall; }
-    [[nodiscard]] QPushButton* saveButton() const { return m_save; }
+    [[nodiscard]] QPushButton* saveButton() const;
     [[nodiscard]] QString problem() const;
 
     void accept() override;
@@ -50,8 +51,7 @@ private:
     QuantityEdit* m_cap;
     QCheckBox* m_squeezed;
     ExplanationView* m_why;
-    QLabel* m_problem;
-    QPushButton* m_save;
+    EditorFoot* m_foot;
 };
 
 } // namespace ullage::app

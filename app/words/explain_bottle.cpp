@@ -3,6 +3,7 @@
 #include "app/words/explanations.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/source_words.h"
 
 #include <QCoreApplication>
 
@@ -261,7 +262,7 @@ Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batc
             {Words::tr("Entered, %1").arg(shortTemperatureText(pair.temperature, wording)),
              timeText(pair.time),
              {},
-             parts.source,
+             sourceOnly(parts.source.toStdString()),
              entered});
     const auto has = [&](chemistry::TimeWarning warning) {
         return std::find(parts.base.warnings.begin(), parts.base.warnings.end(), warning) !=

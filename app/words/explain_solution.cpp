@@ -2,6 +2,7 @@
 #include "app/words/explanations.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/source_words.h"
 #include "core/formulary/implied.h"
 
 #include <QCoreApplication>
@@ -226,9 +227,11 @@ Explanation explain(Figure figure, const formulary::Solution& solution, const Wo
     why.equation = usedFor(figure);
     why.hasGrade = formulary::value(solution, figure).has_value();
     why.grade = entered.grade;
-    if (why.hasGrade)
-        why.notes << (entered.source.isEmpty() ? Words::tr("Source: none given.")
-                                               : Words::tr("Source: %1").arg(entered.source));
+    if (why.hasGrade) {
+        const QString source = sourceText(formulary::sourceLine(solution, figure));
+        why.notes << (source.isEmpty() ? Words::tr("Source: none given.")
+                                       : Words::tr("Source: %1").arg(source));
+    }
     if (figure == Figure::Q10) {
         why.notes << Words::tr("In print: %1 – %2 for metol-hydroquinone developers.")
                          .arg(plainNumber(chemistry::kQ10.low, wording.locale),
@@ -244,7 +247,7 @@ Explanation explainWear(const formulary::Solution& solution, const Wording& word
     why.title = entered.name;
     why.value = entered.value;
     why.grade = entered.grade;
-    why.hasGrade = solution.wear.rule != chemistry::WearRule::None || !entered.source.isEmpty();
+    why.hasGrade = solution.wear.rule != chemistry::WearRule::None || entered.grade;
     switch (solution.wear.rule) {
     case chemistry::WearRule::None:
         why.equation = Words::tr("No development time grows with the film done.");
@@ -262,8 +265,9 @@ Explanation explainWear(const formulary::Solution& solution, const Wording& word
         why.equation = Words::tr("Time = first time × the factor of the last step reached.");
         break;
     }
-    if (!entered.source.isEmpty())
-        why.notes << Words::tr("Source: %1").arg(entered.source);
+    if (entered.grade)
+        why.notes
+            << Words::tr("Source: %1").arg(sourceText(formulary::sourceLine(solution, "wear")));
     return why;
 }
 

@@ -1,6 +1,7 @@
 #include "app/words/explanation.h"
 
 #include "app/words/number_text.h"
+#include "app/words/source_words.h"
 
 #include <QCoreApplication>
 
@@ -68,7 +69,7 @@ ExplainedConstant explained(const formulary::Solution& solution, formulary::Figu
     if (result.value.isEmpty())
         result.value = Words::tr("not known");
     const std::string line = formulary::sourceLine(solution, figure);
-    result.source = QString::fromStdString(line);
+    result.source = sourceOnly(line);
     result.grade = formulary::gradeOf(line);
     return result;
 }
@@ -79,7 +80,7 @@ ExplainedConstant explainedWear(const formulary::Solution& solution, const Wordi
     result.name = wearName();
     result.value = wearText(solution.wear, wording);
     const std::string line = formulary::sourceLine(solution, "wear");
-    result.source = QString::fromStdString(line);
+    result.source = sourceOnly(line);
     result.grade = formulary::gradeOf(line);
     return result;
 }

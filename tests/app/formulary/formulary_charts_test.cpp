@@ -79,7 +79,23 @@ TEST(FormularyCharts, wearIsOneFactorAFilm)
     EXPECT_EQ(factors->points.size(), 10u);
     EXPECT_DOUBLE_EQ(valueOf(*factors, 1), 1);
     EXPECT_NEAR(valueOf(*factors, 10), 1.9, 1e-12);
-    EXPECT_TRUE(wearChart(*formularyOfTwo().solution("fix"), english()).series.empty());
+}
+
+TEST(FormularyCharts, aFixersWearIsItsSilverAndItsClearingTime)
+{
+    formulary::Solution fixer = *formularyOfTwo().solution("fix");
+    fixer.silverLimit = chemistry::GramsPerLitre(1.5);
+    const auto spec = wearChart(fixer, english());
+    const auto* silver = named(spec, "silver");
+    ASSERT_TRUE(silver);
+    EXPECT_NEAR(valueOf(*silver, 20), 3, 1e-12) << "20 films of 0.15 g in a litre";
+    EXPECT_TRUE(named(spec, "your limit"));
+    EXPECT_TRUE(spec.summary.contains("clears in 1:00")) << spec.summary.toStdString();
+    EXPECT_TRUE(spec.summary.contains("at 2:00 it is spent")) << spec.summary.toStdString();
+    fixer.freshClearing.reset();
+    fixer.capacity.reset();
+    EXPECT_TRUE(wearChart(fixer, english()).series.empty());
+    EXPECT_TRUE(wearChart(fixer, english()).summary.contains("doubled from fresh"));
 }
 
 TEST(FormularyCharts, developmentIsInterpolatedBetweenAndByQ10Outside)

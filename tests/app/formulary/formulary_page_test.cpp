@@ -6,6 +6,7 @@
 #include "app/formulary/solution_card.h"
 #include "app/formulary/solution_form.h"
 #include "app/formulary/solution_list.h"
+#include "app/formulary/source_edit.h"
 #include "app/formulary/time_editor.h"
 #include "app/formulary/times_tab.h"
 #include "app/formulary/vessel_editor.h"
@@ -13,6 +14,7 @@
 #include "app/widgets/explanation_view.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/quantity_edit.h"
+#include "app/words/figure_words.h"
 #include "tests/app/formulary/starter.h"
 #include "tests/app/words/sample_batches.h"
 
@@ -142,7 +144,9 @@ TEST(SolutionEditor, savesANewSolutionThatReplacesTheOld)
     SolutionEditor editor(SolutionEditor::Purpose::Edit, *old, book.deeds(), english());
     editor.show();
     retype(editor.form()->figure(Figure::Capacity), "12");
-    retype(editor.form()->source("capacity"), "a handbook, p. 4");
+    SourceEdit* source = editor.form()->source("capacity");
+    retype(source->text(), "a handbook, p. 4");
+    source->grade()->setCurrentText(gradeName(chemistry::Grade::Published));
     QTest::mouseClick(editor.saveButton(), Qt::LeftButton);
     ASSERT_EQ(editor.result(), QDialog::Accepted);
     const auto made = book.formulary.solution(editor.saved().toStdString());
@@ -157,6 +161,48 @@ TEST(SolutionEditor, savesANewSolutionThatReplacesTheOld)
     page.setFormulary(book.formulary, english());
     page.chooseSolution(editor.saved());
     EXPECT_EQ(page.chosenSolution(), editor.saved());
+}
+
+TEST(SolutionEditor, asksForTheGradeOfANewSource)
+{
+    TinyBook book;
+    formulary::Solution blank;
+    blank.role = formulary::Role::Developer;
+    SolutionEditor editor(SolutionEditor::Purpose::New, blank, book.deeds(), english());
+    editor.show();
+    retype(editor.form()->name(), "Harbour developer");
+    retype(editor.form()->figure(Figure::Capacity), "8");
+    EXPECT_TRUE(editor.saveButton()->isEnabled()) << "a figure may have no source";
+    SourceEdit* source = editor.form()->source("capacity");
+    retype(source->text(), "a notice on the wall");
+    EXPECT_FALSE(editor.saveButton()->isEnabled());
+    EXPECT_EQ(editor.form()->showProblem(), "Capacity: say how far the source can be believed.");
+    source->grade()->setCurrentText(gradeName(chemistry::Grade::CommonPractice));
+    EXPECT_TRUE(editor.saveButton()->isEnabled());
+    editor.accept();
+    const auto made = book.formulary.solution(editor.saved().toStdString());
+    ASSERT_TRUE(made);
+    EXPECT_EQ(made->sources.at("capacity"), "common practice: a notice on the wall");
+}
+
+TEST(SourceEdit, givesBackWhatIsNotTouchedAndNamesWhatIsPublished)
+{
+    SourceEdit edit("Capacity");
+    edit.show();
+    for (const char* line : {"", " a handbook ", "common practice of this darkroom",
+                             "from memory: a leaflet", "published: computed tables"}) {
+        edit.setLine(line);
+        EXPECT_EQ(edit.line(), line);
+        EXPECT_EQ(edit.problem(), QString());
+    }
+    edit.setLine("common practice: ten films");
+    EXPECT_EQ(edit.text()->text(), "ten films");
+    edit.grade()->setCurrentText(gradeName(chemistry::Grade::Published));
+    EXPECT_EQ(edit.line(), "ten films");
+    retype(edit.text(), "");
+    EXPECT_EQ(edit.problem(), "Capacity: name the published source.");
+    retype(edit.text(), "computed tables");
+    EXPECT_EQ(edit.line(), "published: computed tables");
 }
 
 TEST(SolutionEditor, aCopyReplacesNothing)

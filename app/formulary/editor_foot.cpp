@@ -1,0 +1,33 @@
+#include "app/formulary/editor_foot.h"
+
+#include "app/widgets/theme.h"
+
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+EditorFoot::EditorFoot(QDialog* editor) : QWidget(editor), m_problem(new QLabel(this))
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    m_problem->setWordWrap(true);
+    setTone(m_problem, Tone::Discard);
+    column->addWidget(m_problem);
+    auto* buttons = new QDialogButtonBox(this);
+    m_save = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
+    buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
+    m_save->setDefault(true);
+    column->addWidget(buttons);
+    connect(buttons, &QDialogButtonBox::accepted, editor, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, editor, &QDialog::reject);
+}
+
+void EditorFoot::setProblem(const QString& problem) { m_problem->setText(problem); }
+
+} // namespace ullage::app

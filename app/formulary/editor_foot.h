@@ -1,0 +1,30 @@
+// The foot of an editor: what is wrong, Save and Cancel.
+#pragma once
+
+#include <QWidget>
+
+class QDialog;
+class QLabel;
+class QPushButton;
+
+namespace ullage::app
+{
+
+class EditorFoot : public QWidget
+{
+    Q_OBJECT
+
+public:
+    /// Save accepts the editor and Cancel rejects it.
+    explicit EditorFoot(QDialog* editor);
+
+    /// Empty for none.
+    void setProblem(const QString& problem);
+    [[nodiscard]] QPushButton* save() const { return m_save; }
+
+private:
+    QLabel* m_problem;
+    QPushButton* m_save;
+};
+
+} // namespace ullage::app

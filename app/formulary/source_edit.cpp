@@ -1,0 +1,78 @@
+#include "app/formulary/source_edit.h"
+
+#include "app/words/figure_words.h"
+#include "core/formulary/source_line.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QSignalBlocker>
+
+namespace ullage::app
+{
+
+using chemistry::Grade;
+
+SourceEdit::SourceEdit(const QString& name, QWidget* parent)
+    : QWidget(parent), m_name(name), m_grade(new QComboBox(this)), m_text(new QLineEdit(this))
+{
+    m_grade->addItem(tr("not said", "grade of a source"));
+    for (const Grade grade :
+         {Grade::Published, Grade::Computed, Grade::CommonPractice, Grade::FromMemory}) {
+        m_grade->addItem(gradeName(grade), static_cast<int>(grade));
+        m_grade->setItemData(m_grade->count() - 1, gradeMeaning(grade), Qt::ToolTipRole);
+    }
+    m_grade->setAccessibleName(tr("How far %1 can be believed").arg(name));
+    m_text->setAccessibleName(tr("Where %1 is from").arg(name));
+    setPlaceholderText(tr("no source given"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(6);
+    row->addWidget(m_grade);
+    row->addWidget(m_text, 1);
+    setFocusProxy(m_grade);
+    connect(m_grade, &QComboBox::currentIndexChanged, this, [this] {
+        m_touched = true;
+        emit changed();
+    });
+    connect(m_text, &QLineEdit::textEdited, this, [this] {
+        m_touched = true;
+        emit changed();
+    });
+}
+
+void SourceEdit::setPlaceholderText(const QString& text) { m_text->setPlaceholderText(text); }
+
+void SourceEdit::setLine(const std::string& line)
+{
+    const QSignalBlocker quiet(m_grade);
+    m_start = line;
+    m_touched = false;
+    const auto source = formulary::splitSource(line);
+    m_grade->setCurrentIndex(source.grade ? m_grade->findData(static_cast<int>(*source.grade)) : 0);
+    m_text->setText(QString::fromStdString(source.text));
+    m_text->setCursorPosition(0);
+}
+
+std::string SourceEdit::line() const
+{
+    if (!m_touched)
+        return m_start;
+    const QVariant grade = m_grade->currentData();
+    return formulary::joinSource(
+        {grade.isValid() ? std::optional(static_cast<Grade>(grade.toInt())) : std::nullopt,
+         m_text->text().trimmed().toStdString()});
+}
+
+QString SourceEdit::problem() const
+{
+    const bool named = !m_text->text().trimmed().isEmpty();
+    const QVariant grade = m_grade->currentData();
+    if (named && !grade.isValid())
+        return tr("%1: say how far the source can be believed.").arg(m_name);
+    if (!named && grade.isValid() && static_cast<Grade>(grade.toInt()) == Grade::Published)
+        return tr("%1: name the published source.").arg(m_name);
+    return {};
+}
+
+} // namespace ullage::app

@@ -1,0 +1,42 @@
+// Where a figure is from, and how far that can be believed: two fields for one source line.
+#pragma once
+
+#include <QWidget>
+
+class QComboBox;
+class QLineEdit;
+
+namespace ullage::app
+{
+
+class SourceEdit : public QWidget
+{
+    Q_OBJECT
+
+public:
+    /// `name` is the figure's, as its label says.
+    explicit SourceEdit(const QString& name, QWidget* parent = nullptr);
+
+    /// Shows a source line; as long as nothing is touched line() gives it back as it was.
+    void setLine(const std::string& line);
+    [[nodiscard]] std::string line() const;
+    void setPlaceholderText(const QString& text);
+
+    /// A source without a grade, or a published one that is not named; empty if all is well.
+    [[nodiscard]] QString problem() const;
+
+    [[nodiscard]] QComboBox* grade() const { return m_grade; }
+    [[nodiscard]] QLineEdit* text() const { return m_text; }
+
+signals:
+    void changed();
+
+private:
+    QString m_name;
+    std::string m_start;
+    bool m_touched = false;
+    QComboBox* m_grade;
+    QLineEdit* m_text;
+};
+
+} // namespace ullage::app
