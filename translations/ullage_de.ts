@@ -2656,10 +2656,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </context>
 <context>
     <name>Languages</name>
-    <message>
-        <source>As the system</source>
-        <translation>Wie das System</translation>
-    </message>
 </context>
 <context>
     <name>Mixing</name>
@@ -5224,6 +5220,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>&amp;Enter a bottle…</source>
         <translation>Flasche &amp;eintragen…</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
     </message>
 </context>
 <context>

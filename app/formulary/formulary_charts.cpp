@@ -151,7 +151,7 @@ ChartSpec fixerWearChart(const formulary::Solution& solution, const Wording& wor
     spec.series.push_back(line);
     if (solution.silverLimit) {
         const double limit = solution.silverLimit->value();
-        spec.yMax = std::max(spec.yMax, limit * 1.1);
+        spec.yMax = std::max(silver, limit * 1.1);
         spec.series.push_back({.name = Words::tr("your limit"),
                                .kind = SeriesKind::Dashed,
                                .ink = ChartInk::Limit,

@@ -39,22 +39,18 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
     auto* form = new QFormLayout(this);
     form->setContentsMargins(0, 0, 0, 0);
     form->setVerticalSpacing(Space::kGap);
-    const auto add = [&](const QString& label, QWidget* field) {
-        field->setAccessibleName(label);
-        auto* words = new QLabel(label, this);
+    for (QWidget* field :
+         std::initializer_list<QWidget*>{m_solution, m_makes, m_powder, m_vessel, m_name}) {
+        auto* words = new QLabel(this);
         words->setBuddy(field);
         words->setMinimumHeight(field->sizeHint().height()); // on one line with what is typed
         form->addRow(words, field);
-    };
+        m_labels.emplace_back(words, field);
+    }
     m_makes->setRange(1, 100'000);
     m_makes->setRequired(true);
     m_powder->setRange(0, 100'000);
-    m_powder->setPlaceholderText(tr("grams, as the packet says; may stay empty"));
-    add(tr("Mix"), m_solution);
-    add(tr("It makes"), m_makes);
-    add(tr("Powder, g"), m_powder);
-    add(tr("Into"), m_vessel);
-    add(tr("Name on the tape"), m_name);
+    retranslate();
     connect(m_solution, &QComboBox::currentIndexChanged, this, &ChoiceStep::solutionChosen);
     connect(m_vessel, &QComboBox::currentIndexChanged, this, &ChoiceStep::vesselChosen);
     connect(m_makes, &QuantityEdit::valueChanged, this, [this] {
@@ -66,6 +62,37 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
         m_ownName = !text.trimmed().isEmpty();
         emit changed();
     });
+}
+
+void ChoiceStep::setWording(const Wording& wording)
+{
+    m_wording = wording;
+    m_makes->setWording(wording);
+    m_powder->setWording(wording);
+    if (const int at = m_solution->currentIndex(); at >= 0 && !m_ownName)
+        m_name->setText(nextBatchName(m_solutions[static_cast<std::size_t>(at)]->role, m_names));
+    retranslate();
+}
+
+void ChoiceStep::retranslate()
+{
+    const QString words[] = {tr("Mix"), tr("It makes"), tr("Powder, g"), tr("Into"),
+                             tr("Name on the tape")};
+    for (std::size_t i = 0; i < m_labels.size(); ++i) {
+        m_labels[i].first->setText(words[i]);
+        m_labels[i].second->setAccessibleName(words[i]);
+    }
+    m_makes->setName(tr("Makes"));
+    m_powder->setName(tr("Powder"));
+    m_powder->setPlaceholderText(tr("grams, as the packet says; may stay empty"));
+    for (int i = 0; i < m_vessel->count(); ++i)
+        m_vessel->setItemText(i, vesselText(*m_vessels[static_cast<std::size_t>(i)]));
+}
+
+QString ChoiceStep::vesselText(const formulary::Vessel& vessel) const
+{
+    return tr("%1 · holds %2", "bottle, volume")
+        .arg(QString::fromStdString(vessel.name), volumeText(vessel.capacity, m_wording));
 }
 
 void ChoiceStep::setFormulary(
@@ -84,9 +111,7 @@ void ChoiceStep::setFormulary(
         for (const auto& solution : m_solutions)
             m_solution->addItem(QString::fromStdString(solution->name));
         for (const auto& vessel : m_vessels)
-            m_vessel->addItem(tr("%1 · holds %2", "bottle, volume")
-                                  .arg(QString::fromStdString(vessel->name),
-                                       volumeText(vessel->capacity, m_wording)));
+            m_vessel->addItem(vesselText(*vessel));
     }
     vesselChosen();
     solutionChosen();

@@ -22,6 +22,9 @@ class ChoiceStep : public QWidget
 public:
     explicit ChoiceStep(const Wording& wording, QWidget* parent = nullptr);
 
+    /// The language or the units changed; what is typed stays.
+    void setWording(const Wording& wording);
+
     /// `freeVessels` are the bottles that hold nothing; `names` of all batches ever.
     void setFormulary(const formulary::Formulary& formulary,
                       const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
@@ -40,6 +43,8 @@ signals:
     void changed();
 
 private:
+    void retranslate();
+    [[nodiscard]] QString vesselText(const formulary::Vessel& vessel) const;
     void solutionChosen();
     void vesselChosen();
 
@@ -52,6 +57,7 @@ private:
     QuantityEdit* m_makes;
     QuantityEdit* m_powder;
     QLineEdit* m_name;
+    std::vector<std::pair<QLabel*, QWidget*>> m_labels; ///< of the fields, from above
     bool m_ownName = false;
     bool m_ownVolume = false;
 };

@@ -15,19 +15,15 @@ namespace ullage::app
 {
 
 DissolveStep::DissolveStep(Now now, QWidget* parent)
-    : QWidget(parent), m_now(std::move(now)), m_clock(new FigureLabel(this)),
-      m_say(new QLabel(this)), m_pour(new QPushButton(tr("The powder is in"), this)),
-      m_clear(new QCheckBox(tr("I looked: it is clear, nothing lies at the bottom"), this))
+    : QWidget(parent), m_now(std::move(now)), m_how(new QLabel(this)), m_wait(new QLabel(this)),
+      m_clock(new FigureLabel(this)), m_say(new QLabel(this)), m_pour(new QPushButton(this)),
+      m_clear(new QCheckBox(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kGap);
-    auto* how = new QLabel(tr("Pour the powder low and slowly into the water, stirring or swirling "
-                              "all the while. Close, shake, and let it stand. Shake or stir every "
-                              "ten minutes until it is clear."),
-                           this);
-    how->setWordWrap(true);
-    column->addWidget(how);
+    m_how->setWordWrap(true);
+    column->addWidget(m_how);
     m_clock->setFont(Theme::font(TextRole::Hero));
     column->addWidget(m_clock);
     m_say->setWordWrap(true);
@@ -36,12 +32,9 @@ DissolveStep::DissolveStep(Now now, QWidget* parent)
     setButtonLook(m_pour, ButtonLook::Primary);
     column->addWidget(m_pour, 0, Qt::AlignLeft);
     column->addWidget(m_clear);
-    auto* wait = new QLabel(tr("You may go on before it is clear: the batch is then logged and "
-                               "rests, and is not offered for a run until you say it is clear."),
-                            this);
-    wait->setWordWrap(true);
-    setTone(wait, Tone::Quiet);
-    column->addWidget(wait);
+    m_wait->setWordWrap(true);
+    setTone(m_wait, Tone::Quiet);
+    column->addWidget(m_wait);
     column->addStretch();
     m_timer.setInterval(500);
     connect(&m_timer, &QTimer::timeout, this, &DissolveStep::tick);
@@ -54,11 +47,25 @@ DissolveStep::DissolveStep(Now now, QWidget* parent)
         tick();
         emit changed();
     });
+    retranslate();
     reset();
+}
+
+void DissolveStep::retranslate()
+{
+    m_how->setText(tr("Pour the powder low and slowly into the water, stirring or swirling all the "
+                      "while. Close, shake, and let it stand. Shake or stir every ten minutes "
+                      "until it is clear."));
+    m_pour->setText(tr("The powder is in"));
+    m_clear->setText(tr("I looked: it is clear, nothing lies at the bottom"));
+    m_wait->setText(tr("You may go on before it is clear: the batch is then logged and rests, and "
+                       "is not offered for a run until you say it is clear."));
+    tick();
 }
 
 void DissolveStep::reset()
 {
+    m_shakeNow = false;
     m_poured.reset();
     m_nextCheck.reset();
     m_timer.stop();
@@ -99,11 +106,11 @@ void DissolveStep::tick()
     if (now >= *m_nextCheck) {
         QApplication::beep();
         m_nextCheck = chemistry::nextDissolvingCheck(*m_poured, now);
-        m_say->setText(tr("Shake or stir now, and look."));
-    } else if (m_say->text() != tr("Shake or stir now, and look.") ||
-               chemistry::daysBetween(now, *m_nextCheck).value() * 86400 < 9 * 60) {
-        m_say->setText(tr("until the next shake"));
+        m_shakeNow = true;
+    } else if (chemistry::daysBetween(now, *m_nextCheck).value() * 86400 < 9 * 60) {
+        m_shakeNow = false;
     }
+    m_say->setText(m_shakeNow ? tr("Shake or stir now, and look.") : tr("until the next shake"));
     const double left = static_cast<double>((*m_nextCheck - now).count()) / 1000;
     m_clock->setText(timeText(chemistry::Seconds(left)));
 }

@@ -27,6 +27,7 @@ public:
 
     explicit DissolveStep(Now now, QWidget* parent = nullptr);
 
+    void retranslate();
     /// Begins anew: nothing poured yet.
     void reset();
     /// The powder went in.
@@ -48,6 +49,9 @@ private:
     Now m_now;
     std::optional<chemistry::Instant> m_poured;
     std::optional<chemistry::Instant> m_nextCheck;
+    bool m_shakeNow = false; ///< since the last check, until it has been read for a while
+    QLabel* m_how;
+    QLabel* m_wait;
     FigureLabel* m_clock;
     QLabel* m_say;
     QPushButton* m_pour;

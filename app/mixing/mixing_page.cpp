@@ -37,26 +37,26 @@ QLabel* wrapped(QWidget* parent)
 
 MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* parent)
     : QWidget(parent), m_deeds(std::move(deeds)), m_wording(wording),
-      m_header(new PageHeader(tr("Mix a batch"), this)), m_list(new MixingStepList(this)),
+      m_header(new PageHeader({}, this)), m_list(new MixingStepList(this)),
       m_stack(new QStackedWidget(this)), m_choice(new ChoiceStep(wording)),
       m_water(new WaterStep(m_deeds.now, wording)), m_dissolve(new DissolveStep(m_deeds.now)),
-      m_problem(wrapped(this)), m_back(new QPushButton(tr("Back"), this)),
-      m_next(new QPushButton(this)), m_caution(new CautionBox(tr("Before you pour"), this)),
-      m_becomesName(new QLabel(this)), m_becomesWhat(wrapped(this)), m_becomes(new FactorRows(this))
+      m_plain(m_header->addButton({})), m_steps(new Card({}, this)),
+      m_cautions(new QScrollArea(this)), m_becomesCard(new Card({}, this)),
+      m_problem(wrapped(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
+      m_caution(new CautionBox({}, this)), m_becomesName(new QLabel(this)),
+      m_becomesWhat(wrapped(this)), m_becomes(new FactorRows(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
     column->setSpacing(20);
-    QPushButton* plain = m_header->addButton(tr("Just log it…"));
-    connect(plain, &QPushButton::clicked, this, &MixingPage::plainLogWanted);
+    connect(m_plain, &QPushButton::clicked, this, &MixingPage::plainLogWanted);
     column->addWidget(m_header);
     auto* row = new QHBoxLayout;
     row->setSpacing(Space::kGap);
     column->addLayout(row, 1);
 
-    auto* steps = new Card(tr("From packet to bottle"), this);
-    steps->body()->addWidget(m_list, 1);
-    row->addWidget(steps, 28);
+    m_steps->body()->addWidget(m_list, 1);
+    row->addWidget(m_steps, 28);
 
     auto* work = new Card({}, this);
     m_stack->addWidget(m_choice);
@@ -82,22 +82,19 @@ MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* paren
     auto* right = new QVBoxLayout;
     right->setSpacing(Space::kGap);
     // A low window shows the cautions by rolling, never by cutting them short.
-    auto* cautions = new QScrollArea(this);
-    cautions->setWidgetResizable(true);
-    cautions->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    cautions->setAccessibleName(tr("Before you pour"));
-    cautions->setWidget(m_caution);
-    right->addWidget(cautions, 4);
-    auto* becomes = new Card(tr("It will become"), this);
+    m_cautions->setWidgetResizable(true);
+    m_cautions->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_cautions->setWidget(m_caution);
+    right->addWidget(m_cautions, 4);
     m_becomesName->setFont(Theme::font(TextRole::Heading));
     setTone(m_becomesWhat, Tone::Quiet);
-    becomes->body()->addWidget(m_becomesName);
-    becomes->body()->addWidget(m_becomesWhat);
-    becomes->body()->addWidget(m_becomes);
-    becomes->body()->addStretch();
-    right->addWidget(becomes, 3);
+    m_becomesCard->body()->addWidget(m_becomesName);
+    m_becomesCard->body()->addWidget(m_becomesWhat);
+    m_becomesCard->body()->addWidget(m_becomes);
+    m_becomesCard->body()->addStretch();
+    right->addWidget(m_becomesCard, 3);
     row->addLayout(right, 26);
-    for (QWidget* card : std::initializer_list<QWidget*>{steps, work, cautions, becomes})
+    for (QWidget* card : std::initializer_list<QWidget*>{m_steps, work, m_cautions, m_becomesCard})
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
 
     connect(m_choice, &ChoiceStep::changed, this, &MixingPage::showState);
@@ -108,6 +105,33 @@ MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* paren
     });
     connect(m_back, &QPushButton::clicked, this, &MixingPage::back);
     connect(m_next, &QPushButton::clicked, this, &MixingPage::next);
+    retranslate();
+}
+
+void MixingPage::setWording(const Wording& wording)
+{
+    m_wording = wording;
+    m_choice->setWording(wording);
+    m_water->setWording(wording);
+    m_dissolve->retranslate();
+    m_air->setWording(wording);
+    retranslate();
+}
+
+void MixingPage::retranslate()
+{
+    m_header->setTitle(tr("Mix a batch"));
+    m_plain->setText(tr("Just log it…"));
+    m_steps->setTitle(tr("From packet to bottle"));
+    m_caution->setTitle(tr("Before you pour"));
+    m_cautions->setAccessibleName(tr("Before you pour"));
+    m_becomesCard->setTitle(tr("It will become"));
+    m_safetyHeading->setText(tr("Before anything is opened"));
+    m_closeHeading->setText(tr("Close and label"));
+    m_airLabel->setText(tr("Air left in the bottle"));
+    m_air->setName(tr("Air left in the bottle"));
+    m_air->setPlaceholderText(tr("all there is above it, if left empty"));
+    showState();
 }
 
 QWidget* MixingPage::makeSafety()
@@ -116,10 +140,10 @@ QWidget* MixingPage::makeSafety()
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kGap);
-    auto* heading = new QLabel(tr("Before anything is opened"), page);
-    heading->setFont(Theme::font(TextRole::Heading));
+    m_safetyHeading = new QLabel(page);
+    m_safetyHeading->setFont(Theme::font(TextRole::Heading));
     m_safety = wrapped(page);
-    column->addWidget(heading);
+    column->addWidget(m_safetyHeading);
     column->addWidget(m_safety);
     column->addStretch();
     return page;
@@ -142,15 +166,12 @@ QWidget* MixingPage::makeWords(QLabel*& heading, QLabel*& words)
 
 QWidget* MixingPage::makeClose()
 {
-    QLabel* heading = nullptr;
-    QWidget* page = makeWords(heading, m_closing);
-    heading->setText(tr("Close and label"));
-    m_air = new QuantityEdit(QuantityKind::Volume, tr("Air left in the bottle"), m_wording, page);
-    m_air->setPlaceholderText(tr("all there is above it, if left empty"));
-    auto* label = new QLabel(tr("Air left in the bottle"), page);
-    label->setBuddy(m_air);
+    QWidget* page = makeWords(m_closeHeading, m_closing);
+    m_air = new QuantityEdit(QuantityKind::Volume, {}, m_wording, page);
+    m_airLabel = new QLabel(page);
+    m_airLabel->setBuddy(m_air);
     auto* column = static_cast<QVBoxLayout*>(page->layout());
-    column->insertWidget(2, label);
+    column->insertWidget(2, m_airLabel);
     column->insertWidget(3, m_air);
     connect(m_air, &QuantityEdit::valueChanged, this, &MixingPage::showState);
     return page;

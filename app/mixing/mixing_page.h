@@ -11,11 +11,13 @@
 
 class QLabel;
 class QPushButton;
+class QScrollArea;
 class QStackedWidget;
 
 namespace ullage::app
 {
 
+class Card;
 class CautionBox;
 class ChoiceStep;
 class DissolveStep;
@@ -43,6 +45,8 @@ public:
 
     MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* parent = nullptr);
 
+    /// The language or the units changed; the mixing under way goes on where it is.
+    void setWording(const Wording& wording);
     /// Begins a new mixing.
     void begin(const formulary::Formulary& formulary,
                const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
@@ -71,6 +75,7 @@ private:
     QWidget* makeWords(QLabel*& heading, QLabel*& words);
     QWidget* makeClose();
     void goTo(Step step);
+    void retranslate();
     void showState();
     void fillWords();
     [[nodiscard]] QString problem() const;
@@ -85,7 +90,14 @@ private:
     ChoiceStep* m_choice;
     WaterStep* m_water;
     DissolveStep* m_dissolve;
+    QPushButton* m_plain;
+    Card* m_steps;
+    QScrollArea* m_cautions;
+    Card* m_becomesCard;
+    QLabel* m_safetyHeading = nullptr;
     QLabel* m_safety = nullptr;
+    QLabel* m_closeHeading = nullptr;
+    QLabel* m_airLabel = nullptr;
     QLabel* m_topUpHeading = nullptr;
     QLabel* m_topUp = nullptr;
     QLabel* m_closing = nullptr;

@@ -24,17 +24,18 @@ constexpr double kUsualCold = 15;
 constexpr double kUsualRoom = 20;
 constexpr double kBathAbove = 2; // a bath a little warmer than wanted gets it there
 
-QGridLayout* fields(const std::vector<std::pair<QString, QuantityEdit*>>& named, QWidget* parent)
+QGridLayout* fields(const std::vector<QuantityEdit*>& edits,
+                    std::vector<std::pair<QLabel*, QuantityEdit*>>& labels, QWidget* parent)
 {
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(Space::kGap);
     grid->setVerticalSpacing(3);
     int column = 0;
-    for (const auto& [name, edit] : named) {
-        auto* label = new QLabel(name, parent);
+    for (QuantityEdit* edit : edits) {
+        auto* label = new QLabel(parent);
         label->setBuddy(edit);
         setTone(label, Tone::Quiet);
-        edit->setAccessibleName(name);
+        labels.emplace_back(label, edit);
         grid->addWidget(label, 0, column);
         grid->addWidget(edit, 1, column);
         grid->setColumnStretch(column++, 1);
@@ -52,15 +53,14 @@ std::optional<Celsius> degrees(const QuantityEdit* edit)
 
 WaterStep::WaterStep(Now now, const Wording& wording, QWidget* parent)
     : QWidget(parent), m_now(std::move(now)), m_wording(wording), m_headline(new QLabel(this)),
-      m_note(new QLabel(this)),
+      m_note(new QLabel(this)), m_orBath(new QLabel(this)),
       m_hot(new QuantityEdit(QuantityKind::Temperature, tr("Hot water"), wording, this)),
       m_cold(new QuantityEdit(QuantityKind::Temperature, tr("Cold water"), wording, this)),
       m_wanted(new QuantityEdit(QuantityKind::Temperature, tr("Wanted"), wording, this)),
       m_bar(new BlendBar(this)),
       m_bottle(new QuantityEdit(QuantityKind::Temperature, tr("Bottle now"), wording, this)),
       m_bath(new QuantityEdit(QuantityKind::Temperature, tr("Bath"), wording, this)),
-      m_chart(makeChartView(this)), m_reading(new QLabel(this)),
-      m_add(new QPushButton(tr("Add a reading"), this))
+      m_chart(makeChartView(this)), m_reading(new QLabel(this)), m_add(new QPushButton(this))
 {
     m_headline->setFont(Theme::font(TextRole::Hero));
     for (QLabel* label : {m_note, m_reading}) {
@@ -77,15 +77,13 @@ WaterStep::WaterStep(Now now, const Wording& wording, QWidget* parent)
     column->addWidget(m_headline);
     column->addWidget(m_note);
     column->addSpacing(Space::kSmall);
-    column->addLayout(fields(
-        {{tr("Hot water"), m_hot}, {tr("Cold water"), m_cold}, {tr("Wanted"), m_wanted}}, this));
+    column->addLayout(fields({m_hot, m_cold, m_wanted}, m_labels, this));
     column->addSpacing(Space::kSmall);
     column->addWidget(m_bar);
     column->addSpacing(Space::kSmall);
-    auto* orBath = new QLabel(tr("or warm it in a bath"), this);
-    orBath->setFont(Theme::font(TextRole::Strong));
-    column->addWidget(orBath);
-    column->addLayout(fields({{tr("Bottle now"), m_bottle}, {tr("Bath"), m_bath}}, this));
+    m_orBath->setFont(Theme::font(TextRole::Strong));
+    column->addWidget(m_orBath);
+    column->addLayout(fields({m_bottle, m_bath}, m_labels, this));
     m_chart->setMinimumHeight(130);
     column->addWidget(m_chart, 1);
     auto* row = new QHBoxLayout;
@@ -103,6 +101,38 @@ WaterStep::WaterStep(Now now, const Wording& wording, QWidget* parent)
         showBath();
     });
     connect(m_add, &QPushButton::clicked, this, &WaterStep::addReading);
+    retranslate();
+}
+
+void WaterStep::setWording(const Wording& wording)
+{
+    m_wording = wording;
+    for (const auto& [label, edit] : m_labels)
+        edit->setWording(wording);
+    retranslate();
+}
+
+void WaterStep::retranslate()
+{
+    const QString words[] = {tr("Hot water"), tr("Cold water"), tr("Wanted"), tr("Bottle now"),
+                             tr("Bath")};
+    for (std::size_t i = 0; i < m_labels.size(); ++i) {
+        m_labels[i].first->setText(words[i]);
+        m_labels[i].second->setName(words[i]);
+    }
+    m_orBath->setText(tr("or warm it in a bath"));
+    m_add->setText(tr("Add a reading"));
+    if (!m_plan.isComplete())
+        return;
+    showNote();
+    showBlend();
+    showBath();
+}
+
+void WaterStep::showNote()
+{
+    const auto start = m_plan.start();
+    m_note->setText(start ? startNote(m_plan, *start, m_wording) : QString());
 }
 
 void WaterStep::setPlan(const MixingPlan& plan)
@@ -113,7 +143,7 @@ void WaterStep::setPlan(const MixingPlan& plan)
         return;
     const auto start = plan.start();
     m_start = start ? start->advised : plan.makes;
-    m_note->setText(start ? startNote(plan, *start, m_wording) : QString());
+    showNote();
     const UsualWater usual = usualWater(plan.solution->role);
     m_hot->setValue(kUsualHot);
     m_cold->setValue(kUsualCold);

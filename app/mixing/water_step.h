@@ -27,6 +27,8 @@ public:
 
     WaterStep(Now now, const Wording& wording, QWidget* parent = nullptr);
 
+    /// The language or the units changed; what is typed and read stays.
+    void setWording(const Wording& wording);
     /// Begins anew with the water usual for the plan.
     void setPlan(const MixingPlan& plan);
     [[nodiscard]] const MixingPlan& plan() const { return m_plan; }
@@ -51,6 +53,8 @@ private:
         chemistry::Celsius temperature;
     };
 
+    void retranslate();
+    void showNote();
     void showBlend();
     void showBath();
     [[nodiscard]] chemistry::Seconds timeConstantNow() const;
@@ -61,6 +65,8 @@ private:
     chemistry::Millilitres m_start;
     QLabel* m_headline;
     QLabel* m_note;
+    QLabel* m_orBath;
+    std::vector<std::pair<QLabel*, QuantityEdit*>> m_labels; ///< of the fields, in reading order
     QuantityEdit* m_hot;
     QuantityEdit* m_cold;
     QuantityEdit* m_wanted;

@@ -51,10 +51,10 @@ public:
             m_switch->setExpanding(false);
             m_switch->addTab(firstName);
             m_switch->addTab(otherName);
-            m_switch->setAccessibleName(ShelfPage::tr("What the chart shows"));
             body()->insertWidget(0, m_switch);
             QObject::connect(m_switch, &QTabBar::currentChanged, this, [this] { showChosen(); });
         }
+        m_switch->setAccessibleName(ShelfPage::tr("What the chart shows"));
         m_switch->setTabText(0, firstName);
         m_switch->setTabText(1, otherName);
         m_switch->setVisible(other.has_value());

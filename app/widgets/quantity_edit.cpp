@@ -27,6 +27,7 @@ void QuantityEdit::setName(const QString& name)
 {
     m_name = name;
     setAccessibleName(name);
+    showValidity(); // a problem names the field
 }
 
 void QuantityEdit::setWording(const Wording& wording)

@@ -34,9 +34,8 @@ public:
             figure->setFocusPolicy(Qt::TabFocus);
         if (!qobject_cast<QAbstractButton*>(figure))
             figure->setCursor(Qt::WhatsThisCursor);
-        if (figure->accessibleDescription().isEmpty())
-            figure->setAccessibleDescription(
-                WhereFromPopover::tr("Press F1 to see where this figure is from."));
+        m_describes = figure->accessibleDescription().isEmpty();
+        describe();
     }
 
     void setMaker(ExplanationMaker make) { m_make = std::move(make); }
@@ -52,6 +51,9 @@ public:
         }
         case QEvent::ContextMenu:
             return ask();
+        case QEvent::LanguageChange:
+            describe();
+            break;
         case QEvent::MouseButtonRelease:
             if (static_cast<QMouseEvent*>(event)->button() == Qt::LeftButton &&
                 m_figure->rect().contains(static_cast<QMouseEvent*>(event)->pos()) &&
@@ -73,6 +75,13 @@ public:
     }
 
 private:
+    void describe()
+    {
+        if (m_describes)
+            m_figure->setAccessibleDescription(
+                WhereFromPopover::tr("Press F1 to see where this figure is from."));
+    }
+
     bool ask()
     {
         const Explanation why = m_make();
@@ -99,6 +108,7 @@ private:
 
     QWidget* m_figure;
     ExplanationMaker m_make;
+    bool m_describes = false; ///< the figure has no description of its own
     bool m_painting = false;
 };
 

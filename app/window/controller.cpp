@@ -9,6 +9,7 @@
 #include "app/dialogs/run_dialog.h"
 #include "app/dialogs/test_dialog.h"
 #include "app/dialogs/volume_dialogs.h"
+#include "app/mixing/mixing_page.h"
 #include "app/shelf/shelf_charts.h"
 #include "app/shelf/shelf_page.h"
 #include "app/shelf/shelf_views.h"
@@ -65,15 +66,7 @@ void Controller::connectWindow()
         Theme::instance().setMode(mode);
         m_preferences.setLook(static_cast<Preferences::Look>(mode));
     });
-    connect(window, &MainWindow::languageChosen, this, [this](const QString& code) {
-        m_preferences.setLanguage(code);
-        emit languageChosen(code);
-        m_wording = m_preferences.wording();
-        emit m_benchHost->changed();
-        remakeBench();
-        m_dayBook->setWording(m_wording);
-        refresh();
-    });
+    connect(window, &MainWindow::languageChosen, this, &Controller::setLanguage);
     connect(window, &MainWindow::cautionsRequested, this, &Controller::cautions);
     connect(window, &MainWindow::aboutRequested, this, &Controller::about);
     connect(window, &MainWindow::newBookRequested, this, &Controller::newBook);
@@ -96,12 +89,23 @@ void Controller::connectSession()
     connect(&m_session, &Session::failed, this,
             [this](const Error& error) { fail(tr("The book could not be read"), error); });
     connect(&m_session, &Session::backedUp, this, [this](const QDateTime& at) {
-        m_window.setBackup(
-            tr("Backed up %1").arg(m_wording.locale.toString(at, QLocale::ShortFormat)));
+        m_backedUp = at;
+        m_backupError.reset();
+        showBackup();
     });
     connect(&m_session, &Session::backupFailed, this, [this](const Error& error) {
-        m_window.setBackup(tr("Not backed up: %1").arg(sentence(error)), true);
+        m_backupError = error;
+        showBackup();
     });
+}
+
+void Controller::showBackup()
+{
+    if (m_backupError)
+        m_window.setBackup(tr("Not backed up: %1").arg(sentence(*m_backupError)), true);
+    else if (m_backedUp)
+        m_window.setBackup(
+            tr("Backed up %1").arg(m_wording.locale.toString(*m_backedUp, QLocale::ShortFormat)));
 }
 
 bool Controller::openBook(const QString& path)
@@ -173,11 +177,29 @@ void Controller::undoOrRedo(bool redo)
         fail(redo ? tr("That cannot be done again") : tr("That cannot be undone"), done.error());
 }
 
+// Pages that word themselves when they are made are made again; the others are told.
+void Controller::setLanguage(const QString& code)
+{
+    m_preferences.setLanguage(code);
+    emit languageChosen(code);
+    m_wording = m_preferences.wording();
+    emit m_benchHost->changed();
+    remakeBench();
+    remakeFormularyPage();
+    m_dayBook->setWording(m_wording);
+    if (m_mixing)
+        m_mixing->setWording(m_wording);
+    showBackup();
+    refresh();
+}
+
 void Controller::setUnits(const Units& units)
 {
     m_preferences.setUnits(units);
     m_wording = m_preferences.wording();
     m_dayBook->setWording(m_wording);
+    if (m_mixing)
+        m_mixing->setWording(m_wording);
     m_window.setUnits(units);
     emit m_benchHost->changed();
     refresh();

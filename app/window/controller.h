@@ -3,6 +3,7 @@
 #pragma once
 
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QDateTime>
 #include <QObject>
 #include <QPointer>
 
@@ -63,11 +64,14 @@ private:
     void open(DeedDialog* dialog);
     void undoOrRedo(bool redo);
     void setUnits(const Units& units);
+    void setLanguage(const QString& code);
+    void showBackup();
     void cautions();
     void about();
 
     // Pages (controller_pages.cpp).
     void makePages();
+    void remakeFormularyPage();
     void showPages();
     [[nodiscard]] std::vector<std::shared_ptr<const formulary::Vessel>> freeVessels();
     void addAirAdvice(SelectedBottle& selected, const ledger::Batch& batch);
@@ -102,6 +106,8 @@ private:
     FormularyPage* m_formularyPage = nullptr;
     QPointer<MixingPage> m_mixing;
     DayBookPage* m_dayBook = nullptr;
+    std::optional<QDateTime> m_backedUp;
+    std::optional<Error> m_backupError;
     QString m_restored; ///< the book whose file a job is exchanging
 };
 

@@ -37,7 +37,21 @@ void Controller::makePages()
     m_window.setPage(Page::Formulary, m_formularyPage);
 }
 
-void Controller::showPages() { m_formularyPage->setFormulary(m_session.formulary(), m_wording); }
+void Controller::remakeFormularyPage()
+{
+    const auto tab = m_formularyPage->tab();
+    const QString solution = m_formularyPage->chosenSolution();
+    makePages();
+    showPages();
+    m_formularyPage->chooseSolution(solution);
+    m_formularyPage->setTab(tab);
+}
+
+void Controller::showPages()
+{
+    if (m_session.isOpen())
+        m_formularyPage->setFormulary(m_session.formulary(), m_wording);
+}
 
 std::vector<std::shared_ptr<const formulary::Vessel>> Controller::freeVessels()
 {

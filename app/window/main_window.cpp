@@ -3,6 +3,7 @@
 #include "app/shelf/shelf_page.h"
 #include "app/window/page_to_come.h"
 
+#include <QActionGroup>
 #include <QApplication>
 #include <QDataStream>
 #include <QEvent>
@@ -181,6 +182,10 @@ void MainWindow::retranslate()
         entry.action->setText(tr(entry.text));
     setUndo(m_undoName, m_redoName);
     setBook(m_bookName);
+    for (QAction* action : m_languages->actions()) {
+        if (action->data().toString().isEmpty())
+            action->setText(tr("As the system"));
+    }
 }
 
 } // namespace ullage::app

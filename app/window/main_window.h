@@ -27,8 +27,8 @@ class MainWindow : public QMainWindow
 
 public:
     struct Language {
-        QString code; ///< "en", "de"
-        QString name; ///< in itself: "English", "Deutsch"
+        QString code; ///< "en", "de"; empty for the system's
+        QString name; ///< in itself: "English", "Deutsch"; not looked at for the system's
     };
 
     explicit MainWindow(QWidget* parent = nullptr);

@@ -135,6 +135,7 @@ void MainWindow::setLanguages(const std::vector<Language>& languages, const QStr
         action->setChecked(language.code == current);
         m_languages->addAction(action);
     }
+    retranslate();
 }
 
 } // namespace ullage::app

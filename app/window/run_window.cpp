@@ -23,8 +23,7 @@ const QString kPrefix = QStringLiteral("ullage_");
 
 std::vector<MainWindow::Language> languages()
 {
-    std::vector<MainWindow::Language> found{
-        {QString(), QApplication::translate("Languages", "As the system")}};
+    std::vector<MainWindow::Language> found{{}};
     const auto files = QDir(kTranslations).entryList({kPrefix + QStringLiteral("*.qm")});
     for (const QString& file : files) {
         const QString code = QFileInfo(file).completeBaseName().mid(kPrefix.size());
