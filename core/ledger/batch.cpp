@@ -160,6 +160,10 @@ struct Effects {
     }
     void operator()(const StripTested& e) const
     {
+        if (e.density) {
+            batch.strips.push_back(
+                {event.id, event.at, batch.wear, *e.density, batch.stripFactor.value_or(1)});
+        }
         if (e.factor) {
             batch.stripFactor = e.factor;
             batch.stripAt = event.at;

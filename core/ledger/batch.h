@@ -25,6 +25,15 @@ struct LoadDone {
     chemistry::FilmsPerLitre wearBefore;
 };
 
+/// A control strip whose density was read.
+struct StripDone {
+    std::string event;
+    chemistry::Instant at;
+    chemistry::FilmsPerLitre wear;
+    double density = 0;
+    double factorBefore = 1; ///< factor on the time in force when it was developed
+};
+
 /// A moment and the wear at it.
 struct Mark {
     chemistry::Instant at;
@@ -63,7 +72,8 @@ struct Batch {
     std::vector<chemistry::ClearingTest> tests;
     std::vector<Mark> testMarks; ///< when each of `tests` was made
     std::optional<Mark> lastClearingTest;
-    std::vector<Mark> passes; ///< tests passed (a clearing test is judged by the verdict)
+    std::vector<Mark> passes;      ///< tests passed (a clearing test is judged by the verdict)
+    std::vector<StripDone> strips; ///< those with a density
     std::optional<double> stripFactor;
     std::optional<chemistry::Instant> stripAt;
     bool contaminated = false;

@@ -155,6 +155,35 @@ Result<std::vector<Batch>> Book::batches(Instant at, bool ended)
     return result;
 }
 
+Result<std::vector<StripReading>> Book::strips(const std::string& solution, Instant at,
+                                               std::size_t most)
+{
+    auto states = m_store->batches(at, true);
+    if (!states) {
+        return tl::unexpected(states.error());
+    }
+    const auto family = m_formulary->family(solution);
+    std::erase_if(*states, [&](const BatchState& state) {
+        return std::find(family.begin(), family.end(), state.solution) == family.end();
+    });
+    std::vector<StripReading> result;
+    for (std::size_t i = states->size() - std::min(most, states->size()); i < states->size(); ++i) {
+        const BatchState& state = (*states)[i];
+        const bool wasKept = m_kept.contains(state.id);
+        const auto folded = batch(state.id, at);
+        if (!folded) {
+            return tl::unexpected(folded.error());
+        }
+        if (state.endedAt && !wasKept) {
+            m_kept.erase(state.id);
+        }
+        for (const StripDone& strip : folded->strips) {
+            result.push_back({state.id, folded->name, strip});
+        }
+    }
+    return result;
+}
+
 Result<std::vector<Event>> Book::events(const std::string& batch)
 {
     return m_store->eventsOf(batch);

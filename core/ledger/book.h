@@ -3,8 +3,10 @@
 #pragma once
 
 #include "core/ledger/batch.h"
+#include "core/ledger/replenish.h"
 #include "core/ledger/run_times.h"
 #include "core/ledger/store_port.h"
+#include "core/ledger/strip_record.h"
 #include "core/ledger/verdict.h"
 
 #include <functional>
@@ -52,6 +54,7 @@ struct FilmRun {
     std::vector<Bath> baths;       ///< at least one, no batch twice
     std::vector<FilmRecord> films; ///< ids and run are filled in
     std::vector<StepDone> times;   ///< kept as a note on the first bath (run_times.h), or empty
+    std::vector<RunTopUp> topUps;  ///< of baths of this run, right after it
 };
 
 class Book
@@ -68,6 +71,11 @@ public:
     /// One batch as of `at`. UnknownId if it was not mixed by then.
     Result<Batch> batch(const std::string& id, chemistry::Instant at);
     Result<std::vector<Event>> events(const std::string& batch);
+    /// Every strip with a density that was read in a batch of this solution, or of one that
+    /// replaces it or is replaced by it, by `at`; of the `most` batches mixed last. In order of
+    /// mixing.
+    Result<std::vector<StripReading>> strips(const std::string& solution, chemistry::Instant at,
+                                             std::size_t most = 16);
     /// Takes over what others wrote to the store; true if there was anything.
     Result<bool> refresh();
 

@@ -13,6 +13,8 @@ namespace
 
 // A user's events that undo takes back say so; what they say is a code, worded by the application.
 constexpr const char* kUndoneReason = "undone";
+constexpr const char* kForTopUp = "top-up";
+constexpr const char* kForRoom = "make-room";
 
 Event eventOf(const std::string& id, const std::string& batch, const When& when, Happening what)
 {
@@ -58,6 +60,27 @@ Result<std::string> Book::process(const FilmRun& run, Instant at)
         const Processed processed{run.load, bath.used, bath.lost, bath.oneShot, id};
         entries.push_back({eventOf(m_newId(), bath.batch, {at, bath.airLeft}, processed), {}});
     }
+    for (const RunTopUp& topUp : run.topUps) {
+        const auto poured = [&](const Bath& bath) {
+            return bath.batch == topUp.batch && !bath.oneShot;
+        };
+        if (std::none_of(run.baths.begin(), run.baths.end(), poured)) {
+            return refuse({.code = ErrorCode::Conflict,
+                           .field = "batch",
+                           .text = topUp.batch,
+                           .allowed = "a bath of this run that is poured back"});
+        }
+        if (topUp.drawn.value() > 0) {
+            entries.push_back(
+                {eventOf(m_newId(), topUp.batch, {at, {}}, Drawn{topUp.drawn, kForRoom}), {}});
+        }
+        if (!topUp.from.empty()) {
+            entries.push_back(
+                {eventOf(m_newId(), topUp.from, {at, {}}, Drawn{topUp.volume, kForTopUp}), {}});
+        }
+        const ToppedUp topped{topUp.volume, topUp.from};
+        entries.push_back({eventOf(m_newId(), topUp.batch, {at, topUp.airLeft}, topped), {}});
+    }
     if (!run.times.empty()) {
         const Noted note{timesNote({id, run.times})};
         entries.push_back({eventOf(m_newId(), run.baths.front().batch, {at, {}}, note), {}});
@@ -79,7 +102,7 @@ Result<void> Book::topUp(const std::string& batch, chemistry::Millilitres volume
     }
     std::vector<Entry> entries;
     if (!from.empty()) {
-        entries.push_back({eventOf(m_newId(), from, {when.at, {}}, Drawn{volume, "top-up"}), {}});
+        entries.push_back({eventOf(m_newId(), from, {when.at, {}}, Drawn{volume, kForTopUp}), {}});
     }
     entries.push_back({eventOf(m_newId(), batch, when, ToppedUp{volume, from}), {}});
     return transact({.what = "top-up", .subject = *name}, entries);

@@ -195,8 +195,9 @@ Result<RunSheet> makeSheet(const SheetRequest& request)
             made.fixing = fixing(request, bath ? bath->judged : nullptr, line.time, step.source);
             step.planned = made.fixing->time;
         }
-        if (line.kind == StepKind::Wash) {
-            const auto cold = chemistry::coldWashFactor(request.temperature);
+        if (line.kind == StepKind::Wash || line.kind == StepKind::FillAndDump) {
+            const auto cold =
+                chemistry::coldWashFactor(request.washWater.value_or(request.temperature));
             if (!cold) {
                 return tl::unexpected(cold.error());
             }

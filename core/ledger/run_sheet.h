@@ -67,7 +67,7 @@ enum class TimeSource {
     ClearingTest,   ///< this bottle's tests
     SolutionFigure, ///< the solution's clearing time when fresh
     UserFigure,     ///< nothing known of the fixer: the figure of the template
-    ColdWash,       ///< the template\'s washing time, lengthened for cold water
+    ColdWash,       ///< the template's washing time, lengthened for cold water
 };
 inline constexpr std::array<std::string_view, 6> kTimeSourceCodes{
     "template", "developing", "clearing-test", "solution-figure", "user-figure", "cold-wash"};
@@ -130,6 +130,7 @@ struct SheetRequest {
     std::vector<chemistry::TimeAtTemperature> pairs; ///< base time: the film maker's figures
     std::vector<SheetBath> baths;                    ///< at most one a role
     bool tabularGrain = false;
+    std::optional<chemistry::Celsius> washWater; ///< empty for as warm as the reading
 };
 
 struct RunSheet {
@@ -143,8 +144,8 @@ struct RunSheet {
 
 /// The sheet for these bottles. Pour-back steps of one-shot baths, and of baths without a bottle,
 /// are left out. Refuses what check() refuses, a Develop step without a developer (Missing) or
-/// without a base time (NoFigure), and what baseTime() and coldWashFactor() refuse. The water of
-/// the running wash is taken to be as warm as the reading.
+/// without a base time (NoFigure), and what baseTime() and coldWashFactor() refuse. Cold water
+/// lengthens the running wash and every filling of fill and dump.
 Result<RunSheet> makeSheet(const SheetRequest& request);
 
 } // namespace ullage::ledger

@@ -69,6 +69,9 @@ FilmRun filmRun(const RunState& state, const std::vector<BathClosing>& closings)
                              .lost = closing.lost,
                              .oneShot = bath && bath->oneShot,
                              .airLeft = closing.airLeft});
+        if (closing.topUp) {
+            run.topUps.push_back(*closing.topUp);
+        }
     }
     for (const RunFilm& film : state.films) {
         for (int piece = 0; piece < film.count; ++piece) {

@@ -86,6 +86,7 @@ struct BathClosing {
     std::string batch;
     chemistry::Millilitres lost;
     std::optional<chemistry::Millilitres> airLeft;
+    std::optional<RunTopUp> topUp; ///< accepted for it
 };
 
 /// The run for Book::process: only the baths named, every piece of film with a record of its own,

@@ -1,0 +1,41 @@
+#include "core/ledger/replenish.h"
+
+#include "core/chemistry/replenishment.h"
+
+#include <algorithm>
+
+namespace ullage::ledger
+{
+
+using chemistry::Millilitres;
+
+std::optional<RunTopUp> topUpAfter(const Batch& batch, chemistry::Films films, Millilitres lost)
+{
+    const auto rate = batch.solution->replenishPerFilm;
+    if (!rate || films.value() <= 0) {
+        return std::nullopt;
+    }
+    const Millilitres there = batch.volume - lost;
+    const Millilitres wanted = *rate * films.value();
+    const Millilitres room = batch.vessel->capacity - there;
+    const Millilitres drawn = std::max(Millilitres(0), wanted - room);
+    if (drawn >= there) {
+        return std::nullopt;
+    }
+    return RunTopUp{batch.id, wanted, drawn, {}, {}};
+}
+
+std::optional<chemistry::FilmsPerLitre> wearAtRest(const formulary::Solution& solution)
+{
+    return solution.replenishPerFilm
+               ? std::optional(chemistry::steadyWear(*solution.replenishPerFilm))
+               : std::nullopt;
+}
+
+bool restHolds(const formulary::Solution& solution)
+{
+    const auto rest = wearAtRest(solution);
+    return rest && (!solution.capacity || *rest < *solution.capacity);
+}
+
+} // namespace ullage::ledger

@@ -1,0 +1,39 @@
+// Topping up after a run: how much, and where it leads.
+//
+// A solution that is replenished has a rate for each film (its replenish_ml_per_film). What the run
+// asks for is films × rate. Where the bottle has no room for that, as much as is missing is poured
+// off first; pouring off changes no concentration, so the wear still comes to rest at 1000/rate
+// (chemistry/replenishment.h).
+#pragma once
+
+#include "core/ledger/batch.h"
+
+#include <optional>
+#include <string>
+
+namespace ullage::ledger
+{
+
+/// A top-up that is part of a run: entered with it, right after it, and undone with it.
+struct RunTopUp {
+    std::string batch; ///< a bath of the run that is poured back
+    chemistry::Millilitres volume;
+    chemistry::Millilitres drawn; ///< poured off before, to make room
+    std::string from;             ///< batch it comes from, or empty for freshly mixed
+    std::optional<chemistry::Millilitres> airLeft;
+};
+
+/// What a run of `films` through this batch asks for, `lost` having been lost in it. Empty without
+/// a rate, without film, and for a rate that would replace all that is there: then a fresh batch is
+/// the better advice. `from` and `airLeft` are left to the user.
+std::optional<RunTopUp> topUpAfter(const Batch& batch, chemistry::Films films,
+                                   chemistry::Millilitres lost);
+
+/// Where the wear comes to rest if every film is followed by its top-up; empty without a rate.
+std::optional<chemistry::FilmsPerLitre> wearAtRest(const formulary::Solution& solution);
+
+/// Whether that lies below the capacity, so that topping up holds the solution within it. True
+/// where there is no capacity.
+bool restHolds(const formulary::Solution& solution);
+
+} // namespace ullage::ledger
