@@ -1277,6 +1277,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>to top up another bottle</source>
         <translation>um eine andere Flasche nachzufüllen</translation>
     </message>
+    <message>
+        <source>to make room for the top-up</source>
+        <translation>um Platz zum Nachfüllen zu schaffen</translation>
+    </message>
 </context>
 <context>
     <name>Explanations</name>
@@ -1852,6 +1856,22 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>%1 – %2</source>
         <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>Wear at rest</source>
+        <translation>Verbrauch in der Ruhelage</translation>
+    </message>
+    <message>
+        <source>Topped up after every film, a film adds as much wear as its top-up takes away at 1000 ÷ millilitres for a film, in films per litre, however large the bottle.</source>
+        <translation>Wird nach jedem Film nachgefüllt, so nimmt das Nachfüllen bei 1000 ÷ Milliliter je Film, in Filmen je Liter, so viel Verbrauch weg, wie ein Film hinzufügt, gleich wie groß die Flasche ist.</translation>
+    </message>
+    <message>
+        <source>Power of time by which density grows</source>
+        <translation>Potenz der Zeit, mit der die Dichte wächst</translation>
+    </message>
+    <message>
+        <source>The strip&apos;s factor was accepted or entered by hand.</source>
+        <translation>Der Faktor des Streifens wurde von Hand übernommen oder eingetragen.</translation>
     </message>
 </context>
 <context>
@@ -2655,9 +2675,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
-    <name>Languages</name>
-</context>
-<context>
     <name>Mixing</name>
     <message>
         <source>%1 min</source>
@@ -3037,6 +3054,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>What is left, over time</source>
         <translation>Was übrig ist, im Zeitverlauf</translation>
     </message>
+    <message>
+        <source>films come to rest here, topped up</source>
+        <translation>hier pendeln sich die Filme mit Nachfüllen ein</translation>
+    </message>
 </context>
 <context>
     <name>ShelfViews</name>
@@ -3183,6 +3204,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <comment>temperature, film, source</comment>
         <translation>bei %1, für %2 laut Notizbuch: %3</translation>
     </message>
+    <message>
+        <source>Strip test, no factor accepted</source>
+        <translation>Teststreifen, kein Faktor übernommen</translation>
+    </message>
 </context>
 <context>
     <name>Statistics</name>
@@ -3276,6 +3301,104 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 · %2</source>
         <comment>cost, bottles</comment>
         <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>StripChart</name>
+    <message>
+        <source>one of eight or more in a row above the centre</source>
+        <translation>einer von acht oder mehr in Folge über der Mittellinie</translation>
+    </message>
+    <message>
+        <source>one of eight or more in a row below the centre</source>
+        <translation>einer von acht oder mehr in Folge unter der Mittellinie</translation>
+    </message>
+    <message>
+        <source>above the limits</source>
+        <translation>über den Grenzen</translation>
+    </message>
+    <message>
+        <source>below the limits</source>
+        <translation>unter den Grenzen</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>density, date, bottle</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Control strips</source>
+        <translation>Teststreifen</translation>
+    </message>
+    <message>
+        <source>strip</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>strips of this developer, oldest first</source>
+        <translation>Streifen dieses Entwicklers, älteste zuerst</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>out of control</source>
+        <translation>außer Kontrolle</translation>
+    </message>
+    <message>
+        <source>centre</source>
+        <translation>Mittellinie</translation>
+    </message>
+    <message>
+        <source>limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation>untere Grenze</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln strip(s) so far; limits are drawn from the fifth on.</source>
+        <translation>
+            <numerusform>Bisher %Ln Streifen; Grenzen gibt es ab dem fünften.</numerusform>
+            <numerusform>Bisher %Ln Streifen; Grenzen gibt es ab dem fünften.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %Ln strips are within the limits.</source>
+        <translation>
+            <numerusform>%Ln Streifen liegt innerhalb der Grenzen.</numerusform>
+            <numerusform>Alle %Ln Streifen liegen innerhalb der Grenzen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln of %1 strips is (are) out of control:</source>
+        <translation>
+            <numerusform>%Ln von %1 Streifen ist außer Kontrolle:</numerusform>
+            <numerusform>%Ln von %1 Streifen sind außer Kontrolle:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>strip, how it is out of control</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Reference, read fresh: %1.</source>
+        <translation>Bezug, frisch gemessen: %1.</translation>
+    </message>
+    <message>
+        <source>No reference yet: read a strip while the developer is fresh.</source>
+        <translation>Noch kein Bezug: einen Streifen messen, solange der Entwickler frisch ist.</translation>
+    </message>
+    <message>
+        <source>Develop a control strip in it as you would the next film, read its density, and enter it with Test. Begin while the developer is fresh: that strip is what the later ones are compared with.</source>
+        <translation>Einen Teststreifen darin entwickeln wie den nächsten Film, seine Dichte messen und mit Prüfen eintragen. Am besten beginnen, solange der Entwickler frisch ist: mit diesem Streifen werden die späteren verglichen.</translation>
     </message>
 </context>
 <context>
@@ -3510,6 +3633,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Nobody has marked it as dissolved yet: look whether it is clear. Until then no run is planned with it.</source>
         <translation>Niemand hat sie bisher als gelöst vermerkt: nachsehen, ob sie klar ist. Bis dahin wird kein Durchgang mit ihr geplant.</translation>
+    </message>
+    <message>
+        <source>Topped up with %1 a film, its wear comes to rest at %2 films per litre.</source>
+        <translation>Je Film mit %1 nachgefüllt, pendelt sich sein Verbrauch bei %2 Filmen je Liter ein.</translation>
+    </message>
+    <message>
+        <source>Topped up with %1 a film, its wear would come to rest at %2 films per litre, which is beyond the %3 it can do: that only delays its end.</source>
+        <translation>Je Film mit %1 nachgefüllt, würde sich sein Verbrauch bei %2 Filmen je Liter einpendeln, jenseits der %3, die er leisten kann: das schiebt sein Ende nur hinaus.</translation>
     </message>
 </context>
 <context>
@@ -5848,6 +5979,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Outside the usual %1 to %2.</source>
         <translation>Außerhalb der üblichen %1 bis %2.</translation>
     </message>
+    <message>
+        <source>Washing takes longer in water as cold as the tap&apos;s.</source>
+        <translation>In so kaltem Leitungswasser dauert das Wässern länger.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::QuantityEdit</name>
@@ -6194,6 +6329,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Enter a bottle…</source>
         <translation>Flasche eintragen…</translation>
+    </message>
+    <message>
+        <source>Strips</source>
+        <translation>Streifen</translation>
     </message>
 </context>
 <context>
@@ -6984,6 +7123,57 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Density, factor or result: one of them is needed.</source>
         <translation>Dichte, Faktor oder Ergebnis: eines davon ist nötig.</translation>
     </message>
+    <message>
+        <source>Co&amp;mpared with</source>
+        <translation>&amp;Verglichen mit</translation>
+    </message>
+    <message>
+        <source>Mean of the strips: %1</source>
+        <translation>Mittel der Streifen: %1</translation>
+    </message>
+    <message>
+        <source>no strip yet</source>
+        <translation>noch kein Streifen</translation>
+    </message>
+    <message>
+        <source>To reach the reference the time would have to be taken %1 (%2 ÷ %3): density is taken to grow in proportion to time, which is an assumption.</source>
+        <translation>Um den Bezug zu erreichen, müsste die Zeit %1 genommen werden (%2 ÷ %3): angenommen ist, dass die Dichte im Verhältnis zur Zeit wächst.</translation>
+    </message>
+    <message>
+        <source>With the %1 in force that makes %2.</source>
+        <translation>Mit dem geltenden %1 ergibt das %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
+        <translation>
+            <numerusform>%Ln Streifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
+            <numerusform>%Ln Streifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>limits %1 to %2 from the strips before</source>
+        <translation>Grenzen %1 bis %2 aus den Streifen davor</translation>
+    </message>
+    <message>
+        <source>Within the %1: the time stays as it is.</source>
+        <translation>Innerhalb (%1): die Zeit bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Out of control, %1.</source>
+        <translation>Außer Kontrolle, %1.</translation>
+    </message>
+    <message>
+        <source>Without a strip read fresh there is nothing to compare with.</source>
+        <translation>Ohne einen frisch gemessenen Streifen fehlt der Vergleich.</translation>
+    </message>
+    <message>
+        <source>That is more than a factor of %1 in time can make up for: look for the cause (temperature, agitation, dilution, the strip itself).</source>
+        <translation>Das macht auch ein Faktor von %1 auf die Zeit nicht wett: nach der Ursache suchen (Temperatur, Bewegung, Verdünnung, der Streifen selbst).</translation>
+    </message>
+    <message>
+        <source>Accept: develop %1 from now on</source>
+        <translation>Übernehmen: von nun an %1 entwickeln</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::TimeEditor</name>
@@ -7156,6 +7346,30 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
+    <name>ullage::app::TopUpOffers</name>
+    <message>
+        <source>Top up %1 with %2, from</source>
+        <translation>%1 mit %2 nachfüllen, aus</translation>
+    </message>
+    <message>
+        <source>What %1 is topped up from</source>
+        <translation>Woraus %1 nachgefüllt wird</translation>
+    </message>
+    <message>
+        <source>freshly mixed</source>
+        <translation>frisch angesetzt</translation>
+    </message>
+    <message>
+        <source>%1 × %2 a film.</source>
+        <comment>films, volume</comment>
+        <translation>%1 × %2 je Film.</translation>
+    </message>
+    <message>
+        <source>There is no room for all of it: %1 is poured off first.</source>
+        <translation>Für alles ist kein Platz: zuvor werden %1 abgegossen.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::VerdictLabel</name>
     <message>
         <source>Good</source>
@@ -7250,6 +7464,89 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>stays in</source>
         <translation>bleibt darin</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::WashEdit</name>
+    <message>
+        <source>as the template says</source>
+        <translation>wie in der Vorlage</translation>
+    </message>
+    <message>
+        <source>running water, 30 min</source>
+        <translation>fließendes Wasser, 30 min</translation>
+    </message>
+    <message>
+        <source>20 min, full change every 3 min</source>
+        <translation>20 min, alle 3 min ganz gewechselt</translation>
+    </message>
+    <message>
+        <source>rinse, wash aid 2 min, wash 5 min</source>
+        <translation>spülen, Wässerungshilfe 2 min, wässern 5 min</translation>
+    </message>
+    <message>
+        <source>fill and dump</source>
+        <translation>füllen und ausgießen</translation>
+    </message>
+    <message>
+        <source>1 part in %1</source>
+        <translation>1 Teil von %1</translation>
+    </message>
+    <message>
+        <source>Tap</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>&amp;Wash</source>
+        <translation>&amp;Wässern</translation>
+    </message>
+    <message>
+        <source>Way of washing</source>
+        <translation>Art der Wässerung</translation>
+    </message>
+    <message>
+        <source>Tap water</source>
+        <translation>Leitungswasser</translation>
+    </message>
+    <message>
+        <source>How warm the tap is; left empty it is taken to be as warm as the thermometer&apos;s reading</source>
+        <translation>Wie warm das Leitungswasser ist; leer gilt es als so warm wie das Thermometer zeigt</translation>
+    </message>
+    <message>
+        <source>Number of fillings</source>
+        <translation>Zahl der Füllungen</translation>
+    </message>
+    <message>
+        <source>Water of one filling</source>
+        <translation>Wasser einer Füllung</translation>
+    </message>
+    <message>
+        <source>Held back by film and tank</source>
+        <translation>In Film und Dose zurückgehalten</translation>
+    </message>
+    <message>
+        <source>Fillings</source>
+        <translation>Füllungen</translation>
+    </message>
+    <message>
+        <source>Source: %1.</source>
+        <translation>Quelle: %1.</translation>
+    </message>
+    <message>
+        <source>Leaves %1 of the fixer that film and tank hold back. Computed, if every filling mixes fully: what has yet to come out of the film is not in it, so let each stand and turn it.</source>
+        <translation>Es bleibt %1 des Fixierbads, das Film und Dose zurückhalten. Errechnet, falls sich jede Füllung ganz mischt: was erst noch aus dem Film kommen muss, ist nicht darin, also jede stehen lassen und bewegen.</translation>
+    </message>
+    <message>
+        <source>Tap and fixer are more than %1 °C apart: the emulsion may wrinkle (%2).</source>
+        <translation>Leitungswasser und Fixierbad liegen mehr als %1 °C auseinander: die Schicht kann sich kräuseln (%2).</translation>
+    </message>
+    <message>
+        <source>less than 1 part in a million</source>
+        <translation>weniger als 1 Teil von einer Million</translation>
+    </message>
+    <message>
+        <source>Tap &amp;water, if known</source>
+        <translation>Leitungs&amp;wasser, falls bekannt</translation>
     </message>
 </context>
 <context>

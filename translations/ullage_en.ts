@@ -208,6 +208,30 @@
     </message>
 </context>
 <context>
+    <name>StripChart</name>
+    <message numerus="yes">
+        <source>%Ln strip(s) so far; limits are drawn from the fifth on.</source>
+        <translation>
+            <numerusform>%Ln strip so far; limits are drawn from the fifth on.</numerusform>
+            <numerusform>%Ln strips so far; limits are drawn from the fifth on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %Ln strips are within the limits.</source>
+        <translation>
+            <numerusform>%Ln strip is within the limits.</numerusform>
+            <numerusform>All %Ln strips are within the limits.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln of %1 strips is (are) out of control:</source>
+        <translation>
+            <numerusform>%Ln of %1 strips is out of control:</numerusform>
+            <numerusform>%Ln of %1 strips are out of control:</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Verdicts</name>
     <message numerus="yes">
         <source>%Ln day(s) since</source>
@@ -326,6 +350,16 @@
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TestDialog</name>
+    <message numerus="yes">
+        <source>%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
+        <translation>
+            <numerusform>%Ln strip before this one: limits need %1, so nothing is proposed yet.</numerusform>
+            <numerusform>%Ln strips before this one: limits need %1, so nothing is proposed yet.</numerusform>
         </translation>
     </message>
 </context>

@@ -151,7 +151,7 @@ void BenchPage::dropFound()
 void BenchPage::ask(FinishView::Why why)
 {
     save();
-    m_finish->ask(m_run->state(), why, m_host->wording());
+    m_finish->ask(m_run->state(), why, m_host->wording(), m_host->judged());
     showStage(Stage::Finish);
 }
 

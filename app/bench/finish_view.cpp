@@ -1,6 +1,7 @@
 #include "app/bench/finish_view.h"
 
 #include "app/bench/bench_words.h"
+#include "app/dialogs/top_up_offers.h"
 #include "app/widgets/card.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/tab_order.h"
@@ -19,6 +20,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage::app
 {
@@ -35,8 +37,9 @@ enum Air { AsItStands, Squeezed, Measured };
 
 FinishView::FinishView(QWidget* parent)
     : QWidget(parent), m_bottles(new Card), m_times(new Card(tr("As it went"))),
-      m_notes(new QPlainTextEdit), m_cautions(new CautionBox(tr("Now"))), m_refusal(new QLabel),
-      m_log(new QPushButton), m_drop(new QPushButton(tr("Drop it: no film went in")))
+      m_topUps(new TopUpOffers), m_notes(new QPlainTextEdit), m_cautions(new CautionBox(tr("Now"))),
+      m_refusal(new QLabel), m_log(new QPushButton),
+      m_drop(new QPushButton(tr("Drop it: no film went in")))
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
@@ -44,6 +47,7 @@ FinishView::FinishView(QWidget* parent)
     auto* left = new QVBoxLayout;
     left->setSpacing(Space::kGap);
     left->addWidget(m_bottles);
+    m_bottles->body()->addWidget(m_topUps);
     auto* notes = new Card(tr("Notes, kept with every film of the run"));
     m_notes->setAccessibleName(tr("Notes"));
     m_notes->setTabChangesFocus(true);
@@ -80,11 +84,15 @@ FinishView::FinishView(QWidget* parent)
     connect(back, &QPushButton::clicked, this, &FinishView::back);
 }
 
-void FinishView::ask(const ledger::RunState& state, Why why, const Wording& wording)
+void FinishView::ask(const ledger::RunState& state, Why why, const Wording& wording,
+                     std::vector<ledger::Judged> bottles)
 {
     m_wording = wording;
+    m_films = ledger::loadOf(state.films).units();
+    m_judged = std::move(bottles);
     m_why = why;
     m_rows.clear();
+    m_topUps->clear();
     setRefusal({});
     m_notes->clear();
     delete m_list;
@@ -96,7 +104,7 @@ void FinishView::ask(const ledger::RunState& state, Why why, const Wording& word
     m_bottles->setTitle(why == Why::Finished
                             ? tr("What came back into the bottles")
                             : tr("Which bottles did film go into? The others stay as they were"));
-    m_bottles->body()->addWidget(m_list);
+    m_bottles->body()->insertWidget(m_bottles->body()->indexOf(m_topUps), m_list);
     const QStringList heads{tr("Bottle"), tr("Lost"), tr("Air left in the bottle")};
     for (int i = 0; i < heads.size(); ++i) {
         auto* head = new QLabel(heads[i]);
@@ -175,6 +183,12 @@ void FinishView::refresh()
         fine = fine && (!used || !row.lost || row.lost->isValid()) &&
                (!used || row.air->currentIndex() != Measured || row.airLeft->isValid());
     }
+    std::vector<TopUpOffers::Bath> poured;
+    for (const Row& row : m_rows) {
+        if (row.used->isChecked() && row.lost)
+            poured.push_back({row.batch, Millilitres(row.lost->value().value_or(0)), airLeft(row)});
+    }
+    m_topUps->setRun(poured, m_films, m_judged, m_wording);
     m_log->setText(m_why == Why::Finished ? tr("Log the run") : tr("Log these bottles"));
     m_log->setEnabled(any && fine);
     m_drop->setVisible(m_why == Why::Abandoned || !any);
@@ -198,18 +212,31 @@ QWidget* FinishView::times(const ledger::RunState& state)
     return rows;
 }
 
+std::optional<Millilitres> FinishView::airLeft(const Row& row) const
+{
+    switch (row.air->currentIndex()) {
+    case Squeezed:
+        return Millilitres(0);
+    case Measured:
+        return Millilitres(row.airLeft->value().value_or(0));
+    default:
+        return std::nullopt;
+    }
+}
+
 std::vector<ledger::BathClosing> FinishView::closings() const
 {
     std::vector<ledger::BathClosing> all;
+    const auto topUps = m_topUps->topUps();
     for (const Row& row : m_rows) {
         if (!row.used->isChecked())
             continue;
         ledger::BathClosing closing{
-            row.batch, Millilitres(row.lost ? row.lost->value().value_or(0) : 0), {}};
-        if (row.air->currentIndex() == Squeezed)
-            closing.airLeft = Millilitres(0);
-        else if (row.air->currentIndex() == Measured)
-            closing.airLeft = Millilitres(row.airLeft->value().value_or(0));
+            row.batch, Millilitres(row.lost ? row.lost->value().value_or(0) : 0), airLeft(row), {}};
+        for (const ledger::RunTopUp& topUp : topUps) {
+            if (topUp.batch == row.batch)
+                closing.topUp = topUp;
+        }
         all.push_back(closing);
     }
     return all;

@@ -21,6 +21,7 @@ namespace ullage::app
 class Card;
 class CautionBox;
 class QuantityEdit;
+class TopUpOffers;
 
 class FinishView : public QWidget
 {
@@ -33,7 +34,9 @@ public:
 
     /// Asks about the bottles of this run; those that film went into are ticked. A finished run
     /// must have its bottles logged, an abandoned one may be dropped.
-    void ask(const ledger::RunState& state, Why why, const Wording& wording);
+    /// What the run asks to be topped up is offered for the bottles that have a rate.
+    void ask(const ledger::RunState& state, Why why, const Wording& wording,
+             std::vector<ledger::Judged> bottles = {});
     /// Why it could not be logged.
     void setRefusal(const QString& text);
 
@@ -55,13 +58,17 @@ private:
     };
     void addRow(const ledger::RunBath& bath, bool used);
     void refresh();
+    [[nodiscard]] std::optional<chemistry::Millilitres> airLeft(const Row& row) const;
     [[nodiscard]] QWidget* times(const ledger::RunState& state);
 
     Wording m_wording;
     Why m_why = Why::Finished;
+    chemistry::Films m_films;
+    std::vector<ledger::Judged> m_judged;
     std::vector<Row> m_rows;
     Card* m_bottles;
     Card* m_times;
+    TopUpOffers* m_topUps;
     QWidget* m_list = nullptr;
     QWidget* m_timeRows = nullptr;
     QPlainTextEdit* m_notes;

@@ -7,6 +7,7 @@
 #include "app/bench/plan_words.h"
 #include "app/bench/step_list.h"
 #include "app/bench/tank_edit.h"
+#include "app/bench/wash_edit.h"
 #include "app/dialogs/base_times_edit.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/tab_order.h"
@@ -30,14 +31,17 @@ using ledger::PlanProblemCode;
 
 PlanWishes PlanView::wishes() const
 {
-    PlanWishes wishes{.films = m_films->films(),
-                      .tank = m_tank->tank(),
-                      .pairs = m_base->pairs(),
-                      .parts = double(m_parts->value()),
-                      .oneShot = m_oneShot->isChecked(),
-                      .tabularGrain = m_tabular->isChecked(),
-                      .sheet = m_templates[std::size_t(std::max(0, m_template->currentIndex()))],
-                      .chosen = m_chosen};
+    PlanWishes wishes{
+        .films = m_films->films(),
+        .tank = m_tank->tank(),
+        .pairs = m_base->pairs(),
+        .parts = double(m_parts->value()),
+        .oneShot = m_oneShot->isChecked(),
+        .tabularGrain = m_tabular->isChecked(),
+        .sheet = ledger::withWash(m_templates[std::size_t(std::max(0, m_template->currentIndex()))],
+                                  m_wash->plan()),
+        .washWater = m_wash->plan().water,
+        .chosen = m_chosen};
     if (const auto reading = m_temperature->value())
         wishes.temperature = Celsius(*reading);
     return wishes;
@@ -49,6 +53,7 @@ void PlanView::refresh()
     m_temperature->setWording(m_host->wording());
     m_base->setWording(m_host->wording());
     m_tank->setWording(m_host->wording());
+    m_wash->setWording(m_host->wording());
     reckonNow();
 }
 
@@ -93,6 +98,9 @@ void PlanView::fillBaseTimes()
 void PlanView::reckonNow()
 {
     m_oneShot->setEnabled(m_parts->value() == 0);
+    const auto reading = m_temperature->value();
+    m_wash->setRun(reading ? std::optional(Celsius(*reading)) : std::nullopt,
+                   m_tank->tank().volume);
     PlanWishes wanted = wishes();
     m_reckoning = reckon(wanted, m_judged);
     const std::string before = m_baseFor;
@@ -167,8 +175,10 @@ void PlanView::showSheet(const PlanWishes& wanted)
                     bottle = QString::fromStdString(judged.batch.name);
             rows.push_back({stepTitle(step, bottle), timeText(step.planned), false, false, false});
             if (step.source == ledger::TimeSource::ColdWash)
-                notes << tr("Washing takes longer in cold water; the tap is taken to be as cold as "
-                            "the reading.");
+                notes << (wanted.washWater
+                              ? tr("Washing takes longer in water as cold as the tap's.")
+                              : tr("Washing takes longer in cold water; the tap is taken to be as "
+                                   "cold as the reading."));
             if (step.kind == ledger::StepKind::Fix)
                 notes << fixSourceText(*m_reckoning.sheet->fixing, step.source, wording);
         }
@@ -196,6 +206,8 @@ void PlanView::showSheet(const PlanWishes& wanted)
         problem = m_temperature->problem();
     if (problem.isEmpty())
         problem = m_base->problem();
+    if (problem.isEmpty())
+        problem = m_wash->problem();
     if (problem.isEmpty() && m_blocked)
         problem = tr("A run is waiting to be taken up: see above.");
     if (problem.isEmpty() && m_reckoning.refusal && !m_reckoning.plan.blocked())

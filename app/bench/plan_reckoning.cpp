@@ -51,7 +51,8 @@ Reckoning reckon(const PlanWishes& wishes, std::vector<ledger::Judged> judged)
     ledger::SheetRequest request{.sheet = wishes.sheet,
                                  .temperature = *wishes.temperature,
                                  .pairs = wishes.pairs,
-                                 .tabularGrain = wishes.tabularGrain};
+                                 .tabularGrain = wishes.tabularGrain,
+                                 .washWater = wishes.washWater};
     for (const ledger::BathChoice& bath : made.plan.baths) {
         if (const ledger::Judged* taken = made.taken(bath.need.role))
             request.baths.push_back({taken, bath.need.oneShot});

@@ -22,7 +22,8 @@ struct PlanWishes {
     double parts = 0; ///< developer 1+n; 0 for stock
     bool oneShot = false;
     bool tabularGrain = false;
-    ledger::RunTemplate sheet;
+    ledger::RunTemplate sheet; ///< with the washing chosen
+    std::optional<chemistry::Celsius> washWater;
     std::map<formulary::Role, std::string> chosen; ///< batch, kNoBottle, or not there
 };
 

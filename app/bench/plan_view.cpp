@@ -7,6 +7,7 @@
 #include "app/bench/step_list.h"
 #include "app/bench/tank_edit.h"
 #include "app/bench/template_dialog.h"
+#include "app/bench/wash_edit.h"
 #include "app/dialogs/base_times_edit.h"
 #include "app/widgets/card.h"
 #include "app/widgets/quantity_edit.h"
@@ -44,6 +45,7 @@ PlanView::PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock stead
     connect(m_oneShot, &QCheckBox::toggled, this, &PlanView::reckonNow);
     connect(m_tabular, &QCheckBox::toggled, this, &PlanView::reckonNow);
     connect(m_template, &QComboBox::currentIndexChanged, this, &PlanView::reckonNow);
+    connect(m_wash, &WashEdit::changed, this, &PlanView::reckonNow);
     connect(m_start, &QPushButton::clicked, this, &PlanView::start);
     connect(&host, &RunHost::changed, this, &PlanView::refresh);
     connect(m_baths, &BathCards::chosen, this,
@@ -145,6 +147,8 @@ QWidget* PlanView::sheetSide()
     row->addWidget(m_template, 1);
     row->addWidget(edit);
     card->body()->addLayout(row);
+    m_wash = new WashEdit(m_host->wording());
+    card->body()->addWidget(m_wash);
     m_list = new StepList;
     card->body()->addWidget(new ColumnScroll(m_list), 1);
     m_note = new QLabel;

@@ -26,6 +26,7 @@ class FilmsEdit;
 class QuantityEdit;
 class StepList;
 class TankEdit;
+class WashEdit;
 
 class PlanView : public QWidget
 {
@@ -81,6 +82,7 @@ private:
     QCheckBox* m_oneShot;
     QCheckBox* m_tabular;
     QComboBox* m_template;
+    WashEdit* m_wash;
     BathCards* m_baths;
     QWidget* m_splitBox;
     QLabel* m_split;

@@ -25,6 +25,7 @@ enum class SeriesKind {
     HatchedArea, ///< the same, hatched as the ullage is
     Bars,        ///< one a category, at x = 0, 1, 2 …
     Points,
+    Marks, ///< points that call for a look, told apart by their shape: triangles
 };
 
 /// What a series is about; the theme gives the colour.

@@ -86,7 +86,8 @@ std::vector<QPointF> stepCorners(const std::vector<QPointF>& points, double end)
 
 std::optional<double> valueAt(const ChartSeries& series, double x, double xEnd)
 {
-    if (series.kind == SeriesKind::Bars || series.kind == SeriesKind::Points) {
+    if (series.kind == SeriesKind::Bars || series.kind == SeriesKind::Points ||
+        series.kind == SeriesKind::Marks) {
         const auto found =
             std::find_if(series.points.begin(), series.points.end(),
                          [x](const QPointF& point) { return std::abs(point.x() - x) < 1e-6; });

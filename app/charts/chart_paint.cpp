@@ -88,6 +88,12 @@ void paintSwatch(QPainter& painter, const QRectF& rect, SeriesKind kind, ChartIn
         painter.setBrush(colour);
         painter.drawEllipse(middle, 4, 4);
         break;
+    case SeriesKind::Marks:
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(colour);
+        painter.drawPolygon(
+            QPolygonF{middle + QPointF(0, -5.5), middle + QPointF(6, 5), middle + QPointF(-6, 5)});
+        break;
     }
     painter.restore();
 }

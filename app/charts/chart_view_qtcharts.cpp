@@ -155,7 +155,7 @@ void PlotView::rebuild()
         addBars();
     for (const ChartSeries* series : of(SeriesKind::Line, SeriesKind::Step, SeriesKind::Dashed))
         addLine(*series);
-    for (const ChartSeries* series : of(SeriesKind::Points))
+    for (const ChartSeries* series : of(SeriesKind::Points, SeriesKind::Marks))
         addPoints(*series);
     place();
 }
@@ -210,7 +210,10 @@ void PlotView::addPoints(const ChartSeries& series)
     auto* dots = new QScatterSeries;
     const auto points = thinned(series.points);
     dots->replace(QList<QPointF>(points.begin(), points.end()));
-    dots->setMarkerSize(8.5);
+    const bool mark = series.kind == SeriesKind::Marks;
+    if (mark)
+        dots->setMarkerShape(QScatterSeries::MarkerShapeTriangle);
+    dots->setMarkerSize(mark ? 13 : 8.5);
     dots->setColor(chartColour(series.ink));
     dots->setBorderColor(colours().card);
     attach(dots, m_xAxis);

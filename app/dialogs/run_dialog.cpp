@@ -3,6 +3,7 @@
 #include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/film_rows.h"
+#include "app/dialogs/top_up_offers.h"
 #include "app/widgets/card.h"
 #include "app/widgets/figures.h"
 #include "app/widgets/theme.h"
@@ -71,6 +72,8 @@ void RunDialog::buildForm()
     connect(moment, &WhenEdit::changed, this, &RunDialog::refresh);
     m_baths = new BathTable(context(), this);
     addRow(kBaths, tr("&Baths"), m_baths);
+    m_topUps = new TopUpOffers(this);
+    addWide(m_topUps);
 }
 
 void RunDialog::buildSide()
@@ -191,8 +194,22 @@ void RunDialog::addBottleWarnings(QStringList& warnings) const
     }
 }
 
+void RunDialog::offerTopUps()
+{
+    std::vector<TopUpOffers::Bath> baths;
+    for (const ledger::Bath& bath : m_baths->baths()) {
+        if (!bath.oneShot)
+            baths.push_back({bath.batch, bath.lost, bath.airLeft});
+    }
+    std::vector<ledger::Judged> bottles;
+    for (const Bottle& bottle : session().bottles())
+        bottles.push_back({bottle.batch, bottle.assessment});
+    m_topUps->setRun(baths, m_films->load().units(), bottles, wording());
+}
+
 void RunDialog::refresh()
 {
+    offerTopUps();
     const NextFilm next = developing();
     m_time->setText(next.time);
     m_time->setVisible(!next.time.isEmpty());
@@ -232,7 +249,7 @@ bool RunDialog::fieldsAreFine()
 
 Result<void> RunDialog::act()
 {
-    const ledger::FilmRun run{m_films->load(), m_baths->baths(), {}};
+    const ledger::FilmRun run{m_films->load(), m_baths->baths(), {}, {}, m_topUps->topUps()};
     const auto done =
         session().doing([&](ledger::Book& book) { return book.process(run, when().at); });
     if (!done)

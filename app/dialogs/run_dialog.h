@@ -16,6 +16,7 @@ class Card;
 class FactorRows;
 class FigureLabel;
 class FilmRows;
+class TopUpOffers;
 
 class RunDialog : public DeedDialog
 {
@@ -42,11 +43,13 @@ private:
     [[nodiscard]] NextFilm developing() const;
     void addBottleWarnings(QStringList& warnings) const;
     [[nodiscard]] QString fixing() const;
+    void offerTopUps();
 
     FilmRows* m_films;
     QuantityEdit* m_thermometer;
     BaseTimesEdit* m_times;
     BathTable* m_baths;
+    TopUpOffers* m_topUps;
     Card* m_develop;
     FigureLabel* m_time;
     QLabel* m_note;

@@ -79,6 +79,7 @@ Result<void> Session::open(const QString& path)
     m_path = path;
     m_stale = true;
     m_bottles.clear();
+    m_strips.clear();
     m_look.start();
     m_minute.start();
     if (!fresh)
@@ -122,6 +123,16 @@ const Bottle* Session::bottle(const QString& id)
         return bottle.batch.id == id.toStdString();
     });
     return found == all.end() ? nullptr : &*found;
+}
+
+const std::vector<ledger::StripReading>& Session::strips(const std::string& solution)
+{
+    if (const auto known = m_strips.find(solution); known != m_strips.end())
+        return known->second;
+    auto strips = m_book->strips(solution, now());
+    if (!strips)
+        emit failed(strips.error());
+    return m_strips[solution] = strips.value_or(std::vector<ledger::StripReading>());
 }
 
 std::vector<ledger::BatchState> Session::standingAt(chemistry::Instant at)
@@ -171,6 +182,7 @@ void Session::tellIf(bool done)
     if (!done)
         return;
     m_stale = true;
+    m_strips.clear();
     emit changed();
 }
 

@@ -14,6 +14,7 @@
 #include <QStringList>
 #include <QTimer>
 
+#include <map>
 #include <memory>
 #include <optional>
 #include <type_traits>
@@ -68,6 +69,9 @@ public:
     const Bottle* bottle(const QString& id);
     /// Names of all batches that ever were.
     QStringList batchNames();
+    /// Control strips read in batches of a solution and of those it replaces or is replaced by.
+    /// Kept as bottles() are; a failure is told by failed() and gives none.
+    const std::vector<ledger::StripReading>& strips(const std::string& solution);
     /// Batches that were in use then, in order of mixing; a failure is told by failed().
     std::vector<ledger::BatchState> standingAt(chemistry::Instant at);
 
@@ -108,6 +112,7 @@ private:
     QString m_path;
     std::string m_person;
     std::vector<Bottle> m_bottles;
+    std::map<std::string, std::vector<ledger::StripReading>> m_strips;
     bool m_stale = true;
     QTimer m_look;
     QTimer m_minute;

@@ -3,6 +3,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/verdict_words.h"
+#include "core/ledger/replenish.h"
 
 #include <QCoreApplication>
 
@@ -71,6 +72,7 @@ public:
         if (m_so.lastFilm && !m_batch.loads.empty() && m_batch.inUse())
             addForecast(spec, now);
         spec.series.push_back(done);
+        addRest(spec, now);
     }
 
     void addStanding(ChartSpec& spec) const
@@ -130,6 +132,19 @@ private:
         if (states.empty() || states.back().first < m_batch.asOf)
             states.emplace_back(m_batch.asOf, m_batch.standing);
         return states;
+    }
+
+    // Where topping up leads, if it leads to rest within the capacity.
+    void addRest(ChartSpec& spec, QPointF now) const
+    {
+        const auto& solution = *m_batch.solution;
+        if (!m_batch.inUse() || !ledger::restHolds(solution))
+            return;
+        const double share = leftShare(*ledger::wearAtRest(solution) / *solution.capacity);
+        spec.series.push_back({.name = Words::tr("films come to rest here, topped up"),
+                               .kind = SeriesKind::Dashed,
+                               .ink = ChartInk::Quiet,
+                               .points = {{now.x(), share}, {spec.xMax, share}}});
     }
 
     void addForecast(ChartSpec& spec, QPointF now) const

@@ -40,6 +40,9 @@ struct SelectedBottle {
     std::optional<ChartSpec> perFilm; ///< time for each film, or a fixer's clearing times
     QString perFilmTitle;             ///< heading of that card while there is no chart
     QString noPerFilm;
+    std::optional<ChartSpec> strips; ///< a developer's control strips; another face of that card
+    bool hasStrips = false;          ///< whether it can have any, so that an empty face shows
+    QStringList stripWords;          ///< under that chart, or in place of it
 
     std::set<BottleAction> actions = allBottleActions();
 };

@@ -121,7 +121,8 @@ NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessme
     next.rows.push_back(
         {batch.stripAt
              ? Words::tr("Strip test, %1").arg(dayText(*batch.stripAt, batch.asOf, wording.locale))
-             : Words::tr("Strip test, none yet"),
+         : batch.strips.empty() ? Words::tr("Strip test, none yet")
+                                : Words::tr("Strip test, no factor accepted"),
          factorText(batch.stripFactor.value_or(1), wording.locale)});
     if (next.time.isEmpty())
         next.time = factorText(total, wording.locale);

@@ -39,11 +39,13 @@ public:
         setChart(std::nullopt, {}, {});
     }
 
-    /// A second chart for the same card, with a switch between the two and words under it.
-    void setOther(const std::optional<ChartSpec>& other, const QString& firstName,
+    /// A second chart for the same card, with a switch between the two and words under it or, for
+    /// a face that is there without a chart, in place of it.
+    void setOther(const std::optional<ChartSpec>& other, bool shown, const QString& firstName,
                   const QString& otherName, const QStringList& words)
     {
         m_other = other;
+        m_otherName = otherName;
         m_words->setText(words.join(u'\n'));
         if (!m_switch) {
             m_switch = new QTabBar(this);
@@ -57,7 +59,8 @@ public:
         m_switch->setAccessibleName(ShelfPage::tr("What the chart shows"));
         m_switch->setTabText(0, firstName);
         m_switch->setTabText(1, otherName);
-        m_switch->setVisible(other.has_value());
+        m_switch->setVisible(shown);
+        m_hasOther = shown;
         showChosen();
     }
 
@@ -72,14 +75,14 @@ public:
 private:
     void showChosen()
     {
-        const bool other = m_other && m_switch && m_switch->currentIndex() == 1;
+        const bool other = m_hasOther && m_switch->currentIndex() == 1;
         const std::optional<ChartSpec>& chart = other ? m_other : m_first;
-        m_words->setVisible(other && !m_words->text().isEmpty());
+        m_words->setVisible(other && m_other && !m_words->text().isEmpty());
         // Where there is a switch it names the chart, and stands in the heading's place.
-        const QString heading = chart ? chart->title : m_title;
-        setTitle(m_other ? QString() : heading);
+        const QString heading = chart ? chart->title : other ? m_otherName : m_title;
+        setTitle(m_hasOther ? QString() : heading);
         setAccessibleName(heading);
-        m_none->setText(m_sentence);
+        m_none->setText(other ? m_words->text() : m_sentence);
         m_none->setVisible(!chart);
         m_chart->setVisible(chart.has_value());
         if (chart)
@@ -93,7 +96,9 @@ private:
     std::optional<ChartSpec> m_first;
     std::optional<ChartSpec> m_other;
     QString m_title;
+    QString m_otherName;
     QString m_sentence;
+    bool m_hasOther = false;
 };
 
 ShelfPage::ShelfPage(QWidget* parent)
@@ -191,8 +196,11 @@ void ShelfPage::setSelected(const SelectedBottle& bottle)
     m_actions->setBottle(bottle.id, bottle.actions);
     m_next->setBottle(bottle);
     m_left->setChart(bottle.left, tr("What is left, over time"), bottle.noLeft);
-    m_left->setOther(bottle.air, tr("What is left"), tr("Air"), bottle.help);
+    m_left->setOther(bottle.air, bottle.air.has_value(), tr("What is left"), tr("Air"),
+                     bottle.help);
     m_perFilm->setChart(bottle.perFilm, bottle.perFilmTitle, bottle.noPerFilm);
+    m_perFilm->setOther(bottle.strips, bottle.hasStrips, bottle.perFilmTitle, tr("Strips"),
+                        bottle.stripWords);
 }
 
 QString ShelfPage::currentBottle() const { return m_view->currentBatch(); }

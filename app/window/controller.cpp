@@ -158,6 +158,7 @@ void Controller::showSelected(const QString& id)
     SelectedBottle selected =
         selectedBottle(batch, bottle->assessment, past, times, temperature, m_wording);
     addAirAdvice(selected, batch);
+    addStrips(selected, batch);
     m_window.shelf()->setSelected(selected);
 }
 

@@ -75,6 +75,7 @@ private:
     void showPages();
     [[nodiscard]] std::vector<std::shared_ptr<const formulary::Vessel>> freeVessels();
     void addAirAdvice(SelectedBottle& selected, const ledger::Batch& batch);
+    void addStrips(SelectedBottle& selected, const ledger::Batch& batch);
 
     // The day book (controller_day_book.cpp).
     void makeDayBook();

@@ -6,8 +6,10 @@
 #include "app/mixing/mixing_page.h"
 #include "app/shelf/selected_bottle.h"
 #include "app/shelf/shelf_page.h"
+#include "app/shelf/strip_chart.h"
 #include "app/window/main_window.h"
 #include "app/words/air_words.h"
+#include "app/words/number_text.h"
 #include "core/ledger/range.h"
 
 #include <algorithm>
@@ -96,6 +98,20 @@ void Controller::mix()
     m_mixing->begin(m_session.formulary(), freeVessels(), m_session.batchNames());
 }
 
+void Controller::addStrips(SelectedBottle& selected, const ledger::Batch& batch)
+{
+    selected.hasStrips = batch.solution->role == formulary::Role::Developer;
+    if (!selected.hasStrips)
+        return;
+    const auto record = ledger::stripRecord(m_session.strips(batch.solution->id));
+    if (record.readings.empty()) {
+        selected.stripWords << stripsToCome();
+        return;
+    }
+    selected.strips = stripChart(record, m_session.now(), m_wording);
+    selected.stripWords = stripSentences(record, batch.id, m_session.now(), m_wording);
+}
+
 void Controller::addAirAdvice(SelectedBottle& selected, const ledger::Batch& batch)
 {
     if (!selected.air)
@@ -105,8 +121,8 @@ void Controller::addAirAdvice(SelectedBottle& selected, const ledger::Batch& bat
         const auto range =
             ledger::discardRange(*events, now, m_session.formulary(), {.samples = kRangeSamples});
         if (range && *range)
-            selected.help
-                << tr("Discard by %1.").arg(discardSpanText(**range, now, m_wording.locale));
+            selected.help << withOneStop(
+                tr("Discard by %1.").arg(discardSpanText(**range, now, m_wording.locale)));
     }
     selected.help << routeSentence(batch, m_wording);
     if (const auto advice = ledger::airAdvice(batch, freeVessels()))

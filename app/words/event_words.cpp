@@ -164,6 +164,8 @@ QString whyText(const std::string& why)
         return Words::tr("undone");
     if (why == "top-up")
         return Words::tr("to top up another bottle");
+    if (why == "make-room")
+        return Words::tr("to make room for the top-up");
     return utf8(why);
 }
 

@@ -4,6 +4,8 @@
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "app/words/source_words.h"
+#include "core/chemistry/process_constants.h"
+#include "core/ledger/replenish.h"
 
 #include <QCoreApplication>
 
@@ -56,6 +58,25 @@ Explanation filmsLeft(const ledger::Batch& batch, const ledger::Assessment& so,
                   {Words::tr("In the bottle"), volumeText(batch.volume, wording)}};
     why.constants = {explained(*batch.solution, Figure::Capacity, wording),
                      explained(Words::tr("One film"), chemistry::kFilmArea, wording.locale)};
+    gradeByConstants(why);
+    return why;
+}
+
+Explanation wearAtRest(const ledger::Batch& batch, const Wording& wording)
+{
+    Explanation why;
+    why.title = Words::tr("Wear at rest");
+    why.value = notKnown();
+    if (const auto rest = ledger::wearAtRest(*batch.solution))
+        why.value =
+            Words::tr("%1 films per litre").arg(numberText(rest->value(), 1, wording.locale));
+    why.equation = Words::tr("Topped up after every film, a film adds as much wear as its top-up "
+                             "takes away at 1000 ÷ millilitres for a film, in films per litre, "
+                             "however large the bottle.");
+    why.inputs = {{Words::tr("That is now"), wearNow(batch, wording.locale)}};
+    why.constants = {explained(*batch.solution, Figure::Replenish, wording)};
+    if (batch.solution->capacity)
+        why.constants.push_back(explained(*batch.solution, Figure::Capacity, wording));
     gradeByConstants(why);
     return why;
 }
@@ -208,6 +229,8 @@ Explanation explain(BottleFigure figure, const ledger::Batch& batch, const ledge
         return clearing(figure, batch, so, wording);
     case BottleFigure::LastFilm:
         return lastFilm(batch, so, wording);
+    case BottleFigure::WearAtRest:
+        return wearAtRest(batch, wording);
     case BottleFigure::OxygenLimit:
         return explain(ImpliedFigure::OxygenLimit, *batch.solution, wording);
     default:
@@ -222,6 +245,8 @@ std::vector<Explanation> explainAll(const ledger::Batch& batch, const ledger::As
     const formulary::Solution& solution = *batch.solution;
     if (solution.wear.rule != chemistry::WearRule::None)
         figures.push_back(BottleFigure::WearFactor);
+    if (solution.replenishPerFilm)
+        figures.push_back(BottleFigure::WearAtRest);
     if (so.standingUsed)
         figures.insert(figures.end(), {BottleFigure::StandingUsed, BottleFigure::AgePart,
                                        BottleFigure::AirPart, BottleFigure::OxygenLimit,
@@ -278,6 +303,11 @@ Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batc
                               shortTemperatureText(chemistry::kWarmestUsual, wording));
     if (batch.solution->wear.rule != chemistry::WearRule::None)
         why.constants.push_back(explainedWear(*batch.solution, wording));
+    if (parts.strip != 1) {
+        why.constants.push_back(explained(Words::tr("Power of time by which density grows"),
+                                          chemistry::kStripResponse, wording.locale));
+        why.notes << Words::tr("The strip's factor was accepted or entered by hand.");
+    }
     gradeByConstants(why);
     return why;
 }

@@ -26,6 +26,7 @@ enum class BottleFigure {
     Silver,
     Bromide,
     LastFilm,
+    WearAtRest,
 };
 
 /// `so` is the assessment of `batch`. A figure that the batch has not says why not.

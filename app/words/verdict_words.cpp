@@ -3,6 +3,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/ledger/replenish.h"
 #include "core/ledger/run_plan.h"
 
 #include <QCoreApplication>
@@ -150,6 +151,21 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& s
         .arg(used, discardDay(batch, so, wording));
 }
 
+QString restSentence(const formulary::Solution& solution, const Wording& wording)
+{
+    const auto rest = ledger::wearAtRest(solution);
+    if (!rest)
+        return {};
+    const QString rate = volumeText(*solution.replenishPerFilm, wording);
+    const QString wear = numberText(rest->value(), 1, wording.locale);
+    if (ledger::restHolds(solution))
+        return Words::tr("Topped up with %1 a film, its wear comes to rest at %2 films per litre.")
+            .arg(rate, wear);
+    return Words::tr("Topped up with %1 a film, its wear would come to rest at %2 films per litre, "
+                     "which is beyond the %3 it can do: that only delays its end.")
+        .arg(rate, wear, numberText(solution.capacity->value(), 1, wording.locale));
+}
+
 QString firstSentence(const ledger::Assessment& so, const Wording& wording)
 {
     if (!so.lastFilm || !so.lastFilm->chanceFilmsFirst)
@@ -183,6 +199,8 @@ QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment
     for (const ledger::Reason& reason : forReading(so.reasons))
         sentences << reasonSentence(reason, batch, so, wording);
     sentences << filmsSentence(batch, so, wording) << standingSentence(batch, so, wording);
+    if (const QString rest = restSentence(*batch.solution, wording); !rest.isEmpty())
+        sentences << rest;
     if (so.verdict != ledger::Verdict::Discard && !batch.loads.empty()) {
         if (const QString first = firstSentence(so, wording); !first.isEmpty())
             sentences << first;

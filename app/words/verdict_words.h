@@ -32,6 +32,9 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& asse
 /// time is known.
 QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,
                          const Wording& wording);
+/// Where topping up after every film leads: "Topped up with 80 ml a film its wear comes to rest at
+/// 12.5 films per litre." Empty without a rate.
+QString restSentence(const formulary::Solution& solution, const Wording& wording);
 /// "Films run out first." and how sure that is; empty where it cannot be known.
 QString firstSentence(const ledger::Assessment& assessment, const Wording& wording);
 

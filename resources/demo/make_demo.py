@@ -58,7 +58,7 @@ class Bottle:
     PREFIX = {"starter-mq-borax": "Dev", "starter-metol-sulfite": "Dev", "starter-pq-ascorbate": "Dev",
               "starter-acid-fixer": "Fix", "starter-rapid-fixer": "Fix", "starter-acetic-stop": "Stop",
               "starter-citric-stop": "Stop", "starter-wash-aid": "Wash aid",
-              "starter-wetting-agent": "Wetting"}
+              "starter-wetting-agent": "Wetting", "harbour-topped-up": "Dev"}
 
     def __init__(self, solution, vessel, volume, day, hour=17, minute=0, **more):
         prefix = self.PREFIX[solution]
@@ -97,6 +97,19 @@ class Bottle:
         self.since_test = 0
         return seconds, fresh
 
+    def top_up(self, day, hour, minute, volume, capacity):
+        """As the run asks for: what has no room is poured off first."""
+        over = self.volume + volume - capacity
+        if over > 0:
+            self.event("drawn", day, hour, minute, volume_ml=over, why="make-room")
+            self.volume -= over
+        self.event("topped-up", day, hour, minute, volume_ml=volume)
+        self.wear *= self.volume / (self.volume + volume)
+        self.volume += volume
+
+    def strip(self, day, hour, minute, density, **more):
+        self.event("strip-test", day, hour, minute, density=density, **more)
+
     def discard(self, day, hour, how):
         self.event("discarded", day, hour, 9, how=how)
 
@@ -132,6 +145,12 @@ def definitions():
         fields = json.loads(line)
         if fields["type"] == "solution":
             lines.append(fields)
+    put(type="solution", id="harbour-topped-up", name="Harbour developer, topped up", role="developer",
+        capacity_films_per_litre=20, wear={"rule": "per-film", "percent": 2},
+        keeping={"full_days": 182.625, "half_days": 60.875}, q10=1.9, oxygen_factor=0.49,
+        silver_g_per_film=0, bromide_mg_per_film=50, replenish_ml_per_film=75,
+        sources={figure: "common practice of this darkroom, invented for the demo"
+                 for figure in ("capacity", "wear", "keeping", "replenish")})
     for id_, name, capacity, material, squeezed in VESSELS:
         put(type="vessel", id=id_, name=name, capacity_ml=capacity, material=material,
             squeezed=squeezed)
@@ -234,6 +253,8 @@ def shelf():
     spent.clearing_test(ago(24), 18, 40, seconds=119)
     spent.clearing_test(ago(21), 18, 40, seconds=121)
     near.event("looked", ago(20), 18, passed=True, why="colour")
+    near.strip(ago(48), 19, 30, 1.23, passed=True)
+    near.strip(ago(41), 20, 30, 1.19, passed=True)
     Bottle("starter-acetic-stop", "clear-1", 1000, ago(19))
     developer = Bottle("starter-mq-borax", "amber-1", 1000, ago(18))
     developer.event("dissolved", ago(18), 17, 30)
@@ -242,7 +263,12 @@ def shelf():
     for n, days in enumerate((16, 13, 9)):
         evening([developer, due, aid], days, 18, two, sleeve("135-36", n + 2))
     evening([developer, due, aid], 4, 19, one, sleeve("120", 1)[:1])
-    developer.event("strip-test", ago(4), 20, 30, density=1.2, factor=1.0, passed=True)
+    developer.strip(ago(17), 20, 30, 1.22, passed=True)
+    developer.strip(ago(12), 20, 30, 1.20, passed=True)
+    developer.strip(ago(8), 20, 30, 1.07)
+    developer.event("noted", ago(8), 20, 40, text="strip too thin: bath was two degrees colder than "
+                    "the thermometer said; no factor taken")
+    developer.strip(ago(4), 20, 30, 1.2, factor=1.0, passed=True)
     ascorbate = Bottle("starter-pq-ascorbate", "clear-2", 1000, ago(11))
     fresh = Bottle("starter-acid-fixer", "flip-1", 1000, ago(11), 17, 15, air_ml=15)
     fresh.clearing_test(ago(11), 17, 40, seconds=57)
@@ -252,6 +278,11 @@ def shelf():
     found = Bottle("starter-mq-borax", "small-1", 430, ago(5), 19, history="unknown")
     found.event("noted", ago(5), 19, 10, text="found behind the sink, tape says only \"MQ\"")
     Bottle("starter-wetting-agent", "small-2", 500, ago(7), 20)
+    topped = Bottle("harbour-topped-up", "amber-2", 1000, ago(15), 12)
+    topped.strip(ago(15), 15, 30, 1.18, passed=True)
+    for n, days in enumerate((14, 12, 11, 9, 7, 5, 3)):
+        evening([topped], days, 17, two, sleeve("135-36", n + 7))
+        topped.top_up(ago(days), 17, 20, 150, 1030)
 
 
 def main():

@@ -172,6 +172,87 @@ TEST_F(BottleDialogs, stripTestNeedsSomething)
     EXPECT_DOUBLE_EQ(*batch(dev).stripFactor, 1.05);
 }
 
+// Centre 1.214, limits about 1.15 to 1.28.
+class StripDialog : public BottleDialogs
+{
+protected:
+    StripDialog()
+    {
+        for (const double density : {1.21, 1.23, 1.20, 1.22, 1.21}) {
+            desk.record(dev, ledger::StripTested{density, {}, true});
+            desk.passMinutes(10);
+        }
+    }
+    double factor() { return batch(dev).stripFactor.value_or(1); }
+};
+
+TEST_F(StripDialog, proposesAFactorThatOnlyAcceptingTakes)
+{
+    for (const bool accepted : {false, true}) {
+        TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+        dialog.show();
+        auto* accept = dialog.findChild<QCheckBox*>("accept");
+        EXPECT_FALSE(accept->isVisible());
+        type(dialog, "Density, if measured", "1.10");
+        ASSERT_TRUE(dialog.proposedFactor());
+        EXPECT_NEAR(*dialog.proposedFactor(), 1.1, 1e-9); // 1.21 fresh ÷ 1.10
+        EXPECT_TRUE(dialog.judgement().contains("×\u00a01.10"));
+        EXPECT_TRUE(accept->isVisible());
+        EXPECT_FALSE(accept->isChecked()) << "it is proposed, not taken";
+        if (accepted)
+            QTest::keyClick(accept, Qt::Key_Space);
+        EXPECT_EQ(named<QLineEdit>(dialog, "Factor on the time from now on, if any")->isEnabled(),
+                  !accepted);
+        expectDone(dialog);
+        EXPECT_NEAR(factor(), accepted ? 1.1 : 1, 1e-9);
+        desk.passMinutes(10);
+    }
+    // The next strip was developed with it: what it asks for comes on top.
+    TestDialog next(contextOf(desk), bottleOf(desk, dev));
+    type(next, "Density, if measured", "1.10");
+    EXPECT_NEAR(next.proposedFactor().value_or(0), 1.21, 1e-9);
+}
+
+TEST_F(StripDialog, takesAcceptanceBackWithTheFigureItWasFor)
+{
+    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    dialog.show();
+    type(dialog, "Density, if measured", "1.10");
+    auto* accept = dialog.findChild<QCheckBox*>("accept");
+    QTest::keyClick(accept, Qt::Key_Space);
+    ASSERT_TRUE(accept->isChecked());
+    type(dialog, "Density, if measured", "1.05");
+    EXPECT_FALSE(accept->isChecked());
+    type(dialog, "Density, if measured", "1.22");
+    EXPECT_FALSE(dialog.proposedFactor());
+    EXPECT_FALSE(accept->isVisible());
+    EXPECT_TRUE(dialog.judgement().contains("stays as it is"));
+    type(dialog, "Density, if measured", "0.6");
+    EXPECT_FALSE(dialog.proposedFactor()) << "no time makes up for that";
+    EXPECT_TRUE(dialog.judgement().contains("cause"));
+    expectDone(dialog);
+    EXPECT_EQ(factor(), 1);
+}
+
+TEST_F(StripDialog, comparesWithWhatTheUserChooses)
+{
+    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    type(dialog, "Density, if measured", "1.10");
+    auto* reference = named<QComboBox>(dialog, "Compared with");
+    EXPECT_DOUBLE_EQ(reference->currentData().toDouble(), 1.21) << "the first one read fresh";
+    reference->setCurrentIndex(reference->count() - 1); // the mean
+    EXPECT_NEAR(dialog.proposedFactor().value_or(0), 1.214 / 1.10, 1e-9);
+}
+
+TEST_F(BottleDialogs, stripsNeedOthersBeforeThem)
+{
+    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    type(dialog, "Density, if measured", "1.10");
+    EXPECT_FALSE(dialog.proposedFactor());
+    EXPECT_TRUE(dialog.judgement().contains("limits need 5"));
+    expectDone(dialog);
+}
+
 TEST_F(BottleDialogs, aFailedLookCondemns)
 {
     TestDialog dialog(contextOf(desk), bottleOf(desk, dev));

@@ -244,4 +244,66 @@ TEST_F(RunFilm, keyboardAlone)
     EXPECT_EQ(desk.journal(), before);
 }
 
+// A developer that is topped up, with a second bottle of it to take from.
+class RunAndTopUp : public RunFilm
+{
+protected:
+    RunAndTopUp()
+    {
+        auto solution = *desk.session().formulary().solution("starter-mq-borax");
+        solution.id = "topped-up";
+        solution.capacity = chemistry::FilmsPerLitre(20);
+        solution.replenishPerFilm = chemistry::Millilitres(75);
+        EXPECT_TRUE(desk.session().doing([&](ledger::Book& book) { return book.add(solution); }));
+        rep = desk.mix("topped-up", "starter-glass-1000-b", 1000, "Dev 15");
+        source = desk.mix("topped-up", "starter-hdpe-1000", 500, "Stock 1");
+    }
+    std::string rep;
+    std::string source;
+};
+
+TEST_F(RunAndTopUp, offersWhatTheRunAsksForAndLogsItWithTheRun)
+{
+    const Bottle first = bottleOf(desk, rep);
+    RunDialog dialog(contextOf(desk), &first);
+    dialog.show();
+    auto* take = dialog.findChild<QCheckBox*>("topUp");
+    ASSERT_TRUE(take);
+    EXPECT_TRUE(take->isVisible());
+    EXPECT_FALSE(take->isChecked());
+    EXPECT_TRUE(take->text().contains("75\u00a0ml"));
+    dialog.findChild<FilmRows*>()->addFilms("120", 1);
+    emit dialog.findChild<FilmRows*>()->changed();
+    EXPECT_TRUE(take->text().contains("150\u00a0ml")) << take->text().toStdString();
+    QTest::keyClick(take, Qt::Key_Space);
+    auto* from = dialog.findChild<QComboBox*>("topUpFrom");
+    ASSERT_EQ(from->count(), 2);
+    from->setCurrentIndex(1);
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_NEAR(batch(rep).volume.value(), batch(rep).vessel->capacity.value(), 1e-6);
+    EXPECT_NEAR(batch(source).volume.value(), 350, 1e-9);
+    EXPECT_LT(batch(rep).wear.value(), 2);
+    EXPECT_NEAR(batch(rep).filmsDone.value(), 2, 1e-9);
+    ASSERT_TRUE(desk.session().undo()); // one step takes back run and top-up
+    EXPECT_NEAR(batch(rep).volume.value(), 1000, 1e-9);
+    EXPECT_EQ(batch(rep).wear.value(), 0);
+    EXPECT_NEAR(batch(source).volume.value(), 500, 1e-9);
+}
+
+TEST_F(RunAndTopUp, isSilentForOthersAndLeavesItAloneWhenNotTicked)
+{
+    const Bottle other = bottleOf(desk, dev);
+    RunDialog plain(contextOf(desk), &other);
+    plain.show();
+    const auto* hidden = plain.findChild<QCheckBox*>("topUp");
+    EXPECT_TRUE(!hidden || !hidden->isVisible());
+    const Bottle first = bottleOf(desk, rep);
+    RunDialog dialog(contextOf(desk), &first);
+    dialog.show();
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible());
+    EXPECT_NEAR(batch(rep).wear.value(), 1, 1e-9);
+}
+
 } // namespace ullage::app

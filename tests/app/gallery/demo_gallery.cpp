@@ -1,20 +1,26 @@
 // Paints the window on the demo book to PNG files, for a person to look at: each page, the shelf
 // with a developer, a fixer and a bottle to discard, in English and German, at two sizes, light and
 // dark. demo_gallery FOLDER
+#include "app/bench/wash_edit.h"
 #include "app/cli/demo_book.h"
+#include "app/dialogs/run_dialog.h"
+#include "app/dialogs/test_dialog.h"
 #include "app/session/preferences.h"
 #include "app/session/session.h"
 #include "app/session/starter.h"
 #include "app/shelf/shelf_page.h"
+#include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
 #include "app/window/run_window.h"
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QStandardPaths>
+#include <QTabBar>
 #include <QTemporaryDir>
 
 using namespace ullage;
@@ -46,12 +52,14 @@ QList<std::pair<QString, QString>> worthALook(Session& session)
     };
     const auto role = [](const Bottle& bottle) { return bottle.batch.solution->role; };
     add("developer", [&](const Bottle& bottle) {
-        return role(bottle) == formulary::Role::Developer &&
+        return role(bottle) == formulary::Role::Developer && bottle.batch.strips.size() > 1 &&
                bottle.assessment.verdict == ledger::Verdict::Good;
     });
     add("near-its-end", [&](const Bottle& bottle) {
         return bottle.assessment.verdict == ledger::Verdict::NearItsEnd;
     });
+    add("topped-up",
+        [&](const Bottle& bottle) { return bottle.batch.solution->replenishPerFilm.has_value(); });
     add("fixer", [&](const Bottle& bottle) {
         return role(bottle) == formulary::Role::Fixer &&
                bottle.assessment.verdict != ledger::Verdict::Discard;
@@ -60,6 +68,33 @@ QList<std::pair<QString, QString>> worthALook(Session& session)
         return bottle.assessment.verdict == ledger::Verdict::Discard;
     });
     return found;
+}
+
+// The other face of every card that has one.
+void turnCards(MainWindow& window, int face)
+{
+    for (auto* tabs : window.shelf()->findChildren<QTabBar*>())
+        tabs->setCurrentIndex(face);
+}
+
+// The dialogs that propose something: a factor for a strip, a top-up for a run.
+void proposals(Session& session, Preferences& preferences, const QString& developer,
+               const QString& toppedUp, const QString& end)
+{
+    const DialogContext context{session, preferences, preferences.wording()};
+    TestDialog test(context, *session.bottle(developer));
+    auto* density = test.findChildren<QuantityEdit*>()[2];
+    density->setValue(1.07);
+    emit density->valueChanged();
+    test.show();
+    settle();
+    test.grab().save(end.arg("strip-proposal"));
+    RunDialog run(context, session.bottle(toppedUp));
+    run.show();
+    settle();
+    run.findChild<QCheckBox*>("topUp")->setChecked(true);
+    settle();
+    run.grab().save(end.arg("run-top-up"));
 }
 
 } // namespace
@@ -105,11 +140,27 @@ int main(int argc, char** argv)
                     window.shelf()->selectBottle(id);
                     settle();
                     window.grab().save(folder + "/shelf-" + name + tail);
+                    turnCards(window, 1);
+                    settle();
+                    window.grab().save(folder + "/shelf-" + name + "-turned" + tail);
+                    turnCards(window, 0);
+                }
+                if (size.height() == 800) {
+                    const auto bottles = worthALook(session);
+                    proposals(session, preferences, bottles[0].second, bottles[2].second,
+                              folder + "/%1" + tail);
                 }
                 for (int page = 1; page < kPages; ++page) {
                     window.showPage(static_cast<Page>(page));
                     settle();
                     window.grab().save(folder + QString("/page-%1").arg(page) + tail);
+                    if (page == int(Page::Bench)) {
+                        auto* wash = window.findChild<WashEdit*>();
+                        wash->setKind(ledger::WashKind::FillAndDump);
+                        settle();
+                        window.grab().save(folder + "/bench-wash" + tail);
+                        wash->setKind(ledger::WashKind::AsTemplate);
+                    }
                 }
                 window.showPage(Page::Shelf);
             }

@@ -19,7 +19,7 @@ constexpr BottleFigure kAll[] = {
     BottleFigure::AgePart,    BottleFigure::AirPart,         BottleFigure::OxygenLimit,
     BottleFigure::KeepsUntil, BottleFigure::DiscardBy,       BottleFigure::ClearingNow,
     BottleFigure::FixingTime, BottleFigure::ClearingDoubles, BottleFigure::Silver,
-    BottleFigure::Bromide,    BottleFigure::LastFilm};
+    BottleFigure::Bromide,    BottleFigure::LastFilm,        BottleFigure::WearAtRest};
 
 Explanation ask(BottleFigure figure, const ledger::Batch& batch)
 {
@@ -73,6 +73,20 @@ TEST(Explanations, NameTheValuesOfThisBottle)
     EXPECT_EQ(input(why, QStringLiteral("That is now")), QStringLiteral("3 films per litre"));
     EXPECT_EQ(ask(BottleFigure::WearFactor, developer.at(day(20))).value,
               QStringLiteral("×\u00a01.30"));
+}
+
+TEST(Explanations, OfToppingUpSayWhereItLeads)
+{
+    auto batch = Bottle().films(1, 3).at(day(20));
+    const auto count = explainAll(batch, ledger::assess(batch), english()).size();
+    formulary::Solution solution = *batch.solution;
+    solution.replenishPerFilm = chemistry::Millilitres(80);
+    solution.sources["replenish"] = "common practice of this darkroom";
+    batch.solution = std::make_shared<formulary::Solution>(solution);
+    const auto why = ask(BottleFigure::WearAtRest, batch);
+    EXPECT_EQ(why.value, QStringLiteral("12.5 films per litre"));
+    EXPECT_EQ(why.constants.front().source, QStringLiteral("common practice of this darkroom"));
+    EXPECT_EQ(explainAll(batch, ledger::assess(batch), english()).size(), count + 1);
 }
 
 TEST(Explanations, OfStandingAddUpByRoute)
