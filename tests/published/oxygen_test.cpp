@@ -21,6 +21,21 @@ TEST(Oxygen, freshWaterAsTabulated)
     }
 }
 
+// EN 25814 (ISO 5814), table of oxygen in water at 101.325 kPa, as printed in a meter's manual,
+// appendix, p. 52: mg/L at 0, 1, 2 … 30 °C, one decimal to 15 °C, then two. Its
+// figures for 6 and 7 °C lie 0.05 and 0.06 above both fits, more than rounding would explain.
+TEST(Oxygen, standardTableDegreeByDegree)
+{
+    constexpr double kTable[] = {14.6, 14.2, 13.8, 13.5, 13.1, 12.8, 12.5, 12.2, 11.8, 11.6, 11.3,
+                                 11.0, 10.8, 10.5, 10.3, 10.1, 9.87, 9.66, 9.47, 9.28, 9.09, 8.91,
+                                 8.74, 8.58, 8.42, 8.26, 8.11, 7.97, 7.83, 7.69, 7.56};
+    for (int celsius = 0; celsius <= 30; ++celsius) {
+        EXPECT_NEAR(freshWaterOxygen(Celsius(celsius)), kTable[celsius],
+                    celsius <= 15 ? 0.061 : 0.0051)
+            << celsius << " °C";
+    }
+}
+
 // Garcia & Gordon 1992, Limnol. Oceanogr. 37, 1307: a fit by other authors in other units.
 double garciaGordon(double celsius) // µmol/kg, fresh water
 {

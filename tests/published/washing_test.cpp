@@ -63,6 +63,19 @@ TEST(Washing, coldWater)
     EXPECT_FALSE(mayReticulate(Celsius(21), Celsius(13)));
 }
 
+// Held out. US Army MD0954 (X-ray film processing), para 3-33: 25 to 30 minutes where the water
+// changes eight times an hour. T.O. 33B-1-1, Table 6-17, p. 6-78: 20 minutes at eight changes an
+// hour, 35 at four. Both of films coated on two sides; wetting agent for one to two minutes.
+TEST(Washing, runningWaterByTwoOtherManuals)
+{
+    EXPECT_GE(kWashRunning.value, 25);
+    EXPECT_LE(kWashRunning.value, 30);
+    EXPECT_GT(kWashRunning.value, 20);
+    EXPECT_LT(kWashRunning.value, 35);
+    EXPECT_GE(kWetting.value, 1);
+    EXPECT_LE(kWetting.value, 2);
+}
+
 // NAVEDTRA 14209, p. 10-8: in running water the average negative gives up half of its hypo in a
 // minute; after two minutes a quarter is left.
 TEST(Washing, hypoHalvesEachMinute)
