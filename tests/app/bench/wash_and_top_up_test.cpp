@@ -131,6 +131,8 @@ TEST(BenchTopUp, isOfferedAtTheEndAndLoggedWithTheRun)
     EXPECT_FALSE(take->isChecked());
     EXPECT_TRUE(take->text().contains("120\u00a0ml")) << take->text().toStdString();
     QTest::keyClick(take, Qt::Key_Space);
+    if (qEnvironmentVariableIsSet("ULLAGE_PICTURES"))
+        page.grab().save(qEnvironmentVariable("ULLAGE_PICTURES") + "/finish-top-up.png");
     bench.click("log");
     EXPECT_EQ(page.stage(), Stage::Plan);
     const auto batch = bench.batch(rep);

@@ -60,6 +60,10 @@ QList<std::pair<QString, QString>> worthALook(Session& session)
     });
     add("topped-up",
         [&](const Bottle& bottle) { return bottle.batch.solution->replenishPerFilm.has_value(); });
+    add("no-strips", [&](const Bottle& bottle) {
+        return role(bottle) == formulary::Role::Developer && bottle.batch.filmsDone.value() > 0 &&
+               session.strips(bottle.batch.solution->id).empty();
+    });
     add("fixer", [&](const Bottle& bottle) {
         return role(bottle) == formulary::Role::Fixer &&
                bottle.assessment.verdict != ledger::Verdict::Discard;
