@@ -83,6 +83,14 @@
         <source>Redo</source>
         <translation>Wiederholen</translation>
     </message>
+    <message>
+        <source>marking film</source>
+        <translation>Vermerk auf Film</translation>
+    </message>
+    <message>
+        <source>taking back a mark</source>
+        <translation>Zurücknehmen eines Vermerks</translation>
+    </message>
 </context>
 <context>
     <name>AirWords</name>
@@ -846,53 +854,22 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>taken back: %1</source>
         <translation>zurückgenommen: %1</translation>
     </message>
+    <message>
+        <source>a film</source>
+        <translation>ein Film</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>film, what is wrong with it</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Film marked %1</source>
+        <translation>Film vermerkt: %1</translation>
+    </message>
 </context>
 <context>
     <name>DayFacts</name>
-    <message>
-        <source>Pre-wet</source>
-        <translation>Vorwässern</translation>
-    </message>
-    <message>
-        <source>Develop</source>
-        <translation>Entwickeln</translation>
-    </message>
-    <message>
-        <source>Pour back</source>
-        <translation>Zurückgießen</translation>
-    </message>
-    <message>
-        <source>Water stop</source>
-        <translation>Wasserstopp</translation>
-    </message>
-    <message>
-        <source>Acid stop</source>
-        <translation>Saurer Stopp</translation>
-    </message>
-    <message>
-        <source>Fix</source>
-        <translation>Fixieren</translation>
-    </message>
-    <message>
-        <source>Rinse</source>
-        <translation>Spülen</translation>
-    </message>
-    <message>
-        <source>Wash aid</source>
-        <translation>Wässerungshilfe</translation>
-    </message>
-    <message>
-        <source>Wash</source>
-        <translation>Wässern</translation>
-    </message>
-    <message>
-        <source>Wash by filling</source>
-        <translation>Wässern durch Füllen</translation>
-    </message>
-    <message>
-        <source>Wetting agent</source>
-        <translation>Netzmittel</translation>
-    </message>
     <message>
         <source>%1 before</source>
         <translation>%1 davor</translation>
@@ -906,11 +883,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1; %2</source>
         <comment>solution; what it had done</comment>
         <translation>%1; %2</translation>
-    </message>
-    <message>
-        <source>EI %1</source>
-        <comment>exposure index</comment>
-        <translation>EI %1</translation>
     </message>
     <message>
         <source>Taken back on %1</source>
@@ -2088,6 +2060,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Times</source>
         <translation>Zeiten</translation>
     </message>
+    <message>
+        <source>Mark</source>
+        <translation>Vermerk</translation>
+    </message>
+    <message>
+        <source>Mark taken back</source>
+        <translation>Zurückgenommener Vermerk</translation>
+    </message>
 </context>
 <context>
     <name>Figures</name>
@@ -2335,6 +2315,300 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>The old book is kept as %1.</source>
         <translation>Das alte Buch bleibt als %1 erhalten.</translation>
+    </message>
+</context>
+<context>
+    <name>FilmCompare</name>
+    <message>
+        <source>Developed in %1</source>
+        <translation>Entwickelt in %1</translation>
+    </message>
+    <message>
+        <source>Stopped in %1</source>
+        <translation>Gestoppt in %1</translation>
+    </message>
+    <message>
+        <source>Fixed in %1</source>
+        <translation>Fixiert in %1</translation>
+    </message>
+    <message>
+        <source>Went through %1</source>
+        <translation>Lief durch %1</translation>
+    </message>
+    <message>
+        <source>The developer had done %1 a litre or more</source>
+        <translation>Der Entwickler hatte mindestens %1 je Liter hinter sich</translation>
+    </message>
+    <message>
+        <source>The stop bath had done %1 a litre or more</source>
+        <translation>Das Stoppbad hatte mindestens %1 je Liter hinter sich</translation>
+    </message>
+    <message>
+        <source>The fixer had done %1 a litre or more</source>
+        <translation>Das Fixierbad hatte mindestens %1 je Liter hinter sich</translation>
+    </message>
+    <message>
+        <source>The wash aid had done %1 a litre or more</source>
+        <translation>Die Wässerungshilfe hatte mindestens %1 je Liter hinter sich</translation>
+    </message>
+    <message>
+        <source>A later bath had done %1 a litre or more</source>
+        <translation>Ein späteres Bad hatte mindestens %1 je Liter hinter sich</translation>
+    </message>
+    <message>
+        <source>Standing had used %1 of the developer&apos;s life or more</source>
+        <translation>Das Stehen hatte mindestens %1 der Lebensdauer des Entwicklers verbraucht</translation>
+    </message>
+    <message>
+        <source>Standing had used %1 of the stop bath&apos;s life or more</source>
+        <translation>Das Stehen hatte mindestens %1 der Lebensdauer des Stoppbads verbraucht</translation>
+    </message>
+    <message>
+        <source>Standing had used %1 of the fixer&apos;s life or more</source>
+        <translation>Das Stehen hatte mindestens %1 der Lebensdauer des Fixierbads verbraucht</translation>
+    </message>
+    <message>
+        <source>Standing had used %1 of a later bath&apos;s life or more</source>
+        <translation>Das Stehen hatte mindestens %1 der Lebensdauer eines späteren Bads verbraucht</translation>
+    </message>
+    <message>
+        <source>The developer was to be tested first or discarded</source>
+        <translation>Der Entwickler war erst zu prüfen oder zu entsorgen</translation>
+    </message>
+    <message>
+        <source>The stop bath was to be tested first or discarded</source>
+        <translation>Das Stoppbad war erst zu prüfen oder zu entsorgen</translation>
+    </message>
+    <message>
+        <source>The fixer was to be tested first or discarded</source>
+        <translation>Das Fixierbad war erst zu prüfen oder zu entsorgen</translation>
+    </message>
+    <message>
+        <source>A later bath was to be tested first or discarded</source>
+        <translation>Ein späteres Bad war erst zu prüfen oder zu entsorgen</translation>
+    </message>
+    <message>
+        <source>%1: %2 or more over its time</source>
+        <comment>step, share</comment>
+        <translation>%1: mindestens %2 über der Zeit</translation>
+    </message>
+    <message>
+        <source>%1: %2 or more short of its time</source>
+        <comment>step, share</comment>
+        <translation>%1: mindestens %2 unter der Zeit</translation>
+    </message>
+    <message>
+        <source>Developed at %1 or warmer</source>
+        <translation>Entwickelt bei %1 oder wärmer</translation>
+    </message>
+    <message>
+        <source>Developed at %1 or colder</source>
+        <translation>Entwickelt bei %1 oder kälter</translation>
+    </message>
+    <message>
+        <source>Together in one run</source>
+        <translation>Zusammen in einem Durchgang</translation>
+    </message>
+    <message>
+        <source>Film: %1</source>
+        <translation>Film: %1</translation>
+    </message>
+    <message>
+        <source>Format: %1</source>
+        <translation>Format: %1</translation>
+    </message>
+    <message>
+        <source>Exposed at EI %1</source>
+        <translation>Belichtet mit EI %1</translation>
+    </message>
+    <message>
+        <source>Tank: %1</source>
+        <translation>Dose: %1</translation>
+    </message>
+    <message>
+        <source>Run by %1</source>
+        <comment>person</comment>
+        <translation>Durchgang von %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 marked</source>
+        <translation>%1 von %2 vermerkten</translation>
+    </message>
+    <message>
+        <source>%1 · not known of a good one</source>
+        <comment>so many marked</comment>
+        <translation>%1 · von keinem guten bekannt</translation>
+    </message>
+    <message>
+        <source>%1 · %2 of %3 good</source>
+        <comment>so many marked, so many good</comment>
+        <translation>%1 · %2 von %3 guten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n film(s) marked</source>
+        <translation>
+            <numerusform>%n Film vermerkt</numerusform>
+            <numerusform>%n Filme vermerkt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <comment>films marked, good ones</comment>
+        <translation>%1, %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n good one(s)</source>
+        <translation>
+            <numerusform>%n guter</numerusform>
+            <numerusform>%n gute</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Films</name>
+    <message>
+        <source>%1, by %2</source>
+        <comment>moment, person</comment>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>%1 a litre before</source>
+        <translation>%1 je Liter davor</translation>
+    </message>
+    <message>
+        <source>no film before</source>
+        <translation>kein Film davor</translation>
+    </message>
+    <message>
+        <source>%1, time %2</source>
+        <comment>films before, factor</comment>
+        <translation>%1, Zeit %2</translation>
+    </message>
+    <message>
+        <source>standing %1 used</source>
+        <translation>%1 der Standzeit um</translation>
+    </message>
+    <message>
+        <source>used once and thrown away</source>
+        <translation>einmal gebraucht und weggegossen</translation>
+    </message>
+    <message>
+        <source>Then: %1</source>
+        <comment>verdict</comment>
+        <translation>Damals: %1</translation>
+    </message>
+    <message>
+        <source>A film</source>
+        <translation>Ein Film</translation>
+    </message>
+    <message>
+        <source>its run was taken back</source>
+        <translation>sein Durchgang wurde zurückgenommen</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <comment>planned and real time</comment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>tank “%1”</source>
+        <translation>Dose „%1“</translation>
+    </message>
+    <message>
+        <source>thin</source>
+        <comment>negatives</comment>
+        <translation>dünn</translation>
+    </message>
+    <message>
+        <source>dense</source>
+        <comment>negatives</comment>
+        <translation>dicht</translation>
+    </message>
+    <message>
+        <source>stained</source>
+        <comment>negatives</comment>
+        <translation>fleckig</translation>
+    </message>
+    <message>
+        <source>not clear</source>
+        <comment>negatives</comment>
+        <translation>nicht klar</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <comment>negatives</comment>
+        <translation>ungleichmäßig</translation>
+    </message>
+    <message>
+        <source>mark taken back</source>
+        <translation>Vermerk zurückgenommen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what, note</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>EI %1</source>
+        <comment>exposure index</comment>
+        <translation>EI %1</translation>
+    </message>
+    <message>
+        <source>Pre-wet</source>
+        <translation>Vorwässern</translation>
+    </message>
+    <message>
+        <source>Develop</source>
+        <translation>Entwickeln</translation>
+    </message>
+    <message>
+        <source>Pour back</source>
+        <translation>Zurückgießen</translation>
+    </message>
+    <message>
+        <source>Water stop</source>
+        <translation>Wasserstopp</translation>
+    </message>
+    <message>
+        <source>Acid stop</source>
+        <translation>Saures Stoppbad</translation>
+    </message>
+    <message>
+        <source>Fix</source>
+        <translation>Fix</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Spülen</translation>
+    </message>
+    <message>
+        <source>Wash aid</source>
+        <translation>Wässerung</translation>
+    </message>
+    <message>
+        <source>Wash</source>
+        <translation>Wässern</translation>
+    </message>
+    <message>
+        <source>Wash by filling</source>
+        <translation>Wässern durch Füllen</translation>
+    </message>
+    <message>
+        <source>Wetting agent</source>
+        <translation>Netzmittel</translation>
+    </message>
+    <message>
+        <source>%1 %2 → %3</source>
+        <comment>step, planned and real time</comment>
+        <translation>%1 %2 → %3</translation>
+    </message>
+    <message>
+        <source>Times of a run: %1</source>
+        <translation>Zeiten eines Durchgangs: %1</translation>
+    </message>
+    <message>
+        <source>Test asked for, because negatives came out %1</source>
+        <translation>Prüfung erbeten, weil Negative %1 herauskamen</translation>
     </message>
 </context>
 <context>
@@ -2675,6 +2949,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>KnownTimes</name>
+    <message>
+        <source>EI %1</source>
+        <comment>exposure index</comment>
+        <translation>EI %1</translation>
+    </message>
+</context>
+<context>
     <name>Mixing</name>
     <message>
         <source>%1 min</source>
@@ -2850,6 +3132,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
             <numerusform>Bis %1 entsorgen, in %Ln Tag.</numerusform>
             <numerusform>Bis %1 entsorgen, in %Ln Tagen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>A test was asked for because negatives came out wrong: test it before you trust it with film.</source>
+        <translation>Eine Prüfung wurde erbeten, weil Negative misslungen sind: erst prüfen, dann Film anvertrauen.</translation>
     </message>
 </context>
 <context>
@@ -3642,6 +3928,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Topped up with %1 a film, its wear would come to rest at %2 films per litre, which is beyond the %3 it can do: that only delays its end.</source>
         <translation>Je Film mit %1 nachgefüllt, würde sich sein Verbrauch bei %2 Filmen je Liter einpendeln, jenseits der %3, die er leisten kann: das schiebt sein Ende nur hinaus.</translation>
     </message>
+    <message>
+        <source>test asked for</source>
+        <translation>Prüfung erbeten</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -4062,6 +4352,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Plan a run on the &amp;Bench</source>
         <translation>Durchgang am &amp;Arbeitsplatz planen</translation>
     </message>
+    <message>
+        <source>&amp;Films…</source>
+        <translation>&amp;Filme…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::BottleDialog</name>
@@ -4172,6 +4466,119 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>It is clear (%1 s)</source>
         <translation>Klar (%1 s)</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CompareDialog</name>
+    <message>
+        <source>What went wrong?</source>
+        <translation>Was ging schief?</translation>
+    </message>
+    <message>
+        <source>Films marked as</source>
+        <translation>Filme vermerkt als</translation>
+    </message>
+    <message>
+        <source>Marked with anything</source>
+        <translation>Mit irgendeinem Vermerk</translation>
+    </message>
+    <message>
+        <source>Marked %1</source>
+        <translation>Vermerkt: %1</translation>
+    </message>
+    <message>
+        <source>Films of what time</source>
+        <translation>Filme aus welcher Zeit</translation>
+    </message>
+    <message>
+        <source>within two weeks</source>
+        <translation>innerhalb von zwei Wochen</translation>
+    </message>
+    <message>
+        <source>within six weeks</source>
+        <translation>innerhalb von sechs Wochen</translation>
+    </message>
+    <message>
+        <source>within half a year</source>
+        <translation>innerhalb eines halben Jahres</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>No film is marked so. Mark films whose negatives came out wrong on their cards; then this compares them with the good ones.</source>
+        <translation>Kein Film ist so vermerkt. Vermerke Filme mit misslungenen Negativen auf ihren Karten; dann werden sie hier mit den guten verglichen.</translation>
+    </message>
+    <message>
+        <source>It counts and compares, no more. What stands apart is where to look first; a few films prove nothing.</source>
+        <translation>Hier wird gezählt und verglichen, mehr nicht. Was heraussticht, ist zuerst anzusehen; ein paar Filme beweisen nichts.</translation>
+    </message>
+    <message>
+        <source>What sets them apart</source>
+        <translation>Was sie unterscheidet</translation>
+    </message>
+    <message>
+        <source>There is no good film of that time to compare them with.</source>
+        <translation>Aus dieser Zeit gibt es keinen guten Film zum Vergleichen.</translation>
+    </message>
+    <message>
+        <source>Nothing that the book knows of. What it does not know: the light, the camera, the film&apos;s own age, water, agitation by hand.</source>
+        <translation>Nichts, wovon das Buch weiß. Was es nicht weiß: Licht, Kamera, Alter des Films, Wasser, Bewegung von Hand.</translation>
+    </message>
+    <message>
+        <source>What they share with the good ones, or alone</source>
+        <translation>Was sie gemeinsam haben, auch mit den guten</translation>
+    </message>
+    <message>
+        <source>The films marked</source>
+        <translation>Die vermerkten Filme</translation>
+    </message>
+    <message>
+        <source>Card of the film %1</source>
+        <translation>Karte des Films %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>what is wrong, when</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Bottles that a test is worth</source>
+        <translation>Flaschen, deren Prüfung lohnt</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <comment>bottle</comment>
+        <translation>%1 zeigen</translation>
+    </message>
+    <message>
+        <source>no longer in use</source>
+        <translation>nicht mehr in Gebrauch</translation>
+    </message>
+    <message>
+        <source>to be tested first</source>
+        <translation>erst zu prüfen</translation>
+    </message>
+    <message>
+        <source>Test now…</source>
+        <translation>Jetzt prüfen…</translation>
+    </message>
+    <message>
+        <source>Test %1 now</source>
+        <translation>%1 jetzt prüfen</translation>
+    </message>
+    <message>
+        <source>Test it first</source>
+        <translation>Erst prüfen</translation>
+    </message>
+    <message>
+        <source>Have %1 tested before its next film</source>
+        <translation>%1 vor dem nächsten Film prüfen lassen</translation>
     </message>
 </context>
 <context>
@@ -4456,6 +4863,22 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Show everything</source>
         <translation>Alles zeigen</translation>
     </message>
+    <message>
+        <source>Bring the mark back</source>
+        <translation>Vermerk zurückholen</translation>
+    </message>
+    <message>
+        <source>Take the mark back</source>
+        <translation>Vermerk zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Why does it stand again?</source>
+        <translation>Warum gilt er wieder?</translation>
+    </message>
+    <message>
+        <source>Why? It stays in the book, struck out.</source>
+        <translation>Warum? Er bleibt im Buch, durchgestrichen.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::DayDetail</name>
@@ -4482,6 +4905,26 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>&amp;Take back…</source>
         <translation>&amp;Zurücknehmen…</translation>
+    </message>
+    <message>
+        <source>Card of the film %1</source>
+        <translation>Karte des Films %1</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>Im Regal</translation>
+    </message>
+    <message>
+        <source>%1 on the shelf</source>
+        <translation>%1 im Regal</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>Films through %1</source>
+        <translation>Filme durch %1</translation>
     </message>
 </context>
 <context>
@@ -4750,6 +5193,93 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
+    <name>ullage::app::FilmCard</name>
+    <message>
+        <source>Film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>What the film went through</source>
+        <translation>Was der Film durchlief</translation>
+    </message>
+    <message>
+        <source>what you see; may stay empty</source>
+        <translation>was zu sehen ist; kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>What you see on the negatives</source>
+        <translation>Was auf den Negativen zu sehen ist</translation>
+    </message>
+    <message>
+        <source>&amp;Mark as</source>
+        <translation>&amp;Vermerken als</translation>
+    </message>
+    <message>
+        <source>Mark the film: what is wrong with its negatives</source>
+        <translation>Den Film vermerken: was mit seinen Negativen nicht stimmt</translation>
+    </message>
+    <message>
+        <source>&amp;What went wrong?</source>
+        <translation>&amp;Was ging schief?</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n film(s) of this run</source>
+        <translation>
+            <numerusform>den %n Film dieses Durchgangs</numerusform>
+            <numerusform>alle %n Filme dieses Durchgangs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Negatives</source>
+        <translation>Negative</translation>
+    </message>
+    <message>
+        <source>Take back…</source>
+        <translation>Zurücknehmen…</translation>
+    </message>
+    <message>
+        <source>Take the mark “%1” back</source>
+        <translation>Den Vermerk „%1“ zurücknehmen</translation>
+    </message>
+    <message>
+        <source>The book has no such film.</source>
+        <translation>Das Buch hat keinen solchen Film.</translation>
+    </message>
+    <message>
+        <source>Its run was taken back: it went through no bottle.</source>
+        <translation>Sein Durchgang wurde zurückgenommen: er lief durch keine Flasche.</translation>
+    </message>
+    <message>
+        <source>Went through, as it was before this load</source>
+        <translation>Lief durch, so wie es vor dieser Ladung war</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <comment>bottle</comment>
+        <translation>%1 zeigen</translation>
+    </message>
+    <message>
+        <source>Times, planned and real</source>
+        <translation>Zeiten, geplant und wirklich</translation>
+    </message>
+    <message>
+        <source>Times, planned and real · %1</source>
+        <translation>Zeiten, geplant und wirklich · %1</translation>
+    </message>
+    <message>
+        <source>Take the mark back</source>
+        <translation>Vermerk zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Why? It stays in the book, struck out.</source>
+        <translation>Warum? Er bleibt im Buch, durchgestrichen.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::FilmRows</name>
     <message>
         <source>Add an&amp;other format</source>
@@ -4774,6 +5304,61 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Film format: “%1” is not known; allowed is one of the list, or a sheet with its unit such as 9x12cm or 11x14in.</source>
         <translation>Filmformat: „%1“ ist nicht bekannt; erlaubt ist eines aus der Liste oder ein Planfilm mit Einheit, etwa 9x12cm oder 11x14in.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FilmsDialog</name>
+    <message>
+        <source>Films through %1</source>
+        <translation>Filme durch %1</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>Film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>Format</source>
+        <translation>Format</translation>
+    </message>
+    <message>
+        <source>EI</source>
+        <comment>exposure index</comment>
+        <translation>EI</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation>Vermerkt</translation>
+    </message>
+    <message>
+        <source>Films, newest first</source>
+        <translation>Filme, neueste zuerst</translation>
+    </message>
+    <message>
+        <source>&amp;What went wrong?</source>
+        <translation>&amp;Was ging schief?</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>No film with a name of its own went through it. Films entered with a run stand here from then on.</source>
+        <translation>Kein einzeln eingetragener Film lief durch sie. Filme, die mit einem Durchgang eingetragen werden, stehen von da an hier.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n film(s). Choose one for its card.</source>
+        <translation>
+            <numerusform>%n Film. Anklicken zeigt seine Karte.</numerusform>
+            <numerusform>%n Filme. Anklicken zeigt die Karte.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5355,6 +5940,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>As the system</source>
         <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>What went &amp;wrong?…</source>
+        <translation>Was ging &amp;schief?…</translation>
     </message>
 </context>
 <context>
@@ -5983,6 +6572,26 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Washing takes longer in water as cold as the tap&apos;s.</source>
         <translation>In so kaltem Leitungswasser dauert das Wässern länger.</translation>
     </message>
+    <message>
+        <source>The steps and their times stand here once the developing time is known.
+
+First: under “Maker&apos;s time” at the left, type the time that the film&apos;s maker gives for this developer, and its temperature.</source>
+        <translation>Die Schritte und ihre Zeiten stehen hier, sobald die Entwicklungszeit bekannt ist.
+
+Zuerst: links unter „Herstellerzeit“ die Zeit eingeben, die der Filmhersteller für diesen Entwickler nennt, und ihre Temperatur.</translation>
+    </message>
+    <message>
+        <source>The steps and their times stand here once the developing time is known.
+
+First: under “Maker&apos;s time” at the left, choose the film&apos;s time from the notebook, or type what its maker gives.</source>
+        <translation>Die Schritte und ihre Zeiten stehen hier, sobald die Entwicklungszeit bekannt ist.
+
+Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch wählen oder eingeben, was sein Hersteller nennt.</translation>
+    </message>
+    <message>
+        <source>The steps and their times stand here as soon as films, bottles and thermometer are known.</source>
+        <translation>Die Schritte und ihre Zeiten stehen hier, sobald Filme, Flaschen und Thermometer bekannt sind.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::QuantityEdit</name>
@@ -6157,10 +6766,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Bäder: mindestens eine Flasche wählen.</translation>
     </message>
     <message>
-        <source>EI %1</source>
-        <translation>EI %1</translation>
-    </message>
-    <message>
         <source>%1: no source given.</source>
         <translation>%1: keine Quelle angegeben.</translation>
     </message>
@@ -6333,6 +6938,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Strips</source>
         <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>Films that went through it…</source>
+        <translation>Filme, die durchliefen…</translation>
     </message>
 </context>
 <context>

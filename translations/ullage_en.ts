@@ -136,6 +136,23 @@
     </message>
 </context>
 <context>
+    <name>FilmCompare</name>
+    <message numerus="yes">
+        <source>%n film(s) marked</source>
+        <translation>
+            <numerusform>%n film marked</numerusform>
+            <numerusform>%n films marked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n good one(s)</source>
+        <translation>
+            <numerusform>%n good one</numerusform>
+            <numerusform>%n good ones</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Reasons</name>
     <message numerus="yes">
         <source>It is %Ln day(s) past the %1 a full bottle keeps: discard it.</source>
@@ -320,6 +337,26 @@
         <translation>
             <numerusform>%Ln entry</numerusform>
             <numerusform>%Ln entries</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FilmCard</name>
+    <message numerus="yes">
+        <source>all %n film(s) of this run</source>
+        <translation>
+            <numerusform>the %n film of this run</numerusform>
+            <numerusform>all %n films of this run</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FilmsDialog</name>
+    <message numerus="yes">
+        <source>%n film(s). Choose one for its card.</source>
+        <translation>
+            <numerusform>%n film. Choose it for its card.</numerusform>
+            <numerusform>%n films. Choose one for its card.</numerusform>
         </translation>
     </message>
 </context>

@@ -87,9 +87,10 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const Reckoning& so,
         auto* verdict = new VerdictLabel;
         verdict->setLook(look(taken->assessment.verdict));
         head->addWidget(name);
-        head->addWidget(words(bottleFacts(*taken, wording), Tone::Quiet), 1);
+        head->addStretch(1);
         head->addWidget(verdict);
         body->addLayout(head);
+        body->addWidget(words(bottleFacts(*taken, wording), Tone::Quiet));
     }
     if (taken || bath.need.required)
         body->addWidget(words(choiceText(bath), Tone::Ink));

@@ -201,6 +201,13 @@ void BenchPage::setDarkRoom(bool on)
         m_view->setFocus();
 }
 
+QWidget* BenchPage::firstForKeys() const
+{
+    if (m_found)
+        return m_bannerGoOn;
+    return stage() == Stage::Plan ? m_plan->firstForKeys() : m_stages->currentWidget();
+}
+
 void BenchPage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);

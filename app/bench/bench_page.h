@@ -57,6 +57,8 @@ public:
     /// Null unless a run is in hand.
     [[nodiscard]] ledger::RunClock* run() { return m_run.get(); }
     [[nodiscard]] bool isFullView() const { return m_full; }
+    /// What the keys are for when the page is opened.
+    [[nodiscard]] QWidget* firstForKeys() const;
 
     /// Opens the plan with this bottle taken ("Run film" on the shelf).
     void plan(const std::string& batch);

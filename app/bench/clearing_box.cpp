@@ -45,7 +45,7 @@ ClearingBox::ClearingBox(const QString& bottle, ledger::SteadyClock steady, cons
     m_temperature->setRequired(true);
     m_temperature->setAccessibleName(tr("Temperature of the fixer"));
     m_temperature->setQuantity(chemistry::Celsius(20));
-    setButtonLook(m_watch, ButtonLook::Quiet);
+    setButtonLook(m_watch, ButtonLook::Primary); // the way on while a test is due
     setButtonLook(m_enter, ButtonLook::Quiet);
     m_enter->setObjectName(QStringLiteral("enterTest"));
     row->addWidget(m_watch);

@@ -119,6 +119,8 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     connect(row.notes, &QLineEdit::textChanged, this, &FilmsEdit::changed);
 }
 
+QWidget* FilmsEdit::firstForKeys() const { return m_rows.front().format; }
+
 void FilmsEdit::remove(QWidget* line)
 {
     if (m_rows.size() < 2)

@@ -31,6 +31,8 @@ public:
     [[nodiscard]] std::vector<ledger::RunFilm> films() const;
     /// Why a line was not understood; empty if all were.
     [[nodiscard]] QString problem() const;
+    /// The first line's format.
+    [[nodiscard]] QWidget* firstForKeys() const;
     void addFilm(const ledger::RunFilm& film);
     void setNewFormat(const QString& format) { m_format = format; }
 

@@ -9,6 +9,7 @@
 #include "app/bench/tank_edit.h"
 #include "app/bench/wash_edit.h"
 #include "app/dialogs/base_times_edit.h"
+#include "app/dialogs/known_times.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
@@ -57,6 +58,8 @@ void PlanView::refresh()
     reckonNow();
 }
 
+QWidget* PlanView::firstForKeys() const { return m_films->firstForKeys(); }
+
 void PlanView::startAnew()
 {
     m_chosen.clear();
@@ -95,6 +98,42 @@ void PlanView::fillBaseTimes()
         m_base->setPairs(known);
 }
 
+// For the developer taken; the films typed first. Nothing is filled in by itself: which of several
+// films the times are for, and at which dilution, is for the user to say.
+void PlanView::offerKnownTimes(const PlanWishes& wishes)
+{
+    const formulary::Formulary* formulary = m_host->formulary();
+    std::vector<FilmWanted> films;
+    for (const ledger::RunFilm& film : wishes.films)
+        films.push_back({film.name, film.exposureIndex});
+    auto known = formulary && !m_baseFor.empty()
+                     ? knownTimes(*formulary, m_baseFor, films, m_host->wording())
+                     : std::vector<BaseTimesEdit::Known>();
+    const auto same = [](const BaseTimesEdit::Known& a, const BaseTimesEdit::Known& b) {
+        return a.name == b.name && a.pairs == b.pairs;
+    };
+    const auto& shown = m_base->known();
+    // Offered anew only where it is another offer: what was picked stays picked.
+    if (!std::equal(known.begin(), known.end(), shown.begin(), shown.end(), same))
+        m_base->setKnown(std::move(known));
+}
+
+QString PlanView::firstToDo(const PlanWishes& wishes) const
+{
+    if (wishes.pairs.empty())
+        return m_base->known().empty()
+                   ? tr("The steps and their times stand here once the developing time is "
+                        "known.\n\n"
+                        "First: under “Maker's time” at the left, type the time that the film's "
+                        "maker gives for this developer, and its temperature.")
+                   : tr("The steps and their times stand here once the developing time is "
+                        "known.\n\n"
+                        "First: under “Maker's time” at the left, choose the film's time from the "
+                        "notebook, or type what its maker gives.");
+    return tr("The steps and their times stand here as soon as films, bottles and thermometer are "
+              "known.");
+}
+
 void PlanView::reckonNow()
 {
     m_oneShot->setEnabled(m_parts->value() == 0);
@@ -109,6 +148,7 @@ void PlanView::reckonNow()
         wanted = wishes();
         m_reckoning = reckon(wanted, m_judged);
     }
+    offerKnownTimes(wanted);
     m_baths->show(m_reckoning, wanted, m_host->wording());
     showSplit(wanted);
     showSheet(wanted);
@@ -198,7 +238,11 @@ void PlanView::showSheet(const PlanWishes& wanted)
                                          shortTemperatureText(chemistry::kWarmestUsual, wording)));
         }
     }
+    const bool nothing = rows.empty();
     m_list->setRows(rows);
+    m_steps->setVisible(!nothing);
+    m_first->setVisible(nothing);
+    m_first->setText(nothing ? firstToDo(wanted) : QString());
     m_note->setText(notes.join(u'\n'));
 
     QString problem = m_films->problem();
@@ -210,7 +254,10 @@ void PlanView::showSheet(const PlanWishes& wanted)
         problem = m_wash->problem();
     if (problem.isEmpty() && m_blocked)
         problem = tr("A run is waiting to be taken up: see above.");
-    if (problem.isEmpty() && m_reckoning.refusal && !m_reckoning.plan.blocked())
+    // That a time is still to be given is said in the place of the steps, and is no mistake yet.
+    const bool noTimeYet = wanted.pairs.empty() && m_reckoning.refusal &&
+                           m_reckoning.refusal->code == ErrorCode::NoFigure;
+    if (problem.isEmpty() && m_reckoning.refusal && !m_reckoning.plan.blocked() && !noTimeYet)
         problem = refusalText(*m_reckoning.refusal, wording);
     if (problem.isEmpty() && m_reckoning.plan.blocked())
         problem = problemText(m_reckoning.plan.problems.front(), m_reckoning, wording);
@@ -225,7 +272,7 @@ void PlanView::showSheet(const PlanWishes& wanted)
     m_start->setText(plan.has(PlanProblemCode::TestFirst) ? tr("To the clock without the test")
                      : against                            ? tr("To the clock all the same")
                                                           : tr("To the clock"));
-    setButtonLook(m_start, against ? ButtonLook::Danger : ButtonLook::Primary);
+    setButtonLook(m_start, against ? ButtonLook::Plain : ButtonLook::Primary);
 }
 
 void PlanView::start()

@@ -9,6 +9,7 @@
 #include "app/bench/template_dialog.h"
 #include "app/bench/wash_edit.h"
 #include "app/dialogs/base_times_edit.h"
+#include "app/dialogs/known_times.h"
 #include "app/widgets/card.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
@@ -41,6 +42,10 @@ PlanView::PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock stead
     connect(m_tank, &TankEdit::changed, this, &PlanView::reckonNow);
     connect(m_temperature, &QuantityEdit::valueChanged, this, &PlanView::reckonNow);
     connect(m_base, &BaseTimesEdit::changed, this, &PlanView::reckonNow);
+    connect(m_base, &BaseTimesEdit::knownTaken, this, [this] {
+        if (const auto parts = partsOfDilution(m_base->chosen()->dilution))
+            m_parts->setValue(*parts);
+    });
     connect(m_parts, &QSpinBox::valueChanged, this, &PlanView::reckonNow);
     connect(m_oneShot, &QCheckBox::toggled, this, &PlanView::reckonNow);
     connect(m_tabular, &QCheckBox::toggled, this, &PlanView::reckonNow);
@@ -136,21 +141,26 @@ QWidget* PlanView::bottleSide()
 QWidget* PlanView::sheetSide()
 {
     auto* card = new Card(tr("Run sheet"));
-    auto* row = new QHBoxLayout;
-    row->setSpacing(6);
     m_template = new QComboBox;
     m_template->setAccessibleName(tr("Template of the run sheet"));
     m_template->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     auto* edit = new QPushButton(tr("Edit…"));
     edit->setAccessibleName(tr("Edit the template"));
     setButtonLook(edit, ButtonLook::Quiet);
-    row->addWidget(m_template, 1);
-    row->addWidget(edit);
-    card->body()->addLayout(row);
+    // One below the other: beside the button there is no room for a template's whole name.
+    card->body()->addWidget(m_template);
+    card->body()->addWidget(edit, 0, Qt::AlignLeft);
     m_wash = new WashEdit(m_host->wording());
     card->body()->addWidget(m_wash);
     m_list = new StepList;
-    card->body()->addWidget(new ColumnScroll(m_list), 1);
+    m_first = new QLabel;
+    m_first->setObjectName(QStringLiteral("firstToDo"));
+    m_first->setWordWrap(true);
+    m_first->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    setTone(m_first, Tone::Quiet);
+    card->body()->addWidget(m_first, 1);
+    m_steps = new ColumnScroll(m_list);
+    card->body()->addWidget(m_steps, 1);
     m_note = new QLabel;
     m_note->setWordWrap(true);
     setTone(m_note, Tone::Quiet);

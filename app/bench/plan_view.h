@@ -40,6 +40,8 @@ public:
     void refresh();
     /// A fresh plan; films of a split that are still to come, if there are any.
     void startAnew();
+    /// Where a plan begins: at the films.
+    [[nodiscard]] QWidget* firstForKeys() const;
     /// While a run is waiting to be taken up again no other can start.
     void setBlocked(bool blocked);
     /// Takes a bottle for its bath ("Run film" on the shelf).
@@ -62,6 +64,8 @@ private:
     void fillTemplates();
     void editTemplate();
     void fillBaseTimes();
+    void offerKnownTimes(const PlanWishes& wishes);
+    [[nodiscard]] QString firstToDo(const PlanWishes& wishes) const;
 
     RunHost* m_host;
     BenchMemory* m_memory;
@@ -87,6 +91,8 @@ private:
     QWidget* m_splitBox;
     QLabel* m_split;
     StepList* m_list;
+    QWidget* m_steps; ///< the list, to scroll
+    QLabel* m_first;  ///< in place of the list: what to do first
     QLabel* m_note;
     QLabel* m_problem;
     QPushButton* m_start;

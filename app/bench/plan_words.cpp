@@ -85,7 +85,8 @@ QString bottleFacts(const ledger::Judged& judged, const Wording& wording)
     const QString volume = volumeText(judged.batch.volume, wording);
     if (!judged.assessment.filmsLeft)
         return volume;
-    return Words::tr("%1, %2 left").arg(volume, filmsText(*judged.assessment.filmsLeft, wording));
+    return Words::tr("%1, %2 left")
+        .arg(volume, filmsLeftText(*judged.assessment.filmsLeft, wording));
 }
 
 QString candidateText(const ledger::Candidate& candidate, const Reckoning& so,
@@ -117,7 +118,7 @@ QString problemText(const ledger::PlanProblem& problem, const Reckoning& so, con
                  volumeText(Millilitres(problem.number), wording));
     case PlanProblemCode::CapacityShort:
         return Words::tr("%1 has %2 left; this load is %3.")
-            .arg(bottle, filmsText(Films(problem.limit), wording),
+            .arg(bottle, filmsLeftText(Films(problem.limit), wording),
                  filmsText(Films(problem.number), wording));
     case PlanProblemCode::Tank:
         return tankText(*problem.finding, wording);

@@ -33,6 +33,8 @@ public:
     virtual Result<void> record(const std::string& batch, const ledger::Happening& what) = 0;
     [[nodiscard]] virtual chemistry::Instant now() const = 0;
     [[nodiscard]] virtual Wording wording() const = 0;
+    /// For the notebook's times; null while no book is open.
+    [[nodiscard]] virtual const formulary::Formulary* formulary() const = 0;
     /// The film maker's figures last used with a solution.
     [[nodiscard]] virtual std::vector<chemistry::TimeAtTemperature>
     baseTimes(const std::string& solution) const = 0;
@@ -61,6 +63,10 @@ public:
     [[nodiscard]] chemistry::Instant now() const override { return m_book->now(); }
     [[nodiscard]] Wording wording() const override { return m_wording; }
     [[nodiscard]] QString runFile() const override { return m_runFile; }
+    [[nodiscard]] const formulary::Formulary* formulary() const override
+    {
+        return &m_book->formulary();
+    }
 
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
     baseTimes(const std::string& solution) const override;

@@ -36,6 +36,11 @@ Result<void> SessionHost::record(const std::string& batch, const ledger::Happeni
     });
 }
 
+const formulary::Formulary* SessionHost::formulary() const
+{
+    return m_session->isOpen() ? &m_session->formulary() : nullptr;
+}
+
 std::vector<chemistry::TimeAtTemperature> SessionHost::baseTimes(const std::string& solution) const
 {
     return m_preferences->baseTimes(solution);

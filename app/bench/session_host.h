@@ -26,6 +26,7 @@ public:
     Result<void> record(const std::string& batch, const ledger::Happening& what) override;
     [[nodiscard]] chemistry::Instant now() const override { return m_session->now(); }
     [[nodiscard]] Wording wording() const override { return m_preferences->wording(); }
+    [[nodiscard]] const formulary::Formulary* formulary() const override;
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
     baseTimes(const std::string& solution) const override;
     void setBaseTimes(const std::string& solution,

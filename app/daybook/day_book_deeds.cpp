@@ -38,11 +38,32 @@ void DayBookPage::takeBack()
     const store::DayEntry* entry = chosen();
     if (!entry || !m_session.isOpen())
         return;
+    if (entry->mark)
+        return takeMarkBack(store::DayEntry(*entry));
     const DayLine line = dayLine(*entry, m_session.formulary(), m_wording);
     auto* dialog = new TakeBackDialog(context(), line.title, takingBack(*entry, m_session.book()),
                                       entry->taken.has_value(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
+}
+
+// A mark does nothing to a bottle: there are no consequences to show, only a reason to ask for.
+void DayBookPage::takeMarkBack(const store::DayEntry& entry)
+{
+    const QString title = entry.taken ? tr("Bring the mark back") : tr("Take the mark back");
+    const auto why = prompts().askText(this, title,
+                                       entry.taken ? tr("Why does it stand again?")
+                                                   : tr("Why? It stays in the book, struck out."));
+    if (!why)
+        return;
+    ledger::FilmMark back = *entry.mark;
+    if (entry.taken)
+        back.id = entry.taken->voiding;
+    const auto done = m_session.doing([&](ledger::Book& book) {
+        return book.takeMarksBack({back}, why->trimmed().toStdString());
+    });
+    if (!done)
+        fail(title, done.error());
 }
 
 void DayBookPage::exportShown()

@@ -125,6 +125,9 @@ void DayBookPage::connectAll()
             &DayBookPage::showChosen);
     connect(m_detail, &DayDetail::takeBackRequested, this, &DayBookPage::takeBack);
     connect(m_detail, &DayDetail::bottleRequested, this, &DayBookPage::showBottle);
+    connect(m_detail, &DayDetail::filmRequested, this, &DayBookPage::filmRequested);
+    connect(m_detail, &DayDetail::shelfRequested, this, &DayBookPage::shelfRequested);
+    connect(m_detail, &DayDetail::filmsRequested, this, &DayBookPage::filmsRequested);
     connect(&m_session, &Session::opened, this, &DayBookPage::bookOpened);
     connect(&m_session, &Session::closing, this, &DayBookPage::bookClosing);
     connect(&m_session, &Session::changed, this, &DayBookPage::refresh);
@@ -158,6 +161,8 @@ void DayBookPage::bookClosing()
     m_pages->setBook({});
     m_slow->setBook({});
 }
+
+QWidget* DayBookPage::firstForKeys() const { return m_list; }
 
 void DayBookPage::showEvent(QShowEvent* event)
 {

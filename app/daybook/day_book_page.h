@@ -43,6 +43,8 @@ public:
 
     [[nodiscard]] DayFilterBar* filterBar() const { return m_filter; }
     [[nodiscard]] QListView* list() const { return m_list; }
+    /// What the keys are for when the page is opened.
+    [[nodiscard]] QWidget* firstForKeys() const;
     [[nodiscard]] DayModel* model() const { return m_model; }
     [[nodiscard]] StatisticsPage* statisticsPage() const { return m_statistics; }
     /// The chosen entry; null for none.
@@ -51,10 +53,16 @@ public:
     // What the buttons do; each opens its dialog or asks for its file.
     void addEntry();
     void takeBack();
+    void takeMarkBack(const store::DayEntry& entry);
     void exportShown();
     void printShown();
 
 signals:
+    /// Show the card of a film; show a bottle on the shelf.
+    void filmRequested(const QString& id);
+    void shelfRequested(const QString& id, const QString& name);
+    /// Show all films that went through a bottle.
+    void filmsRequested(const QString& id, const QString& name);
     /// The book is empty and the user wants to begin.
     void mixRequested();
     /// A file was written: rows. For tests and whoever tells of it.

@@ -44,6 +44,17 @@ QLabel* DayDetail::addText(const QString& text)
     return label;
 }
 
+QPushButton* DayDetail::addLink(const QString& text, const QString& spoken)
+{
+    auto* link = new QPushButton(text, m_content);
+    setButtonLook(link, ButtonLook::Quiet);
+    link->setAccessibleName(spoken);
+    link->setToolTip(spoken);
+    // As wide as there is room for; a long name is cut by the card, and told whole by the tip.
+    link->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    return link;
+}
+
 void DayDetail::setFacts(const DayFacts& facts)
 {
     clear();
@@ -55,20 +66,36 @@ void DayDetail::setFacts(const DayFacts& facts)
         addText(facts.detail);
     if (!facts.person.isEmpty())
         setTone(addText(facts.person), Tone::Quiet);
-    for (const QString& film : facts.films)
-        addText(film);
+    for (const DayFilm& film : facts.films) {
+        auto* link = addLink(film.text, tr("Card of the film %1").arg(film.text));
+        connect(link, &QPushButton::clicked, this, [this, film] { emit filmRequested(film.id); });
+        m_column->addWidget(link, 0, Qt::AlignLeft);
+        if (!film.marks.isEmpty())
+            setTone(addText(film.marks), Tone::Near);
+    }
     if (!facts.bottles.empty()) {
         m_column->addSpacing(Space::kTight);
         setTone(addText(facts.bottles.size() > 1 ? tr("Went through") : tr("Bottle")), Tone::Quiet);
     }
     for (const DayBottle& bottle : facts.bottles) {
-        auto* link = new QPushButton(bottle.name, m_content);
-        setButtonLook(link, ButtonLook::Quiet);
-        link->setAccessibleName(tr("Everything that happened to %1").arg(bottle.name));
-        link->setToolTip(link->accessibleName());
+        auto* link = addLink(bottle.name, tr("Everything that happened to %1").arg(bottle.name));
         connect(link, &QPushButton::clicked, this,
                 [this, bottle] { emit bottleRequested(bottle.id, bottle.name); });
-        m_column->addWidget(link, 0, Qt::AlignLeft);
+        auto* row = new QHBoxLayout;
+        row->setSpacing(Space::kTight);
+        row->addWidget(link);
+        if (bottle.onShelf) {
+            auto* shelf = addLink(tr("On the shelf"), tr("%1 on the shelf").arg(bottle.name));
+            connect(shelf, &QPushButton::clicked, this,
+                    [this, bottle] { emit shelfRequested(bottle.id, bottle.name); });
+            row->addWidget(shelf);
+        }
+        auto* films = addLink(tr("Films"), tr("Films through %1").arg(bottle.name));
+        connect(films, &QPushButton::clicked, this,
+                [this, bottle] { emit filmsRequested(bottle.id, bottle.name); });
+        row->addWidget(films);
+        row->addStretch(1);
+        m_column->addLayout(row);
         if (!bottle.then.isEmpty())
             setTone(addText(bottle.then), Tone::Quiet);
     }

@@ -16,7 +16,15 @@ namespace ullage::app
 struct DayBottle {
     QString id;
     QString name;
-    QString then; ///< "7 films before, time × 1.32"; may be empty
+    QString then;         ///< "7 films before, time × 1.32"; may be empty
+    bool onShelf = false; ///< still in use
+};
+
+/// A film of a run, or the one that a mark is on.
+struct DayFilm {
+    QString id;
+    QString text;  ///< "Harbour 400 · 120 · EI 400"
+    QString marks; ///< "thin: by half"; empty unless it is marked
 };
 
 /// All of the chosen entry, worded.
@@ -25,7 +33,7 @@ struct DayFacts {
     QString title;
     QString detail;
     QString taken; ///< "taken back on … by …: why"; empty unless it was
-    QStringList films;
+    std::vector<DayFilm> films;
     std::vector<DayBottle> bottles;
     std::vector<FactorRow> times; ///< a run's steps, planned and real
     QString person;               ///< "by Ada"; empty if nobody is named
@@ -45,12 +53,16 @@ public:
 
 signals:
     void takeBackRequested();
+    void filmRequested(const QString& id);
+    void shelfRequested(const QString& id, const QString& name);
+    void filmsRequested(const QString& id, const QString& name);
     /// Show all that happened to this bottle.
     void bottleRequested(const QString& id, const QString& name);
 
 private:
     void clear();
     QLabel* addText(const QString& text);
+    QPushButton* addLink(const QString& text, const QString& spoken);
 
     QScrollArea* m_scroll;
     QWidget* m_content = nullptr;

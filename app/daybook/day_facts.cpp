@@ -2,7 +2,7 @@
 
 #include "app/daybook/day_words.h"
 #include "app/words/event_words.h"
-#include "app/words/formulary_words.h"
+#include "app/words/film_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "core/ledger/run_times.h"
@@ -10,7 +10,6 @@
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <map>
 
 namespace ullage::app
 {
@@ -83,25 +82,6 @@ std::optional<TakingBack> voidingOfTimes(const store::DayEntry& entry, Book& boo
     return std::nullopt;
 }
 
-QString stepName(const std::string& kind)
-{
-    static const std::map<std::string_view, const char*> names{
-        {"pre-wet", QT_TRANSLATE_NOOP("DayFacts", "Pre-wet")},
-        {"develop", QT_TRANSLATE_NOOP("DayFacts", "Develop")},
-        {"pour-back", QT_TRANSLATE_NOOP("DayFacts", "Pour back")},
-        {"water-stop", QT_TRANSLATE_NOOP("DayFacts", "Water stop")},
-        {"acid-stop", QT_TRANSLATE_NOOP("DayFacts", "Acid stop")},
-        {"fix", QT_TRANSLATE_NOOP("DayFacts", "Fix")},
-        {"rinse", QT_TRANSLATE_NOOP("DayFacts", "Rinse")},
-        {"wash-aid", QT_TRANSLATE_NOOP("DayFacts", "Wash aid")},
-        {"wash", QT_TRANSLATE_NOOP("DayFacts", "Wash")},
-        {"fill-and-dump", QT_TRANSLATE_NOOP("DayFacts", "Wash by filling")},
-        {"wetting-agent", QT_TRANSLATE_NOOP("DayFacts", "Wetting agent")},
-    };
-    const auto found = names.find(kind);
-    return found == names.end() ? utf8(kind) : Words::tr(found->second);
-}
-
 // What the bottle had done when the film came, and its time.
 QString thenText(const std::string& event, const Batch& batch, const Wording& wording)
 {
@@ -125,8 +105,9 @@ QString thenText(const std::string& event, const Batch& batch, const Wording& wo
 DayBottle bottleThen(const std::string& event, const std::string& batch, const std::string& name,
                      const store::DayEntry& entry, Session& session, const Wording& wording)
 {
-    DayBottle bottle{utf8(batch), utf8(name), {}};
+    DayBottle bottle{utf8(batch), utf8(name), {}, false};
     // As of now: the other baths of a run may have come a little later than the first.
+    bottle.onShelf = session.bottle(utf8(batch)) != nullptr;
     if (const auto then = session.book().batch(batch, std::max(session.now(), entry.event.at))) {
         bottle.then = thenText(event, *then, wording);
         const QString solution = utf8(then->solution->name);
@@ -138,19 +119,14 @@ DayBottle bottleThen(const std::string& event, const std::string& batch, const s
     return bottle;
 }
 
-QString filmLine(const FilmRecord& film, const QLocale& locale)
+DayFilm dayFilm(const FilmRecord& film, const std::vector<FilmMark>& marks, const Wording& wording)
 {
-    QStringList parts;
-    if (!film.name.empty())
-        parts << utf8(film.name);
-    if (!film.format.empty())
-        parts << filmFormatShort(film.format);
-    if (film.exposureIndex)
-        parts
-            << Words::tr("EI %1", "exposure index").arg(numberText(*film.exposureIndex, 1, locale));
-    if (!film.notes.empty())
-        parts << utf8(film.notes);
-    return parts.join(QStringLiteral(" · "));
+    DayFilm facts{utf8(film.id), filmText(film, wording.locale), {}};
+    QStringList faults;
+    for (const FilmMark& mark : marks)
+        faults << filmMarkText(mark);
+    facts.marks = faults.join(QStringLiteral("; "));
+    return facts;
 }
 
 QString takenText(const store::DayEntry& entry, chemistry::Instant now, const Wording& wording)
@@ -176,14 +152,16 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
     facts.title = line.title;
     facts.detail = line.detail;
     if (const auto* note = std::get_if<Noted>(&entry.event.what))
-        facts.detail = utf8(note->text); // with its line breaks
+        facts.detail = entry.mark ? utf8(entry.mark->note) : noteText(note->text); // line breaks
     facts.bringBack = entry.taken.has_value();
     if (entry.taken)
         facts.taken = takenText(entry, session.now(), wording);
     if (!entry.event.by.empty())
         facts.person = Words::tr("by %1", "person").arg(utf8(entry.event.by));
-    for (const FilmRecord& film : entry.films)
-        facts.films << filmLine(film, wording.locale);
+    for (std::size_t i = 0; i < entry.films.size(); ++i)
+        facts.films.push_back(
+            dayFilm(entry.films[i],
+                    i < entry.marks.size() ? entry.marks[i] : std::vector<FilmMark>(), wording));
     for (const store::DayBath& bath : entry.baths)
         facts.bottles.push_back(
             bottleThen(bath.event, bath.batch, bath.name, entry, session, wording));
@@ -192,7 +170,7 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
             bottleThen(entry.event.id, entry.event.batch, entry.name, entry, session, wording));
     if (const auto note = timesNoteOf(entry, session.book())) {
         for (const StepDone& step : note->times.steps)
-            facts.times.push_back({stepName(step.kind),
+            facts.times.push_back({stepCodeName(step.kind),
                                    Words::tr("%1 → %2", "planned and real time")
                                        .arg(timeText(step.planned), timeText(step.real)),
                                    false});

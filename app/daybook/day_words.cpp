@@ -1,6 +1,7 @@
 #include "app/daybook/day_words.h"
 
 #include "app/words/event_words.h"
+#include "app/words/film_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 
@@ -42,10 +43,31 @@ DayLine runLine(const store::DayEntry& entry, const Processed& run, const Wordin
         parts << Words::tr("one-shot");
     else if (run.lost.value() > 0)
         parts << Words::tr("%1 lost").arg(volumeText(run.lost, wording));
-    for (const FilmRecord& film : entry.films) {
-        if (!film.name.empty())
-            parts << utf8(film.name);
+    for (std::size_t i = 0; i < entry.films.size(); ++i) {
+        const FilmRecord& film = entry.films[i];
+        QStringList faults;
+        for (const FilmMark& mark : entry.marks[i])
+            faults << filmFaultName(*mark.fault);
+        const QString name = film.name.empty() ? Words::tr("a film") : utf8(film.name);
+        if (!faults.isEmpty())
+            parts << Words::tr("%1 (%2)", "film, what is wrong with it")
+                         .arg(name, faults.join(QStringLiteral(", ")));
+        else if (!film.name.empty())
+            parts << name;
     }
+    line.detail = parts.join(dot());
+    return line;
+}
+
+DayLine markLine(const store::DayEntry& entry, const Wording& wording)
+{
+    DayLine line;
+    line.title = Words::tr("Film marked %1").arg(filmFaultName(*entry.mark->fault));
+    QStringList parts;
+    for (const FilmRecord& film : entry.films)
+        parts << filmText(film, wording.locale);
+    if (!entry.mark->note.empty())
+        parts << utf8(entry.mark->note);
     line.detail = parts.join(dot());
     return line;
 }
@@ -87,7 +109,7 @@ std::vector<std::string> kindsOf(DayGroup group)
     case DayGroup::Notes:
         break;
     }
-    return {"noted"};
+    return {"noted", "film-mark"};
 }
 
 DayGroup groupOf(const Event& event)
@@ -106,7 +128,9 @@ DayLine dayLine(const store::DayEntry& entry, const formulary::Formulary& formul
 {
     const Event& event = entry.event;
     DayLine line;
-    if (const auto* run = std::get_if<Processed>(&event.what)) {
+    if (entry.mark) {
+        line = markLine(entry, wording);
+    } else if (const auto* run = std::get_if<Processed>(&event.what)) {
         line = runLine(entry, *run, wording);
     } else {
         const QString kind = eventKindName(event);
@@ -167,6 +191,8 @@ void addMeanings(store::DayFilter& filter, const formulary::Formulary& formulary
         (one(Event{{}, {}, {}, std::variant_alternative_t<kind, Happening>{}, {}}), ...);
     };
     ask(std::make_index_sequence<std::variant_size_v<Happening>>());
+    if (means(Words::tr("Film marked %1").arg(QString())))
+        filter.textKinds.emplace_back("film-mark");
     for (const auto& solution : formulary.solutions()) {
         if (means(utf8(solution->name)))
             filter.textSolutions.push_back(solution->id);

@@ -21,6 +21,9 @@ BaseTimesEdit::BaseTimesEdit(const Wording& wording, QWidget* parent)
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(Space::kSmall);
     m_choice->setAccessibleName(tr("Times from the notebook"));
+    // Long names must not widen the form; the list itself is as wide as they are.
+    m_choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_choice->setMinimumContentsLength(12);
     m_choice->hide();
     connect(m_choice, &QComboBox::activated, this, &BaseTimesEdit::take);
     connect(this, &BaseTimesEdit::changed, this, &BaseTimesEdit::showChosen);
@@ -99,8 +102,10 @@ const BaseTimesEdit::Known* BaseTimesEdit::chosen() const
 
 void BaseTimesEdit::take(int choice)
 {
-    if (choice > 0)
-        setPairs(m_known[static_cast<std::size_t>(choice - 1)].pairs);
+    if (choice <= 0)
+        return;
+    setPairs(m_known[static_cast<std::size_t>(choice - 1)].pairs);
+    emit knownTaken();
 }
 
 // Two films can have the same times: the one that was picked stays picked.

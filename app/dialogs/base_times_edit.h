@@ -25,6 +25,7 @@ public:
         QString name;   ///< "Quay 400 · EI 800 · 1+1"
         QString source; ///< where they are from; may be empty
         std::vector<chemistry::TimeAtTemperature> pairs;
+        QString dilution; ///< as the notebook has it; may be empty
     };
 
     explicit BaseTimesEdit(const Wording& wording, QWidget* parent = nullptr);
@@ -33,6 +34,7 @@ public:
     /// Offers these above the rows; none hides the choice. What stands in the rows stays, and if it
     /// is what one of them says, that one is shown as chosen.
     void setKnown(std::vector<Known> known);
+    [[nodiscard]] const std::vector<Known>& known() const { return m_known; }
     /// The one chosen; null once something else is typed.
     [[nodiscard]] const Known* chosen() const;
 
@@ -45,6 +47,8 @@ public:
 
 signals:
     void changed();
+    /// One of the known times was picked; its pairs stand in the rows.
+    void knownTaken();
 
 private:
     struct Row {

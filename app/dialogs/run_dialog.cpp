@@ -3,6 +3,7 @@
 #include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/film_rows.h"
+#include "app/dialogs/known_times.h"
 #include "app/dialogs/top_up_offers.h"
 #include "app/widgets/card.h"
 #include "app/widgets/figures.h"
@@ -110,27 +111,7 @@ void RunDialog::developerChanged()
         return;
     m_developer = solution;
     m_times->setPairs(preferences().baseTimes(solution));
-    m_times->setKnown(knownTimes());
-}
-
-// What the notebook holds for the developer, or for one that it replaced or that replaced it.
-std::vector<BaseTimesEdit::Known> RunDialog::knownTimes() const
-{
-    std::vector<BaseTimesEdit::Known> known;
-    const formulary::Formulary& formulary = session().formulary();
-    const auto family = formulary.family(m_developer);
-    for (const auto& figure : formulary.notebook().current()) {
-        if (std::find(family.begin(), family.end(), figure->developer) == family.end())
-            continue;
-        QStringList name{QString::fromStdString(figure->film)};
-        if (figure->exposureIndex)
-            name << tr("EI %1").arg(numberText(*figure->exposureIndex, 1, wording().locale));
-        if (!figure->dilution.empty())
-            name << QString::fromStdString(figure->dilution);
-        known.push_back({name.join(QStringLiteral(" · ")), QString::fromStdString(figure->source),
-                         figure->times});
-    }
-    return known;
+    m_times->setKnown(knownTimes(session().formulary(), solution, {}, wording()));
 }
 
 QString RunDialog::timeShown() const { return m_time->text(); }

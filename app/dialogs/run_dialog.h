@@ -39,7 +39,6 @@ private:
     void buildSide();
     void developerChanged();
     void refresh();
-    [[nodiscard]] std::vector<BaseTimesEdit::Known> knownTimes() const;
     [[nodiscard]] NextFilm developing() const;
     void addBottleWarnings(QStringList& warnings) const;
     [[nodiscard]] QString fixing() const;

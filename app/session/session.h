@@ -8,7 +8,7 @@
 #include <QObject>
 
 #include "core/ledger/book.h"
-#include "core/store/sql_store.h"
+#include "core/store/film_reader.h"
 
 #include <QString>
 #include <QStringList>
@@ -74,6 +74,11 @@ public:
     const std::vector<ledger::StripReading>& strips(const std::string& solution);
     /// Batches that were in use then, in order of mixing; a failure is told by failed().
     std::vector<ledger::BatchState> standingAt(chemistry::Instant at);
+
+    /// Films of the open book and what they went through; of use until the book is let go.
+    [[nodiscard]] store::FilmReader films() { return {*m_store, m_book->formulary()}; }
+    /// How many entries the book has had so far: tells whether anything is new. 0 if unknown.
+    [[nodiscard]] std::int64_t entries() { return m_store->lastEntry().value_or(0); }
 
     /// Does something with the Book and tells everyone if it succeeded.
     template <class Deed>

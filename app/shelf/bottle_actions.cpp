@@ -20,6 +20,7 @@ BottleActions::BottleActions(QObject* parent) : QObject(parent)
     action(BottleAction::TopUp)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_U));
     action(BottleAction::Test)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_T));
     action(BottleAction::Note)->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
+    action(BottleAction::Films)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_L));
     action(BottleAction::History)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_H));
     action(BottleAction::Discard)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_D));
     retranslate();
@@ -44,7 +45,7 @@ void BottleActions::fill(QMenu& menu) const
     for (int i = 0; i < kBottleActions; ++i) {
         const auto which = static_cast<BottleAction>(i);
         if (which == BottleAction::TopUp || which == BottleAction::Test ||
-            which == BottleAction::Opened || which == BottleAction::History ||
+            which == BottleAction::Opened || which == BottleAction::Films ||
             which == BottleAction::Discard)
             menu.addSeparator();
         menu.addAction(action(which));
@@ -65,6 +66,7 @@ void BottleActions::retranslate()
     action(BottleAction::Opened)->setText(tr("O&pened…"));
     action(BottleAction::StoodOpen)->setText(tr("&Stood open…"));
     action(BottleAction::StoredAt)->setText(tr("Stored &at…"));
+    action(BottleAction::Films)->setText(tr("&Films…"));
     action(BottleAction::History)->setText(tr("&History…"));
     action(BottleAction::Discard)->setText(tr("&Discard…"));
 }

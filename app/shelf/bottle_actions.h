@@ -27,10 +27,11 @@ enum class BottleAction {
     Opened,
     StoodOpen,
     StoredAt,
+    Films, ///< all that went through it
     History,
     Discard
 };
-inline constexpr int kBottleActions = 14;
+inline constexpr int kBottleActions = 15;
 
 class BottleActions : public QObject
 {

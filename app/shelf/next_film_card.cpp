@@ -87,7 +87,8 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     for (const BottleAction which :
          {BottleAction::Bench, BottleAction::DrawOff, BottleAction::Move, BottleAction::Dissolved,
           BottleAction::Contaminated, BottleAction::Note, BottleAction::Opened,
-          BottleAction::StoodOpen, BottleAction::StoredAt, BottleAction::History})
+          BottleAction::StoodOpen, BottleAction::StoredAt, BottleAction::Films,
+          BottleAction::History})
         menu->addAction(m_actions->action(which));
     m_more->setMenu(menu);
     m_buttons->addWidget(m_more);

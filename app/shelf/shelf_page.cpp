@@ -140,6 +140,13 @@ ShelfPage::ShelfPage(QWidget* parent)
     auto* shelfRow = new QHBoxLayout(shelf);
     shelfRow->setContentsMargins(Space::kPage, 0, Space::kPage - 12, 0);
     shelfRow->addWidget(m_view);
+    m_films = new QPushButton(m_perFilm);
+    setButtonLook(m_films, ButtonLook::Quiet);
+    m_perFilm->body()->addWidget(m_films, 0, Qt::AlignLeft);
+    QAction* films = m_actions->action(BottleAction::Films);
+    connect(m_films, &QPushButton::clicked, films, &QAction::trigger);
+    connect(films, &QAction::changed, m_films,
+            [this, films] { m_films->setVisible(films->isEnabled()); });
     m_splitter->addWidget(shelf);
     m_splitter->addWidget(cards);
     m_splitter->setChildrenCollapsible(false);
@@ -231,6 +238,7 @@ void ShelfPage::retranslate()
            "the shelf shows how much is in it, what it has done, how long the next film takes and "
            "when it must go."));
     m_view->setAccessibleName(tr("Bottles in use"));
+    m_films->setText(tr("Films that went through it…"));
     m_actions->retranslate();
     setSelected(SelectedBottle(m_selected));
 }

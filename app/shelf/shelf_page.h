@@ -76,6 +76,7 @@ private:
     NextFilmCard* m_next;
     ChartCard* m_left;
     ChartCard* m_perFilm;
+    QPushButton* m_films;
 };
 
 } // namespace ullage::app

@@ -36,6 +36,7 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
     makeBench();
     makePages();
     makeDayBook();
+    makeFilms();
     connectWindow();
     connectSession();
     m_window.setUnits(m_wording.units);
@@ -258,6 +259,8 @@ void Controller::doWith(BottleAction action, const QString& batch)
         return open(new StoodOpenDialog(context, *bottle, &m_window));
     case BottleAction::StoredAt:
         return open(new StoredAtDialog(context, *bottle, &m_window));
+    case BottleAction::Films:
+        return showFilms(batch, QString::fromStdString(bottle->batch.name));
     case BottleAction::History:
         return open(new HistoryDialog(context, *bottle, &m_window));
     case BottleAction::Discard:

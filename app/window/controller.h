@@ -81,6 +81,15 @@ private:
     void makeDayBook();
     void askPerson();
 
+    // Films (controller_films.cpp).
+    void makeFilms();
+    void showFilms(const QString& batch, const QString& name);
+    void showFilm(const QString& film);
+    void compareFilms(const QString& film);
+    void showBottle(const QString& id, const QString& name);
+    template <class Dialog>
+    void openFilmDialog(Dialog* dialog);
+
     // Files (controller_files.cpp).
     void newBook();
     void chooseBook();
@@ -109,7 +118,8 @@ private:
     DayBookPage* m_dayBook = nullptr;
     std::optional<QDateTime> m_backedUp;
     std::optional<Error> m_backupError;
-    QString m_restored; ///< the book whose file a job is exchanging
+    std::vector<QPointer<QDialog>> m_filmDialogs; ///< open ones, each over the one before
+    QString m_restored;                           ///< the book whose file a job is exchanging
 };
 
 } // namespace ullage::app

@@ -12,7 +12,7 @@ void Controller::makeBench()
 {
     m_bench = new BenchPage(*m_benchHost, m_benchMemory, m_sounds,
                             {m_steady, [this] { return m_session.now(); }});
-    m_window.setPage(Page::Bench, m_bench);
+    m_window.setPage(Page::Bench, m_bench, [this] { return m_bench->firstForKeys(); });
     connect(m_bench, &BenchPage::fullViewChanged, &m_window, &MainWindow::setBare);
 }
 

@@ -11,7 +11,7 @@ void Controller::makeDayBook()
 {
     m_session.setPerson(m_preferences.person());
     m_dayBook = new DayBookPage(m_session, m_preferences);
-    m_window.setPage(Page::DayBook, m_dayBook);
+    m_window.setPage(Page::DayBook, m_dayBook, [this] { return m_dayBook->firstForKeys(); });
     connect(m_dayBook, &DayBookPage::mixRequested, this, &Controller::mix);
     connect(&m_window, &MainWindow::personRequested, this, &Controller::askPerson);
     connect(&m_window, &MainWindow::statisticsRequested, this, [this] {

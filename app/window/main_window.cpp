@@ -30,7 +30,13 @@ MainWindow::MainWindow(QWidget* parent)
         m_pages->addWidget(new PageToCome(page));
 
     connect(m_rail, &Rail::pageChosen, this, [this](Page page) {
+        // Opened for the first time with the keys on the page left: not the first button on the
+        // page, but what the page says the keys are for.
+        QWidget* next = m_pages->widget(static_cast<int>(page));
+        const bool first = !next->focusWidget() && m_pages->isAncestorOf(focusWidget());
         m_pages->setCurrentIndex(static_cast<int>(page));
+        if (const auto& keys = m_firstForKeys[static_cast<std::size_t>(page)]; first && keys)
+            keys()->setFocus();
         emit pageChosen(page);
     });
     connect(m_shelf, &ShelfPage::mixRequested, this, &MainWindow::mixRequested);
@@ -42,8 +48,9 @@ MainWindow::MainWindow(QWidget* parent)
     resize(1280, 800);
 }
 
-void MainWindow::setPage(Page page, QWidget* widget)
+void MainWindow::setPage(Page page, QWidget* widget, std::function<QWidget*()> firstForKeys)
 {
+    m_firstForKeys[static_cast<std::size_t>(page)] = std::move(firstForKeys);
     const int index = static_cast<int>(page);
     const bool shown = m_pages->currentIndex() == index;
     QWidget* before = m_pages->widget(index);

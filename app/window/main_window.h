@@ -10,6 +10,7 @@
 #include <QMainWindow>
 
 #include <array>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -34,8 +35,10 @@ public:
     explicit MainWindow(QWidget* parent = nullptr);
 
     [[nodiscard]] ShelfPage* shelf() const { return m_shelf; }
-    /// Puts a page in the place of what is there; the window owns it.
-    void setPage(Page page, QWidget* widget);
+    /// Puts a page in the place of what is there; the window owns it. `firstForKeys` tells which
+    /// of its fields the keys are for when the page is opened for the first time; without it, it
+    /// is the first in the order of Tab. Not a focus proxy: that would take the page out of it.
+    void setPage(Page page, QWidget* widget, std::function<QWidget*()> firstForKeys = {});
     void showPage(Page page);
     /// Shows a guide in the place of the pages until one of them is chosen or it is taken away; the
     /// window owns it. There is one at a time: another deletes the one before.
@@ -70,6 +73,7 @@ signals:
     void redoRequested();
     void personRequested();
     void statisticsRequested();
+    void compareFilmsRequested();
     void mixRequested();
     void enterRequested();
     void bottleActionRequested(ullage::app::BottleAction action, const QString& batch);
@@ -107,6 +111,7 @@ private:
     Rail* m_rail;
     QStackedWidget* m_pages;
     ShelfPage* m_shelf;
+    std::array<std::function<QWidget*()>, kPages> m_firstForKeys;
     QWidget* m_guide = nullptr;
     std::vector<Menu> m_menus;
     std::vector<Entry> m_entries;

@@ -117,6 +117,8 @@ void MainWindow::makeViewMenu()
     view->addSeparator();
     connect(addEntry(view, QT_TR_NOOP("&Statistics")), &QAction::triggered, this,
             &MainWindow::statisticsRequested);
+    connect(addEntry(view, QT_TR_NOOP("What went &wrong?…")), &QAction::triggered, this,
+            &MainWindow::compareFilmsRequested);
     QAction* full = addEntry(view, QT_TR_NOOP("F&ull screen"), QKeySequence(Qt::Key_F11));
     full->setCheckable(true);
     connect(full, &QAction::triggered, this, [this](bool on) {

@@ -35,6 +35,8 @@ const std::map<std::string_view, const char*>& names()
         {"dissolved", QT_TRANSLATE_NOOP("Actions", "marking %1 dissolved")},
         {"noted", QT_TRANSLATE_NOOP("Actions", "note on %1")},
         {"discarded", QT_TRANSLATE_NOOP("Actions", "discarding %1")},
+        {"mark-film", QT_TRANSLATE_NOOP("Actions", "marking film")},
+        {"unmark-film", QT_TRANSLATE_NOOP("Actions", "taking back a mark")},
         {"void", QT_TRANSLATE_NOOP("Actions", "taking back an entry")},
     };
     return table;

@@ -1,5 +1,6 @@
 #include "app/words/event_words.h"
 
+#include "app/words/film_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
 
@@ -115,7 +116,7 @@ struct EventLine {
         return with(Words::tr("Marked contaminated"), e.why);
     }
     QString operator()(const Dissolved&) const { return Words::tr("All dissolved"); }
-    QString operator()(const Noted& e) const { return utf8(e.text); }
+    QString operator()(const Noted& e) const { return noteText(e.text); }
     QString operator()(const Discarded& e) const { return with(Words::tr("Discarded"), e.how); }
     QString operator()(const Voided& e) const { return with(Words::tr("Taken back"), e.why); }
     QString operator()(const OpenedPacket&) const { return Words::tr("Packet opened"); }

@@ -73,6 +73,9 @@ public:
         case ReasonCode::HistoryUnknown:
             return Words::tr("Nobody knows what it has been through: test it before you trust it "
                              "with film.");
+        case ReasonCode::TestAsked:
+            return Words::tr("A test was asked for because negatives came out wrong: test it "
+                             "before you trust it with film.");
         case ReasonCode::CapacityNear:
             return Words::tr("It has done %1 a litre of the %2 it can do.")
                 .arg(films("wear"), number("capacity", 1));

@@ -85,6 +85,8 @@ ShelfLines reasonLines(const ledger::Reason& reason, const ledger::Batch& batch,
     }
     case ReasonCode::HistoryUnknown:
         return {Words::tr("history unknown"), filmsLine(batch, so, wording)};
+    case ReasonCode::TestAsked:
+        return {Words::tr("test asked for"), filmsLine(batch, so, wording)};
     case ReasonCode::StandingNear:
         return {filmsLine(batch, so, wording),
                 Words::tr("standing %1 used").arg(percent("standing"))};

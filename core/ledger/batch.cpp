@@ -1,6 +1,7 @@
 #include "core/ledger/batch.h"
 
 #include "core/chemistry/films.h"
+#include "core/ledger/test_asked.h"
 
 #include <algorithm>
 
@@ -157,6 +158,7 @@ struct Effects {
         batch.tests.push_back({batch.wear, e.time / chemistry::coldFactor(e.temperature)});
         batch.testMarks.push_back({event.at, batch.wear});
         batch.lastClearingTest = batch.testMarks.back();
+        batch.testAskedAt.reset();
     }
     void operator()(const StripTested& e) const
     {
@@ -169,8 +171,21 @@ struct Effects {
             batch.stripAt = event.at;
         }
         judge(e.passed);
+        batch.testAskedAt.reset();
     }
-    void operator()(const Looked& e) const { judge(e.passed); }
+    void operator()(const Looked& e) const
+    {
+        judge(e.passed);
+        if (e.passed) {
+            batch.testAskedAt.reset();
+        }
+    }
+    void operator()(const Noted& e) const
+    {
+        if (readTestAskedNote(e.text)) {
+            batch.testAskedAt = event.at;
+        }
+    }
     void operator()(const Contaminated&) const { batch.contaminated = true; }
     void operator()(const Dissolved&) const { batch.dissolved = true; }
     void operator()(const Discarded&) const { end(BatchEnd::Discarded); }

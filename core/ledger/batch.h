@@ -80,6 +80,8 @@ struct Batch {
     bool testFailed = false;
     bool dissolved = false;
     bool historyUnknown = false;
+    /// When a test was last asked for (test_asked.h), until one is made.
+    std::optional<chemistry::Instant> testAskedAt;
 
     BatchEnd end = BatchEnd::None;
     std::optional<chemistry::Instant> endedAt;

@@ -257,6 +257,8 @@ Result<void> Book::transact(Action action, const std::vector<Entry>& entries)
         for (Entry entry : entries) {
             if (auto* event = std::get_if<Event>(&entry.what)) {
                 event->by = m_person;
+            } else if (auto* mark = std::get_if<FilmMark>(&entry.what)) {
+                mark->by = m_person;
             }
             if (auto fine = enter(entry, id); !fine) {
                 return fine;

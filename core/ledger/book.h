@@ -53,8 +53,9 @@ struct FilmRun {
     Load load;
     std::vector<Bath> baths;       ///< at least one, no batch twice
     std::vector<FilmRecord> films; ///< ids and run are filled in
-    std::vector<StepDone> times;   ///< kept as a note on the first bath (run_times.h), or empty
-    std::vector<RunTopUp> topUps;  ///< of baths of this run, right after it
+    /// Kept as a note on the first bath if there are steps (run_times.h); its run is filled in.
+    RunTimes times;
+    std::vector<RunTopUp> topUps; ///< of baths of this run, right after it
 };
 
 class Book
@@ -99,6 +100,11 @@ public:
     Result<void> voidEvent(const std::string& event, const std::string& why);
     /// Takes several back at once, in the order given: all of them or none.
     Result<void> voidEvents(const std::vector<std::string>& events, const std::string& why);
+    /// Says what is wrong with these films, each in a mark of its own; all of them or none.
+    Result<void> markFilms(const std::vector<std::string>& films, FilmFault fault,
+                           const std::string& note);
+    /// Takes marks back, or takes such a taking back; all of them or none.
+    Result<void> takeMarksBack(const std::vector<FilmMark>& marks, const std::string& why);
     Result<void> add(const formulary::Solution& solution);
     Result<void> add(const formulary::Vessel& vessel);
     Result<void> add(const formulary::DevelopmentFigure& figure);
@@ -135,6 +141,8 @@ public:
         int m_added = 0;
         std::vector<std::pair<std::string, std::string>>
             m_filmRuns; ///< film → run, checked at the end
+        std::vector<std::pair<std::string, std::string>>
+            m_markFilms; ///< mark → film, checked at the end
         std::string m_culprit;
         bool m_open = true;
     };
@@ -159,6 +167,8 @@ private:
     Result<void> enterEvent(Event& event);
     Result<void> enterFigure(const formulary::DevelopmentFigure& figure);
     Result<void> enterVoid(Event& event);
+    Result<void> enterMark(const FilmMark& mark);
+    Result<void> notLater(chemistry::Instant at) const;
     Result<void> unlessDeferred(Result<void> fine, const std::string& batch);
     Result<void> settle(Kept& kept, const std::string& batch, std::string& culprit);
     Result<void> checkReferences(const Event& event);

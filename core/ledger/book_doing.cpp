@@ -81,8 +81,10 @@ Result<std::string> Book::process(const FilmRun& run, Instant at)
         const ToppedUp topped{topUp.volume, topUp.from};
         entries.push_back({eventOf(m_newId(), topUp.batch, {at, topUp.airLeft}, topped), {}});
     }
-    if (!run.times.empty()) {
-        const Noted note{timesNote({id, run.times})};
+    if (!run.times.steps.empty()) {
+        RunTimes times = run.times;
+        times.run = id;
+        const Noted note{timesNote(times)};
         entries.push_back({eventOf(m_newId(), run.baths.front().batch, {at, {}}, note), {}});
     }
     for (FilmRecord film : run.films) {
@@ -146,6 +148,39 @@ Result<void> Book::voidEvents(const std::vector<std::string>& events, const std:
     return transact({.what = "void"}, entries);
 }
 
+Result<void> Book::markFilms(const std::vector<std::string>& films, FilmFault fault,
+                             const std::string& note)
+{
+    std::vector<Entry> entries;
+    for (const std::string& film : films) {
+        entries.push_back(
+            {FilmMark{.id = m_newId(), .film = film, .at = m_clock(), .fault = fault, .note = note},
+             {}});
+    }
+    if (entries.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "film"});
+    }
+    return transact({.what = "mark-film"}, entries);
+}
+
+Result<void> Book::takeMarksBack(const std::vector<FilmMark>& marks, const std::string& why)
+{
+    std::vector<Entry> entries;
+    for (const FilmMark& mark : marks) {
+        entries.push_back({FilmMark{.id = m_newId(),
+                                    .film = mark.film,
+                                    .at = m_clock(),
+                                    .fault = {},
+                                    .takesBack = mark.id,
+                                    .note = why},
+                           {}});
+    }
+    if (entries.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "takes_back"});
+    }
+    return transact({.what = "unmark-film"}, entries);
+}
+
 Result<void> Book::addNew(const Entry& entry)
 {
     const auto known = m_store->sameContent(entry);
@@ -206,7 +241,20 @@ Result<void> Book::invert(const Action& action, ActionMode mode)
     if (!events) {
         return tl::unexpected(events.error());
     }
+    const auto marks = m_store->marksOfAction(action.id);
+    if (!marks) {
+        return tl::unexpected(marks.error());
+    }
     std::vector<Entry> entries;
+    for (auto mark = marks->rbegin(); mark != marks->rend(); ++mark) {
+        entries.push_back({FilmMark{.id = m_newId(),
+                                    .film = mark->film,
+                                    .at = m_clock(),
+                                    .fault = {},
+                                    .takesBack = mark->id,
+                                    .note = kUndoneReason},
+                           {}});
+    }
     for (auto event = events->rbegin(); event != events->rend(); ++event) {
         const Voided taken{event->id, kUndoneReason};
         entries.push_back({eventOf(m_newId(), event->batch, {m_clock(), {}}, taken), {}});

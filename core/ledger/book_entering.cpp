@@ -35,6 +35,8 @@ Result<void> Book::enter(const Entry& entry, std::int64_t action)
         fine = check(*chemical);
     } else if (const auto* figure = std::get_if<formulary::DevelopmentFigure>(&entry.what)) {
         fine = enterFigure(*figure);
+    } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
+        fine = enterMark(*mark);
     }
     if (!fine) {
         return fine;
@@ -58,18 +60,62 @@ Result<void> Book::enterFigure(const formulary::DevelopmentFigure& figure)
     return {};
 }
 
+Result<void> Book::notLater(chemistry::Instant at) const
+{
+    const auto ahead = chemistry::daysBetween(m_clock(), at);
+    if (ahead <= chemistry::Days(1)) {
+        return {};
+    }
+    return refuse({.code = ErrorCode::InFuture,
+                   .field = "at",
+                   .number = ahead.value(),
+                   .high = 1,
+                   .unit = "days"});
+}
+
+// In an import the film may be a line still to come; what is taken back stands before.
+Result<void> Book::enterMark(const FilmMark& mark)
+{
+    if (auto fine = check(mark).and_then([&] { return notLater(mark.at); }); !fine) {
+        return fine;
+    }
+    if (!m_deferred) {
+        const auto film = m_store->film(mark.film);
+        if (!film) {
+            return tl::unexpected(film.error());
+        }
+        if (!*film) {
+            return refuse({.code = ErrorCode::UnknownId, .field = "film", .text = mark.film});
+        }
+    }
+    if (mark.takesBack.empty()) {
+        return {};
+    }
+    const auto entered = m_store->marksOf(mark.film);
+    if (!entered) {
+        return tl::unexpected(entered.error());
+    }
+    const bool known = std::any_of(entered->begin(), entered->end(), [&](const FilmMark& other) {
+        return other.id == mark.takesBack;
+    });
+    if (!known) {
+        return refuse(
+            {.code = ErrorCode::UnknownId, .field = "takes_back", .text = mark.takesBack});
+    }
+    if (takenBack(*entered).contains(mark.takesBack)) {
+        return refuse(
+            {.code = ErrorCode::AlreadyVoided, .field = "takes_back", .text = mark.takesBack});
+    }
+    return {};
+}
+
 Result<void> Book::enterEvent(Event& event)
 {
     if (auto fine = checkFields(event); !fine) {
         return fine;
     }
-    const auto ahead = chemistry::daysBetween(m_clock(), event.at);
-    if (ahead > chemistry::Days(1)) {
-        return refuse({.code = ErrorCode::InFuture,
-                       .field = "at",
-                       .number = ahead.value(),
-                       .high = 1,
-                       .unit = "days"});
+    if (auto fine = notLater(event.at); !fine) {
+        return fine;
     }
     if (std::holds_alternative<Voided>(event.what)) {
         return enterVoid(event);

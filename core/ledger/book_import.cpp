@@ -43,6 +43,8 @@ Result<void> Book::Import::add(const Entry& entry)
     }
     if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
         m_filmRuns.push_back({film->id, film->run});
+    } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
+        m_markFilms.push_back({mark->id, mark->film});
     }
     if (auto fine = m_book->enter(entry, m_action); !fine) {
         return fine;
@@ -51,8 +53,8 @@ Result<void> Book::Import::add(const Entry& entry)
     return {};
 }
 
-// What no line by itself can show: a film may stand before its run, a top-up before its source, an
-// event before the one that makes it possible.
+// What no line by itself can show: a film may stand before its run, a mark before its film, a
+// top-up before its source, an event before the one that makes it possible.
 Result<void> Book::Import::checkWhole()
 {
     for (const auto& [film, run] : m_filmRuns) {
@@ -64,6 +66,17 @@ Result<void> Book::Import::checkWhole()
             m_culprit = film;
             return refuse(
                 {.code = ErrorCode::UnknownId, .field = "run", .text = run, .subject = film});
+        }
+    }
+    for (const auto& [mark, film] : m_markFilms) {
+        const auto known = m_book->m_store->film(film);
+        if (!known) {
+            return tl::unexpected(known.error());
+        }
+        if (!*known) {
+            m_culprit = mark;
+            return refuse(
+                {.code = ErrorCode::UnknownId, .field = "film", .text = film, .subject = mark});
         }
     }
     for (const std::string& id : m_book->m_deferred->batches) {

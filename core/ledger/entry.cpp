@@ -28,8 +28,9 @@ const std::string& Entry::id() const
 
 std::string_view Entry::type() const
 {
-    static constexpr std::array<std::string_view, 7> kTypes{
-        "solution", "vessel", "film", "packet", "chemical", "event", "development-time"};
+    static constexpr std::array<std::string_view, 8> kTypes{"solution",         "vessel",   "film",
+                                                            "packet",           "chemical", "event",
+                                                            "development-time", "film-mark"};
     return kTypes[what.index()];
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/formulary/formulary.h"
 #include "core/ledger/event.h"
+#include "core/ledger/film_mark.h"
 
 #include <optional>
 #include <string>
@@ -44,14 +45,15 @@ struct Chemical {
 
 struct Entry {
     std::variant<formulary::Solution, formulary::Vessel, FilmRecord, Packet, Chemical, Event,
-                 formulary::DevelopmentFigure>
+                 formulary::DevelopmentFigure, FilmMark>
         what;
     /// The line as it was read, with fields this program has no use for; empty for an entry made
     /// here. Opaque to the core: the store keeps it so that nothing is lost on export.
     std::string body;
 
     [[nodiscard]] const std::string& id() const;
-    /// "solution", "vessel", "film", "packet", "chemical", "event" or "development-time".
+    /// "solution", "vessel", "film", "packet", "chemical", "event", "development-time" or
+    /// "film-mark".
     [[nodiscard]] std::string_view type() const;
     [[nodiscard]] const Event* event() const { return std::get_if<Event>(&what); }
 };

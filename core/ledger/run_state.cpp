@@ -58,6 +58,32 @@ Instant lastBathAt(const RunState& state)
     return last;
 }
 
+namespace
+{
+
+// What was read last by the time the developer had done its work. A run planned at a temperature
+// whose only readings came later keeps none: the reading it was planned with is not in its state.
+std::optional<chemistry::Celsius> developedAt(const RunState& state)
+{
+    const auto& steps = state.sheet.steps;
+    const auto develop = std::find_if(steps.begin(), steps.end(), [](const RunStep& step) {
+        return step.kind == StepKind::Develop;
+    });
+    if (develop == steps.end()) {
+        return std::nullopt;
+    }
+    const auto last = static_cast<std::size_t>(develop - steps.begin());
+    std::optional<chemistry::Celsius> found;
+    for (const Reading& reading : state.readings) {
+        if (reading.step <= last) {
+            found = reading.temperature;
+        }
+    }
+    return found || !state.readings.empty() ? found : std::optional(state.temperature);
+}
+
+} // namespace
+
 FilmRun filmRun(const RunState& state, const std::vector<BathClosing>& closings)
 {
     FilmRun run;
@@ -84,10 +110,12 @@ FilmRun filmRun(const RunState& state, const std::vector<BathClosing>& closings)
     for (std::size_t i = 0; i < state.times.size(); ++i) {
         const StepTime& time = state.times[i];
         if (time.began && !time.skipped) {
-            run.times.push_back(
+            run.times.steps.push_back(
                 {std::string(code(state.sheet.steps[i].kind)), time.target, time.real + time.held});
         }
     }
+    run.times.temperature = developedAt(state);
+    run.times.tank = state.tank.name;
     return run;
 }
 

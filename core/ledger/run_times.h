@@ -2,7 +2,8 @@
 //
 // The journal has no field for them, and a note is what every reader of the book understands. Its
 // text is made of codes and whole seconds, so that it can be read back and worded in any language:
-//   run-times develop 722/735 pour-back 20/22 run=ID
+//   run-times develop 722/735 pour-back 20/22 temperature=20.5 tank=Two%20reels run=ID
+// Temperature (of the developer) and tank are there if they are known.
 #pragma once
 
 #include "core/chemistry/quantities.h"
@@ -25,6 +26,8 @@ struct StepDone {
 struct RunTimes {
     std::string run;
     std::vector<StepDone> steps;
+    std::optional<chemistry::Celsius> temperature; ///< to a tenth
+    std::string tank;                              ///< its name, or empty
 };
 
 /// Seconds are rounded to whole ones.

@@ -32,6 +32,7 @@ std::optional<EndCause> causeOf(ReasonCode code)
         return EndCause::Time;
     case ReasonCode::ClearingTestDue:
     case ReasonCode::HistoryUnknown:
+    case ReasonCode::TestAsked:
         break;
     }
     return std::nullopt;

@@ -68,6 +68,10 @@ public:
     /// A batch's events in order of entry, the voided and voiding ones too.
     virtual Result<std::vector<Event>> eventsOf(const std::string& batch) = 0;
     virtual Result<std::vector<Event>> eventsOfAction(std::int64_t action) = 0;
+    virtual Result<std::optional<FilmRecord>> film(const std::string& id) = 0;
+    /// A film's marks in order of entry, those taken back and those that take back too.
+    virtual Result<std::vector<FilmMark>> marksOf(const std::string& film) = 0;
+    virtual Result<std::vector<FilmMark>> marksOfAction(std::int64_t action) = 0;
     virtual Result<std::optional<BatchState>> batch(const std::string& id) = 0;
     /// Batches mixed by `at`, in order of mixing; without `ended` only those in use then.
     virtual Result<std::vector<BatchState>> batches(chemistry::Instant at, bool ended) = 0;

@@ -179,6 +179,11 @@ private:
                   {{"films_since", films.value()}, {"days_since", days.value()}});
         }
         addIf(m_batch.historyUnknown && !vouched, ReasonCode::HistoryUnknown);
+        if (m_batch.testAskedAt) {
+            addIf(true, ReasonCode::TestAsked,
+                  {{"days_since",
+                    chemistry::daysBetween(*m_batch.testAskedAt, m_batch.asOf).value()}});
+        }
     }
 
     void nearItsEnd()
@@ -221,7 +226,7 @@ Verdict verdictOf(ReasonCode code)
     if (code <= ReasonCode::SilverOverLimit) {
         return Verdict::Discard;
     }
-    return code <= ReasonCode::HistoryUnknown ? Verdict::TestFirst : Verdict::NearItsEnd;
+    return code <= ReasonCode::TestAsked ? Verdict::TestFirst : Verdict::NearItsEnd;
 }
 
 double Reason::number(std::string_view name) const

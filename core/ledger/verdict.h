@@ -31,17 +31,28 @@ enum class ReasonCode {
     StandingSpent,   ///< standing
     ClearingTestDue, ///< films_since, days_since
     HistoryUnknown,
+    TestAsked, ///< days_since; somebody asked for a test that has not been made
     // Near its end
     CapacityNear, ///< wear, capacity
     FilmsFew,     ///< films_left, mean_load
     StandingNear, ///< standing
     DiscardSoon,  ///< days
 };
-inline constexpr std::array<std::string_view, 14> kReasonCodes{
-    "contaminated",           "test-failed",     "clearing-doubled",  "capacity-reached",
-    "less-than-quarter-film", "past-keeping",    "silver-over-limit", "standing-spent",
-    "clearing-test-due",      "history-unknown", "capacity-near",     "films-few",
-    "standing-near",          "discard-soon"};
+inline constexpr std::array<std::string_view, 15> kReasonCodes{"contaminated",
+                                                               "test-failed",
+                                                               "clearing-doubled",
+                                                               "capacity-reached",
+                                                               "less-than-quarter-film",
+                                                               "past-keeping",
+                                                               "silver-over-limit",
+                                                               "standing-spent",
+                                                               "clearing-test-due",
+                                                               "history-unknown",
+                                                               "test-asked",
+                                                               "capacity-near",
+                                                               "films-few",
+                                                               "standing-near",
+                                                               "discard-soon"};
 std::string_view code(ReasonCode code);
 /// The verdict this reason asks for.
 Verdict verdictOf(ReasonCode code);

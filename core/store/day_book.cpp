@@ -4,7 +4,6 @@
 #include "core/store/journal_codec.h"
 
 #include <algorithm>
-#include <map>
 
 namespace ullage::store
 {
@@ -20,6 +19,14 @@ chemistry::Instant instant(std::int64_t milliseconds)
 {
     return chemistry::Instant(std::chrono::milliseconds(milliseconds));
 }
+
+// A mark in the shape of an event: what rows are sorted, timed and told apart by.
+Event asEvent(const FilmMark& mark)
+{
+    return {mark.id, {}, mark.at, Noted{mark.note}, {}, mark.by};
+}
+
+TakenBack takingBack(const FilmMark& by) { return {by.id, by.at, by.note, by.by}; }
 
 Result<Event> eventOf(const QByteArray& body)
 {
@@ -84,14 +91,21 @@ Result<void> DayBook::addRows(const Query& query, DayPage& page)
 {
     Statement statement(m_store.connection(), query.sql);
     return eachRow(statement.runWith(query.values), [&](const Rows& row) -> Result<void> {
-        auto event = eventOf(row.bytes(2));
-        if (!event) {
-            return tl::unexpected(event.error());
+        auto read = decodeStored(row.bytes(2));
+        if (!read) {
+            return tl::unexpected(read.error());
         }
         DayEntry entry;
         entry.key = {row.number(1), row.number(0)};
-        entry.event = std::move(*event);
-        entry.event.batch = row.text(3);
+        if (auto* event = std::get_if<Event>(&read->what)) {
+            entry.event = std::move(*event);
+            entry.event.batch = row.text(3);
+        } else if (auto* mark = std::get_if<FilmMark>(&read->what)) {
+            entry.event = asEvent(*mark);
+            entry.mark = std::move(*mark);
+        } else {
+            return refuse(storeFailure(QStringLiteral("a row that nothing happened in")));
+        }
         page.entries.push_back(std::move(entry));
         return {};
     });
@@ -171,8 +185,33 @@ Result<DayTotals> DayBook::count(const DayFilter& filter, const Stop& stop)
     }
 }
 
+Result<void> DayBook::completeMark(DayEntry& entry)
+{
+    const auto film = m_store.film(entry.mark->film);
+    if (!film) {
+        return tl::unexpected(film.error());
+    }
+    if (*film) {
+        entry.films = {**film};
+    }
+    const auto entered = m_store.marksOf(entry.mark->film);
+    if (!entered) {
+        return tl::unexpected(entered.error());
+    }
+    const auto taken = ledger::takenBack(*entered);
+    for (const FilmMark& other : *entered) {
+        if (other.takesBack == entry.mark->id && !taken.contains(other.id)) {
+            entry.taken = takingBack(other);
+        }
+    }
+    return {};
+}
+
 Result<void> DayBook::complete(DayEntry& entry)
 {
+    if (entry.mark) {
+        return completeMark(entry);
+    }
     if (!entry.event.batch.empty()) {
         auto name = nameOf(entry.event.batch);
         if (!name) {
@@ -186,9 +225,11 @@ Result<void> DayBook::complete(DayEntry& entry)
     }
     entry.taken = std::move(*taken);
     const std::string& run = runOf(entry.event);
-    if (run.empty()) {
-        return {};
-    }
+    return run.empty() ? Result<void>{} : completeRun(entry, run);
+}
+
+Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
+{
     auto fine = eachRow(m_ofRun.run(run), [&](const Rows& row) -> Result<void> {
         auto one = decodeStored(row.bytes(0));
         if (!one) {
@@ -203,6 +244,13 @@ Result<void> DayBook::complete(DayEntry& entry)
     });
     if (!fine) {
         return fine;
+    }
+    for (const FilmRecord& film : entry.films) {
+        const auto entered = m_store.marksOf(film.id);
+        if (!entered) {
+            return tl::unexpected(entered.error());
+        }
+        entry.marks.push_back(standingMarks(*entered));
     }
     bool all = true;
     for (DayBath& bath : entry.baths) {
@@ -269,64 +317,6 @@ Result<std::optional<TakenBack>> DayBook::takenBack(const std::string& event)
         }
     }
     return std::nullopt;
-}
-
-Result<std::vector<std::string>> DayBook::people()
-{
-    std::vector<std::string> found;
-    return eachRow(m_people.run(),
-                   [&](const Rows& row) -> Result<void> {
-                       found.push_back(row.text(0));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
-}
-
-Result<std::vector<BatchState>> DayBook::bottles(int most)
-{
-    std::vector<BatchState> found;
-    return eachRow(m_bottles.run(most),
-                   [&](const Rows& row) -> Result<void> {
-                       BatchState state{row.text(0), row.text(1), row.text(2),
-                                        instant(row.number(3)), std::nullopt};
-                       if (!row.isNull(4)) {
-                           state.endedAt = instant(row.number(4));
-                       }
-                       found.push_back(std::move(state));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
-}
-
-Result<std::vector<DayBook::NumberedLine>> DayBook::lines(const DayEntry& entry)
-{
-    std::vector<std::pair<std::string, std::string>> wanted; // type, id
-    const auto want = [&](const std::string& event, const std::optional<TakenBack>& taken) {
-        wanted.emplace_back("event", event);
-        if (taken) {
-            wanted.emplace_back("event", taken->voiding);
-        }
-    };
-    if (entry.baths.empty()) {
-        want(entry.event.id, entry.taken);
-    }
-    for (const DayBath& bath : entry.baths) {
-        want(bath.event, bath.taken);
-    }
-    for (const FilmRecord& film : entry.films) {
-        wanted.emplace_back("film", film.id);
-    }
-    std::map<std::int64_t, QByteArray> found; // by order of entry
-    for (const auto& [type, id] : wanted) {
-        auto fine = eachRow(m_lines.run(type, id), [&](const Rows& row) -> Result<void> {
-            found[row.number(0)] = row.bytes(1);
-            return {};
-        });
-        if (!fine) {
-            return tl::unexpected(fine.error());
-        }
-    }
-    return std::vector<NumberedLine>(found.begin(), found.end());
 }
 
 } // namespace ullage::store

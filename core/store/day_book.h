@@ -37,6 +37,11 @@ struct DayEntry {
     std::vector<DayBath> baths;            ///< of a run that has an id, in order of entry
     std::vector<ledger::FilmRecord> films; ///< of that run
     std::optional<TakenBack> taken;        ///< of a run: when all its baths are
+    /// Set for a mark on a film: then the film is the only one in `films`, and `event` holds its
+    /// id, moment and person, and its note as one.
+    std::optional<ledger::FilmMark> mark;
+    /// Marks that stand on films of a run, in the order of `films`.
+    std::vector<std::vector<ledger::FilmMark>> marks;
 };
 
 struct DayPage {
@@ -70,7 +75,7 @@ public:
     /// The last `most` batches mixed, newest first.
     Result<std::vector<ledger::BatchState>> bottles(int most);
     /// The journal lines of a row and of what took it back, in order of entry; of a run those of
-    /// its baths and films.
+    /// its baths, films and their marks.
     using NumberedLine = std::pair<std::int64_t, QByteArray>; ///< number of entry and line
     Result<std::vector<NumberedLine>> lines(const DayEntry& entry);
 
@@ -79,6 +84,8 @@ private:
                                            const std::optional<DayKey>& after);
     Result<void> addRows(const Query& query, DayPage& page);
     Result<void> complete(DayEntry& entry);
+    Result<void> completeMark(DayEntry& entry);
+    Result<void> completeRun(DayEntry& entry, const std::string& run);
     Result<std::string> nameOf(const std::string& batch);
     Result<std::optional<TakenBack>> takenBack(const std::string& event);
 

@@ -54,6 +54,8 @@ public:
     {
         QStringList terms{
             QStringLiteral("+e.kind <> 'voided'"),
+            // A mark that takes another back is told of with that one.
+            QStringLiteral("NOT (+e.kind = 'film-mark' AND e.voids IS NOT NULL)"),
             // The times of a run are kept as a note; they are shown with the run.
             QStringLiteral("NOT (+e.kind = 'noted' AND json_extract(e.body, '$.text') GLOB "
                            "'run-times *[0-9]/[0-9]* run=*')")};
@@ -114,7 +116,7 @@ private:
     QString words()
     {
         QStringList own;
-        for (const char* field : {"text", "why", "how", "name", "by"})
+        for (const char* field : {"text", "why", "how", "name", "by", "note"})
             own << QStringLiteral("coalesce(json_extract(e.body, '$.%1'), '')")
                        .arg(QLatin1String(field));
         // The line is asked first, which is much cheaper; where it has escapes it may not tell.
@@ -140,6 +142,9 @@ private:
                            "coalesce(json_extract(f.body, '$.format'), '')");
         terms << QStringLiteral("(e.run IS NOT NULL AND EXISTS (SELECT 1 FROM entry f "
                                 "WHERE f.run = e.run AND f.type = 'film' AND %1))")
+                     .arg(like(film));
+        terms << QStringLiteral("(e.film IS NOT NULL AND EXISTS (SELECT 1 FROM entry f "
+                                "WHERE f.type = 'film' AND f.id = e.film AND %1))")
                      .arg(like(film));
         if (!m_filter.textKinds.empty())
             terms << QStringLiteral("+e.kind IN ") + list(m_filter.textKinds);

@@ -149,4 +149,19 @@ formulary::DevelopmentFigure decodeFigure(Fields& fields)
     return figure;
 }
 
+ledger::FilmMark decodeMark(Fields& fields)
+{
+    ledger::FilmMark mark;
+    mark.id = fields.text("id");
+    mark.film = fields.text("film");
+    mark.at = fields.moment("at");
+    if (fields.has("mark")) {
+        mark.fault = static_cast<ledger::FilmFault>(fields.choice("mark", ledger::kFilmFaultCodes));
+    }
+    mark.takesBack = fields.textIf("takes_back");
+    mark.note = fields.textIf("note");
+    mark.by = fields.textIf("by");
+    return mark;
+}
+
 } // namespace ullage::store

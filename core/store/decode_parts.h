@@ -14,6 +14,7 @@ ledger::Packet decodePacket(Fields& fields);
 /// A chemical without an id has its name for one.
 ledger::Chemical decodeChemical(Fields& fields);
 formulary::DevelopmentFigure decodeFigure(Fields& fields);
+ledger::FilmMark decodeMark(Fields& fields);
 ledger::Event decodeEvent(Fields& fields);
 
 } // namespace ullage::store

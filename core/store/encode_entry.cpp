@@ -88,6 +88,16 @@ void write(LineWriter& line, const FilmRecord& film)
         .textIf("notes", film.notes);
 }
 
+void write(LineWriter& line, const FilmMark& mark)
+{
+    line.text("film", mark.film)
+        .text("at", instantText(mark.at).toStdString())
+        .textIf("mark", mark.fault ? code(*mark.fault) : std::string_view())
+        .textIf("takes_back", mark.takesBack)
+        .textIf("note", mark.note)
+        .textIf("by", mark.by);
+}
+
 void write(LineWriter& line, const Packet& packet)
 {
     line.text("solution", packet.solution)

@@ -21,6 +21,13 @@ EventColumns eventColumns(const Entry& entry)
     if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
         columns.run = film->run;
     }
+    if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
+        columns.kind = std::string(entry.type());
+        columns.atMs = mark->at.time_since_epoch().count();
+        columns.voids = unlessEmpty(mark->takesBack);
+        columns.person = unlessEmpty(mark->by);
+        columns.film = mark->film;
+    }
     const Event* event = entry.event();
     if (!event) {
         return columns;

@@ -38,6 +38,7 @@ constexpr std::array<Name, 9> kPacket{"type",   "id",     "solution", "makes_ml"
 constexpr std::array<Name, 5> kChemical{"type", "id", "name", "cas", "grams"};
 constexpr std::array<Name, 11> kFigure{"type",  "id",     "film",  "developer", "dilution", "ei",
                                        "times", "source", "notes", "replaces",  "withdrawn"};
+constexpr std::array<Name, 8> kMark{"type", "id", "film", "at", "mark", "takes_back", "note", "by"};
 // No two kinds disagree about the order of the fields they share, so one list serves them all.
 constexpr std::array<Name, 30> kEvent{
     "type",     "id",     "batch",  "kind",      "at",      "solution",
@@ -46,7 +47,7 @@ constexpr std::array<Name, 30> kEvent{
     "one_shot", "run",    "name",   "packet",    "history", "from",
     "text",     "voids",  "why",    "how",       "air_ml",  "by"};
 
-constexpr std::array<std::pair<Name, std::span<const Name>>, 8> kOrders{{
+constexpr std::array<std::pair<Name, std::span<const Name>>, 9> kOrders{{
     {"book", kBook},
     {"solution", kSolution},
     {"vessel", kVessel},
@@ -55,6 +56,7 @@ constexpr std::array<std::pair<Name, std::span<const Name>>, 8> kOrders{{
     {"chemical", kChemical},
     {"event", kEvent},
     {"development-time", kFigure},
+    {"film-mark", kMark},
 }};
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "core/store/event_columns.h"
 #include "core/store/journal_codec.h"
 
+#include <map>
 #include <set>
 
 namespace ullage::store
@@ -16,7 +17,7 @@ namespace
 {
 
 constexpr const char* kEntries = "SELECT type, id, batch, kind, at_ms, volume_ml, films, run, "
-                                 "voids, body, person FROM entry ORDER BY seq";
+                                 "voids, body, person, film FROM entry ORDER BY seq";
 
 std::optional<std::string> textIf(const Rows& row, int column)
 {
@@ -39,6 +40,7 @@ EventColumns storedColumns(const Rows& row)
     columns.run = textIf(row, 7);
     columns.voids = textIf(row, 8);
     columns.person = textIf(row, 10);
+    columns.film = textIf(row, 11);
     return columns;
 }
 
@@ -106,6 +108,11 @@ private:
                 unknown("run", run, film);
             }
         }
+        for (const auto& [mark, film] : m_markFilms) {
+            if (!m_films.contains(film)) {
+                unknown("film", film, mark);
+            }
+        }
         return {};
     }
 
@@ -148,6 +155,16 @@ private:
         } else if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
             keep(check(*film), entry.id());
             m_filmRuns.emplace_back(film->id, film->run);
+            m_films.insert(film->id);
+        } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
+            keep(check(*mark), entry.id());
+            m_markFilms.emplace_back(mark->id, mark->film);
+            m_marks.emplace(mark->id, mark->film);
+            const auto taken = m_marks.find(mark->takesBack);
+            if (!mark->takesBack.empty() &&
+                (taken == m_marks.end() || taken->second != mark->film)) {
+                unknown("takes_back", mark->takesBack, mark->id);
+            }
         } else if (const auto* packet = std::get_if<Packet>(&entry.what)) {
             keep(check(*packet), entry.id());
             m_packets.insert(packet->id);
@@ -266,6 +283,9 @@ private:
     std::set<std::string> m_mixed;
     std::set<std::string> m_runs;
     std::vector<std::pair<std::string, std::string>> m_filmRuns;
+    std::set<std::string> m_films;
+    std::map<std::string, std::string> m_marks; ///< mark → film
+    std::vector<std::pair<std::string, std::string>> m_markFilms;
 };
 
 } // namespace

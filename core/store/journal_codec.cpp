@@ -18,13 +18,14 @@ namespace
 {
 
 // The line with its fields in order and its moment in UTC, values as written.
-std::string canonical(const JsonLine& line, std::string_view type, const Event* event)
+std::string canonical(const JsonLine& line, std::string_view type,
+                      std::optional<chemistry::Instant> at)
 {
     LineWriter out;
     const auto put = [&](const JsonLine::Field& field) {
         const std::string key = field.key.toStdString();
-        if (event && key == "at") {
-            out.text("at", instantText(event->at).toStdString());
+        if (at && key == "at") {
+            out.text("at", instantText(*at).toStdString());
         } else {
             out.raw(key, field.raw);
         }
@@ -80,9 +81,20 @@ decltype(Entry::what) decodeWhat(Fields& fields, std::size_t type)
         return decodeChemical(fields);
     case 7:
         return decodeFigure(fields);
+    case 8:
+        return decodeMark(fields);
     default:
         return decodeEvent(fields);
     }
+}
+
+std::optional<chemistry::Instant> momentOf(const Entry& entry)
+{
+    if (const Event* event = entry.event()) {
+        return event->at;
+    }
+    const auto* mark = std::get_if<FilmMark>(&entry.what);
+    return mark ? std::optional(mark->at) : std::nullopt;
 }
 
 } // namespace
@@ -105,7 +117,7 @@ Result<Line> decodeLine(const QByteArray& text)
     if (refusal) {
         return refuse(std::move(*refusal));
     }
-    std::string body = canonical(*json, kTypeCodes[type], entry.event());
+    std::string body = canonical(*json, kTypeCodes[type], momentOf(entry));
     if (type == 0) {
         return Header{std::move(body)};
     }

@@ -43,8 +43,9 @@ QByteArray defaultHeader();
 bool sameContent(const QByteArray& one, const QByteArray& other);
 
 /// Types as the journal writes them, "book" first, then in the order of Entry::what.
-inline constexpr std::array<std::string_view, 8> kTypeCodes{
-    "book", "solution", "vessel", "film", "packet", "chemical", "event", "development-time"};
+inline constexpr std::array<std::string_view, 9> kTypeCodes{
+    "book",     "solution", "vessel",           "film",     "packet",
+    "chemical", "event",    "development-time", "film-mark"};
 inline constexpr double kJournalVersion = 1;
 
 } // namespace ullage::store

@@ -64,7 +64,8 @@ private:
             return refuse(noHeader(std::string(std::get<Entry>(*line).type())));
         }
         const Entry& entry = std::get<Entry>(*line);
-        if (entry.event() || std::holds_alternative<FilmRecord>(entry.what)) {
+        if (entry.event() || std::holds_alternative<FilmRecord>(entry.what) ||
+            std::holds_alternative<FilmMark>(entry.what)) {
             m_lineOf.emplace(std::string(entry.type()) + ' ' + entry.id(), m_lines.line());
         }
         ++m_imported.lines;
@@ -89,10 +90,10 @@ private:
         return m_imported;
     }
 
-    // Only events and films are found out once the whole is known.
+    // Only events, films and marks are found out once the whole is known.
     [[nodiscard]] int lineOf(const std::string& id) const
     {
-        for (const char* type : {"event ", "film "}) {
+        for (const char* type : {"event ", "film ", "film-mark "}) {
             if (const auto found = m_lineOf.find(type + id); found != m_lineOf.end()) {
                 return found->second;
             }

@@ -15,8 +15,8 @@ struct SqlStore::Statements {
     Statement lastEntry = make("SELECT coalesce(max(seq), 0) FROM entry");
     Statement putAction = make("INSERT INTO action (mode, what, subject, of) VALUES (?, ?, ?, ?)");
     Statement putEntry = make("INSERT INTO entry (type, id, action, batch, kind, at_ms, volume_ml, "
-                              "films, run, voids, person, body) "
-                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+                              "films, run, voids, person, film, body) "
+                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
     Statement putBatch =
         make("INSERT INTO batch (id, name, solution, mixed_ms, ended_ms) VALUES (?, ?, ?, ?, ?) "
              "ON CONFLICT (id) DO UPDATE SET name = excluded.name, solution = excluded.solution, "
@@ -29,6 +29,11 @@ struct SqlStore::Statements {
     Statement eventsOf = make("SELECT body, batch FROM entry WHERE batch = ? ORDER BY seq");
     Statement eventsOfAction =
         make("SELECT body, batch FROM entry WHERE action = ? AND type = 'event' ORDER BY seq");
+    Statement film = make("SELECT body FROM entry WHERE type = 'film' AND id = ?");
+    Statement marksOf =
+        make("SELECT body FROM entry WHERE film = ? AND kind = 'film-mark' ORDER BY seq");
+    Statement marksOfAction =
+        make("SELECT body FROM entry WHERE action = ? AND type = 'film-mark' ORDER BY seq");
     Statement batch = make("SELECT id, name, solution, mixed_ms, ended_ms FROM batch WHERE id = ?");
     // Mixed at one moment: in the order in which the mixings were entered.
     Statement batchesInUse =

@@ -61,6 +61,9 @@ public:
     Result<std::optional<ledger::Event>> event(const std::string& id) override;
     Result<std::vector<ledger::Event>> eventsOf(const std::string& batch) override;
     Result<std::vector<ledger::Event>> eventsOfAction(std::int64_t action) override;
+    Result<std::optional<ledger::FilmRecord>> film(const std::string& id) override;
+    Result<std::vector<ledger::FilmMark>> marksOf(const std::string& film) override;
+    Result<std::vector<ledger::FilmMark>> marksOfAction(std::int64_t action) override;
     Result<std::optional<ledger::BatchState>> batch(const std::string& id) override;
     Result<std::vector<ledger::BatchState>> batches(chemistry::Instant at, bool ended) override;
     Result<bool> hasPacket(const std::string& id) override;

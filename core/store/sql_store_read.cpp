@@ -49,6 +49,27 @@ Result<std::optional<T>> firstOf(Result<std::vector<T>> found)
     return found->empty() ? std::optional<T>() : std::optional<T>(std::move(found->front()));
 }
 
+// Entries of one type, by their lines.
+template <class What>
+Result<std::vector<What>> entriesFrom(Result<Rows> rows)
+{
+    std::vector<What> found;
+    return each(std::move(rows),
+                [&](const Rows& row) -> Result<void> {
+                    auto entry = decodeStored(row.bytes(0));
+                    if (!entry) {
+                        return tl::unexpected(entry.error());
+                    }
+                    auto* what = std::get_if<What>(&entry->what);
+                    if (!what) {
+                        return refuse(storeFailure(QStringLiteral("a line of another type")));
+                    }
+                    found.push_back(std::move(*what));
+                    return {};
+                })
+        .map([&] { return std::move(found); });
+}
+
 } // namespace
 
 Result<std::int64_t> SqlStore::lastEntry()
@@ -122,6 +143,21 @@ Result<std::vector<Event>> SqlStore::eventsOf(const std::string& batch)
 Result<std::vector<Event>> SqlStore::eventsOfAction(std::int64_t action)
 {
     return eventsFrom(m_statements->eventsOfAction.run(action));
+}
+
+Result<std::optional<FilmRecord>> SqlStore::film(const std::string& id)
+{
+    return firstOf(entriesFrom<FilmRecord>(m_statements->film.run(id)));
+}
+
+Result<std::vector<FilmMark>> SqlStore::marksOf(const std::string& film)
+{
+    return entriesFrom<FilmMark>(m_statements->marksOf.run(film));
+}
+
+Result<std::vector<FilmMark>> SqlStore::marksOfAction(std::int64_t action)
+{
+    return entriesFrom<FilmMark>(m_statements->marksOfAction.run(action));
 }
 
 Result<std::vector<BatchState>> SqlStore::statesFrom(Result<Rows> rows)

@@ -32,7 +32,7 @@ Result<void> SqlStore::put(const Entry& entry, std::int64_t action)
     return m_statements->putEntry
         .run(std::string(entry.type()), entry.id(), action, columns.batch, columns.kind,
              columns.atMs, columns.volume, columns.films, columns.run, columns.voids,
-             columns.person, encode(entry))
+             columns.person, columns.film, encode(entry))
         .map([](const Rows&) {});
 }
 

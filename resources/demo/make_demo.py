@@ -134,9 +134,19 @@ def tank(films):
 
 
 def write_sleeves(run, sleeves):
+    """The ids of the films written."""
+    films = []
     for kind, name, index, subject in sleeves:
-        put(type="film", id=f"film-{number('film')}", run=run, format=kind, name=name, ei=index,
-            notes=subject)
+        films.append(f"film-{number('film')}")
+        put(type="film", id=films[-1], run=run, format=kind, name=name, ei=index, notes=subject)
+    return films
+
+
+def mark(films, day, hour, fault, note):
+    """Negatives that came out wrong, as somebody found them on the drying line."""
+    for film in films:
+        put(type="film-mark", id=f"mark-{number('mark')}", film=film, at=stamp(day, hour, 30),
+            mark=fault, note=note)
 
 
 def definitions():
@@ -229,11 +239,18 @@ def ago(days):
     return ANCHOR - dt.timedelta(days=days)
 
 
-def evening(bottles, days, hour, films, sleeves=()):
+def evening(bottles, days, hour, films, sleeves=(), develop=None, celsius=20.0, holder="Two reels"):
+    """One tank-load. With `develop` (seconds planned, seconds real) its times are noted."""
     run = f"run-{number('run')}"
     for offset, bottle in enumerate(bottles):
         bottle.process(ago(days), hour, 12 * offset, films, run, tank(films), 12)
-    write_sleeves(run, sleeves)
+    if develop:
+        planned, real = develop
+        bottles[0].event("noted", ago(days), hour, 0, text=(
+            f"run-times pre-wet 60/66 develop {planned}/{real} pour-back 20/24 water-stop 60/71 "
+            f"fix 390/{395 + days % 9} rinse 60/64 wash-aid 120/122 wash 300/304 "
+            f"temperature={celsius:.1f} tank={holder.replace(' ', '%20')} run={run}"))
+    return write_sleeves(run, sleeves)
 
 
 def shelf():
@@ -244,11 +261,14 @@ def shelf():
     near = Bottle("starter-mq-borax", "amber-3", 1000, ago(48), 17, 10)
     spent.clearing_test(ago(50), 17, 40, seconds=58)
     for n, days in enumerate((47, 45, 42, 40)):
-        evening([near, spent], days, 18, two, sleeve("135-36", n))
-    evening([near, spent], 37, 18, one, sleeve("120", 2)[:1])
+        evening([near, spent], days, 18, two, sleeve("135-36", n), (570 + 115 * n, 574 + 115 * n),
+                20 + 0.5 * (n % 2))
+    evening([near, spent], 37, 18, one, sleeve("120", 2)[:1], (1025, 1031), 20, "One reel")
     aid = Bottle("starter-wash-aid", "jug-1", 2000, ago(34), 12)
     for n, days in enumerate((33, 31, 28, 26)):
-        evening([spent, aid], days, 15, two, sleeve("135-36", n + 5))
+        films = evening([spent, aid], days, 15, two, sleeve("135-36", n + 5))
+        if days < 30:
+            mark(films, ago(days - 1), 17, "not-clear", "milky in the shadows, cleared by fixing again")
     spent.clearing_test(ago(35), 18, 40, seconds=86)
     spent.clearing_test(ago(24), 18, 40, seconds=119)
     spent.clearing_test(ago(21), 18, 40, seconds=121)
@@ -261,8 +281,9 @@ def shelf():
     due = Bottle("starter-rapid-fixer", "white-1", 1000, ago(18), 17, 20)
     due.clearing_test(ago(18), 17, 45, seconds=42)
     for n, days in enumerate((16, 13, 9)):
-        evening([developer, due, aid], days, 18, two, sleeve("135-36", n + 2))
-    evening([developer, due, aid], 4, 19, one, sleeve("120", 1)[:1])
+        evening([developer, due, aid], days, 18, two, sleeve("135-36", n + 2),
+                (570 + 115 * n, 575 + 115 * n), 20 - 0.5 * (n % 2))
+    evening([developer, due, aid], 4, 19, one, sleeve("120", 1)[:1], (905, 909), 20, "One reel")
     developer.strip(ago(17), 20, 30, 1.22, passed=True)
     developer.strip(ago(12), 20, 30, 1.20, passed=True)
     developer.strip(ago(8), 20, 30, 1.07)
@@ -272,8 +293,9 @@ def shelf():
     ascorbate = Bottle("starter-pq-ascorbate", "clear-2", 1000, ago(11))
     fresh = Bottle("starter-acid-fixer", "flip-1", 1000, ago(11), 17, 15, air_ml=15)
     fresh.clearing_test(ago(11), 17, 40, seconds=57)
-    evening([ascorbate, fresh, aid], 10, 18, two, sleeve("135-36", 4))
-    evening([ascorbate, fresh, aid], 3, 18, one, sleeve("120", 3)[:1])
+    thin = evening([ascorbate, fresh, aid], 10, 18, two, sleeve("135-36", 4), (480, 395), 18.0)
+    mark(thin, ago(9), 18, "thin", "little in the shadows")
+    evening([ascorbate, fresh, aid], 3, 18, one, sleeve("120", 3)[:1], (480, 484), 20, "One reel")
     Bottle("starter-metol-sulfite", "bellows", 900, ago(30), 12)
     found = Bottle("starter-mq-borax", "small-1", 430, ago(5), 19, history="unknown")
     found.event("noted", ago(5), 19, 10, text="found behind the sink, tape says only \"MQ\"")
@@ -290,10 +312,10 @@ def main():
     season(dt.date(2025, 12, 2), ago(52))
     shelf()
     # In order of entry a year reads best in order of time; equal times keep the order written.
-    head = [line for line in lines if line["type"] not in ("event", "film")]
+    head = [line for line in lines if line["type"] not in ("event", "film", "film-mark")]
     rest, waiting = [], []
     for line in lines:
-        if line["type"] == "event":
+        if line["type"] in ("event", "film-mark"):
             rest.append([line["at"], [line]])
         elif line["type"] == "film":
             rest[-1][1].append(line)

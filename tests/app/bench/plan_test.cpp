@@ -55,6 +55,8 @@ TEST(BenchPlan, DueClearingTestIsMadeInPlace)
     BenchPage& page = bench.open();
     auto* start = qobject_cast<QPushButton*>(bench.find("start"));
     EXPECT_EQ(start->text(), QStringLiteral("To the clock without the test"));
+    EXPECT_NE(start->property("look").toString(), QStringLiteral("primary"));
+    EXPECT_NE(start->property("look").toString(), QStringLiteral("danger"));
     auto* time = qobject_cast<QLineEdit*>(bench.find("clearingTime"));
     ASSERT_TRUE(time);
     QTest::keyClicks(time, QStringLiteral("1:30"));
@@ -93,9 +95,67 @@ TEST(BenchPlan, ALoadTooBigIsSplitAndTheRestComesAfter)
 TEST(BenchPlan, NoTimeOfTheMakerNoRun)
 {
     Bench bench(false);
-    BenchPage& page = bench.open();
+    bench.open();
     EXPECT_FALSE(bench.find("start")->isEnabled());
-    EXPECT_TRUE(words(page).contains(QStringLiteral("needs a figure of the film's maker")));
+    const auto* first = qobject_cast<QLabel*>(bench.find("firstToDo"));
+    ASSERT_TRUE(first && first->isVisible());
+    EXPECT_TRUE(first->text().contains(QStringLiteral("type the time that the film's maker gives")))
+        << first->text().toStdString();
+    auto* time = qobject_cast<QLineEdit*>(bench.find("baseTime"));
+    ASSERT_TRUE(time);
+    QTest::keyClicks(time, QStringLiteral("9:30"));
+    EXPECT_FALSE(first->isVisible()) << "the steps stand there now";
+    EXPECT_TRUE(bench.find("start")->isEnabled());
+}
+
+TEST(BenchPlan, OffersTheNotebooksTimesTheFilmsOwnFirst)
+{
+    Bench bench(false);
+    const auto figure = [&](const char* id, const char* film, const char* dilution,
+                            double seconds) {
+        formulary::DevelopmentFigure made;
+        made.id = id;
+        made.film = film;
+        made.developer = "mq";
+        made.dilution = dilution;
+        made.times = {{chemistry::Celsius(20), Seconds(seconds)}};
+        EXPECT_TRUE(bench.shelf.book->add(made));
+    };
+    figure("t1", "Harbour", "stock", 420);
+    figure("t2", "Quay 400", "1+1", 700);
+    BenchPage& page = bench.open();
+    QComboBox* offer = nullptr;
+    for (auto* box : page.findChildren<QComboBox*>()) {
+        if (box->accessibleName() == QStringLiteral("Times from the notebook"))
+            offer = box;
+    }
+    ASSERT_TRUE(offer && offer->isVisible());
+    ASSERT_EQ(offer->count(), 3);
+    EXPECT_EQ(offer->itemText(1), QStringLiteral("Harbour · stock"));
+    EXPECT_FALSE(bench.find("start")->isEnabled()) << "nothing is filled in by itself";
+    for (auto* edit : page.findChildren<QLineEdit*>()) {
+        if (edit->accessibleName() == QStringLiteral("Name of the film"))
+            QTest::keyClicks(edit, QStringLiteral("quay 400"));
+    }
+    ASSERT_EQ(offer->itemText(1), QStringLiteral("Quay 400 · 1+1")) << "the film typed comes first";
+    offer->setCurrentIndex(1);
+    emit offer->activated(1);
+    EXPECT_EQ(offer->currentIndex(), 1) << "it stays chosen";
+    EXPECT_TRUE(words(page).contains(QStringLiteral("Develop 11:40 = 11:40")))
+        << words(page).toStdString();
+    for (auto* parts : page.findChildren<QSpinBox*>()) {
+        if (parts->accessibleName() == QStringLiteral("Dilution of the developer")) {
+            EXPECT_EQ(parts->value(), 1);
+        }
+    }
+}
+
+TEST(BenchPlan, SaysWhatIsLeftInTheWordsOfTheShelf)
+{
+    Bench bench;
+    bench.shelf.mix("mq", "b3", "Dev 15", 930);
+    BenchPage& page = bench.open();
+    EXPECT_TRUE(words(page).contains(QStringLiteral("9¼ films left"))) << words(page).toStdString();
 }
 
 TEST(BenchPlan, RemembersTankTimesAndTemplate)

@@ -40,12 +40,13 @@ protected:
     void runBoth(double films)
     {
         const auto done = desk.session().doing([&](ledger::Book& book) {
-            return book.process(
-                {.load = {.films = {{"120", films}}},
-                 .baths = {{dev, {}, {}, false, {}}, {fix, {}, {}, false, {}}},
-                 .films = {},
-                 .times = {{"develop", chemistry::Seconds(600), chemistry::Seconds(612)}}},
-                desk.now());
+            return book.process({.load = {.films = {{"120", films}}},
+                                 .baths = {{dev, {}, {}, false, {}}, {fix, {}, {}, false, {}}},
+                                 .films = {},
+                                 .times = {.run = {},
+                                           .steps = {{"develop", chemistry::Seconds(600),
+                                                      chemistry::Seconds(612)}}}},
+                                desk.now());
         });
         EXPECT_TRUE(done);
     }

@@ -5,6 +5,9 @@
 #include "app/cli/demo_book.h"
 #include "app/dialogs/run_dialog.h"
 #include "app/dialogs/test_dialog.h"
+#include "app/films/compare_dialog.h"
+#include "app/films/film_card.h"
+#include "app/films/films_dialog.h"
 #include "app/session/preferences.h"
 #include "app/session/session.h"
 #include "app/session/starter.h"
@@ -17,6 +20,7 @@
 
 #include <QApplication>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QStandardPaths>
@@ -34,7 +38,7 @@ void settle()
     // What a page reads off the interface thread comes back through the event loop.
     QElapsedTimer timer;
     timer.start();
-    while (timer.elapsed() < 200)
+    while (timer.elapsed() < 500)
         QApplication::processEvents(QEventLoop::AllEvents, 20);
 }
 
@@ -99,6 +103,39 @@ void proposals(Session& session, Preferences& preferences, const QString& develo
     run.findChild<QCheckBox*>("topUp")->setChecked(true);
     settle();
     run.grab().save(end.arg("run-top-up"));
+}
+
+// Films of a bottle, a film's card, and what went wrong, each as its own picture.
+void paintFilms(MainWindow& window, Controller& controller, Session& session, const QString& folder,
+                const QString& tail)
+{
+    const auto marked = session.films().marked();
+    if (!marked || marked->empty())
+        qFatal("no film of the demo is marked");
+    const ledger::FilmTrace& film = marked->front();
+    controller.doWith(BottleAction::Films,
+                      QString::fromStdString(film.baths.front().before.batch.id));
+    settle();
+    auto* list = window.findChild<FilmsDialog*>();
+    if (!list)
+        qFatal("no list of films");
+    list->grab().save(folder + "/films-list" + tail);
+    emit list->filmRequested(QString::fromStdString(film.film.id));
+    settle();
+    window.findChild<FilmCard*>()->grab().save(folder + "/films-card" + tail);
+    emit list->compareRequested(QString());
+    settle();
+    auto* compare = window.findChild<CompareDialog*>();
+    compare->grab().save(folder + "/films-compare" + tail);
+    for (const int kind : {1, 4}) {
+        compare->findChildren<QComboBox*>().front()->setCurrentIndex(kind);
+        settle();
+        compare->grab().save(folder + QString("/films-compare-%1").arg(kind) + tail);
+    }
+    compare->close();
+    window.findChild<FilmCard*>()->close();
+    list->close();
+    settle();
 }
 
 } // namespace
@@ -167,6 +204,8 @@ int main(int argc, char** argv)
                     }
                 }
                 window.showPage(Page::Shelf);
+                if (size.height() == 800)
+                    paintFilms(window, controller, session, folder, tail);
             }
         }
     }

@@ -109,6 +109,10 @@ struct PrintEntry {
             out(time.temperature, time.time);
         }
     }
+    void operator()(const FilmMark& m) const
+    {
+        out(m.film, m.at, m.fault ? code(*m.fault) : "-", m.takesBack, m.note, m.by);
+    }
     void operator()(const Event& e) const
     {
         out(e.kind(), e.batch, e.at, e.airLeft);

@@ -168,6 +168,24 @@ public:
     {
         return eventsWhere([&](const Row& row) { return row.action == action; });
     }
+    Result<std::optional<FilmRecord>> film(const std::string& id) override
+    {
+        return entriesWhere<FilmRecord>(
+                   [&](const Row&, const FilmRecord& film) { return film.id == id; })
+            .map([](std::vector<FilmRecord> films) {
+                return films.empty() ? std::nullopt : std::optional(films.front());
+            });
+    }
+    Result<std::vector<FilmMark>> marksOf(const std::string& film) override
+    {
+        return entriesWhere<FilmMark>(
+            [&](const Row&, const FilmMark& mark) { return mark.film == film; });
+    }
+    Result<std::vector<FilmMark>> marksOfAction(std::int64_t action) override
+    {
+        return entriesWhere<FilmMark>(
+            [&](const Row& row, const FilmMark&) { return row.action == action; });
+    }
     Result<std::optional<BatchState>> batch(const std::string& id) override
     {
         if (auto fine = call(); !fine) {
@@ -262,6 +280,21 @@ private:
         for (const Row& row : m_now.rows) {
             if (row.entry.event() && condition(row)) {
                 result.push_back(*row.entry.event());
+            }
+        }
+        return result;
+    }
+    template <class What, class Condition>
+    Result<std::vector<What>> entriesWhere(Condition condition)
+    {
+        if (auto fine = call(); !fine) {
+            return tl::unexpected(fine.error());
+        }
+        std::vector<What> result;
+        for (const Row& row : m_now.rows) {
+            const auto* what = std::get_if<What>(&row.entry.what);
+            if (what && condition(row, *what)) {
+                result.push_back(*what);
             }
         }
         return result;

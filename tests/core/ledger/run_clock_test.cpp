@@ -257,6 +257,8 @@ TEST(RunClock, WholeRunIsLoggedInEveryBottleOnce)
     const auto times = readTimesNote(note->text);
     ASSERT_TRUE(times);
     EXPECT_EQ(times->run, *id);
+    EXPECT_EQ(times->temperature, state.temperature);
+    EXPECT_EQ(times->tank, state.tank.name);
     ASSERT_EQ(times->steps.size(), 10u);
     EXPECT_EQ(times->steps[1], (StepDone{"develop", Seconds(600), Seconds(602)}));
     ASSERT_TRUE(run.book->undo());
@@ -302,7 +304,7 @@ TEST(RunState, RefusesWhatDoesNotFitTogether)
 
 TEST(RunTimes, NotesAreReadBackAndOthersLeftAlone)
 {
-    const RunTimes times{"a run=b", {{"fix", Seconds(390), Seconds(395.4)}}};
+    const RunTimes times{"a run=b", {{"fix", Seconds(390), Seconds(395.4)}}, {}, {}};
     EXPECT_EQ(timesNote(times), "run-times fix 390/395 run=a run=b");
     EXPECT_EQ(readTimesNote(timesNote(times))->run, "a run=b");
     EXPECT_FALSE(readTimesNote("smells of vinegar"));

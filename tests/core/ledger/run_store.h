@@ -97,6 +97,17 @@ public:
     {
         return events([&](const Event&, std::int64_t of) { return of == action; });
     }
+    Result<std::optional<FilmRecord>> film(const std::string& id) override
+    {
+        for (const FilmRecord& film : films()) {
+            if (film.id == id) {
+                return film;
+            }
+        }
+        return std::optional<FilmRecord>{};
+    }
+    Result<std::vector<FilmMark>> marksOf(const std::string&) override { return none; }
+    Result<std::vector<FilmMark>> marksOfAction(std::int64_t) override { return none; }
     Result<std::optional<BatchState>> batch(const std::string& id) override
     {
         const auto found = kept.batches.find(id);
@@ -156,6 +167,7 @@ private:
     }
 
     Kept m_before;
+    const std::vector<FilmMark> none; // runs mark no film
 };
 
 } // namespace ullage::ledger

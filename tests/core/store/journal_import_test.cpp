@@ -21,6 +21,8 @@ QByteArray everything()
         R"({"type":"chemical","name":"borax","grams":250})"
         "\n"
         R"({"type":"film","id":"f1","run":"run-1","format":"135-36","name":"Harbour","x":[1.0]})"
+        "\n"
+        R"({"type":"film-mark","id":"m1","film":"f1","at":"2026-06-04T09:00:00Z","mark":"uneven","y":1.0})"
         "\n";
     const char* events[] = {
         R"("kind":"dissolved","at":"2026-06-01T10:40:00Z")",

@@ -1,0 +1,299 @@
+#include "app/films/compare_dialog.h"
+
+#include "app/films/compare_words.h"
+#include "app/films/film_views.h"
+#include "app/widgets/prompts.h"
+#include "app/widgets/theme.h"
+#include "app/words/error_words.h"
+#include "app/words/film_words.h"
+#include "core/ledger/test_asked.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <array>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+// Days before and after: what a comparison of "the same time" may span.
+constexpr std::array<int, 3> kSpans{14, 45, 183};
+constexpr int kUsualSpan = 1;
+
+bool has(const ledger::FilmTrace& film, std::optional<ledger::FilmFault> fault)
+{
+    return std::any_of(film.marks.begin(), film.marks.end(),
+                       [&](const ledger::FilmMark& mark) { return !fault || mark.fault == fault; });
+}
+
+} // namespace
+
+CompareDialog::CompareDialog(const DialogContext& context, const QString& film, QWidget* parent)
+    : QDialog(parent), m_context(context), m_film(film)
+{
+    build();
+    fill();
+    connect(&m_context.session, &Session::changed, this, [this] {
+        if (m_context.session.entries() != m_seen)
+            fill();
+    });
+}
+
+void CompareDialog::build()
+{
+    setWindowTitle(tr("What went wrong?"));
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(Space::kPage, Space::kPage - Space::kTight, Space::kPage,
+                              Space::kPage - Space::kTight);
+    whole->setSpacing(Space::kGap);
+    auto* heading = new QLabel(tr("What went wrong?"), this);
+    heading->setFont(Theme::font(TextRole::PageTitle));
+    whole->addWidget(heading);
+
+    m_fault = new QComboBox(this);
+    m_fault->setAccessibleName(tr("Films marked as"));
+    m_fault->addItem(tr("Marked with anything"));
+    for (std::size_t i = 0; i < ledger::kFilmFaultCodes.size(); ++i)
+        m_fault->addItem(tr("Marked %1").arg(filmFaultName(static_cast<ledger::FilmFault>(i))));
+    m_span = new QComboBox(this);
+    m_span->setAccessibleName(tr("Films of what time"));
+    m_span->addItem(tr("within two weeks"));
+    m_span->addItem(tr("within six weeks"));
+    m_span->addItem(tr("within half a year"));
+    m_span->setCurrentIndex(kUsualSpan);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kSmall);
+    row->addWidget(m_fault);
+    row->addWidget(m_span);
+    row->addStretch(1);
+    whole->addLayout(row);
+
+    m_area = new QScrollArea(this);
+    m_area->setWidgetResizable(true);
+    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_area->setAccessibleName(tr("What was found"));
+    whole->addWidget(m_area, 1);
+
+    auto* buttons = new QDialogButtonBox(this);
+    auto* close = buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
+    close->setDefault(true);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    whole->addWidget(buttons);
+    for (QComboBox* box : {m_fault, m_span})
+        connect(box, &QComboBox::currentIndexChanged, this, &CompareDialog::fill);
+    resize(620, 660);
+    close->setFocus();
+}
+
+std::optional<ledger::FilmFault> CompareDialog::fault() const
+{
+    const int chosen = m_fault->currentIndex();
+    return chosen > 0 ? std::optional(static_cast<ledger::FilmFault>(chosen - 1)) : std::nullopt;
+}
+
+void CompareDialog::fill()
+{
+    if (!m_context.session.isOpen())
+        return;
+    m_seen = m_context.session.entries();
+    auto reader = m_context.session.films();
+    auto marked = reader.marked();
+    if (!marked)
+        return fail(marked.error());
+    std::erase_if(*marked, [this](const auto& film) { return !has(film, fault()); });
+    m_marked.clear();
+    m_compared = {};
+    m_lines.clear();
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, Space::kSmall, 0);
+    column->setSpacing(Space::kTight);
+    const auto middle = std::find_if(marked->begin(), marked->end(), [this](const auto& film) {
+        return QString::fromStdString(film.film.id) == m_film;
+    });
+    if (marked->empty()) {
+        addText(column, tr("No film is marked so. Mark films whose negatives came out wrong on "
+                           "their cards; then this compares them with the good ones."));
+        showPage(page, column);
+        return;
+    }
+    const auto around = middle == marked->end() ? marked->front().at : middle->at;
+    const chemistry::Days days(kSpans[static_cast<std::size_t>(m_span->currentIndex())]);
+    auto films =
+        reader.between(chemistry::addDays(around, -days), chemistry::addDays(around, days));
+    if (!films)
+        return fail(films.error());
+    std::vector<ledger::FilmTrace> good;
+    for (ledger::FilmTrace& film : *films) {
+        if (has(film, fault()))
+            m_marked.push_back(std::move(film));
+        else if (film.marks.empty())
+            good.push_back(std::move(film));
+    }
+    m_compared = ledger::compareFilms(m_marked, good);
+
+    addText(column, comparedText(m_compared))->setFont(Theme::font(TextRole::Strong));
+    setTone(addText(column, tr("It counts and compares, no more. What stands apart is where to "
+                               "look first; a few films prove nothing.")),
+            Tone::Quiet);
+    addHeading(column, tr("What sets them apart"));
+    if (m_compared.good == 0)
+        addText(column, tr("There is no good film of that time to compare them with."));
+    else if (m_compared.apart.empty())
+        addText(column, tr("Nothing that the book knows of. What it does not know: the light, the "
+                           "camera, the film's own age, water, agitation by hand."));
+    addTraits(column, m_compared.apart);
+    if (!m_compared.common.empty()) {
+        addHeading(column, tr("What they share with the good ones, or alone"));
+        addTraits(column, m_compared.common);
+    }
+    addSuspects(column);
+    addFilms(column);
+    showPage(page, column);
+}
+
+// The page before may hold the button that was just pressed.
+void CompareDialog::showPage(QWidget* page, QVBoxLayout* column)
+{
+    column->addStretch(1);
+    const int place = m_area->verticalScrollBar()->value();
+    if (QWidget* before = m_area->takeWidget())
+        before->deleteLater();
+    m_area->setWidget(page);
+    m_area->verticalScrollBar()->setValue(place);
+}
+
+void CompareDialog::addHeading(QVBoxLayout* column, const QString& text)
+{
+    column->addSpacing(Space::kGap);
+    auto* label = addText(column, text);
+    label->setFont(Theme::font(TextRole::Heading));
+}
+
+QLabel* CompareDialog::addText(QVBoxLayout* column, const QString& text)
+{
+    auto* label = new QLabel(text, column->parentWidget());
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    column->addWidget(label);
+    m_lines << text;
+    return label;
+}
+
+void CompareDialog::addTraits(QVBoxLayout* column, const std::vector<ledger::TraitFound>& found)
+{
+    for (const ledger::TraitFound& one : found) {
+        addText(column, traitText(
+                            one, [this](const std::string& id) { return bottleName(id); },
+                            m_context.wording));
+        setTone(addText(column, traitCounts(one)), Tone::Quiet);
+        column->addSpacing(Space::kTight);
+    }
+}
+
+void CompareDialog::addFilms(QVBoxLayout* column)
+{
+    addHeading(column, tr("The films marked"));
+    for (const ledger::FilmTrace& film : m_marked) {
+        const FilmView view = filmView(film, m_context.session.now(), m_context.wording);
+        auto* row = new QHBoxLayout;
+        row->setSpacing(Space::kSmall);
+        auto* link = new QPushButton(view.name, column->parentWidget());
+        setButtonLook(link, ButtonLook::Quiet);
+        link->setAutoDefault(false);
+        link->setAccessibleName(tr("Card of the film %1").arg(view.name));
+        connect(link, &QPushButton::clicked, this,
+                [this, id = view.id] { emit filmRequested(id); });
+        auto* what = new QLabel(tr("%1 · %2", "what is wrong, when").arg(view.marks, view.run),
+                                column->parentWidget());
+        what->setTextFormat(Qt::PlainText);
+        setTone(what, Tone::Quiet);
+        row->addWidget(link);
+        row->addWidget(what, 1);
+        column->addLayout(row);
+        m_lines << view.name + u' ' + what->text();
+    }
+}
+
+void CompareDialog::addSuspects(QVBoxLayout* column)
+{
+    if (m_compared.suspects.empty())
+        return;
+    addHeading(column, tr("Bottles that a test is worth"));
+    for (const std::string& batch : m_compared.suspects) {
+        const QString id = QString::fromStdString(batch);
+        const QString name = bottleName(batch);
+        auto* row = new QHBoxLayout;
+        row->setSpacing(Space::kSmall);
+        const auto button = [&](const QString& text, const QString& spoken, auto deed) {
+            auto* made = new QPushButton(text, column->parentWidget());
+            setButtonLook(made, ButtonLook::Quiet);
+            made->setAutoDefault(false);
+            made->setAccessibleName(spoken);
+            connect(made, &QPushButton::clicked, this, deed);
+            row->addWidget(made);
+        };
+        button(name, tr("Show %1", "bottle").arg(name),
+               [this, id, name] { emit bottleRequested(id, name); });
+        const Bottle* bottle = m_context.session.bottle(id);
+        auto* state = new QLabel(column->parentWidget());
+        state->setTextFormat(Qt::PlainText);
+        setTone(state, Tone::Quiet);
+        row->addWidget(state, 1);
+        if (!bottle) {
+            state->setText(tr("no longer in use"));
+        } else if (bottle->batch.testAskedAt) {
+            state->setText(tr("to be tested first"));
+            button(tr("Test now…"), tr("Test %1 now").arg(name),
+                   [this, id] { emit testRequested(id); });
+        } else {
+            button(tr("Test it first"), tr("Have %1 tested before its next film").arg(name),
+                   [this, id] { ask(id); });
+            button(tr("Test now…"), tr("Test %1 now").arg(name),
+                   [this, id] { emit testRequested(id); });
+        }
+        column->addLayout(row);
+        m_lines << name + u' ' + state->text();
+    }
+}
+
+void CompareDialog::ask(const QString& batch)
+{
+    const ledger::FilmTrace& film = m_marked.front();
+    const auto fault = this->fault().value_or(*film.marks.back().fault);
+    const ledger::Noted note{ledger::testAskedNote({fault, film.film.id})};
+    const auto done = m_context.session.doing([&](ledger::Book& book) {
+        return book.record(batch.toStdString(), note, {m_context.session.now(), {}});
+    });
+    if (!done)
+        fail(done.error());
+}
+
+QString CompareDialog::bottleName(const std::string& batch) const
+{
+    for (const ledger::FilmTrace& film : m_marked) {
+        for (const ledger::FilmBath& bath : film.baths) {
+            if (bath.before.batch.id == batch)
+                return QString::fromStdString(bath.before.batch.name);
+        }
+    }
+    return QString::fromStdString(batch);
+}
+
+void CompareDialog::fail(const Error& error)
+{
+    prompts().fail(this, tr("What went wrong?"), errorSentence(error, m_context.wording));
+}
+
+} // namespace ullage::app

@@ -1,0 +1,28 @@
+// What films have in common, in words.
+#pragma once
+
+#include "app/words/units.h"
+#include "core/ledger/film_compare.h"
+
+#include <QString>
+
+#include <functional>
+#include <string>
+
+namespace ullage::app
+{
+
+/// The name of a bottle by its id.
+using BottleName = std::function<QString(const std::string&)>;
+
+/// "Developed in Dev 4", "The developer had done 8 films a litre or more".
+QString traitText(const ledger::TraitFound& found, const BottleName& bottle,
+                  const Wording& wording);
+
+/// "3 of 3 marked · 1 of 12 good".
+QString traitCounts(const ledger::TraitFound& found);
+
+/// How much the comparison rests on: "3 films marked (thin), 12 good ones."
+QString comparedText(const ledger::FilmComparison& compared);
+
+} // namespace ullage::app

@@ -1,0 +1,248 @@
+#include "app/films/film_card.h"
+
+#include "app/widgets/prompts.h"
+#include "app/widgets/theme.h"
+#include "app/words/error_words.h"
+#include "app/words/film_words.h"
+
+#include <QCheckBox>
+#include <QDialogButtonBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+FilmCard::FilmCard(const DialogContext& context, const QString& film, QWidget* parent)
+    : QDialog(parent), m_context(context), m_film(film)
+{
+    build();
+    fill();
+    connect(&m_context.session, &Session::changed, this, [this] {
+        if (m_context.session.entries() != m_seen)
+            fill();
+    });
+}
+
+void FilmCard::build()
+{
+    setWindowTitle(tr("Film"));
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(Space::kPage, Space::kPage - Space::kTight, Space::kPage,
+                              Space::kPage - Space::kTight);
+    whole->setSpacing(Space::kGap);
+    m_name = new QLabel(this);
+    m_name->setFont(Theme::font(TextRole::PageTitle));
+    m_name->setTextFormat(Qt::PlainText);
+    m_name->setWordWrap(true);
+    m_detail = new QLabel(this);
+    m_detail->setTextFormat(Qt::PlainText);
+    m_detail->setWordWrap(true);
+    setTone(m_detail, Tone::Quiet);
+    auto* head = new QVBoxLayout;
+    head->setSpacing(Space::kTight);
+    head->addWidget(m_name);
+    head->addWidget(m_detail);
+    whole->addLayout(head);
+
+    m_area = new QScrollArea(this);
+    m_area->setWidgetResizable(true);
+    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_area->setAccessibleName(tr("What the film went through"));
+    whole->addWidget(m_area, 1);
+
+    m_note = new QLineEdit(this);
+    m_note->setPlaceholderText(tr("what you see; may stay empty"));
+    m_note->setAccessibleName(tr("What you see on the negatives"));
+    m_mark = new QPushButton(tr("&Mark as"), this);
+    m_mark->setAccessibleName(tr("Mark the film: what is wrong with its negatives"));
+    m_mark->setProperty("menu", true);
+    auto* menu = new QMenu(m_mark);
+    for (std::size_t i = 0; i < ledger::kFilmFaultCodes.size(); ++i) {
+        const auto fault = static_cast<ledger::FilmFault>(i);
+        menu->addAction(filmFaultTitle(fault), this, [this, fault] { mark(fault); });
+    }
+    m_mark->setMenu(menu);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kSmall);
+    row->addWidget(m_note, 1);
+    row->addWidget(m_mark);
+    m_all = new QCheckBox(this);
+    whole->addLayout(row);
+    whole->addWidget(m_all);
+
+    auto* buttons = new QDialogButtonBox(this);
+    m_compare = buttons->addButton(tr("&What went wrong?"), QDialogButtonBox::ActionRole);
+    m_compare->setAutoDefault(false);
+    auto* close = buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
+    close->setDefault(true);
+    connect(m_compare, &QPushButton::clicked, this, [this] { emit compareRequested(m_film); });
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    whole->addWidget(buttons);
+    resize(540, 720);
+    close->setFocus();
+}
+
+QLabel* FilmCard::addText(QVBoxLayout* column, const QString& text)
+{
+    auto* label = new QLabel(text, column->parentWidget());
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    column->addWidget(label);
+    return label;
+}
+
+void FilmCard::fill()
+{
+    if (!m_context.session.isOpen())
+        return;
+    m_seen = m_context.session.entries();
+    auto reader = m_context.session.films();
+    const auto found = reader.film(m_film.toStdString());
+    if (!found)
+        return fail(found.error());
+    m_view = *found ? filmView(**found, m_context.session.now(), m_context.wording) : FilmView();
+    m_ofRun.clear();
+    if (*found) {
+        if (const auto together = reader.ofRun((*found)->film.run)) {
+            for (const ledger::FilmTrace& other : *together)
+                m_ofRun.push_back(other.film.id);
+        }
+    }
+    m_name->setText(m_view.name);
+    QStringList detail{m_view.detail, m_view.run};
+    detail.removeAll(QString());
+    m_detail->setText(detail.join(QStringLiteral(" · ")));
+    const int others = static_cast<int>(m_ofRun.size());
+    m_all->setText(tr("all %n film(s) of this run", nullptr, others));
+    m_all->setVisible(others > 1);
+    m_compare->setEnabled(!m_view.standing.empty());
+    m_mark->setEnabled(*found && !m_view.bottles.empty());
+
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, Space::kSmall, 0);
+    column->setSpacing(Space::kSmall);
+    fillMarks(column);
+    fillBottles(column);
+    fillTimes(column);
+    column->addStretch(1);
+    // The page before may hold the button that was just pressed.
+    if (QWidget* before = m_area->takeWidget())
+        before->deleteLater();
+    m_area->setWidget(page);
+}
+
+void FilmCard::fillMarks(QVBoxLayout* column)
+{
+    if (m_view.standing.empty())
+        return;
+    setTone(addText(column, tr("Negatives")), Tone::Quiet);
+    for (const FilmMarkView& mark : m_view.standing) {
+        auto* row = new QHBoxLayout;
+        row->setSpacing(Space::kSmall);
+        auto* words = new QVBoxLayout;
+        words->setSpacing(0);
+        auto* text = new QLabel(mark.text, column->parentWidget());
+        text->setWordWrap(true);
+        text->setTextFormat(Qt::PlainText);
+        text->setFont(Theme::font(TextRole::Strong));
+        setTone(text, Tone::Near);
+        auto* when = new QLabel(mark.when, column->parentWidget());
+        when->setTextFormat(Qt::PlainText);
+        setTone(when, Tone::Quiet);
+        words->addWidget(text);
+        words->addWidget(when);
+        auto* back = new QPushButton(tr("Take back…"), column->parentWidget());
+        setButtonLook(back, ButtonLook::Quiet);
+        back->setAutoDefault(false);
+        back->setAccessibleName(tr("Take the mark “%1” back").arg(mark.text));
+        connect(back, &QPushButton::clicked, this, [this, one = mark.mark] { takeBack(one); });
+        row->addLayout(words, 1);
+        row->addWidget(back, 0, Qt::AlignTop);
+        column->addLayout(row);
+    }
+    column->addSpacing(Space::kSmall);
+}
+
+void FilmCard::fillBottles(QVBoxLayout* column)
+{
+    if (m_view.bottles.empty()) {
+        addText(column, m_view.name.isEmpty()
+                            ? tr("The book has no such film.")
+                            : tr("Its run was taken back: it went through no bottle."));
+        return;
+    }
+    setTone(addText(column, tr("Went through, as it was before this load")), Tone::Quiet);
+    for (const FilmBottleView& bottle : m_view.bottles) {
+        auto* row = new QHBoxLayout;
+        row->setSpacing(Space::kSmall);
+        auto* link = new QPushButton(bottle.name, column->parentWidget());
+        setButtonLook(link, ButtonLook::Quiet);
+        link->setAutoDefault(false);
+        link->setAccessibleName(tr("Show %1", "bottle").arg(bottle.name));
+        link->setToolTip(link->accessibleName());
+        connect(link, &QPushButton::clicked, this,
+                [this, bottle] { emit bottleRequested(bottle.id, bottle.name); });
+        auto* verdict = new VerdictLabel(column->parentWidget());
+        verdict->setLook(bottle.verdict);
+        verdict->setText(bottle.verdictText);
+        row->addWidget(link);
+        row->addWidget(verdict);
+        row->addStretch(1);
+        column->addLayout(row);
+        setTone(addText(column, bottle.then), Tone::Quiet);
+    }
+}
+
+void FilmCard::fillTimes(QVBoxLayout* column)
+{
+    if (m_view.times.empty())
+        return;
+    column->addSpacing(Space::kSmall);
+    setTone(addText(column, m_view.conditions.isEmpty()
+                                ? tr("Times, planned and real")
+                                : tr("Times, planned and real · %1").arg(m_view.conditions)),
+            Tone::Quiet);
+    auto* rows = new FactorRows(column->parentWidget());
+    rows->setRows(m_view.times);
+    column->addWidget(rows);
+}
+
+void FilmCard::mark(ledger::FilmFault fault)
+{
+    const bool all = m_all->isChecked() && !m_all->isHidden();
+    const std::vector<std::string> films = all ? m_ofRun : std::vector{m_film.toStdString()};
+    const std::string note = m_note->text().trimmed().toStdString();
+    const auto done = m_context.session.doing(
+        [&](ledger::Book& book) { return book.markFilms(films, fault, note); });
+    if (!done)
+        return fail(done.error());
+    m_note->clear();
+}
+
+void FilmCard::takeBack(const ledger::FilmMark& mark)
+{
+    const auto why = prompts().askText(this, tr("Take the mark back"),
+                                       tr("Why? It stays in the book, struck out."));
+    if (!why)
+        return;
+    const auto done = m_context.session.doing([&](ledger::Book& book) {
+        return book.takeMarksBack({mark}, why->trimmed().toStdString());
+    });
+    if (!done)
+        fail(done.error());
+}
+
+void FilmCard::fail(const Error& error)
+{
+    prompts().fail(this, tr("Film"), errorSentence(error, m_context.wording));
+}
+
+} // namespace ullage::app

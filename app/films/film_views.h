@@ -1,0 +1,46 @@
+// A film and what it went through, in finished words.
+#pragma once
+
+#include "app/widgets/card.h"
+#include "app/widgets/verdict_mark.h"
+#include "app/words/units.h"
+#include "core/ledger/film_trace.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace ullage::app
+{
+
+/// A bottle as it was just before the film.
+struct FilmBottleView {
+    QString id;
+    QString name;
+    QString
+        then; ///< "MQ borax developer · 7 films a litre before, time × 1.70 · standing 12 % used"
+    VerdictLook verdict = VerdictLook::Good;
+    QString verdictText; ///< "was good"
+};
+
+struct FilmMarkView {
+    ledger::FilmMark mark;
+    QString text; ///< "Thin: by half"
+    QString when; ///< "2 Nov, 19:30, by Ada"
+};
+
+struct FilmView {
+    QString id;
+    QString name;   ///< "Harbour 400"
+    QString detail; ///< "120 · EI 400 · roll 3"
+    QString run;    ///< "2 Nov, 19:30, by Ada"; says so where the run was taken back
+    QString marks;  ///< "thin, uneven"; may be empty
+    std::vector<FilmMarkView> standing;
+    std::vector<FilmBottleView> bottles;
+    std::vector<FactorRow> times; ///< steps, planned and real
+    QString conditions;           ///< "20.5 °C, tank Two reels"; may be empty
+};
+
+FilmView filmView(const ledger::FilmTrace& film, chemistry::Instant now, const Wording& wording);
+
+} // namespace ullage::app

@@ -1,0 +1,42 @@
+// All films that went through one bottle, newest first; each leads to its card.
+#pragma once
+
+#include "app/dialogs/deed_dialog.h"
+
+#include <QDialog>
+
+class QLabel;
+class QPushButton;
+class QTreeWidget;
+
+namespace ullage::app
+{
+
+class FilmsDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    FilmsDialog(const DialogContext& context, const QString& batch, const QString& name,
+                QWidget* parent = nullptr);
+
+    [[nodiscard]] QTreeWidget* list() const { return m_list; }
+
+signals:
+    void filmRequested(const QString& film);
+    /// What went wrong with the films marked?
+    void compareRequested(const QString& film);
+
+private:
+    void fill();
+
+    DialogContext m_context;
+    QString m_batch;
+    std::int64_t m_seen = 0; ///< entries in the book when it was filled
+    QString m_newestMarked;  ///< id of a film, or empty
+    QTreeWidget* m_list;
+    QLabel* m_count;
+    QPushButton* m_compare;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,73 @@
+// What went wrong? What the films marked have in common, and how many of the good films of the same
+// time share it.
+//
+// It counts and compares, no more. A few films prove nothing: something they share and the good
+// ones do not is where to look first, not a cause that was found.
+#pragma once
+
+#include "core/ledger/film_trace.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage::ledger
+{
+
+enum class FilmTrait {
+    Bottle,        ///< went through this bottle: subject its id, role
+    WearOver,      ///< the bottle of this role had done `number` films per litre or more
+    StandingOver,  ///< the bottle of this role had used `number` of its standing or more
+    BeyondVerdict, ///< the bottle of this role was to be tested first, or discarded
+    StepLonger, ///< the step took at least `number` more than planned, as a share: subject its kind
+    StepShorter,   ///< the step took at least `number` less than planned, as a share
+    Warmer,        ///< developed at `number` °C or more
+    Colder,        ///< developed at `number` °C or less
+    OneRun,        ///< all went together in one run: subject its id
+    Film,          ///< the film's name: subject
+    Format,        ///< subject
+    ExposureIndex, ///< number
+    Tank,          ///< subject: its name
+    Person,        ///< subject
+};
+
+/// How often a trait was found among the films of which it is known.
+struct TraitCount {
+    int with = 0;
+    int known = 0;
+    [[nodiscard]] double share() const { return known == 0 ? 0 : double(with) / known; }
+};
+
+struct TraitFound {
+    FilmTrait trait{};
+    std::string subject;
+    std::optional<formulary::Role> role;
+    double number = 0;
+    TraitCount marked;
+    TraitCount good;
+};
+
+struct FilmComparison {
+    int marked = 0;
+    int good = 0;
+    /// Shared by the films marked, and by at most half as many of the good ones; the clearest
+    /// difference first. Empty without good films: there is nothing to compare with.
+    std::vector<TraitFound> apart;
+    /// Shared by the films marked, and by the good ones about as often; or with no good film that
+    /// it is known of.
+    std::vector<TraitFound> common;
+    /// Bottles that a look is worth, the most pointed at first: those that set the films apart.
+    std::vector<std::string> suspects;
+};
+
+inline constexpr double kStepOff = 0.05; ///< of the planned time, before it is worth a word
+inline constexpr chemistry::Seconds kStepOffLeast{5};
+inline constexpr double kTelling = 0.5; ///< of the share among the films marked
+inline constexpr int kMostNeeded = 4;   ///< from so many marked films on, not every one
+inline constexpr double kMost = 0.75;   ///< but so many of them must share a trait
+
+/// Traits of numbers take the least (or greatest) figure among the films marked as their limit.
+FilmComparison compareFilms(const std::vector<FilmTrace>& marked,
+                            const std::vector<FilmTrace>& good);
+
+} // namespace ullage::ledger

@@ -1,0 +1,48 @@
+#include "core/ledger/film_trace.h"
+
+#include <algorithm>
+
+namespace ullage::ledger
+{
+
+const FilmBath* FilmTrace::bath(formulary::Role role) const
+{
+    const auto found = std::find_if(baths.begin(), baths.end(), [&](const FilmBath& bath) {
+        return bath.before.batch.solution->role == role;
+    });
+    return found == baths.end() ? nullptr : &*found;
+}
+
+Result<std::map<std::string, Outlook>> outlooksBefore(const std::vector<Event>& entered,
+                                                      const std::set<std::string>& events,
+                                                      const formulary::Formulary& formulary)
+{
+    std::map<std::string, Outlook> found;
+    Fold fold(formulary);
+    for (const Event& event : happened(entered)) {
+        if (events.contains(event.id) && fold.started()) {
+            Batch batch = fold.at(event.at);
+            Assessment assessment = assess(batch);
+            found.emplace(event.id, Outlook{std::move(batch), std::move(assessment)});
+        }
+        if (auto fine = fold.apply(event); !fine) {
+            return tl::unexpected(fine.error());
+        }
+    }
+    return found;
+}
+
+std::optional<RunTimes> timesOfRun(const std::vector<Event>& entered, const std::string& run)
+{
+    const auto taken = takenBack(entered);
+    for (const Event& event : entered) {
+        const auto* note = std::get_if<Noted>(&event.what);
+        auto times = note ? readTimesNote(note->text) : std::nullopt;
+        if (times && times->run == run && !taken.contains(event.id)) {
+            return times;
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace ullage::ledger

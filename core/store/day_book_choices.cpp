@@ -1,0 +1,93 @@
+// What goes with the day book's rows: who is named in it, bottles to choose, journal lines.
+#include "core/store/day_book.h"
+
+#include "core/store/each_row.h"
+
+#include <map>
+
+namespace ullage::store
+{
+
+using namespace ledger;
+
+namespace
+{
+
+chemistry::Instant instant(std::int64_t milliseconds)
+{
+    return chemistry::Instant(std::chrono::milliseconds(milliseconds));
+}
+
+} // namespace
+
+Result<std::vector<std::string>> DayBook::people()
+{
+    std::vector<std::string> found;
+    return eachRow(m_people.run(),
+                   [&](const Rows& row) -> Result<void> {
+                       found.push_back(row.text(0));
+                       return {};
+                   })
+        .map([&] { return std::move(found); });
+}
+
+Result<std::vector<BatchState>> DayBook::bottles(int most)
+{
+    std::vector<BatchState> found;
+    return eachRow(m_bottles.run(most),
+                   [&](const Rows& row) -> Result<void> {
+                       BatchState state{row.text(0), row.text(1), row.text(2),
+                                        instant(row.number(3)), std::nullopt};
+                       if (!row.isNull(4)) {
+                           state.endedAt = instant(row.number(4));
+                       }
+                       found.push_back(std::move(state));
+                       return {};
+                   })
+        .map([&] { return std::move(found); });
+}
+
+Result<std::vector<DayBook::NumberedLine>> DayBook::lines(const DayEntry& entry)
+{
+    std::vector<std::pair<std::string, std::string>> wanted; // type, id
+    const auto want = [&](const std::string& event, const std::optional<TakenBack>& taken) {
+        wanted.emplace_back("event", event);
+        if (taken) {
+            wanted.emplace_back("event", taken->voiding);
+        }
+    };
+    if (entry.mark) {
+        wanted.emplace_back("film-mark", entry.mark->id);
+        if (entry.taken) {
+            wanted.emplace_back("film-mark", entry.taken->voiding);
+        }
+    } else if (entry.baths.empty()) {
+        want(entry.event.id, entry.taken);
+    }
+    for (const DayBath& bath : entry.baths) {
+        want(bath.event, bath.taken);
+    }
+    for (const FilmRecord& film : entry.films) {
+        wanted.emplace_back("film", film.id);
+        const auto marks = entry.mark ? Result<std::vector<FilmMark>>() : m_store.marksOf(film.id);
+        if (!marks) {
+            return tl::unexpected(marks.error());
+        }
+        for (const FilmMark& mark : *marks) {
+            wanted.emplace_back("film-mark", mark.id);
+        }
+    }
+    std::map<std::int64_t, QByteArray> found; // by order of entry
+    for (const auto& [type, id] : wanted) {
+        auto fine = eachRow(m_lines.run(type, id), [&](const Rows& row) -> Result<void> {
+            found[row.number(0)] = row.bytes(1);
+            return {};
+        });
+        if (!fine) {
+            return tl::unexpected(fine.error());
+        }
+    }
+    return std::vector<NumberedLine>(found.begin(), found.end());
+}
+
+} // namespace ullage::store

@@ -1,0 +1,335 @@
+// From a film to its bottles and back, marks, and what went wrong: real dialogs on a real book.
+#include "app/daybook/day_book_page.h"
+#include "app/films/compare_dialog.h"
+#include "app/films/film_card.h"
+#include "app/films/films_dialog.h"
+#include "app/shelf/shelf_page.h"
+#include "app/shelf/shelf_view.h"
+#include "app/widgets/prompts.h"
+#include "app/window/controller.h"
+#include "app/window/main_window.h"
+#include "core/ledger/test_asked.h"
+#include "tests/app/daybook/day_driver.h"
+
+#include <QLabel>
+#include <QMenu>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTreeWidget>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+// A developer and a fixer, and three runs of named films through them.
+class FilmsTest : public ::testing::Test
+{
+protected:
+    Desk desk;
+    std::string dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    std::string fix = desk.mix("starter-acid-fixer", "starter-glass-1000", 1000, "Fix 1");
+    ScriptedPrompts asked;
+    PromptsInForce force{asked};
+
+    FilmsTest()
+    {
+        run({"Quay"}, 600, 603);
+        run({"Quay", "Lantern"}, 600, 690);
+        run({"Dunes"}, 600, 604);
+    }
+
+    void run(const std::vector<std::string>& names, double planned, double real)
+    {
+        desk.pass(1);
+        ledger::FilmRun request;
+        request.load.films = {{"135-36", double(names.size())}};
+        request.baths.push_back({dev, {}, {}, false, {}});
+        request.baths.push_back({fix, {}, {}, false, {}});
+        for (const std::string& name : names)
+            request.films.push_back({{}, {}, "135-36", name, 400, ""});
+        request.times.steps = {{"develop", chemistry::Seconds(planned), chemistry::Seconds(real)}};
+        request.times.temperature = chemistry::Celsius(20);
+        request.times.tank = "Two reels";
+        const auto done = desk.session().doing(
+            [&](ledger::Book& book) { return book.process(request, desk.now()); });
+        ASSERT_TRUE(done) << done.error().field;
+    }
+    std::vector<ledger::FilmTrace> films()
+    {
+        auto read = desk.session().films().ofBatch(dev);
+        EXPECT_TRUE(read);
+        return *read;
+    }
+    QString idOf(const std::string& name, const std::string& notRun = {})
+    {
+        for (const auto& film : films()) {
+            if (film.film.name == name && film.film.run != notRun)
+                return QString::fromStdString(film.film.id);
+        }
+        return {};
+    }
+    std::size_t marksOf(const QString& film)
+    {
+        return (*desk.session().films().film(film.toStdString()))->marks.size();
+    }
+    static void press(QWidget& in, const QString& spoken)
+    {
+        auto* button = named<QPushButton>(in, spoken);
+        ASSERT_NE(button, nullptr);
+        QTest::mouseClick(button, Qt::LeftButton);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+    }
+    static void choose(QWidget& card, const QString& fault)
+    {
+        auto* menu = card.findChild<QMenu*>();
+        ASSERT_NE(menu, nullptr);
+        for (QAction* action : menu->actions()) {
+            if (action->text() == fault)
+                action->trigger();
+        }
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+};
+
+QStringList texts(const QWidget& in)
+{
+    QStringList all;
+    for (const QLabel* label : in.findChildren<QLabel*>())
+        all << label->text();
+    return all;
+}
+
+} // namespace
+
+TEST_F(FilmsTest, ACardTellsBottlesAsTheyWereAndTimesPlannedAndReal)
+{
+    FilmCard card(contextOf(desk), idOf("Lantern"));
+    card.show();
+    const FilmView& view = card.view();
+    EXPECT_EQ(view.name, QStringLiteral("Lantern"));
+    ASSERT_EQ(view.bottles.size(), 2u);
+    EXPECT_EQ(view.bottles[0].name, QStringLiteral("Dev 1"));
+    EXPECT_TRUE(view.bottles[0].then.simplified().contains(
+        QStringLiteral("1 film a litre before, time × 1.1")))
+        << view.bottles[0].then.toStdString();
+    EXPECT_EQ(view.bottles[0].verdictText, QStringLiteral("Then: Good"));
+    ASSERT_EQ(view.times.size(), 1u);
+    EXPECT_EQ(view.times[0].value, QStringLiteral("10:00 → 11:30"));
+    EXPECT_TRUE(view.conditions.simplified().contains(QStringLiteral("20.0 °C")));
+    EXPECT_TRUE(view.conditions.contains(QStringLiteral("Two reels")));
+    EXPECT_FALSE(named<QPushButton>(card, QStringLiteral("Show Dev 1"))->isHidden());
+    QSignalSpy wanted(&card, &FilmCard::bottleRequested);
+    press(card, QStringLiteral("Show Fix 1"));
+    ASSERT_EQ(wanted.size(), 1);
+    EXPECT_EQ(wanted[0][0].toString().toStdString(), fix);
+}
+
+TEST_F(FilmsTest, MarksAreMadeWithAMenuTakenBackWithAReasonAndUndone)
+{
+    const QString lantern = idOf("Lantern");
+    FilmCard card(contextOf(desk), lantern);
+    card.show();
+    type(card, QStringLiteral("What you see on the negatives"), QStringLiteral("by half"));
+    choose(card, QStringLiteral("Thin"));
+    ASSERT_EQ(card.view().standing.size(), 1u);
+    EXPECT_EQ(card.view().standing[0].text, QStringLiteral("Thin: by half"));
+    EXPECT_EQ(marksOf(lantern), 1u);
+
+    asked.answer(QStringLiteral("dim light table"));
+    press(card, QStringLiteral("Take the mark “Thin: by half” back"));
+    EXPECT_TRUE(card.view().standing.empty());
+    EXPECT_EQ(marksOf(lantern), 0u);
+    EXPECT_TRUE(desk.journal().contains("dim light table"));
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(card.view().standing.size(), 1u) << "undo shows on the open card";
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_TRUE(card.view().standing.empty());
+    ASSERT_TRUE(desk.session().redo());
+    EXPECT_EQ(card.view().standing.size(), 1u);
+    press(card, QStringLiteral("Take the mark “Thin: by half” back"));
+    EXPECT_EQ(marksOf(lantern), 1u) << "no reason given, nothing taken back";
+}
+
+TEST_F(FilmsTest, AllFilmsOfARunAreMarkedAtOnceIfTicked)
+{
+    const QString lantern = idOf("Lantern");
+    FilmCard card(contextOf(desk), lantern);
+    card.show();
+    auto* all = card.findChild<QCheckBox*>();
+    ASSERT_TRUE(all && all->isVisible());
+    all->setChecked(true);
+    choose(card, QStringLiteral("Uneven"));
+    std::size_t marked = 0;
+    for (const auto& film : films())
+        marked += film.marks.size();
+    EXPECT_EQ(marked, 2u);
+    FilmCard alone(contextOf(desk), idOf("Dunes"));
+    alone.show();
+    EXPECT_FALSE(alone.findChild<QCheckBox*>()->isVisible());
+}
+
+TEST_F(FilmsTest, AFilmWhoseRunWasTakenBackSaysSoAndCannotBeMarked)
+{
+    const QString dunes = idOf("Dunes");
+    ASSERT_TRUE(desk.session().undo());
+    FilmCard card(contextOf(desk), dunes);
+    EXPECT_TRUE(card.view().bottles.empty());
+    EXPECT_EQ(card.view().run, QStringLiteral("its run was taken back"));
+    const auto* mark =
+        named<QPushButton>(card, QStringLiteral("Mark the film: what is wrong with its negatives"));
+    EXPECT_FALSE(mark->isEnabled());
+}
+
+TEST_F(FilmsTest, TheListOfABottleLeadsToCardsByClickAndKey)
+{
+    FilmsDialog list(contextOf(desk), QString::fromStdString(dev), QStringLiteral("Dev 1"));
+    list.show();
+    auto* rows = list.list();
+    ASSERT_EQ(rows->topLevelItemCount(), 4);
+    EXPECT_EQ(rows->topLevelItem(0)->text(1), QStringLiteral("Dunes")) << "newest first";
+    QSignalSpy wanted(&list, &FilmsDialog::filmRequested);
+    QTest::mouseClick(rows->viewport(), Qt::LeftButton, {},
+                      rows->visualItemRect(rows->topLevelItem(0)).center());
+    ASSERT_EQ(wanted.size(), 1);
+    EXPECT_EQ(wanted[0][0].toString(), idOf("Dunes"));
+    QTest::keyClick(rows, Qt::Key_Down);
+    QTest::keyClick(rows, Qt::Key_Return);
+    ASSERT_EQ(wanted.size(), 2);
+    EXPECT_NE(wanted[1][0].toString(), idOf("Dunes"));
+}
+
+TEST_F(FilmsTest, ComparesMarksOneKindAndHasABottleTestedFirst)
+{
+    // Another developer for the good ones, so that this one stands apart.
+    const std::string marked = dev;
+    const auto bad = films();
+    for (const auto& film : bad) {
+        ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) {
+            return book.markFilms({film.film.id}, ledger::FilmFault::Thin, "");
+        }));
+    }
+    dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 2");
+    run({"Quay"}, 600, 601);
+    run({"Dunes"}, 600, 600);
+    CompareDialog dialog(contextOf(desk), QString());
+    dialog.show();
+    EXPECT_EQ(dialog.compared().marked, 4);
+    EXPECT_EQ(dialog.compared().good, 2);
+    EXPECT_TRUE(dialog.lines().contains(QStringLiteral("Developed in Dev 1")))
+        << dialog.lines().join(u'\n').toStdString();
+    EXPECT_TRUE(dialog.lines().contains(QStringLiteral("4 of 4 marked · 0 of 2 good")));
+    EXPECT_TRUE(dialog.lines().contains(QStringLiteral("Fixed in Fix 1")));
+
+    const QString id = QString::fromStdString(marked);
+    ASSERT_EQ(desk.session().bottle(id)->assessment.verdict, ledger::Verdict::Good);
+    press(dialog, QStringLiteral("Have Dev 1 tested before its next film"));
+    const Bottle* bottle = desk.session().bottle(id);
+    EXPECT_EQ(bottle->assessment.verdict, ledger::Verdict::TestFirst);
+    EXPECT_EQ(bottle->assessment.reasons.front().code, ledger::ReasonCode::TestAsked);
+    EXPECT_TRUE(dialog.lines().contains(QStringLiteral("Dev 1 to be tested first")));
+    EXPECT_TRUE(texts(dialog).contains(QStringLiteral("to be tested first")));
+    QSignalSpy test(&dialog, &CompareDialog::testRequested);
+    press(dialog, QStringLiteral("Test Dev 1 now"));
+    ASSERT_EQ(test.size(), 1);
+    desk.record(marked, ledger::Looked{true, "leader test"});
+    EXPECT_EQ(desk.session().bottle(id)->assessment.verdict, ledger::Verdict::Good);
+
+    // Another kind of mark: none are so.
+    named<QComboBox>(dialog, QStringLiteral("Films marked as"))->setCurrentIndex(3);
+    EXPECT_EQ(dialog.compared().marked, 0);
+    EXPECT_EQ(dialog.lines().size(), 1);
+}
+
+TEST_F(FilmsTest, TheWindowLeadsBothWaysInOneClick)
+{
+    MainWindow window;
+    Controller controller(window, desk.session(), desk.preferences());
+    window.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    window.shelf()->selectBottle(QString::fromStdString(fix));
+    // From the bottle to its films.
+    QPushButton* films = nullptr;
+    for (auto* button : window.shelf()->findChildren<QPushButton*>()) {
+        if (button->text() == QStringLiteral("Films that went through it…"))
+            films = button;
+    }
+    ASSERT_TRUE(films && films->isVisible());
+    QTest::mouseClick(films, Qt::LeftButton);
+    auto* list = window.findChild<FilmsDialog*>();
+    ASSERT_NE(list, nullptr);
+    EXPECT_EQ(list->windowTitle(), QStringLiteral("Films through Fix 1"));
+    // To a film, and from it to another of its bottles.
+    emit list->filmRequested(idOf("Lantern"));
+    emit list->filmRequested(idOf("Lantern")); // the second half of a double click
+    ASSERT_EQ(window.findChildren<FilmCard*>().size(), 1);
+    press(*window.findChild<FilmCard*>(), QStringLiteral("Show Dev 1"));
+    EXPECT_EQ(window.page(), Page::Shelf);
+    EXPECT_EQ(window.shelf()->currentBottle().toStdString(), dev);
+    EXPECT_EQ(window.findChild<FilmCard*>(), nullptr) << "nothing stands before the bottle";
+    EXPECT_EQ(window.findChild<FilmsDialog*>(), nullptr);
+    // A bottle that is gone has its history in the day book.
+    desk.record(dev, ledger::Discarded{"collected"});
+    controller.doWith(BottleAction::Films, QString::fromStdString(fix));
+    emit window.findChild<FilmsDialog*>()->filmRequested(idOf("Dunes"));
+    press(*window.findChild<FilmCard*>(), QStringLiteral("Show Dev 1"));
+    EXPECT_EQ(window.page(), Page::DayBook);
+    const auto* page = window.findChild<DayBookPage*>();
+    EXPECT_EQ(page->filterBar()->filter().batch, dev);
+}
+
+TEST_F(FilmsTest, TheDayBookHasMarksAsRowsAndLeadsToCardAndShelf)
+{
+    const QString lantern = idOf("Lantern");
+    ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) {
+        return book.markFilms({lantern.toStdString()}, ledger::FilmFault::NotClear, "milky");
+    }));
+    PageOn at(desk);
+    EXPECT_TRUE(at.shown().contains(QStringLiteral("Film marked not clear")))
+        << at.shown().join(u'\n').toStdString();
+    QSignalSpy film(&at.page, &DayBookPage::filmRequested);
+    QSignalSpy shelf(&at.page, &DayBookPage::shelfRequested);
+    QSignalSpy through(&at.page, &DayBookPage::filmsRequested);
+    at.choose(QStringLiteral("Run · 2 × 135-36"));
+    press(at.page, QStringLiteral("Card of the film Lantern · 135-36 · EI 400"));
+    ASSERT_EQ(film.size(), 1);
+    EXPECT_EQ(film[0][0].toString(), lantern);
+    EXPECT_TRUE(texts(at.page).contains(QStringLiteral("not clear: milky")));
+    press(at.page, QStringLiteral("Dev 1 on the shelf"));
+    ASSERT_EQ(shelf.size(), 1);
+    press(at.page, QStringLiteral("Films through Fix 1"));
+    ASSERT_EQ(through.size(), 1);
+    EXPECT_EQ(through[0][0].toString().toStdString(), fix);
+
+    // Taken back and brought back from there.
+    at.choose(QStringLiteral("Film marked not clear"));
+    asked.answer(QStringLiteral("it cleared in the wash"));
+    at.page.takeBack();
+    at.settle();
+    EXPECT_EQ(marksOf(lantern), 0u);
+    EXPECT_TRUE(at.shown().contains(
+        QStringLiteral("Film marked not clear (taken back: it cleared in the wash)")))
+        << at.shown().join(u'\n').toStdString();
+    asked.answer(QStringLiteral("it did not"));
+    at.choose(QStringLiteral("Film marked not clear"));
+    at.page.takeBack();
+    at.settle();
+    EXPECT_EQ(marksOf(lantern), 1u);
+}
+
+TEST_F(FilmsTest, TheDayBookOpensWithItsListInTheKeysWay)
+{
+    MainWindow window;
+    Controller controller(window, desk.session(), desk.preferences());
+    window.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    window.shelf()->view()->setFocus();
+    window.showPage(Page::DayBook);
+    EXPECT_EQ(window.focusWidget(), window.findChild<DayBookPage*>()->list());
+    window.showPage(Page::Bench);
+    EXPECT_EQ(window.focusWidget()->accessibleName(), QStringLiteral("Format"));
+}
+
+} // namespace ullage::app
