@@ -4735,6 +4735,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Your name, for the entries made from now on. Left empty, they name nobody.</source>
         <translation>Dein Name, für die Einträge von jetzt an. Bleibt er leer, nennen sie niemanden.</translation>
     </message>
+    <message>
+        <source>Backed up today %1</source>
+        <translation>Gesichert: heute %1</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::CuePanel</name>

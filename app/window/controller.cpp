@@ -104,9 +104,14 @@ void Controller::showBackup()
 {
     if (m_backupError)
         m_window.setBackup(tr("Not backed up: %1").arg(sentence(*m_backupError)), true);
-    else if (m_backedUp)
-        m_window.setBackup(
-            tr("Backed up %1").arg(m_wording.locale.toString(*m_backedUp, QLocale::ShortFormat)));
+    if (m_backupError || !m_backedUp)
+        return;
+    const QLocale& locale = m_wording.locale;
+    const bool today = m_backedUp->date() == QDateTime::currentDateTime().date();
+    m_window.setBackup(
+        today ? tr("Backed up today %1")
+                    .arg(locale.toString(m_backedUp->time(), QLocale::ShortFormat))
+              : tr("Backed up %1").arg(locale.toString(*m_backedUp, QLocale::ShortFormat)));
 }
 
 bool Controller::openBook(const QString& path)
