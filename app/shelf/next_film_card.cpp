@@ -12,6 +12,8 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -142,6 +144,26 @@ void NextFilmCard::setBottle(const SelectedBottle& bottle)
     m_closing->setVisible(!bottle.closing.isEmpty());
     m_figures = bottle.figures;
     fillAsk();
+    orderButtons(bottle.verdict == VerdictLook::Discard);
+}
+
+// What is to be done next stands first: where there is room for one button only, it is that one.
+void NextFilmCard::orderButtons(bool discardFirst)
+{
+    if (discardFirst == (m_actionButtons.front().first == BottleAction::Discard))
+        return;
+    std::reverse(m_actionButtons.begin(), m_actionButtons.end());
+    for (const auto& [which, button] : m_actionButtons)
+        m_buttons->removeWidget(button);
+    int place = 0;
+    for (const auto& [which, button] : m_actionButtons) {
+        m_buttons->insertWidget(place, button);
+        if (place > 0)
+            setTabOrder(m_actionButtons[static_cast<std::size_t>(place) - 1].second, button);
+        ++place;
+    }
+    setTabOrder(m_actionButtons.back().second, m_more);
+    layOutButtons();
 }
 
 void NextFilmCard::fillAsk()

@@ -28,6 +28,7 @@ private:
     QPushButton* addActionButton(BottleAction which);
     void retranslate();
     void fillAsk();
+    void orderButtons(bool discardFirst);
     // Which buttons stand in the row; those for which it has no room go to the menu.
     void layOutButtons();
 

@@ -100,6 +100,26 @@ TEST(ShelfPage, ButtonsNameTheBottle)
     }
 }
 
+TEST(ShelfPage, DiscardStandsFirstWhereItIsTheThingToDo)
+{
+    Window window(6);
+    const auto left = [&](const char* text) {
+        QPushButton* button = window.button(QString::fromUtf8(text));
+        return button ? button->mapTo(&window.page, QPoint()).x() : 100'000;
+    };
+    SelectedBottle bottle;
+    bottle.verdict = VerdictLook::Discard;
+    window.page.setSelected(bottle);
+    QTest::qWait(1);
+    EXPECT_LT(left("Discard…"), left("Test…"));
+    EXPECT_LT(left("Test…"), left("Top up…"));
+    bottle.verdict = VerdictLook::Good;
+    window.page.setSelected(bottle);
+    QTest::qWait(1);
+    EXPECT_LT(left("Top up…"), left("Test…"));
+    EXPECT_LT(left("Test…"), left("Discard…"));
+}
+
 TEST(ShelfPage, WhatIsNotAllowedIsOff)
 {
     Window window(6);
