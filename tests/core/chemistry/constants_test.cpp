@@ -31,6 +31,7 @@ TEST(Constants, keepTheirRanges)
     expectRange(kFixerWater, 20, 27, 27);
     expectRange(kStirredBath, 5, 7, 12);
     expectRange(kStripResponse, 0.5, 1, 1);
+    expectRange(kRunOnOneSide, 8, 8, 8);
 }
 
 TEST(Constants, sharesRunFromLowToHigh)

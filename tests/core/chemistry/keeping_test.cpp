@@ -73,6 +73,9 @@ TEST(Stand, underHalfAMillilitreOfAirEverythingGoesStraightIn)
     const auto state = stand(closedUp(bottle, 999.6), Days(100), closed);
     EXPECT_NEAR(state.taken.total().value(), 0.2230748639 / 0.9996, 1e-9);
     EXPECT_EQ(state.taken.bottleAir.value(), 0);
+    EXPECT_EQ(stand(closedUp(bottle, 999.53), Days(1), {bottle, Millilitres(999.53), kSaturation})
+                  .taken.bottleAir.value(),
+              0);
     // With half a millilitre the air has its own part.
     EXPECT_GT(stand(closedUp(bottle, 999.5), Days(100), {bottle, Millilitres(999.5), kSaturation})
                   .taken.bottleAir.value(),

@@ -86,6 +86,8 @@ TEST(TrayTime, OfAPublishedDayIsADay)
     const auto time = trayTime(developer());
     ASSERT_TRUE(time);
     EXPECT_NEAR(time->value(), 24, 3);
+    // A tray for a print of 8 × 10 in, the inch being 2.54 cm.
+    EXPECT_NEAR(kTraySurface.value(), 8 * 10 * 2.54 * 2.54, 0.5);
     AirConstants slow;
     slow.trayExchange = kTrayExchange.low;
     AirConstants fast;
