@@ -1,11 +1,16 @@
 #include "app/mixing/choice_step.h"
 
+#include "app/mixing/formula_table.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/batch_names.h"
 #include "app/words/number_text.h"
+#include "core/formulary/composition.h"
+#include "core/formulary/figures.h"
 
+#include <QCheckBox>
 #include <QComboBox>
+#include <QDate>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -30,31 +35,41 @@ double nominal(double capacity)
 } // namespace
 
 ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
-    : QWidget(parent), m_wording(wording), m_solution(new QComboBox(this)),
-      m_vessel(new QComboBox(this)),
+    : QWidget(parent), m_wording(wording), m_form(new QFormLayout(this)),
+      m_solution(new QComboBox(this)), m_vessel(new QComboBox(this)),
       m_makes(new QuantityEdit(QuantityKind::Volume, tr("Makes"), wording, this)),
       m_powder(new QuantityEdit(QuantityKind::Number, tr("Powder"), wording, this)),
-      m_name(new QLineEdit(this))
+      m_packet(new QComboBox(this)), m_raw(new QCheckBox(this)),
+      m_formula(new FormulaTable(wording, this)), m_name(new QLineEdit(this))
 {
-    auto* form = new QFormLayout(this);
-    form->setContentsMargins(0, 0, 0, 0);
-    form->setVerticalSpacing(Space::kGap);
-    for (QWidget* field :
-         std::initializer_list<QWidget*>{m_solution, m_makes, m_powder, m_vessel, m_name}) {
+    m_form->setContentsMargins(0, 0, 0, 0);
+    m_form->setVerticalSpacing(Space::kGap);
+    for (QWidget* field : std::initializer_list<QWidget*>{m_solution, m_packet, m_makes, m_powder,
+                                                          m_vessel, m_name}) {
         auto* words = new QLabel(this);
         words->setBuddy(field);
         words->setMinimumHeight(field->sizeHint().height()); // on one line with what is typed
-        form->addRow(words, field);
+        m_form->addRow(words, field);
         m_labels.emplace_back(words, field);
     }
     m_makes->setRange(1, 100'000);
     m_makes->setRequired(true);
     m_powder->setRange(0, 100'000);
+    m_form->addRow(m_raw);
+    m_form->addRow(m_formula);
     retranslate();
+    showWays();
+    connect(m_packet, &QComboBox::currentIndexChanged, this, &ChoiceStep::packetChosen);
+    connect(m_raw, &QCheckBox::toggled, this, [this] {
+        showWays();
+        emit changed();
+    });
+    connect(m_formula, &FormulaTable::changed, this, &ChoiceStep::changed);
     connect(m_solution, &QComboBox::currentIndexChanged, this, &ChoiceStep::solutionChosen);
     connect(m_vessel, &QComboBox::currentIndexChanged, this, &ChoiceStep::vesselChosen);
     connect(m_makes, &QuantityEdit::valueChanged, this, [this] {
         m_ownVolume = true;
+        m_formula->setMakes(chemistry::Millilitres(m_makes->value().value_or(0)));
         emit changed();
     });
     connect(m_powder, &QuantityEdit::valueChanged, this, &ChoiceStep::changed);
@@ -69,6 +84,7 @@ void ChoiceStep::setWording(const Wording& wording)
     m_wording = wording;
     m_makes->setWording(wording);
     m_powder->setWording(wording);
+    m_formula->setWording(wording);
     if (const int at = m_solution->currentIndex(); at >= 0 && !m_ownName)
         m_name->setText(nextBatchName(m_solutions[static_cast<std::size_t>(at)]->role, m_names));
     retranslate();
@@ -76,8 +92,8 @@ void ChoiceStep::setWording(const Wording& wording)
 
 void ChoiceStep::retranslate()
 {
-    const QString words[] = {tr("Mix"), tr("It makes"), tr("Powder, g"), tr("Into"),
-                             tr("Name on the tape")};
+    const QString words[] = {tr("Mix"),       tr("From"), tr("It makes"),
+                             tr("Powder, g"), tr("Into"), tr("Name on the tape")};
     for (std::size_t i = 0; i < m_labels.size(); ++i) {
         m_labels[i].first->setText(words[i]);
         m_labels[i].second->setAccessibleName(words[i]);
@@ -85,6 +101,14 @@ void ChoiceStep::retranslate()
     m_makes->setName(tr("Makes"));
     m_powder->setName(tr("Powder"));
     m_powder->setPlaceholderText(tr("grams, as the packet says; may stay empty"));
+    m_raw->setText(tr("Weigh it out from raw chemicals"));
+    m_raw->setToolTip(tr("By what the formulary says it is made of"));
+    if (m_packet->count() > 0)
+        m_packet->setItemText(m_packet->count() - 1, tr("no packet of the cupboard"));
+    for (int i = 0; i + 1 < m_packet->count(); ++i) {
+        const auto at = static_cast<std::size_t>(m_packet->itemData(i).toInt());
+        m_packet->setItemText(i, packetText(m_packets[at]));
+    }
     for (int i = 0; i < m_vessel->count(); ++i)
         m_vessel->setItemText(i, vesselText(*m_vessels[static_cast<std::size_t>(i)]));
 }
@@ -98,8 +122,10 @@ QString ChoiceStep::vesselText(const formulary::Vessel& vessel) const
 void ChoiceStep::setFormulary(
     const formulary::Formulary& formulary,
     const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
-    const QStringList& names)
+    const QStringList& names, const std::vector<ledger::Packet>& packets)
 {
+    m_formulary = formulary;
+    m_packets = packets;
     m_solutions = formulary.currentSolutions();
     m_vessels = freeVessels;
     m_names = names;
@@ -117,19 +143,80 @@ void ChoiceStep::setFormulary(
     solutionChosen();
 }
 
+QString ChoiceStep::packetText(const ledger::Packet& packet) const
+{
+    QStringList parts{packet.makes ? tr("packet for %1").arg(volumeText(*packet.makes, m_wording))
+                                   : tr("packet")};
+    if (!packet.lot.empty())
+        parts << tr("lot %1").arg(QString::fromStdString(packet.lot));
+    if (!packet.useBy.empty()) {
+        const QDate by = QDate::fromString(QString::fromStdString(packet.useBy), Qt::ISODate);
+        parts << tr("use by %1")
+                     .arg(by.isValid() ? m_wording.locale.toString(by, QLocale::ShortFormat)
+                                       : QString::fromStdString(packet.useBy));
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
+const ledger::Packet* ChoiceStep::chosenPacket() const
+{
+    const QVariant at = m_packet->currentData();
+    return at.isValid() ? &m_packets[static_cast<std::size_t>(at.toInt())] : nullptr;
+}
+
 void ChoiceStep::solutionChosen()
 {
     const int at = m_solution->currentIndex();
-    if (at >= 0 && !m_ownName)
-        m_name->setText(nextBatchName(m_solutions[static_cast<std::size_t>(at)]->role, m_names));
+    if (at < 0)
+        return;
+    const formulary::Solution& solution = *m_solutions[static_cast<std::size_t>(at)];
+    if (!m_ownName)
+        m_name->setText(nextBatchName(solution.role, m_names));
+    {
+        const QSignalBlocker quiet(m_packet);
+        m_packet->clear();
+        const auto family = m_formulary.family(solution.id);
+        for (std::size_t i = 0; i < m_packets.size(); ++i) {
+            if (std::find(family.begin(), family.end(), m_packets[i].solution) != family.end())
+                m_packet->addItem(packetText(m_packets[i]), static_cast<int>(i));
+        }
+        m_packet->addItem(tr("no packet of the cupboard"));
+    }
+    const auto formula = formulary::readComposition(formulary::sourceLine(solution, "composition"));
+    const QSignalBlocker quiet(m_raw);
+    m_raw->setChecked(false);
+    m_raw->setVisible(formula.has_value());
+    if (formula) {
+        m_formula->setFormula(*formula);
+        m_formula->setMakes(chemistry::Millilitres(m_makes->value().value_or(0)));
+    }
+    packetChosen();
+}
+
+void ChoiceStep::packetChosen()
+{
+    if (const ledger::Packet* packet = chosenPacket(); packet && packet->makes)
+        m_makes->setValue(packet->makes->value());
+    showWays();
     emit changed();
+}
+
+// From a packet, from raw chemicals, or neither: then only the powder's weight may be known.
+void ChoiceStep::showWays()
+{
+    const bool raw = m_raw->isChecked();
+    m_form->setRowVisible(m_packet, m_packet->count() > 1 && !raw);
+    m_form->setRowVisible(m_powder, !raw);
+    m_form->setRowVisible(m_formula, raw);
 }
 
 void ChoiceStep::vesselChosen()
 {
     const int at = m_vessel->currentIndex();
-    if (at >= 0 && !m_ownVolume)
+    const ledger::Packet* packet = chosenPacket();
+    if (at >= 0 && !m_ownVolume && !(packet && packet->makes))
         m_makes->setValue(nominal(m_vessels[static_cast<std::size_t>(at)]->capacity.value()));
+    m_formula->setMakes(chemistry::Millilitres(m_makes->value().value_or(0)));
     emit changed();
 }
 
@@ -141,7 +228,12 @@ MixingPlan ChoiceStep::plan() const
     if (const int at = m_vessel->currentIndex(); at >= 0)
         plan.vessel = m_vessels[static_cast<std::size_t>(at)];
     plan.makes = chemistry::Millilitres(m_makes->value().value_or(0));
-    plan.powderGrams = m_powder->value();
+    if (m_raw->isChecked())
+        plan.formula = m_formula->formula();
+    else
+        plan.powderGrams = m_powder->value();
+    if (const ledger::Packet* packet = chosenPacket(); packet && !m_raw->isChecked())
+        plan.packet = *packet;
     plan.name = m_name->text().trimmed();
     return plan;
 }

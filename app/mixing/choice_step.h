@@ -6,13 +6,16 @@
 #include <QStringList>
 #include <QWidget>
 
+class QCheckBox;
 class QComboBox;
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 
 namespace ullage::app
 {
 
+class FormulaTable;
 class QuantityEdit;
 
 class ChoiceStep : public QWidget
@@ -25,10 +28,12 @@ public:
     /// The language or the units changed; what is typed stays.
     void setWording(const Wording& wording);
 
-    /// `freeVessels` are the bottles that hold nothing; `names` of all batches ever.
+    /// `freeVessels` are the bottles that hold nothing; `names` of all batches ever; `packets`
+    /// those not yet used: a solution that has one is mixed from it unless the user chooses
+    /// otherwise.
     void setFormulary(const formulary::Formulary& formulary,
                       const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
-                      const QStringList& names);
+                      const QStringList& names, const std::vector<ledger::Packet>& packets = {});
     [[nodiscard]] MixingPlan plan() const;
     /// Why one cannot go on; empty if one can.
     [[nodiscard]] QString problem() const;
@@ -37,6 +42,10 @@ public:
     [[nodiscard]] QComboBox* vessel() const { return m_vessel; }
     [[nodiscard]] QuantityEdit* makes() const { return m_makes; }
     [[nodiscard]] QuantityEdit* powder() const { return m_powder; }
+    /// Hidden for a solution without a packet, without a formula.
+    [[nodiscard]] QComboBox* packet() const { return m_packet; }
+    [[nodiscard]] QCheckBox* raw() const { return m_raw; }
+    [[nodiscard]] FormulaTable* formula() const { return m_formula; }
     [[nodiscard]] QLineEdit* name() const { return m_name; }
 
 signals:
@@ -47,15 +56,25 @@ private:
     [[nodiscard]] QString vesselText(const formulary::Vessel& vessel) const;
     void solutionChosen();
     void vesselChosen();
+    void packetChosen();
+    void showWays();
+    [[nodiscard]] const ledger::Packet* chosenPacket() const;
+    [[nodiscard]] QString packetText(const ledger::Packet& packet) const;
 
     Wording m_wording;
     std::vector<std::shared_ptr<const formulary::Solution>> m_solutions;
     std::vector<std::shared_ptr<const formulary::Vessel>> m_vessels;
     QStringList m_names;
+    std::vector<ledger::Packet> m_packets;
+    formulary::Formulary m_formulary;
+    QFormLayout* m_form;
     QComboBox* m_solution;
     QComboBox* m_vessel;
     QuantityEdit* m_makes;
     QuantityEdit* m_powder;
+    QComboBox* m_packet;
+    QCheckBox* m_raw;
+    FormulaTable* m_formula;
     QLineEdit* m_name;
     std::vector<std::pair<QLabel*, QWidget*>> m_labels; ///< of the fields, from above
     bool m_ownName = false;

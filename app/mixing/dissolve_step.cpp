@@ -15,15 +15,19 @@ namespace ullage::app
 {
 
 DissolveStep::DissolveStep(Now now, QWidget* parent)
-    : QWidget(parent), m_now(std::move(now)), m_how(new QLabel(this)), m_wait(new QLabel(this)),
-      m_clock(new FigureLabel(this)), m_say(new QLabel(this)), m_pour(new QPushButton(this)),
-      m_clear(new QCheckBox(this))
+    : QWidget(parent), m_now(std::move(now)), m_how(new QLabel(this)),
+      m_orderList(new QLabel(this)), m_wait(new QLabel(this)), m_clock(new FigureLabel(this)),
+      m_say(new QLabel(this)), m_pour(new QPushButton(this)), m_clear(new QCheckBox(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kGap);
     m_how->setWordWrap(true);
     column->addWidget(m_how);
+    m_orderList->setTextFormat(Qt::PlainText);
+    m_orderList->setWordWrap(true);
+    m_orderList->setFont(Theme::font(TextRole::Strong));
+    column->addWidget(m_orderList);
     m_clock->setFont(Theme::font(TextRole::Hero));
     column->addWidget(m_clock);
     m_say->setWordWrap(true);
@@ -53,14 +57,32 @@ DissolveStep::DissolveStep(Now now, QWidget* parent)
 
 void DissolveStep::retranslate()
 {
-    m_how->setText(tr("Pour the powder low and slowly into the water, stirring or swirling all the "
-                      "while. Close, shake, and let it stand. Shake or stir every ten minutes "
-                      "until it is clear."));
+    m_how->setText(m_order.isEmpty() ? tr("Pour the powder low and slowly into "
+                                          "the water, stirring or swirling "
+                                          "all the while. Close, shake, and let "
+                                          "it stand. Shake or stir every "
+                                          "ten minutes until it is clear.")
+                                     : tr("Weigh out and add one after the other "
+                                          "in this order, low and slowly, "
+                                          "each when the one before has "
+                                          "dissolved. Shake or stir every ten "
+                                          "minutes until it is clear."));
+    m_orderList->setText(m_order.join(u'\n'));
+    m_orderList->setVisible(!m_order.isEmpty());
     m_pour->setText(tr("The powder is in"));
     m_clear->setText(tr("I looked: it is clear, nothing lies at the bottom"));
-    m_wait->setText(tr("You may go on before it is clear: the batch is then logged and rests, and "
+    m_wait->setText(tr("You may go on before it is clear: the batch is then "
+                       "logged and rests, and "
                        "is not offered for a run until you say it is clear."));
     tick();
+}
+
+void DissolveStep::setOrder(const QStringList& lines)
+{
+    if (lines == m_order)
+        return;
+    m_order = lines;
+    retranslate();
 }
 
 void DissolveStep::reset()

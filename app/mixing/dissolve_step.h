@@ -3,6 +3,7 @@
 
 #include "core/chemistry/quantities.h"
 
+#include <QStringList>
 #include <QTimer>
 #include <QWidget>
 
@@ -28,6 +29,8 @@ public:
     explicit DissolveStep(Now now, QWidget* parent = nullptr);
 
     void retranslate();
+    /// What is weighed out, in the order of addition; empty for a packet.
+    void setOrder(const QStringList& lines);
     /// Begins anew: nothing poured yet.
     void reset();
     /// The powder went in.
@@ -50,7 +53,9 @@ private:
     std::optional<chemistry::Instant> m_poured;
     std::optional<chemistry::Instant> m_nextCheck;
     bool m_shakeNow = false; ///< since the last check, until it has been read for a while
+    QStringList m_order;
     QLabel* m_how;
+    QLabel* m_orderList;
     QLabel* m_wait;
     FigureLabel* m_clock;
     QLabel* m_say;

@@ -1,6 +1,7 @@
 #include "app/mixing/mixing_page.h"
 
 #include "app/mixing/choice_step.h"
+#include "app/mixing/cool_step.h"
 #include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_step_list.h"
 #include "app/mixing/water_step.h"
@@ -10,6 +11,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/cautions.h"
 #include "app/words/error_words.h"
+#include "app/words/formula_words.h"
 #include "app/words/number_text.h"
 
 #include <QHBoxLayout>
@@ -42,7 +44,8 @@ MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* paren
       m_water(new WaterStep(m_deeds.now, wording)), m_dissolve(new DissolveStep(m_deeds.now)),
       m_plain(m_header->addButton({})), m_steps(new Card({}, this)),
       m_cautions(new QScrollArea(this)), m_becomesCard(new Card({}, this)),
-      m_problem(wrapped(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
+      m_done(new CoolStep(m_deeds.now, wording, this)), m_problem(wrapped(this)),
+      m_back(new QPushButton(this)), m_next(new QPushButton(this)),
       m_caution(new CautionBox({}, this)), m_becomesName(new QLabel(this)),
       m_becomesWhat(wrapped(this)), m_becomes(new FactorRows(this))
 {
@@ -65,7 +68,7 @@ MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* paren
     m_stack->addWidget(m_dissolve);
     m_stack->addWidget(makeWords(m_topUpHeading, m_topUp));
     m_stack->addWidget(makeClose());
-    m_stack->addWidget(makeWords(m_doneHeading, m_done));
+    m_stack->addWidget(m_done);
     work->body()->addWidget(m_stack, 1);
     setTone(m_problem, Tone::Discard);
     work->body()->addWidget(m_problem);
@@ -114,6 +117,7 @@ void MixingPage::setWording(const Wording& wording)
     m_choice->setWording(wording);
     m_water->setWording(wording);
     m_dissolve->retranslate();
+    m_done->setWording(wording);
     m_air->setWording(wording);
     retranslate();
 }
@@ -184,7 +188,8 @@ void MixingPage::begin(const formulary::Formulary& formulary,
     m_logged.clear();
     m_dissolve->reset();
     m_air->setValue(std::nullopt);
-    m_choice->setFormulary(formulary, freeVessels, names);
+    m_choice->setFormulary(formulary, freeVessels, names,
+                           m_deeds.packets ? m_deeds.packets() : std::vector<ledger::Packet>());
     goTo(Step::Choice);
 }
 
@@ -222,7 +227,7 @@ void MixingPage::next()
         const MixingPlan& before = m_water->plan();
         // Going back and on again without a change keeps what was typed there.
         if (before.solution != m_plan.solution || before.vessel != m_plan.vessel ||
-            before.makes != m_plan.makes || before.powderGrams != m_plan.powderGrams)
+            before.makes != m_plan.makes || before.powder() != m_plan.powder())
             m_water->setPlan(m_plan);
         m_air->setRange(0, (m_plan.vessel->capacity - m_plan.makes).value());
         break;
@@ -230,6 +235,7 @@ void MixingPage::next()
     case Step::Close:
         if (!log())
             return;
+        m_done->begin(m_plan.makes, m_water->filledUp());
         break;
     case Step::Done:
         emit finished(m_logged);
@@ -255,7 +261,7 @@ bool MixingPage::log()
     batch.vessel = m_plan.vessel->id;
     batch.volume = m_plan.makes;
     batch.name = m_plan.name.toStdString();
-    batch.packet = m_plan.packet.toStdString();
+    batch.packet = m_plan.packet ? m_plan.packet->id : std::string();
     ledger::When when{m_deeds.now(), std::nullopt};
     if (const auto air = m_air->value())
         when.airLeft = chemistry::Millilitres(*air);
@@ -280,24 +286,32 @@ void MixingPage::fillWords()
     const QString total = volumeText(m_plan.makes, m_wording);
     m_safety->setText(
         mixingCautions(m_plan.solution ? m_plan.solution->role : formulary::Role::Other)
-            .join(QStringLiteral("\n\n")));
+            .join(QStringLiteral("\n\n")) +
+        QStringLiteral("\n\n") +
+        tr("If you mix several: the developer first, then the stop "
+           "bath, then the fixer, and the "
+           "funnel washed between them."));
     m_topUpHeading->setText(tr("Fill up to %1").arg(total));
-    m_topUp->setText(
-        m_dissolve->isClear()
-            ? tr("Fill up with cold water to the mark, close and turn the bottle a few "
-                 "times.")
-            : tr("It is not clear yet. If the packet says so, fill up now and let it "
-                 "rest; else go back and shake on."));
-    m_closing->setText(
-        tr("Squeeze or press the air out as far as the bottle allows, or fill it to the brim. "
-           "Write on the tape: %1, what it is, today's date, and “photographic solution, not for "
-           "drinking”. Keep it away from children and animals.")
-            .arg(m_plan.name));
-    m_doneHeading->setText(tr("Logged as %1").arg(m_plan.name));
-    m_done->setText(m_dissolve->isClear()
-                        ? tr("It is clear and ready for a run when it has cooled down.")
-                        : tr("It rests until it is clear. Mark it as dissolved on the shelf then; "
-                             "before that it is not offered for a run."));
+    m_topUp->setText(m_dissolve->isClear() ? tr("Fill up with cold water to the mark, close and "
+                                                "turn the bottle a few "
+                                                "times.")
+                                           : tr("It is not clear yet. If the packet says so, fill "
+                                                "up now and let it "
+                                                "rest; else go back and shake on."));
+    m_closing->setText(tr("Squeeze or press the air out as far as the bottle "
+                          "allows, or fill it to the brim. "
+                          "Write on the tape: %1, what it is, today's date, and "
+                          "“photographic solution, not for "
+                          "drinking”. Keep it away from children and animals.")
+                           .arg(m_plan.name));
+    m_dissolve->setOrder(m_plan.formula ? weighingLines(*m_plan.formula, m_wording.locale)
+                                        : QStringList());
+    m_done->setWords(tr("Logged as %1").arg(m_plan.name),
+                     m_dissolve->isClear()
+                         ? tr("It is clear and ready for a run when it has cooled down.")
+                         : tr("It rests until it is clear. Mark it as dissolved on the shelf "
+                              "then; "
+                              "before that it is not offered for a run."));
 }
 
 void MixingPage::showState()
@@ -322,10 +336,10 @@ void MixingPage::showState()
                                        ? tr("logged as %1").arg(m_plan.name)
                                        : tr("logged as %1, rests until clear").arg(m_plan.name)}});
     m_list->setCurrent(static_cast<int>(step()));
-    m_header->setDetail(
-        tr("step %1 of %2 · the packet says what it says; this only helps to follow it")
-            .arg(static_cast<int>(step()) + 1)
-            .arg(kSteps));
+    m_header->setDetail(tr("step %1 of %2 · the packet says what it says; this "
+                           "only helps to follow it")
+                            .arg(static_cast<int>(step()) + 1)
+                            .arg(kSteps));
     const QString names[] = {tr("Go on"),      tr("I am ready"), tr("Water is ready"), tr("Go on"),
                              tr("It is full"), tr("Log it"),     tr("To the shelf")};
     m_next->setText(names[static_cast<int>(step())]);

@@ -20,6 +20,7 @@ namespace ullage::app
 class Card;
 class CautionBox;
 class ChoiceStep;
+class CoolStep;
 class DissolveStep;
 class FactorRows;
 class PageHeader;
@@ -33,6 +34,8 @@ struct MixingDeeds {
     /// The batch is clear.
     std::function<Result<void>(const std::string& batch)> dissolved;
     std::function<chemistry::Instant()> now;
+    /// Packets of the cupboard that no batch has used; may be empty.
+    std::function<std::vector<ledger::Packet>()> packets = {};
 };
 
 class MixingPage : public QWidget
@@ -60,6 +63,7 @@ public:
     [[nodiscard]] ChoiceStep* choice() const { return m_choice; }
     [[nodiscard]] WaterStep* water() const { return m_water; }
     [[nodiscard]] DissolveStep* dissolve() const { return m_dissolve; }
+    [[nodiscard]] CoolStep* done() const { return m_done; }
     [[nodiscard]] QPushButton* nextButton() const { return m_next; }
     /// Id of the logged batch; empty before.
     [[nodiscard]] QString logged() const { return m_logged; }
@@ -102,8 +106,7 @@ private:
     QLabel* m_topUp = nullptr;
     QLabel* m_closing = nullptr;
     QuantityEdit* m_air = nullptr;
-    QLabel* m_doneHeading = nullptr;
-    QLabel* m_done = nullptr;
+    CoolStep* m_done;
     QLabel* m_problem;
     QPushButton* m_back;
     QPushButton* m_next;

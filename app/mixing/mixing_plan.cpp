@@ -3,6 +3,7 @@
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/wear.h"
+#include "core/ledger/statistics.h"
 
 #include <QCoreApplication>
 
@@ -30,11 +31,29 @@ QString minutesText(Seconds time, const QLocale& locale)
 
 } // namespace
 
+double MixingPlan::powder() const
+{
+    if (!formula)
+        return powderGrams.value_or(0);
+    double grams = 0;
+    for (const chemistry::Ingredient& part : formula->ingredients)
+        grams += part.unit == chemistry::AmountUnit::Gram ? part.amount : 0;
+    return grams;
+}
+
 Millilitres MixingPlan::displaced() const
 {
-    const double grams = powderGrams.value_or(0);
-    return solution && solution->role == formulary::Role::Fixer ? chemistry::displacement(0, grams)
-                                                                : chemistry::displacement(grams, 0);
+    if (!formula) {
+        return solution && solution->role == formulary::Role::Fixer
+                   ? chemistry::displacement(0, powder())
+                   : chemistry::displacement(powder(), 0);
+    }
+    double thiosulfate = 0;
+    for (const chemistry::Ingredient& part : formula->ingredients) {
+        if (part.name == "sodium-thiosulfate")
+            thiosulfate += part.amount;
+    }
+    return chemistry::displacement(powder() - thiosulfate, thiosulfate);
 }
 
 Result<chemistry::StartVolume> MixingPlan::start() const
@@ -84,9 +103,9 @@ QString startNote(const MixingPlan& plan, const chemistry::StartVolume& start,
         parts << Words::tr("half a bottle, so that it can be shaken");
     else
         parts << Words::tr("half to three quarters of the whole");
-    if (plan.powderGrams)
+    if (plan.powder() > 0)
         parts << Words::tr("%1 g of powder will raise it by about %2")
-                     .arg(numberText(*plan.powderGrams, 0, wording.locale),
+                     .arg(numberText(plan.powder(), 0, wording.locale),
                           volumeText(plan.displaced(), wording));
     return parts.join(QStringLiteral(": "));
 }
@@ -115,16 +134,30 @@ std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant no
              ? Words::tr("to %1").arg(dayText(
                    chemistry::addKeepingTime(now, *solution.keeping.full), now, wording.locale))
              : Words::tr("not known")});
+    const auto price =
+        plan.packet ? ledger::priceOf(*plan.packet, plan.makes) : std::optional<ledger::Price>();
+    if (price && solution.capacity) {
+        const double films = (*solution.capacity * chemistry::litres(plan.makes)).value();
+        const QString amount = wording.locale.toString(price->amount / films, 'f', 2);
+        const QString currency = QString::fromStdString(price->currency);
+        rows.push_back({Words::tr("Cost of a film, to the last one"),
+                        currency.isEmpty()
+                            ? amount
+                            : Words::tr("%1 %2", "amount, currency").arg(amount, currency)});
+    }
     return rows;
 }
 
 QString bathText(const BathClock& clock, const Wording& wording)
 {
     const auto ready = clock.ready();
-    if (!ready)
-        return Words::tr("a bath of %1 never brings it to %2")
-            .arg(shortTemperatureText(clock.bath, wording),
-                 shortTemperatureText(clock.wanted, wording));
+    if (!ready) {
+        const QString never = clock.surroundings == chemistry::Surroundings::StirredBath
+                                  ? Words::tr("a bath of %1 never brings it to %2")
+                                  : Words::tr("a room of %1 never brings it to %2");
+        return never.arg(shortTemperatureText(clock.bath, wording),
+                         shortTemperatureText(clock.wanted, wording));
+    }
     if (ready->value() <= 0)
         return Words::tr("ready now");
     return Words::tr("ready in about %1").arg(minutesText(*ready, wording.locale));
@@ -137,7 +170,9 @@ ChartSpec bathChart(const BathClock& clock, const Wording& wording)
     const auto shown = [&](Celsius temperature) {
         return fahrenheit ? toFahrenheit(temperature.value()) : temperature.value();
     };
-    spec.title = Words::tr("The bottle in its bath");
+    spec.title = clock.surroundings == chemistry::Surroundings::StirredBath
+                     ? Words::tr("The bottle in its bath")
+                     : Words::tr("The bottle in the room");
     spec.summary = bathText(clock, wording);
     spec.x = ChartX::Numbers;
     spec.xName = Words::tr("minutes");

@@ -4,10 +4,12 @@
 #include "app/charts/chart.h"
 #include "app/widgets/card.h"
 #include "app/words/units.h"
+#include "core/chemistry/formula.h"
 #include "core/chemistry/mixing.h"
 #include "core/chemistry/warming.h"
 #include "core/chemistry/water.h"
 #include "core/formulary/formulary.h"
+#include "core/ledger/entry.h"
 
 #include <memory>
 #include <optional>
@@ -20,10 +22,14 @@ struct MixingPlan {
     std::shared_ptr<const formulary::Vessel> vessel;
     chemistry::Millilitres makes;
     std::optional<double> powderGrams;
-    QString name;   ///< of the batch to be
-    QString packet; ///< id of the packet opened for it, or empty
+    QString name;                         ///< of the batch to be
+    std::optional<ledger::Packet> packet; ///< opened for it, where the cupboard holds one
+    /// To be weighed out in place of a packet: for `makes`, in the forms at hand.
+    std::optional<chemistry::Formula> formula;
 
     [[nodiscard]] bool isComplete() const { return solution && vessel && makes.value() > 0; }
+    /// What is weighed out, or what the packet says; 0 where neither is known.
+    [[nodiscard]] double powder() const;
     /// Volume that the powder adds: thiosulfate crystals for a fixer, else sulfite.
     [[nodiscard]] chemistry::Millilitres displaced() const;
     /// Refuses as chemistry::startVolume() does.
@@ -43,16 +49,18 @@ QString planProblem(const MixingPlan& plan, const Wording& wording);
 /// "half a bottle: 111 g of powder will raise it by 12 ml".
 QString startNote(const MixingPlan& plan, const chemistry::StartVolume& start,
                   const Wording& wording);
-/// "It will become": films, keeping, the tenth film's factor.
+/// "It will become": films, the tenth film's factor, keeping, and what a film costs if the packet
+/// has a price.
 std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant now,
                                    const Wording& wording);
 
-/// A bottle in a bath: where it stands, what is wanted, and how fast it goes.
+/// A bottle in a bath or in the room: where it stands, what is wanted, and how fast it goes.
 struct BathClock {
     chemistry::Celsius bottle;
     chemistry::Celsius bath;
     chemistry::Celsius wanted;
     chemistry::Seconds constant;
+    chemistry::Surroundings surroundings = chemistry::Surroundings::StirredBath;
 
     [[nodiscard]] Result<chemistry::Seconds> ready() const
     {

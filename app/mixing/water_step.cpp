@@ -7,14 +7,14 @@
 
 #include <QGridLayout>
 #include <QLabel>
-#include <QPushButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace ullage::app
 {
 
 using chemistry::Celsius;
-using chemistry::Seconds;
 
 namespace
 {
@@ -51,23 +51,18 @@ std::optional<Celsius> degrees(const QuantityEdit* edit)
 
 } // namespace
 
-WaterStep::WaterStep(Now now, const Wording& wording, QWidget* parent)
-    : QWidget(parent), m_now(std::move(now)), m_wording(wording), m_headline(new QLabel(this)),
-      m_note(new QLabel(this)), m_orBath(new QLabel(this)),
+WaterStep::WaterStep(BathClockBox::Now now, const Wording& wording, QWidget* parent)
+    : QWidget(parent), m_wording(wording), m_headline(new QLabel(this)), m_note(new QLabel(this)),
+      m_orBath(new QLabel(this)),
       m_hot(new QuantityEdit(QuantityKind::Temperature, tr("Hot water"), wording, this)),
       m_cold(new QuantityEdit(QuantityKind::Temperature, tr("Cold water"), wording, this)),
       m_wanted(new QuantityEdit(QuantityKind::Temperature, tr("Wanted"), wording, this)),
-      m_bar(new BlendBar(this)),
-      m_bottle(new QuantityEdit(QuantityKind::Temperature, tr("Bottle now"), wording, this)),
-      m_bath(new QuantityEdit(QuantityKind::Temperature, tr("Bath"), wording, this)),
-      m_chart(makeChartView(this)), m_reading(new QLabel(this)), m_add(new QPushButton(this))
+      m_bar(new BlendBar(this)), m_clock(new BathClockBox(std::move(now), wording, this))
 {
     m_headline->setFont(Theme::font(TextRole::Hero));
-    for (QLabel* label : {m_note, m_reading}) {
-        label->setWordWrap(true);
-        setTone(label, Tone::Quiet);
-    }
-    for (QuantityEdit* edit : {m_hot, m_cold, m_wanted, m_bottle, m_bath}) {
+    m_note->setWordWrap(true);
+    setTone(m_note, Tone::Quiet);
+    for (QuantityEdit* edit : {m_hot, m_cold, m_wanted}) {
         edit->setRange(0, 100);
         edit->setRequired(true);
     }
@@ -83,24 +78,11 @@ WaterStep::WaterStep(Now now, const Wording& wording, QWidget* parent)
     column->addSpacing(Space::kSmall);
     m_orBath->setFont(Theme::font(TextRole::Strong));
     column->addWidget(m_orBath);
-    column->addLayout(fields({m_bottle, m_bath}, m_labels, this));
-    m_chart->setMinimumHeight(130);
-    column->addWidget(m_chart, 1);
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_reading, 1);
-    row->addWidget(m_add);
-    column->addLayout(row);
-    setButtonLook(m_add, ButtonLook::Quiet);
+    column->addWidget(m_clock, 1);
     for (QuantityEdit* edit : {m_hot, m_cold, m_wanted})
         connect(edit, &QuantityEdit::valueChanged, this, &WaterStep::showBlend);
-    for (QuantityEdit* edit : {m_wanted, m_bottle, m_bath})
-        connect(edit, &QuantityEdit::valueChanged, this, &WaterStep::showBath);
-    connect(m_bath, &QuantityEdit::valueChanged, this, [this] {
-        // Another bath, another cooling law: what was read in the old one tells nothing.
-        m_readings.clear();
-        showBath();
-    });
-    connect(m_add, &QPushButton::clicked, this, &WaterStep::addReading);
+    connect(m_wanted, &QuantityEdit::valueChanged, this,
+            [this] { m_clock->setWanted(degrees(m_wanted)); });
     retranslate();
 }
 
@@ -109,24 +91,22 @@ void WaterStep::setWording(const Wording& wording)
     m_wording = wording;
     for (const auto& [label, edit] : m_labels)
         edit->setWording(wording);
+    m_clock->setWording(wording);
     retranslate();
 }
 
 void WaterStep::retranslate()
 {
-    const QString words[] = {tr("Hot water"), tr("Cold water"), tr("Wanted"), tr("Bottle now"),
-                             tr("Bath")};
+    const QString words[] = {tr("Hot water"), tr("Cold water"), tr("Wanted")};
     for (std::size_t i = 0; i < m_labels.size(); ++i) {
         m_labels[i].first->setText(words[i]);
         m_labels[i].second->setName(words[i]);
     }
     m_orBath->setText(tr("or warm it in a bath"));
-    m_add->setText(tr("Add a reading"));
     if (!m_plan.isComplete())
         return;
     showNote();
     showBlend();
-    showBath();
 }
 
 void WaterStep::showNote()
@@ -138,7 +118,6 @@ void WaterStep::showNote()
 void WaterStep::setPlan(const MixingPlan& plan)
 {
     m_plan = plan;
-    m_readings.clear();
     if (!plan.isComplete())
         return;
     const auto start = plan.start();
@@ -148,15 +127,20 @@ void WaterStep::setPlan(const MixingPlan& plan)
     m_hot->setValue(kUsualHot);
     m_cold->setValue(kUsualCold);
     m_wanted->setValue(usual.start.value());
-    m_bottle->setValue(kUsualRoom);
-    m_bath->setValue(usual.start.value() + kBathAbove);
+    m_clock->setWanted(usual.start);
+    m_clock->begin(m_start, Celsius(kUsualRoom), Celsius(usual.start.value() + kBathAbove));
     showBlend();
-    showBath();
 }
 
 QString WaterStep::headline() const { return m_headline->text(); }
 
-QString WaterStep::readingText() const { return m_reading->text(); }
+Celsius WaterStep::filledUp() const
+{
+    const double share = std::min(1.0, m_start / m_plan.makes);
+    const double warm = m_wanted->value().value_or(kUsualRoom);
+    const double cold = m_cold->value().value_or(kUsualCold);
+    return Celsius(share * warm + (1 - share) * cold);
+}
 
 void WaterStep::showBlend()
 {
@@ -175,54 +159,6 @@ void WaterStep::showBlend()
     m_bar->setBlend(blend ? std::optional(*blend) : std::nullopt, m_wording,
                     tr("%1 is not between the cold and the hot water")
                         .arg(shortTemperatureText(*wanted, m_wording)));
-}
-
-Seconds WaterStep::timeConstantNow() const
-{
-    const Seconds usual = chemistry::timeConstant(m_start, chemistry::Surroundings::StirredBath);
-    const auto bath = degrees(m_bath);
-    if (m_readings.size() < 2 || !bath)
-        return usual;
-    const Reading& first = m_readings.front();
-    const Reading& last = m_readings.back();
-    const Seconds between(static_cast<double>((last.at - first.at).count()) / 1000);
-    const auto measured =
-        chemistry::timeConstantFrom(first.temperature, last.temperature, *bath, between);
-    return measured ? *measured : usual;
-}
-
-void WaterStep::addReading()
-{
-    if (const auto bottle = degrees(m_bottle))
-        m_readings.push_back({m_now(), *bottle});
-    showBath();
-}
-
-void WaterStep::showBath()
-{
-    const auto bottle = degrees(m_bottle);
-    const auto bath = degrees(m_bath);
-    const auto wanted = degrees(m_wanted);
-    m_add->setEnabled(bottle && bath);
-    if (!bottle || !bath || !wanted || m_start.value() <= 0)
-        return;
-    const Seconds usual = chemistry::timeConstant(m_start, chemistry::Surroundings::StirredBath);
-    const Seconds constant = timeConstantNow();
-    m_chart->setChart(bathChart({*bottle, *bath, *wanted, constant}, m_wording));
-    const auto minutes = [&](Seconds time) {
-        return numberText(time.value() / 60, 1, m_wording.locale);
-    };
-    if (m_readings.empty())
-        m_reading->setText(tr("Two readings of your own thermometer make this exact."));
-    else if (m_readings.size() == 1)
-        m_reading->setText(tr("One reading taken. Read the bottle again in a few minutes."));
-    else if (constant == usual)
-        m_reading->setText(tr("These readings do not come nearer to the bath; the usual pace of "
-                              "%1 min is taken.")
-                               .arg(minutes(usual)));
-    else
-        m_reading->setText(
-            tr("By your readings: two thirds of the way in %1 min.").arg(minutes(constant)));
 }
 
 } // namespace ullage::app

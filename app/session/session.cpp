@@ -2,6 +2,7 @@
 
 #include "app/session/starter.h"
 #include "core/store/backup.h"
+#include "core/store/packet_reader.h"
 
 #include <QDateTime>
 #include <QFileInfo>
@@ -154,6 +155,16 @@ QStringList Session::batchNames()
     for (const auto& state : *states)
         names << QString::fromStdString(state.name);
     return names;
+}
+
+std::vector<ledger::Packet> Session::packetsAtHand()
+{
+    auto packets = store::packetsAtHand(*m_store);
+    if (!packets) {
+        emit failed(packets.error());
+        return {};
+    }
+    return std::move(*packets);
 }
 
 Result<void> Session::undo()

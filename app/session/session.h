@@ -72,6 +72,8 @@ public:
     /// Control strips read in batches of a solution and of those it replaces or is replaced by.
     /// Kept as bottles() are; a failure is told by failed() and gives none.
     const std::vector<ledger::StripReading>& strips(const std::string& solution);
+    /// Packets of the cupboard that no batch has used; a failure is told by failed().
+    std::vector<ledger::Packet> packetsAtHand();
     /// Batches that were in use then, in order of mixing; a failure is told by failed().
     std::vector<ledger::BatchState> standingAt(chemistry::Instant at);
 

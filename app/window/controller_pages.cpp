@@ -78,6 +78,7 @@ void Controller::mix()
     }
     MixingDeeds deeds;
     deeds.now = [this] { return m_session.now(); };
+    deeds.packets = [this] { return m_session.packetsAtHand(); };
     deeds.mix = [this](const ledger::NewBatch& batch, ledger::When when) {
         return m_session.doing([&](ledger::Book& book) { return book.mix(batch, when); });
     };
@@ -112,18 +113,21 @@ void Controller::addStrips(SelectedBottle& selected, const ledger::Batch& batch)
     selected.stripWords = stripSentences(record, batch.id, m_session.now(), m_wording);
 }
 
+std::optional<ledger::DateRange> Controller::discardRange(const ledger::Batch& batch)
+{
+    const auto events = m_session.book().events(batch.id);
+    if (!events || !batch.inUse())
+        return std::nullopt;
+    return ledger::discardRange(*events, m_session.now(), m_session.formulary(),
+                                {.samples = kRangeSamples})
+        .value_or(std::nullopt);
+}
+
 void Controller::addAirAdvice(SelectedBottle& selected, const ledger::Batch& batch)
 {
     if (!selected.air)
         return;
     const auto now = m_session.now();
-    if (const auto events = m_session.book().events(batch.id)) {
-        const auto range =
-            ledger::discardRange(*events, now, m_session.formulary(), {.samples = kRangeSamples});
-        if (range && *range)
-            selected.help << withOneStop(
-                tr("Discard by %1.").arg(discardSpanText(**range, now, m_wording.locale)));
-    }
     selected.help << routeSentence(batch, m_wording);
     if (const auto advice = ledger::airAdvice(batch, freeVessels()))
         selected.help << helpSentences(*advice, now, m_wording);

@@ -1,7 +1,6 @@
 #include "core/store/statistics_reader.h"
 
-#include "core/store/each_row.h"
-#include "core/store/journal_codec.h"
+#include "core/store/packet_reader.h"
 
 #include <algorithm>
 #include <map>
@@ -13,28 +12,6 @@ using namespace ledger;
 
 namespace
 {
-
-constexpr const char* kPackets = "SELECT body FROM entry WHERE type = 'packet'";
-
-Result<std::map<std::string, Packet>> packets(SqlStore& store)
-{
-    std::map<std::string, Packet> found;
-    Statement statement(store.connection(), QString::fromLatin1(kPackets));
-    const auto fine = eachRow(statement.run(), [&](const Rows& row) -> Result<void> {
-        const auto entry = decodeStored(row.bytes(0));
-        if (!entry) {
-            return tl::unexpected(entry.error());
-        }
-        if (const auto* packet = std::get_if<Packet>(&entry->what)) {
-            found[packet->id] = *packet;
-        }
-        return {};
-    });
-    if (!fine) {
-        return tl::unexpected(fine.error());
-    }
-    return found;
-}
 
 Result<formulary::Formulary> formularyOf(SqlStore& store)
 {
@@ -70,7 +47,7 @@ std::optional<Price> priceOf(const std::vector<Event>& entered,
 
 Result<std::optional<Statistics>> readStatistics(SqlStore& store, const StatisticsRequest& request)
 {
-    const auto known = packets(store);
+    const auto known = readPackets(store);
     const auto formulary = formularyOf(store);
     auto states = store.batches(request.now, true);
     if (!known || !formulary || !states) {

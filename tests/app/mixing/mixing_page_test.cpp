@@ -3,7 +3,9 @@
 #include "app/charts/chart.h"
 #include "app/mixing/blend_bar.h"
 #include "app/mixing/choice_step.h"
+#include "app/mixing/cool_step.h"
 #include "app/mixing/dissolve_step.h"
+#include "app/mixing/formula_table.h"
 #include "app/mixing/mixing_step_list.h"
 #include "app/mixing/water_step.h"
 #include "app/widgets/prompts.h"
@@ -13,6 +15,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
@@ -31,9 +34,10 @@ struct Bench {
     std::vector<std::pair<ledger::NewBatch, ledger::When>> mixed;
     std::vector<std::string> dissolved;
     bool refuses = false;
+    std::vector<ledger::Packet> packets;
     MixingPage page{deeds(), english()};
 
-    Bench()
+    explicit Bench(std::vector<ledger::Packet> inCupboard = {}) : packets(std::move(inCupboard))
     {
         page.begin(formulary, formulary.vessels(), {QStringLiteral("Dev 14")});
         page.resize(1100, 760);
@@ -44,6 +48,7 @@ struct Bench {
     {
         MixingDeeds deeds;
         deeds.now = [this] { return clock; };
+        deeds.packets = [this] { return packets; };
         deeds.mix = [this](const ledger::NewBatch& batch,
                            ledger::When when) -> Result<std::string> {
             if (refuses)
@@ -208,17 +213,17 @@ TEST(WaterStep, blendsByMassAndTwoReadingsReplaceTheUsualPace)
     EXPECT_TRUE(water->bar()->accessibleName().contains("not between"));
     water->wanted()->setValue(40);
     emit water->wanted()->valueChanged();
-    const double usual = *water->chart()->chart().marker;
-    water->addReading(); // 20 °C in a bath of 42 °C
-    EXPECT_TRUE(water->readingText().contains("One reading"));
+    const double usual = *water->clock()->chart()->chart().marker;
+    water->clock()->addReading(); // 20 °C in a bath of 42 °C
+    EXPECT_TRUE(water->clock()->readingText().contains("One reading"));
     bench.clock += std::chrono::minutes(5);
-    water->bottle()->setValue(25);
-    emit water->bottle()->valueChanged();
-    water->addReading();
+    water->clock()->bottle()->setValue(25);
+    emit water->clock()->bottle()->valueChanged();
+    water->clock()->addReading();
     // τ = 5 min / ln(22/17) = 19.4 min, and from 25 °C to 40 °C takes τ·ln(17/2) = 41.5 min.
-    EXPECT_TRUE(water->readingText().contains("19.4"));
-    EXPECT_NEAR(*water->chart()->chart().marker, 41.5, 0.2);
-    EXPECT_GT(*water->chart()->chart().marker, usual);
+    EXPECT_TRUE(water->clock()->readingText().contains("19.4"));
+    EXPECT_NEAR(*water->clock()->chart()->chart().marker, 41.5, 0.2);
+    EXPECT_GT(*water->clock()->chart()->chart().marker, usual);
 }
 
 TEST(DissolveStep, countsDownToEachShake)
@@ -239,6 +244,98 @@ TEST(DissolveStep, countsDownToEachShake)
     step.reset();
     EXPECT_FALSE(step.isPoured());
     EXPECT_FALSE(step.isClear());
+}
+
+TEST(ChoiceStep, aPacketOfTheCupboardSetsTheVolumeAndTellsWhatAFilmCosts)
+{
+    ledger::Packet packet;
+    packet.id = "p1";
+    packet.solution = "starter-mq-borax";
+    packet.makes = chemistry::Millilitres(500);
+    packet.lot = "A12";
+    packet.cost = 6;
+    packet.currency = "EUR";
+    Bench bench({packet});
+    ChoiceStep* choice = bench.page.choice();
+    EXPECT_TRUE(choice->packet()->isVisible());
+    EXPECT_TRUE(choice->packet()->currentText().contains("A12"));
+    const MixingPlan plan = choice->plan();
+    ASSERT_TRUE(plan.packet);
+    EXPECT_EQ(plan.makes, chemistry::Millilitres(500));
+    const auto rows = becomesRows(plan, bench.clock, english());
+    EXPECT_EQ(rows.back().value, "1.20 EUR") << "5 films in half a litre";
+
+    choice->packet()->setCurrentIndex(1);
+    EXPECT_FALSE(choice->plan().packet);
+    EXPECT_FALSE(becomesRows(choice->plan(), bench.clock, english()).back().value.contains("EUR"));
+    choice->packet()->setCurrentIndex(0);
+    for (int i = 0; i < 3; ++i)
+        bench.press();
+    bench.page.dissolve()->pour();
+    for (int i = 0; i < 3; ++i)
+        bench.press();
+    ASSERT_EQ(bench.mixed.size(), 1u);
+    EXPECT_EQ(bench.mixed[0].first.packet, "p1");
+
+    choice->solution()->setCurrentText("Metol sulfite developer");
+    EXPECT_FALSE(choice->packet()->isVisible()) << "no packet of that is there";
+}
+
+TEST(ChoiceStep, rawChemicalsAreScaledInTheirOrderForTheHydrateAtHand)
+{
+    Bench bench;
+    ChoiceStep* choice = bench.page.choice();
+    ASSERT_TRUE(choice->raw()->isVisible());
+    EXPECT_FALSE(choice->formula()->isVisible());
+    choice->raw()->setChecked(true);
+    EXPECT_TRUE(choice->formula()->isVisible());
+    choice->makes()->setValue(500);
+    emit choice->makes()->valueChanged();
+    EXPECT_EQ(choice->formula()->weighed(0), QString::fromUtf8("1 g")) << "metol";
+    EXPECT_EQ(choice->formula()->weighed(1), "50 g") << "sodium sulfite";
+    EXPECT_EQ(choice->formula()->atHand(0), nullptr);
+    choice->formula()->atHand(1)->setCurrentText("heptahydrate");
+    // 50 g · 252.14 / 126.04
+    EXPECT_EQ(choice->formula()->weighed(1), "100 g");
+    const MixingPlan plan = choice->plan();
+    ASSERT_TRUE(plan.formula);
+    EXPECT_NEAR(plan.powder(), 1 + 100.02 + 2.5 + 1, 0.01);
+    EXPECT_FALSE(plan.powderGrams);
+    for (int i = 0; i < 3; ++i)
+        bench.press();
+    bool listed = false;
+    for (const auto* label : bench.page.dissolve()->findChildren<QLabel*>())
+        listed = listed || (label->isVisible() &&
+                            label->text().startsWith("1. metol: 1 g\n2. sodium sulfite"));
+    EXPECT_TRUE(listed);
+
+    choice->solution()->setCurrentText("PQ ascorbate developer");
+    EXPECT_FALSE(choice->raw()->isVisible()) << "what it is made of is not known";
+    EXPECT_FALSE(choice->plan().formula);
+}
+
+TEST(CoolStep, tellsWhenAWarmBottleIsCoolEnough)
+{
+    chemistry::Instant clock = sample::day(0);
+    CoolStep step([&] { return clock; }, english());
+    step.resize(500, 500);
+    step.show();
+    step.begin(chemistry::Millilitres(1000), chemistry::Celsius(21));
+    EXPECT_FALSE(step.clock()->isVisible()) << "it is as it is used";
+    step.begin(chemistry::Millilitres(1000), chemistry::Celsius(30));
+    EXPECT_TRUE(step.clock()->isVisible());
+    // 7 min · ln(12/2) in a bath of 18 °C
+    EXPECT_NEAR(*step.box()->chart()->chart().marker, 12.5, 0.1);
+    step.surroundings()->setCurrentIndex(1);
+    // 155 min · ln(11/1) in a room of 19 °C
+    EXPECT_NEAR(*step.box()->chart()->chart().marker, 371.7, 0.5);
+    step.box()->addReading();
+    clock += std::chrono::minutes(10);
+    step.box()->bottle()->setValue(28);
+    step.box()->addReading();
+    // τ = 10 min / ln(11/9) = 49.8 min
+    EXPECT_TRUE(step.box()->readingText().contains("49.8"))
+        << step.box()->readingText().toStdString();
 }
 
 } // namespace ullage::app

@@ -1,0 +1,71 @@
+// A bottle coming to temperature in a bath or in the room: when it is ready, by the usual pace or
+// by two readings of one's own thermometer.
+#pragma once
+
+#include "app/mixing/mixing_plan.h"
+
+#include <QWidget>
+
+#include <functional>
+#include <vector>
+
+class QLabel;
+class QPushButton;
+
+namespace ullage::app
+{
+
+class ChartView;
+class QuantityEdit;
+
+class BathClockBox : public QWidget
+{
+    Q_OBJECT
+
+public:
+    using Now = std::function<chemistry::Instant()>;
+
+    BathClockBox(Now now, const Wording& wording, QWidget* parent = nullptr);
+
+    void setWording(const Wording& wording);
+    /// Begins anew, with no reading.
+    void begin(chemistry::Millilitres volume, chemistry::Celsius bottle, chemistry::Celsius around);
+    void setWanted(std::optional<chemistry::Celsius> wanted);
+    /// Other surroundings, another law: readings taken in the old ones are let go.
+    void setSurroundings(chemistry::Surroundings surroundings);
+    /// One's own thermometer: the bottle as it is now. From the second on, the readings replace the
+    /// usual time constant.
+    void addReading();
+
+    [[nodiscard]] QuantityEdit* bottle() const { return m_bottle; }
+    /// The bath's temperature, or the room's.
+    [[nodiscard]] QuantityEdit* around() const { return m_around; }
+    [[nodiscard]] ChartView* chart() const { return m_chart; }
+    [[nodiscard]] QString readingText() const;
+
+private:
+    struct Reading {
+        chemistry::Instant at;
+        chemistry::Celsius temperature;
+    };
+
+    void retranslate();
+    void showClock();
+    [[nodiscard]] chemistry::Seconds timeConstantNow() const;
+
+    Now m_now;
+    Wording m_wording;
+    chemistry::Millilitres m_volume;
+    std::optional<chemistry::Celsius> m_wanted;
+    chemistry::Surroundings m_surroundings = chemistry::Surroundings::StirredBath;
+    QLabel* m_bottleLabel;
+    QuantityEdit* m_bottle;
+    QLabel* m_aroundLabel;
+    QuantityEdit* m_around;
+    ChartView* m_chart;
+    QLabel* m_reading;
+    QPushButton* m_add;
+    std::vector<Reading> m_readings;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,78 @@
+#include "app/words/formula_words.h"
+
+#include "app/words/number_text.h"
+
+#include <QCoreApplication>
+
+#include <array>
+#include <utility>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Formulas)
+};
+
+constexpr std::array<std::pair<std::string_view, const char*>, 7> kSalts{{
+    {"sodium-sulfite", QT_TRANSLATE_NOOP("Formulas", "sodium sulfite")},
+    {"sodium-carbonate", QT_TRANSLATE_NOOP("Formulas", "sodium carbonate")},
+    {"sodium-thiosulfate", QT_TRANSLATE_NOOP("Formulas", "sodium thiosulfate")},
+    {"sodium-sulfate", QT_TRANSLATE_NOOP("Formulas", "sodium sulfate")},
+    {"borax", QT_TRANSLATE_NOOP("Formulas", "borax")},
+    {"citric-acid", QT_TRANSLATE_NOOP("Formulas", "citric acid")},
+    {"potassium-alum", QT_TRANSLATE_NOOP("Formulas", "potassium alum")},
+}};
+
+constexpr std::array<std::pair<std::string_view, const char*>, 6> kForms{{
+    {"anhydrous", QT_TRANSLATE_NOOP("Formulas", "anhydrous")},
+    {"monohydrate", QT_TRANSLATE_NOOP("Formulas", "monohydrate")},
+    {"pentahydrate", QT_TRANSLATE_NOOP("Formulas", "pentahydrate")},
+    {"heptahydrate", QT_TRANSLATE_NOOP("Formulas", "heptahydrate")},
+    {"decahydrate", QT_TRANSLATE_NOOP("Formulas", "decahydrate")},
+    {"dodecahydrate", QT_TRANSLATE_NOOP("Formulas", "dodecahydrate")},
+}};
+
+template <class Table>
+QString wordFor(const Table& table, std::string_view code)
+{
+    for (const auto& [known, word] : table) {
+        if (known == code)
+            return Words::tr(word);
+    }
+    return QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
+}
+
+} // namespace
+
+QString chemicalName(const std::string& name) { return wordFor(kSalts, name); }
+
+QString saltFormName(std::string_view form) { return wordFor(kForms, form); }
+
+QString amountText(const chemistry::Ingredient& ingredient, const QLocale& locale)
+{
+    // A scale for small amounts reads to a hundredth of a gram, one for large to a tenth.
+    const QString number = numberText(ingredient.amount, ingredient.amount < 10 ? 2 : 1, locale);
+    return ingredient.unit == chemistry::AmountUnit::Gram ? Words::tr("%1 g").arg(number)
+                                                          : Words::tr("%1 ml").arg(number);
+}
+
+QStringList weighingLines(const chemistry::Formula& formula, const QLocale& locale)
+{
+    QStringList lines;
+    for (const chemistry::Ingredient& ingredient : formula.ingredients) {
+        const QString name = chemicalName(ingredient.name);
+        const QString form = saltFormName(ingredient.form);
+        lines << Words::tr("%1. %2: %3", "number, chemical, amount")
+                     .arg(locale.toString(lines.size() + 1),
+                          form.isEmpty() ? name
+                                         : Words::tr("%1, %2", "salt, its form").arg(name, form),
+                          amountText(ingredient, locale));
+    }
+    return lines;
+}
+
+} // namespace ullage::app

@@ -1,0 +1,22 @@
+// Raw chemicals in words: names of salts, their forms, what to weigh.
+#pragma once
+
+#include "core/chemistry/formula.h"
+
+#include <QLocale>
+#include <QString>
+#include <QStringList>
+
+namespace ullage::app
+{
+
+/// "sodium sulfite" for a salt the core knows, else the name as it was entered.
+QString chemicalName(const std::string& name);
+/// "anhydrous", "heptahydrate" …; empty for empty.
+QString saltFormName(std::string_view form);
+/// "50 g", "2.5 g", "28 ml".
+QString amountText(const chemistry::Ingredient& ingredient, const QLocale& locale);
+/// "1. metol: 2 g", one a line, in the order of addition.
+QStringList weighingLines(const chemistry::Formula& formula, const QLocale& locale);
+
+} // namespace ullage::app

@@ -1,0 +1,19 @@
+// The packets of the cupboard.
+#pragma once
+
+#include "core/ledger/entry.h"
+#include "core/store/sql_store.h"
+
+#include <map>
+#include <vector>
+
+namespace ullage::store
+{
+
+/// All that were ever entered, by id.
+Result<std::map<std::string, ledger::Packet>> readPackets(SqlStore& store);
+
+/// Those that no mixing has used, in order of id. A mixing taken back has used none.
+Result<std::vector<ledger::Packet>> packetsAtHand(SqlStore& store);
+
+} // namespace ullage::store
