@@ -2949,6 +2949,79 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>Formulas</name>
+    <message>
+        <source>sodium sulfite</source>
+        <translation>Natriumsulfit</translation>
+    </message>
+    <message>
+        <source>sodium carbonate</source>
+        <translation>Natriumkarbonat</translation>
+    </message>
+    <message>
+        <source>sodium thiosulfate</source>
+        <translation>Natriumthiosulfat</translation>
+    </message>
+    <message>
+        <source>sodium sulfate</source>
+        <translation>Natriumsulfat</translation>
+    </message>
+    <message>
+        <source>borax</source>
+        <translation>Borax</translation>
+    </message>
+    <message>
+        <source>citric acid</source>
+        <translation>Zitronensäure</translation>
+    </message>
+    <message>
+        <source>potassium alum</source>
+        <translation>Kalialaun</translation>
+    </message>
+    <message>
+        <source>anhydrous</source>
+        <translation>wasserfrei</translation>
+    </message>
+    <message>
+        <source>monohydrate</source>
+        <translation>Monohydrat</translation>
+    </message>
+    <message>
+        <source>pentahydrate</source>
+        <translation>Pentahydrat</translation>
+    </message>
+    <message>
+        <source>heptahydrate</source>
+        <translation>Heptahydrat</translation>
+    </message>
+    <message>
+        <source>decahydrate</source>
+        <translation>Dekahydrat</translation>
+    </message>
+    <message>
+        <source>dodecahydrate</source>
+        <translation>Dodekahydrat</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>%1 ml</source>
+        <translation>%1 ml</translation>
+    </message>
+    <message>
+        <source>%1. %2: %3</source>
+        <comment>number, chemical, amount</comment>
+        <translation>%1. %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>salt, its form</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>KnownTimes</name>
     <message>
         <source>EI %1</source>
@@ -3045,6 +3118,23 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Tenth film&apos;s time</source>
         <translation>Zeit des zehnten Films</translation>
+    </message>
+    <message>
+        <source>Cost of a film, to the last one</source>
+        <translation>Kosten je Film, bis zum letzten</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>amount, currency</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>a room of %1 never brings it to %2</source>
+        <translation>ein Raum von %1 bringt es nie auf %2</translation>
+    </message>
+    <message>
+        <source>The bottle in the room</source>
+        <translation>Die Flasche im Raum</translation>
     </message>
 </context>
 <context>
@@ -4119,6 +4209,41 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
+    <name>ullage::app::BathClockBox</name>
+    <message>
+        <source>Bath</source>
+        <translation>Bad</translation>
+    </message>
+    <message>
+        <source>Room air</source>
+        <translation>Raumluft</translation>
+    </message>
+    <message>
+        <source>Bottle now</source>
+        <translation>Flasche jetzt</translation>
+    </message>
+    <message>
+        <source>Add a reading</source>
+        <translation>Ablesung hinzufügen</translation>
+    </message>
+    <message>
+        <source>Two readings of your own thermometer make this exact.</source>
+        <translation>Zwei Ablesungen am eigenen Thermometer machen das genau.</translation>
+    </message>
+    <message>
+        <source>One reading taken. Read the bottle again in a few minutes.</source>
+        <translation>Eine Ablesung liegt vor. In ein paar Minuten noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>These readings do not come nearer to what is around the bottle; the usual pace of %1 min is taken.</source>
+        <translation>Diese Ablesungen nähern sich dem nicht, was um die Flasche ist; es gilt das übliche Tempo von %1 min.</translation>
+    </message>
+    <message>
+        <source>By your readings: two thirds of the way in %1 min.</source>
+        <translation>Nach den Ablesungen: zwei Drittel des Weges in %1 min.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::BathTable</name>
     <message>
         <source>%1 · %2</source>
@@ -4432,6 +4557,38 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>No bottle is free. Add one in the Formulary, or empty one first.</source>
         <translation>Keine Flasche ist frei. In den Rezepturen eine anlegen oder erst eine leeren.</translation>
     </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Weigh it out from raw chemicals</source>
+        <translation>Aus Rohchemikalien abwiegen</translation>
+    </message>
+    <message>
+        <source>By what the formulary says it is made of</source>
+        <translation>Nach der Zusammensetzung, die in den Rezepturen steht</translation>
+    </message>
+    <message>
+        <source>no packet of the cupboard</source>
+        <translation>keiner Packung aus dem Schrank</translation>
+    </message>
+    <message>
+        <source>packet for %1</source>
+        <translation>Packung für %1</translation>
+    </message>
+    <message>
+        <source>packet</source>
+        <translation>Packung</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>Charge %1</translation>
+    </message>
+    <message>
+        <source>use by %1</source>
+        <translation>verwendbar bis %1</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ClearingBox</name>
@@ -4724,10 +4881,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         </translation>
     </message>
     <message>
-        <source>Discard by %1.</source>
-        <translation>Entsorgen bis %1.</translation>
-    </message>
-    <message>
         <source>Who is working</source>
         <translation>Wer arbeitet</translation>
     </message>
@@ -4738,6 +4891,29 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Backed up today %1</source>
         <translation>Gesichert: heute %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CoolStep</name>
+    <message>
+        <source>Until it is cool enough</source>
+        <translation>Bis es kühl genug ist</translation>
+    </message>
+    <message>
+        <source>It stands in</source>
+        <translation>Sie steht in</translation>
+    </message>
+    <message>
+        <source>a bath of water</source>
+        <translation>einem Wasserbad</translation>
+    </message>
+    <message>
+        <source>the air of the room</source>
+        <translation>der Raumluft</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Gewünscht</translation>
     </message>
 </context>
 <context>
@@ -5130,6 +5306,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>until the next shake</source>
         <translation>bis zum nächsten Schütteln</translation>
+    </message>
+    <message>
+        <source>Weigh out and add one after the other in this order, low and slowly, each when the one before has dissolved. Shake or stir every ten minutes until it is clear.</source>
+        <translation>Abwiegen und in dieser Folge nacheinander zugeben, niedrig und langsam, jedes, wenn das vorige gelöst ist. Alle zehn Minuten schütteln oder rühren, bis es klar ist.</translation>
     </message>
 </context>
 <context>
@@ -5688,6 +5868,33 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Density, factor or result: one of them is needed.</source>
         <translation>Dichte, Faktor oder Ergebnis: eines davon ist nötig.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FormulaTable</name>
+    <message>
+        <source>In this order</source>
+        <translation>In dieser Folge</translation>
+    </message>
+    <message>
+        <source>The formula means</source>
+        <translation>Das Rezept meint</translation>
+    </message>
+    <message>
+        <source>At hand</source>
+        <translation>Vorhanden</translation>
+    </message>
+    <message>
+        <source>Weigh</source>
+        <translation>Abwiegen</translation>
+    </message>
+    <message>
+        <source>Form of %1 that the formula means</source>
+        <translation>Form von %1, die das Rezept meint</translation>
+    </message>
+    <message>
+        <source>Form of %1 at hand</source>
+        <translation>Vorhandene Form von %1</translation>
     </message>
 </context>
 <context>
@@ -6310,6 +6517,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>%1, %2</source>
         <comment>solution, volume</comment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>If you mix several: the developer first, then the stop bath, then the fixer, and the funnel washed between them.</source>
+        <translation>Wenn Sie mehrere ansetzen: zuerst den Entwickler, dann das Stoppbad, dann das Fixierbad, und den Trichter dazwischen auswaschen.</translation>
     </message>
 </context>
 <context>
@@ -8177,18 +8388,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Gewünscht</translation>
     </message>
     <message>
-        <source>Bottle now</source>
-        <translation>Flasche jetzt</translation>
-    </message>
-    <message>
-        <source>Bath</source>
-        <translation>Wasserbad</translation>
-    </message>
-    <message>
-        <source>Add a reading</source>
-        <translation>Ablesung hinzufügen</translation>
-    </message>
-    <message>
         <source>or warm it in a bath</source>
         <translation>oder im Wasserbad erwärmen</translation>
     </message>
@@ -8204,22 +8403,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>%1 is not between the cold and the hot water</source>
         <translation>%1 liegt nicht zwischen kaltem und heißem Wasser</translation>
-    </message>
-    <message>
-        <source>Two readings of your own thermometer make this exact.</source>
-        <translation>Zwei Ablesungen am eigenen Thermometer machen das genau.</translation>
-    </message>
-    <message>
-        <source>One reading taken. Read the bottle again in a few minutes.</source>
-        <translation>Eine Ablesung liegt vor. In ein paar Minuten noch einmal messen.</translation>
-    </message>
-    <message>
-        <source>These readings do not come nearer to the bath; the usual pace of %1 min is taken.</source>
-        <translation>Diese Ablesungen nähern sich dem Bad nicht; es gilt das übliche Tempo von %1 min.</translation>
-    </message>
-    <message>
-        <source>By your readings: two thirds of the way in %1 min.</source>
-        <translation>Nach den Ablesungen: zwei Drittel des Weges in %1 min.</translation>
     </message>
 </context>
 <context>

@@ -31,6 +31,7 @@ HistoryDialog::HistoryDialog(const DialogContext& context, const Bottle& bottle,
     m_events->setUniformRowHeights(true);
     m_events->setAllColumnsShowFocus(true);
     m_events->setMinimumSize(620, 300);
+    m_events->setStyleSheet(QStringLiteral("QTreeWidget::item { padding: 0 12px 0 6px; }"));
     m_events->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     addRow(QStringLiteral("voids"), tr("&Entries, newest first"), m_events);
     m_why = new QLineEdit(this);

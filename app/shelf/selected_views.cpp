@@ -1,6 +1,7 @@
 // The bottle selected: its next time factor by factor, its sentences and charts.
 #include "app/shelf/shelf_charts.h"
 #include "app/shelf/shelf_views.h"
+#include "app/words/air_words.h"
 #include "app/words/error_words.h"
 #include "app/words/explanations.h"
 #include "app/words/moment_text.h"
@@ -41,6 +42,16 @@ std::set<BottleAction> allowed(const ledger::Batch& batch)
     if (batch.contaminated)
         actions.erase(BottleAction::Contaminated);
     return actions;
+}
+
+// The date with its span, where the constants' ranges move it by months.
+QString keepsUntil(const std::optional<ledger::DateRange>& range, const ledger::Batch& batch,
+                   const Wording& wording)
+{
+    if (!range)
+        return {};
+    const QString span = discardSpanText(*range, batch.asOf, wording.locale);
+    return span == aboutDayText(range->value, batch.asOf, wording.locale) ? QString() : span;
 }
 
 // The time is one film's from the notebook: say whose it is, and where it is from.
@@ -159,6 +170,7 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
 
 SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessment& assessment,
                               std::span<const ledger::Batch> past, const KnownTimes& times,
+                              const std::optional<ledger::DateRange>& range,
                               chemistry::Celsius temperature, const Wording& wording)
 {
     SelectedBottle selected;
@@ -181,7 +193,8 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     }
     selected.verdict = static_cast<VerdictLook>(assessment.verdict);
     selected.why = Words::tr("Why: %1").arg(verdictWord(assessment.verdict));
-    selected.reasons = bottleSentences(batch, assessment, wording);
+    selected.reasons =
+        bottleSentences(batch, assessment, wording, keepsUntil(range, batch, wording));
     if (const QString first = firstSentence(assessment, wording);
         !first.isEmpty() && !selected.reasons.isEmpty() && selected.reasons.back() == first) {
         selected.closing = first;

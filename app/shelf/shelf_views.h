@@ -6,6 +6,7 @@
 #include "app/words/units.h"
 #include "core/chemistry/developing.h"
 #include "core/formulary/formulary.h"
+#include "core/ledger/range.h"
 #include "core/ledger/verdict.h"
 
 #include <QString>
@@ -59,9 +60,11 @@ struct KnownTimes {
 KnownTimes notebookTimes(const formulary::Formulary& formulary,
                          const formulary::Solution& developer);
 
-/// Everything the shelf says of the bottle selected. `past` as whatIsLeftChart() wants it.
+/// Everything the shelf says of the bottle selected. `past` as whatIsLeftChart() wants it; `range`
+/// of its discard-by date, if there is one.
 SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessment& assessment,
                               std::span<const ledger::Batch> past, const KnownTimes& times,
+                              const std::optional<ledger::DateRange>& range,
                               chemistry::Celsius temperature, const Wording& wording);
 
 } // namespace ullage::app

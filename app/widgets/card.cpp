@@ -11,6 +11,28 @@
 namespace ullage::app
 {
 
+namespace
+{
+
+// A line that ends in an ellipsis where there is no room for all of it.
+class ElidedLabel : public QLabel
+{
+public:
+    using QLabel::QLabel;
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter painter(this);
+        painter.setPen(palette().color(foregroundRole()));
+        painter.setFont(font());
+        painter.drawText(contentsRect(), Qt::AlignLeft | Qt::AlignVCenter,
+                         fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width()));
+    }
+};
+
+} // namespace
+
 Card::Card(const QString& title, QWidget* parent)
     : QFrame(parent), m_title(new QLabel(this)), m_body(new QVBoxLayout)
 {
@@ -71,7 +93,7 @@ CautionBox::CautionBox(const QString& heading, QWidget* parent)
 void CautionBox::setLines(const QStringList& lines) { m_text->setText(lines.join(u"\n\n")); }
 
 PageHeader::PageHeader(const QString& title, QWidget* parent)
-    : QWidget(parent), m_title(new QLabel(this)), m_detail(new QLabel(this)),
+    : QWidget(parent), m_title(new QLabel(this)), m_detail(new ElidedLabel(this)),
       m_row(new QHBoxLayout(this))
 {
     m_row->setContentsMargins(0, 0, 0, 0);

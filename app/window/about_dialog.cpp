@@ -38,7 +38,8 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent)
     close->setDefault(true);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     whole->addWidget(buttons);
-    setFixedWidth(480);
+    constexpr int kWidth = 480;
+    setFixedSize(kWidth, whole->totalHeightForWidth(kWidth)); // all of its words, in any language
     close->setFocus();
 }
 

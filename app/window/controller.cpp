@@ -161,8 +161,8 @@ void Controller::showSelected(const QString& id)
     KnownTimes times{m_preferences.baseTimes(batch.solution->id), {}, {}};
     if (times.pairs.empty())
         times = notebookTimes(m_session.formulary(), *batch.solution);
-    SelectedBottle selected =
-        selectedBottle(batch, bottle->assessment, past, times, temperature, m_wording);
+    SelectedBottle selected = selectedBottle(batch, bottle->assessment, past, times,
+                                             discardRange(batch), temperature, m_wording);
     addAirAdvice(selected, batch);
     addStrips(selected, batch);
     m_window.shelf()->setSelected(selected);

@@ -14,6 +14,7 @@
 #include "app/session/session.h"
 #include "app/shelf/bottle_actions.h"
 #include "app/window/book_jobs.h"
+#include "core/ledger/range.h"
 #include "core/ledger/run_clock.h"
 
 #include <QPointer>
@@ -74,6 +75,7 @@ private:
     void remakeFormularyPage();
     void showPages();
     [[nodiscard]] std::vector<std::shared_ptr<const formulary::Vessel>> freeVessels();
+    [[nodiscard]] std::optional<ledger::DateRange> discardRange(const ledger::Batch& batch);
     void addAirAdvice(SelectedBottle& selected, const ledger::Batch& batch);
     void addStrips(SelectedBottle& selected, const ledger::Batch& batch);
 

@@ -139,7 +139,7 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
 }
 
 QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& so,
-                         const Wording& wording)
+                         const Wording& wording, const QString& until)
 {
     if (!so.standingUsed)
         return Words::tr("Standing: no keeping time is known for it.");
@@ -150,7 +150,7 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& s
     if (!so.discardBy || *so.discardBy <= batch.asOf)
         return used;
     return Words::tr("%1 Keeps until %2.", "sentence, date")
-        .arg(used, discardDay(batch, so, wording));
+        .arg(used, until.isEmpty() ? discardDay(batch, so, wording) : until);
 }
 
 QString restSentence(const formulary::Solution& solution, const Wording& wording)
@@ -186,7 +186,7 @@ QString firstSentence(const ledger::Assessment& so, const Wording& wording)
 }
 
 QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment& so,
-                            const Wording& wording)
+                            const Wording& wording, const QString& until)
 {
     if (batch.end == ledger::BatchEnd::Discarded)
         return {Words::tr("Discarded on %1.")
@@ -200,7 +200,7 @@ QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment
                                "Until then no run is planned with it.");
     for (const ledger::Reason& reason : forReading(so.reasons))
         sentences << reasonSentence(reason, batch, so, wording);
-    sentences << filmsSentence(batch, so, wording) << standingSentence(batch, so, wording);
+    sentences << filmsSentence(batch, so, wording) << standingSentence(batch, so, wording, until);
     if (const QString rest = restSentence(*batch.solution, wording); !rest.isEmpty())
         sentences << rest;
     if (so.verdict != ledger::Verdict::Discard && !batch.loads.empty()) {

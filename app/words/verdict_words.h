@@ -29,9 +29,10 @@ QString reasonSentence(const ledger::Reason& reason, const ledger::Batch& batch,
 QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,
                       const Wording& wording);
 /// "Standing: 17 % used (age 12 %, air 5 %). Keeps until about 3 Apr." Says so where no keeping
-/// time is known.
+/// time is known. `until` stands in the date's place where it is given, as "about 3 Apr (Feb –
+/// Jul)".
 QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,
-                         const Wording& wording);
+                         const Wording& wording, const QString& until = {});
 /// Where topping up after every film leads: "Topped up with 80 ml a film its wear comes to rest at
 /// 12.5 films per litre." Empty without a rate.
 QString restSentence(const formulary::Solution& solution, const Wording& wording);
@@ -39,9 +40,9 @@ QString restSentence(const formulary::Solution& solution, const Wording& wording
 QString firstSentence(const ledger::Assessment& assessment, const Wording& wording);
 
 /// All sentences about a bottle: its reasons, then where films and standing are. Of an ended one
-/// only how it ended.
+/// only how it ended. `until` as above.
 QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment& assessment,
-                            const Wording& wording);
+                            const Wording& wording, const QString& until = {});
 
 /// The two short lines under a bottle on the shelf.
 struct ShelfLines {

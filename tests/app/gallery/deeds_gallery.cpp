@@ -11,8 +11,8 @@
 #include "app/window/cautions_dialog.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
+#include "app/window/run_window.h"
 #include "tests/app/desk.h"
-#include "tests/app/english_plurals.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -25,6 +25,7 @@ namespace
 {
 
 QString folder;
+QString language;
 
 void picture(QWidget& widget, const QString& name)
 {
@@ -32,7 +33,7 @@ void picture(QWidget& widget, const QString& name)
     QApplication::processEvents();
     QApplication::processEvents();
     const QString theme = Theme::instance().isDark() ? "-dark" : "-light";
-    widget.grab().save(folder + "/" + name + theme + ".png");
+    widget.grab().save(folder + "/" + name + "-" + language + theme + ".png");
 }
 
 void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
@@ -113,43 +114,47 @@ int main(int argc, char** argv)
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     QApplication application(argc, argv);
     QApplication::setCursorFlashTime(0);
-    EnglishPlurals plurals;
-    QApplication::installTranslator(&plurals);
     folder = argc > 1 ? argv[1] : "gallery";
     QDir().mkpath(folder);
     auto& theme = Theme::instance();
     theme.install(application);
 
-    for (const ThemeMode mode : {ThemeMode::Light, ThemeMode::Dark}) {
-        theme.setMode(mode);
-        Desk desk;
-        MainWindow window;
-        Controller controller(window, desk.session(), desk.preferences());
-        picture(window, "window-empty");
-        desk.pass(-60);
-        const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 14");
-        const auto fix = desk.mix("starter-acid-fixer", "starter-hdpe-1000", 1000, "Fix 9");
-        desk.mix("starter-citric-stop", "starter-pet-1000", 1000, "Stop 3");
-        desk.record(fix, ullage::ledger::ClearingTested{ullage::chemistry::Seconds(62),
-                                                        ullage::chemistry::Celsius(20)});
-        for (int i = 0; i < 4; ++i) {
-            desk.pass(8);
-            desk.run(dev, 1 + i % 2);
-            desk.run(fix, 1 + i % 2);
+    for (const QString code : {"en", "de"}) {
+        language = code;
+        installLanguage(language);
+        for (const ThemeMode mode : {ThemeMode::Light, ThemeMode::Dark}) {
+            theme.setMode(mode);
+            Desk desk;
+            desk.preferences().setLanguage(language);
+            MainWindow window;
+            Controller controller(window, desk.session(), desk.preferences());
+            picture(window, "window-empty");
+            desk.pass(-60);
+            const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 14");
+            const auto fix = desk.mix("starter-acid-fixer", "starter-hdpe-1000", 1000, "Fix 9");
+            desk.mix("starter-citric-stop", "starter-pet-1000", 1000, "Stop 3");
+            desk.record(fix, ullage::ledger::ClearingTested{ullage::chemistry::Seconds(62),
+                                                            ullage::chemistry::Celsius(20)});
+            for (int i = 0; i < 4; ++i) {
+                desk.pass(8);
+                desk.run(dev, 1 + i % 2);
+                desk.run(fix, 1 + i % 2);
+            }
+            desk.pass(28);
+            desk.preferences().setBaseTimes(
+                "starter-mq-borax",
+                {{ullage::chemistry::Celsius(20), ullage::chemistry::Seconds(570)}});
+            desk.session().lookForChanges();
+            emit desk.session().changed();
+            desk.reopen();
+            MainWindow again;
+            Controller second(again, desk.session(), desk.preferences());
+            again.shelf()->selectBottle(QString::fromStdString(dev));
+            picture(again, "window");
+            again.shelf()->selectBottle(QString::fromStdString(fix));
+            picture(again, "window-fixer");
+            dialogs(desk, dev, fix);
         }
-        desk.pass(28);
-        desk.preferences().setBaseTimes("starter-mq-borax", {{ullage::chemistry::Celsius(20),
-                                                              ullage::chemistry::Seconds(570)}});
-        desk.session().lookForChanges();
-        emit desk.session().changed();
-        desk.reopen();
-        MainWindow again;
-        Controller second(again, desk.session(), desk.preferences());
-        again.shelf()->selectBottle(QString::fromStdString(dev));
-        picture(again, "window");
-        again.shelf()->selectBottle(QString::fromStdString(fix));
-        picture(again, "window-fixer");
-        dialogs(desk, dev, fix);
     }
     return 0;
 }

@@ -1,5 +1,6 @@
 #include "app/shelf/shelf_charts.h"
 #include "app/shelf/shelf_views.h"
+#include "app/words/air_words.h"
 #include "tests/app/words/sample_batches.h"
 
 #include "core/chemistry/wear.h"
@@ -113,8 +114,8 @@ TEST(ShelfViews, theNotebookStandsInForATimeThatNobodyTypedIn)
     enter("second", "Quay 400", "stock");
     const KnownTimes times = notebookTimes(formulary, developer);
     EXPECT_EQ(times.film, "Harbour Pan 100");
-    const auto selected =
-        selectedBottle(batch, ledger::assess(batch), {}, times, chemistry::Celsius(20), english());
+    const auto selected = selectedBottle(batch, ledger::assess(batch), {}, times, {},
+                                         chemistry::Celsius(20), english());
     EXPECT_EQ(selected.nextTime, "9:30");
     EXPECT_EQ(
         selected.nextDetail.simplified(),
@@ -123,6 +124,25 @@ TEST(ShelfViews, theNotebookStandsInForATimeThatNobodyTypedIn)
     formulary::Solution diluted = developer;
     diluted.name = "MQ borax developer, 1 + 1";
     EXPECT_EQ(notebookTimes(formulary, diluted).film, "Quay 400");
+}
+
+TEST(ShelfViews, aDateIsToldWithItsSpan)
+{
+    const auto batch = Bottle().films(1, 2).at(day(20));
+    const auto assessment = ledger::assess(batch);
+    ASSERT_TRUE(assessment.discardBy);
+    const auto at = *assessment.discardBy;
+    const auto said = [&](const std::optional<ledger::DateRange>& range) {
+        return selectedBottle(batch, assessment, {}, {}, range, chemistry::Celsius(20), english())
+            .reasons.join(u' ');
+    };
+    ledger::DateRange range{at, {}, {}, at, at, 60};
+    EXPECT_EQ(said(range), said(std::nullopt)) << "no span to tell";
+    range.early = chemistry::addDays(at, chemistry::Days(-60));
+    range.late = chemistry::addDays(at, chemistry::Days(60));
+    EXPECT_TRUE(
+        said(range).contains("Keeps until " + discardSpanText(range, day(20), english().locale)))
+        << said(range).toStdString();
 }
 
 TEST(ShelfCharts, filmsStepAndStandingMeetNowAndGoOn)
