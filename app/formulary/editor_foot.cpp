@@ -1,5 +1,6 @@
 #include "app/formulary/editor_foot.h"
 
+#include "app/formulary/problem_words.h"
 #include "app/widgets/theme.h"
 
 #include <QDialog>
@@ -18,6 +19,7 @@ EditorFoot::EditorFoot(QDialog* editor) : QWidget(editor), m_problem(new QLabel(
     column->setSpacing(Space::kGap);
     m_problem->setWordWrap(true);
     setTone(m_problem, Tone::Discard);
+    m_problem->hide();
     column->addWidget(m_problem);
     auto* buttons = new QDialogButtonBox(this);
     m_save = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
@@ -28,6 +30,17 @@ EditorFoot::EditorFoot(QDialog* editor) : QWidget(editor), m_problem(new QLabel(
     connect(buttons, &QDialogButtonBox::rejected, editor, &QDialog::reject);
 }
 
-void EditorFoot::setProblem(const QString& problem) { m_problem->setText(problem); }
+bool EditorFoot::took(const Result<void>& done, const Wording& wording)
+{
+    if (!done)
+        setProblem(formularyProblem(done.error(), wording));
+    return done.has_value();
+}
+
+void EditorFoot::setProblem(const QString& problem)
+{
+    m_problem->setText(problem);
+    m_problem->setVisible(!problem.isEmpty());
+}
 
 } // namespace ullage::app

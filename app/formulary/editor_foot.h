@@ -1,6 +1,9 @@
 // The foot of an editor: what is wrong, Save and Cancel.
 #pragma once
 
+#include "app/words/units.h"
+#include "core/chemistry/result.h"
+
 #include <QWidget>
 
 class QDialog;
@@ -18,6 +21,8 @@ public:
     /// Save accepts the editor and Cancel rejects it.
     explicit EditorFoot(QDialog* editor);
 
+    /// Whether what was to be saved is entered; says why if it is not.
+    bool took(const Result<void>& done, const Wording& wording);
     /// Empty for none.
     void setProblem(const QString& problem);
     [[nodiscard]] QPushButton* save() const { return m_save; }

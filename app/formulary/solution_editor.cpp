@@ -2,7 +2,6 @@
 
 #include "app/formulary/editor_foot.h"
 #include "app/formulary/implied_charts.h"
-#include "app/formulary/problem_words.h"
 #include "app/formulary/solution_form.h"
 #include "app/widgets/card.h"
 #include "app/widgets/theme.h"
@@ -23,6 +22,8 @@ namespace ullage::app
 
 namespace
 {
+
+constexpr int kPreviewWidth = 360;
 
 QString titleOf(SolutionEditor::Purpose purpose)
 {
@@ -105,15 +106,15 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     m_form->layout()->setContentsMargins(2, 2, 12, 2);
     scroll->setMinimumWidth(m_form->minimumSizeHint().width() + 8);
     fields->body()->addWidget(scroll);
-    row->addWidget(fields, 3);
+    row->addWidget(fields, 1);
     auto* preview = new QVBoxLayout;
     preview->setSpacing(Space::kGap);
-    m_charts->setMinimumWidth(340);
+    m_charts->setFixedWidth(kPreviewWidth);
     preview->addWidget(m_charts, 1);
     auto* implied = new Card(tr("What these figures imply"), this);
     implied->body()->addWidget(m_implied);
     preview->addWidget(implied);
-    row->addLayout(preview, 2);
+    row->addLayout(preview);
     column->addLayout(row, 1);
     column->addWidget(m_foot);
     connect(m_form, &SolutionForm::changed, this, &SolutionEditor::showState);
@@ -149,10 +150,8 @@ void SolutionEditor::accept()
     formulary::Solution solution = m_form->solution();
     solution.id = m_deeds.newId();
     solution.replaces = m_replaces;
-    if (const auto done = m_deeds.addSolution(solution); !done) {
-        m_foot->setProblem(formularyProblem(done.error(), m_wording));
+    if (!m_foot->took(m_deeds.addSolution(solution), m_wording))
         return;
-    }
     m_saved = QString::fromStdString(solution.id);
     QDialog::accept();
 }

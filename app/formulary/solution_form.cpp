@@ -103,8 +103,7 @@ SolutionForm::SolutionForm(const Wording& wording, QWidget* parent)
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(Space::kGap);
     grid->setVerticalSpacing(3);
-    grid->setColumnStretch(1, 2);
-    grid->setColumnStretch(2, 3);
+    grid->setColumnStretch(2, 1); // a source is a line, a figure a number
     int row = 0;
     const auto labelled = [&](const QString& name, QWidget* field) {
         auto* label = new QLabel(name, this);

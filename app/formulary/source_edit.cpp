@@ -3,8 +3,8 @@
 #include "app/words/figure_words.h"
 #include "core/formulary/source_line.h"
 
+#include <QBoxLayout>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QSignalBlocker>
 
@@ -13,7 +13,7 @@ namespace ullage::app
 
 using chemistry::Grade;
 
-SourceEdit::SourceEdit(const QString& name, QWidget* parent)
+SourceEdit::SourceEdit(const QString& name, QWidget* parent, Qt::Orientation lie)
     : QWidget(parent), m_name(name), m_grade(new QComboBox(this)), m_text(new QLineEdit(this))
 {
     m_grade->addItem(tr("not said", "grade of a source"));
@@ -25,7 +25,8 @@ SourceEdit::SourceEdit(const QString& name, QWidget* parent)
     m_grade->setAccessibleName(tr("How far %1 can be believed").arg(name));
     m_text->setAccessibleName(tr("Where %1 is from").arg(name));
     setPlaceholderText(tr("no source given"));
-    auto* row = new QHBoxLayout(this);
+    auto* row = new QBoxLayout(
+        lie == Qt::Horizontal ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(6);
     row->addWidget(m_grade);

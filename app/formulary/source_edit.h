@@ -14,8 +14,10 @@ class SourceEdit : public QWidget
     Q_OBJECT
 
 public:
-    /// `name` is the figure's, as its label says.
-    explicit SourceEdit(const QString& name, QWidget* parent = nullptr);
+    /// `name` is the figure's, as its label says. Grade and source stand side by side, or where
+    /// there is little room one above the other.
+    explicit SourceEdit(const QString& name, QWidget* parent = nullptr,
+                        Qt::Orientation lie = Qt::Horizontal);
 
     /// Shows a source line; as long as nothing is touched line() gives it back as it was.
     void setLine(const std::string& line);

@@ -40,8 +40,8 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
       m_dilution(new QLineEdit(this)),
       m_index(new QuantityEdit(QuantityKind::Number, fieldName("ei"), wording, this)),
       m_grid(new QGridLayout), m_more(new QPushButton(tr("Another temperature"), this)),
-      m_source(new SourceEdit(tr("Development time"), this)), m_notes(new QPlainTextEdit(this)),
-      m_chart(makeChartView(this)), m_foot(new EditorFoot(this))
+      m_source(new SourceEdit(tr("Development time"), this, Qt::Vertical)),
+      m_notes(new QPlainTextEdit(this)), m_chart(makeChartView(this)), m_foot(new EditorFoot(this))
 {
     setWindowTitle(start.id.empty() ? tr("New development time") : tr("Edit a development time"));
     m_film->setText(QString::fromStdString(start.film));
@@ -79,6 +79,7 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
     form->addRow(fieldName("times"), times);
     auto* from = new QLabel(tr("Where it is from"), this);
     from->setBuddy(m_source);
+    from->setMinimumHeight(m_film->sizeHint().height());
     form->addRow(from, m_source);
     add(tr("Notes"), m_notes);
     setPairs(start.times);
@@ -223,10 +224,8 @@ void TimeEditor::accept()
         return;
     formulary::DevelopmentFigure made = figure();
     made.id = m_deeds.newId();
-    if (const auto done = m_deeds.addFigure(made); !done) {
-        m_foot->setProblem(formularyProblem(done.error(), m_wording));
+    if (!m_foot->took(m_deeds.addFigure(made), m_wording))
         return;
-    }
     m_saved = QString::fromStdString(made.id);
     QDialog::accept();
 }

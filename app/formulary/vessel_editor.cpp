@@ -135,10 +135,8 @@ void VesselEditor::accept()
         return;
     formulary::Vessel made = vessel();
     made.id = m_deeds.newId();
-    if (const auto done = m_deeds.addVessel(made); !done) {
-        m_foot->setProblem(formularyProblem(done.error(), m_wording));
+    if (!m_foot->took(m_deeds.addVessel(made), m_wording))
         return;
-    }
     QDialog::accept();
 }
 

@@ -1,5 +1,7 @@
 #include "core/formulary/composition.h"
 
+#include "core/formulary/trimmed.h"
+
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -25,15 +27,6 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 7> kUsualFor
     {"citric-acid", "monohydrate"},
     {"potassium-alum", "dodecahydrate"},
 }};
-
-std::string_view trimmed(std::string_view text)
-{
-    const auto first = text.find_first_not_of(" \t");
-    if (first == std::string_view::npos) {
-        return {};
-    }
-    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
 
 std::string asSalt(std::string_view name)
 {

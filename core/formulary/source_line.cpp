@@ -1,6 +1,7 @@
 #include "core/formulary/source_line.h"
 
 #include "core/formulary/figures.h"
+#include "core/formulary/trimmed.h"
 
 #include <array>
 #include <cctype>
@@ -29,16 +30,6 @@ std::string_view wordsOf(Grade grade)
         }
     }
     return {};
-}
-
-std::string_view trimmed(std::string_view text)
-{
-    constexpr std::string_view kBlanks = " \t";
-    const auto first = text.find_first_not_of(kBlanks);
-    if (first == std::string_view::npos) {
-        return {};
-    }
-    return text.substr(first, text.find_last_not_of(kBlanks) - first + 1);
 }
 
 // What follows the words, if the text is the words alone or a colon parts them from the rest.

@@ -278,7 +278,7 @@ TEST(ChoiceStep, aPacketOfTheCupboardSetsTheVolumeAndTellsWhatAFilmCosts)
     EXPECT_EQ(bench.mixed[0].first.packet, "p1");
 
     choice->solution()->setCurrentText("Metol sulfite developer");
-    EXPECT_FALSE(choice->packet()->isVisible()) << "no packet of that is there";
+    EXPECT_FALSE(choice->packet()->isVisibleTo(choice)) << "no packet of that is there";
 }
 
 TEST(ChoiceStep, rawChemicalsAreScaledInTheirOrderForTheHydrateAtHand)
@@ -310,7 +310,7 @@ TEST(ChoiceStep, rawChemicalsAreScaledInTheirOrderForTheHydrateAtHand)
     EXPECT_TRUE(listed);
 
     choice->solution()->setCurrentText("PQ ascorbate developer");
-    EXPECT_FALSE(choice->raw()->isVisible()) << "what it is made of is not known";
+    EXPECT_FALSE(choice->raw()->isVisibleTo(choice)) << "what it is made of is not known";
     EXPECT_FALSE(choice->plan().formula);
 }
 
