@@ -570,6 +570,10 @@
         <source> and </source>
         <translation> und </translation>
     </message>
+    <message>
+        <source>%1 holds %2, the tank needs %3: planned without a bottle of the shelf.</source>
+        <translation>%1 enthält %2, die Dose braucht %3: ohne Flasche aus dem Regal geplant.</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>
@@ -3576,11 +3580,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>bei %1, für %2 laut Notizbuch</translation>
     </message>
     <message>
-        <source>at %1, for %2 as in the notebook: %3</source>
-        <comment>temperature, film, source</comment>
-        <translation>bei %1, für %2 laut Notizbuch: %3</translation>
-    </message>
-    <message>
         <source>Strip test, no factor accepted</source>
         <translation>Teststreifen, kein Faktor übernommen</translation>
     </message>
@@ -4137,7 +4136,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <name>ullage::app::BaseTimesEdit</name>
     <message>
         <source>Add a time at another tem&amp;perature</source>
-        <translation>Zeit bei anderer Tem&amp;peratur hinzufügen</translation>
+        <translation>Weitere Tem&amp;peratur hinzufügen</translation>
     </message>
     <message>
         <source>Film maker&apos;s time</source>

@@ -116,6 +116,10 @@ QString problemText(const ledger::PlanProblem& problem, const Reckoning& so, con
         return Words::tr("%1 holds %2; the tank needs %3 of it.")
             .arg(bottle, volumeText(Millilitres(problem.limit), wording),
                  volumeText(Millilitres(problem.number), wording));
+    case PlanProblemCode::LeftOut:
+        return Words::tr("%1 holds %2, the tank needs %3: planned without a bottle of the shelf.")
+            .arg(bottle, volumeText(Millilitres(problem.limit), wording),
+                 volumeText(Millilitres(problem.number), wording));
     case PlanProblemCode::CapacityShort:
         return Words::tr("%1 has %2 left; this load is %3.")
             .arg(bottle, filmsLeftText(Films(problem.limit), wording),

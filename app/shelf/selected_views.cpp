@@ -54,20 +54,12 @@ QString keepsUntil(const std::optional<ledger::DateRange>& range, const ledger::
     return span == aboutDayText(range->value, batch.asOf, wording.locale) ? QString() : span;
 }
 
-// The time is one film's from the notebook: say whose it is, and where it is from.
+// The time is one film's from the notebook: say whose it is. Its source stands under "Where from?".
 void nameFilm(SelectedBottle& selected, const KnownTimes& times, chemistry::Celsius temperature,
               const Wording& wording)
 {
-    constexpr qsizetype kMostShown = 60; // all of it stands under "Where from?"
-    QString source = sourceText(times.source.toStdString());
-    if (source.size() > kMostShown)
-        source = source.left(kMostShown - 1).trimmed() + u'…';
-    const QString at = shortTemperatureText(temperature, wording);
-    selected.nextDetail =
-        source.isEmpty()
-            ? Words::tr("at %1, for %2 as in the notebook", "temperature, film").arg(at, times.film)
-            : Words::tr("at %1, for %2 as in the notebook: %3", "temperature, film, source")
-                  .arg(at, times.film, source);
+    selected.nextDetail = Words::tr("at %1, for %2 as in the notebook", "temperature, film")
+                              .arg(shortTemperatureText(temperature, wording), times.film);
 }
 
 } // namespace
@@ -195,6 +187,8 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     selected.why = Words::tr("Why: %1").arg(verdictWord(assessment.verdict));
     selected.reasons =
         bottleSentences(batch, assessment, wording, keepsUntil(range, batch, wording));
+    // A narrow card must not end a line between a number and its sign.
+    selected.reasons.replaceInStrings(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
     if (const QString first = firstSentence(assessment, wording);
         !first.isEmpty() && !selected.reasons.isEmpty() && selected.reasons.back() == first) {
         selected.closing = first;

@@ -92,7 +92,7 @@ QCheckBox::indicator:disabled, QRadioButton::indicator:disabled { border-color: 
 QTableView, QTreeView, QListView { background: @card; border: 1px solid @border; border-radius: 8px;
   gridline-color: @hairline; alternate-background-color: @raised; outline: none; }
 QListView#shelf { background: transparent; border: none; }
-QTableView::item { padding: 4px 8px; }
+QTableView::item, QTreeView::item { padding: 4px 8px; border: none; }
 QTableView::item:selected, QTreeView::item:selected, QListView::item:selected { background: @selected;
   color: @ink; }
 QTableView:focus, QTreeView:focus { border: 2px solid @focus; }

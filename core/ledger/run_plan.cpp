@@ -53,6 +53,10 @@ void take(BathChoice& choice, const std::vector<Judged>& judged)
 {
     const auto& all = choice.candidates;
     const auto usable = [](const Candidate& c) { return c.hindrance != Hindrance::Discard; };
+    // A bath that the run can do without is not proposed from a bottle that cannot fill the tank.
+    const auto proposed = [&](const Candidate& c) {
+        return usable(c) && (choice.need.required || c.hindrance != Hindrance::VolumeShort);
+    };
     const auto able = std::count_if(all.begin(), all.end(), [](const auto& c) { return c.can(); });
     for (std::size_t i = 0; i < all.size() && !choice.need.chosen.empty(); ++i) {
         if (judged[all[i].judged].batch.id == choice.need.chosen && usable(all[i])) {
@@ -60,7 +64,7 @@ void take(BathChoice& choice, const std::vector<Judged>& judged)
             choice.why = ChoiceReason::Chosen;
         }
     }
-    if (!choice.taken && !all.empty() && usable(all.front())) {
+    if (!choice.taken && !all.empty() && proposed(all.front())) {
         choice.taken = 0;
         choice.why = !all.front().can()    ? ChoiceReason::NoneCan
                      : able == 1           ? ChoiceReason::OnlyOne
@@ -102,6 +106,14 @@ void addProblems(RunPlan& plan, const BathChoice& choice, const std::vector<Judg
     if (!choice.taken) {
         if (choice.need.required) {
             plan.problems.push_back({.code = PlanProblemCode::NoBottle, .role = role});
+        } else if (!choice.candidates.empty() &&
+                   choice.candidates.front().hindrance == Hindrance::VolumeShort) {
+            const Candidate& tooLittle = choice.candidates.front();
+            plan.problems.push_back({.code = PlanProblemCode::LeftOut,
+                                     .role = role,
+                                     .judged = tooLittle.judged,
+                                     .number = tooLittle.needs,
+                                     .limit = tooLittle.has});
         }
         return;
     }

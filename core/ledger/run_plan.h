@@ -74,6 +74,7 @@ struct BathChoice {
 enum class PlanProblemCode {
     NoBottle,           ///< no bottle of this role
     VolumeShort,        ///< mL needed, mL in the bottle
+    LeftOut,            ///< the same of a bath that the run can do without: no bottle is taken
     CapacityShort,      ///< films in the load, films left
     Tank,               ///< see finding
     TestFirst,          ///< the reason that asks for a test

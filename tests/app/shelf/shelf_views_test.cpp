@@ -117,10 +117,11 @@ TEST(ShelfViews, theNotebookStandsInForATimeThatNobodyTypedIn)
     const auto selected = selectedBottle(batch, ledger::assess(batch), {}, times, {},
                                          chemistry::Celsius(20), english());
     EXPECT_EQ(selected.nextTime, "9:30");
-    EXPECT_EQ(
-        selected.nextDetail.simplified(),
-        QString::fromUtf8("at 20 °C, for Harbour Pan 100 as in the notebook: common practice: a "
-                          "leaflet"));
+    EXPECT_EQ(selected.nextDetail.simplified(),
+              QString::fromUtf8("at 20 °C, for Harbour Pan 100 as in the notebook"));
+    ASSERT_FALSE(selected.figures.empty());
+    EXPECT_TRUE(selected.figures.front().lines().join(u'\n').contains(QStringLiteral("a leaflet")))
+        << "its source stands under Where from?";
     formulary::Solution diluted = developer;
     diluted.name = "MQ borax developer, 1 + 1";
     EXPECT_EQ(notebookTimes(formulary, diluted).film, "Quay 400");

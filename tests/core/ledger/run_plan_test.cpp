@@ -219,6 +219,26 @@ TEST(RunPlan, ABathThatIsNotRequiredMayBeMissing)
     EXPECT_TRUE(planRun(wanted, shelf.judged()).blocked());
 }
 
+TEST(RunPlan, ABathThatIsNotRequiredIsNotTakenFromTooSmallABottle)
+{
+    RunShelf shelf;
+    shelf.mix("mq", "b1", "Dev 1");
+    shelf.mix("fix", "b2", "Fix 1", 500);
+    PlanRequest wanted = request(1);
+    wanted.needs[1].required = false;
+    RunPlan plan = planRun(wanted, shelf.judged());
+    EXPECT_FALSE(plan.bath(Role::Fixer)->taken);
+    EXPECT_FALSE(plan.blocked());
+    ASSERT_EQ(plan.problems.size(), 1u);
+    EXPECT_EQ(plan.problems.front().code, PlanProblemCode::LeftOut);
+    EXPECT_EQ(plan.problems.front().number, 600);
+    EXPECT_EQ(plan.problems.front().limit, 500);
+    wanted.needs[1].chosen = shelf.judged()[1].batch.id;
+    plan = planRun(wanted, shelf.judged());
+    EXPECT_TRUE(plan.bath(Role::Fixer)->taken) << "as the user wants it";
+    EXPECT_TRUE(plan.blocked());
+}
+
 TEST(Tank, ChecksReelsAndVolume)
 {
     const Tank tank{"big", Millilitres(1000), {{"135-36", 4, Millilitres(250)}, {"120", 2, {}}}};
