@@ -231,21 +231,8 @@ void DeedDialog::showProblem(const QString& field, const QString& problem)
     QLabel* label = known ? found->second.problem : m_problem;
     label->setText(problem);
     label->show();
-    growToFit();
     if (known)
         found->second.field->setFocus(Qt::OtherFocusReason);
-}
-
-// What is said below a field pushes nothing out of sight.
-void DeedDialog::growToFit()
-{
-    if (!isVisible())
-        return;
-    layout()->activate();
-    const int wanted = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
-                                                     : layout()->totalSizeHint().height();
-    if (wanted > height())
-        resize(width(), wanted);
 }
 
 void DeedDialog::showError(const Error& error)

@@ -98,7 +98,6 @@ private:
     };
     bool quantitiesAreFine();
     QLabel* newProblemLabel();
-    void growToFit();
 
     DialogContext m_context;
     QGridLayout* m_form;

@@ -29,7 +29,6 @@ HistoryDialog::HistoryDialog(const DialogContext& context, const Bottle& bottle,
     m_events->setHeaderLabels({tr("When"), tr("What")});
     m_events->setRootIsDecorated(false);
     m_events->setUniformRowHeights(true);
-    m_events->setAllColumnsShowFocus(true);
     m_events->setMinimumSize(620, 300);
     m_events->setStyleSheet(QStringLiteral("QTreeWidget::item { padding: 0 12px 0 6px; }"));
     m_events->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);

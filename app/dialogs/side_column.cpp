@@ -50,6 +50,9 @@ void SideColumn::fit()
 {
     const int wanted = m_column->hasHeightForWidth() ? m_column->totalHeightForWidth(kWidth + kBar)
                                                      : m_column->totalSizeHint().height();
+    // A bar that is there takes width, the words then take more height, and it stays: so it is only
+    // there where it must be.
+    setVerticalScrollBarPolicy(wanted > kTallest ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     setMinimumHeight(std::min(wanted, kTallest));
     widget()->setMinimumHeight(wanted);
 }

@@ -49,7 +49,6 @@ FilmsDialog::FilmsDialog(const DialogContext& context, const QString& batch, con
                              tr("Notes"), tr("Marked")});
     m_list->setRootIsDecorated(false);
     m_list->setUniformRowHeights(true);
-    m_list->setAllColumnsShowFocus(true);
     m_list->setAccessibleName(tr("Films, newest first"));
     m_list->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_list->header()->setStretchLastSection(true);

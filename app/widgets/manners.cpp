@@ -29,6 +29,22 @@ void growToWords(QDialog& dialog)
     dialog.setAttribute(Qt::WA_Resized, false);
 }
 
+// Words that come while it is open push nothing out of sight either. It never shrinks by itself.
+void growWithWords(QDialog& dialog)
+{
+    QLayout* layout = dialog.layout();
+    if (!layout)
+        return;
+    layout->activate();
+    const int wanted = layout->hasHeightForWidth() ? layout->totalHeightForWidth(dialog.width())
+                                                   : layout->totalMinimumSize().height();
+    if (wanted <= dialog.height())
+        return;
+    const bool sizedByUser = dialog.testAttribute(Qt::WA_Resized);
+    dialog.resize(dialog.width(), wanted);
+    dialog.setAttribute(Qt::WA_Resized, sizedByUser);
+}
+
 void keepOnScreen(QDialog& dialog)
 {
     const QRect room = dialog.screen()->availableGeometry();
@@ -57,6 +73,8 @@ public:
             return false;
         if (event->type() == QEvent::Show && !event->spontaneous())
             growToWords(*dialog);
+        else if (event->type() == QEvent::LayoutRequest && dialog->isVisible())
+            growWithWords(*dialog);
         else if (event->type() == QEvent::Resize && dialog->isVisible())
             keepOnScreen(*dialog);
         return false;

@@ -90,12 +90,14 @@ QCheckBox::indicator:disabled, QRadioButton::indicator:disabled { border-color: 
   background: @paper; }
 
 QTableView, QTreeView, QListView { background: @card; border: 1px solid @border; border-radius: 8px;
-  gridline-color: @hairline; alternate-background-color: @raised; outline: none; }
+  gridline-color: @hairline; alternate-background-color: @raised; outline: none;
+  show-decoration-selected: 1; }
 QListView#shelf { background: transparent; border: none; }
+QTableView, QTreeView { padding: 1px; }
 QTableView::item, QTreeView::item { padding: 4px 8px; border: none; }
 QTableView::item:selected, QTreeView::item:selected, QListView::item:selected { background: @selected;
   color: @ink; }
-QTableView:focus, QTreeView:focus { border: 2px solid @focus; }
+QTableView:focus, QTreeView:focus { border: 2px solid @focus; padding: 0; }
 QHeaderView { background: transparent; }
 QHeaderView::section { background: @card; color: @quiet; border: none;
   border-bottom: 1px solid @border; padding: 6px 8px; font-weight: 600; }

@@ -53,6 +53,23 @@ TEST(Manners, ADialogOpensAsLargeAsItsWordsNeed)
     EXPECT_EQ(dialog.height(), atOnce) << "grew after it was placed";
 }
 
+TEST(Manners, WordsThatComeLaterPushNothingOutOfSight)
+{
+    Wordy dialog;
+    dialog.words->setText(QStringLiteral("short"));
+    dialog.show();
+    const int before = dialog.height();
+    dialog.words->setText(manyWords());
+    QTest::qWait(50);
+    EXPECT_GT(dialog.height(), before + 100);
+    EXPECT_GE(dialog.words->height(), dialog.words->heightForWidth(dialog.words->width()));
+    EXPECT_LT(dialog.below->geometry().bottom(), dialog.height());
+    const int grown = dialog.height();
+    dialog.words->clear();
+    QTest::qWait(50);
+    EXPECT_EQ(dialog.height(), grown) << "nothing jumps about";
+}
+
 TEST(Manners, ADialogThatGrowsStaysOnTheScreen)
 {
     Wordy dialog;
