@@ -88,6 +88,7 @@ TEST(TrayTime, OfAPublishedDayIsADay)
     EXPECT_NEAR(time->value(), 24, 3);
     // A tray for a print of 8 × 10 in, the inch being 2.54 cm.
     EXPECT_NEAR(kTraySurface.value(), 8 * 10 * 2.54 * 2.54, 0.5);
+    EXPECT_EQ(kTrayVolume.value(), 1000) << "with a litre in it";
     AirConstants slow;
     slow.trayExchange = kTrayExchange.low;
     AirConstants fast;
