@@ -6992,6 +6992,10 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>Nobody has marked %1 as dissolved yet: look whether it is clear.</source>
         <translation>Noch hat niemand vermerkt, dass %1 gelöst ist: nachsehen, ob die Lösung klar ist.</translation>
     </message>
+    <message>
+        <source>times the film maker&apos;s time, once that is typed in</source>
+        <translation>mal die Zeit des Filmherstellers, sobald sie eingetragen ist</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::RunView</name>

@@ -126,8 +126,11 @@ NextFilm RunDialog::developing() const
         return {.note = tr("Read the thermometer.")};
     auto then = session().book().batch(developer->batch.id, when().at);
     const ledger::Batch& batch = then ? *then : developer->batch;
-    return nextFilm(batch, ledger::assess(batch), m_times->pairs(),
-                    chemistry::Celsius(*m_thermometer->value()), wording());
+    NextFilm next = nextFilm(batch, ledger::assess(batch), m_times->pairs(),
+                             chemistry::Celsius(*m_thermometer->value()), wording());
+    if (m_times->pairs().empty())
+        next.note = tr("times the film maker's time, once that is typed in");
+    return next;
 }
 
 QString RunDialog::fixing() const
