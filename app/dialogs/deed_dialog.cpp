@@ -2,6 +2,7 @@
 
 #include "app/dialogs/side_column.h"
 #include "app/widgets/card.h"
+#include "app/widgets/dialog_parts.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 
@@ -27,9 +28,7 @@ DeedDialog::DeedDialog(const DialogContext& context, const QString& title, QWidg
 {
     setWindowTitle(title);
     setAttribute(Qt::WA_DeleteOnClose, false);
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(Space::kPage, Space::kPage - Space::kTight, Space::kPage,
-                              Space::kPage - Space::kTight);
+    QVBoxLayout* whole = dialogColumn(*this);
     whole->setSpacing(Space::kInset);
 
     auto* heading = new QLabel(title, this);

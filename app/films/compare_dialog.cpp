@@ -2,6 +2,7 @@
 
 #include "app/films/compare_words.h"
 #include "app/films/film_views.h"
+#include "app/widgets/dialog_parts.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -14,7 +15,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -52,10 +52,7 @@ CompareDialog::CompareDialog(const DialogContext& context, const QString& film, 
 void CompareDialog::build()
 {
     setWindowTitle(tr("What went wrong?"));
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(Space::kPage, Space::kPage - Space::kTight, Space::kPage,
-                              Space::kPage - Space::kTight);
-    whole->setSpacing(Space::kGap);
+    QVBoxLayout* whole = dialogColumn(*this);
     auto* heading = new QLabel(tr("What went wrong?"), this);
     heading->setFont(Theme::font(TextRole::PageTitle));
     whole->addWidget(heading);
@@ -78,10 +75,7 @@ void CompareDialog::build()
     row->addStretch(1);
     whole->addLayout(row);
 
-    m_area = new QScrollArea(this);
-    m_area->setWidgetResizable(true);
-    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_area->setAccessibleName(tr("What was found"));
+    m_area = readingArea(*this, tr("What was found"));
     whole->addWidget(m_area, 1);
 
     auto* buttons = new QDialogButtonBox(this);
@@ -162,15 +156,10 @@ void CompareDialog::fill()
     showPage(page, column);
 }
 
-// The page before may hold the button that was just pressed.
 void CompareDialog::showPage(QWidget* page, QVBoxLayout* column)
 {
     column->addStretch(1);
-    const int place = m_area->verticalScrollBar()->value();
-    if (QWidget* before = m_area->takeWidget())
-        before->deleteLater();
-    m_area->setWidget(page);
-    m_area->verticalScrollBar()->setValue(place);
+    showReading(*m_area, page);
 }
 
 void CompareDialog::addHeading(QVBoxLayout* column, const QString& text)

@@ -1,5 +1,6 @@
 #include "app/films/film_card.h"
 
+#include "app/widgets/dialog_parts.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -32,10 +33,7 @@ FilmCard::FilmCard(const DialogContext& context, const QString& film, QWidget* p
 void FilmCard::build()
 {
     setWindowTitle(tr("Film"));
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(Space::kPage, Space::kPage - Space::kTight, Space::kPage,
-                              Space::kPage - Space::kTight);
-    whole->setSpacing(Space::kGap);
+    QVBoxLayout* whole = dialogColumn(*this);
     m_name = new QLabel(this);
     m_name->setFont(Theme::font(TextRole::PageTitle));
     m_name->setTextFormat(Qt::PlainText);
@@ -50,10 +48,7 @@ void FilmCard::build()
     head->addWidget(m_detail);
     whole->addLayout(head);
 
-    m_area = new QScrollArea(this);
-    m_area->setWidgetResizable(true);
-    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_area->setAccessibleName(tr("What the film went through"));
+    m_area = readingArea(*this, tr("What the film went through"));
     whole->addWidget(m_area, 1);
 
     m_note = new QLineEdit(this);
@@ -133,10 +128,7 @@ void FilmCard::fill()
     fillBottles(column);
     fillTimes(column);
     column->addStretch(1);
-    // The page before may hold the button that was just pressed.
-    if (QWidget* before = m_area->takeWidget())
-        before->deleteLater();
-    m_area->setWidget(page);
+    showReading(*m_area, page);
 }
 
 void FilmCard::fillMarks(QVBoxLayout* column)

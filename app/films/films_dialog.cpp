@@ -1,6 +1,7 @@
 #include "app/films/films_dialog.h"
 
 #include "app/films/film_views.h"
+#include "app/widgets/dialog_parts.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -31,10 +32,7 @@ FilmsDialog::FilmsDialog(const DialogContext& context, const QString& batch, con
 {
     const QString title = tr("Films through %1").arg(name);
     setWindowTitle(title);
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(Space::kPage, Space::kPage - Space::kTight, Space::kPage,
-                              Space::kPage - Space::kTight);
-    whole->setSpacing(Space::kGap);
+    QVBoxLayout* whole = dialogColumn(*this);
     auto* heading = new QLabel(title, this);
     heading->setFont(Theme::font(TextRole::PageTitle));
     heading->setTextFormat(Qt::PlainText);
