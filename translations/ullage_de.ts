@@ -1849,6 +1849,46 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>The strip&apos;s factor was accepted or entered by hand.</source>
         <translation>Der Faktor des Streifens wurde von Hand übernommen oder eingetragen.</translation>
     </message>
+    <message>
+        <source>What would help is reckoned the same way: on from today, once with the change and once without it.</source>
+        <translation>Was helfen würde, ist ebenso gerechnet: von heute an weiter, einmal mit der Änderung und einmal ohne.</translation>
+    </message>
+    <message>
+        <source>Limits of the strips</source>
+        <translation>Grenzen der Streifen</translation>
+    </message>
+    <message>
+        <source>Centre = mean of the strips before it that lay within. Limits = centre ± 3 × mean difference of neighbours ÷ 1.128.</source>
+        <translation>Mitte = Mittel der früheren Streifen, die innerhalb lagen. Grenzen = Mitte ± 3 × mittlerer Unterschied der Nachbarn ÷ 1,128.</translation>
+    </message>
+    <message>
+        <source>Strips</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>Centre</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Mean difference of neighbours</source>
+        <translation>Mittlerer Unterschied der Nachbarn</translation>
+    </message>
+    <message>
+        <source>Limits, in standard deviations</source>
+        <translation>Grenzen, in Standardabweichungen</translation>
+    </message>
+    <message>
+        <source>Mean difference ÷ standard deviation</source>
+        <translation>Mittlerer Unterschied ÷ Standardabweichung</translation>
+    </message>
+    <message>
+        <source>Out of control: in a row on one side</source>
+        <translation>Außer Kontrolle: hintereinander auf einer Seite</translation>
+    </message>
+    <message>
+        <source>A strip beyond them asks for a cause. What it proposes for the time is an assumption, and yours to accept or not.</source>
+        <translation>Ein Streifen außerhalb verlangt nach einer Ursache. Was er für die Zeit vorschlägt, ist eine Annahme; Sie nehmen sie an oder nicht.</translation>
+    </message>
 </context>
 <context>
     <name>FieldWords</name>
@@ -3142,6 +3182,334 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>MixingFigures</name>
+    <message>
+        <source>To weigh out</source>
+        <translation>Abzuwiegen</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>The formula for a litre × the litres to be made. Another form of a salt, with more or less water in its crystals, by the molar masses of the two.</source>
+        <translation>Die Rezeptur für einen Liter × die Liter, die es werden. Eine andere Form eines Salzes, mit mehr oder weniger Kristallwasser, nach den molaren Massen der beiden.</translation>
+    </message>
+    <message>
+        <source>It makes</source>
+        <translation>Es ergibt</translation>
+    </message>
+    <message>
+        <source>Molar masses</source>
+        <translation>Molare Massen</translation>
+    </message>
+    <message>
+        <source>from the atomic weights of IUPAC</source>
+        <translation>aus den Atomgewichten der IUPAC</translation>
+    </message>
+    <message>
+        <source>Where the formula itself is from stands with the solution in the Formulary.</source>
+        <translation>Woher die Rezeptur selbst ist, steht bei der Lösung in den Rezepturen.</translation>
+    </message>
+    <message>
+        <source>Water to begin with</source>
+        <translation>Wasser zu Beginn</translation>
+    </message>
+    <message>
+        <source>Half to three quarters of what it makes, and never more than the bottle holds less what the powder adds and some room to stir. A batch that all but fills its bottle is mixed in it, half full, so that it can be shaken.</source>
+        <translation>Die Hälfte bis drei Viertel dessen, was es ergibt, und nie mehr, als die Flasche fasst, weniger was das Pulver hinzufügt und etwas Platz zum Rühren. Ein Ansatz, der seine Flasche fast füllt, wird in ihr angesetzt, halb voll, damit man schütteln kann.</translation>
+    </message>
+    <message>
+        <source>The bottle holds</source>
+        <translation>Die Flasche fasst</translation>
+    </message>
+    <message>
+        <source>The powder adds</source>
+        <translation>Das Pulver fügt hinzu</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Share of the whole</source>
+        <translation>Anteil am Ganzen</translation>
+    </message>
+    <message>
+        <source>Room to stir</source>
+        <translation>Platz zum Rühren</translation>
+    </message>
+    <message>
+        <source>To be shaken</source>
+        <translation>Zum Schütteln</translation>
+    </message>
+    <message>
+        <source>A gram of powder adds</source>
+        <translation>Ein Gramm Pulver fügt hinzu</translation>
+    </message>
+    <message>
+        <source>How warm</source>
+        <translation>Wie warm</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>What is usual for a powder of this kind. What its packet says goes before it.</source>
+        <translation>Was für ein Pulver dieser Art üblich ist. Was auf der Packung steht, geht vor.</translation>
+    </message>
+    <message>
+        <source>Developers</source>
+        <translation>Entwickler</translation>
+    </message>
+    <message>
+        <source>Fixers</source>
+        <translation>Fixierbäder</translation>
+    </message>
+    <message>
+        <source>Other baths</source>
+        <translation>Andere Bäder</translation>
+    </message>
+    <message>
+        <source>no published source</source>
+        <translation>keine veröffentlichte Quelle</translation>
+    </message>
+    <message>
+        <source>Water at %1 weighs</source>
+        <translation>Wasser von %1 wiegt</translation>
+    </message>
+    <message>
+        <source>%1 g/L</source>
+        <translation>%1 g/l</translation>
+    </message>
+    <message>
+        <source>IAPWS-IF97; from 70 °C up from memory</source>
+        <translation>IAPWS-IF97; ab 70 °C aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Hot and cold water</source>
+        <translation>Heißes und kaltes Wasser</translation>
+    </message>
+    <message>
+        <source>%1 + %2</source>
+        <comment>hot, cold</comment>
+        <translation>%1 + %2</translation>
+    </message>
+    <message>
+        <source>By weight: hot = whole × (wanted − cold) ÷ (hot − cold), the rest is cold. Each weight is then a volume at its own temperature.</source>
+        <translation>Nach Gewicht: heiß = Ganzes × (gewünscht − kalt) ÷ (heiß − kalt), der Rest ist kalt. Jedes Gewicht ist dann ein Volumen bei seiner eigenen Temperatur.</translation>
+    </message>
+    <message>
+        <source>Whole</source>
+        <translation>Ganzes</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Gewünscht</translation>
+    </message>
+    <message>
+        <source>Hot</source>
+        <translation>Heiß</translation>
+    </message>
+    <message>
+        <source>Cold</source>
+        <translation>Kalt</translation>
+    </message>
+    <message>
+        <source>What warms the vessel is left out, so the blend comes out a little nearer to the temperature of the room.</source>
+        <translation>Was das Gefäß erwärmt, ist nicht gerechnet; die Mischung liegt darum etwas näher an der Raumtemperatur.</translation>
+    </message>
+    <message>
+        <source>Shake and look every</source>
+        <translation>Schütteln und nachsehen alle</translation>
+    </message>
+    <message>
+        <source>Between two looks</source>
+        <translation>Von einem Nachsehen zum nächsten</translation>
+    </message>
+    <message>
+        <source>Counted from when the powder went in. No rule says when it has dissolved: your eye does.</source>
+        <translation>Gezählt ab dem Einschütten des Pulvers. Keine Regel sagt, wann es gelöst ist: Ihr Auge sagt es.</translation>
+    </message>
+    <message>
+        <source>The bottle in its bath</source>
+        <translation>Die Flasche in ihrem Bad</translation>
+    </message>
+    <message>
+        <source>The bottle in the room</source>
+        <translation>Die Flasche im Raum</translation>
+    </message>
+    <message>
+        <source>The difference from what is around it shrinks by the same share in equal times: to 37 % of it in one time constant.</source>
+        <translation>Der Unterschied zur Umgebung schrumpft in gleichen Zeiten um denselben Anteil: in einer Zeitkonstante auf 37 %.</translation>
+    </message>
+    <message>
+        <source>Bottle now</source>
+        <translation>Flasche jetzt</translation>
+    </message>
+    <message>
+        <source>Bath</source>
+        <translation>Bad</translation>
+    </message>
+    <message>
+        <source>Room air</source>
+        <translation>Raumluft</translation>
+    </message>
+    <message>
+        <source>Time constant</source>
+        <translation>Zeitkonstante</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>The time constant is from two readings of your own thermometer.</source>
+        <translation>Die Zeitkonstante stammt aus zwei Ablesungen Ihres eigenen Thermometers.</translation>
+    </message>
+    <message>
+        <source>It holds</source>
+        <translation>Sie enthält</translation>
+    </message>
+    <message>
+        <source>Usual time constant</source>
+        <translation>Übliche Zeitkonstante</translation>
+    </message>
+    <message>
+        <source>The usual time constant grows with the cube root of the volume. Two readings of your own thermometer replace it.</source>
+        <translation>Die übliche Zeitkonstante wächst mit der Kubikwurzel des Volumens. Zwei Ablesungen Ihres eigenen Thermometers ersetzen sie.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanFigures</name>
+    <message>
+        <source>your template</source>
+        <translation>Ihre Vorlage</translation>
+    </message>
+    <message>
+        <source>no published source; edit the template to change it</source>
+        <translation>keine veröffentlichte Quelle; in der Vorlage zu ändern</translation>
+    </message>
+    <message>
+        <source>Fixing time</source>
+        <translation>Fixierzeit</translation>
+    </message>
+    <message>
+        <source>Fixing time = fixing ÷ clearing × clearing time at 20 °C × what the cold adds.</source>
+        <translation>Fixierzeit = Fixieren ÷ Klären × Klärzeit bei 20 °C × was die Kälte hinzufügt.</translation>
+    </message>
+    <message>
+        <source>Clearing time, by this bottle&apos;s tests</source>
+        <translation>Klärzeit, aus den Tests dieser Flasche</translation>
+    </message>
+    <message>
+        <source>Clearing time, of the fresh solution</source>
+        <translation>Klärzeit, der frischen Lösung</translation>
+    </message>
+    <message>
+        <source>No clearing time is known of this fixer, so the template&apos;s time stands × what the cold adds. A clearing test makes it the bottle&apos;s own.</source>
+        <translation>Von diesem Fixierbad ist keine Klärzeit bekannt, darum gilt die Zeit der Vorlage × was die Kälte hinzufügt. Ein Klärtest macht daraus die Zeit der Flasche.</translation>
+    </message>
+    <message>
+        <source>The template&apos;s time</source>
+        <translation>Zeit der Vorlage</translation>
+    </message>
+    <message>
+        <source>The cold, %1</source>
+        <translation>Die Kälte, %1</translation>
+    </message>
+    <message>
+        <source>Fixing ÷ clearing</source>
+        <translation>Fixieren ÷ Klären</translation>
+    </message>
+    <message>
+        <source>For tabular grains</source>
+        <translation>Für Flachkristalle</translation>
+    </message>
+    <message>
+        <source>Colder bath: twice the time</source>
+        <translation>Kälteres Bad: doppelte Zeit</translation>
+    </message>
+    <message>
+        <source>Running water</source>
+        <translation>Fließendes Wasser</translation>
+    </message>
+    <message>
+        <source>Whole</source>
+        <translation>Ganzes</translation>
+    </message>
+    <message>
+        <source>A full change every</source>
+        <translation>Voller Wechsel alle</translation>
+    </message>
+    <message>
+        <source>Rinse</source>
+        <translation>Spülen</translation>
+    </message>
+    <message>
+        <source>Wash aid</source>
+        <translation>Wässerungshilfe</translation>
+    </message>
+    <message>
+        <source>Wash after it</source>
+        <translation>Wässern danach</translation>
+    </message>
+    <message>
+        <source>Washing</source>
+        <translation>Wässern</translation>
+    </message>
+    <message>
+        <source>Each step&apos;s time, × what the cold adds to washes in water under 18 °C: from 10 to 15 °C the whole factor, between 15 and 18 °C less and less.</source>
+        <translation>Die Zeit jedes Schritts × was die Kälte den Wässerungen unter 18 °C hinzufügt: von 10 bis 15 °C der ganze Faktor, zwischen 15 und 18 °C immer weniger.</translation>
+    </message>
+    <message>
+        <source>Tap water</source>
+        <translation>Leitungswasser</translation>
+    </message>
+    <message>
+        <source>Tap water, taken as warm as the reading</source>
+        <translation>Leitungswasser, so warm wie die Ablesung angenommen</translation>
+    </message>
+    <message>
+        <source>Cold water</source>
+        <translation>Kaltes Wasser</translation>
+    </message>
+    <message>
+        <source>Water of one filling</source>
+        <translation>Wasser einer Füllung</translation>
+    </message>
+    <message>
+        <source>Held back by film and tank</source>
+        <translation>In Film und Dose zurückgehalten</translation>
+    </message>
+    <message>
+        <source>Fixer left</source>
+        <translation>Verbliebenes Fixierbad</translation>
+    </message>
+    <message>
+        <source>Fixer left = (held back ÷ (held back + filling)) to the power of the fillings, if every filling mixes fully. What must come out of the film first is not counted.</source>
+        <translation>Verbliebenes Fixierbad = (Zurückgehaltenes ÷ (Zurückgehaltenes + Füllung)) hoch Zahl der Füllungen, wenn sich jede Füllung ganz mischt. Was erst aus dem Film heraus muss, ist nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>Other steps</source>
+        <translation>Übrige Schritte</translation>
+    </message>
+    <message>
+        <source>Their times and all agitation stand in the template.</source>
+        <translation>Ihre Zeiten und alle Bewegung stehen in der Vorlage.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>films left, bottle</comment>
+        <translation>%1 in %2</translation>
+    </message>
+</context>
+<context>
     <name>Reasons</name>
     <message>
         <source>Marked as contaminated: discard it.</source>
@@ -3676,6 +4044,53 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 · %2</source>
         <comment>cost, bottles</comment>
         <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>Counted where they were developed, so that stop bath and fixer do not count them again. One film is 80 square inches: a 135-36 or a 120. By solution every bath counts what went through it.</source>
+        <translation>Gezählt, wo sie entwickelt wurden, damit Stoppbad und Fixierbad sie nicht noch einmal zählen. Ein Film sind 80 Quadratzoll: ein 135-36 oder ein 120. Nach Lösung zählt jedes Bad, was durch es ging.</translation>
+    </message>
+    <message>
+        <source>One film</source>
+        <translation>Ein Film</translation>
+    </message>
+    <message>
+        <source>How long bottles lasted</source>
+        <translation>Wie lange Flaschen hielten</translation>
+    </message>
+    <message>
+        <source>Mean of the days from mixing to the end, and of the films done, of the bottles that ended in the period.</source>
+        <translation>Mittel der Tage vom Ansetzen bis zum Ende und der Filme, über die Flaschen, die im Zeitraum endeten.</translation>
+    </message>
+    <message>
+        <source>Why bottles ended</source>
+        <translation>Warum Flaschen endeten</translation>
+    </message>
+    <message>
+        <source>The gravest reason against the bottle when it was discarded or used up: accident, failed test, film or time. “Still good” where there was none.</source>
+        <translation>Der schwerste Grund gegen die Flasche, als sie entsorgt oder aufgebraucht wurde: Unfall, misslungener Test, Film oder Zeit. „Noch gut“, wo es keinen gab.</translation>
+    </message>
+    <message>
+        <source>Chemistry for one film</source>
+        <translation>Chemie für einen Film</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln solution(s)</source>
+        <translation>
+            <numerusform>%Ln Lösung</numerusform>
+            <numerusform>%Ln Lösungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Price of the packet × the share of it that was mixed ÷ films done, of bottles that ended in the period and came from a packet with a price.</source>
+        <translation>Preis der Packung × angesetzter Anteil ÷ Filme, von Flaschen, die im Zeitraum endeten und aus einer Packung mit Preis stammten.</translation>
+    </message>
+    <message>
+        <source>Bottles still in use are left out: their films are not all done.</source>
+        <translation>Flaschen in Gebrauch zählen nicht mit: Ihre Filme sind noch nicht alle gemacht.</translation>
     </message>
 </context>
 <context>
@@ -6587,14 +7002,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>More to do with this bottle</source>
         <translation>Weiteres mit dieser Flasche</translation>
     </message>
-    <message>
-        <source>Where from?</source>
-        <translation>Woher?</translation>
-    </message>
-    <message>
-        <source>Where the figures of this bottle are from</source>
-        <translation>Woher die Angaben zu dieser Flasche stammen</translation>
-    </message>
 </context>
 <context>
     <name>ullage::app::NoteDialog</name>
@@ -8429,6 +8836,17 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>When: %1 is too early: %3 on %2; allowed is from then to now.</source>
         <translation>Wann: %1 ist zu früh (%2: %3); erlaubt ist von da an bis jetzt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::WhereFromButton</name>
+    <message>
+        <source>Where from?</source>
+        <translation>Woher?</translation>
+    </message>
+    <message>
+        <source>Where these figures are from</source>
+        <translation>Woher diese Zahlen sind</translation>
     </message>
 </context>
 <context>

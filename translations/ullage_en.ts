@@ -223,6 +223,13 @@
             <numerusform>%Ln bottles</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln solution(s)</source>
+        <translation>
+            <numerusform>%Ln solution</numerusform>
+            <numerusform>%Ln solutions</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>StripChart</name>

@@ -13,6 +13,7 @@
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/where_from_button.h"
 #include "app/words/number_text.h"
 
 #include <QCheckBox>
@@ -240,6 +241,7 @@ void PlanView::showSheet(const PlanWishes& wanted)
     }
     const bool nothing = rows.empty();
     m_list->setRows(rows);
+    m_ask->refresh();
     m_steps->setVisible(!nothing);
     m_first->setVisible(nothing);
     m_first->setText(nothing ? firstToDo(wanted) : QString());

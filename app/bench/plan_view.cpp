@@ -4,6 +4,7 @@
 #include "app/bench/bench_words.h"
 #include "app/bench/column_scroll.h"
 #include "app/bench/films_edit.h"
+#include "app/bench/plan_figures.h"
 #include "app/bench/step_list.h"
 #include "app/bench/tank_edit.h"
 #include "app/bench/template_dialog.h"
@@ -13,6 +14,7 @@
 #include "app/widgets/card.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/where_from_button.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -149,7 +151,18 @@ QWidget* PlanView::sheetSide()
     setButtonLook(edit, ButtonLook::Quiet);
     // One below the other: beside the button there is no room for a template's whole name.
     card->body()->addWidget(m_template);
-    card->body()->addWidget(edit, 0, Qt::AlignLeft);
+    m_ask = new WhereFromButton;
+    m_ask->setFigures([this] {
+        const auto* known = m_base->chosen();
+        return sheetFigures(wishes(), m_reckoning, m_wash->plan(),
+                            known ? known->source : QString(), m_host->wording());
+    });
+    auto* row = new QHBoxLayout;
+    row->setSpacing(6);
+    row->addWidget(edit);
+    row->addStretch(1);
+    row->addWidget(m_ask);
+    card->body()->addLayout(row);
     m_wash = new WashEdit(m_host->wording());
     card->body()->addWidget(m_wash);
     m_list = new StepList;

@@ -27,6 +27,7 @@ class QuantityEdit;
 class StepList;
 class TankEdit;
 class WashEdit;
+class WhereFromButton;
 
 class PlanView : public QWidget
 {
@@ -87,6 +88,7 @@ private:
     QCheckBox* m_tabular;
     QComboBox* m_template;
     WashEdit* m_wash;
+    WhereFromButton* m_ask;
     BathCards* m_baths;
     QWidget* m_splitBox;
     QLabel* m_split;

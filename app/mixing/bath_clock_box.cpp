@@ -1,5 +1,6 @@
 #include "app/mixing/bath_clock_box.h"
 
+#include "app/mixing/mixing_figures.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
@@ -134,17 +135,33 @@ void BathClockBox::addReading()
     showClock();
 }
 
-void BathClockBox::showClock()
+std::optional<BathClock> BathClockBox::clock() const
 {
     const auto bottle = degrees(m_bottle);
     const auto around = degrees(m_around);
-    m_add->setEnabled(bottle && around);
     if (!bottle || !around || !m_wanted || m_volume.value() <= 0)
+        return std::nullopt;
+    return BathClock{*bottle, *around, *m_wanted, timeConstantNow(), m_surroundings};
+}
+
+std::optional<Explanation> BathClockBox::figure() const
+{
+    const auto now = clock();
+    if (!now)
+        return std::nullopt;
+    const bool usual = now->constant == chemistry::timeConstant(m_volume, m_surroundings);
+    return clockFigure(*now, m_volume, !usual, m_wording);
+}
+
+void BathClockBox::showClock()
+{
+    m_add->setEnabled(degrees(m_bottle) && degrees(m_around));
+    const auto now = clock();
+    if (!now)
         return;
     const Seconds usual = chemistry::timeConstant(m_volume, m_surroundings);
-    const Seconds constant = timeConstantNow();
-    m_chart->setChart(
-        bathChart({*bottle, *around, *m_wanted, constant, m_surroundings}, m_wording));
+    const Seconds constant = now->constant;
+    m_chart->setChart(bathChart(*now, m_wording));
     const auto minutes = [&](Seconds time) {
         return numberText(time.value() / 60, 1, m_wording.locale);
     };

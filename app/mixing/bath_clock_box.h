@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/mixing/mixing_plan.h"
+#include "app/words/explanation.h"
 
 #include <QWidget>
 
@@ -42,6 +43,8 @@ public:
     [[nodiscard]] QuantityEdit* around() const { return m_around; }
     [[nodiscard]] ChartView* chart() const { return m_chart; }
     [[nodiscard]] QString readingText() const;
+    /// Where the time is from; empty while a temperature is missing.
+    [[nodiscard]] std::optional<Explanation> figure() const;
 
 private:
     struct Reading {
@@ -52,6 +55,8 @@ private:
     void retranslate();
     void showClock();
     [[nodiscard]] chemistry::Seconds timeConstantNow() const;
+    /// Empty while a temperature is missing.
+    [[nodiscard]] std::optional<BathClock> clock() const;
 
     Now m_now;
     Wording m_wording;

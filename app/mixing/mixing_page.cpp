@@ -3,12 +3,14 @@
 #include "app/mixing/choice_step.h"
 #include "app/mixing/cool_step.h"
 #include "app/mixing/dissolve_step.h"
+#include "app/mixing/mixing_figures.h"
 #include "app/mixing/mixing_step_list.h"
 #include "app/mixing/water_step.h"
 #include "app/widgets/card.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/where_from_button.h"
 #include "app/words/cautions.h"
 #include "app/words/error_words.h"
 #include "app/words/formula_words.h"
@@ -46,8 +48,8 @@ MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* paren
       m_cautions(new QScrollArea(this)), m_becomesCard(new Card({}, this)),
       m_done(new CoolStep(m_deeds.now, wording, this)), m_problem(wrapped(this)),
       m_back(new QPushButton(this)), m_next(new QPushButton(this)),
-      m_caution(new CautionBox({}, this)), m_becomesName(new QLabel(this)),
-      m_becomesWhat(wrapped(this)), m_becomes(new FactorRows(this))
+      m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
+      m_becomesName(new QLabel(this)), m_becomesWhat(wrapped(this)), m_becomes(new FactorRows(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
@@ -70,6 +72,7 @@ MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* paren
     m_stack->addWidget(makeClose());
     m_stack->addWidget(m_done);
     work->body()->addWidget(m_stack, 1);
+    m_ask->setFigures([this] { return figures(); });
     setTone(m_problem, Tone::Discard);
     work->body()->addWidget(m_problem);
     auto* buttons = new QHBoxLayout;
@@ -77,6 +80,7 @@ MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* paren
     for (QPushButton* button : {m_back, m_next})
         button->setMinimumWidth(120);
     buttons->addWidget(m_back);
+    buttons->addWidget(m_ask);
     buttons->addStretch();
     buttons->addWidget(m_next);
     work->body()->addLayout(buttons);
@@ -281,6 +285,25 @@ bool MixingPage::log()
     return true;
 }
 
+std::vector<Explanation> MixingPage::figures() const
+{
+    switch (step()) {
+    case Step::Choice:
+        return becomesFigures(m_plan, m_wording);
+    case Step::Water:
+        return m_water->figures();
+    case Step::Dissolve:
+        return {dissolvingFigure(m_wording.locale)};
+    case Step::Done:
+        if (const auto clock = m_done->box()->figure(); clock && !m_done->clock()->isHidden())
+            return {*clock};
+        break;
+    default:
+        break;
+    }
+    return {};
+}
+
 void MixingPage::fillWords()
 {
     const QString total = volumeText(m_plan.makes, m_wording);
@@ -350,6 +373,7 @@ void MixingPage::showState()
     m_problem->setVisible(!m_problem->text().isEmpty());
     m_next->setEnabled(trouble.isEmpty());
     m_next->setToolTip(trouble);
+    m_ask->refresh();
     m_caution->setLines(mixingCautions(role));
     m_becomesName->setText(m_plan.name);
     m_becomesWhat->setText(tr("%1, %2", "solution, volume").arg(solution, total));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/mixing/mixing_plan.h"
+#include "app/words/explanation.h"
 #include "core/ledger/book.h"
 
 #include <QStringList>
@@ -27,6 +28,7 @@ class PageHeader;
 class QuantityEdit;
 class MixingStepList;
 class WaterStep;
+class WhereFromButton;
 
 /// What the guide needs done; the window fills it in.
 struct MixingDeeds {
@@ -82,6 +84,7 @@ private:
     void retranslate();
     void showState();
     void fillWords();
+    [[nodiscard]] std::vector<Explanation> figures() const;
     [[nodiscard]] QString problem() const;
     bool log();
 
@@ -110,6 +113,7 @@ private:
     QLabel* m_problem;
     QPushButton* m_back;
     QPushButton* m_next;
+    WhereFromButton* m_ask;
     CautionBox* m_caution;
     QLabel* m_becomesName;
     QLabel* m_becomesWhat;

@@ -1,6 +1,7 @@
 #include "app/mixing/water_step.h"
 
 #include "app/mixing/blend_bar.h"
+#include "app/mixing/mixing_figures.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
@@ -133,6 +134,15 @@ void WaterStep::setPlan(const MixingPlan& plan)
 }
 
 QString WaterStep::headline() const { return m_headline->text(); }
+
+std::vector<Explanation> WaterStep::figures() const
+{
+    auto all = waterFigures(m_plan, {m_start, degrees(m_hot), degrees(m_cold), degrees(m_wanted)},
+                            m_wording);
+    if (const auto clock = m_clock->figure())
+        all.push_back(*clock);
+    return all;
+}
 
 Celsius WaterStep::filledUp() const
 {

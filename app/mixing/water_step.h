@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/mixing/bath_clock_box.h"
+#include "app/words/explanation.h"
 
 class QLabel;
 
@@ -29,6 +30,8 @@ public:
     [[nodiscard]] BlendBar* bar() const { return m_bar; }
     /// What the bottle will be at when it is filled up with the cold water.
     [[nodiscard]] chemistry::Celsius filledUp() const;
+    /// Where these figures are from.
+    [[nodiscard]] std::vector<Explanation> figures() const;
     /// "500 ml at 40 °C".
     [[nodiscard]] QString headline() const;
 

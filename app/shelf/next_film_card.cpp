@@ -1,6 +1,7 @@
 #include "app/shelf/next_film_card.h"
 
 #include "app/widgets/theme.h"
+#include "app/widgets/where_from_button.h"
 #include "app/widgets/where_from_popover.h"
 
 #include <QEvent>
@@ -38,7 +39,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
       m_timeRow(new QWidget(this)), m_time(new FigureLabel(m_timeRow)),
       m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)), m_factors(new FactorRows(this)),
       m_why(new VerdictLabel(this)), m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)),
-      m_closing(wrapped(this)), m_more(new QPushButton(this)), m_ask(new QPushButton(this))
+      m_closing(wrapped(this)), m_more(new QPushButton(this)), m_ask(new WhereFromButton(this))
 {
     auto* headingLine = new QHBoxLayout;
     headingLine->setContentsMargins(0, 0, 0, 0);
@@ -95,10 +96,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     m_more->setMenu(menu);
     m_buttons->addWidget(m_more);
     m_buttons->addStretch();
-    setButtonLook(m_ask, ButtonLook::Quiet);
-    m_ask->setProperty("menu", true);
-    m_ask->setMenu(new QMenu(m_ask));
-
+    m_ask->setFigures([this] { return m_figures; });
     body()->addLayout(headingLine);
     body()->addWidget(m_timeRow);
     body()->addWidget(m_noTime);
@@ -107,6 +105,10 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     body()->addWidget(m_why);
     body()->addWidget(m_reasonsArea, 1);
     body()->addWidget(buttonRow);
+    // F1 on the time, its factors or the verdict asks for what stands behind them first.
+    for (QWidget* figure : std::initializer_list<QWidget*>{m_time, m_factors, m_why})
+        askWhereFrom(figure,
+                     [this] { return m_figures.empty() ? Explanation{} : m_figures.front(); });
     retranslate();
     setBottle({});
 }
@@ -143,7 +145,7 @@ void NextFilmCard::setBottle(const SelectedBottle& bottle)
     m_closing->setText(bottle.closing);
     m_closing->setVisible(!bottle.closing.isEmpty());
     m_figures = bottle.figures;
-    fillAsk();
+    m_ask->refresh();
     orderButtons(bottle.verdict == VerdictLook::Discard);
 }
 
@@ -164,20 +166,6 @@ void NextFilmCard::orderButtons(bool discardFirst)
     }
     setTabOrder(m_actionButtons.back().second, m_more);
     layOutButtons();
-}
-
-void NextFilmCard::fillAsk()
-{
-    m_ask->setVisible(!m_figures.empty());
-    m_ask->menu()->clear();
-    for (const Explanation& why : m_figures) {
-        m_ask->menu()->addAction(QStringLiteral("%1 · %2").arg(why.title, why.value), this,
-                                 [this, why] { WhereFromPopover::open(why, m_ask); });
-    }
-    // F1 on the time, its factors or the verdict asks for what stands behind them first.
-    for (QWidget* figure : std::initializer_list<QWidget*>{m_time, m_factors, m_why})
-        askWhereFrom(figure,
-                     [this] { return m_figures.empty() ? Explanation{} : m_figures.front(); });
 }
 
 void NextFilmCard::resizeEvent(QResizeEvent* event)
@@ -225,8 +213,6 @@ void NextFilmCard::retranslate()
         button->setText(text);
         button->setAccessibleName(text);
     }
-    m_ask->setText(tr("Where from?"));
-    m_ask->setAccessibleName(tr("Where the figures of this bottle are from"));
     m_more->setText(tr("More"));
     m_more->setAccessibleName(tr("More to do with this bottle"));
     layOutButtons();

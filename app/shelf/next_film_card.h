@@ -11,6 +11,8 @@ class QScrollArea;
 namespace ullage::app
 {
 
+class WhereFromButton;
+
 class NextFilmCard : public Card
 {
     Q_OBJECT
@@ -27,7 +29,6 @@ protected:
 private:
     QPushButton* addActionButton(BottleAction which);
     void retranslate();
-    void fillAsk();
     void orderButtons(bool discardFirst);
     // Which buttons stand in the row; those for which it has no room go to the menu.
     void layOutButtons();
@@ -46,7 +47,7 @@ private:
     QHBoxLayout* m_buttons;
     std::vector<std::pair<BottleAction, QPushButton*>> m_actionButtons;
     QPushButton* m_more;
-    QPushButton* m_ask;
+    WhereFromButton* m_ask;
     std::vector<Explanation> m_figures;
 };
 

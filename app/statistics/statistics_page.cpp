@@ -4,6 +4,7 @@
 #include "app/statistics/statistics_words.h"
 #include "app/widgets/card.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/where_from_button.h"
 #include "app/words/moment_text.h"
 #include "core/store/statistics_reader.h"
 
@@ -30,9 +31,10 @@ chemistry::Instant startOf(QDate day) { return instantOf(day.startOfDay()); }
 
 StatisticsPage::StatisticsPage(Session& session, StoreThread& thread, QWidget* parent)
     : QWidget(parent), m_session(session), m_thread(thread), m_span(new QComboBox(this)),
-      m_progress(new QProgressBar(this)), m_stack(new QStackedWidget(this)),
-      m_empty(new EmptyState({}, {}, this)), m_filmsCard(new Card({}, this)),
-      m_films(makeChartView(m_filmsCard)), m_summary(new QLabel(m_filmsCard))
+      m_progress(new QProgressBar(this)), m_ask(new WhereFromButton(this)),
+      m_stack(new QStackedWidget(this)), m_empty(new EmptyState({}, {}, this)),
+      m_filmsCard(new Card({}, this)), m_films(makeChartView(m_filmsCard)),
+      m_summary(new QLabel(m_filmsCard))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -46,6 +48,11 @@ StatisticsPage::StatisticsPage(Session& session, StoreThread& thread, QWidget* p
     m_progress->hide();
     row->addWidget(m_progress);
     row->addStretch(1);
+    m_ask->setFigures([this] {
+        return m_statistics ? statisticsFigures(*m_statistics, m_wording)
+                            : std::vector<Explanation>();
+    });
+    row->addWidget(m_ask);
     column->addLayout(row);
     column->addWidget(m_stack, 1);
 
@@ -78,6 +85,7 @@ StatisticsPage::StatisticsPage(Session& session, StoreThread& thread, QWidget* p
     m_stack->addWidget(scroll);
     m_stack->addWidget(m_empty);
     connect(m_span, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
+    m_ask->hide(); // until there is something to ask about
     retranslate();
 }
 
@@ -198,6 +206,7 @@ void StatisticsPage::showAll()
     const ledger::Statistics& so = *m_statistics;
     const bool nothing = so.solutions.empty();
     m_stack->setCurrentIndex(nothing ? 1 : 0);
+    m_ask->setVisible(!nothing);
     if (nothing)
         return;
     const ChartSpec films = filmsChart(so, m_wording);

@@ -26,6 +26,7 @@ namespace ullage::app
 class Card;
 class ChartView;
 class EmptyState;
+class WhereFromButton;
 
 class StatisticsPage : public QWidget
 {
@@ -76,6 +77,7 @@ private:
     bool m_stale = true;
     QComboBox* m_span;
     QProgressBar* m_progress;
+    WhereFromButton* m_ask;
     QStackedWidget* m_stack;
     EmptyState* m_empty;
     Card* m_filmsCard;

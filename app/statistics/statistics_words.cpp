@@ -2,6 +2,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/chemistry/constants.h"
 
 #include <QCoreApplication>
 
@@ -167,6 +168,46 @@ std::vector<BarRow> costRows(const Statistics& statistics, const formulary::Form
                             .arg(text, Words::tr("%Ln bottle(s)", nullptr, cost.batches))});
     }
     return rows;
+}
+
+std::vector<Explanation> statisticsFigures(const Statistics& statistics, const Wording& wording)
+{
+    const QLocale& locale = wording.locale;
+    int ended = 0;
+    for (const int count : statistics.ends)
+        ended += count;
+    const auto counted = [](const QString& title, const QString& value, const QString& equation) {
+        Explanation why;
+        why.title = title;
+        why.value = value;
+        why.equation = equation;
+        why.hasGrade = false;
+        return why;
+    };
+    std::vector<Explanation> all;
+    Explanation films = counted(
+        Words::tr("Films"), filmsText(statistics.developed, wording),
+        Words::tr("Counted where they were developed, so that stop bath and fixer do not count "
+                  "them again. One film is 80 square inches: a 135-36 or a 120. By solution every "
+                  "bath counts what went through it."));
+    films.constants = {explained(Words::tr("One film"), chemistry::kFilmArea, locale)};
+    all.push_back(std::move(films));
+    const QString bottles = Words::tr("%Ln bottle(s)", nullptr, ended);
+    all.push_back(counted(Words::tr("How long bottles lasted"), bottles,
+                          Words::tr("Mean of the days from mixing to the end, and of the films "
+                                    "done, of the bottles that ended in the period.")));
+    all.push_back(counted(Words::tr("Why bottles ended"), bottles,
+                          Words::tr("The gravest reason against the bottle when it was discarded "
+                                    "or used up: accident, failed test, film or time. “Still "
+                                    "good” where there was none.")));
+    Explanation costs = counted(
+        Words::tr("Chemistry for one film"),
+        Words::tr("%Ln solution(s)", nullptr, static_cast<int>(statistics.costs.size())),
+        Words::tr("Price of the packet × the share of it that was mixed ÷ films done, of bottles "
+                  "that ended in the period and came from a packet with a price."));
+    costs.notes << Words::tr("Bottles still in use are left out: their films are not all done.");
+    all.push_back(std::move(costs));
+    return all;
 }
 
 } // namespace ullage::app

@@ -3,6 +3,7 @@
 
 #include "app/charts/chart.h"
 #include "app/statistics/bar_rows.h"
+#include "app/words/explanation.h"
 #include "app/words/units.h"
 #include "core/formulary/formulary.h"
 #include "core/ledger/statistics.h"
@@ -25,6 +26,10 @@ std::vector<BarRow> lifeRows(const ledger::Statistics& statistics,
 std::vector<BarRow> endRows(const ledger::Statistics& statistics, const Wording& wording);
 std::vector<BarRow> costRows(const ledger::Statistics& statistics,
                              const formulary::Formulary& formulary, const Wording& wording);
+
+/// How each of the charts was counted.
+std::vector<Explanation> statisticsFigures(const ledger::Statistics& statistics,
+                                           const Wording& wording);
 
 /// The month of a moment on the user's clock.
 std::chrono::year_month localMonth(chemistry::Instant at);

@@ -9,6 +9,7 @@
 #include "app/shelf/strip_chart.h"
 #include "app/window/main_window.h"
 #include "app/words/air_words.h"
+#include "app/words/explanations.h"
 #include "app/words/number_text.h"
 #include "core/ledger/range.h"
 
@@ -111,6 +112,8 @@ void Controller::addStrips(SelectedBottle& selected, const ledger::Batch& batch)
     }
     selected.strips = stripChart(record, m_session.now(), m_wording);
     selected.stripWords = stripSentences(record, batch.id, m_session.now(), m_wording);
+    if (const auto limits = explainStripLimits(record, m_wording))
+        selected.figures.push_back(*limits);
 }
 
 std::optional<ledger::DateRange> Controller::discardRange(const ledger::Batch& batch)

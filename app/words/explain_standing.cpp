@@ -166,6 +166,9 @@ Explanation explainStanding(BottleFigure figure, const ledger::Batch& batch,
     }
     why.notes << Words::tr("Calibrated on two keeping times, not checked: a date is good to a "
                            "factor of two. Which route the air takes is known much better.");
+    if (figure == BottleFigure::DiscardBy)
+        why.notes << Words::tr("What would help is reckoned the same way: on from today, once with "
+                               "the change and once without it.");
     if (batch.solution->role == formulary::Role::Fixer)
         why.notes << Words::tr("The model has not been tested on fixers.");
     gradeByConstants(why);

@@ -3,6 +3,7 @@
 
 #include "app/words/explanation.h"
 #include "core/chemistry/developing.h"
+#include "core/ledger/strip_record.h"
 #include "core/ledger/verdict.h"
 
 #include <optional>
@@ -50,6 +51,10 @@ struct DevelopmentParts {
 /// The time of the next load; its factors are in the inputs, the entered times in the constants.
 Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batch,
                         const Wording& wording);
+
+/// The limits that the next control strip is judged by; empty while there are too few strips.
+std::optional<Explanation> explainStripLimits(const ledger::StripRecord& record,
+                                              const Wording& wording);
 
 /// The figures that a solution's own figures imply.
 enum class ImpliedFigure { OxygenLimit, AgeAlone, TrayByModel, Saturation };

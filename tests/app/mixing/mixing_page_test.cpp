@@ -10,6 +10,7 @@
 #include "app/mixing/water_step.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/quantity_edit.h"
+#include "app/widgets/where_from_button.h"
 #include "tests/app/formulary/starter.h"
 #include "tests/app/words/sample_batches.h"
 
@@ -198,6 +199,58 @@ TEST(MixingPage, aPacketThatDoesNotFitStopsAtTheFirstStep)
     EXPECT_FALSE(bench.page.nextButton()->isEnabled());
     bench.page.next();
     EXPECT_EQ(bench.page.step(), MixingPage::Step::Choice);
+}
+
+TEST(MixingPage, everyFigureOfAStepCanBeAsked)
+{
+    Bench bench;
+    auto* ask = bench.page.findChild<WhereFromButton*>();
+    const auto find = [&](const char* title) {
+        for (const Explanation& why : ask->figures())
+            if (why.title == QString::fromUtf8(title))
+                return why;
+        return Explanation{};
+    };
+    EXPECT_TRUE(ask->isVisible());
+    EXPECT_TRUE(find("Capacity").value.startsWith("10 film"));
+    bench.press();
+    EXPECT_FALSE(ask->isVisible()) << "safety has no figures";
+    bench.press();
+    const Explanation start = find("Water to begin with");
+    EXPECT_TRUE(bench.page.water()->headline().startsWith(start.value));
+    EXPECT_TRUE(start.lines().join('|').contains("NAVEDTRA 14209"));
+    EXPECT_EQ(start.grade, chemistry::Grade::CommonPractice) << "room to stir has no source";
+    // 60 and 15 °C to 40 °C: 25/45 of the weight is hot, 515 ml × 992.2 × 0.5556 ÷ 983.2 = 289 ml
+    EXPECT_TRUE(find("Hot and cold water").value.contains("289"))
+        << find("Hot and cold water").value.toStdString();
+    EXPECT_EQ(find("Hot and cold water").grade, chemistry::Grade::Computed);
+    Explanation clock = find("The bottle in its bath");
+    EXPECT_TRUE(clock.lines().join('|').contains("cube root"));
+    auto* box = bench.page.water()->clock();
+    box->addReading();
+    bench.wait(300);
+    box->bottle()->setValue(box->bottle()->value().value() + 8);
+    box->addReading();
+    clock = find("The bottle in its bath");
+    EXPECT_TRUE(clock.constants.empty());
+    EXPECT_TRUE(clock.lines().join('|').contains("two readings of your own"));
+    bench.press();
+    EXPECT_TRUE(find("Shake and look every").value.startsWith("10"));
+}
+
+TEST(MixingPage, waterHotterThanTheTableReadIsFromMemory)
+{
+    Bench bench;
+    bench.press();
+    bench.press();
+    auto* water = bench.page.water();
+    water->hot()->setValue(80);
+    const auto figures = bench.page.findChild<WhereFromButton*>()->figures();
+    const auto blend = std::find_if(figures.begin(), figures.end(), [](const Explanation& why) {
+        return why.title == "Hot and cold water";
+    });
+    ASSERT_NE(blend, figures.end());
+    EXPECT_EQ(blend->grade, chemistry::Grade::FromMemory);
 }
 
 TEST(WaterStep, blendsByMassAndTwoReadingsReplaceTheUsualPace)

@@ -5,6 +5,7 @@
 #include "app/statistics/statistics_page.h"
 #include "app/statistics/statistics_words.h"
 #include "app/widgets/card.h"
+#include "app/widgets/where_from_button.h"
 #include "core/store/journal_reader.h"
 
 #include <QLabel>
@@ -107,6 +108,21 @@ TEST_F(StatisticsPageTest, IsReadInWordsToo)
     EXPECT_TRUE(chart->chart().summary.contains("11 films, 1.6 a month")) // 11 in 7 months
         << chart->chart().summary.toStdString();
     EXPECT_EQ(chart->chart().categories.size(), 7);
+}
+
+TEST_F(StatisticsPageTest, SaysHowItCounts)
+{
+    PageOn on(desk);
+    on.page.showStatistics(true);
+    auto* ask = on.page.statisticsPage()->findChild<WhereFromButton*>();
+    EXPECT_TRUE(ask->isHidden());
+    wait(*on.page.statisticsPage());
+    EXPECT_FALSE(ask->isHidden());
+    const auto figures = ask->figures();
+    ASSERT_EQ(figures.size(), 4u);
+    EXPECT_EQ(figures[0].value, "11 films");
+    EXPECT_EQ(figures[1].value, "2 bottles");
+    EXPECT_FALSE(figures[0].hasGrade) << "counted";
 }
 
 TEST(StatisticsWords, ManyMonthsAreShownByYear)

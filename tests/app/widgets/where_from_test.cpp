@@ -1,9 +1,11 @@
 #include "app/widgets/grade_badge.h"
+#include "app/widgets/where_from_button.h"
 #include "app/widgets/where_from_popover.h"
 
 #include <QApplication>
 #include <QImage>
 #include <QLabel>
+#include <QMenu>
 #include <QPainter>
 #include <QTest>
 #include <QVBoxLayout>
@@ -97,6 +99,31 @@ TEST(WhereFrom, opensByMouseAndTheMakerCanBeReplaced)
     EXPECT_EQ(asked.times, 0);
     EXPECT_EQ(openPopover()->view()->explanation().title, QStringLiteral("Other"));
     openPopover()->close();
+}
+
+TEST(WhereFromButton, listsWhatIsShownNowAndOpensIt)
+{
+    QWidget window;
+    WhereFromButton button(&window);
+    std::vector<Explanation> figures;
+    button.setFigures([&] { return figures; });
+    window.show();
+    button.refresh();
+    EXPECT_TRUE(button.isHidden()) << "nothing to ask about";
+    figures = {sampleWhy(), sampleWhy()};
+    figures.back().title = QStringLiteral("Other");
+    button.refresh();
+    EXPECT_TRUE(button.isVisible());
+    emit button.menu()->aboutToShow();
+    ASSERT_EQ(button.menu()->actions().size(), 2);
+    EXPECT_EQ(button.menu()->actions()[1]->text(), QStringLiteral("Other · 7 films"));
+    button.menu()->actions()[1]->trigger();
+    ASSERT_TRUE(openPopover());
+    EXPECT_EQ(openPopover()->view()->explanation().title, QStringLiteral("Other"));
+    openPopover()->close();
+    figures.pop_back();
+    emit button.menu()->aboutToShow();
+    EXPECT_EQ(button.menu()->actions().size(), 1) << "asked anew each time";
 }
 
 TEST(GradeBadge, everyGradeLooksDifferent)

@@ -172,6 +172,25 @@ TEST(Explanations, OfATimeShowTheFactorsThatMakeIt)
     EXPECT_EQ(explainTime(parts, batch, english()).grade, std::nullopt);
 }
 
+TEST(Explanations, OfTheLimitsOfStripsAreTheIndividualsChart)
+{
+    std::vector<ledger::StripReading> readings;
+    for (const double density : {1.20, 1.23, 1.20, 1.22, 1.21}) {
+        ledger::StripDone strip;
+        strip.at = day(static_cast<int>(readings.size()));
+        strip.density = density;
+        readings.push_back({"dev", "Dev 14", strip});
+    }
+    const auto few = std::vector(readings.begin(), readings.begin() + 4);
+    EXPECT_FALSE(explainStripLimits(ledger::stripRecord(few), english()));
+    const auto why = explainStripLimits(ledger::stripRecord(readings), english());
+    ASSERT_TRUE(why);
+    // Mean 1.212, differences .03 .03 .02 .01: 1.212 ± 3 × 0.0225 ÷ 1.128 = 1.152 and 1.272
+    EXPECT_EQ(why->value, QStringLiteral("1.152 – 1.272"));
+    EXPECT_EQ(input(*why, QStringLiteral("Centre")), QStringLiteral("1.212"));
+    EXPECT_EQ(why->grade, Grade::Computed);
+}
+
 TEST(Explanations, OfAllThatABottleHasLeaveOutWhatItHasNot)
 {
     const auto titles = [](const ledger::Batch& batch) {
