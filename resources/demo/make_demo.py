@@ -27,6 +27,10 @@ TIMES = [("Harbour Pan 100", 100, "starter-mq-borax", "stock", [(18, 500), (20, 
          ("Quay 400", 400, "starter-pq-ascorbate", "stock", [(20, 480)]),
          ("Lantern 1600", 1600, "starter-mq-borax", "stock", [(20, 840), (24, 650)])]
 
+# What a packet for a litre costs, in the darkroom's own currency: invented.
+PRICES = {"starter-mq-borax": 8.40, "starter-metol-sulfite": 7.10, "starter-pq-ascorbate": 9.20,
+          "starter-acid-fixer": 5.60, "starter-rapid-fixer": 6.80}
+
 lines = []
 counters = {}
 VESSELS = [("amber-1", "Amber 1", 1030, "glass", False), ("amber-2", "Amber 2", 1030, "glass", False),
@@ -40,6 +44,14 @@ VESSELS = [("amber-1", "Amber 1", 1030, "glass", False), ("amber-2", "Amber 2", 
 
 def put(**fields):
     lines.append(fields)
+
+
+def packet(solution, **more):
+    """One for a litre, paid for; its id."""
+    name = f"packet-{number('packet')}"
+    put(type="packet", id=name, solution=solution, makes_ml=1000, lot=f"H{counters['packet']:03}",
+        cost=PRICES[solution], currency="EUR", **more)
+    return name
 
 
 def number(kind):
@@ -66,6 +78,8 @@ class Bottle:
         self.batch = self.name.lower().replace(" ", "-")
         self.solution, self.vessel, self.volume = solution, vessel, volume
         self.wear, self.films, self.mixed, self.since_test = 0.0, 0, day, 0.0
+        if solution in PRICES and "history" not in more:
+            more["packet"] = packet(solution)
         self.event("mixed", day, hour, minute, solution=solution, vessel=vessel, volume_ml=volume,
                    name=self.name, **more)
         if "history" not in more:
@@ -311,6 +325,8 @@ def main():
     definitions()
     season(dt.date(2025, 12, 2), ago(52))
     shelf()
+    for solution in ("starter-mq-borax", "starter-mq-borax", "starter-acid-fixer"):
+        packet(solution)  # in the cupboard, to be mixed next
     # In order of entry a year reads best in order of time; equal times keep the order written.
     head = [line for line in lines if line["type"] not in ("event", "film", "film-mark")]
     rest, waiting = [], []
