@@ -37,12 +37,6 @@ const RunStep* find(const ledger::RunSheet& sheet, StepKind kind)
     return found == sheet.steps.end() ? nullptr : &*found;
 }
 
-bool washes(StepKind kind)
-{
-    return kind == StepKind::Rinse || kind == StepKind::WashAid || kind == StepKind::Wash ||
-           kind == StepKind::FillAndDump;
-}
-
 // A time that stands in the template and nowhere else.
 ExplainedConstant ofTemplate(const QString& name, Seconds time, const PlanWishes& wishes)
 {
@@ -147,17 +141,15 @@ Explanation washing(const PlanWishes& wishes, const ledger::RunSheet& sheet,
     Seconds whole;
     bool cold = false;
     for (const RunStep& step : sheet.steps) {
-        if (!washes(step.kind))
+        if (!ledger::washes(step.kind))
             continue;
         whole += step.planned;
         why.inputs.push_back({stepTitle(step, {}), timeText(step.planned)});
         cold = cold || step.source == TimeSource::ColdWash;
-        if (plan.kind != WashKind::AsTemplate)
-            continue;
-        for (const ledger::TemplateStep& line : wishes.sheet.steps) {
-            if (line.kind == step.kind)
-                why.constants.push_back(ofTemplate(stepKindName(step.kind), line.time, wishes));
-        }
+    }
+    for (const ledger::TemplateStep& line : wishes.sheet.steps) {
+        if (plan.kind == WashKind::AsTemplate && ledger::washes(line.kind))
+            why.constants.push_back(ofTemplate(stepKindName(line.kind), line.time, wishes));
     }
     why.value = timeText(whole);
     const auto water = wishes.washWater.value_or(*wishes.temperature);
@@ -188,7 +180,8 @@ Explanation others(const PlanWishes& wishes, const ledger::RunSheet& sheet)
     why.equation = Words::tr("Their times and all agitation stand in the template.");
     Seconds whole;
     for (const RunStep& step : sheet.steps) {
-        if (washes(step.kind) || step.kind == StepKind::Develop || step.kind == StepKind::Fix)
+        if (ledger::washes(step.kind) || step.kind == StepKind::Develop ||
+            step.kind == StepKind::Fix)
             continue;
         whole += step.planned;
         why.constants.push_back(ofTemplate(stepKindName(step.kind), step.planned, wishes));
@@ -214,7 +207,7 @@ std::vector<Explanation> sheetFigures(const PlanWishes& wishes, const Reckoning&
     if (const RunStep* step = find(sheet, StepKind::Fix))
         all.push_back(fixing(wishes, reckoning, *step, wording));
     if (std::any_of(sheet.steps.begin(), sheet.steps.end(),
-                    [](const RunStep& step) { return washes(step.kind); }))
+                    [](const RunStep& step) { return ledger::washes(step.kind); }))
         all.push_back(washing(wishes, sheet, wash, wording));
     all.push_back(others(wishes, sheet));
     for (const Role role : {Role::Developer, Role::Fixer}) {

@@ -20,17 +20,6 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(MixingFigures)
 };
 
-bool hasThiosulfate(const MixingPlan& plan)
-{
-    if (!plan.formula)
-        return plan.solution->role == formulary::Role::Fixer;
-    for (const chemistry::Ingredient& part : plan.formula->ingredients) {
-        if (part.name == "sodium-thiosulfate")
-            return true;
-    }
-    return false;
-}
-
 Explanation weights(const MixingPlan& plan, const Wording& wording)
 {
     Explanation why;
@@ -72,12 +61,12 @@ Explanation startWater(const MixingPlan& plan, const chemistry::StartVolume& sta
     if (start.halfBottle)
         why.constants.push_back(
             explained(Words::tr("To be shaken"), chemistry::kHalfBottle, locale));
-    if (plan.powder() > 0)
-        why.constants.push_back(hasThiosulfate(plan)
-                                    ? explained(Words::tr("A gram of powder adds"),
-                                                chemistry::kThiosulfateDisplacement, locale)
-                                    : explained(Words::tr("A gram of powder adds"),
-                                                chemistry::kSulfiteDisplacement, locale));
+    if (plan.powder() > plan.thiosulfate())
+        why.constants.push_back(
+            explained(Words::tr("A gram of powder adds"), chemistry::kSulfiteDisplacement, locale));
+    if (plan.thiosulfate() > 0)
+        why.constants.push_back(explained(Words::tr("A gram of powder adds"),
+                                          chemistry::kThiosulfateDisplacement, locale));
     gradeByConstants(why);
     return why;
 }

@@ -41,19 +41,21 @@ double MixingPlan::powder() const
     return grams;
 }
 
-Millilitres MixingPlan::displaced() const
+double MixingPlan::thiosulfate() const
 {
-    if (!formula) {
-        return solution && solution->role == formulary::Role::Fixer
-                   ? chemistry::displacement(0, powder())
-                   : chemistry::displacement(powder(), 0);
-    }
-    double thiosulfate = 0;
+    if (!formula)
+        return solution && solution->role == formulary::Role::Fixer ? powder() : 0;
+    double grams = 0;
     for (const chemistry::Ingredient& part : formula->ingredients) {
         if (part.name == "sodium-thiosulfate")
-            thiosulfate += part.amount;
+            grams += part.amount;
     }
-    return chemistry::displacement(powder() - thiosulfate, thiosulfate);
+    return grams;
+}
+
+Millilitres MixingPlan::displaced() const
+{
+    return chemistry::displacement(powder() - thiosulfate(), thiosulfate());
 }
 
 Result<chemistry::StartVolume> MixingPlan::start() const

@@ -30,7 +30,10 @@ struct MixingPlan {
     [[nodiscard]] bool isComplete() const { return solution && vessel && makes.value() > 0; }
     /// What is weighed out, or what the packet says; 0 where neither is known.
     [[nodiscard]] double powder() const;
-    /// Volume that the powder adds: thiosulfate crystals for a fixer, else sulfite.
+    /// Of it, taken to be crystals of thiosulfate: all of a fixer's packet, or what its formula
+    /// says.
+    [[nodiscard]] double thiosulfate() const;
+    /// Volume that the powder adds: thiosulfate crystals, and the rest as sulfite.
     [[nodiscard]] chemistry::Millilitres displaced() const;
     /// Refuses as chemistry::startVolume() does.
     [[nodiscard]] Result<chemistry::StartVolume> start() const;

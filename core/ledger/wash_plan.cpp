@@ -46,13 +46,13 @@ std::vector<TemplateStep> stepsOf(const WashPlan& plan)
     return steps;
 }
 
+} // namespace
+
 bool washes(StepKind kind)
 {
     return kind == StepKind::Rinse || kind == StepKind::WashAid || kind == StepKind::Wash ||
            kind == StepKind::FillAndDump;
 }
-
-} // namespace
 
 std::optional<WashWay> wayOf(WashKind kind)
 {

@@ -26,6 +26,9 @@ struct WashPlan {
     std::optional<chemistry::Celsius> water;
 };
 
+/// Rinse, wash aid, running wash, fill and dump: the steps that a way of washing replaces.
+bool washes(StepKind kind);
+
 /// The published way behind a kind; empty for the template's own and for fill and dump.
 std::optional<chemistry::WashWay> wayOf(WashKind kind);
 

@@ -6,6 +6,7 @@
 #include "app/mixing/cool_step.h"
 #include "app/mixing/dissolve_step.h"
 #include "app/mixing/formula_table.h"
+#include "app/mixing/mixing_figures.h"
 #include "app/mixing/mixing_step_list.h"
 #include "app/mixing/water_step.h"
 #include "app/widgets/prompts.h"
@@ -251,6 +252,27 @@ TEST(MixingPage, waterHotterThanTheTableReadIsFromMemory)
     });
     ASSERT_NE(blend, figures.end());
     EXPECT_EQ(blend->grade, chemistry::Grade::FromMemory);
+}
+
+TEST(MixingPlan, aWeighedFixerNamesBothThatTakeRoom)
+{
+    const auto formulary = sample::starterFormulary();
+    MixingPlan plan;
+    plan.solution = formulary.solution("starter-acid-fixer");
+    plan.vessel = formulary.vessel("starter-glass-1000");
+    plan.makes = chemistry::Millilitres(1000);
+    plan.formula = chemistry::Formula{
+        plan.makes,
+        {{"sodium-thiosulfate", "pentahydrate", 240}, {"sodium-sulfite", "anhydrous", 15}}};
+    EXPECT_NEAR(plan.displaced().value(), 240 * 0.5 + 15 * 0.11, 1e-9);
+    const auto named = [&] {
+        return static_cast<int>(
+            waterFigures(plan, {}, english()).front().lines().filter("A gram of powder").size());
+    };
+    EXPECT_EQ(named(), 2);
+    plan.formula.reset();
+    plan.powderGrams = 240;
+    EXPECT_EQ(named(), 1);
 }
 
 TEST(WaterStep, blendsByMassAndTwoReadingsReplaceTheUsualPace)
