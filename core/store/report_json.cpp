@@ -91,7 +91,8 @@ QByteArray batchText(const Batch& batch)
         .number("bromide_mg_per_litre", batch.bromide.value())
         .number("openings", batch.openings)
         .number("air_ml", batch.standing.air.volume.value())
-        .raw("discard_by", so.discardBy ? quoted(dateText(*so.discardBy).toStdString()) : kNull)
+        .raw("discard_by",
+             so.discardBy ? store::quoted(dateText(*so.discardBy).toStdString()) : kNull)
         .text("verdict", code(so.verdict))
         .raw("reasons", reasonsText(so.reasons))
         .raw("last_film", lastFilmText(so.lastFilm))
@@ -151,7 +152,7 @@ QByteArray timeJson(const NextTime& time)
 {
     QByteArrayList warnings;
     for (const std::string_view warning : time.warnings) {
-        warnings += quoted(warning);
+        warnings += store::quoted(warning);
     }
     return LineWriter()
                .number("base_s", time.base.value())

@@ -1,0 +1,2 @@
+// Carries the precompiled headers.
+#include "core/store/precompiled.h"
