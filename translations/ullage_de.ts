@@ -1052,6 +1052,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>„%1“ eignet sich hierfür nicht.</translation>
     </message>
     <message>
+        <source>this program cannot take this into account yet.</source>
+        <translation>das kann dieses Programm noch nicht berücksichtigen.</translation>
+    </message>
+    <message>
+        <source>this program cannot take “%1” into account yet.</source>
+        <translation>„%1“ kann dieses Programm noch nicht berücksichtigen.</translation>
+    </message>
+    <message>
         <source>There is nothing to undo or redo.</source>
         <translation>Es gibt nichts rückgängig zu machen oder zu wiederholen.</translation>
     </message>

@@ -164,6 +164,10 @@ private:
             return tr("there is no figure for this, and so no time. Enter the film maker's time.");
         case ErrorCode::NotSuitable:
             return with(tr("“%1” does not suit this.").arg(text(m_error.text)));
+        case ErrorCode::NotBuilt:
+            return value().isEmpty()
+                       ? tr("this program cannot take this into account yet.")
+                       : tr("this program cannot take “%1” into account yet.").arg(value());
         case ErrorCode::NothingToUndo:
             return tr("There is nothing to undo or redo.");
         case ErrorCode::NewerBook:

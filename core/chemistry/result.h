@@ -38,6 +38,7 @@ enum class ErrorCode {
     TooLong,       ///< longer than `high` bytes
     BadEncoding,   ///< not UTF-8
     FileFailed,    ///< a file cannot be read or written; `text` is the system's own message
+    NotBuilt,      ///< the journal knows it, but its effect is not reckoned yet: refused by name
 };
 
 /// One refusal. Fields that do not apply stay empty.

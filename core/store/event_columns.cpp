@@ -46,10 +46,13 @@ EventColumns eventColumns(const Entry& entry)
         }
     } else if (const auto* filled = std::get_if<ToppedUp>(&event->what)) {
         columns.volume = filled->volume.value();
+        columns.fromBatch = unlessEmpty(filled->from);
     } else if (const auto* drawn = std::get_if<Drawn>(&event->what)) {
         columns.volume = drawn->volume.value();
     } else if (const auto* voided = std::get_if<Voided>(&event->what)) {
         columns.voids = voided->voids;
+    } else if (const auto* opened = std::get_if<OpenedPacket>(&event->what)) {
+        columns.item = unlessEmpty(opened->packet);
     }
     return columns;
 }

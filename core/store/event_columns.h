@@ -20,7 +20,11 @@ struct EventColumns {
     std::optional<std::string> run;   ///< a film's too
     std::optional<std::string> voids; ///< of a mark: the one it takes back
     std::optional<std::string> person;
-    std::optional<std::string> film; ///< of a mark
+    std::optional<std::string> film;      ///< of a mark
+    std::optional<std::string> fromBatch; ///< what a bottle was filled from
+    std::optional<std::string> toBatch;   ///< what was filled with what was drawn
+    std::optional<std::string> item;      ///< of the cupboard
+    std::optional<std::string> container; ///< for waste
 
     friend bool operator==(const EventColumns&, const EventColumns&) = default;
 };

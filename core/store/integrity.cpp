@@ -17,7 +17,8 @@ namespace
 {
 
 constexpr const char* kEntries = "SELECT type, id, batch, kind, at_ms, volume_ml, films, run, "
-                                 "voids, body, person, film FROM entry ORDER BY seq";
+                                 "voids, body, person, film, from_batch, to_batch, item, container "
+                                 "FROM entry ORDER BY seq";
 
 std::optional<std::string> textIf(const Rows& row, int column)
 {
@@ -41,6 +42,10 @@ EventColumns storedColumns(const Rows& row)
     columns.voids = textIf(row, 8);
     columns.person = textIf(row, 10);
     columns.film = textIf(row, 11);
+    columns.fromBatch = textIf(row, 12);
+    columns.toBatch = textIf(row, 13);
+    columns.item = textIf(row, 14);
+    columns.container = textIf(row, 15);
     return columns;
 }
 

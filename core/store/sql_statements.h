@@ -15,8 +15,9 @@ struct SqlStore::Statements {
     Statement lastEntry = make("SELECT coalesce(max(seq), 0) FROM entry");
     Statement putAction = make("INSERT INTO action (mode, what, subject, of) VALUES (?, ?, ?, ?)");
     Statement putEntry = make("INSERT INTO entry (type, id, action, batch, kind, at_ms, volume_ml, "
-                              "films, run, voids, person, film, body) "
-                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+                              "films, run, voids, person, film, from_batch, to_batch, item, "
+                              "container, body) "
+                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
     Statement putBatch =
         make("INSERT INTO batch (id, name, solution, mixed_ms, ended_ms) VALUES (?, ?, ?, ?, ?) "
              "ON CONFLICT (id) DO UPDATE SET name = excluded.name, solution = excluded.solution, "

@@ -32,7 +32,8 @@ Result<void> SqlStore::put(const Entry& entry, std::int64_t action)
     return m_statements->putEntry
         .run(std::string(entry.type()), entry.id(), action, columns.batch, columns.kind,
              columns.atMs, columns.volume, columns.films, columns.run, columns.voids,
-             columns.person, columns.film, encode(entry))
+             columns.person, columns.film, columns.fromBatch, columns.toBatch, columns.item,
+             columns.container, encode(entry))
         .map([](const Rows&) {});
 }
 
