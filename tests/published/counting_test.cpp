@@ -1,6 +1,7 @@
 #include "core/chemistry/constants.h"
 #include "core/chemistry/films.h"
 
+#include <cmath>
 #include <gtest/gtest.h>
 
 namespace ullage::chemistry
@@ -29,6 +30,15 @@ TEST(Counting, threeSquareFeetAreFivePointFourFilms)
 {
     EXPECT_NEAR(filmsInArea(SquareCentimetres(3 * 144 * kSquareInch)).value(), 5.4, 0.0001);
     EXPECT_NEAR(filmsInOne("12x12in")->value() * 3, 5.4, 1e-12);
+}
+
+// NAVEDTRA 14209, ch. 10, Life of a Fixing Bath: 200 prints of 8x10 in to the US gallon.
+TEST(Counting, printsInAFixerAsFilmsPerLitre)
+{
+    const double gallon = 231 * std::pow(2.54, 3); // mL, by definition
+    const FilmsPerLitre published =
+        Films(filmsInOne("8x10")->value() * 200) / litres(Millilitres(gallon));
+    EXPECT_NEAR(published.value(), 52.8, 0.05);
 }
 
 } // namespace

@@ -109,6 +109,48 @@ TEST(TimeAndTemperature, radiographicFilmHeldOut)
     }
 }
 
+// Kodak publication F-32, rotary-tube table: the rows of an ascorbate developer, stock. The ends
+// give the Q10 that chemistry.md's range for such developers is made of; the middle must follow.
+TEST(TimeAndTemperature, ascorbateDeveloperRows)
+{
+    constexpr std::array kAscorbate{Row{"first", {6, 5.25, 4.75, 4}, 2.84},
+                                    Row{"second", {5.5, 5, 4.5, 4}, 2.27}};
+    for (const Row& row : kAscorbate) {
+        const double q10 = fittedQ10(row);
+        EXPECT_NEAR(q10, row.q10, 0.005) << row.film;
+        const std::array pairs{TimeAtTemperature{fahrenheit(68), Seconds(row.minutes[0] * 60)}};
+        for (std::size_t i = 1; i < kFahrenheit.size(); ++i) {
+            const auto time = baseTime(pairs, fahrenheit(kFahrenheit[i]), q10);
+            ASSERT_TRUE(time);
+            EXPECT_NEAR(time->time.value() / 60, row.minutes[i], 0.1)
+                << row.film << ", " << kFahrenheit[i] << " °F";
+        }
+    }
+}
+
+// New Mexico Administrative Code 20.3.6.612 App. C: minutes for radiographic film at 60 to 80 °F.
+// Every other row entered as pairs must give the rows between; a single pair carried by Q10 misses
+// the cold end by minutes, which is why a second pair is asked for.
+TEST(TimeAndTemperature, pairsCarryATableWhereOneQ10DoesNot)
+{
+    const std::array pairs{TimeAtTemperature{fahrenheit(80), Seconds(2 * 60)},
+                           TimeAtTemperature{fahrenheit(76), Seconds(3 * 60)},
+                           TimeAtTemperature{fahrenheit(72), Seconds(4 * 60)},
+                           TimeAtTemperature{fahrenheit(68), Seconds(5 * 60)},
+                           TimeAtTemperature{fahrenheit(64), Seconds(6.5 * 60)},
+                           TimeAtTemperature{fahrenheit(60), Seconds(9.5 * 60)}};
+    constexpr std::pair<double, double> kBetween[] = {
+        {78, 2.5}, {74, 3.5}, {70, 4.5}, {66, 5.5}, {62, 8}};
+    for (const auto& [degrees, minutes] : kBetween) {
+        const auto time = baseTime(pairs, fahrenheit(degrees), kQ10.value);
+        ASSERT_TRUE(time);
+        EXPECT_NEAR(time->time.value() / 60, minutes, 0.25) << degrees << " °F";
+    }
+    const std::array single{pairs[3]};
+    const auto cold = baseTime(single, fahrenheit(60), kQ10.value);
+    EXPECT_NEAR(9.5 - cold->time.value() / 60, 2.85, 0.005);
+}
+
 // Wellington, Photographic Handbook, p. 130, and TM 11-2323: hydroquinone is inert near 13 °C.
 TEST(TimeAndTemperature, noTimeWhereHydroquinoneIsInert)
 {

@@ -1,5 +1,6 @@
 #include "core/chemistry/mixing.h"
 
+#include "core/chemistry/dilution.h"
 #include "core/chemistry/films.h"
 #include "core/chemistry/formula.h"
 #include "core/chemistry/process_constants.h"
@@ -127,12 +128,14 @@ TEST(Hydrates, conversionTable)
                 240 * 0.005);
 }
 
-// Henley's Twentieth Century Formulas: of sulfite crystals twice, of carbonate crystals two and a
-// half times the dry weight. Molar masses give 2.0 and 2.7: the book's rounding is to the half.
+// Langford, Basic Photography, App. D, beside molar masses: what to weigh for the dry salt. Tables
+// print 1.2 for the carbonate's monohydrate.
 TEST(Hydrates, crystalsForDrySalt)
 {
-    EXPECT_NEAR(*hydrateFactor("sodium-sulfite", "anhydrous", "heptahydrate"), 2, 0.25);
-    EXPECT_NEAR(*hydrateFactor("sodium-carbonate", "anhydrous", "decahydrate"), 2.5, 0.25);
+    EXPECT_NEAR(*hydrateFactor("sodium-carbonate", "anhydrous", "monohydrate"), 1.17, 0.005);
+    EXPECT_NEAR(*hydrateFactor("sodium-carbonate", "anhydrous", "monohydrate"), 1.2, 0.05);
+    EXPECT_NEAR(*hydrateFactor("sodium-carbonate", "anhydrous", "decahydrate"), 2.70, 0.005);
+    EXPECT_NEAR(*hydrateFactor("sodium-sulfite", "anhydrous", "heptahydrate"), 2.00, 0.005);
 }
 
 // US Army SS0509: acid stop bath, 1.5 oz of 28 % acetic acid in 32 oz of water; 46.9 mL per litre.
@@ -158,13 +161,47 @@ TEST(Formulas, sulfateStopBathForSixHundred)
 }
 
 // NAVEDTRA 14209, ch. 9, safety: 3 oz of 99.5 % glacial acetic acid into 8 oz of water are 28 %.
-// By mass, at the specific gravity of 1.05 (chemist's handbooks): a check of the arithmetic that
-// dilutions are by mass.
-TEST(Formulas, glacialAceticAcidDiluted)
+// The book rounds to whole ounces, the specific gravity of 1.05 is from chemist's handbooks.
+TEST(Dilution, glacialAceticAcidIntoWater)
 {
-    const double acid = 3 * 1.05;
     const double water = 8 * waterDensity(Celsius(20)) / 1000;
-    EXPECT_NEAR(acid * 0.995 / (acid + water), 0.28, 0.005);
+    EXPECT_NEAR(mixedPercent(3 * 1.05, 99.5, water), 28, 0.5);
+}
+
+// Anchell, The Darkroom Cookbook, 3rd ed., p. 171: parts of water and of 99.5 % acid by weight, and
+// the strength they give, one decimal.
+TEST(Dilution, acidByWeight)
+{
+    constexpr double kAcid = 99.5;
+    struct Row {
+        double water;
+        double acid;
+        double percent;
+    };
+    for (const Row& row : {Row{71, 28, 28.1}, Row{63, 36, 36.2}, Row{43, 56, 56.3}}) {
+        EXPECT_NEAR(mixedPercent(row.acid, kAcid, row.water), row.percent, 0.05);
+        const auto parts = dilutionByWeight(kAcid, row.percent);
+        ASSERT_TRUE(parts);
+        EXPECT_NEAR(99 * parts->concentrate / (parts->concentrate + parts->water), row.acid, 0.1);
+    }
+}
+
+// US Army SS0513 p. 24: 9.0 oz of glacial acetic acid in 32 oz make 28 %, whole percents. Densities
+// at 20 °C (1.049 glacial, 1.037 at 28 %) from memory of chemist's handbooks.
+TEST(Dilution, acidByVolume)
+{
+    constexpr double kOunce = 29.5735; // mL
+    const auto pour = dilutionByVolume(Millilitres(32 * kOunce), {99.5, 1.049}, {28, 1.037});
+    ASSERT_TRUE(pour);
+    // Half a percent of strength is 0.16 oz of acid.
+    EXPECT_NEAR(pour->concentrate.value() / kOunce, 9.0, 0.16);
+}
+
+// US Army SS0513 p. 23: 8 oz of replenisher for 800 sq in.
+TEST(Replenishing, rateOfADeveloperByArea)
+{
+    const SquareCentimetres published(800 * 2.54 * 2.54);
+    EXPECT_NEAR(topUpPerFilm(Millilitres(8 * 29.5735), published).value(), 23.7, 0.05);
 }
 
 // New Mexico Administrative Code 20.3.6.612 App. C: 1 L for each 3,100 sq in.
