@@ -1091,6 +1091,94 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Line %1: %2</source>
         <translation>Zeile %1: %2</translation>
     </message>
+    <message>
+        <source>there is no such book.</source>
+        <translation>dieses Buch gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>the file is empty: there is no book in it.</source>
+        <translation>die Datei ist leer: Es ist kein Buch darin.</translation>
+    </message>
+    <message>
+        <source>a book needs the name of a file.</source>
+        <translation>ein Buch braucht den Namen einer Datei.</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a book.</source>
+        <translation>das ist ein Ordner, kein Buch.</translation>
+    </message>
+    <message>
+        <source>this is a link to a file that is not there.</source>
+        <translation>das ist ein Verweis auf eine Datei, die es nicht gibt.</translation>
+    </message>
+    <message>
+        <source>this is no plain file, and so no book.</source>
+        <translation>das ist keine gewöhnliche Datei und damit kein Buch.</translation>
+    </message>
+    <message>
+        <source>you may not read this file.</source>
+        <translation>Sie dürfen diese Datei nicht lesen.</translation>
+    </message>
+    <message>
+        <source>this file is not a book.</source>
+        <translation>diese Datei ist kein Buch.</translation>
+    </message>
+    <message>
+        <source>this file belongs to another program; it is not a book.</source>
+        <translation>diese Datei gehört einem anderen Programm; sie ist kein Buch.</translation>
+    </message>
+    <message>
+        <source>the book itself is missing or empty, and only its log (-wal) stands there. Put the book back beside it, or restore a copy.</source>
+        <translation>das Buch selbst fehlt oder ist leer, nur sein Protokoll (-wal) ist da. Legen Sie das Buch wieder daneben, oder stellen Sie eine Kopie wieder her.</translation>
+    </message>
+    <message>
+        <source>another file has taken the place of the open book. Nothing was entered. Put the book back, or open it where it is now.</source>
+        <translation>eine andere Datei steht an der Stelle des geöffneten Buchs. Es wurde nichts eingetragen. Legen Sie das Buch zurück, oder öffnen Sie es dort, wo es jetzt ist.</translation>
+    </message>
+    <message>
+        <source>the log of the open book (-wal, -shm) was removed or exchanged. Nothing was entered. Open the book again.</source>
+        <translation>das Protokoll des geöffneten Buchs (-wal, -shm) wurde entfernt oder ausgetauscht. Es wurde nichts eingetragen. Öffnen Sie das Buch noch einmal.</translation>
+    </message>
+    <message>
+        <source>the open book is no longer in its place: it was moved, renamed or deleted. Nothing was entered. Put it back, or open it where it is now.</source>
+        <translation>das geöffnete Buch ist nicht mehr an seinem Platz: Es wurde verschoben, umbenannt oder gelöscht. Es wurde nichts eingetragen. Legen Sie es zurück, oder öffnen Sie es dort, wo es jetzt ist.</translation>
+    </message>
+    <message>
+        <source>another program or window</source>
+        <translation>einem anderen Programm oder Fenster</translation>
+    </message>
+    <message>
+        <source>the book is being written by %1.</source>
+        <comment>a program</comment>
+        <translation>in das Buch wird gerade von %1 geschrieben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s) were waited for it in vain.</source>
+        <translation>
+            <numerusform>%n Sekunde lang wurde vergeblich darauf gewartet.</numerusform>
+            <numerusform>%n Sekunden lang wurde vergeblich darauf gewartet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was entered. Let it finish, or close it, and try again.</source>
+        <translation>Es wurde nichts eingetragen. Warten Sie, bis es fertig ist, oder schließen Sie es, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>there is nothing of this window&apos;s to undo. What others entered is taken back from the Day book.</source>
+        <translation>in diesem Fenster ist nichts rückgängig zu machen. Was andere eingetragen haben, wird im Tagebuch zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>The book is damaged and can only be read: %1. Nothing more is entered into it. Restore a copy.</source>
+        <translation>Das Buch ist beschädigt und kann nur noch gelesen werden: %1. Es wird nichts mehr eingetragen. Stellen Sie eine Kopie wieder her.</translation>
+    </message>
+    <message>
+        <source>this file is the open book itself. Choose another file.</source>
+        <translation>diese Datei ist das geöffnete Buch selbst. Wählen Sie eine andere Datei.</translation>
+    </message>
+    <message>
+        <source>the book can only be read here: you may not write to it or its folder. Nothing was entered. Copy it to a place of your own and open it there.</source>
+        <translation>das Buch kann hier nur gelesen werden: Sie dürfen nicht in das Buch oder seinen Ordner schreiben. Es wurde nichts eingetragen. Kopieren Sie es an einen eigenen Ort, und öffnen Sie es dort.</translation>
+    </message>
 </context>
 <context>
     <name>Events</name>

@@ -81,6 +81,16 @@
     </message>
 </context>
 <context>
+    <name>ErrorWords</name>
+    <message numerus="yes">
+        <source>%n second(s) were waited for it in vain.</source>
+        <translation>
+            <numerusform>%n second was waited for it in vain.</numerusform>
+            <numerusform>%n seconds were waited for it in vain.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Explanations</name>
     <message numerus="yes">
         <source>%Ln day(s)</source>

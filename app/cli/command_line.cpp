@@ -35,6 +35,8 @@ bool storesFault(const Error& error)
 {
     const ErrorCode code = error.code;
     return code == ErrorCode::StoreFailed || code == ErrorCode::NotABook ||
+           code == ErrorCode::Busy || code == ErrorCode::BookMoved ||
+           code == ErrorCode::BookDamaged || code == ErrorCode::ReadOnly ||
            (error.line == 0 && (code == ErrorCode::NewerBook || code == ErrorCode::FileFailed));
 }
 

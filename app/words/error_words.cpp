@@ -133,6 +133,72 @@ private:
         }
     }
 
+    // The name is the file's, or stands in the text where there was none to go by.
+    [[nodiscard]] QString notABookText() const
+    {
+        const std::string& why = m_error.text;
+        if (why == "missing") {
+            return tr("there is no such book.");
+        }
+        if (why == "empty") {
+            return tr("the file is empty: there is no book in it.");
+        }
+        if (why == "no name") {
+            return tr("a book needs the name of a file.");
+        }
+        if (why == "folder") {
+            return tr("this is a folder, not a book.");
+        }
+        if (why == "dangling link") {
+            return tr("this is a link to a file that is not there.");
+        }
+        if (why == "not a file") {
+            return tr("this is no plain file, and so no book.");
+        }
+        if (why == "unreadable") {
+            return tr("you may not read this file.");
+        }
+        if (why == "not SQLite") {
+            return tr("this file is not a book.");
+        }
+        if (why == "another program's") {
+            return tr("this file belongs to another program; it is not a book.");
+        }
+        if (why == "log alone") {
+            return tr("the book itself is missing or empty, and only its log (-wal) stands there. "
+                      "Put the book back beside it, or restore a copy.");
+        }
+        return with(tr("“%1” is not a book.").arg(text(why)));
+    }
+
+    [[nodiscard]] QString movedText() const
+    {
+        if (m_error.text == "replaced") {
+            return tr("another file has taken the place of the open book. Nothing was entered. "
+                      "Put the book back, or open it where it is now.");
+        }
+        if (m_error.text == "log") {
+            return tr("the log of the open book (-wal, -shm) was removed or exchanged. Nothing was "
+                      "entered. Open the book again.");
+        }
+        return tr("the open book is no longer in its place: it was moved, renamed or deleted. "
+                  "Nothing was entered. Put it back, or open it where it is now.");
+    }
+
+    // Who holds it, and how long that was waited for.
+    [[nodiscard]] QString busyText() const
+    {
+        const QString who =
+            m_error.subject.empty() ? tr("another program or window") : text(m_error.subject);
+        const int seconds = static_cast<int>(std::lround(m_error.high.value_or(0)));
+        const QString what = tr("the book is being written by %1.", "a program").arg(who);
+        const QString waited =
+            seconds > 0 ? u' ' + tr("%n second(s) were waited for it in vain.", nullptr, seconds)
+                        : QString();
+        return what + waited + u' ' +
+               tr("Nothing was entered. Let it finish, or close it, and try again.");
+    }
+
     enum RangeOnly { Range };
     [[nodiscard]] QString with(const QString& what, RangeOnly) const
     {
@@ -169,12 +235,23 @@ private:
                        ? tr("this program cannot take this into account yet.")
                        : tr("this program cannot take “%1” into account yet.").arg(value());
         case ErrorCode::NothingToUndo:
-            return tr("There is nothing to undo or redo.");
+            return m_error.text == "others"
+                       ? tr("there is nothing of this window's to undo. What others entered is "
+                            "taken back from the Day book.")
+                       : tr("There is nothing to undo or redo.");
         case ErrorCode::NewerBook:
             return tr("was written by a newer program; version %1 is needed. Nothing was changed.")
                 .arg(value());
         case ErrorCode::NotABook:
-            return with(tr("“%1” is not a book.").arg(text(m_error.text)));
+            return notABookText();
+        case ErrorCode::Busy:
+            return busyText();
+        case ErrorCode::BookMoved:
+            return movedText();
+        case ErrorCode::BookDamaged:
+            return tr("The book is damaged and can only be read: %1. Nothing more is entered into "
+                      "it. Restore a copy.")
+                .arg(text(m_error.text));
         case ErrorCode::StoreFailed:
             return tr("The book could not be read or written: %1").arg(text(m_error.text));
         case ErrorCode::FileFailed:
@@ -183,6 +260,11 @@ private:
             return with(tr("is too long."));
         case ErrorCode::BadEncoding:
             return tr("is not UTF-8 text.");
+        case ErrorCode::BookItself:
+            return tr("this file is the open book itself. Choose another file.");
+        case ErrorCode::ReadOnly:
+            return tr("the book can only be read here: you may not write to it or its folder. "
+                      "Nothing was entered. Copy it to a place of your own and open it there.");
         default:
             return value();
         }

@@ -39,6 +39,11 @@ enum class ErrorCode {
     BadEncoding,   ///< not UTF-8
     FileFailed,    ///< a file cannot be read or written; `text` is the system's own message
     NotBuilt,      ///< the journal knows it, but its effect is not reckoned yet: refused by name
+    Busy,          ///< another program holds a lock: `subject`, if known; waited for `high` seconds
+    BookMoved,     ///< the open book's file is another now: `text` is missing, replaced or log
+    BookDamaged,   ///< the book's pages do not fit together; `text` is the database's finding
+    BookItself,    ///< the file chosen for something else is the open book
+    ReadOnly,      ///< the book, or its folder, may not be written by this user
 };
 
 /// One refusal. Fields that do not apply stay empty.
