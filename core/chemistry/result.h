@@ -4,6 +4,7 @@
 // command line and the journal print the same words with file and line in front.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <tl/expected.hpp>
@@ -44,6 +45,8 @@ enum class ErrorCode {
     BookDamaged,   ///< the book's pages do not fit together; `text` is the database's finding
     BookItself,    ///< the file chosen for something else is the open book
     ReadOnly,      ///< the book, or its folder, may not be written by this user
+    NotAsEntered,  ///< the book is not what was entered; what is wrong is a code in `text`
+    Cancelled,     ///< whoever waited for it wants it no more
 };
 
 /// One refusal. Fields that do not apply stay empty.
@@ -59,6 +62,8 @@ struct Error {
     std::string file;             ///< the journal, where it came from one
     int line = 0;                 ///< its line, from 1
     std::string subject;          ///< id or name of the batch, vessel or event it is about
+    std::int64_t entry = 0;       ///< number of the book's entry it is about, from 1
+    std::string entryType;        ///< and that entry's type; its id is the subject
 };
 
 template <class T>
