@@ -8,6 +8,7 @@ Book::Import::Import(Book& book) : m_book(&book) {}
 Book::Import::~Import()
 {
     if (m_open) {
+        m_book->m_deferred.reset(); // or everything after it would be left to be judged later
         m_book->rollBack();
     }
 }

@@ -57,6 +57,23 @@ TEST_F(ImportTest, bringsEverythingInOneGo)
     EXPECT_FALSE(book->undoable());
 }
 
+// While an import is under way, what does not fit may be made possible by a line still to come;
+// once it is dropped, nothing is left to a later line.
+TEST_F(ImportTest, aDroppedImportLeavesTheBookAsStrictAsBefore)
+{
+    const auto dev = mix();
+    {
+        auto import = *book->import();
+        ASSERT_TRUE(import->add(event("i1", "nowhere", 1, Opened{})));
+    }
+    expectRefused([&] { return book->drawOff(dev, Millilitres(2000), "", when(2)); },
+                  Code::NotEnough, "volume_ml");
+    expectRefused([&] { return book->topUp(dev, Millilitres(1), when(2), "nowhere"); },
+                  Code::UnknownId, "batch");
+    restart();
+    EXPECT_EQ(batch(dev).volume, Millilitres(1000));
+}
+
 TEST_F(ImportTest, twiceIsTheSameAsOnce)
 {
     ASSERT_TRUE(bring(journal()));
