@@ -2,9 +2,7 @@
 
 #include "core/store/connection.h"
 
-#include <QFile>
 #include <QFileInfo>
-#include <QtEndian>
 
 namespace ullage::store
 {
@@ -12,8 +10,7 @@ namespace ullage::store
 namespace
 {
 
-constexpr qint64 kHeaderSize = 100;
-constexpr QByteArrayView kMagic("SQLite format 3\0", 16);
+constexpr qint64 kSmallestPage = 512;
 constexpr int kPatience = 5000; // ms
 
 Error notABook(const QString& path, const char* reason)
@@ -21,63 +18,112 @@ Error notABook(const QString& path, const char* reason)
     return {.code = ErrorCode::NotABook, .text = reason, .file = path.toStdString()};
 }
 
-} // namespace
+struct Marks {
+    std::int64_t application = 0;
+    std::int64_t version = 0;
+    std::int64_t tables = 0;
+};
 
-Result<BookFile> inspect(const QString& path)
+// From one moment's view, which the log beside the file belongs to.
+Result<Marks> marks(const QString& path, FileMode mode)
 {
-    const QFileInfo info(path);
-    if (info.isDir()) {
-        return refuse(notABook(path, "folder"));
-    }
-    if (!info.exists()) {
-        return BookFile{};
-    }
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly)) {
-        return refuse(notABook(path, "unreadable"));
-    }
-    if (file.size() == 0) {
-        return BookFile{FileKind::Empty};
-    }
-    const QByteArray header = file.read(kHeaderSize);
-    if (header.size() < kHeaderSize || !header.startsWith(kMagic)) {
-        return refuse(notABook(path, "not SQLite"));
-    }
-    const auto field = [&header](int offset) {
-        return qint64{qFromBigEndian<quint32>(header.constData() + offset)};
-    };
-    constexpr int kVersionAt = 60;
-    constexpr int kApplicationAt = 68;
-    qint64 version = field(kVersionAt);
-    qint64 application = field(kApplicationAt);
-    const bool pending = QFileInfo(path + QLatin1String("-wal")).size() > 0;
-    if (application == kApplicationId && !pending) {
-        return BookFile{FileKind::Book, static_cast<int>(version)};
-    }
-    // Not settled by the header: what was committed last may still stand in the log beside it.
-    const auto connection = Connection::open(path, FileMode::Untouched, kPatience);
+    const auto connection = Connection::open(path, mode, kPatience);
     if (!connection) {
         return tl::unexpected(connection.error());
     }
-    for (const auto& [sql, number] :
-         {std::pair{"PRAGMA application_id", &application}, {"PRAGMA user_version", &version}}) {
-        const auto read = (*connection)->number(QString::fromLatin1(sql));
-        if (!read) {
-            return tl::unexpected(read.error());
-        }
-        *number = *read;
+    Marks found;
+    const auto read = [&](const char* sql, std::int64_t& into) {
+        return (*connection)->number(QString::fromLatin1(sql)).map([&](std::int64_t n) {
+            into = n;
+        });
+    };
+    return (*connection)
+        ->run(QStringLiteral("BEGIN"))
+        .and_then([&] { return read("SELECT count(*) FROM sqlite_schema", found.tables); })
+        .and_then([&] { return read("PRAGMA application_id", found.application); })
+        .and_then([&] { return read("PRAGMA user_version", found.version); })
+        .and_then([&] { return (*connection)->run(QStringLiteral("COMMIT")); })
+        .map([&] { return found; });
+}
+
+Result<Marks> marks(const QString& path)
+{
+    if (!hasRoomBeside(path) && !hasLog(path)) {
+        return marks(path, FileMode::Frozen);
     }
-    if (application == kApplicationId) {
-        return BookFile{FileKind::Book, static_cast<int>(version)};
+    auto found = marks(path, FileMode::Untouched);
+    // What a killed program left must be brought in order before anyone can read.
+    if (!found && saysReadOnly(found.error())) {
+        found = marks(path, FileMode::Read);
     }
-    const auto tables = (*connection)->number(QStringLiteral("SELECT count(*) FROM sqlite_schema"));
-    if (!tables) {
-        return tl::unexpected(tables.error());
+    if (!found && !hasRoomBeside(path)) {
+        found = marks(path, FileMode::Frozen); // read-only media: as far as the file alone tells
     }
-    if (application == 0 && version == 0 && *tables == 0) {
+    return found;
+}
+
+} // namespace
+
+bool hasLog(const QString& path) { return QFileInfo(path + QLatin1String("-wal")).size() > 0; }
+
+bool hasRoomBeside(const QString& path)
+{
+    return QFileInfo(QFileInfo(path).absolutePath()).isWritable();
+}
+
+Result<QString> bookPath(const QString& name)
+{
+    if (name.isEmpty()) {
+        return refuse(notABook(name, "no name"));
+    }
+    const QFileInfo info(name);
+    if (info.isSymLink() && !info.exists()) {
+        return refuse(notABook(name, "dangling link"));
+    }
+    if (info.isDir()) {
+        return refuse(notABook(name, "folder"));
+    }
+    if (!info.exists()) {
+        const QString folder = QFileInfo(info.absolutePath()).canonicalFilePath();
+        return folder.isEmpty() ? info.absoluteFilePath() : folder + '/' + info.fileName();
+    }
+    if (!info.isFile()) {
+        return refuse(notABook(name, "not a file")); // a pipe would keep whoever opens it waiting
+    }
+    return info.canonicalFilePath();
+}
+
+Result<BookFile> inspect(const QString& name)
+{
+    const auto path = bookPath(name);
+    if (!path) {
+        return tl::unexpected(path.error());
+    }
+    const QFileInfo info(*path);
+    if (!info.exists()) {
+        return BookFile{.kind = FileKind::Missing, .alone = hasLog(*path)};
+    }
+    if (info.size() == 0) {
+        return BookFile{.kind = FileKind::Empty, .alone = hasLog(*path)};
+    }
+    if (!info.isReadable()) {
+        return refuse(notABook(name, "unreadable"));
+    }
+    if (info.size() < kSmallestPage) {
+        return refuse(notABook(name, "not SQLite"));
+    }
+    const auto found = marks(*path);
+    if (!found) {
+        return saysNoDatabase(found.error()) ? refuse(notABook(name, "not SQLite"))
+                                             : tl::unexpected(found.error());
+    }
+    if (found->application == kApplicationId) {
+        return BookFile{.kind = FileKind::Book, .version = static_cast<int>(found->version)};
+    }
+    if (found->application == 0 && found->version == 0 && found->tables == 0) {
         return BookFile{FileKind::Empty};
     }
-    return refuse(notABook(path, "another program's"));
+    return refuse(notABook(name, "another program's"));
 }
 
 } // namespace ullage::store

@@ -19,12 +19,23 @@ enum class FileKind {
 
 struct BookFile {
     FileKind kind = FileKind::Missing;
-    int version = 0; ///< of a book's schema
+    int version = 0;    ///< of a book's schema
+    bool alone = false; ///< missing or empty, but a log of a book stands beside it
 };
 
-/// Looks without changing a byte of the file. NotABook for a folder, something that cannot be read,
-/// a file that is not SQLite, or another program's; StoreFailed where SQLite must be asked and
-/// refuses.
+/// The one name under which a book's file is opened: absolute, links followed. NotABook for an
+/// empty name, a link that leads nowhere, a folder, and anything else that is no plain file.
+Result<QString> bookPath(const QString& name);
+
+/// Looks without changing a byte of the file, and through SQLite only (file_identity.h). NotABook
+/// for what bookPath() refuses, something that cannot be read, a file that is not SQLite, or
+/// another program's; StoreFailed where SQLite must be asked and refuses.
 Result<BookFile> inspect(const QString& path);
+
+/// Whether a log with something in it stands beside the book.
+bool hasLog(const QString& path);
+
+/// Whether the files that SQLite keeps beside an open book can be made there.
+bool hasRoomBeside(const QString& path);
 
 } // namespace ullage::store

@@ -31,6 +31,25 @@ QString uri(const QString& path, FileMode mode)
     return address + QStringLiteral("?mode=ro&immutable=1");
 }
 
+// SQLite's result codes: the low byte of the one that is reported, which may say more.
+constexpr int kBusy = 5;
+constexpr int kLocked = 6;
+constexpr int kReadOnly = 8;
+constexpr int kCorrupt = 11;
+constexpr int kCannotOpen = 14;
+constexpr int kNotADatabase = 26;
+
+int resultOf(int code)
+{
+    constexpr int kPrimary = 0xFF;
+    return code & kPrimary;
+}
+
+int resultOf(const Error& failure)
+{
+    return failure.number ? resultOf(static_cast<int>(*failure.number)) : 0;
+}
+
 QString uniqueName()
 {
     static std::atomic<quint64> count{0};
@@ -48,7 +67,27 @@ Error storeFailure(const QSqlError& error)
 {
     const QString said = error.databaseText().isEmpty() ? error.driverText() : error.databaseText();
     const QString code = error.nativeErrorCode();
-    return storeFailure(code.isEmpty() ? said : QStringLiteral("%1 (%2)").arg(said, code));
+    if (code.isEmpty()) {
+        return storeFailure(said);
+    }
+    Error failure = storeFailure(QStringLiteral("%1 (%2)").arg(said, code));
+    failure.number = code.toInt();
+    if (const int result = resultOf(failure); result == kBusy || result == kLocked) {
+        failure.code = ErrorCode::Busy;
+    }
+    return failure;
+}
+
+bool saysNoDatabase(const Error& failure) { return resultOf(failure) == kNotADatabase; }
+
+bool saysReadOnly(const Error& failure)
+{
+    return resultOf(failure) == kReadOnly || resultOf(failure) == kCannotOpen;
+}
+
+bool saysDamaged(const Error& failure)
+{
+    return resultOf(failure) == kCorrupt || resultOf(failure) == kNotADatabase;
 }
 
 QString sqlQuoted(QString text) { return '\'' + text.replace('\'', QLatin1String("''")) + '\''; }
@@ -64,6 +103,13 @@ Result<std::unique_ptr<Connection>> Connection::open(const QString& path, FileMo
     if (!database.open()) {
         return refuse(storeFailure(database.lastError()));
     }
+    connection->m_file = identityOf(path);
+#ifdef Q_OS_UNIX
+    if (!connection->m_file && mode != FileMode::Create) {
+        return refuse(storeFailure(QStringLiteral("the file is gone")));
+    }
+#endif
+    connection->m_openHere = std::make_unique<OpenHere>(connection->m_file);
     QStringList settings{QStringLiteral("PRAGMA foreign_keys = ON"),
                          QStringLiteral("PRAGMA recursive_triggers = ON"),
                          QStringLiteral("PRAGMA synchronous = FULL"),

@@ -5,6 +5,8 @@
 #include <QDir>
 #include <QFile>
 
+#include <span>
+
 static void initSchemaResources() { Q_INIT_RESOURCE(ullage_store_schema); }
 
 namespace ullage::store
@@ -21,25 +23,36 @@ bool saysNothing(const QString& statement)
     });
 }
 
-Result<void> runStep(Connection& connection, const SchemaStep& step)
+// The steps from the version that the book then has, in one transaction, which also writes the
+// version they lead to. False if another program had done them all meanwhile.
+Result<bool> runSteps(Connection& connection, std::span<const SchemaStep> steps)
 {
     if (auto fine = connection.run(QStringLiteral("BEGIN IMMEDIATE")); !fine) {
-        return fine;
+        return tl::unexpected(fine.error());
     }
+    bool any = false;
     const auto work = [&]() -> Result<void> {
         const auto version = connection.number(QStringLiteral("PRAGMA user_version"));
         if (!version) {
             return tl::unexpected(version.error());
         }
-        if (*version >= step.version) {
-            return {}; // another program did it meanwhile
-        }
-        for (const QString& statement : splitStatements(step.sql)) {
-            if (auto fine = connection.run(statement); !fine) {
+        for (const SchemaStep& step : steps) {
+            if (*version >= step.version) {
+                continue;
+            }
+            any = true;
+            for (const QString& statement : splitStatements(step.sql)) {
+                if (auto fine = connection.run(statement); !fine) {
+                    return fine;
+                }
+            }
+            if (auto fine =
+                    connection.run(QStringLiteral("PRAGMA user_version = %1").arg(step.version));
+                !fine) {
                 return fine;
             }
         }
-        return connection.run(QStringLiteral("PRAGMA user_version = %1").arg(step.version));
+        return {};
     };
     auto done = work();
     if (done) {
@@ -49,7 +62,7 @@ Result<void> runStep(Connection& connection, const SchemaStep& step)
         // The step's own failure is what to report; a transaction that is gone already is no news.
         (void)connection.run(QStringLiteral("ROLLBACK"));
     }
-    return done;
+    return done.map([&] { return any; });
 }
 
 } // namespace
@@ -118,20 +131,24 @@ Result<SchemaOutcome> bringUpToDate(Connection& connection, const QString& path,
     if (found == steps.back().version) {
         return SchemaOutcome::Current;
     }
-    if (found > 0) {
-        const QString copy = freeName(QStringLiteral("%1.schema-%2").arg(path).arg(found));
-        if (auto fine = copyVerified(connection, copy); !fine) {
-            return tl::unexpected(fine.error());
-        }
+    if (found == 0) {
+        // A new book in one transaction: nobody ever sees half of one, and one program makes it.
+        return runSteps(connection, steps).map([](bool any) {
+            return any ? SchemaOutcome::Created : SchemaOutcome::Current;
+        });
+    }
+    const QString copy = freeName(QStringLiteral("%1.schema-%2").arg(path).arg(found));
+    if (auto fine = copyVerified(connection, copy); !fine) {
+        return tl::unexpected(fine.error());
     }
     for (const SchemaStep& step : steps) {
         if (step.version > found) {
-            if (auto fine = runStep(connection, step); !fine) {
+            if (auto fine = runSteps(connection, std::span(&step, 1)); !fine) {
                 return tl::unexpected(fine.error());
             }
         }
     }
-    return found > 0 ? SchemaOutcome::Upgraded : SchemaOutcome::Created;
+    return SchemaOutcome::Upgraded;
 }
 
 } // namespace ullage::store

@@ -26,8 +26,9 @@ QStringList splitStatements(const QString& sql);
 
 enum class SchemaOutcome { Current, Created, Upgraded };
 
-/// Brings the file open on `connection`, a book or empty, to the last step. A book that is there is
-/// copied beside itself first, and the copy checked. NewerBook, naming the version it needs, if
+/// Brings the file open on `connection`, a book or empty, to the last step; a new book in a single
+/// transaction, and Created only for the one program that made it. A book that is there is copied
+/// beside itself first, and the copy checked. NewerBook, naming the version it needs, if
 /// the book knows more steps; StoreFailed if a step fails, which leaves the steps before it done.
 Result<SchemaOutcome> bringUpToDate(Connection& connection, const QString& path,
                                     const std::vector<SchemaStep>& steps);

@@ -53,6 +53,8 @@ struct SqlStore::Statements {
     Statement note = make("SELECT value FROM note WHERE key = ?");
     Statement putNote = make("INSERT INTO note (key, value) VALUES (?, ?) "
                              "ON CONFLICT (key) DO UPDATE SET value = excluded.value");
+    Statement dropNote = make("DELETE FROM note WHERE key = ?");
+    Statement notes = make("SELECT key, value FROM note WHERE substr(key, 1, length(?1)) = ?1");
 };
 
 } // namespace ullage::store

@@ -9,20 +9,25 @@
 #include "core/store/connection.h"
 #include "core/store/schema_steps.h"
 #include "core/store/statement.h"
+#include "core/store/volume.h"
 
 #include <QByteArray>
 #include <QString>
 
 #include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
+
+class QTemporaryDir;
 
 namespace ullage::store
 {
 
 enum class Access {
-    Read,   ///< nothing is changed, but for bringing an older schema up to date
+    Read,   ///< nothing is changed, but for bringing an older schema up to date; where that cannot
+            ///< be (read-only media), it is done to a copy that goes with the store
     Write,  ///< the book must be there
     Create, ///< made empty if there is none
 };
@@ -31,25 +36,46 @@ struct StoreOptions {
     Access access = Access::Write;
     int busyTimeoutMs = 5000; ///< how long to wait for another writer
     std::vector<SchemaStep> steps = schemaSteps();
+    VolumeProbe volume = volumeOf; ///< whether the book is on a network
 };
 
 class SqlStore final : public ledger::StorePort
 {
 public:
-    /// NotABook if there is none (unless it is to be made), or the file is something else;
-    /// NewerBook, untouched, naming the schema it needs.
-    static Result<std::unique_ptr<SqlStore>> open(const QString& path,
+    /// NotABook if there is none (unless it is to be made), the file is something else, or only a
+    /// book's log is there; NewerBook, untouched, naming the schema it needs.
+    static Result<std::unique_ptr<SqlStore>> open(const QString& name,
                                                   const StoreOptions& options = {});
     ~SqlStore() override;
 
+    /// The file's one name (bookPath()).
     [[nodiscard]] const QString& path() const { return m_path; }
     [[nodiscard]] SchemaOutcome outcome() const { return m_outcome; }
     /// For copies and checks.
     [[nodiscard]] Connection& connection() { return *m_connection; }
 
+    /// BookMoved, before anything is entered or confirmed, if the file at path() is not the one
+    /// that was opened, or its log is not; Busy, naming the writer, if the lock cannot be had.
     Result<void> begin() override;
     Result<void> commit() override;
     void rollback() override;
+    /// begin() for what can be put off: Busy at once.
+    Result<void> beginAtOnce();
+
+    /// Whether what is entered goes to a log beside the book first (journal_mode.h); false for a
+    /// book that was opened for reading.
+    [[nodiscard]] bool usesLog() const { return m_log.has_value(); }
+    /// BookMoved as begin() would say it.
+    [[nodiscard]] Result<void> inPlace() const;
+    /// Puts what stands in the log into the file, so that the file alone is the book. Does not wait
+    /// for others; false if some of the log must stay because they still read it.
+    Result<bool> foldLog();
+    /// Looks at how the pages fit together: BookDamaged with the first finding if they do not.
+    /// Takes about as long as reading the file.
+    Result<void> quickCheck();
+    /// Removes the book again, file and all, if this store made it, nothing was ever entered and
+    /// nobody else has it open; true if so.
+    static bool takeAway(std::unique_ptr<SqlStore> store);
 
     Result<std::int64_t> lastEntry() override;
     Result<std::int64_t> put(const ledger::Action& action) override;
@@ -78,14 +104,25 @@ public:
     /// Writing only within a transaction.
     Result<std::optional<QByteArray>> note(const std::string& key);
     Result<void> putNote(const std::string& key, const QByteArray& value);
+    Result<void> dropNote(const std::string& key);
+    /// Those whose keys begin with `prefix`, by key.
+    Result<std::map<std::string, QByteArray>> notes(const std::string& prefix);
 
 private:
     SqlStore(std::unique_ptr<Connection> connection, QString path);
+    static Result<std::unique_ptr<SqlStore>> openAside(const QString& path, bool outOfDate,
+                                                       const StoreOptions& options);
+    Result<void> makeReady(const StoreOptions& options, Volume place);
+    [[nodiscard]] Error waitedFor(Error error) const;
     Result<std::vector<ledger::Event>> eventsFrom(Result<Rows> rows);
     Result<std::vector<ledger::BatchState>> statesFrom(Result<Rows> rows);
 
+    std::unique_ptr<QTemporaryDir> m_aside; ///< of a copy that is read in the book's place
     std::unique_ptr<Connection> m_connection;
     QString m_path;
+    int m_patienceMs = 0;
+    std::optional<FileIdentity> m_log;
+    std::optional<FileIdentity> m_index;
     SchemaOutcome m_outcome = SchemaOutcome::Current;
     struct Statements;
     std::unique_ptr<Statements> m_statements;

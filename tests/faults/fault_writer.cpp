@@ -46,6 +46,7 @@ int main(int argc, char** argv)
     const QStringList words = QCoreApplication::arguments();
     auto store = SqlStore::open(words.at(1), {.access = Access::Create});
     if (!store) {
+        std::fprintf(stderr, "%s\n", store.error().text.c_str());
         return 3;
     }
     const auto mark = QByteArray::number(QCoreApplication::applicationPid());
@@ -64,7 +65,8 @@ int main(int argc, char** argv)
             QBuffer device;
             device.setData(journal(mark, number));
             device.open(QIODevice::ReadOnly);
-            if (!importJournal(**book, **store, device, {})) {
+            if (const auto done = importJournal(**book, **store, device, {}); !done) {
+                std::fprintf(stderr, "%s\n", done.error().text.c_str());
                 return 1;
             }
         }
