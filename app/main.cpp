@@ -42,9 +42,10 @@ int runInTerminal(int& argc, char** argv, const app::Arguments& arguments, QFile
     app::installLanguage(app::Preferences(QString()).language());
     QFile in;
     in.open(stdin, QIODevice::ReadOnly);
-    app::Surroundings around{&in, &out, &err, systemTime, {}};
+    app::Surroundings around{&in, &out, &err, systemTime, {}, false};
     if (!arguments.has(QStringLiteral("book"))) {
         around.usualBook = bookLastUsed();
+        around.usedBefore = !app::Preferences(QString()).lastBook().isEmpty();
     }
     const int code = app::runCommand(arguments, around);
     // A full disk shows only when what was printed is flushed.

@@ -68,7 +68,11 @@ std::optional<Misuse> parse(const QStringList& words, Arguments& into)
             if (equals < 0 && i + 1 == words.size()) {
                 return misuse(QT_TRANSLATE_NOOP("CommandLine", "%1 needs a value."), word);
             }
-            into.options[name] = equals < 0 ? words[++i] : word.mid(equals + 1);
+            const QString value = equals < 0 ? words[++i] : word.mid(equals + 1);
+            if (value.isEmpty() && name == u"book") {
+                return misuse(QT_TRANSLATE_NOOP("CommandLine", "%1 needs a value."), word);
+            }
+            into.options[name] = value;
         } else {
             return misuse(QT_TRANSLATE_NOOP("CommandLine", "There is no option %1."), word);
         }

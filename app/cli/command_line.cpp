@@ -1,6 +1,7 @@
 #include "app/cli/command_line.h"
 
 #include "app/words/error_words.h"
+#include "core/store/file_identity.h"
 
 #include <QCoreApplication>
 #include <QFileDevice>
@@ -94,6 +95,14 @@ QString Call::bookPath() const
     return m_arguments.has(book) ? m_arguments.value(book) : m_around.usualBook;
 }
 
+Result<void> Call::isNotTheBook(const QString& file) const
+{
+    const auto book = store::identityOf(bookPath());
+    return book && book == store::identityOf(file)
+               ? refuse({.code = ErrorCode::BookItself, .file = file.toStdString()})
+               : Result<void>{};
+}
+
 std::optional<OpenBook> Call::open(store::Access access, int& code) const
 {
     const QString path = bookPath();
@@ -108,9 +117,15 @@ std::optional<OpenBook> Call::open(store::Access access, int& code) const
     auto store = store::SqlStore::open(path, options);
     if (!store) {
         Error error = store.error();
-        error.text = error.text.empty() ? path.toStdString() : error.text;
+        error.file = error.file.empty() ? path.toStdString() : error.file;
         code = refused(error);
         return std::nullopt;
+    }
+    if (access != store::Access::Read) {
+        if (const auto sound = (*store)->quickCheck(); !sound) {
+            code = refused(sound.error());
+            return std::nullopt;
+        }
     }
     auto book = ledger::Book::open(**store, m_around.clock, newId);
     if (!book) {

@@ -23,7 +23,8 @@ struct Surroundings {
     QIODevice* out = nullptr;
     QIODevice* err = nullptr;
     ledger::Clock clock;
-    QString usualBook; ///< the book when --book is not given
+    QString usualBook;       ///< the book when --book is not given
+    bool usedBefore = false; ///< the usual book was there: if it no longer is, none is made
 };
 
 /// Runs the subcommand in `arguments` (not the window, not `demo`) and returns its exit code.
@@ -55,6 +56,10 @@ public:
 
     /// Opens the book; on failure the error has been told and the exit code is in `code`.
     std::optional<OpenBook> open(store::Access access, int& code) const;
+
+    /// BookItself if the file that a command is to read or write is the book itself, under whatever
+    /// name: written over it would be gone, and read it would lose its locks.
+    [[nodiscard]] Result<void> isNotTheBook(const QString& file) const;
 
     /// Refuses options and numbers of operands that the command does not take.
     [[nodiscard]] bool takes(const QStringList& options, qsizetype operands) const;

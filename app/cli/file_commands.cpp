@@ -30,14 +30,6 @@ Error fileError(const char* field, const QString& file, const QString& message)
             .text = (file + QStringLiteral(": ") + message).toStdString()};
 }
 
-// A book that an import made, and that the import's refusal must leave no trace of.
-void removeBook(const QString& path)
-{
-    for (const char* ending : {"", "-wal", "-shm"}) {
-        QFile::remove(path + QLatin1String(ending));
-    }
-}
-
 bool isCsv(const QString& file) { return file.endsWith(u".csv", Qt::CaseInsensitive); }
 
 Result<int> exportTo(store::SqlStore& store, QIODevice& device, bool csv)
@@ -60,25 +52,28 @@ int importCommand(const Call& call)
     QFile file(name);
     QIODevice* device = call.around().in;
     if (name != kStandard) {
+        if (const auto fine = call.isNotTheBook(name); !fine) {
+            return call.refused(fine.error());
+        }
         if (!file.open(QIODevice::ReadOnly)) {
             call.say(errorLine(fileError("FILE", name, file.errorString())));
             return kRefused; // the store is not at fault
         }
         device = &file;
     }
-    const bool isNew = !QFileInfo::exists(call.bookPath());
     int code = kDone;
-    auto open = call.open(store::Access::Create, code);
+    // A book that was used before is not made anew because it is missing just now.
+    const bool mustBeThere =
+        call.around().usedBefore && !call.arguments().has(QStringLiteral("book"));
+    auto open = call.open(mustBeThere ? store::Access::Write : store::Access::Create, code);
     if (!open) {
         return code;
     }
     const auto done = store::importJournal(*open->book, *open->store, *device, name);
     if (!done) {
         code = call.refused(done.error());
-        open.reset();
-        if (isNew) {
-            removeBook(call.bookPath());
-        }
+        open->book.reset();
+        store::SqlStore::takeAway(std::move(open->store)); // what was made for nothing
         return code;
     }
     call.say(FileCommands::tr("%n entries read", nullptr, done->lines) + QStringLiteral(", ") +
@@ -96,6 +91,9 @@ int exportCommand(const Call& call)
     if (name != kStandard && !csv && !name.endsWith(u".jsonl", Qt::CaseInsensitive)) {
         return call.wrongUsage(
             FileCommands::tr("“%1” ends neither in .jsonl nor in .csv.").arg(name));
+    }
+    if (const auto fine = call.isNotTheBook(name); !fine) {
+        return call.refused(fine.error());
     }
     int code = kDone;
     const auto open = call.open(store::Access::Read, code);

@@ -1,6 +1,7 @@
 #include "app/daybook/day_export.h"
 
 #include "app/words/moment_text.h"
+#include "core/store/file_identity.h"
 #include "core/store/instant_text.h"
 #include "core/store/journal_codec.h"
 
@@ -99,6 +100,8 @@ Result<int> eachDayEntry(store::SqlStore& store, const store::DayFilter& filter,
 Result<int> exportDays(store::SqlStore& store, const store::DayFilter& filter,
                        const DayWording& words, const QString& file, const store::Stop& stop)
 {
+    if (store::isOpenHere(file))
+        return refuse({.code = ErrorCode::BookItself, .file = file.toStdString()});
     QSaveFile out(file);
     if (!out.open(QIODevice::WriteOnly))
         return refuse(fileFailure(out));

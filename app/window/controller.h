@@ -100,6 +100,7 @@ private:
     void backUpTo();
     void restoreFrom();
     void checkBook();
+    bool isOpenBook(const QString& title, const QString& file);
     void run(const QString& doing, BookJob job, std::function<QString(int)> done);
 
     [[nodiscard]] QString sentence(const Error& error) const;

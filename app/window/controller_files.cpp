@@ -2,6 +2,7 @@
 #include "app/widgets/prompts.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
+#include "core/store/file_identity.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -59,6 +60,16 @@ void Controller::run(const QString& doing, BookJob job, std::function<QString(in
     m_job->start();
 }
 
+// The open book is never read or written as anything else: opened once more it would lose its
+// locks, written over it would be gone.
+bool Controller::isOpenBook(const QString& title, const QString& file)
+{
+    if (!store::isOpenHere(file))
+        return false;
+    fail(title, {.code = ErrorCode::BookItself, .file = file.toStdString()});
+    return true;
+}
+
 void Controller::newBook()
 {
     const auto file = prompts().saveFile(&m_window, tr("New book"), tr("darkroom") + kBookEnding,
@@ -95,7 +106,7 @@ void Controller::importInto()
         return;
     const auto file = prompts().openFile(&m_window, tr("Import a journal"),
                                          tr("Journals (*.jsonl);;All files (*)"));
-    if (!file)
+    if (!file || isOpenBook(tr("Import a journal"), *file))
         return;
     run(tr("Import a journal"),
         importJob(
@@ -111,7 +122,7 @@ void Controller::exportTo()
     const QString name = QFileInfo(m_session.path()).completeBaseName() + kJournalEnding;
     const auto file = prompts().saveFile(&m_window, tr("Export a journal"), name,
                                          tr("Journals (*.jsonl);;Tables (*.csv)"));
-    if (!file)
+    if (!file || isOpenBook(tr("Export a journal"), withEnding(*file, kJournalEnding)))
         return;
     run(tr("Export a journal"), exportJob(m_session.path(), withEnding(*file, kJournalEnding)),
         [](int count) { return tr("%Ln entry(s) written.", nullptr, count); });

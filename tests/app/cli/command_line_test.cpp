@@ -228,3 +228,48 @@ TEST_F(CommandTest, AnEmptyBookHasAnEmptyReport)
     EXPECT_TRUE(json.out.startsWith("["));
     EXPECT_EQ(run({"report"}).code, kDone);
 }
+
+TEST_F(CommandTest, ABookThatIsNoneIsRefusedInWordsAndLeftAsItIs)
+{
+    const auto said = [&](const QString& book) {
+        const Answer answer = run({"import", "-", "--book", book}, kStart);
+        EXPECT_EQ(answer.code, kStoreFailed) << book.toStdString();
+        return answer.err;
+    };
+    EXPECT_TRUE(said(path("")).contains("folder"));
+    QFile::link(path("nowhere"), path("link"));
+    EXPECT_TRUE(said(path("link")).contains("link"));
+    EXPECT_TRUE(QFileInfo(path("link")).isSymLink());
+    EXPECT_TRUE(run({"report", "--book", path("none")}).err.contains("no such book"));
+    EXPECT_EQ(QDir(path("")).entryList(QDir::Files | QDir::System), QStringList{"link"});
+    Arguments arguments;
+    EXPECT_TRUE(parse({"report", "--book", ""}, arguments));
+    arguments = {};
+    EXPECT_TRUE(parse({"report", "--book="}, arguments));
+}
+
+TEST_F(CommandTest, TheBookIsNeverItsOwnJournal)
+{
+    ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
+    const QString same = path("same.jsonl");
+    ASSERT_TRUE(QFile::link(path("home.ullage"), same));
+    for (const char* command : {"import", "export"}) {
+        const Answer answer = run({QString::fromLatin1(command), same});
+        EXPECT_EQ(answer.code, kRefused);
+        EXPECT_TRUE(answer.err.contains("the open book itself")) << answer.err.constData();
+    }
+    EXPECT_EQ(run({"export", "-"}).out, kStart);
+}
+
+// Made by this command, but somebody else entered something meanwhile: then it is no longer only
+// the refused import's.
+TEST_F(CommandTest, ARefusedImportTakesAwayOnlyABookThatNobodyUses)
+{
+    QByteArray wrong = kStart;
+    wrong.replace("\"used_ml\":600", "\"used_ml\":1200");
+    EXPECT_EQ(run({"import", "-"}, wrong).code, kRefused);
+    EXPECT_EQ(QDir(path("")).entryList(QDir::Files), QStringList());
+    ASSERT_EQ(run({"import", "-"}, kHead).code, kDone);
+    EXPECT_EQ(run({"import", "-"}, wrong).code, kRefused);
+    EXPECT_EQ(QDir(path("")).entryList(QDir::Files), QStringList{"home.ullage"});
+}
