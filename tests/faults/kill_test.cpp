@@ -93,27 +93,3 @@ TEST(Kill, AnImportIsThereWholeOrNotAtAll)
         expectSound(again);
     }
 }
-
-TEST(Kill, ManyProgramsMakeOneBookAtOnce)
-{
-    constexpr int kPrograms = 5;
-    TempBook folder;
-    for (int round = 0; round < 3; ++round) {
-        const QString path = folder.inFolder(QStringLiteral("new-%1.ullage").arg(round));
-        QProcess writers[kPrograms];
-        for (QProcess& writer : writers) {
-            writer.start(QStringLiteral(ULLAGE_FAULT_WRITER), {path, QStringLiteral("imports")});
-        }
-        for (QProcess& writer : writers) {
-            EXPECT_TRUE(writer.waitForReadyRead(60'000))
-                << writer.exitCode() << writer.readAllStandardError().constData();
-        }
-        for (QProcess& writer : writers) {
-            writer.kill();
-            writer.waitForFinished();
-        }
-        TempBook made(path);
-        EXPECT_EQ(count(made, "SELECT count(*) FROM entry") % kLines, 0);
-        expectSound(made);
-    }
-}
