@@ -91,6 +91,10 @@
         <source>taking back a mark</source>
         <translation>Zurücknehmen eines Vermerks</translation>
     </message>
+    <message>
+        <source>asking for a test of %1</source>
+        <translation>die Bitte um eine Prüfung von %1</translation>
+    </message>
 </context>
 <context>
     <name>AirWords</name>
@@ -1352,6 +1356,54 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>to make room for the top-up</source>
         <translation>um Platz zum Nachfüllen zu schaffen</translation>
+    </message>
+    <message>
+        <source>Filtered</source>
+        <translation>Gefiltert</translation>
+    </message>
+    <message>
+        <source>Silver measured, %1 g/l</source>
+        <translation>Silber gemessen, %1 g/l</translation>
+    </message>
+    <message>
+        <source>Taken from the cupboard, %1</source>
+        <translation>Dem Schrank entnommen, %1</translation>
+    </message>
+    <message>
+        <source>Counted in the cupboard, %1</source>
+        <translation>Im Schrank gezählt, %1</translation>
+    </message>
+    <message>
+        <source>Thrown away</source>
+        <translation>Weggeworfen</translation>
+    </message>
+    <message>
+        <source>Poured %1 into a waste container</source>
+        <translation>%1 in einen Abfallbehälter gegossen</translation>
+    </message>
+    <message>
+        <source>Waste handed over</source>
+        <translation>Abfall abgegeben</translation>
+    </message>
+    <message>
+        <source>Silver measured</source>
+        <translation>Silber gemessen</translation>
+    </message>
+    <message>
+        <source>Test asked for</source>
+        <translation>Prüfung erbeten</translation>
+    </message>
+    <message>
+        <source>Taken from the cupboard</source>
+        <translation>Dem Schrank entnommen</translation>
+    </message>
+    <message>
+        <source>Counted in the cupboard</source>
+        <translation>Im Schrank gezählt</translation>
+    </message>
+    <message>
+        <source>Poured into a waste container</source>
+        <translation>In einen Abfallbehälter gegossen</translation>
     </message>
 </context>
 <context>

@@ -32,7 +32,7 @@ const std::string& runOf(const store::DayEntry& entry)
     return run ? run->run : none;
 }
 
-// The note that keeps the times of a run, if there is one that counts.
+// The note that a book of before keeps the times of a run in, if there is one that counts.
 struct TimesNote {
     std::string event;
     std::string batch;
@@ -50,9 +50,8 @@ std::optional<TimesNote> timesNoteOf(const store::DayEntry& entry, Book& book)
     const auto taken = takenBack(*events);
     for (const Event& event : *events) {
         const auto* note = std::get_if<Noted>(&event.what);
-        auto times = note ? readTimesNote(note->text) : std::nullopt;
-        if (times && times->run == run && !taken.contains(event.id))
-            return TimesNote{event.id, batch, std::move(*times)};
+        if (note && note->times && note->times->run == run && !taken.contains(event.id))
+            return TimesNote{event.id, batch, *note->times};
     }
     return std::nullopt;
 }
@@ -75,8 +74,7 @@ std::optional<TakingBack> voidingOfTimes(const store::DayEntry& entry, Book& boo
             return other.id == voided->voids;
         });
         const auto* note = what == events->end() ? nullptr : std::get_if<Noted>(&what->what);
-        const auto times = note ? readTimesNote(note->text) : std::nullopt;
-        if (times && times->run == runOf(entry))
+        if (note && note->times && note->times->run == runOf(entry))
             return TakingBack{event.id, batch};
     }
     return std::nullopt;
@@ -152,7 +150,7 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
     facts.title = line.title;
     facts.detail = line.detail;
     if (const auto* note = std::get_if<Noted>(&entry.event.what))
-        facts.detail = entry.mark ? utf8(entry.mark->note) : noteText(note->text); // line breaks
+        facts.detail = entry.mark ? utf8(entry.mark->note) : noteText(*note); // line breaks
     facts.bringBack = entry.taken.has_value();
     if (entry.taken)
         facts.taken = takenText(entry, session.now(), wording);
@@ -168,8 +166,13 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
     if (entry.baths.empty() && !entry.event.batch.empty())
         facts.bottles.push_back(
             bottleThen(entry.event.id, entry.event.batch, entry.name, entry, session, wording));
-    if (const auto note = timesNoteOf(entry, session.book())) {
-        for (const StepDone& step : note->times.steps)
+    auto times = entry.times;
+    if (!times) {
+        if (auto note = timesNoteOf(entry, session.book()))
+            times = std::move(note->times);
+    }
+    if (times) {
+        for (const StepDone& step : times->steps)
             facts.times.push_back({stepCodeName(step.kind),
                                    Words::tr("%1 → %2", "planned and real time")
                                        .arg(timeText(step.planned), timeText(step.real)),

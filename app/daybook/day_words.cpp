@@ -109,7 +109,7 @@ std::vector<std::string> kindsOf(DayGroup group)
     case DayGroup::Notes:
         break;
     }
-    return {"noted", "film-mark"};
+    return {"noted", "film-mark", "test-asked"};
 }
 
 DayGroup groupOf(const Event& event)

@@ -7,7 +7,6 @@
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 #include "app/words/film_words.h"
-#include "core/ledger/test_asked.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -261,9 +260,9 @@ void CompareDialog::ask(const QString& batch)
 {
     const ledger::FilmTrace& film = m_marked.front();
     const auto fault = this->fault().value_or(*film.marks.back().fault);
-    const ledger::Noted note{ledger::testAskedNote({fault, film.film.id})};
+    const ledger::TestAsked asked{fault, film.film.id};
     const auto done = m_context.session.doing([&](ledger::Book& book) {
-        return book.record(batch.toStdString(), note, {m_context.session.now(), {}});
+        return book.record(batch.toStdString(), asked, {m_context.session.now(), {}});
     });
     if (!done)
         fail(done.error());

@@ -34,6 +34,7 @@ const std::map<std::string_view, const char*>& names()
         {"contaminated", QT_TRANSLATE_NOOP("Actions", "marking %1 contaminated")},
         {"dissolved", QT_TRANSLATE_NOOP("Actions", "marking %1 dissolved")},
         {"noted", QT_TRANSLATE_NOOP("Actions", "note on %1")},
+        {"test-asked", QT_TRANSLATE_NOOP("Actions", "asking for a test of %1")},
         {"discarded", QT_TRANSLATE_NOOP("Actions", "discarding %1")},
         {"mark-film", QT_TRANSLATE_NOOP("Actions", "marking film")},
         {"unmark-film", QT_TRANSLATE_NOOP("Actions", "taking back a mark")},

@@ -116,10 +116,34 @@ struct EventLine {
         return with(Words::tr("Marked contaminated"), e.why);
     }
     QString operator()(const Dissolved&) const { return Words::tr("All dissolved"); }
-    QString operator()(const Noted& e) const { return noteText(e.text); }
+    QString operator()(const Noted& e) const { return noteText(e); }
     QString operator()(const Discarded& e) const { return with(Words::tr("Discarded"), e.how); }
     QString operator()(const Voided& e) const { return with(Words::tr("Taken back"), e.why); }
     QString operator()(const OpenedPacket&) const { return Words::tr("Packet opened"); }
+    QString operator()(const Filtered&) const { return Words::tr("Filtered"); }
+    QString operator()(const Measured& e) const
+    {
+        return with(Words::tr("Silver measured, %1 g/l").arg(number(e.silver.value(), 2)),
+                    e.method);
+    }
+    QString operator()(const TestAsked& e) const { return testAskedText(e); }
+    QString operator()(const Taken& e) const
+    {
+        return Words::tr("Taken from the cupboard, %1").arg(number(e.amount, 2));
+    }
+    QString operator()(const Counted& e) const
+    {
+        return Words::tr("Counted in the cupboard, %1").arg(number(e.amount, 2));
+    }
+    QString operator()(const ThrownAway& e) const { return with(Words::tr("Thrown away"), e.why); }
+    QString operator()(const PouredIn& e) const
+    {
+        return Words::tr("Poured %1 into a waste container").arg(volumeText(e.volume, wording));
+    }
+    QString operator()(const HandedOver& e) const
+    {
+        return with(Words::tr("Waste handed over"), e.to);
+    }
 };
 
 } // namespace
@@ -138,15 +162,31 @@ QString loadText(const Load& load, const QLocale& locale)
 QString eventKindName(const Event& event)
 {
     static const std::array<const char*, std::variant_size_v<Happening>> names{
-        QT_TRANSLATE_NOOP("Events", "Mixed"),         QT_TRANSLATE_NOOP("Events", "Film"),
-        QT_TRANSLATE_NOOP("Events", "Topped up"),     QT_TRANSLATE_NOOP("Events", "Drawn off"),
-        QT_TRANSLATE_NOOP("Events", "Moved"),         QT_TRANSLATE_NOOP("Events", "Opened"),
-        QT_TRANSLATE_NOOP("Events", "Stood open"),    QT_TRANSLATE_NOOP("Events", "Storage"),
-        QT_TRANSLATE_NOOP("Events", "Clearing test"), QT_TRANSLATE_NOOP("Events", "Strip test"),
-        QT_TRANSLATE_NOOP("Events", "Look"),          QT_TRANSLATE_NOOP("Events", "Contaminated"),
-        QT_TRANSLATE_NOOP("Events", "Dissolved"),     QT_TRANSLATE_NOOP("Events", "Note"),
-        QT_TRANSLATE_NOOP("Events", "Discarded"),     QT_TRANSLATE_NOOP("Events", "Taken back"),
+        QT_TRANSLATE_NOOP("Events", "Mixed"),
+        QT_TRANSLATE_NOOP("Events", "Film"),
+        QT_TRANSLATE_NOOP("Events", "Topped up"),
+        QT_TRANSLATE_NOOP("Events", "Drawn off"),
+        QT_TRANSLATE_NOOP("Events", "Moved"),
+        QT_TRANSLATE_NOOP("Events", "Opened"),
+        QT_TRANSLATE_NOOP("Events", "Stood open"),
+        QT_TRANSLATE_NOOP("Events", "Storage"),
+        QT_TRANSLATE_NOOP("Events", "Clearing test"),
+        QT_TRANSLATE_NOOP("Events", "Strip test"),
+        QT_TRANSLATE_NOOP("Events", "Look"),
+        QT_TRANSLATE_NOOP("Events", "Contaminated"),
+        QT_TRANSLATE_NOOP("Events", "Dissolved"),
+        QT_TRANSLATE_NOOP("Events", "Note"),
+        QT_TRANSLATE_NOOP("Events", "Discarded"),
+        QT_TRANSLATE_NOOP("Events", "Taken back"),
         QT_TRANSLATE_NOOP("Events", "Packet opened"),
+        QT_TRANSLATE_NOOP("Events", "Filtered"),
+        QT_TRANSLATE_NOOP("Events", "Silver measured"),
+        QT_TRANSLATE_NOOP("Events", "Test asked for"),
+        QT_TRANSLATE_NOOP("Events", "Taken from the cupboard"),
+        QT_TRANSLATE_NOOP("Events", "Counted in the cupboard"),
+        QT_TRANSLATE_NOOP("Events", "Thrown away"),
+        QT_TRANSLATE_NOOP("Events", "Poured into a waste container"),
+        QT_TRANSLATE_NOOP("Events", "Waste handed over"),
     };
     return Words::tr(names[event.what.index()]);
 }

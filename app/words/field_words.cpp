@@ -64,6 +64,8 @@ constexpr FieldName kNames[] = {
     {"temperature_c", QT_TRANSLATE_NOOP("FieldWords", "Temperature")},
     {"text", QT_TRANSLATE_NOOP("FieldWords", "Note")},
     {"times", QT_TRANSLATE_NOOP("FieldWords", "Times")},
+    {"times.seconds", QT_TRANSLATE_NOOP("FieldWords", "Film maker's time")},
+    {"times.temperature_c", QT_TRANSLATE_NOOP("FieldWords", "Film maker's temperature")},
     {"type", QT_TRANSLATE_NOOP("FieldWords", "Type of line")},
     {"used_ml", QT_TRANSLATE_NOOP("FieldWords", "Volume used")},
     {"vessel", QT_TRANSLATE_NOOP("FieldWords", "Bottle")},

@@ -2,7 +2,6 @@
 
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
-#include "core/ledger/test_asked.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -89,24 +88,21 @@ QString stepCodeName(const std::string& kind)
     return found == names.end() ? utf8(kind) : Words::tr(found->second);
 }
 
-QString noteText(const std::string& note)
+QString testAskedText(const TestAsked& asked)
 {
-    if (const auto times = readTimesNote(note)) {
-        QStringList steps;
-        for (const StepDone& step : times->steps)
-            steps << Words::tr("%1 %2 → %3", "step, planned and real time")
-                         .arg(stepCodeName(step.kind), timeText(step.planned), timeText(step.real));
-        return Words::tr("Times of a run: %1").arg(steps.join(QStringLiteral(", ")));
-    }
-    if (const auto asked = readTestAskedNote(note))
-        return Words::tr("Test asked for, because negatives came out %1")
-            .arg(filmFaultName(asked->fault));
-    return utf8(note);
+    return Words::tr("Test asked for, because negatives came out %1")
+        .arg(filmFaultName(asked.mark));
 }
 
-bool isCodedNote(const std::string& note)
+QString noteText(const Noted& note)
 {
-    return readTimesNote(note).has_value() || readTestAskedNote(note).has_value();
+    if (!note.times)
+        return utf8(note.text);
+    QStringList steps;
+    for (const StepDone& step : note.times->steps)
+        steps << Words::tr("%1 %2 → %3", "step, planned and real time")
+                     .arg(stepCodeName(step.kind), timeText(step.planned), timeText(step.real));
+    return Words::tr("Times of a run: %1").arg(steps.join(QStringLiteral(", ")));
 }
 
 } // namespace ullage::app

@@ -26,9 +26,9 @@ QString filmText(const ledger::FilmRecord& film, const QLocale& locale);
 /// "Develop", "Pour back" for the codes of run_times.h; others as they are.
 QString stepCodeName(const std::string& kind);
 
-/// A note that is made of codes (times of a run, a test asked for) in words; any other as it is.
-QString noteText(const std::string& note);
-/// Whether it is such a note.
-bool isCodedNote(const std::string& note);
+/// That a test was asked for, and why.
+QString testAskedText(const ledger::TestAsked& asked);
+/// A note as it was typed, or in words the times of a run that one of before is made of.
+QString noteText(const ledger::Noted& note);
 
 } // namespace ullage::app

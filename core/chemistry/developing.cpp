@@ -15,10 +15,13 @@ Result<void> checkPairs(std::span<const TimeAtTemperature> pairs)
         return refuse({.code = ErrorCode::NoFigure, .field = "base"});
     }
     for (const TimeAtTemperature& pair : pairs) {
-        if (auto fine = checkRange("base time", pair.time.value(), 10, 4 * 3600.0, "s"); !fine) {
+        if (auto fine = checkRange("base time", pair.time.value(), kShortestBase.value(),
+                                   kLongestBase.value(), "s");
+            !fine) {
             return fine;
         }
-        if (auto fine = checkRange("base temperature", pair.temperature.value(), 5, 60, "°C");
+        if (auto fine = checkRange("base temperature", pair.temperature.value(),
+                                   kCoolestBase.value(), kWarmestBase.value(), "°C");
             !fine) {
             return fine;
         }

@@ -13,6 +13,12 @@
 namespace ullage::chemistry
 {
 
+/// What a time for a fresh bath, and its temperature, may be.
+inline constexpr Seconds kShortestBase{10};
+inline constexpr Seconds kLongestBase{4 * 3600.0};
+inline constexpr Celsius kCoolestBase{5};
+inline constexpr Celsius kWarmestBase{60};
+
 /// One figure of the film's maker for a fresh bath.
 struct TimeAtTemperature {
     Celsius temperature;

@@ -32,7 +32,7 @@ double wearFactor(const Wear& wear, FilmsPerLitre worn)
 Result<void> check(const Wear& wear)
 {
     if (wear.rule == WearRule::PerFilm || wear.rule == WearRule::Compound) {
-        return checkRange("wear.percent", wear.percent, 0, 100, "%");
+        return checkRange("wear.percent", wear.percent, 0, kMostWearPercent, "%");
     }
     if (wear.rule != WearRule::Steps) {
         return {};
@@ -43,11 +43,13 @@ Result<void> check(const Wear& wear)
     double before = 0;
     bool first = true;
     for (const WearStep& step : wear.steps) {
-        if (auto fine = checkRange("wear.steps.factor", step.factor, 0.1, 10, ""); !fine) {
+        if (auto fine =
+                checkRange("wear.steps.factor", step.factor, kLeastWearFactor, kMostWearFactor, "");
+            !fine) {
             return fine;
         }
-        if (auto fine = checkRange("wear.steps.from_films_per_litre", step.from.value(), 0, 1000,
-                                   "films/L");
+        if (auto fine = checkRange("wear.steps.from_films_per_litre", step.from.value(), 0,
+                                   kMostWear.value(), "films/L");
             !fine) {
             return fine;
         }

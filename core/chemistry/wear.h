@@ -16,6 +16,11 @@ enum class WearRule {
     Steps,    ///< the factor of the highest step with from ≤ w, 1 before the first
 };
 
+inline constexpr double kMostWearPercent = 100;
+inline constexpr double kLeastWearFactor = 0.1;
+inline constexpr double kMostWearFactor = 10;
+inline constexpr FilmsPerLitre kMostWear{1000};
+
 struct WearStep {
     FilmsPerLitre from;
     double factor = 1;

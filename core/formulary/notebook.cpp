@@ -1,6 +1,8 @@
 #include "core/formulary/notebook.h"
 
 #include "core/chemistry/constants.h"
+#include "core/formulary/field_check.h"
+#include "core/formulary/notebook_fields.h"
 
 #include <algorithm>
 #include <cctype>
@@ -12,8 +14,6 @@ namespace ullage::formulary
 
 namespace
 {
-
-constexpr std::size_t kMostTimes = 20;
 
 // Only ASCII letters are folded: names in other scripts match as they are written.
 std::string bare(std::string_view text)
@@ -28,44 +28,20 @@ std::string bare(std::string_view text)
     return result;
 }
 
-Result<void> need(const std::string& text, const char* field)
-{
-    return text.empty() ? refuse({.code = ErrorCode::Missing, .field = field}) : Result<void>{};
-}
-
 } // namespace
 
-Result<void> check(const DevelopmentFigure& figure)
+Result<void> Described<DevelopmentFigure>::together(const DevelopmentFigure& figure)
 {
-    for (const auto& [text, field] : {std::pair{&figure.id, "id"}, std::pair{&figure.film, "film"},
-                                      std::pair{&figure.developer, "developer"}}) {
-        if (auto fine = need(*text, field); !fine) {
-            return fine;
-        }
-    }
-    if (figure.exposureIndex) {
-        if (auto fine = checkRange("ei", *figure.exposureIndex, 0.1, 1'000'000, ""); !fine) {
-            return fine;
-        }
-    }
-    if (figure.withdrawn) {
-        return need(figure.replaces, "replaces");
-    }
     if (figure.times.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "times"});
-    }
-    if (figure.times.size() > kMostTimes) {
-        return refuse({.code = ErrorCode::OutOfRange,
-                       .field = "times",
-                       .number = static_cast<double>(figure.times.size()),
-                       .low = 1,
-                       .high = static_cast<double>(kMostTimes)});
+        return {}; // withdrawn
     }
     // Asking for a temperature that is entered can fail only for what is wrong with the pairs.
     const auto tried =
         chemistry::baseTime(figure.times, figure.times.front().temperature, chemistry::kQ10.value);
     return tried ? Result<void>{} : refuse(tried.error());
 }
+
+Result<void> check(const DevelopmentFigure& figure) { return checkDescribed(figure); }
 
 std::shared_ptr<const DevelopmentFigure> Notebook::figure(std::string_view id) const
 {

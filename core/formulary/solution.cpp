@@ -1,7 +1,8 @@
 #include "core/formulary/solution.h"
 
 #include "core/chemistry/oxygen.h"
-#include "core/formulary/figures.h"
+#include "core/formulary/field_check.h"
+#include "core/formulary/solution_fields.h"
 
 #include <algorithm>
 
@@ -35,10 +36,23 @@ std::optional<chemistry::KeepingLimits> keepingLimits(const Solution& solution,
     return limits ? std::optional(*limits) : std::nullopt;
 }
 
-namespace
+void Described<chemistry::Wear>::settle(chemistry::Wear& wear)
 {
+    std::stable_sort(wear.steps.begin(), wear.steps.end(),
+                     [](const auto& a, const auto& b) { return a.from < b.from; });
+}
 
-Result<void> checkKeeping(const Solution& solution)
+Result<void> Described<chemistry::Wear>::together(const chemistry::Wear& wear)
+{
+    auto fine = chemistry::check(wear);
+    if (!fine) {
+        // The way to it is told by whoever holds the wear.
+        fine.error().field.erase(0, std::string_view("wear.").size());
+    }
+    return fine;
+}
+
+Result<void> Described<Solution>::together(const Solution& solution)
 {
     const Keeping& keeping = solution.keeping;
     if (keeping.half && !keeping.full) {
@@ -51,31 +65,6 @@ Result<void> checkKeeping(const Solution& solution)
     return limits ? Result<void>{} : refuse(limits.error());
 }
 
-} // namespace
-
-Result<void> check(const Solution& solution)
-{
-    if (solution.id.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "id"});
-    }
-    if (solution.name.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "name"});
-    }
-    for (const FigureBounds& figure : kFigures) {
-        const auto number = value(solution, figure.figure);
-        if (!number) {
-            continue;
-        }
-        if (auto fine = checkRange(figure.field.data(), *number, figure.low, figure.high,
-                                   figure.unit.data());
-            !fine) {
-            return fine;
-        }
-    }
-    if (auto fine = chemistry::check(solution.wear); !fine) {
-        return fine;
-    }
-    return checkKeeping(solution);
-}
+Result<void> check(const Solution& solution) { return checkDescribed(solution); }
 
 } // namespace ullage::formulary

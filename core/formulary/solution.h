@@ -11,6 +11,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace ullage::formulary
 {
@@ -22,6 +23,14 @@ inline constexpr std::array<std::string_view, 6> kRoleCodes{"developer", "stop",
                                                             "wash-aid",  "wetting-agent", "other"};
 std::string_view code(Role role);
 std::optional<Role> roleFromCode(std::string_view code);
+
+/// What a fixer is made with; its capacity by default goes by it.
+enum class FixerKind { Acid, Alkaline };
+inline constexpr std::array<std::string_view, 2> kFixerKindCodes{"acid", "alkaline"};
+
+/// How what it is mixed from comes; a packet's too.
+enum class Form { Powder, Liquid, Crystals };
+inline constexpr std::array<std::string_view, 3> kFormCodes{"powder", "liquid", "crystals"};
 
 /// Published keeping times. Everything is optional; a half-full time needs a full-bottle time.
 struct Keeping {
@@ -51,6 +60,15 @@ struct Solution {
     /// Id of the solution this one is the edited copy of, or empty. What is mixed already keeps the
     /// figures it was mixed by.
     std::string replaces;
+
+    std::optional<FixerKind> fixerKind;
+    /// Taken for each film when it is poured away after one use; 1 to 100 000 mL.
+    std::optional<chemistry::Millilitres> oneShotPerFilm;
+    std::optional<chemistry::Seconds> fixMin; ///< the packet's shortest fixing time; 1 to 7200 s
+    std::string replenisher;                  ///< id of the solution it is topped up with, or empty
+    std::optional<double> turnoverLimit;      ///< replenisher ÷ volume first mixed; 0.01 to 1000
+    std::optional<Form> form;
+    std::vector<std::string> chemicals; ///< what it contains; hazard statements come from these
 
     friend bool operator==(const Solution&, const Solution&) = default;
 };

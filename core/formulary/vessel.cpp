@@ -1,5 +1,8 @@
 #include "core/formulary/vessel.h"
 
+#include "core/formulary/field_check.h"
+#include "core/formulary/vessel_fields.h"
+
 #include <algorithm>
 
 namespace ullage::formulary
@@ -42,33 +45,6 @@ Millilitres airAbove(const Vessel& vessel, Millilitres volume, std::optional<Mil
     return vessel.squeezed ? Millilitres(0) : room;
 }
 
-Result<void> check(const Vessel& vessel)
-{
-    if (vessel.id.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "id"});
-    }
-    if (vessel.name.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "name"});
-    }
-    if (auto fine = checkRange("capacity_ml", vessel.capacity.value(), 1, 100'000, "ml"); !fine) {
-        return fine;
-    }
-    if (vessel.wall) {
-        if (auto fine = checkRange("wall_mm", vessel.wall->value(), 0.01, 20, "mm"); !fine) {
-            return fine;
-        }
-    }
-    if (vessel.permeability) {
-        if (auto fine =
-                checkRange("permeability", *vessel.permeability, 0, 10'000, "cm³·mm/(m²·day·atm)");
-            !fine) {
-            return fine;
-        }
-    }
-    if (vessel.capLeak) {
-        return checkRange("cap_cm3_day", vessel.capLeak->value(), 0, 100, "cm³/day");
-    }
-    return {};
-}
+Result<void> check(const Vessel& vessel) { return checkDescribed(vessel); }
 
 } // namespace ullage::formulary

@@ -1,7 +1,6 @@
 #include "core/ledger/batch.h"
 
 #include "core/chemistry/films.h"
-#include "core/ledger/test_asked.h"
 
 #include <algorithm>
 
@@ -180,12 +179,7 @@ struct Effects {
             batch.testAskedAt.reset();
         }
     }
-    void operator()(const Noted& e) const
-    {
-        if (readTestAskedNote(e.text)) {
-            batch.testAskedAt = event.at;
-        }
-    }
+    void operator()(const TestAsked&) const { batch.testAskedAt = event.at; }
     void operator()(const Contaminated&) const { batch.contaminated = true; }
     void operator()(const Dissolved&) const { batch.dissolved = true; }
     void operator()(const Discarded&) const { end(BatchEnd::Discarded); }

@@ -80,7 +80,7 @@ struct Batch {
     bool testFailed = false;
     bool dissolved = false;
     bool historyUnknown = false;
-    /// When a test was last asked for (test_asked.h), until one is made.
+    /// When a test was last asked for (TestAsked), until one is made.
     std::optional<chemistry::Instant> testAskedAt;
 
     BatchEnd end = BatchEnd::None;
@@ -105,7 +105,8 @@ public:
 
     /// Applies the next event by time; its fields must have passed checkFields(). Refuses what the
     /// journal says is refused: too much used or filled in, before mixing, after the end, an
-    /// unknown solution or vessel. Voided and OpenedPacket do not belong here.
+    /// unknown solution or vessel. Voided and what is not about a batch do not
+    /// belong here.
     Result<void> apply(const Event& event);
 
     /// Whether `event` can simply follow: not before the last one applied.

@@ -2,6 +2,7 @@
 // after a refusal nothing has changed, neither here nor in the store.
 #pragma once
 
+#include "core/formulary/field.h"
 #include "core/ledger/batch.h"
 #include "core/ledger/replenish.h"
 #include "core/ledger/run_times.h"
@@ -53,7 +54,7 @@ struct FilmRun {
     Load load;
     std::vector<Bath> baths;       ///< at least one, no batch twice
     std::vector<FilmRecord> films; ///< ids and run are filled in
-    /// Kept as a note on the first bath if there are steps (run_times.h); its run is filled in.
+    /// Kept beside the films if there are steps; its id and run are filled in.
     RunTimes times;
     std::vector<RunTopUp> topUps; ///< of baths of this run, right after it
 };
@@ -165,14 +166,14 @@ private:
     Result<void> refold(Kept& kept);
     Result<void> enter(const Entry& entry, std::int64_t action);
     Result<void> enterEvent(Event& event);
-    Result<void> enterFigure(const formulary::DevelopmentFigure& figure);
     Result<void> enterVoid(Event& event);
     Result<void> enterMark(const FilmMark& mark);
     Result<void> notLater(chemistry::Instant at) const;
     Result<void> unlessDeferred(Result<void> fine, const std::string& batch);
     Result<void> settle(Kept& kept, const std::string& batch, std::string& culprit);
-    Result<void> checkReferences(const Event& event);
-    Result<void> needPacket(const std::string& packet);
+    Result<void> checkReferences(const Entry& entry);
+    Result<bool> knows(const formulary::FieldDescription& field, const std::string& id,
+                       std::string_view type);
     Result<void> putStates();
     Result<void> transact(Action action, const std::function<Result<void>(std::int64_t)>& fill);
     Result<void> transact(Action action, const std::vector<Entry>& entries);

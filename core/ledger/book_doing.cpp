@@ -83,9 +83,9 @@ Result<std::string> Book::process(const FilmRun& run, Instant at)
     }
     if (!run.times.steps.empty()) {
         RunTimes times = run.times;
+        times.id = m_newId();
         times.run = id;
-        const Noted note{timesNote(times)};
-        entries.push_back({eventOf(m_newId(), run.baths.front().batch, {at, {}}, note), {}});
+        entries.push_back({std::move(times), {}});
     }
     for (FilmRecord film : run.films) {
         film.id = m_newId();

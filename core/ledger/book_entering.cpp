@@ -1,6 +1,8 @@
 // What the Book checks before anything is entered.
 #include "core/ledger/book.h"
 
+#include "core/ledger/references.h"
+
 #include <algorithm>
 
 namespace ullage::ledger
@@ -9,55 +11,83 @@ namespace ullage::ledger
 Result<void> Book::enter(const Entry& entry, std::int64_t action)
 {
     Entry resolved = entry;
-    Result<void> fine;
-    if (auto* event = std::get_if<Event>(&resolved.what)) {
-        fine = enterEvent(*event);
-    } else if (const auto* solution = std::get_if<formulary::Solution>(&entry.what)) {
-        fine = check(*solution);
-        if (fine && !solution->replaces.empty() && !m_formulary->solution(solution->replaces)) {
-            fine = refuse(
-                {.code = ErrorCode::UnknownId, .field = "replaces", .text = solution->replaces});
-        }
-        if (fine) {
-            m_formulary->add(*solution);
-        }
-    } else if (const auto* vessel = std::get_if<formulary::Vessel>(&entry.what)) {
-        fine = check(*vessel).map([&] { m_formulary->add(*vessel); });
-    } else if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
-        fine = check(*film);
-    } else if (const auto* packet = std::get_if<Packet>(&entry.what)) {
-        fine = check(*packet);
-        if (fine && !m_formulary->solution(packet->solution)) {
-            fine = refuse(
-                {.code = ErrorCode::UnknownId, .field = "solution", .text = packet->solution});
-        }
-    } else if (const auto* chemical = std::get_if<Chemical>(&entry.what)) {
-        fine = check(*chemical);
-    } else if (const auto* figure = std::get_if<formulary::DevelopmentFigure>(&entry.what)) {
-        fine = enterFigure(*figure);
-    } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
-        fine = enterMark(*mark);
-    }
-    if (!fine) {
-        return fine;
-    }
-    return m_store->put(resolved, action);
+    const auto fine = check(entry).and_then([&] { return checkReferences(entry); }).and_then([&] {
+        return std::visit(
+            [&](auto& what) -> Result<void> {
+                using What = std::remove_cvref_t<decltype(what)>;
+                if constexpr (std::is_same_v<What, Event>) {
+                    return enterEvent(what);
+                } else if constexpr (std::is_same_v<What, FilmMark>) {
+                    return enterMark(what);
+                } else if constexpr (requires { m_formulary->add(what); }) {
+                    m_formulary->add(what);
+                }
+                return {};
+            },
+            resolved.what);
+    });
+    return fine ? m_store->put(resolved, action) : fine;
 }
 
-Result<void> Book::enterFigure(const formulary::DevelopmentFigure& figure)
+// Solutions and vessels of an event are looked up by the fold, which in an import may come before
+// the line that defines them; so are marks and events that are taken back, each by its own rules.
+Result<void> Book::checkReferences(const Entry& entry)
 {
-    if (auto fine = check(figure); !fine) {
-        return fine;
+    using formulary::Refers;
+    Result<void> fine;
+    eachReference(entry, [&](const formulary::FieldDescription& is, const std::string& id) {
+        const bool byFold = entry.event() && (is.refers == Refers::Solution ||
+                                              is.refers == Refers::Vessel || is.name == "batch");
+        const bool byItsOwn = is.refers == Refers::Event || is.refers == Refers::FilmMark;
+        if (!fine || byFold || byItsOwn) {
+            return;
+        }
+        const bool later = is.refers == Refers::Film || is.refers == Refers::Run;
+        if (m_deferred && (later || is.refers == Refers::Batch)) {
+            if (!later) {
+                m_deferred->sources.emplace_back(entry.id(), id);
+            }
+            return; // a line still to come may make it known
+        }
+        const auto known = knows(is, id, entry.type());
+        if (!known) {
+            fine = tl::unexpected(known.error());
+        } else if (!*known) {
+            fine =
+                refuse({.code = ErrorCode::UnknownId, .field = std::string(is.name), .text = id});
+        }
+    });
+    return fine;
+}
+
+Result<bool> Book::knows(const formulary::FieldDescription& field, const std::string& id,
+                         std::string_view type)
+{
+    using formulary::Refers;
+    switch (field.refers) {
+    case Refers::Solution:
+        return m_formulary->solution(id) != nullptr;
+    case Refers::Batch: {
+        const auto name = nameOf(id);
+        const bool unknown = !name && name.error().code == ErrorCode::UnknownId;
+        return name || unknown ? Result<bool>(name.has_value()) : tl::unexpected(name.error());
     }
-    if (!m_formulary->solution(figure.developer)) {
-        return refuse(
-            {.code = ErrorCode::UnknownId, .field = "developer", .text = figure.developer});
+    case Refers::Run:
+        return m_store->hasRun(id);
+    case Refers::Same:
+        return m_store->has(type, id);
+    default:
+        break;
     }
-    if (!figure.replaces.empty() && !m_formulary->notebook().figure(figure.replaces)) {
-        return refuse({.code = ErrorCode::UnknownId, .field = "replaces", .text = figure.replaces});
+    for (const std::string_view one : typesNamed(field.refers)) {
+        if (field.refers == Refers::Kind && id == one) {
+            return true;
+        }
+        if (auto known = m_store->has(one, id); !known || *known) {
+            return known;
+        }
     }
-    m_formulary->add(figure);
-    return {};
+    return false;
 }
 
 Result<void> Book::notLater(chemistry::Instant at) const
@@ -73,20 +103,11 @@ Result<void> Book::notLater(chemistry::Instant at) const
                    .unit = "days"});
 }
 
-// In an import the film may be a line still to come; what is taken back stands before.
+// What is taken back stands before.
 Result<void> Book::enterMark(const FilmMark& mark)
 {
-    if (auto fine = check(mark).and_then([&] { return notLater(mark.at); }); !fine) {
+    if (auto fine = notLater(mark.at); !fine) {
         return fine;
-    }
-    if (!m_deferred) {
-        const auto film = m_store->film(mark.film);
-        if (!film) {
-            return tl::unexpected(film.error());
-        }
-        if (!*film) {
-            return refuse({.code = ErrorCode::UnknownId, .field = "film", .text = mark.film});
-        }
     }
     if (mark.takesBack.empty()) {
         return {};
@@ -111,20 +132,14 @@ Result<void> Book::enterMark(const FilmMark& mark)
 
 Result<void> Book::enterEvent(Event& event)
 {
-    if (auto fine = checkFields(event); !fine) {
-        return fine;
-    }
     if (auto fine = notLater(event.at); !fine) {
         return fine;
     }
     if (std::holds_alternative<Voided>(event.what)) {
         return enterVoid(event);
     }
-    if (const auto* opened = std::get_if<OpenedPacket>(&event.what)) {
-        return needPacket(opened->packet);
-    }
-    if (auto fine = checkReferences(event); !fine) {
-        return fine;
+    if (subjectOf(event) != Subject::Batch) {
+        return {};
     }
 
     const auto found = kept(event.batch);
@@ -187,33 +202,6 @@ Result<void> Book::settle(Kept& kept, const std::string& batch, std::string& cul
     }
     kept.fold = std::move(fold);
     return {};
-}
-
-Result<void> Book::checkReferences(const Event& event)
-{
-    if (const auto* mixed = std::get_if<Mixed>(&event.what); mixed && !mixed->packet.empty()) {
-        return needPacket(mixed->packet);
-    }
-    if (const auto* filled = std::get_if<ToppedUp>(&event.what); filled && !filled->from.empty()) {
-        if (m_deferred) {
-            m_deferred->sources.emplace_back(event.id, filled->from);
-        } else if (const auto source = nameOf(filled->from); !source) {
-            Error error = source.error();
-            error.field = "from";
-            return refuse(std::move(error));
-        }
-    }
-    return {};
-}
-
-Result<void> Book::needPacket(const std::string& packet)
-{
-    const auto known = m_store->hasPacket(packet);
-    if (!known) {
-        return tl::unexpected(known.error());
-    }
-    return *known ? Result<void>{}
-                  : refuse({.code = ErrorCode::UnknownId, .field = "packet", .text = packet});
 }
 
 Result<void> Book::enterVoid(Event& event)

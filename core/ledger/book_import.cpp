@@ -1,5 +1,7 @@
 #include "core/ledger/book.h"
 
+#include "core/ledger/references.h"
+
 namespace ullage::ledger
 {
 
@@ -42,11 +44,13 @@ Result<void> Book::Import::add(const Entry& entry)
         return **known ? Result<void>{}
                        : refuse({.code = ErrorCode::IdTaken, .field = "id", .text = entry.id()});
     }
-    if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
-        m_filmRuns.push_back({film->id, film->run});
-    } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
-        m_markFilms.push_back({mark->id, mark->film});
-    }
+    eachReference(entry, [&](const formulary::FieldDescription& is, const std::string& id) {
+        if (is.refers == formulary::Refers::Run) {
+            m_filmRuns.push_back({entry.id(), id});
+        } else if (is.refers == formulary::Refers::Film) {
+            m_markFilms.push_back({entry.id(), id});
+        }
+    });
     if (auto fine = m_book->enter(entry, m_action); !fine) {
         return fine;
     }

@@ -3,6 +3,8 @@
 
 #include "core/chemistry/quantities.h"
 #include "core/chemistry/result.h"
+#include "core/ledger/film_mark.h"
+#include "core/ledger/run_times.h"
 
 #include <array>
 #include <optional>
@@ -38,21 +40,29 @@ struct Mixed {
     std::string name;            ///< may be empty: then the batch id names it
     std::string packet;          ///< id of the packet it was made from, or empty
     bool historyUnknown = false; ///< a bottle found
+    std::string from;            ///< batch it was decanted from, or empty
+    /// Of a bottle found: when it was mixed, and what it had done by then, where that is known.
+    std::optional<chemistry::Instant> mixedOn;
+    std::optional<chemistry::FilmsPerLitre> assumed; ///< 0 to 1000 films/L
+    std::optional<chemistry::Films> filmsBefore;     ///< films done before the book; 0 to 10 000
 };
 struct Processed {
     Load load;
     std::optional<chemistry::Millilitres> used; ///< all of it if empty
     chemistry::Millilitres lost;
     bool oneShot = false;
-    std::string run; ///< ties the batches of one tank-load, or empty
+    std::string run;     ///< ties the batches of one tank-load, or empty
+    bool second = false; ///< the second of two fixing baths
 };
 struct ToppedUp {
     chemistry::Millilitres volume;
     std::string from; ///< batch it came from, or empty. Its bottle is drawn from by its own event.
+    std::string solution; ///< the replenisher it was, or empty
 };
 struct Drawn {
     chemistry::Millilitres volume;
     std::string why;
+    std::string to; ///< batch it went into, or empty
 };
 struct Moved {
     std::string vessel;
@@ -69,15 +79,20 @@ struct StoredAt {
 struct ClearingTested {
     chemistry::Seconds time;
     chemistry::Celsius temperature;
+    std::string film; ///< what it was made with, as the user names it, or empty
 };
 struct StripTested {
     std::optional<double> density;
     std::optional<double> factor; ///< on the development time from now on
     std::optional<bool> passed;
 };
+enum class LookedAt { Colour, Smell, Precipitate, Leader, Indicator };
+inline constexpr std::array<std::string_view, 5> kLookedAtCodes{"colour", "smell", "precipitate",
+                                                                "leader", "indicator"};
 struct Looked {
     std::optional<bool> passed;
     std::string why;
+    std::optional<LookedAt> what;
 };
 struct Contaminated {
     std::string why;
@@ -86,47 +101,88 @@ struct Dissolved {
 };
 struct Noted {
     std::string text;
+    /// Books of before kept the times of a run in a note on its first bottle (coded_notes.h).
+    std::optional<RunTimes> times;
 };
 struct Discarded {
     std::string how;
+    std::string container; ///< for waste, or empty
 };
 /// Takes an event back: it never happened, whatever time one looks at.
 struct Voided {
     std::string voids;
     std::string why;
 };
-/// About the cupboard, not a batch.
+/// About an item of the cupboard, not a batch, as are those below it.
 struct OpenedPacket {
-    std::string packet;
+    std::string item;
+};
+/// Takes back what was seen of a precipitate.
+struct Filtered {
+};
+/// What there is, by analysis or test paper.
+struct Measured {
+    chemistry::GramsPerLitre silver;
+    std::string method;
+};
+/// Somebody wants the bottle tested before its next film, because negatives came out wrong.
+struct TestAsked {
+    FilmFault mark{};
+    std::string film; ///< id of one of the films
+    /// Kept as a note by a book of before: the line is of kind "noted".
+    bool asNote = false;
+};
+struct Taken {
+    std::string item;
+    double amount = 0;    ///< in the item's unit
+    std::string forBatch; ///< or empty
+};
+struct Counted {
+    std::string item;
+    double amount = 0; ///< what is there now
+};
+struct ThrownAway {
+    std::string item;
+    std::string why;
+};
+/// About a container for waste, as is the one below it.
+struct PouredIn {
+    std::string container;
+    chemistry::Millilitres volume;
+    std::string from; ///< batch it was, or empty
+};
+struct HandedOver {
+    std::string container;
+    std::string to; ///< who took it
+    std::optional<chemistry::Millilitres> volume;
+    std::string document;
 };
 
-using Happening = std::variant<Mixed, Processed, ToppedUp, Drawn, Moved, Opened, StoodOpen,
-                               StoredAt, ClearingTested, StripTested, Looked, Contaminated,
-                               Dissolved, Noted, Discarded, Voided, OpenedPacket>;
-
-/// Kinds as the journal writes them, in the order of Happening.
-inline constexpr std::array<std::string_view, 17> kKindCodes{
-    "mixed",      "processed", "topped-up",     "drawn",      "moved",        "opened",
-    "stood-open", "stored-at", "clearing-test", "strip-test", "looked",       "contaminated",
-    "dissolved",  "noted",     "discarded",     "voided",     "opened-packet"};
-static_assert(kKindCodes.size() == std::variant_size_v<Happening>);
+/// What each says on its line: event_fields.h.
+using Happening =
+    std::variant<Mixed, Processed, ToppedUp, Drawn, Moved, Opened, StoodOpen, StoredAt,
+                 ClearingTested, StripTested, Looked, Contaminated, Dissolved, Noted, Discarded,
+                 Voided, OpenedPacket, Filtered, Measured, TestAsked, Taken, Counted, ThrownAway,
+                 PouredIn, HandedOver>;
 
 struct Event {
     std::string id;
-    std::string batch; ///< empty for OpenedPacket, and allowed to be for Voided
+    std::string batch; ///< empty for what is not about one, and allowed to be for Voided
     chemistry::Instant at;
     Happening what;
     std::optional<chemistry::Millilitres> airLeft; ///< air left on closing, if the user said
     std::string by;                                ///< who did it, or empty
 
-    [[nodiscard]] std::string_view kind() const { return kKindCodes[what.index()]; }
+    /// As the journal writes it (line_description.h has them all).
+    [[nodiscard]] std::string_view kind() const;
 };
 
 /// True for events during which the bottle is open, so that its air is renewed.
 bool opens(const Happening& what);
 
-/// Refuses an event whose fields alone are impossible (range, unknown format, empty id); what is
-/// impossible for its batch is refused by the fold. Fields are named as the journal spells them.
+/// Refuses an event whose fields alone are impossible (range, unknown format, empty id), and with
+/// NotBuilt one that says what nothing reckons with yet; what is impossible for its batch is
+/// refused by the fold. Fields are named as the journal spells them.
 Result<void> checkFields(const Event& event);
 
 } // namespace ullage::ledger

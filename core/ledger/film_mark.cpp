@@ -1,6 +1,28 @@
 #include "core/ledger/film_mark.h"
 
+#include "core/formulary/field_check.h"
+#include "core/ledger/entry_fields.h"
+
 #include <algorithm>
+
+namespace ullage::formulary
+{
+
+Result<void> Described<ledger::FilmMark>::together(const ledger::FilmMark& mark)
+{
+    if (!mark.fault && mark.takesBack.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "mark"});
+    }
+    if (mark.fault && !mark.takesBack.empty()) {
+        return refuse({.code = ErrorCode::Conflict,
+                       .field = "takes_back",
+                       .text = mark.takesBack,
+                       .allowed = "mark or takes_back, not both"});
+    }
+    return {};
+}
+
+} // namespace ullage::formulary
 
 namespace ullage::ledger
 {
@@ -15,25 +37,7 @@ std::optional<FilmFault> filmFaultFromCode(std::string_view code)
                : std::optional(static_cast<FilmFault>(found - kFilmFaultCodes.begin()));
 }
 
-Result<void> check(const FilmMark& mark)
-{
-    if (mark.id.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "id"});
-    }
-    if (mark.film.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "film"});
-    }
-    if (!mark.fault && mark.takesBack.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "mark"});
-    }
-    if (mark.fault && !mark.takesBack.empty()) {
-        return refuse({.code = ErrorCode::Conflict,
-                       .field = "takes_back",
-                       .text = mark.takesBack,
-                       .allowed = "mark or takes_back, not both"});
-    }
-    return {};
-}
+Result<void> check(const FilmMark& mark) { return formulary::checkDescribed(mark); }
 
 std::unordered_set<std::string> takenBack(const std::vector<FilmMark>& entered)
 {

@@ -37,9 +37,8 @@ std::optional<RunTimes> timesOfRun(const std::vector<Event>& entered, const std:
     const auto taken = takenBack(entered);
     for (const Event& event : entered) {
         const auto* note = std::get_if<Noted>(&event.what);
-        auto times = note ? readTimesNote(note->text) : std::nullopt;
-        if (times && times->run == run && !taken.contains(event.id)) {
-            return times;
+        if (note && note->times && note->times->run == run && !taken.contains(event.id)) {
+            return note->times;
         }
     }
     return std::nullopt;

@@ -40,7 +40,8 @@ Result<std::map<std::string, Outlook>> outlooksBefore(const std::vector<Event>& 
                                                       const std::set<std::string>& events,
                                                       const formulary::Formulary& formulary);
 
-/// The times of a run, from the notes of its bottle; empty if none stands.
+/// The times of a run from before they had a line of their own, from the notes of its bottle; empty
+/// if none stands.
 std::optional<RunTimes> timesOfRun(const std::vector<Event>& entered, const std::string& run);
 
 } // namespace ullage::ledger

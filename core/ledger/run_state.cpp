@@ -116,6 +116,7 @@ FilmRun filmRun(const RunState& state, const std::vector<BathClosing>& closings)
     }
     run.times.temperature = developedAt(state);
     run.times.tank = state.tank.name;
+    run.times.tankVolume = state.tank.volume;
     return run;
 }
 

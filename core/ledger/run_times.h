@@ -1,9 +1,4 @@
-// Times of a run's steps as the book keeps them: a note on the first bottle of the run.
-//
-// The journal has no field for them, and a note is what every reader of the book understands. Its
-// text is made of codes and whole seconds, so that it can be read back and worded in any language:
-//   run-times develop 722/735 pour-back 20/22 temperature=20.5 tank=Two%20reels run=ID
-// Temperature (of the developer) and tank are there if they are known.
+// Times of a run's steps, planned and real: a line of its own beside the films of the run.
 #pragma once
 
 #include "core/chemistry/quantities.h"
@@ -26,14 +21,10 @@ struct StepDone {
 struct RunTimes {
     std::string run;
     std::vector<StepDone> steps;
-    std::optional<chemistry::Celsius> temperature; ///< to a tenth
-    std::string tank;                              ///< its name, or empty
+    std::optional<chemistry::Celsius> temperature;    ///< of the developer
+    std::string tank;                                 ///< its name, or empty
+    std::optional<chemistry::Millilitres> tankVolume; ///< 1 to 1 000 000 mL
+    std::string id;                                   ///< the run, if it was given none
 };
-
-/// Seconds are rounded to whole ones.
-std::string timesNote(const RunTimes& times);
-
-/// Nothing for any other note.
-std::optional<RunTimes> readTimesNote(const std::string& note);
 
 } // namespace ullage::ledger

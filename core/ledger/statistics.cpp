@@ -59,7 +59,7 @@ std::optional<Price> priceOf(const Packet& packet, chemistry::Millilitres mixed)
         return std::nullopt;
     }
     const double share = packet.makes ? std::min(1.0, mixed / *packet.makes) : 1;
-    return Price{*packet.cost * share, packet.currency};
+    return Price{packet.cost->value() * share, packet.currency};
 }
 
 StatisticsSum::StatisticsSum(Period period, MonthOf monthOf)

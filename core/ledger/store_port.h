@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace ullage::ledger
@@ -75,7 +76,8 @@ public:
     virtual Result<std::optional<BatchState>> batch(const std::string& id) = 0;
     /// Batches mixed by `at`, in order of mixing; without `ended` only those in use then.
     virtual Result<std::vector<BatchState>> batches(chemistry::Instant at, bool ended) = 0;
-    virtual Result<bool> hasPacket(const std::string& id) = 0;
+    /// Whether an entry of this type and id is in the book.
+    virtual Result<bool> has(std::string_view type, const std::string& id) = 0;
     /// Whether any event names this run.
     virtual Result<bool> hasRun(const std::string& run) = 0;
     /// The last `count` actions, oldest first.

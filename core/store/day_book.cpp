@@ -237,6 +237,8 @@ Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
         }
         if (const auto* film = std::get_if<FilmRecord>(&one->what)) {
             entry.films.push_back(*film);
+        } else if (const auto* times = std::get_if<RunTimes>(&one->what)) {
+            entry.times = *times;
         } else if (const auto* event = one->event()) {
             entry.baths.push_back({event->id, row.text(1), {}, {}});
         }

@@ -37,6 +37,7 @@ struct DayEntry {
     std::vector<DayBath> baths;            ///< of a run that has an id, in order of entry
     std::vector<ledger::FilmRecord> films; ///< of that run
     std::optional<TakenBack> taken;        ///< of a run: when all its baths are
+    std::optional<ledger::RunTimes> times; ///< of that run, if they have a line of their own
     /// Set for a mark on a film: then the film is the only one in `films`, and `event` holds its
     /// id, moment and person, and its note as one.
     std::optional<ledger::FilmMark> mark;

@@ -67,6 +67,9 @@ Result<std::vector<DayBook::NumberedLine>> DayBook::lines(const DayEntry& entry)
     for (const DayBath& bath : entry.baths) {
         want(bath.event, bath.taken);
     }
+    if (entry.times) {
+        wanted.emplace_back("run-times", entry.times->id);
+    }
     for (const FilmRecord& film : entry.films) {
         wanted.emplace_back("film", film.id);
         const auto marks = entry.mark ? Result<std::vector<FilmMark>>() : m_store.marksOf(film.id);

@@ -1,20 +1,16 @@
-// The parts of decoding, one function a type of line. Each leaves its refusal in `fields`.
+// What a line says, read by its description. Refusals are left in `fields`.
 #pragma once
 
-#include "core/ledger/entry.h"
+#include "core/ledger/line_description.h"
 #include "core/store/fields.h"
 
 namespace ullage::store
 {
 
-formulary::Solution decodeSolution(Fields& fields);
-formulary::Vessel decodeVessel(Fields& fields);
-ledger::FilmRecord decodeFilm(Fields& fields);
-ledger::Packet decodePacket(Fields& fields);
-/// A chemical without an id has its name for one.
-ledger::Chemical decodeChemical(Fields& fields);
-formulary::DevelopmentFigure decodeFigure(Fields& fields);
-ledger::FilmMark decodeMark(Fields& fields);
+/// `type` is a place in ledger::kTypeCodes.
+ledger::EntryWhat decodeWhat(Fields& fields, std::size_t type);
+
+/// Like decodeWhat(), of an event.
 ledger::Event decodeEvent(Fields& fields);
 
 } // namespace ullage::store

@@ -1,3 +1,5 @@
+#include "core/formulary/field_check.h"
+#include "core/ledger/line_description.h"
 #include "core/store/instant_text.h"
 #include "core/store/journal_codec.h"
 #include "core/store/line_writer.h"
@@ -5,214 +7,96 @@
 namespace ullage::store
 {
 
-using namespace chemistry;
 using namespace ledger;
+using formulary::FieldDescription;
+using formulary::Figurelike;
+using formulary::Holds;
+using formulary::Presence;
+using formulary::Structured;
 
 namespace
 {
 
 QByteArray joined(const QByteArrayList& values) { return '[' + values.join(',') + ']'; }
 
-QByteArray wearText(const Wear& wear)
+template <class What>
+void writeDescribed(LineWriter& line, const What& what);
+
+template <class What>
+QByteArray objectOf(const What& what)
 {
     LineWriter line;
-    switch (wear.rule) {
-    case WearRule::None:
-        return line.text("rule", "none").object();
-    case WearRule::PerFilm:
-        return line.text("rule", "per-film").number("percent", wear.percent).object();
-    case WearRule::Compound:
-        return line.text("rule", "compound").number("percent", wear.percent).object();
-    case WearRule::Steps:
-        break;
-    }
-    QByteArrayList steps;
-    for (const WearStep& step : wear.steps) {
-        steps += LineWriter()
-                     .number("from_films_per_litre", step.from.value())
-                     .number("factor", step.factor)
-                     .object();
-    }
-    return line.text("rule", "steps").raw("steps", joined(steps)).object();
+    writeDescribed(line, what);
+    return line.object();
 }
 
-void write(LineWriter& line, const formulary::Solution& solution)
+// Defaults are written only where the description has them stated.
+template <class M>
+void writeField(LineWriter& line, const FieldDescription& is, const M& member)
 {
-    line.text("name", solution.name)
-        .text("role", code(solution.role))
-        .quantityIf("capacity_films_per_litre", solution.capacity)
-        .raw("wear", wearText(solution.wear));
-    const formulary::Keeping& keeping = solution.keeping;
-    if (keeping.full || keeping.half || keeping.tray) {
-        line.raw("keeping", LineWriter()
-                                .quantityIf("full_days", keeping.full)
-                                .quantityIf("half_days", keeping.half)
-                                .quantityIf("tray_hours", keeping.tray)
-                                .object());
-    }
-    line.number("q10", solution.q10)
-        .number("oxygen_factor", solution.oxygenFactor)
-        .number("silver_g_per_film", solution.silverPerFilm)
-        .number("bromide_mg_per_film", solution.bromidePerFilm)
-        .quantityIf("fresh_clearing_s", solution.freshClearing)
-        .quantityIf("silver_limit_g_per_litre", solution.silverLimit)
-        .numberIf("tabular_factor", solution.tabularFactor)
-        .quantityIf("replenish_ml_per_film", solution.replenishPerFilm)
-        .textIf("replaces", solution.replaces);
-    if (!solution.sources.empty()) {
-        LineWriter sources;
-        for (const auto& [figure, source] : solution.sources) {
-            sources.text(figure, source);
+    const bool always = is.presence == Presence::Required || is.presence == Presence::Stated;
+    if constexpr (std::is_same_v<M, std::string>) {
+        always ? line.text(is.name, member) : line.textIf(is.name, member);
+    } else if constexpr (std::is_same_v<M, std::string_view>) {
+        line.text(is.name, member);
+    } else if constexpr (std::is_same_v<M, Decimal>) {
+        line.text(is.name, member.text());
+    } else if constexpr (Figurelike<M>) {
+        const double number = formulary::detail::numberOf(member);
+        if (is.presence != Presence::Implied || number != is.fallback) {
+            line.number(is.name, number);
         }
-        line.raw("sources", sources.object());
-    }
-}
-
-void write(LineWriter& line, const formulary::Vessel& vessel)
-{
-    line.text("name", vessel.name)
-        .number("capacity_ml", vessel.capacity.value())
-        .text("material", code(vessel.material))
-        .truth("squeezed", vessel.squeezed)
-        .quantityIf("wall_mm", vessel.wall)
-        .numberIf("permeability", vessel.permeability)
-        .quantityIf("cap_cm3_day", vessel.capLeak);
-}
-
-void write(LineWriter& line, const FilmRecord& film)
-{
-    line.text("run", film.run)
-        .textIf("format", film.format)
-        .textIf("name", film.name)
-        .numberIf("ei", film.exposureIndex)
-        .textIf("notes", film.notes);
-}
-
-void write(LineWriter& line, const FilmMark& mark)
-{
-    line.text("film", mark.film)
-        .text("at", instantText(mark.at).toStdString())
-        .textIf("mark", mark.fault ? code(*mark.fault) : std::string_view())
-        .textIf("takes_back", mark.takesBack)
-        .textIf("note", mark.note)
-        .textIf("by", mark.by);
-}
-
-void write(LineWriter& line, const Packet& packet)
-{
-    line.text("solution", packet.solution)
-        .quantityIf("makes_ml", packet.makes)
-        .textIf("lot", packet.lot)
-        .textIf("bought", packet.bought)
-        .textIf("use_by", packet.useBy)
-        .numberIf("cost", packet.cost)
-        .textIf("currency", packet.currency);
-}
-
-void write(LineWriter& line, const Chemical& chemical)
-{
-    line.text("name", chemical.name).textIf("cas", chemical.cas).numberIf("grams", chemical.grams);
-}
-
-void write(LineWriter& line, const formulary::DevelopmentFigure& figure)
-{
-    line.text("film", figure.film)
-        .text("developer", figure.developer)
-        .textIf("dilution", figure.dilution)
-        .numberIf("ei", figure.exposureIndex);
-    if (!figure.times.empty()) {
-        QByteArrayList times;
-        for (const TimeAtTemperature& time : figure.times) {
-            times += LineWriter()
-                         .number("temperature_c", time.temperature.value())
-                         .number("seconds", time.time.value())
-                         .object();
+    } else if constexpr (std::is_same_v<M, bool>) {
+        if (is.holds == Holds::Code) {
+            line.textIf(is.name, member ? is.codes.front() : std::string_view());
+        } else if (is.presence != Presence::Implied || member) {
+            line.truth(is.name, member);
         }
-        line.raw("times", joined(times));
-    }
-    line.textIf("source", figure.source)
-        .textIf("notes", figure.notes)
-        .textIf("replaces", figure.replaces)
-        .truthIf("withdrawn", figure.withdrawn ? std::optional(true) : std::nullopt);
-}
-
-// What a kind of event says besides what all say.
-void writeWhat(LineWriter& line, const Mixed& what)
-{
-    line.text("solution", what.solution)
-        .text("vessel", what.vessel)
-        .number("volume_ml", what.volume.value())
-        .textIf("name", what.name)
-        .textIf("packet", what.packet)
-        .textIf("history", what.historyUnknown ? "unknown" : "");
-}
-
-void writeWhat(LineWriter& line, const Processed& what)
-{
-    if (!what.load.films.empty()) {
-        QByteArrayList films;
-        for (const FilmCount& film : what.load.films) {
-            films += LineWriter().text("format", film.format).number("count", film.count).object();
+    } else if constexpr (std::is_enum_v<M>) {
+        line.text(is.name, is.codes[static_cast<std::size_t>(member)]);
+    } else if constexpr (std::is_same_v<M, chemistry::Instant>) {
+        line.text(is.name, instantText(member).toStdString());
+    } else if constexpr (std::is_same_v<M, std::map<std::string, std::string>>) {
+        LineWriter inner;
+        for (const auto& [key, text] : member) {
+            inner.text(key, text);
         }
-        line.raw("films", joined(films));
+        if (always || !member.empty()) {
+            line.raw(is.name, inner.object());
+        }
+    } else if constexpr (formulary::detail::Optional<M>::value) {
+        if (member) {
+            writeField(line, is, *member);
+        }
+    } else if constexpr (Structured<M>) {
+        const QByteArray object = objectOf(member);
+        if (always || object != "{}") {
+            line.raw(is.name, object);
+        }
+    } else {
+        QByteArrayList pieces;
+        for (const auto& one : member) {
+            if constexpr (std::is_same_v<M, std::vector<std::string>>) {
+                pieces += quoted(one);
+            } else {
+                pieces += objectOf(one);
+            }
+        }
+        // A list that must be there may still be empty where the line takes something back.
+        if (!member.empty()) {
+            line.raw(is.name, joined(pieces));
+        }
     }
-    line.quantityIf("area_cm2", what.load.area)
-        .quantityIf("used_ml", what.used)
-        .numberIf("lost_ml",
-                  what.lost.value() == 0 ? std::nullopt : std::optional(what.lost.value()))
-        .truthIf("one_shot", what.oneShot ? std::optional(true) : std::nullopt)
-        .textIf("run", what.run);
 }
 
-void writeWhat(LineWriter& line, const ToppedUp& what)
+template <class What>
+void writeDescribed(LineWriter& line, const What& what)
 {
-    line.number("volume_ml", what.volume.value()).textIf("from", what.from);
-}
-void writeWhat(LineWriter& line, const Drawn& what)
-{
-    line.number("volume_ml", what.volume.value()).textIf("why", what.why);
-}
-void writeWhat(LineWriter& line, const Moved& what) { line.text("vessel", what.vessel); }
-void writeWhat(LineWriter&, const Opened&) {}
-void writeWhat(LineWriter& line, const StoodOpen& what)
-{
-    line.number("hours", what.time.value()).number("area_cm2", what.surface.value());
-}
-void writeWhat(LineWriter& line, const StoredAt& what)
-{
-    line.number("temperature_c", what.temperature.value());
-}
-void writeWhat(LineWriter& line, const ClearingTested& what)
-{
-    line.number("seconds", what.time.value()).number("temperature_c", what.temperature.value());
-}
-void writeWhat(LineWriter& line, const StripTested& what)
-{
-    line.numberIf("density", what.density)
-        .numberIf("factor", what.factor)
-        .truthIf("passed", what.passed);
-}
-void writeWhat(LineWriter& line, const Looked& what)
-{
-    line.truthIf("passed", what.passed).textIf("why", what.why);
-}
-void writeWhat(LineWriter& line, const Contaminated& what) { line.textIf("why", what.why); }
-void writeWhat(LineWriter&, const Dissolved&) {}
-void writeWhat(LineWriter& line, const Noted& what) { line.text("text", what.text); }
-void writeWhat(LineWriter& line, const Discarded& what) { line.textIf("how", what.how); }
-void writeWhat(LineWriter& line, const Voided& what)
-{
-    line.text("voids", what.voids).textIf("why", what.why);
-}
-void writeWhat(LineWriter& line, const OpenedPacket& what) { line.text("packet", what.packet); }
-
-void write(LineWriter& line, const Event& event)
-{
-    line.textIf("batch", event.batch)
-        .text("kind", event.kind())
-        .text("at", instantText(event.at).toStdString());
-    std::visit([&line](const auto& what) { writeWhat(line, what); }, event.what);
-    line.quantityIf("air_ml", event.airLeft).textIf("by", event.by);
+    formulary::eachField(what, [&](const FieldDescription& is, const auto& member) {
+        if (formulary::belongs(what, is)) {
+            writeField(line, is, member);
+        }
+    });
 }
 
 } // namespace
@@ -223,8 +107,10 @@ QByteArray encode(const Entry& entry)
         return QByteArray::fromStdString(entry.body);
     }
     LineWriter line;
-    line.text("type", entry.type()).text("id", entry.id());
-    std::visit([&line](const auto& what) { write(line, what); }, entry.what);
+    line.text("type", entry.type());
+    eachEntryField(entry, [&](const FieldDescription& is, const auto& member) {
+        writeField(line, is, member);
+    });
     return line.object();
 }
 
@@ -232,7 +118,7 @@ QByteArray defaultHeader()
 {
     return LineWriter()
         .text("type", "book")
-        .text("format", "ullage-journal")
+        .text("format", kJournalFormat)
         .number("version", kJournalVersion)
         .object();
 }

@@ -74,40 +74,60 @@ std::string Fields::text(const char* key) { return textOf(key, get(key, true)); 
 
 std::string Fields::textIf(const char* key) { return textOf(key, get(key, false)); }
 
-std::optional<double> Fields::numberIf(const char* key)
+double Fields::number(const char* key)
 {
-    const QJsonValue value = get(key, false);
-    if (value.isUndefined()) {
-        return std::nullopt;
-    }
-    if (!value.isDouble()) {
+    const QJsonValue value = get(key, true);
+    if (!value.isUndefined() && !value.isDouble()) {
         refuseWith({.code = ErrorCode::NotANumber, .text = shown(value), .allowed = "a number"},
                    key);
-        return std::nullopt;
     }
     return value.toDouble();
 }
 
-double Fields::number(const char* key)
+bool Fields::truth(const char* key)
 {
-    if (!has(key)) {
-        refuseWith({.code = ErrorCode::Missing}, key);
+    const QJsonValue value = get(key, true);
+    if (!value.isUndefined() && !value.isBool()) {
+        refuseWith({.code = ErrorCode::Malformed, .text = shown(value), .allowed = "true, false"},
+                   key);
     }
-    return numberIf(key).value_or(0);
+    return value.toBool();
 }
 
-std::optional<bool> Fields::truthIf(const char* key)
+ledger::Decimal Fields::decimal(const char* key)
+{
+    const QJsonValue value = get(key, true);
+    const auto read = value.isDouble()   ? ledger::Decimal::from(value.toDouble())
+                      : value.isString() ? ledger::Decimal::from(value.toString().toStdString())
+                                         : std::nullopt;
+    if (!read && !value.isUndefined()) {
+        refuseWith(
+            {.code = ErrorCode::NotANumber, .text = shown(value), .allowed = ledger::kDecimalForm},
+            key);
+    }
+    return read.value_or(ledger::Decimal());
+}
+
+std::vector<std::string> Fields::textsIf(const char* key)
 {
     const QJsonValue value = get(key, false);
     if (value.isUndefined()) {
-        return std::nullopt;
+        return {};
     }
-    if (!value.isBool()) {
-        refuseWith({.code = ErrorCode::Malformed, .text = shown(value), .allowed = "true, false"},
-                   key);
-        return std::nullopt;
+    if (value.isString()) {
+        return {textOf(key, value)};
     }
-    return value.toBool();
+    if (!value.isArray()) {
+        refuseWith(
+            {.code = ErrorCode::Malformed, .text = shown(value), .allowed = "a list of texts"},
+            key);
+    }
+    std::vector<std::string> found;
+    const QJsonArray list = value.toArray();
+    for (const auto& one : list) {
+        found.push_back(textOf(key, one));
+    }
+    return found;
 }
 
 std::size_t Fields::choice(const char* key, std::span<const std::string_view> codes)

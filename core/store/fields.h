@@ -3,6 +3,7 @@
 
 #include "core/chemistry/quantities.h"
 #include "core/chemistry/result.h"
+#include "core/ledger/decimal.h"
 
 #include <QJsonArray>
 #include <QJsonObject>
@@ -13,6 +14,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace ullage::store
 {
@@ -33,15 +35,11 @@ public:
 
     /// Missing if absent; NotANumber for another type. Ranges are the core's business.
     double number(const char* key);
-    std::optional<double> numberIf(const char* key);
-    template <class Q>
-    std::optional<Q> quantityIf(const char* key)
-    {
-        const auto read = numberIf(key);
-        return read ? std::optional<Q>(*read) : std::nullopt;
-    }
+    /// Missing if absent; Malformed for anything but true and false.
+    bool truth(const char* key);
 
-    std::optional<bool> truthIf(const char* key);
+    /// Missing if absent; a text, or a number as version 1 had it.
+    ledger::Decimal decimal(const char* key);
 
     /// The place of the text in `codes`; UnknownKind with the list otherwise.
     std::size_t choice(const char* key, std::span<const std::string_view> codes);
@@ -51,6 +49,8 @@ public:
     /// A date as written, "" if absent.
     std::string dateIf(const char* key);
 
+    /// A list of texts; one text stands for a list of one. Empty if absent.
+    std::vector<std::string> textsIf(const char* key);
     /// An object of texts.
     void texts(const char* key, std::map<std::string, std::string>& into);
 

@@ -22,6 +22,7 @@ struct RunLines {
     std::string run;
     std::vector<FilmRecord> films;
     std::vector<Event> baths; ///< those taken back too
+    std::optional<RunTimes> times;
 };
 
 // A bottle's events, and what it was before those asked for.
@@ -32,7 +33,8 @@ struct BottleThen {
 
 Result<RunLines> readRun(Statement& ofRun, const std::string& run)
 {
-    RunLines lines{run, {}, {}};
+    RunLines lines;
+    lines.run = run;
     return eachRow(ofRun.run(run),
                    [&](const Rows& row) -> Result<void> {
                        auto entry = decodeStored(row.bytes(0));
@@ -41,6 +43,8 @@ Result<RunLines> readRun(Statement& ofRun, const std::string& run)
                        }
                        if (auto* film = std::get_if<FilmRecord>(&entry->what)) {
                            lines.films.push_back(std::move(*film));
+                       } else if (auto* times = std::get_if<RunTimes>(&entry->what)) {
+                           lines.times = std::move(*times);
                        } else if (auto* event = std::get_if<Event>(&entry->what)) {
                            lines.baths.push_back(std::move(*event));
                        }
@@ -131,6 +135,7 @@ Result<std::vector<FilmTrace>> FilmReader::traces(const std::vector<std::string>
     std::vector<FilmTrace> films;
     for (const RunLines& lines : all) {
         FilmTrace whole;
+        whole.times = lines.times;
         for (const Event& bath : lines.baths) {
             const BottleThen& bottle = bottles[bath.batch];
             if (!whole.times) {

@@ -1,10 +1,12 @@
 #include "core/store/integrity.h"
 
 #include "core/ledger/batch.h"
+#include "core/ledger/references.h"
 #include "core/store/each_row.h"
 #include "core/store/event_columns.h"
 #include "core/store/journal_codec.h"
 
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -108,14 +110,10 @@ private:
         if (!fine) {
             return fine;
         }
-        for (const auto& [film, run] : m_filmRuns) {
-            if (!m_runs.contains(run)) {
-                unknown("run", run, film);
-            }
-        }
-        for (const auto& [mark, film] : m_markFilms) {
-            if (!m_films.contains(film)) {
-                unknown("film", film, mark);
+        for (const Named& named : m_later) {
+            const bool film = named.field->refers == formulary::Refers::Film;
+            if (!(film ? m_films : m_runs).contains(named.id)) {
+                unknown(named.field->name.data(), named.id, named.by);
             }
         }
         return {};
@@ -149,75 +147,82 @@ private:
         references(*entry);
     }
 
+    // Solutions and vessels of events are looked up by the folds.
     void references(const Entry& entry)
     {
-        if (const auto* solution = std::get_if<formulary::Solution>(&entry.what)) {
-            keep(check(*solution), entry.id());
-            m_formulary.add(*solution);
-        } else if (const auto* vessel = std::get_if<formulary::Vessel>(&entry.what)) {
-            keep(check(*vessel), entry.id());
-            m_formulary.add(*vessel);
-        } else if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
-            keep(check(*film), entry.id());
-            m_filmRuns.emplace_back(film->id, film->run);
-            m_films.insert(film->id);
-        } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
-            keep(check(*mark), entry.id());
-            m_markFilms.emplace_back(mark->id, mark->film);
-            m_marks.emplace(mark->id, mark->film);
-            const auto taken = m_marks.find(mark->takesBack);
-            if (!mark->takesBack.empty() &&
-                (taken == m_marks.end() || taken->second != mark->film)) {
-                unknown("takes_back", mark->takesBack, mark->id);
+        using formulary::Refers;
+        keep(check(entry), entry.id());
+        eachReference(entry, [&](const formulary::FieldDescription& is, const std::string& id) {
+            const bool byFold =
+                entry.event() && (is.refers == Refers::Solution || is.refers == Refers::Vessel);
+            if (is.refers == Refers::Film || is.refers == Refers::Run) {
+                m_later.push_back({&is, id, entry.id()});
+            } else if (!byFold && is.name != "batch" && !stands(entry, is, id)) {
+                unknown(is.name.data(), id, entry.id());
             }
-        } else if (const auto* packet = std::get_if<Packet>(&entry.what)) {
-            keep(check(*packet), entry.id());
-            m_packets.insert(packet->id);
-            if (!m_formulary.solution(packet->solution)) {
-                unknown("solution", packet->solution, packet->id);
-            }
-        } else if (const auto* chemical = std::get_if<Chemical>(&entry.what)) {
-            keep(check(*chemical), entry.id());
-        } else if (const auto* figure = std::get_if<formulary::DevelopmentFigure>(&entry.what)) {
-            keep(check(*figure), entry.id());
-            if (!m_formulary.solution(figure->developer)) {
-                unknown("developer", figure->developer, figure->id);
-            }
-            if (!figure->replaces.empty() && !m_formulary.notebook().figure(figure->replaces)) {
-                unknown("replaces", figure->replaces, figure->id);
-            }
-            m_formulary.add(*figure);
-        } else if (const Event* event = entry.event()) {
-            keep(checkFields(*event), event->id);
-            m_events.insert(event->id);
-            m_batches.insert(event->batch);
-            happening(*event);
-        }
+        });
+        take(entry);
     }
 
-    // Solutions and vessels are looked up by the folds.
-    void happening(const Event& event)
+    // Whether what is named stands before the entry.
+    [[nodiscard]] bool stands(const Entry& entry, const formulary::FieldDescription& is,
+                              const std::string& id) const
     {
-        if (const auto* mixed = std::get_if<Mixed>(&event.what)) {
-            m_mixed.insert(event.batch);
-            if (!mixed->packet.empty() && !m_packets.contains(mixed->packet)) {
-                unknown("packet", mixed->packet, event.id);
-            }
-        } else if (const auto* opened = std::get_if<OpenedPacket>(&event.what)) {
-            if (!m_packets.contains(opened->packet)) {
-                unknown("packet", opened->packet, event.id);
-            }
-        } else if (const auto* processed = std::get_if<Processed>(&event.what)) {
-            m_runs.insert(processed->run);
-        } else if (const auto* filled = std::get_if<ToppedUp>(&event.what)) {
-            if (!filled->from.empty() && !m_mixed.contains(filled->from)) {
-                unknown("from", filled->from, event.id);
-            }
-        } else if (const auto* voided = std::get_if<Voided>(&event.what)) {
-            if (!m_events.contains(voided->voids)) {
-                unknown("voids", voided->voids, event.id);
-            }
+        using formulary::Refers;
+        switch (is.refers) {
+        case Refers::Batch:
+            return m_mixed.contains(id);
+        case Refers::Event:
+            return m_events.contains(id);
+        case Refers::FilmMark: {
+            const auto taken = m_marks.find(id);
+            return taken != m_marks.end() && taken->second == std::get<FilmMark>(entry.what).film;
         }
+        case Refers::Same:
+            return m_ids.contains(key(entry.type(), id));
+        default:
+            break;
+        }
+        const auto types = typesNamed(is.refers);
+        return std::any_of(types.begin(), types.end(), [&](std::string_view type) {
+            return m_ids.contains(key(type, id)) || (is.refers == Refers::Kind && id == type);
+        });
+    }
+
+    [[nodiscard]] static std::string key(std::string_view type, const std::string& id)
+    {
+        return std::string(type) + ' ' + id;
+    }
+
+    // What later entries may name.
+    void take(const Entry& entry)
+    {
+        if (const Event* event = entry.event()) {
+            m_events.insert(event->id);
+            m_batches.insert(event->batch);
+            if (std::holds_alternative<Mixed>(event->what)) {
+                m_mixed.insert(event->batch);
+            } else if (const auto* processed = std::get_if<Processed>(&event->what)) {
+                m_runs.insert(processed->run);
+            }
+            return;
+        }
+        if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
+            m_films.insert(film->id);
+            return;
+        }
+        if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
+            m_marks.emplace(mark->id, mark->film);
+            return;
+        }
+        m_ids.insert(key(entry.type(), entry.id()));
+        std::visit(
+            [&](const auto& what) {
+                if constexpr (requires { m_formulary.add(what); }) {
+                    m_formulary.add(what);
+                }
+            },
+            entry.what);
     }
 
     void keep(const Result<void>& checked, const std::string& subject)
@@ -282,15 +287,19 @@ private:
     SqlStore* m_store;
     BookCheck m_check;
     formulary::Formulary m_formulary;
-    std::set<std::string> m_packets;
+    std::set<std::string> m_ids; ///< type and id of whatever is defined
     std::set<std::string> m_events;
     std::set<std::string> m_batches;
     std::set<std::string> m_mixed;
     std::set<std::string> m_runs;
-    std::vector<std::pair<std::string, std::string>> m_filmRuns;
+    struct Named {
+        const formulary::FieldDescription* field;
+        std::string id;
+        std::string by;
+    };
+    std::vector<Named> m_later; ///< films and runs, which may stand after what names them
     std::set<std::string> m_films;
     std::map<std::string, std::string> m_marks; ///< mark → film
-    std::vector<std::pair<std::string, std::string>> m_markFilms;
 };
 
 } // namespace

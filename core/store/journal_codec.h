@@ -22,8 +22,9 @@ struct Header {
 
 using Line = std::variant<Header, ledger::Entry>;
 
-/// Reads one line (without its line break). Refuses what readJsonLine() refuses; an unknown type,
-/// kind or code (UnknownKind with the list); a missing field; a wrong type; a version of the
+/// Reads one line (without its line break); what version 1 said otherwise is taken for what says it
+/// now, while the line stays as it was written. Refuses what readJsonLine() refuses; an unknown
+/// type, kind or code (UnknownKind with the list); a missing field; a wrong type; a version of the
 /// journal that this program does not know (NewerBook). Ranges and references are the Book's
 /// business. The entry's body is filled in.
 Result<Line> decodeLine(const QByteArray& text);
@@ -39,13 +40,15 @@ QByteArray encode(const ledger::Entry& entry);
 /// The line a journal begins with, if none was kept.
 QByteArray defaultHeader();
 
-/// Whether two lines say the same: fields in any order, numbers by value.
+/// A kept first line as it is written now: with the version of today, the rest as it was.
+QByteArray currentHeader(const QByteArray& kept);
+
+/// Whether two lines say the same: fields in any order, numbers by value, what version 1 said
+/// otherwise as it is said now.
 bool sameContent(const QByteArray& one, const QByteArray& other);
 
-/// Types as the journal writes them, "book" first, then in the order of Entry::what.
-inline constexpr std::array<std::string_view, 9> kTypeCodes{
-    "book",     "solution", "vessel",           "film",     "packet",
-    "chemical", "event",    "development-time", "film-mark"};
-inline constexpr double kJournalVersion = 1;
+inline constexpr std::string_view kJournalFormat = "ullage-journal";
+/// What is written. Version 1 is read too.
+inline constexpr double kJournalVersion = 2;
 
 } // namespace ullage::store

@@ -65,7 +65,8 @@ private:
         }
         const Entry& entry = std::get<Entry>(*line);
         if (entry.event() || std::holds_alternative<FilmRecord>(entry.what) ||
-            std::holds_alternative<FilmMark>(entry.what)) {
+            std::holds_alternative<FilmMark>(entry.what) ||
+            std::holds_alternative<RunTimes>(entry.what)) {
             m_lineOf.emplace(std::string(entry.type()) + ' ' + entry.id(), m_lines.line());
         }
         ++m_imported.lines;
@@ -77,7 +78,7 @@ private:
         if (!m_header) {
             return placed(noHeader({}), 1);
         }
-        if (m_first && !sameContent(*m_header, defaultHeader())) {
+        if (m_first && !sameContent(currentHeader(*m_header), defaultHeader())) {
             if (auto fine = m_store->putNote(kHeaderNote, *m_header); !fine) {
                 return tl::unexpected(fine.error());
             }
@@ -90,10 +91,10 @@ private:
         return m_imported;
     }
 
-    // Only events, films and marks are found out once the whole is known.
+    // Only events and what belongs to films are found out once the whole is known.
     [[nodiscard]] int lineOf(const std::string& id) const
     {
-        for (const char* type : {"event ", "film ", "film-mark "}) {
+        for (const char* type : {"event ", "film ", "film-mark ", "run-times "}) {
             if (const auto found = m_lineOf.find(type + id); found != m_lineOf.end()) {
                 return found->second;
             }
@@ -106,7 +107,7 @@ private:
         return {.code = found.empty() ? ErrorCode::Missing : ErrorCode::Malformed,
                 .field = "type",
                 .text = std::move(found),
-                .allowed = R"({"type":"book","format":"ullage-journal","version":1} first)"};
+                .allowed = R"({"type":"book","format":"ullage-journal","version":2} first)"};
     }
 
     [[nodiscard]] tl::unexpected<Error> placed(Error error, int line) const

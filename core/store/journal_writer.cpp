@@ -52,7 +52,8 @@ Result<int> exportJournal(SqlStore& store, QIODevice& device)
     if (!kept) {
         return tl::unexpected(kept.error());
     }
-    if (auto fine = write(device, kept->value_or(defaultHeader()) + '\n'); !fine) {
+    if (auto fine = write(device, (*kept ? currentHeader(**kept) : defaultHeader()) + '\n');
+        !fine) {
         return tl::unexpected(fine.error());
     }
     int count = 0;

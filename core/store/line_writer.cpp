@@ -5,6 +5,7 @@
 #include <QString>
 #include <QUtf8StringView>
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -26,6 +27,17 @@ QByteArray numberText(double number)
 
 QByteArray quoted(std::string_view text)
 {
+    // Names of fields, ids and codes need no escapes; most of what is written is that.
+    const bool plain = std::all_of(text.begin(), text.end(), [](char c) {
+        return c >= ' ' && c <= '~' && c != '"' && c != '\\';
+    });
+    if (plain) {
+        QByteArray written;
+        written.reserve(static_cast<qsizetype>(text.size()) + 2);
+        written += '"';
+        written.append(text.data(), static_cast<qsizetype>(text.size()));
+        return written += '"';
+    }
     const auto value = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
     return QJsonDocument(QJsonArray{value}).toJson(QJsonDocument::Compact).mid(1).chopped(1);
 }
@@ -57,16 +69,6 @@ LineWriter& LineWriter::truth(std::string_view key, bool value)
 LineWriter& LineWriter::textIf(std::string_view key, std::string_view value)
 {
     return value.empty() ? *this : text(key, value);
-}
-
-LineWriter& LineWriter::truthIf(std::string_view key, std::optional<bool> value)
-{
-    return value ? truth(key, *value) : *this;
-}
-
-LineWriter& LineWriter::numberIf(std::string_view key, std::optional<double> value)
-{
-    return value ? number(key, *value) : *this;
 }
 
 } // namespace ullage::store

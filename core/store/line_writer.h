@@ -3,7 +3,6 @@
 
 #include <QByteArray>
 
-#include <optional>
 #include <string_view>
 
 namespace ullage::store
@@ -22,15 +21,8 @@ public:
     LineWriter& number(std::string_view key, double value);
     LineWriter& truth(std::string_view key, bool value);
 
-    /// Nothing is written for an empty text, an absent number or an absent truth.
+    /// Nothing is written for an empty text.
     LineWriter& textIf(std::string_view key, std::string_view value);
-    LineWriter& truthIf(std::string_view key, std::optional<bool> value);
-    LineWriter& numberIf(std::string_view key, std::optional<double> value);
-    template <class Q>
-    LineWriter& quantityIf(std::string_view key, const std::optional<Q>& value)
-    {
-        return value ? number(key, value->value()) : *this;
-    }
 
     /// The object so far.
     [[nodiscard]] QByteArray object() const { return '{' + m_text + '}'; }

@@ -45,7 +45,7 @@ struct SqlStore::Statements {
         make("SELECT id, name, solution, mixed_ms, ended_ms FROM batch "
              "WHERE mixed_ms <= ? ORDER BY mixed_ms, "
              "(SELECT max(seq) FROM entry WHERE entry.batch = batch.id AND kind = 'mixed')");
-    Statement hasPacket = make("SELECT 1 FROM entry WHERE type = 'packet' AND id = ?");
+    Statement has = make("SELECT 1 FROM entry WHERE type = ? AND id = ?");
     Statement hasRun = make("SELECT 1 FROM entry WHERE run = ? AND type = 'event' LIMIT 1");
     Statement actions = make("SELECT id, mode, what, subject, of FROM action "
                              "ORDER BY id DESC LIMIT ?");

@@ -188,9 +188,9 @@ Result<std::vector<BatchState>> SqlStore::batches(chemistry::Instant at, bool en
                             : m_statements->batchesInUse.run(moment, moment));
 }
 
-Result<bool> SqlStore::hasPacket(const std::string& id)
+Result<bool> SqlStore::has(std::string_view type, const std::string& id)
 {
-    return any(m_statements->hasPacket.run(id));
+    return any(m_statements->has.run(std::string(type), id));
 }
 
 Result<bool> SqlStore::hasRun(const std::string& run) { return any(m_statements->hasRun.run(run)); }

@@ -89,8 +89,7 @@ TEST(BenchPage, WholeRunOfTwoFilmsByTheKeyboardAlone)
     EXPECT_EQ(films[0].name, "Harbour");
     EXPECT_EQ(films[1].name, "Ferry");
     EXPECT_EQ(films[0].run, films[1].run);
-    const auto events = *bench.shelf.book->events(bench.dev);
-    const auto times = ledger::readTimesNote(std::get<ledger::Noted>(events.back().what).text);
+    const auto times = bench.shelf.store.times();
     ASSERT_TRUE(times);
     EXPECT_EQ(times->run, films[0].run);
     ASSERT_EQ(times->steps.size(), 10u);
@@ -127,8 +126,7 @@ TEST(BenchPage, KilledInTheMiddleOfDevelopingAndTakenUpAtTheRightSecond)
     }
     bench.click("log");
     EXPECT_NEAR(bench.batch(bench.dev).filmsDone.value(), 1, 1e-9);
-    const auto events = *bench.shelf.book->events(bench.dev);
-    const auto times = ledger::readTimesNote(std::get<ledger::Noted>(events.back().what).text);
+    const auto times = bench.shelf.store.times();
     EXPECT_NEAR(times->steps[1].real.value(), 600, 1);
 }
 

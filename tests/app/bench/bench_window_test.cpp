@@ -3,6 +3,7 @@
 #include "bench_window.h"
 
 #include "core/ledger/run_times.h"
+#include "core/store/journal_codec.h"
 #include "core/store/journal_writer.h"
 #include "core/store/sql_store.h"
 
@@ -45,12 +46,6 @@ Found readAgain(const QString& folder, chemistry::Instant now)
     Found found;
     for (const Bottle& bottle : session.bottles())
         (bottle.batch.name == "Dev 1" ? found.dev : found.fix) = bottle.batch;
-    const auto events = session.book().events(found.dev.id);
-    EXPECT_TRUE(events);
-    for (const ledger::Event& event : *events) {
-        if (const auto* note = std::get_if<ledger::Noted>(&event.what))
-            found.times = ledger::readTimesNote(note->text);
-    }
     auto store = store::SqlStore::open(folder + QStringLiteral("/home.ullage"),
                                        {.access = store::Access::Read});
     EXPECT_TRUE(store);
@@ -61,6 +56,11 @@ Found readAgain(const QString& folder, chemistry::Instant now)
         const QJsonObject object = QJsonDocument::fromJson(line).object();
         if (object[QStringLiteral("type")] == QStringLiteral("film"))
             found.films.push_back(object);
+        if (object[QStringLiteral("type")] == QStringLiteral("run-times")) {
+            const auto entry = store::decodeStored(line);
+            EXPECT_TRUE(entry);
+            found.times = std::get<ledger::RunTimes>(entry->what);
+        }
     }
     return found;
 }

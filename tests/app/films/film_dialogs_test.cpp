@@ -8,7 +8,6 @@
 #include "app/widgets/prompts.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
-#include "core/ledger/test_asked.h"
 #include "tests/app/daybook/day_driver.h"
 
 #include <QLabel>

@@ -328,7 +328,7 @@ TEST(ChoiceStep, aPacketOfTheCupboardSetsTheVolumeAndTellsWhatAFilmCosts)
     packet.solution = "starter-mq-borax";
     packet.makes = chemistry::Millilitres(500);
     packet.lot = "A12";
-    packet.cost = 6;
+    packet.cost = ledger::Decimal::from("6");
     packet.currency = "EUR";
     Bench bench({packet});
     ChoiceStep* choice = bench.page.choice();

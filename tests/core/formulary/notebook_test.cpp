@@ -52,9 +52,9 @@ TEST(DevelopmentFigure, IsCheckedFieldByField)
     wrong.times.assign(21, {Celsius(20), Seconds(600)});
     EXPECT_EQ(refusedField(wrong), "times");
     wrong.times = {{Celsius(20), Seconds(5)}};
-    EXPECT_EQ(refusedField(wrong), "base time");
+    EXPECT_EQ(refusedField(wrong), "times.seconds");
     wrong.times = {{Celsius(61), Seconds(600)}};
-    EXPECT_EQ(refusedField(wrong), "base temperature");
+    EXPECT_EQ(refusedField(wrong), "times.temperature_c");
     wrong.times = {{Celsius(20), Seconds(600)}, {Celsius(20), Seconds(500)}};
     EXPECT_EQ(refusedField(wrong), "base");
 }

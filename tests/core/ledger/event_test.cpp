@@ -1,5 +1,5 @@
 #include "core/ledger/entry.h"
-#include "core/ledger/event.h"
+#include "core/ledger/line_description.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -37,7 +37,7 @@ TEST(EventFields, idsMustBeThere)
     EXPECT_EQ(refusedField({"e1", "", {}, Voided{"e0", ""}, {}}), "accepted");
     EXPECT_EQ(refusedField({"e1", "", {}, OpenedPacket{"p"}, {}}), "accepted");
     EXPECT_EQ(refusedField(Voided{"", ""}), "voids");
-    EXPECT_EQ(refusedField({"e1", "", {}, OpenedPacket{""}, {}}), "packet");
+    EXPECT_EQ(refusedField({"e1", "", {}, OpenedPacket{""}, {}}), "item");
 }
 
 TEST(EventFields, mixingNeedsSolutionVesselAndVolume)
@@ -148,7 +148,7 @@ TEST(Entries, ofTheCupboardAreChecked)
     EXPECT_EQ(check(Packet{"p", "dev", Millilitres(0)}).error().field, "makes_ml");
     EXPECT_EQ(check(Packet{"p", ""}).error().field, "solution");
     Packet dear{"p", "dev"};
-    dear.cost = -1;
+    dear.cost = Decimal::from("-1");
     EXPECT_EQ(check(dear).error().field, "cost");
     EXPECT_TRUE(check(Chemical{"c", "sodium sulfite", "7757-83-7", 500}));
     EXPECT_EQ(check(Chemical{"c", "", "", {}}).error().field, "name");

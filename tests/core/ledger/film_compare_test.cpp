@@ -202,7 +202,7 @@ TEST(FilmTraces, BottlesAreAsTheyWereJustBefore)
     RunTimes times;
     times.run = "r";
     times.steps = {{"fix", Seconds(1), Seconds(2)}};
-    const auto note = history.add(40, Noted{timesNote(times)});
+    const auto note = history.add(40, Noted{"", times});
     ASSERT_TRUE(timesOfRun(history.entered, "r"));
     EXPECT_FALSE(timesOfRun(history.entered, "other"));
     history.add(41, Voided{note, "undone"});

@@ -1,7 +1,6 @@
 // Marks on films: entering, taking back, undo and redo; and a test that is asked for.
+#include "core/ledger/coded_notes.h"
 #include "core/ledger/film_mark.h"
-#include "core/ledger/run_times.h"
-#include "core/ledger/test_asked.h"
 #include "tests/core/ledger/book_kit.h"
 
 namespace ullage::ledger
@@ -161,36 +160,33 @@ TEST(FilmMarks, AreCheckedField)
 
 TEST(TestAskedNotes, AreReadBackAndOthersLeftAlone)
 {
-    const std::string note = testAskedNote({FilmFault::NotClear, "a film=b"});
-    EXPECT_EQ(note, "test-asked not-clear film=a film=b");
-    EXPECT_EQ(readTestAskedNote(note)->fault, FilmFault::NotClear);
-    EXPECT_EQ(readTestAskedNote(note)->film, "a film=b");
+    const auto asked = testAskedFromNote("test-asked not-clear film=a film=b");
+    ASSERT_TRUE(asked);
+    EXPECT_EQ(asked->mark, FilmFault::NotClear);
+    EXPECT_EQ(asked->film, "a film=b");
+    EXPECT_TRUE(asked->asNote);
     for (const char* other : {"test-asked", "test-asked odd film=x",
                               "test-asked thin film=", "test-asked film=x", "I asked for a test"}) {
-        EXPECT_FALSE(readTestAskedNote(other)) << other;
+        EXPECT_FALSE(testAskedFromNote(other)) << other;
     }
 }
 
 TEST(RunTimesNotes, KeepTemperatureAndTankIfTheyAreKnown)
 {
-    RunTimes times;
-    times.run = "r";
-    times.steps = {{"develop", Seconds(600), Seconds(610)}};
-    EXPECT_EQ(timesNote(times), "run-times develop 600/610 run=r");
-    times.temperature = Celsius(20.46);
-    times.tank = "Two reels, 50 % run=x";
-    const std::string note = timesNote(times);
-    EXPECT_EQ(note, "run-times develop 600/610 temperature=20.5 tank=Two%20reels,%2050%20%25%20"
-                    "run=x run=r");
-    const auto read = readTimesNote(note);
+    const auto bare = timesFromNote("run-times develop 600/610 run=r");
+    ASSERT_TRUE(bare);
+    EXPECT_FALSE(bare->temperature);
+    EXPECT_EQ(bare->tank, "");
+    const auto read = timesFromNote("run-times develop 600/610 temperature=20.5 "
+                                    "tank=Two%20reels,%2050%20%25%20run=x run=r");
     ASSERT_TRUE(read);
     EXPECT_EQ(read->temperature, Celsius(20.5));
-    EXPECT_EQ(read->tank, times.tank);
+    EXPECT_EQ(read->tank, "Two reels, 50 % run=x");
     EXPECT_EQ(read->run, "r");
-    EXPECT_EQ(read->steps, times.steps);
-    times.temperature = Celsius(-0.4);
-    EXPECT_EQ(readTimesNote(timesNote(times))->temperature, Celsius(-0.4));
-    EXPECT_FALSE(readTimesNote("run-times temperature=warm run=r"));
+    EXPECT_EQ(read->steps, (std::vector{StepDone{"develop", Seconds(600), Seconds(610)}}));
+    EXPECT_EQ(timesFromNote("run-times fix 1/1 temperature=-0.4 run=r")->temperature,
+              Celsius(-0.4));
+    EXPECT_FALSE(timesFromNote("run-times temperature=warm run=r"));
 }
 
 TEST(TestAsked, IsToBeTestedFirstUntilATestIsMade)
@@ -207,7 +203,7 @@ TEST(TestAsked, IsToBeTestedFirstUntilATestIsMade)
     history.mix("dev", 1000);
     history.run(1, 1);
     EXPECT_TRUE(reasons(history, 2).empty());
-    history.add(3, Noted{testAskedNote({FilmFault::Thin, "f"})});
+    history.add(3, TestAsked{FilmFault::Thin, "f"});
     EXPECT_EQ(reasons(history, 2), std::vector<ReasonCode>{}) << "not yet asked then";
     EXPECT_EQ(reasons(history, 4), asked);
     EXPECT_EQ(assess(history.batch(4)).verdict, Verdict::TestFirst);
@@ -217,14 +213,14 @@ TEST(TestAsked, IsToBeTestedFirstUntilATestIsMade)
     EXPECT_EQ(reasons(history, 6), asked) << "a look without a verdict is no test";
     history.add(6, Looked{true, "leader test"});
     EXPECT_TRUE(reasons(history, 7).empty());
-    history.add(8, Noted{testAskedNote({FilmFault::Thin, "f"})});
+    history.add(8, TestAsked{FilmFault::Thin, "f"});
     EXPECT_EQ(reasons(history, 9), asked) << "a test of before does not answer";
     history.add(9, StripTested{{}, 1.05, {}});
     EXPECT_TRUE(reasons(history, 10).empty());
 
     History fixer;
     fixer.mix("fixer", 1000);
-    fixer.add(1, Noted{testAskedNote({FilmFault::NotClear, "f"})});
+    fixer.add(1, meaningOf({"test-asked not-clear film=f"}));
     EXPECT_EQ(reasons(fixer, 2), asked);
     fixer.add(3, ClearingTested{Seconds(40), Celsius(20)});
     EXPECT_TRUE(reasons(fixer, 4).empty());

@@ -209,15 +209,14 @@ public:
                          [](const auto& a, const auto& b) { return a.mixedAt < b.mixedAt; });
         return result;
     }
-    Result<bool> hasPacket(const std::string& id) override
+    Result<bool> has(std::string_view type, const std::string& id) override
     {
-        return has([&](const Entry& entry) {
-            return std::holds_alternative<Packet>(entry.what) && entry.id() == id;
-        });
+        return hasWhere(
+            [&](const Entry& entry) { return entry.type() == type && entry.id() == id; });
     }
     Result<bool> hasRun(const std::string& run) override
     {
-        return has([&](const Entry& entry) {
+        return hasWhere([&](const Entry& entry) {
             const auto* processed =
                 entry.event() ? std::get_if<Processed>(&entry.event()->what) : nullptr;
             return processed && processed->run == run;
@@ -300,7 +299,7 @@ private:
         return result;
     }
     template <class Condition>
-    Result<bool> has(Condition condition)
+    Result<bool> hasWhere(Condition condition)
     {
         if (auto fine = call(); !fine) {
             return tl::unexpected(fine.error());

@@ -1,3 +1,4 @@
+#include "core/ledger/coded_notes.h"
 #include "run_kit.h"
 
 #include "core/ledger/run_clock.h"
@@ -251,14 +252,13 @@ TEST(RunClock, WholeRunIsLoggedInEveryBottleOnce)
     EXPECT_EQ(films[0].name, "Harbour");
     EXPECT_EQ(films[0].run, *id);
     EXPECT_EQ(films[1].format, "120");
-    const auto events = *run.book->events(run.dev);
-    const auto* note = std::get_if<Noted>(&events.back().what);
-    ASSERT_TRUE(note);
-    const auto times = readTimesNote(note->text);
+    const auto times = run.store.times();
     ASSERT_TRUE(times);
+    EXPECT_FALSE(times->id.empty());
     EXPECT_EQ(times->run, *id);
     EXPECT_EQ(times->temperature, state.temperature);
     EXPECT_EQ(times->tank, state.tank.name);
+    EXPECT_EQ(times->tankVolume, state.tank.volume);
     ASSERT_EQ(times->steps.size(), 10u);
     EXPECT_EQ(times->steps[1], (StepDone{"develop", Seconds(600), Seconds(602)}));
     ASSERT_TRUE(run.book->undo());
@@ -304,12 +304,13 @@ TEST(RunState, RefusesWhatDoesNotFitTogether)
 
 TEST(RunTimes, NotesAreReadBackAndOthersLeftAlone)
 {
-    const RunTimes times{"a run=b", {{"fix", Seconds(390), Seconds(395.4)}}, {}, {}};
-    EXPECT_EQ(timesNote(times), "run-times fix 390/395 run=a run=b");
-    EXPECT_EQ(readTimesNote(timesNote(times))->run, "a run=b");
-    EXPECT_FALSE(readTimesNote("smells of vinegar"));
-    EXPECT_FALSE(readTimesNote("run-times fix run=x"));
-    EXPECT_FALSE(readTimesNote("run-times fix 1/-2 run=x"));
+    const auto times = timesFromNote("run-times fix 390/395 run=a run=b");
+    ASSERT_TRUE(times);
+    EXPECT_EQ(times->run, "a run=b");
+    EXPECT_EQ(times->steps, (std::vector{StepDone{"fix", Seconds(390), Seconds(395)}}));
+    EXPECT_FALSE(timesFromNote("smells of vinegar"));
+    EXPECT_FALSE(timesFromNote("run-times fix run=x"));
+    EXPECT_FALSE(timesFromNote("run-times fix 1/-2 run=x"));
 }
 
 } // namespace

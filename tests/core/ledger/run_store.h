@@ -125,7 +125,7 @@ public:
                          [](const auto& a, const auto& b) { return a.mixedAt < b.mixedAt; });
         return found;
     }
-    Result<bool> hasPacket(const std::string&) override { return false; }
+    Result<bool> has(std::string_view, const std::string&) override { return false; }
     Result<bool> hasRun(const std::string& run) override
     {
         return std::any_of(kept.entries.begin(), kept.entries.end(), [&](const auto& pair) {
@@ -148,6 +148,18 @@ public:
         for (const auto& [entry, action] : kept.entries) {
             if (const auto* film = std::get_if<FilmRecord>(&entry.what)) {
                 found.push_back(*film);
+            }
+        }
+        return found;
+    }
+
+    /// The times of its last run.
+    [[nodiscard]] std::optional<RunTimes> times() const
+    {
+        std::optional<RunTimes> found;
+        for (const auto& [entry, action] : kept.entries) {
+            if (const auto* times = std::get_if<RunTimes>(&entry.what)) {
+                found = *times;
             }
         }
         return found;

@@ -147,7 +147,7 @@ TEST(Statistics, AFilmCostsWhatItsBottleCost)
 {
     Packet packet{.id = "p", .solution = "dev", .makes = chemistry::Millilitres(5000)};
     EXPECT_FALSE(priceOf(packet, chemistry::Millilitres(1000))) << "no cost, no price";
-    packet.cost = 20;
+    packet.cost = Decimal::from("20");
     packet.currency = "EUR";
     EXPECT_DOUBLE_EQ(priceOf(packet, chemistry::Millilitres(1000))->amount, 4);
     EXPECT_DOUBLE_EQ(priceOf(packet, chemistry::Millilitres(9000))->amount, 20) << "no more";

@@ -137,7 +137,7 @@ TEST(JournalCodec, ReadsEveryKindOfEvent)
     EXPECT_EQ(happening<Noted>(R"("kind":"noted","text":"t")").text, "t");
     EXPECT_EQ(happening<Discarded>(R"("kind":"discarded","how":"h")").how, "h");
     EXPECT_EQ(happening<Voided>(R"("kind":"voided","voids":"e0","why":"w")").voids, "e0");
-    EXPECT_EQ(happening<OpenedPacket>(R"("kind":"opened-packet","packet":"p")").packet, "p");
+    EXPECT_EQ(happening<OpenedPacket>(R"("kind":"opened-packet","packet":"p")").item, "p");
 }
 
 TEST(JournalCodec, ReadsTheCupboardAndFilms)
@@ -148,7 +148,7 @@ TEST(JournalCodec, ReadsTheCupboardAndFilms)
             .what);
     EXPECT_EQ(packet.makes->value(), 1000);
     EXPECT_EQ(packet.useBy, "2026-01-31");
-    EXPECT_EQ(packet.cost, 8.5);
+    EXPECT_EQ(packet.cost, Decimal::from("8.5")) << "version 1 had a number";
     const auto film = std::get<FilmRecord>(
         read(R"({"type":"film","id":"f","run":"r","format":"120","name":"Harbour","ei":100,)"
              R"("notes":"fog"})")
@@ -257,9 +257,11 @@ TEST(JournalCodec, RefusesDefinitionsThatLackOrConfuseFields)
 
 TEST(JournalCodec, NamesTheVersionThatANewerJournalNeeds)
 {
-    const Error error = refusal(R"({"type":"book","format":"ullage-journal","version":2})");
+    EXPECT_TRUE(decodeLine(R"({"type":"book","format":"ullage-journal","version":1})"));
+    EXPECT_TRUE(decodeLine(R"({"type":"book","format":"ullage-journal","version":2})"));
+    const Error error = refusal(R"({"type":"book","format":"ullage-journal","version":3})");
     EXPECT_EQ(error.code, ErrorCode::NewerBook);
-    EXPECT_EQ(error.number, 2);
+    EXPECT_EQ(error.number, 3);
 }
 
 TEST(JournalCodec, WritesNumbersSoThatTheyReadBackTheSame)
@@ -273,41 +275,6 @@ TEST(JournalCodec, WritesNumbersSoThatTheyReadBackTheSame)
     event.what = Drawn{chemistry::Millilitres(1'000'000), {}};
     EXPECT_EQ(encode({event, {}}), R"({"type":"event","id":"e","batch":"b","kind":"drawn",)"
                                    R"("at":"1970-01-01T00:00:00Z","volume_ml":1000000})");
-}
-
-TEST(JournalCodec, WritesWhatItMadeAsItWouldReadIt)
-{
-    const Happening all[] = {
-        Mixed{"s", "v", chemistry::Millilitres(900), "N \"q\" \n", "p", true},
-        Processed{
-            {{{"120", 2}}, {}}, chemistry::Millilitres(5), chemistry::Millilitres(1), true, "r"},
-        Processed{{{}, chemistry::SquareCentimetres(9)}, {}, {}, false, {}},
-        ToppedUp{chemistry::Millilitres(3), "c"},
-        Drawn{chemistry::Millilitres(3), "w"},
-        Moved{"v"},
-        Opened{},
-        StoodOpen{chemistry::Hours(2), chemistry::SquareCentimetres(3)},
-        StoredAt{chemistry::Celsius(-0.0)},
-        ClearingTested{chemistry::Seconds(50), chemistry::Celsius(20)},
-        StripTested{1.2, 1.1, true},
-        Looked{false, "smell"},
-        Contaminated{"w"},
-        Dissolved{},
-        Noted{"t"},
-        Discarded{"h"},
-        Voided{"e0", "w"},
-        OpenedPacket{"p"},
-    };
-    for (const Happening& what : all) {
-        const Event event{"e", "b",
-                          chemistry::Instant(std::chrono::milliseconds(1'780'000'000'123)), what,
-                          chemistry::Millilitres(7)};
-        const QByteArray text = encode({event, {}});
-        const Entry back = read(text);
-        EXPECT_EQ(back.body, text.toStdString());
-        EXPECT_EQ(encode({back.what, {}}), text);
-        EXPECT_EQ(encode({decodeStored(text)->what, {}}), text);
-    }
 }
 
 TEST(JournalCodec, ComparesContentByValue)

@@ -105,7 +105,7 @@ TEST(JournalImport, ToleratesMarkBlankLinesAndCarriageReturns)
 TEST(JournalImport, KeepsTheFirstLineOfTheJournalThatABookBeginsWith)
 {
     const QByteArray head =
-        R"({"type":"book","format":"ullage-journal","version":1,"darkroom":"harbour"})"
+        R"({"type":"book","format":"ullage-journal","version":2,"darkroom":"harbour"})"
         "\n";
     TempBook book;
     ASSERT_TRUE(book.import(head + kVessel));

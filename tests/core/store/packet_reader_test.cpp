@@ -39,7 +39,7 @@ TEST(PacketReader, aPacketIsAtHandUntilAMixingUsesIt)
     auto left = packetsAtHand(*book.store);
     ASSERT_TRUE(left);
     EXPECT_EQ(ids(*left), (std::vector<std::string>{"p1", "p2"}));
-    EXPECT_EQ(left->front().cost, 9.8);
+    EXPECT_EQ(left->front().cost->text(), "9.8");
     ASSERT_TRUE(book.import(kHead + mixedFrom("e1", "dev-1", "p1")));
     left = packetsAtHand(*book.store);
     ASSERT_TRUE(left);

@@ -317,7 +317,7 @@ TEST(SqlStore, EveryStatementThatFailsIsReportedAndNothingStays)
             QString("CREATE TRIGGER stop %1 BEGIN SELECT RAISE(ABORT, 'stopped here'); END")
                 .arg(trigger)));
         QByteArray journal = kStart;
-        journal.replace("\"version\":1", "\"version\":1,\"more\":1");
+        journal.replace("\"version\":2", "\"version\":2,\"more\":1");
         const auto refused = book.import(journal);
         ASSERT_FALSE(refused) << trigger;
         EXPECT_EQ(refused.error().code, ErrorCode::StoreFailed) << trigger;

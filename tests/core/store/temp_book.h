@@ -20,7 +20,7 @@ inline chemistry::Instant testNow()
     return std::chrono::sys_days(std::chrono::year(2027) / 1 / 1);
 }
 
-inline const QByteArray kHead = R"({"type":"book","format":"ullage-journal","version":1})"
+inline const QByteArray kHead = R"({"type":"book","format":"ullage-journal","version":2})"
                                 "\n";
 inline const QByteArray kSolution =
     R"({"type":"solution","id":"mq","name":"MQ borax","role":"developer",)"

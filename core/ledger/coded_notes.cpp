@@ -1,10 +1,9 @@
-#include "core/ledger/run_times.h"
+#include "core/ledger/coded_notes.h"
 
 #include <charconv>
 #include <cmath>
-#include <cstdlib>
 #include <sstream>
-#include <string_view>
+#include <string>
 
 namespace ullage::ledger
 {
@@ -14,27 +13,19 @@ using chemistry::Seconds;
 namespace
 {
 
-constexpr const char* kHead = "run-times ";
-constexpr const char* kRun = "run=";
+constexpr std::string_view kTimes = "run-times ";
+constexpr std::string_view kRun = " run=";
 constexpr std::string_view kTemperature = "temperature=";
 constexpr std::string_view kTank = "tank=";
+constexpr std::string_view kAsked = "test-asked ";
+constexpr std::string_view kFilm = " film=";
 
-// A name as one word: blanks, percent signs and control characters as %XX.
-std::string asWord(const std::string& text)
+bool begins(std::string_view text, std::string_view with)
 {
-    static constexpr std::string_view kDigits = "0123456789ABCDEF";
-    std::string word;
-    for (const char letter : text) {
-        const auto byte = static_cast<unsigned char>(letter);
-        if (byte <= ' ' || letter == '%' || byte == 0x7F) {
-            word += {'%', kDigits[byte / 16], kDigits[byte % 16]};
-        } else {
-            word += letter;
-        }
-    }
-    return word;
+    return text.substr(0, with.size()) == with;
 }
 
+// A name was one word: blanks, percent signs and control characters as %XX.
 std::string fromWord(std::string_view word)
 {
     std::string text;
@@ -49,14 +40,6 @@ std::string fromWord(std::string_view word)
     return text;
 }
 
-std::string tenths(chemistry::Celsius temperature)
-{
-    const long long all = std::llround(temperature.value() * 10);
-    const std::string whole = std::to_string(std::llabs(all));
-    const std::string digits = whole.size() < 2 ? "0" + whole : whole;
-    return (all < 0 ? "-" : "") + digits.substr(0, digits.size() - 1) + '.' + digits.back();
-}
-
 std::optional<chemistry::Celsius> readTemperature(std::string_view text)
 {
     double value = 0;
@@ -64,8 +47,6 @@ std::optional<chemistry::Celsius> readTemperature(std::string_view text)
     const bool fine = error == std::errc() && end == text.data() + text.size();
     return fine && std::isfinite(value) ? std::optional(chemistry::Celsius(value)) : std::nullopt;
 }
-
-std::string whole(Seconds time) { return std::to_string(std::llround(time.value())); }
 
 std::optional<Seconds> readWhole(const std::string& text)
 {
@@ -79,40 +60,26 @@ std::optional<Seconds> readWhole(const std::string& text)
 
 } // namespace
 
-std::string timesNote(const RunTimes& times)
+std::optional<RunTimes> timesFromNote(std::string_view note)
 {
-    std::string note = kHead;
-    for (const StepDone& step : times.steps) {
-        note += step.kind + ' ' + whole(step.planned) + '/' + whole(step.real) + ' ';
-    }
-    if (times.temperature) {
-        note.append(kTemperature).append(tenths(*times.temperature)) += ' ';
-    }
-    if (!times.tank.empty()) {
-        note.append(kTank).append(asWord(times.tank)) += ' ';
-    }
-    return note + kRun + times.run;
-}
-
-std::optional<RunTimes> readTimesNote(const std::string& note)
-{
-    const std::size_t head = std::string(kHead).size();
-    const std::size_t run = note.find(std::string(" ") + kRun);
-    if (note.rfind(kHead, 0) != 0 || run == std::string::npos) {
+    const std::size_t run = note.find(kRun);
+    if (!begins(note, kTimes) || run == std::string_view::npos) {
         return std::nullopt;
     }
     RunTimes times;
-    times.run = note.substr(run + 1 + std::string(kRun).size());
-    std::istringstream words(run < head ? std::string() : note.substr(head, run - head));
+    times.run = std::string(note.substr(run + kRun.size()));
+    const std::size_t head = kTimes.size();
+    std::istringstream words(run < head ? std::string()
+                                        : std::string(note.substr(head, run - head)));
     std::string kind;
     std::string pair;
     while (words >> kind) {
         const std::string_view word = kind;
-        if (word.substr(0, kTank.size()) == kTank) {
+        if (begins(word, kTank)) {
             times.tank = fromWord(word.substr(kTank.size()));
             continue;
         }
-        if (word.substr(0, kTemperature.size()) == kTemperature) {
+        if (begins(word, kTemperature)) {
             times.temperature = readTemperature(word.substr(kTemperature.size()));
             if (!times.temperature) {
                 return std::nullopt;
@@ -132,6 +99,29 @@ std::optional<RunTimes> readTimesNote(const std::string& note)
         times.steps.push_back({kind, *planned, *real});
     }
     return times;
+}
+
+std::optional<TestAsked> testAskedFromNote(std::string_view note)
+{
+    const std::size_t film = note.find(kFilm);
+    if (!begins(note, kAsked) || film == std::string_view::npos || film < kAsked.size()) {
+        return std::nullopt;
+    }
+    const auto fault = filmFaultFromCode(note.substr(kAsked.size(), film - kAsked.size()));
+    std::string id(note.substr(film + kFilm.size()));
+    if (!fault || id.empty()) {
+        return std::nullopt;
+    }
+    return TestAsked{*fault, std::move(id), true};
+}
+
+Happening meaningOf(Noted note)
+{
+    if (auto asked = testAskedFromNote(note.text)) {
+        return std::move(*asked);
+    }
+    note.times = timesFromNote(note.text);
+    return note;
 }
 
 } // namespace ullage::ledger
