@@ -28,8 +28,8 @@ TIMES = [("Harbour Pan 100", 100, "starter-mq-borax", "stock", [(18, 500), (20, 
          ("Lantern 1600", 1600, "starter-mq-borax", "stock", [(20, 840), (24, 650)])]
 
 # What a packet for a litre costs, in the darkroom's own currency: invented.
-PRICES = {"starter-mq-borax": 8.40, "starter-metol-sulfite": 7.10, "starter-pq-ascorbate": 9.20,
-          "starter-acid-fixer": 5.60, "starter-rapid-fixer": 6.80}
+PRICES = {"starter-mq-borax": "8.40", "starter-metol-sulfite": "7.10", "starter-pq-ascorbate": "9.20",
+          "starter-acid-fixer": "5.60", "starter-rapid-fixer": "6.80"}
 
 lines = []
 counters = {}
@@ -164,7 +164,7 @@ def mark(films, day, hour, fault, note):
 
 
 def definitions():
-    put(type="book", format="ullage-journal", version=1, anchor=ANCHOR.isoformat())
+    put(type="book", format="ullage-journal", version=2, anchor=ANCHOR.isoformat())
     for line in (HERE.parent / "starter.jsonl").read_text().splitlines():
         fields = json.loads(line)
         if fields["type"] == "solution":
@@ -254,16 +254,18 @@ def ago(days):
 
 
 def evening(bottles, days, hour, films, sleeves=(), develop=None, celsius=20.0, holder="Two reels"):
-    """One tank-load. With `develop` (seconds planned, seconds real) its times are noted."""
+    """One tank-load. With `develop` (seconds planned, seconds real) its times are kept."""
     run = f"run-{number('run')}"
     for offset, bottle in enumerate(bottles):
         bottle.process(ago(days), hour, 12 * offset, films, run, tank(films), 12)
     if develop:
         planned, real = develop
-        bottles[0].event("noted", ago(days), hour, 0, text=(
-            f"run-times pre-wet 60/66 develop {planned}/{real} pour-back 20/24 water-stop 60/71 "
-            f"fix 390/{395 + days % 9} rinse 60/64 wash-aid 120/122 wash 300/304 "
-            f"temperature={celsius:.1f} tank={holder.replace(' ', '%20')} run={run}"))
+        steps = [("pre-wet", 60, 66), ("develop", planned, real), ("pour-back", 20, 24),
+                 ("water-stop", 60, 71), ("fix", 390, 395 + days % 9), ("rinse", 60, 64),
+                 ("wash-aid", 120, 122), ("wash", 300, 304)]
+        put(type="run-times", id=f"times-{number('times')}", run=run, tank=holder,
+            tank_ml=tank(films), temperature_c=celsius,
+            steps=[{"step": step, "planned_s": plan, "real_s": took} for step, plan, took in steps])
     return write_sleeves(run, sleeves)
 
 

@@ -239,7 +239,7 @@ class Book:
             f.refuse("type", "the book line is the first one and only that")
         if kind == "book":
             f.text("format", among=("ullage-journal",))
-            if f.number("version") != 1.0:
+            if f.number("version") not in (1.0, 2.0):
                 f.refuse("version", "unknown")
             return
         key = (kind, f.text("id" if kind != "chemical" or f.has("id") else "name"))

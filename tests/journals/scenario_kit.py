@@ -110,6 +110,11 @@ def save_refused(name, raw, line, field):
             raise SystemExit(f"{name}: refused otherwise, {refused}") from None
     else:
         raise SystemExit(f"{name}: taken in")
+    write_refused(name, raw, line, field)
+
+
+def write_refused(name, raw, line, field):
+    """Writes a refused journal that this reading, which knows version 1 only, cannot judge."""
     folder = HERE / "refused"
     (folder / f"{name}.jsonl").write_bytes(raw)
     (folder / f"{name}.expected.json").write_text(
