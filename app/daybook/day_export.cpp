@@ -1,6 +1,7 @@
 #include "app/daybook/day_export.h"
 
 #include "app/words/moment_text.h"
+#include "core/store/csv_cell.h"
 #include "core/store/file_identity.h"
 #include "core/store/instant_text.h"
 #include "core/store/journal_codec.h"
@@ -24,13 +25,7 @@ Error fileFailure(const QSaveFile& file)
     return error;
 }
 
-QByteArray cell(const QString& text)
-{
-    QByteArray utf8 = text.toUtf8();
-    const bool quotes = utf8.contains(',') || utf8.contains('"') || utf8.contains('\n') ||
-                        utf8.contains('\r') || utf8.startsWith(' ') || utf8.endsWith(' ');
-    return quotes ? '"' + utf8.replace('"', "\"\"") + '"' : utf8;
-}
+QByteArray cell(const QString& text) { return store::csvText(text.toUtf8()); }
 
 QByteArray csvRow(const store::DayEntry& entry, const DayWording& words)
 {
@@ -40,7 +35,7 @@ QByteArray csvRow(const store::DayEntry& entry, const DayWording& words)
         bottles << QString::fromStdString(bath.name);
     if (bottles.isEmpty())
         bottles << QString::fromStdString(entry.name);
-    const QByteArrayList cells{cell(store::instantText(entry.event.at)),     cell(line.title),
+    const QByteArrayList cells{store::instantText(entry.event.at).toUtf8(),  cell(line.title),
                                cell(bottles.join(QStringLiteral(", "))),     cell(line.detail),
                                cell(QString::fromStdString(entry.event.by)), cell(line.taken)};
     return cells.join(',') + "\r\n";

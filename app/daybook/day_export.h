@@ -27,7 +27,8 @@ Result<int> eachDayEntry(store::SqlStore& store, const store::DayFilter& filter,
 
 /// Writes a file, whole or not at all: a journal for the ending .jsonl (the entries' own lines in
 /// order of entry, and what took them back), else CSV (RFC 4180, UTF-8) with the columns at, what,
-/// bottles, detail, by, taken_back, newest first, times as RFC 3339. The number of rows.
+/// bottles, detail, by, taken_back, newest first, times as RFC 3339; text that a spreadsheet would
+/// run gets an apostrophe in front (csv_cell.h). The number of rows.
 Result<int> exportDays(store::SqlStore& store, const store::DayFilter& filter,
                        const DayWording& words, const QString& file, const store::Stop& stop);
 

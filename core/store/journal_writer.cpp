@@ -1,5 +1,6 @@
 #include "core/store/journal_writer.h"
 
+#include "core/store/csv_cell.h"
 #include "core/store/event_columns.h"
 #include "core/store/instant_text.h"
 #include "core/store/journal_codec.h"
@@ -31,12 +32,9 @@ Result<void> flush(QIODevice& device)
     return refuse({.code = ErrorCode::FileFailed, .text = file->errorString().toStdString()});
 }
 
-QByteArray csvText(const std::optional<std::string>& text)
+QByteArray csvTextIf(const std::optional<std::string>& text)
 {
-    QByteArray cell = QByteArray::fromStdString(text.value_or(std::string()));
-    const bool quotes = cell.contains(',') || cell.contains('"') || cell.contains('\n') ||
-                        cell.contains('\r') || cell.startsWith(' ') || cell.endsWith(' ');
-    return quotes ? '"' + cell.replace('"', "\"\"") + '"' : cell;
+    return csvText(QByteArray::fromStdString(text.value_or(std::string())));
 }
 
 QByteArray csvNumber(std::optional<double> number)
@@ -84,10 +82,10 @@ Result<int> exportEventsCsv(SqlStore& store, QIODevice& device)
             }
             ++count;
             const EventColumns columns = eventColumns(*entry);
-            const QByteArrayList cells{csvText(event->id),        csvText(columns.batch),
-                                       csvText(columns.kind),     instantText(event->at).toUtf8(),
+            const QByteArrayList cells{csvTextIf(event->id),      csvTextIf(columns.batch),
+                                       csvTextIf(columns.kind),   instantText(event->at).toUtf8(),
                                        csvNumber(columns.volume), csvNumber(columns.films),
-                                       csvText(columns.run),      csvText(columns.voids)};
+                                       csvTextIf(columns.run),    csvTextIf(columns.voids)};
             return write(device, cells.join(',') + "\r\n");
         })
         .and_then([&] { return flush(device); })

@@ -14,7 +14,8 @@ Result<int> exportJournal(SqlStore& store, QIODevice& device);
 
 /// Writes the events as CSV (RFC 4180, UTF-8, a header line), in order of entry: the columns id,
 /// batch, kind, at, volume_ml, films, run, voids; empty where an event has no such thing. Text that
-/// a spreadsheet would take for a formula is written as it is. The number of events.
+/// a spreadsheet would take for a formula gets an apostrophe in front (csv_cell.h). The number of
+/// events.
 Result<int> exportEventsCsv(SqlStore& store, QIODevice& device);
 
 } // namespace ullage::store

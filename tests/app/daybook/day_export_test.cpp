@@ -115,6 +115,20 @@ TEST_F(DayExport, CsvHasEveryRowThatIsShownAndNoOther)
     EXPECT_TRUE(QFile::exists(desk.file("no-ending.csv")));
 }
 
+// A spreadsheet runs a cell that begins so; what was typed is marked, the program's own words not.
+TEST_F(DayExport, NoCellIsAFormula)
+{
+    for (const char* text : {"=1+1", "+2", "-3", "@SUM(A1)", "\t=4", "＝5"})
+        desk.record(dev, ledger::Noted{text});
+    PageOn on(desk);
+    const QByteArray csv = written(on, "formulas.csv");
+    for (const char* text : {",'=1+1,", ",'+2,", ",'-3,", ",'@SUM(A1),", ",\"'\t=4\",", ",'＝5,"})
+        EXPECT_TRUE(csv.contains(text)) << text;
+    EXPECT_FALSE(csv.contains(",="));
+    EXPECT_FALSE(csv.contains(",\"="));
+    EXPECT_TRUE(csv.contains(",note 1,")) << "as it is";
+}
+
 TEST_F(DayExport, AJournalHasTheLinesOfWhatIsShown)
 {
     PageOn on(desk);
