@@ -1,7 +1,6 @@
 #include "app/cli/command_line.h"
 
 #include "app/words/error_words.h"
-#include "core/store/backup.h"
 #include "core/store/integrity.h"
 #include "core/store/journal_reader.h"
 #include "core/store/journal_writer.h"
@@ -149,47 +148,6 @@ int checkCommand(const Call& call)
                 FileCommands::tr(" in %1.\n").arg(counted))
                    .toUtf8());
     return kStoreFailed;
-}
-
-int backupCommand(const Call& call)
-{
-    if (!call.takes({}, 1)) {
-        return kWrongUsage;
-    }
-    int code = kDone;
-    const auto open = call.open(store::Access::Read, code);
-    if (!open) {
-        return code;
-    }
-    const QString target = call.arguments().operands.front();
-    if (QFileInfo::exists(target)) {
-        return call.refused(
-            {.code = ErrorCode::IdTaken, .field = "FILE", .text = target.toStdString()});
-    }
-    const auto done = store::copyVerified(open->store->connection(), target);
-    return done ? kDone : call.refused(done.error());
-}
-
-int restoreCommand(const Call& call)
-{
-    const QString replace = QStringLiteral("replace");
-    if (!call.takes({replace}, 1)) {
-        return kWrongUsage;
-    }
-    const auto kept = store::restore(call.arguments().operands.front(), call.bookPath(),
-                                     call.arguments().has(replace));
-    if (!kept) {
-        const int code = call.refused(kept.error());
-        if (kept.error().code == ErrorCode::IdTaken) {
-            call.say(FileCommands::tr(
-                "Say --replace to put the copy in its place; the old book is kept beside it."));
-        }
-        return code;
-    }
-    if (!kept->isEmpty()) {
-        call.say(FileCommands::tr("The old book is kept as %1.").arg(*kept));
-    }
-    return kDone;
 }
 
 } // namespace ullage::app
