@@ -704,32 +704,6 @@
         <translation>%1 braucht einen Wert.</translation>
     </message>
     <message>
-        <source>ullage [--book FILE]                         open the window
-ullage report [--at TIME] [--all] [--json]   every bottle in use
-ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
-                                             development time of the next load
-ullage import FILE                           a journal (.jsonl) into the book; - is standard input
-ullage export FILE                           the book as a journal (.jsonl) or its events as .csv
-ullage check                                 read the whole book and say what is wrong
-ullage backup FILE                           a whole copy of the book
-ullage restore FILE [--replace]              a copy back in the book&apos;s place
-ullage demo                                  a year of invented work, then the window
-Every command takes --book FILE. TIME is RFC 3339, or a date.
-</source>
-        <translation>ullage [--book DATEI]                        Fenster öffnen
-ullage report [--at ZEIT] [--all] [--json]   alle Flaschen in Gebrauch
-ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
-                                             Entwicklungszeit der nächsten Ladung
-ullage import DATEI                          ein Journal (.jsonl) ins Buch; - ist die Standardeingabe
-ullage export DATEI                          das Buch als Journal (.jsonl) oder seine Ereignisse als .csv
-ullage check                                 das ganze Buch lesen und sagen, was nicht stimmt
-ullage backup DATEI                          eine vollständige Kopie des Buchs
-ullage restore DATEI [--replace]             eine Kopie zurück an die Stelle des Buchs
-ullage demo                                  ein Jahr erfundener Arbeit, dann das Fenster
-Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
-</translation>
-    </message>
-    <message>
         <source>There is no command “%1”.</source>
         <translation>Einen Befehl „%1“ gibt es nicht.</translation>
     </message>
@@ -748,6 +722,38 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>“%1” takes one file.</source>
         <translation>„%1“ nimmt genau eine Datei.</translation>
+    </message>
+    <message>
+        <source>ullage [--book FILE]                         open the window
+ullage report [--at TIME] [--all] [--json]   every bottle in use
+ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
+                                             development time of the next load
+ullage import FILE                           a journal (.jsonl) into the book; - is standard input
+ullage export FILE                           the book as a journal (.jsonl) or its events as .csv
+ullage check                                 read the whole book and say what is wrong
+ullage backup FILE                           a whole copy of the book
+ullage restore FILE [--replace]              a copy back in the book&apos;s place
+ullage salvage DAMAGED NEW                   what can still be read, in a new book
+ullage demo                                  a year of invented work, then the window
+Every command takes --book FILE. TIME is RFC 3339, or a date.
+</source>
+        <translation>ullage [--book DATEI]                        Fenster öffnen
+ullage report [--at ZEIT] [--all] [--json]   alle Flaschen in Gebrauch
+ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
+                                             Entwicklungszeit der nächsten Ladung
+ullage import DATEI                          ein Journal (.jsonl) ins Buch; - ist die Standardeingabe
+ullage export DATEI                          das Buch als Journal (.jsonl) oder seine Ereignisse als .csv
+ullage check                                 das ganze Buch lesen und sagen, was nicht stimmt
+ullage backup DATEI                          eine vollständige Kopie des Buchs
+ullage restore DATEI [--replace]             eine Kopie zurück an die Stelle des Buchs
+ullage salvage BESCHÄDIGT NEU                was noch lesbar ist, in ein neues Buch
+ullage demo                                  ein Jahr erfundener Arbeit, dann das Fenster
+Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
+</translation>
+    </message>
+    <message>
+        <source>“%1” takes two files.</source>
+        <translation>„%1“ braucht zwei Dateien.</translation>
     </message>
 </context>
 <context>
@@ -800,6 +806,63 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 → %2</source>
         <comment>before, after</comment>
         <translation>%1 → %2</translation>
+    </message>
+</context>
+<context>
+    <name>CopyCommands</name>
+    <message>
+        <source>entry %1</source>
+        <translation>Eintrag %1</translation>
+    </message>
+    <message>
+        <source>entries %1 to %2</source>
+        <translation>Einträge %1 bis %2</translation>
+    </message>
+    <message>
+        <source>missing: %1
+</source>
+        <translation>fehlt: %1
+</translation>
+    </message>
+    <message>
+        <source>No copy of the book was made: %1</source>
+        <translation>Vom Buch wurde keine Kopie angelegt: %1</translation>
+    </message>
+    <message>
+        <source>The copy was made, but something is wrong in the book, and so in the copy of it. “ullage check” says what; the first:</source>
+        <translation>Die Kopie wurde angelegt, aber im Buch stimmt etwas nicht, und damit auch in seiner Kopie. „ullage check“ sagt, was; das Erste:</translation>
+    </message>
+    <message>
+        <source>Say --replace to put the copy in its place; the old book is kept beside it.</source>
+        <translation>Mit --replace tritt die Kopie an die Stelle des Buchs; das alte Buch bleibt daneben erhalten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries restored.</source>
+        <translation>
+            <numerusform>%n Eintrag wiederhergestellt.</numerusform>
+            <numerusform>%n Einträge wiederhergestellt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The old book is kept as %1.</source>
+        <translation>Das alte Buch bleibt als %1 erhalten.</translation>
+    </message>
+    <message>
+        <source>Nothing of %1 can be read; all there is comes from copies.</source>
+        <translation>Von %1 ist nichts lesbar; alles stammt aus Kopien.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries in %1</source>
+        <translation>
+            <numerusform>%n Eintrag in %1</numerusform>
+            <numerusform>%n Einträge in %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>filled in from %1
+</source>
+        <translation>ergänzt aus %1
+</translation>
     </message>
 </context>
 <context>
@@ -2499,14 +2562,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </source>
         <translation> auf %1.
 </translation>
-    </message>
-    <message>
-        <source>Say --replace to put the copy in its place; the old book is kept beside it.</source>
-        <translation>Mit --replace tritt die Kopie an die Stelle des Buchs; das alte Buch bleibt daneben erhalten.</translation>
-    </message>
-    <message>
-        <source>The old book is kept as %1.</source>
-        <translation>Das alte Buch bleibt als %1 erhalten.</translation>
     </message>
 </context>
 <context>

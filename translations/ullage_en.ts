@@ -81,6 +81,23 @@
     </message>
 </context>
 <context>
+    <name>CopyCommands</name>
+    <message numerus="yes">
+        <source>%n entries restored.</source>
+        <translation>
+            <numerusform>%n entry restored.</numerusform>
+            <numerusform>%n entries restored.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries in %1</source>
+        <translation>
+            <numerusform>%n entry in %1</numerusform>
+            <numerusform>%n entries in %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ErrorWords</name>
     <message numerus="yes">
         <source>%n second(s) were waited for it in vain.</source>

@@ -24,10 +24,11 @@ struct Command {
     int (*run)(const Call&);
 };
 
-constexpr std::array kCommands{Command{"report", reportCommand},  Command{"time", timeCommand},
-                               Command{"import", importCommand},  Command{"export", exportCommand},
-                               Command{"check", checkCommand},    Command{"backup", backupCommand},
-                               Command{"restore", restoreCommand}};
+constexpr std::array kCommands{
+    Command{"report", reportCommand},   Command{"time", timeCommand},
+    Command{"import", importCommand},   Command{"export", exportCommand},
+    Command{"check", checkCommand},     Command{"backup", backupCommand},
+    Command{"restore", restoreCommand}, Command{"salvage", salvageCommand}};
 
 std::string newId() { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); }
 
@@ -64,6 +65,7 @@ QString usageText()
         "ullage check                                 read the whole book and say what is wrong\n"
         "ullage backup FILE                           a whole copy of the book\n"
         "ullage restore FILE [--replace]              a copy back in the book's place\n"
+        "ullage salvage DAMAGED NEW                   what can still be read, in a new book\n"
         "ullage demo                                  a year of invented work, then the window\n"
         "Every command takes --book FILE. TIME is RFC 3339, or a date.\n");
 }
@@ -145,9 +147,10 @@ bool Call::takes(const QStringList& options, qsizetype operands) const
         }
     }
     if (m_arguments.operands.size() != operands) {
-        wrongUsage(operands == 0
-                       ? CommandLine::tr("“%1” takes no file.").arg(m_arguments.command)
-                       : CommandLine::tr("“%1” takes one file.").arg(m_arguments.command));
+        const QString sentence = operands == 0   ? CommandLine::tr("“%1” takes no file.")
+                                 : operands == 1 ? CommandLine::tr("“%1” takes one file.")
+                                                 : CommandLine::tr("“%1” takes two files.");
+        wrongUsage(sentence.arg(m_arguments.command));
         return false;
     }
     return true;

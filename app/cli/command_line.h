@@ -23,8 +23,9 @@ struct Surroundings {
     QIODevice* out = nullptr;
     QIODevice* err = nullptr;
     ledger::Clock clock;
-    QString usualBook;       ///< the book when --book is not given
-    bool usedBefore = false; ///< the usual book was there: if it no longer is, none is made
+    QString usualBook;            ///< the book when --book is not given
+    bool usedBefore = false;      ///< the usual book was there: if it no longer is, none is made
+    QStringList copyFolders = {}; ///< where copies of books are kept; each is there
 };
 
 /// Runs the subcommand in `arguments` (not the window, not `demo`) and returns its exit code.
@@ -85,5 +86,9 @@ int exportCommand(const Call& call);
 int checkCommand(const Call& call);
 int backupCommand(const Call& call);
 int restoreCommand(const Call& call);
+int salvageCommand(const Call& call);
+
+/// Copies the book as it stands, before much of it is changed; says so where that fails.
+void copyFirst(const Call& call);
 
 } // namespace ullage::app

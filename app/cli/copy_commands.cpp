@@ -1,10 +1,11 @@
-// Whole copies of the book: making one, and putting one back.
+// Whole copies of the book: making one, putting one back, and what a damaged book still holds.
 #include "app/cli/command_line.h"
 
-#include "core/store/backup.h"
+#include "app/words/error_words.h"
+#include "core/store/restore.h"
+#include "core/store/salvage.h"
 
 #include <QCoreApplication>
-#include <QFileInfo>
 
 namespace ullage::app
 {
@@ -16,25 +17,52 @@ struct CopyCommands {
     Q_DECLARE_TR_FUNCTIONS(CopyCommands)
 };
 
+QString numbers(const store::Missing& missing)
+{
+    if (missing.first == missing.last) {
+        return CopyCommands::tr("entry %1").arg(missing.first);
+    }
+    return CopyCommands::tr("entries %1 to %2").arg(missing.first).arg(missing.last);
+}
+
+QByteArray missingLine(const store::Missing& missing)
+{
+    const QString what = missing.type.empty() ? numbers(missing)
+                                              : QString::fromStdString(missing.type) + u' ' +
+                                                    QString::fromStdString(missing.id) +
+                                                    QStringLiteral(" (%1)").arg(numbers(missing));
+    return CopyCommands::tr("missing: %1\n").arg(what).toUtf8();
+}
+
 } // namespace
+
+void copyFirst(const Call& call)
+{
+    for (const QString& folder : call.around().copyFolders) {
+        const auto made = store::backUp(call.bookPath(), folder, call.around().clock());
+        if (!made) {
+            call.say(
+                CopyCommands::tr("No copy of the book was made: %1").arg(errorLine(made.error())));
+        }
+    }
+}
 
 int backupCommand(const Call& call)
 {
     if (!call.takes({}, 1)) {
         return kWrongUsage;
     }
-    int code = kDone;
-    const auto open = call.open(store::Access::Read, code);
-    if (!open) {
-        return code;
-    }
     const QString target = call.arguments().operands.front();
-    if (QFileInfo::exists(target)) {
-        return call.refused(
-            {.code = ErrorCode::IdTaken, .field = "FILE", .text = target.toStdString()});
+    const auto made = store::copyTo(call.bookPath(), target, call.around().clock());
+    if (!made) {
+        return call.refused(made.error());
     }
-    const auto done = store::copyVerified(open->store->connection(), target);
-    return done ? kDone : call.refused(done.error());
+    if (made->fault) {
+        call.say(CopyCommands::tr("The copy was made, but something is wrong in the book, and so "
+                                  "in the copy of it. “ullage check” says what; the first:"));
+        return call.refused(*made->fault);
+    }
+    return kDone;
 }
 
 int restoreCommand(const Call& call)
@@ -43,18 +71,54 @@ int restoreCommand(const Call& call)
     if (!call.takes({replace}, 1)) {
         return kWrongUsage;
     }
-    const auto kept = store::restore(call.arguments().operands.front(), call.bookPath(),
-                                     call.arguments().has(replace));
-    if (!kept) {
-        const int code = call.refused(kept.error());
-        if (kept.error().code == ErrorCode::IdTaken) {
+    const auto done = store::restore(call.arguments().operands.front(), call.bookPath(),
+                                     call.arguments().has(replace), call.around().clock());
+    if (!done) {
+        const int code = call.refused(done.error());
+        if (done.error().code == ErrorCode::IdTaken) {
             call.say(CopyCommands::tr(
                 "Say --replace to put the copy in its place; the old book is kept beside it."));
         }
         return code;
     }
-    if (!kept->isEmpty()) {
-        call.say(CopyCommands::tr("The old book is kept as %1.").arg(*kept));
+    call.say(CopyCommands::tr("%n entries restored.", nullptr, static_cast<int>(done->entries)));
+    if (!done->kept.isEmpty()) {
+        call.say(CopyCommands::tr("The old book is kept as %1.").arg(done->kept));
+    }
+    return kDone;
+}
+
+int salvageCommand(const Call& call)
+{
+    if (!call.takes({}, 2)) {
+        return kWrongUsage;
+    }
+    const QString damaged = call.arguments().operands.front();
+    const QString fresh = call.arguments().operands.back();
+    const auto copies =
+        store::copies(damaged, store::readCopy(damaged).bookId, call.around().copyFolders);
+    const auto done = store::salvage(damaged, fresh, copies, call.around().clock());
+    if (!done) {
+        return call.refused(done.error());
+    }
+    if (done->unreadable) {
+        call.say(CopyCommands::tr("Nothing of %1 can be read; all there is comes from copies.")
+                     .arg(damaged));
+    }
+    call.print(CopyCommands::tr("%n entries in %1", nullptr, static_cast<int>(done->entries))
+                   .arg(fresh)
+                   .toUtf8() +
+               '\n');
+    for (const QString& copy : done->copies) {
+        call.print(CopyCommands::tr("filled in from %1\n").arg(copy).toUtf8());
+    }
+    for (const store::Missing& missing : done->missing) {
+        call.print(missingLine(missing));
+    }
+    for (const Error& fault : done->faults) {
+        const QString about = QString::fromStdString(fault.subject);
+        call.say(about.isEmpty() ? errorLine(fault)
+                                 : about + QStringLiteral(": ") + errorLine(fault));
     }
     return kDone;
 }

@@ -1,6 +1,7 @@
 #include "app/cli/command_line.h"
 
 #include "app/words/error_words.h"
+#include "core/store/file_moves.h"
 #include "core/store/integrity.h"
 #include "core/store/journal_reader.h"
 #include "core/store/journal_writer.h"
@@ -68,6 +69,9 @@ int importCommand(const Call& call)
     if (!open) {
         return code;
     }
+    if (open->store->lastEntry().value_or(1) > 0) {
+        copyFirst(call);
+    }
     const auto done = store::importJournal(*open->book, *open->store, *device, name);
     if (!done) {
         code = call.refused(done.error());
@@ -113,6 +117,9 @@ int exportCommand(const Call& call)
     }
     if (!file.commit()) {
         return call.refused(fileError("FILE", name, file.errorString()));
+    }
+    if (const auto lasting = store::flushFolderOf(name); !lasting) {
+        return call.refused(lasting.error());
     }
     call.say(FileCommands::tr("%n entries written.", nullptr, *done));
     return kDone;

@@ -5,6 +5,7 @@
 #include "core/store/packet_reader.h"
 
 #include <QDateTime>
+#include <QDir>
 #include <QFileInfo>
 #include <QThread>
 #include <QUuid>
@@ -205,6 +206,7 @@ void Session::backUp()
     if (m_copying)
         m_copying->wait();
     m_copying = QThread::create([this, path = m_path, folder = *m_options.backups, at = now()] {
+        QDir().mkpath(folder); // where that fails the copy says so
         const auto made = store::backUp(path, folder, at);
         QMetaObject::invokeMethod(this, [this, made, at] {
             if (made)

@@ -1,9 +1,9 @@
 #include "app/window/book_jobs.h"
 
 #include "app/session/starter.h"
-#include "core/store/backup.h"
 #include "core/store/integrity.h"
 #include "core/store/journal_writer.h"
+#include "core/store/restore.h"
 #include "core/store/sql_store.h"
 
 #include <QSaveFile>
@@ -67,13 +67,14 @@ BookJob copyJob(const QString& path, const QString& target)
     };
 }
 
-BookJob restoreJob(const QString& backup, const QString& path, std::shared_ptr<QString> kept)
+BookJob restoreJob(const QString& backup, const QString& path, chemistry::Instant now,
+                   std::shared_ptr<QString> kept)
 {
     return [=]() -> Result<int> {
-        auto restored = store::restore(backup, path, true);
+        auto restored = store::restore(backup, path, true, now);
         if (!restored)
             return tl::unexpected(restored.error());
-        *kept = *restored;
+        *kept = restored->kept;
         return 1;
     };
 }

@@ -24,7 +24,8 @@ BookJob exportJob(const QString& path, const QString& journal);
 BookJob copyJob(const QString& path, const QString& target);
 /// Puts the copy at `backup` in the place of the book at `path`, which is open nowhere; `kept` gets
 /// the name under which the book that was there is kept. 1.
-BookJob restoreJob(const QString& backup, const QString& path, std::shared_ptr<QString> kept);
+BookJob restoreJob(const QString& backup, const QString& path, chemistry::Instant now,
+                   std::shared_ptr<QString> kept);
 /// Reads everything and folds every batch. The number of batches, or the first thing found wrong.
 BookJob checkJob(const QString& path);
 

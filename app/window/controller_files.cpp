@@ -163,7 +163,7 @@ void Controller::restoreFrom()
     m_window.setEnabled(false);
     m_restored = path;
     auto kept = std::make_shared<QString>();
-    run(tr("Restore a copy"), restoreJob(*file, path, kept), [kept](int) {
+    run(tr("Restore a copy"), restoreJob(*file, path, m_session.now(), kept), [kept](int) {
         return tr("Restored. The book as it was is kept as %1.").arg(QFileInfo(*kept).fileName());
     });
 }

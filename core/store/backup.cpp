@@ -1,20 +1,16 @@
 #include "core/store/backup.h"
 
+#include "core/ledger/book.h"
 #include "core/store/book_file.h"
-#include "core/store/instant_text.h"
-#include "core/store/schema_steps.h"
+#include "core/store/file_moves.h"
+#include "core/store/sql_store.h"
 
+#include <QDateTime>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
-#include <algorithm>
-#include <map>
 #include <set>
-
-#ifdef Q_OS_UNIX
-#include <unistd.h>
-#endif
 
 namespace ullage::store
 {
@@ -26,19 +22,20 @@ namespace
 
 constexpr int kPatience = 5000; // ms
 
-// Makes sure that the copy is on the disk and not only on its way there.
-Result<void> flushed(const QString& path)
+struct Extent {
+    std::int64_t version = 0;
+    std::int64_t entries = 0;
+};
+
+Result<Extent> extentOf(Connection& book)
 {
-    QFile file(path);
-    if (!file.open(QIODevice::ReadWrite)) {
-        return refuse(storeFailure(file.errorString()));
+    const auto version = book.number(QStringLiteral("PRAGMA user_version"));
+    if (!version) {
+        return tl::unexpected(version.error());
     }
-#ifdef Q_OS_UNIX
-    if (::fsync(file.handle()) != 0) {
-        return refuse(storeFailure(QStringLiteral("fsync: %1").arg(qt_error_string())));
-    }
-#endif
-    return {};
+    return book.number(QStringLiteral("SELECT count(*) FROM entry")).map([&](std::int64_t entries) {
+        return Extent{*version, entries};
+    });
 }
 
 // A connection that may only read the book may still write its copy.
@@ -56,259 +53,210 @@ Result<void> copyInto(Connection& from, const QString& target)
     return done ? back : done;
 }
 
-Result<void> checkCopy(const QString& path, std::int64_t version, std::int64_t entries)
+Result<void> checkCopy(const QString& path, const Extent& expected)
 {
-    const auto copy = Connection::open(path, FileMode::Read, kPatience);
+    const auto copy = Connection::open(path, FileMode::Frozen, kPatience);
     if (!copy) {
         return tl::unexpected(copy.error());
     }
     const auto sound = (*copy)->text(QStringLiteral("PRAGMA integrity_check"));
-    const auto copied = (*copy)->number(QStringLiteral("SELECT count(*) FROM entry"));
-    const auto steps = (*copy)->number(QStringLiteral("PRAGMA user_version"));
     if (!sound) {
         return tl::unexpected(sound.error());
-    }
-    if (!copied) {
-        return tl::unexpected(copied.error());
-    }
-    if (!steps) {
-        return tl::unexpected(steps.error());
     }
     if (*sound != QLatin1String("ok")) {
         return refuse(storeFailure(QStringLiteral("the copy is damaged: %1").arg(*sound)));
     }
-    if (*copied < entries || *steps != version) {
+    const auto copied = extentOf(**copy);
+    if (!copied) {
+        return tl::unexpected(copied.error());
+    }
+    // Others may have written between the counting and the copying.
+    if (copied->entries < expected.entries || copied->version != expected.version) {
         return refuse(storeFailure(QStringLiteral("the copy is not whole")));
     }
     return {};
 }
 
-Result<void> renamed(const QString& from, const QString& to)
+// A whole, checked copy under a name that does not count yet.
+Result<QString> copyToPart(Connection& from, const QString& target, const StepWatch& watch)
 {
-    QFile file(from);
-    if (!file.rename(to)) {
-        return refuse(storeFailure(QStringLiteral("%1: %2").arg(to, file.errorString())));
+    const auto part = newPart(target);
+    if (!part) {
+        return part;
     }
-    return {};
+    const auto work = [&]() -> Result<void> {
+        const auto extent = extentOf(from);
+        if (!extent) {
+            return tl::unexpected(extent.error());
+        }
+        watch("copy");
+        if (auto fine = copyInto(from, *part); !fine) {
+            return fine;
+        }
+        watch("check");
+        if (auto fine = checkCopy(*part, *extent); !fine) {
+            return fine;
+        }
+        return flushFile(*part);
+    };
+    if (auto done = work(); !done) {
+        QFile::remove(*part);
+        return tl::unexpected(done.error());
+    }
+    return part;
 }
 
-QString nameOf(const QString& base, Instant at)
+Result<void> keepAs(const QString& part, const QString& target, const StepWatch& watch)
 {
-    return base + '-' + instantText(at).remove(':') + QLatin1String(".ullage");
+    watch("rename");
+    auto done = moveNew(part, target);
+    if (!done) {
+        QFile::remove(part);
+    }
+    watch("done");
+    return done;
 }
 
-// The moment in a copy's name; nothing for any other file.
-std::optional<Instant> momentOf(const QString& base, const QString& name)
+// What a program that was killed left of a copy of this book.
+bool isLeftOver(const QFileInfo& file, const QString& id)
 {
-    const QString start = base + '-';
-    const QString end = QStringLiteral(".ullage");
-    if (!name.startsWith(start) || !name.endsWith(end)) {
-        return std::nullopt;
+    constexpr qint64 kDay = 24 * 60 * 60;
+    if (!isPart(file.fileName()) ||
+        file.lastModified().secsTo(QDateTime::currentDateTime()) < kDay) {
+        return false;
     }
-    QString text = name.mid(start.size()).chopped(end.size());
-    constexpr int kHourEnd = 13;
-    constexpr int kMinuteEnd = 16;
-    if (text.size() < kMinuteEnd) {
-        return std::nullopt;
-    }
-    return instantFromText(text.insert(kHourEnd, ':').insert(kMinuteEnd, ':'));
+    const auto name = copyName(file.completeBaseName().section(u'.', 0, -2));
+    return name && name->id == id;
 }
 
-Result<void> rotate(const QDir& folder, const QString& base)
+Result<void> rotate(const QDir& folder, const QString& id, Instant now)
 {
-    std::map<Instant, QString> copies;
-    std::vector<Instant> made;
-    for (const QString& name : folder.entryList(QDir::Files)) {
-        if (const auto at = momentOf(base, name)) {
-            copies[*at] = name;
-            made.push_back(*at);
+    std::vector<Copy> made;
+    QStringList leaving;
+    for (const QFileInfo& file : folder.entryInfoList(QDir::Files)) {
+        const auto name = copyName(file.fileName());
+        if (name && name->id == id) {
+            made.push_back(readCopy(file.filePath()));
+        } else if (isLeftOver(file, id)) {
+            leaving += file.filePath();
         }
     }
-    for (const Instant kept : keptBackups(made)) {
-        copies.erase(kept);
+    std::set<QString> kept;
+    for (const Copy& copy : keptCopies(made, now)) {
+        kept.insert(copy.path);
     }
-    for (const auto& [at, name] : copies) {
-        QFile file(folder.filePath(name));
-        if (!file.remove()) {
-            return refuse(storeFailure(QStringLiteral("%1: %2").arg(name, file.errorString())));
+    for (const Copy& copy : made) {
+        if (!kept.contains(copy.path)) {
+            leaving += copy.path;
+        }
+    }
+    for (const QString& path : leaving) {
+        if (QFile file(path); !file.remove()) {
+            return refuse(storeFailure(QStringLiteral("%1: %2").arg(path, file.errorString())));
         }
     }
     return {};
-}
-
-// Folds the log back into the old book, so that one file is all of it. A file that is no book (any
-// more) is moved as it is.
-Result<void> settle(const QString& path)
-{
-    const auto file = inspect(path);
-    if (!file || file->kind != FileKind::Book) {
-        return {};
-    }
-    const auto connection = Connection::open(path, FileMode::Write, kPatience);
-    if (!connection) {
-        return tl::unexpected(connection.error());
-    }
-    // Refused while another program has the book open.
-    const auto mode = (*connection)->text(QStringLiteral("PRAGMA journal_mode = DELETE"));
-    if (!mode) {
-        return tl::unexpected(mode.error());
-    }
-    return *mode == QLatin1String("delete")
-               ? Result<void>{}
-               : refuse(storeFailure(QStringLiteral("another program has the book open")));
 }
 
 } // namespace
 
-QString freeName(const QString& wanted)
+Result<void> copyVerified(Connection& from, const QString& target, const StepWatch& watch)
 {
-    QString name = wanted;
-    for (int count = 2; QFileInfo::exists(name); ++count) {
-        name = QStringLiteral("%1-%2").arg(wanted).arg(count);
-    }
-    return name;
-}
-
-Result<void> copyVerified(Connection& from, const QString& target)
-{
-    if (QFileInfo::exists(target)) {
+    const StepWatch told = watch ? watch : [](const char*) {};
+    if (QFileInfo::exists(target) || QFileInfo(target).isSymLink()) {
         return refuse({.code = ErrorCode::IdTaken, .field = "file", .text = target.toStdString()});
     }
-    const QString part = target + QLatin1String(".part");
-    QFile::remove(part);
-    const auto work = [&]() -> Result<void> {
-        const auto version = from.number(QStringLiteral("PRAGMA user_version"));
-        const auto entries = from.number(QStringLiteral("SELECT count(*) FROM entry"));
+    return copyToPart(from, target, told).and_then([&](const QString& part) {
+        return keepAs(part, target, told);
+    });
+}
+
+std::optional<Error> faultIn(const QString& path, Instant now)
+{
+    {
+        const auto file = Connection::open(path, FileMode::Frozen, kPatience);
+        if (!file) {
+            return file.error();
+        }
+        const auto version = (*file)->number(QStringLiteral("PRAGMA user_version"));
         if (!version) {
-            return tl::unexpected(version.error());
+            return version.error();
         }
-        if (!entries) {
-            return tl::unexpected(entries.error());
+        if (*version != schemaSteps().back().version) {
+            return std::nullopt;
         }
-        if (auto fine = copyInto(from, part); !fine) {
-            return fine;
-        }
-        if (auto fine = checkCopy(part, *version, *entries); !fine) {
-            return fine;
-        }
-        if (auto fine = flushed(part); !fine) {
-            return fine;
-        }
-        return renamed(part, target);
-    };
-    auto done = work();
-    if (!done) {
-        QFile::remove(part);
     }
-    return done;
+    auto store = SqlStore::open(path, {.access = Access::Read});
+    if (!store) {
+        return store.error();
+    }
+    auto book = ledger::Book::open(
+        **store, [now] { return now; }, [] { return std::string(); });
+    if (!book) {
+        return book.error();
+    }
+    const auto bottles = (*book)->batches(now);
+    return bottles ? std::nullopt : std::optional(bottles.error());
 }
 
-Result<QString> backUp(const QString& path, const QString& folder, Instant now)
+Result<MadeCopy> copyTo(const QString& path, const QString& target, Instant now)
 {
-    const QDir place(folder);
-    if (!place.mkpath(QStringLiteral("."))) {
-        return refuse(storeFailure(QStringLiteral("%1: no folder can be made").arg(folder)));
-    }
-    const auto connection = Connection::open(path, FileMode::Write, kPatience);
-    if (!connection) {
-        return tl::unexpected(connection.error());
-    }
-    const QString base = QFileInfo(path).completeBaseName();
-    const QString target = place.filePath(nameOf(base, now));
-    if (auto fine = copyVerified(**connection, target); !fine) {
-        return tl::unexpected(fine.error());
-    }
-    if (auto fine = rotate(place, base); !fine) {
-        return tl::unexpected(fine.error());
-    }
-    return target;
-}
-
-Result<QString> restore(const QString& backup, const QString& path, bool replace)
-{
-    const auto file = inspect(backup);
+    const auto file = inspect(path);
     if (!file) {
         return tl::unexpected(file.error());
     }
     if (file->kind != FileKind::Book) {
         return refuse({.code = ErrorCode::NotABook,
                        .text = file->kind == FileKind::Missing ? "missing" : "empty",
-                       .file = backup.toStdString()});
+                       .file = path.toStdString()});
     }
-    if (auto fine = checkVersion(file->version, schemaSteps(), backup); !fine) {
-        return tl::unexpected(fine.error());
+    // Where nothing can be written beside the book there is no log either.
+    const bool room = hasRoomBeside(path) || hasLog(path);
+    const auto book = Connection::open(path, room ? FileMode::Read : FileMode::Frozen, kPatience);
+    if (!book) {
+        return tl::unexpected(book.error());
     }
-    const bool there = QFileInfo::exists(path);
-    if (there && !replace) {
-        return refuse({.code = ErrorCode::IdTaken, .field = "file", .text = path.toStdString()});
-    }
-    const QString fresh = freeName(path + QLatin1String(".restored"));
-    {
-        const auto source = Connection::open(backup, FileMode::Write, kPatience);
-        if (!source) {
-            return tl::unexpected(source.error());
-        }
-        if (auto fine = copyVerified(**source, fresh); !fine) {
-            return tl::unexpected(fine.error());
-        }
-    }
-    QString kept;
-    const auto work = [&]() -> Result<void> {
-        if (there) {
-            if (auto fine = settle(path); !fine) {
-                return fine;
-            }
-            kept = freeName(path + QLatin1String(".replaced"));
-            if (auto fine = renamed(path, kept); !fine) {
-                return fine;
-            }
-            for (const char* beside : {"-wal", "-shm"}) {
-                if (QFileInfo::exists(path + beside)) {
-                    if (auto fine = renamed(path + beside, kept + beside); !fine) {
-                        return fine;
-                    }
-                }
-            }
-        }
-        return renamed(fresh, path);
-    };
-    if (auto done = work(); !done) {
-        QFile::remove(fresh);
-        if (!kept.isEmpty() && !QFileInfo::exists(path)) {
-            (void)renamed(kept, path); // the first failure is what to report
-        }
-        return tl::unexpected(done.error());
-    }
-    return kept;
+    return copyVerified(**book, target).map([&] {
+        return MadeCopy{readCopy(target), faultIn(target, now)};
+    });
 }
 
-std::vector<Instant> keptBackups(std::vector<Instant> made)
+Result<MadeCopy> backUp(const QString& path, const QString& folder, Instant now,
+                        const StepWatch& watch)
 {
-    using namespace std::chrono;
-    constexpr std::size_t kDays = 7;
-    constexpr std::size_t kWeeks = 8;
-    constexpr std::size_t kMonths = 12;
-    std::sort(made.rbegin(), made.rend());
-    std::set<sys_days> days;
-    std::set<sys_days> weeks;
-    std::set<year_month> months;
-    std::vector<Instant> kept;
-    // Newest first: one is kept if it is the first of a day, week or month still to be filled.
-    const auto first = [](auto& seen, auto key, std::size_t most) {
-        return seen.size() < most && seen.insert(key).second;
-    };
-    for (const Instant at : made) {
-        const auto day = floor<std::chrono::days>(at);
-        const auto monday = day - (weekday(day) - Monday);
-        const year_month_day date(day);
-        const bool ofDay = first(days, day, kDays);
-        const bool ofWeek = first(weeks, monday, kWeeks);
-        const bool ofMonth = first(months, date.year() / date.month(), kMonths);
-        if (ofDay || ofWeek || ofMonth) {
-            kept.push_back(at);
-        }
+    const StepWatch told = watch ? watch : [](const char*) {};
+    const QDir place(folder);
+    if (!place.exists()) {
+        return refuse(storeFailure(QStringLiteral("%1: no such folder").arg(folder)));
     }
-    return kept;
+    const auto connection = Connection::open(path, FileMode::Write, kPatience);
+    if (!connection) {
+        return tl::unexpected(connection.error());
+    }
+    const auto id = giveBookId(**connection);
+    if (!id) {
+        return tl::unexpected(id.error());
+    }
+    CopyName name{QFileInfo(path).completeBaseName(), *id, now};
+    while (QFileInfo::exists(place.filePath(fileName(name)))) {
+        name.at += std::chrono::milliseconds(1);
+    }
+    const auto part = copyToPart(**connection, place.filePath(fileName(name)), told);
+    if (!part) {
+        return tl::unexpected(part.error());
+    }
+    MadeCopy made;
+    made.fault = faultIn(*part, now);
+    name.faulty = made.fault.has_value();
+    const QString target = place.filePath(fileName(name));
+    if (auto fine = keepAs(*part, target, told); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    made.copy = readCopy(target);
+    if (auto fine = rotate(place, *id, name.at); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    return made;
 }
 
 } // namespace ullage::store

@@ -1,36 +1,41 @@
 // Whole copies of a book, made by SQLite itself, checked before they count, and rotated.
 #pragma once
 
-#include "core/chemistry/quantities.h"
-#include "core/chemistry/result.h"
-#include "core/store/connection.h"
+#include "core/store/copies.h"
 
-#include <QString>
-#include <QStringList>
-
-#include <vector>
+#include <functional>
 
 namespace ullage::store
 {
 
-/// Copies the open book to `target` (which must not exist): under another name first, then checked
-/// for integrity and for having as many entries, then renamed. After a failure nothing is left.
-Result<void> copyVerified(Connection& from, const QString& target);
+/// Told before every step that leaves something on the disk; for tests that end the program there.
+using StepWatch = std::function<void(const char* step)>;
 
-/// Copies the book at `path` into `folder` (made if need be), named by the moment, and removes the
-/// copies that rotation no longer keeps. The name of the copy.
-Result<QString> backUp(const QString& path, const QString& folder, chemistry::Instant now);
+/// Copies the open book to `target` (which must not exist: IdTaken): under a name of its own first,
+/// then checked for integrity and for having as many entries, then renamed. After a failure nothing
+/// is left.
+Result<void> copyVerified(Connection& from, const QString& target, const StepWatch& watch = {});
 
-/// Puts a copy of the book at `backup` in the place of `path`. An old book there is refused
-/// (IdTaken) unless `replace`, and then kept beside it under another name, which is returned; empty
-/// if there was none. Refuses what is not a book, a newer one, and a copy that is not whole.
-Result<QString> restore(const QString& backup, const QString& path, bool replace);
+/// What is wrong with the book in a file that nobody has open: an entry that cannot be read, a
+/// bottle in use that cannot be reckoned. Nothing for a sound one, and for one of an older schema,
+/// which is not looked into.
+std::optional<Error> faultIn(const QString& path, chemistry::Instant now);
 
-/// Of moments at which copies were made, those to keep: the newest of each of the last 7 days, 8
-/// weeks (from Monday) and 12 months that have any, in UTC.
-std::vector<chemistry::Instant> keptBackups(std::vector<chemistry::Instant> made);
+/// A copy that was made.
+struct MadeCopy {
+    Copy copy;
+    /// What is wrong in the book, and so in the copy of it. Such a copy is marked and never takes
+    /// the place of a sound one.
+    std::optional<Error> fault;
+};
 
-/// `wanted`, or the first of `wanted`-2, -3 … that no file has.
-QString freeName(const QString& wanted);
+/// Copies the book at `path` to `target`, which must not exist (IdTaken). The book need not be one
+/// that can be made sense of; what is wrong with it is told.
+Result<MadeCopy> copyTo(const QString& path, const QString& target, chemistry::Instant now);
+
+/// Copies the book at `path` into `folder` (which must be there), named by the book's own id and
+/// the moment, and removes the copies of this book that rotation no longer keeps.
+Result<MadeCopy> backUp(const QString& path, const QString& folder, chemistry::Instant now,
+                        const StepWatch& watch = {});
 
 } // namespace ullage::store

@@ -1,6 +1,7 @@
 #include "core/store/schema_steps.h"
 
 #include "core/store/backup.h"
+#include "core/store/file_moves.h"
 
 #include <QDir>
 #include <QFile>

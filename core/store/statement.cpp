@@ -25,6 +25,8 @@ std::string Rows::text(int column) const { return m_query->value(column).toStrin
 
 QByteArray Rows::bytes(int column) const { return m_query->value(column).toString().toUtf8(); }
 
+QByteArray Rows::blob(int column) const { return m_query->value(column).toByteArray(); }
+
 std::int64_t Rows::number(int column) const { return m_query->value(column).toLongLong(); }
 
 double Rows::real(int column) const { return m_query->value(column).toDouble(); }

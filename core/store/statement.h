@@ -29,6 +29,8 @@ public:
     [[nodiscard]] bool isNull(int column) const { return m_query->isNull(column); }
     [[nodiscard]] std::string text(int column) const;
     [[nodiscard]] QByteArray bytes(int column) const;
+    /// Of a column that is a BLOB.
+    [[nodiscard]] QByteArray blob(int column) const;
     [[nodiscard]] std::int64_t number(int column) const;
     [[nodiscard]] double real(int column) const;
 

@@ -207,6 +207,52 @@ TEST_F(CommandTest, BacksUpAndRestores)
     EXPECT_EQ(run({"export", "-", "--book", path("new.ullage")}).out, kStart);
 }
 
+TEST_F(CommandTest, BackupLeavesOthersPartsAndSaysWhatIsWrong)
+{
+    ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
+    write("mine.part", "mine");
+    EXPECT_EQ(run({"backup", path("mine")}).code, kDone);
+    EXPECT_EQ(read("mine.part"), "mine");
+    {
+        auto connection = store::Connection::open(path("home.ullage"), store::FileMode::Write, 100);
+        ASSERT_TRUE((*connection)->run("DROP TRIGGER entry_stays"));
+        ASSERT_TRUE((*connection)->run("UPDATE entry SET body = '{\"type\":1}' WHERE id = 'mq'"));
+    }
+    const Answer answer = run({"backup", path("faulty")});
+    EXPECT_NE(answer.code, kDone);
+    EXPECT_TRUE(answer.err.contains("check")) << answer.err.constData();
+    EXPECT_TRUE(QFile::exists(path("faulty"))) << "the copy is made all the same";
+}
+
+TEST_F(CommandTest, RestoreLeavesAFolderWhereItIs)
+{
+    ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
+    ASSERT_EQ(run({"backup", path("copy")}).code, kDone);
+    const QString folder = path("folder");
+    ASSERT_TRUE(QDir().mkpath(folder + "/in it"));
+    EXPECT_EQ(run({"restore", path("copy"), "--replace", "--book", folder}).code, kStoreFailed);
+    EXPECT_TRUE(QDir(folder + "/in it").exists());
+}
+
+TEST_F(CommandTest, SalvagesWhatCanBeReadAndListsTheRest)
+{
+    ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
+    QByteArray book = read("home.ullage");
+    const qsizetype at = book.lastIndexOf("\"run\":\"run-1\"");
+    ASSERT_GT(at, 0);
+    book[at + 1] = '\xFF';
+    write("home.ullage", book);
+    const Answer answer = run({"salvage", path("home.ullage"), path("new.ullage")});
+    EXPECT_EQ(answer.code, kDone) << answer.err.constData();
+    EXPECT_TRUE(answer.out.startsWith("3 entries")) << answer.out.constData();
+    EXPECT_TRUE(answer.out.contains("missing: event e2 (entry 4)")) << answer.out.constData();
+    EXPECT_EQ(read("home.ullage"), book);
+    EXPECT_EQ(run({"check", "--book", path("new.ullage")}).code, kDone);
+    EXPECT_EQ(run({"salvage", path("home.ullage"), path("new.ullage")}).code, kRefused);
+    EXPECT_EQ(run({"salvage", path("home.ullage")}).code, kWrongUsage);
+    EXPECT_EQ(run({"salvage", path("none"), path("other.ullage")}).code, kStoreFailed);
+}
+
 TEST_F(CommandTest, CheckTellsWhatIsWrongAndFails)
 {
     ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);

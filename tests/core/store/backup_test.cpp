@@ -1,9 +1,12 @@
 #include "core/store/backup.h"
-#include "core/store/book_file.h"
 #include "tests/core/store/temp_book.h"
 
 #include <QDir>
 #include <QFile>
+
+#include <csignal>
+#include <sys/wait.h>
+#include <unistd.h>
 
 using namespace ullage;
 using namespace ullage::store;
@@ -20,15 +23,11 @@ Instant day(int year, unsigned month, unsigned date, int hour = 0)
            std::chrono::hours(hour);
 }
 
-void damage(const QString& path)
+QString copiesOf(TempBook& book)
 {
-    QFile file(path);
-    ASSERT_TRUE(file.open(QIODevice::ReadWrite));
-    constexpr qint64 kPage = 4096;
-    for (qint64 at = kPage; at < file.size(); at += kPage) {
-        file.seek(at);
-        file.write(QByteArray(200, '\xAA'));
-    }
+    const QString folder = book.inFolder("copies");
+    EXPECT_TRUE(QDir().mkpath(folder));
+    return folder;
 }
 
 void close(TempBook& book)
@@ -43,11 +42,14 @@ TEST(Backup, IsAWholeBookThatOpens)
 {
     TempBook book;
     ASSERT_TRUE(book.import(kStart));
-    const auto copy = backUp(book.path(), book.inFolder("copies"), day(2026, 9, 1, 7));
-    ASSERT_TRUE(copy) << copy.error().text;
-    EXPECT_TRUE(copy->endsWith("home-2026-09-01T070000Z.ullage")) << copy->toStdString();
-    EXPECT_EQ(TempBook(*copy).text(), kStart);
-    EXPECT_EQ(QDir(book.inFolder("copies")).entryList(QDir::Files).size(), 1);
+    const auto made = backUp(book.path(), copiesOf(book), day(2026, 9, 1, 7));
+    ASSERT_TRUE(made) << made.error().text;
+    const QString path = made->copy.path;
+    EXPECT_TRUE(path.endsWith(made->copy.bookId + "-2026-09-01T070000Z.ullage"))
+        << path.toStdString();
+    EXPECT_FALSE(made->fault);
+    EXPECT_EQ(QDir(copiesOf(book)).entryList(QDir::Files).size(), 1);
+    EXPECT_EQ(TempBook(path).text(), kStart);
 }
 
 TEST(Backup, ReportsWhereItCannotBeMade)
@@ -86,95 +88,107 @@ TEST(Backup, NeverOverwritesAFile)
     EXPECT_EQ(again.error().code, ErrorCode::IdTaken);
 }
 
-TEST(Backup, KeepsSevenDaysEightWeeksAndTwelveMonths)
-{
-    std::vector<Instant> made;
-    // Twice a day for two years.
-    for (Instant at = day(2025, 1, 1, 8); at < day(2027, 1, 1); at += std::chrono::hours(12)) {
-        made.push_back(at);
-    }
-    const auto kept = keptBackups(made);
-    for (const Instant at : kept) {
-        EXPECT_EQ((at - day(2025, 1, 1, 20)).count() % 86'400'000, 0) << "the day's last";
-    }
-    // 31 Dec back to 25 Dec; Sundays from the week of 28 Dec (Thursday so far) back; month ends.
-    const std::vector<Instant> expected{
-        day(2026, 12, 31, 20), day(2026, 12, 30, 20), day(2026, 12, 29, 20), day(2026, 12, 28, 20),
-        day(2026, 12, 27, 20), day(2026, 12, 26, 20), day(2026, 12, 25, 20), day(2026, 12, 20, 20),
-        day(2026, 12, 13, 20), day(2026, 12, 6, 20),  day(2026, 11, 30, 20), day(2026, 11, 29, 20),
-        day(2026, 11, 22, 20), day(2026, 11, 15, 20), day(2026, 10, 31, 20), day(2026, 9, 30, 20),
-        day(2026, 8, 31, 20),  day(2026, 7, 31, 20),  day(2026, 6, 30, 20),  day(2026, 5, 31, 20),
-        day(2026, 4, 30, 20),  day(2026, 3, 31, 20),  day(2026, 2, 28, 20),  day(2026, 1, 31, 20)};
-    EXPECT_EQ(kept, expected);
-    EXPECT_TRUE(keptBackups({}).empty());
-}
-
 TEST(Backup, RotatesOnlyItsOwnFiles)
 {
     TempBook book;
     ASSERT_TRUE(book.import(kStart));
     const QDir folder(book.inFolder("copies"));
     ASSERT_TRUE(folder.mkpath("."));
-    for (const char* name : {"notes.txt", "other-2020-01-01T000000Z.ullage", "home-old.ullage"}) {
+    const QString stranger = "home-0d6ffc2e-3a35-4d0c-9d0e-5b8f1c5a7f10-2020-01-01T000000Z.ullage";
+    QStringList others{"home-2020-01-01T000000Z.ullage", stranger, "home-old.ullage", "notes.txt",
+                       "home.ullage.part"};
+    for (const QString& name : others) {
         QFile file(folder.filePath(name));
         ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     }
     for (int hour = 0; hour < 4; ++hour) {
         ASSERT_TRUE(backUp(book.path(), folder.path(), day(2026, 9, 1, hour)));
     }
-    EXPECT_EQ(folder.entryList(QDir::Files, QDir::Name),
-              (QStringList{"home-2026-09-01T030000Z.ullage", "home-old.ullage", "notes.txt",
-                           "other-2020-01-01T000000Z.ullage"}));
-}
-
-TEST(Restore, PutsACopyInPlaceAndKeepsTheOldBookBeside)
-{
-    TempBook book;
-    ASSERT_TRUE(book.import(kStart));
-    const QString copy = book.inFolder("copy");
-    ASSERT_TRUE(copyVerified(book.store->connection(), copy));
-    ASSERT_TRUE(book.import(kHead + R"({"type":"chemical","name":"borax"})"));
-    const QByteArray later = book.text();
-    close(book);
-
-    const auto refused = restore(copy, book.path(), false);
-    ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().code, ErrorCode::IdTaken);
-    const auto kept = restore(copy, book.path(), true);
-    ASSERT_TRUE(kept) << kept.error().text;
-    EXPECT_EQ(TempBook(book.path()).text(), kStart);
-    EXPECT_EQ(TempBook(*kept).text(), later);
-
-    const auto fresh = restore(copy, book.inFolder("new.ullage"), false);
-    ASSERT_TRUE(fresh);
-    EXPECT_EQ(*fresh, QString());
-    EXPECT_EQ(TempBook(book.inFolder("new.ullage")).text(), kStart);
-}
-
-TEST(Restore, RefusesWhatIsNoWholeBook)
-{
-    TempBook book;
-    ASSERT_TRUE(book.import(kStart));
-    const QString copy = book.inFolder("copy");
-    ASSERT_TRUE(copyVerified(book.store->connection(), copy));
-    close(book);
-    damage(copy);
-    for (const QString& from : {copy, book.inFolder("none"), book.inFolder("")}) {
-        const auto refused = restore(from, book.path(), true);
-        EXPECT_FALSE(refused) << from.toStdString();
+    QStringList left = folder.entryList(QDir::Files, QDir::Name);
+    for (const QString& name : others) {
+        EXPECT_EQ(left.removeAll(name), 1) << name.toStdString();
     }
-    EXPECT_EQ(TempBook(book.path()).text(), kStart);
+    ASSERT_EQ(left.size(), 1);
+    EXPECT_TRUE(left.front().endsWith("2026-09-01T030000Z.ullage"));
 }
 
-TEST(Restore, RefusesWhileAnotherProgramHasTheBookOpen)
+TEST(Backup, WithTheClockSetBackTheOneJustMadeStays)
 {
     TempBook book;
     ASSERT_TRUE(book.import(kStart));
-    const QString copy = book.inFolder("copy");
-    ASSERT_TRUE(copyVerified(book.store->connection(), copy));
-    const auto refused = restore(copy, book.path(), true);
-    ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().code, ErrorCode::StoreFailed);
-    EXPECT_EQ(book.text(), kStart);
-    EXPECT_FALSE(QFile::exists(book.path() + ".restored"));
+    const QString folder = copiesOf(book);
+    for (unsigned date = 1; date < 20; ++date) {
+        ASSERT_TRUE(backUp(book.path(), folder, day(2028, 9, date)));
+    }
+    const auto made = backUp(book.path(), folder, day(2026, 9, 1));
+    ASSERT_TRUE(made);
+    EXPECT_TRUE(QFile::exists(made->copy.path));
+    const auto again = backUp(book.path(), folder, day(2026, 9, 1)); // the clock stands still
+    ASSERT_TRUE(again);
+    EXPECT_TRUE(QFile::exists(again->copy.path));
+}
+
+TEST(Backup, TakesNobodysPartAway)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(kStart));
+    const QString target = book.inFolder("mine");
+    QFile mine(target + ".part");
+    ASSERT_TRUE(mine.open(QIODevice::WriteOnly));
+    mine.write("mine");
+    mine.close();
+    ASSERT_TRUE(copyVerified(book.store->connection(), target));
+    EXPECT_EQ(mine.size(), 4);
+    EXPECT_EQ(TempBook(target).text(), kStart);
+}
+
+TEST(Backup, OfAFaultyBookIsMadeAndMarked)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(kStart));
+    const QString folder = copiesOf(book);
+    const auto sound = backUp(book.path(), folder, day(2026, 9, 1, 7));
+    ASSERT_TRUE(sound);
+    EXPECT_FALSE(sound->fault);
+    Connection& behind = book.store->connection();
+    ASSERT_TRUE(behind.run("DROP TRIGGER entry_stays"));
+    ASSERT_TRUE(behind.run("UPDATE entry SET body = replace(body, '1000', '9999') "
+                           "WHERE id = 'e1'"));
+    const auto made = backUp(book.path(), folder, day(2026, 9, 1, 8));
+    ASSERT_TRUE(made) << made.error().text;
+    EXPECT_TRUE(made->fault);
+    EXPECT_EQ(made->copy.state, CopyState::Faulty);
+    EXPECT_TRUE(made->copy.path.endsWith(".faulty.ullage"));
+    EXPECT_TRUE(QFile::exists(sound->copy.path));
+}
+
+TEST(Backup, KilledAtAnyStepLeavesNoHalfCopyThatCounts)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(kStart));
+    book.book.reset();
+    book.store.reset();
+    const QString folder = copiesOf(book);
+    int step = 0;
+    for (bool killed = true; killed; ++step) {
+        const pid_t child = ::fork();
+        if (child == 0) {
+            int count = 0;
+            (void)backUp(book.path(), folder, day(2026, 9, 1), [&](const char*) {
+                if (count++ == step) {
+                    ::kill(::getpid(), SIGKILL);
+                }
+            });
+            ::_exit(0);
+        }
+        int status = 0;
+        ::waitpid(child, &status, 0);
+        killed = WIFSIGNALED(status);
+        for (const Copy& copy : copies(book.path(), {}, {folder})) {
+            EXPECT_EQ(copy.state, CopyState::Sound);
+            EXPECT_EQ(TempBook(copy.path).text(), kStart) << step;
+        }
+    }
+    EXPECT_GT(step, 3);
+    EXPECT_EQ(TempBook(book.path()).text(), kStart);
 }
