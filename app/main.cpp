@@ -11,6 +11,7 @@
 #include <QTemporaryDir>
 
 #include <chrono>
+#include <csignal>
 #include <cstdio>
 
 namespace
@@ -82,6 +83,10 @@ int runInWindow(int& argc, char** argv, const app::Arguments& arguments, QFile& 
 
 int main(int argc, char** argv)
 {
+#ifdef SIGXFSZ
+    // A file that may not grow is a failure to be told like any other, not the end of the program.
+    std::signal(SIGXFSZ, SIG_IGN);
+#endif
     nameProgram();
     QFile out;
     out.open(stdout, QIODevice::WriteOnly);

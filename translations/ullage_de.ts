@@ -1139,10 +1139,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>„%1“ ist kein Buch.</translation>
     </message>
     <message>
-        <source>The book could not be read or written: %1</source>
-        <translation>Das Buch konnte nicht gelesen oder geschrieben werden: %1</translation>
-    </message>
-    <message>
         <source>The file could not be read or written: %1</source>
         <translation>Die Datei konnte nicht gelesen oder geschrieben werden: %1</translation>
     </message>
@@ -4294,6 +4290,42 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Bottles still in use are left out: their films are not all done.</source>
         <translation>Flaschen in Gebrauch zählen nicht mit: Ihre Filme sind noch nicht alle gemacht.</translation>
+    </message>
+</context>
+<context>
+    <name>StoreWords</name>
+    <message>
+        <source>There is no room left on the disk. Nothing was changed. Make room, and try again.</source>
+        <translation>Auf dem Datenträger ist kein Platz mehr. Nichts wurde geändert. Schaffen Sie Platz, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The disk could not be read. Nothing was changed. See that it is connected, and try again; if that is in vain, restore a copy of the book.</source>
+        <translation>Der Datenträger konnte nicht gelesen werden. Nichts wurde geändert. Sehen Sie nach, ob er angeschlossen ist, und versuchen Sie es noch einmal; hilft das nicht, stellen Sie eine Kopie des Buches wieder her.</translation>
+    </message>
+    <message>
+        <source>The disk could not be written: it may be full, failing or no longer connected. Nothing was changed. Make room or connect it, and try again.</source>
+        <translation>Auf den Datenträger konnte nicht geschrieben werden: Er ist vielleicht voll, schadhaft oder nicht mehr angeschlossen. Nichts wurde geändert. Schaffen Sie Platz oder schließen Sie ihn an, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The book may not be written: it, or its folder, is for reading only. Nothing was changed. Ask for the right to write, or copy the book into a folder of your own.</source>
+        <translation>In das Buch darf nicht geschrieben werden: Es selbst oder sein Ordner ist nur zum Lesen da. Nichts wurde geändert. Bitten Sie um das Schreibrecht, oder kopieren Sie das Buch in einen eigenen Ordner.</translation>
+    </message>
+    <message>
+        <source>The book cannot be opened: its folder is missing, or may not be entered or written. Nothing was changed. See that it is connected and yours to use.</source>
+        <translation>Das Buch lässt sich nicht öffnen: Sein Ordner fehlt, oder er darf nicht betreten oder beschrieben werden. Nichts wurde geändert. Sehen Sie nach, ob er angeschlossen ist und Sie ihn benutzen dürfen.</translation>
+    </message>
+    <message>
+        <source>The book is damaged. Nothing was changed. Keep the file as it is, and restore a copy.</source>
+        <translation>Das Buch ist beschädigt. Nichts wurde geändert. Lassen Sie die Datei, wie sie ist, und stellen Sie eine Kopie wieder her.</translation>
+    </message>
+    <message>
+        <source>The book could not be read or written: %1</source>
+        <translation>Das Buch konnte nicht gelesen oder geschrieben werden: %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>meaning (the database&apos;s words)</comment>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 
 #include "app/words/field_words.h"
 #include "app/words/number_text.h"
+#include "app/words/store_words.h"
 
 #include <QCoreApplication>
 
@@ -253,7 +254,7 @@ private:
                       "it. Restore a copy.")
                 .arg(text(m_error.text));
         case ErrorCode::StoreFailed:
-            return tr("The book could not be read or written: %1").arg(text(m_error.text));
+            return storeFailureText(m_error);
         case ErrorCode::FileFailed:
             return tr("The file could not be read or written: %1").arg(text(m_error.text));
         case ErrorCode::TooLong:
