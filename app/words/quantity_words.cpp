@@ -92,11 +92,14 @@ ReadQuantity readCount(const QString& text, const QLocale& locale)
 ReadQuantity readTime(const QString& text, const QLocale& locale)
 {
     static const QRegularExpression clock(
-        QStringLiteral("^(?:(\\d{1,3}):)?(\\d{1,4}):([0-5]\\d)(?:\\s*(?:min|h))?$"));
-    if (const auto match = clock.match(text); match.hasMatch())
-        return {match.captured(1).toDouble() * 3600 + match.captured(2).toDouble() * 60 +
-                    match.captured(3).toDouble(),
-                {}};
+        QStringLiteral("^([-−+])?(?:(\\d{1,3}):)?(\\d{1,4}):([0-5]\\d)(?:\\s*(?:min|h))?$"));
+    if (const auto match = clock.match(text); match.hasMatch()) {
+        // A field refuses a time below 0, but shows what it refuses.
+        const bool below = match.captured(1) == u"-" || match.captured(1) == u"−";
+        const double seconds = match.captured(2).toDouble() * 3600 +
+                               match.captured(3).toDouble() * 60 + match.captured(4).toDouble();
+        return {below ? -seconds : seconds, {}};
+    }
     static const QRegularExpression both(
         QStringLiteral("^(\\d+)\\s*(?:min|m|')\\s*([0-5]?\\d)\\s*(?:sec|sek|s|\"|'')?$"));
     if (const auto match = both.match(text); match.hasMatch())
@@ -168,6 +171,9 @@ ReadQuantity readQuantity(QuantityKind kind, const QString& typed, const Wording
     QString text = typed;
     for (const char16_t space : {u'\u00a0', u'\u202f', u'\u2009'})
         text.replace(QChar(space), u' ');
+    // Marks of the direction of writing, which some locales put before a minus sign.
+    for (const char16_t mark : {u'\u061c', u'\u200e', u'\u200f'})
+        text.remove(QChar(mark));
     text = text.trimmed().toLower();
     if (text.isEmpty())
         return {std::nullopt, ReadProblem::Empty};

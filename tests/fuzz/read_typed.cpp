@@ -16,7 +16,8 @@ namespace
 constexpr QuantityKind kKinds[]{
     QuantityKind::Volume, QuantityKind::Temperature, QuantityKind::Time, QuantityKind::Area,
     QuantityKind::Count,  QuantityKind::Number,      QuantityKind::Hours};
-constexpr double kLarge = 1e6; // nothing that a field allows is larger
+constexpr double kLarge = 1e6;      // nothing that a field allows is larger
+constexpr double kRounding = 0.501; // s, the coarsest that is shown; all else is finer
 
 void readOne(QuantityKind kind, const QString& text, const Wording& wording)
 {
@@ -28,11 +29,15 @@ void readOne(QuantityKind kind, const QString& text, const Wording& wording)
     if (std::abs(*read.value) > kLarge) {
         return;
     }
-    // What the field then shows is understood, and shown the same from then on.
+    // What the field then shows is understood, means the same but for rounding, and is settled once
+    // it was read: "1.502" films are shown as 1.5, and 1.5 as 1½.
     const QString shown = editText(kind, *read.value, wording);
     const ReadQuantity again = readQuantity(kind, shown, wording);
     need(again.value.has_value(), "what is shown is not understood");
-    need(editText(kind, *again.value, wording) == shown, "what is shown changes when read");
+    need(std::abs(*again.value - *read.value) <= kRounding, "what is shown means something else");
+    const QString settled = editText(kind, *again.value, wording);
+    const ReadQuantity last = readQuantity(kind, settled, wording);
+    need(last.value && editText(kind, *last.value, wording) == settled, "it changes whenever read");
 }
 
 } // namespace

@@ -79,6 +79,20 @@ TEST(QuantityWords, ReadsTimes)
     EXPECT_EQ(problem(Time, "20 ml"), ReadProblem::OtherUnit);
 }
 
+// A field shows what it refuses, and what it shows can be read again.
+TEST(QuantityWords, ReadsWhatAFieldShowsOfAValueBelowNothing)
+{
+    EXPECT_DOUBLE_EQ(read(Time, "−5:00"), -300);
+    EXPECT_DOUBLE_EQ(read(Time, "-1:00:30"), -3630);
+    EXPECT_DOUBLE_EQ(read(Time, "+5:00"), 300);
+    const Wording egyptian{{}, QLocale(QLocale::Arabic, QLocale::Egypt)};
+    for (const QuantityKind kind : {Time, Volume, Temperature, Count, Number}) {
+        const QString shown = editText(kind, -5, egyptian);
+        const auto again = readQuantity(kind, shown, egyptian);
+        EXPECT_DOUBLE_EQ(again.value.value_or(0), -5) << shown.toStdString();
+    }
+}
+
 TEST(QuantityWords, ReadsCounts)
 {
     EXPECT_DOUBLE_EQ(read(Count, "2"), 2);
