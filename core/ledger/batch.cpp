@@ -214,8 +214,9 @@ chemistry::Closed Batch::closed() const
     return {enclosure(*vessel), volume, saturation(*solution), temperature};
 }
 
-Fold::Fold(const formulary::Formulary& formulary, const chemistry::AirConstants& constants)
-    : m_formulary(&formulary), m_constants(constants)
+Fold::Fold(const formulary::Formulary& formulary, const chemistry::AirConstants& constants,
+           FoldDepth depth)
+    : m_formulary(&formulary), m_constants(constants), m_depth(depth)
 {
 }
 
@@ -241,8 +242,13 @@ Result<void> Fold::apply(const Event& event)
     if (auto fine = std::visit(Refusals{m_batch, *m_formulary}, event.what); !fine) {
         return fine;
     }
-    standUntil(m_batch, event.at);
-    remember(m_batch);
+    const bool whole = m_depth == FoldDepth::Whole;
+    if (whole) {
+        standUntil(m_batch, event.at);
+        remember(m_batch);
+    } else {
+        m_batch.asOf = std::max(m_batch.asOf, event.at);
+    }
     const Effects effects{m_batch, event, *m_formulary, m_constants};
     std::visit(effects, event.what);
     if (m_batch.volume.value() <= kVolumeSlack) {
@@ -250,6 +256,9 @@ Result<void> Fold::apply(const Event& event)
         if (m_batch.inUse()) {
             effects.end(BatchEnd::UsedUp);
         }
+    }
+    if (!whole) {
+        return {};
     }
     if (opens(event.what)) {
         openBottle(event);
@@ -278,15 +287,18 @@ Result<void> Fold::start(const Event& event, const Mixed& mixed)
     m_batch.name = name;
     m_batch.solution = solution;
     m_batch.vessel = vessel;
-    m_batch.limits = keepingLimits(*solution, m_constants);
     m_batch.mixedAt = m_batch.asOf = event.at;
     m_batch.mixedVolume = m_batch.volume = mixed.volume;
-    m_batch.standing.taken.pouring = saturation(*solution);
     m_batch.historyUnknown = mixed.historyUnknown;
+    m_started = true;
+    if (m_depth == FoldDepth::Volumes) {
+        return {};
+    }
+    m_batch.limits = keepingLimits(*solution, m_constants);
+    m_batch.standing.taken.pouring = saturation(*solution);
     openBottle(event);
     watchSpent(m_batch);
     remember(m_batch);
-    m_started = true;
     return {};
 }
 

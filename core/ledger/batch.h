@@ -95,13 +95,20 @@ struct Batch {
     [[nodiscard]] bool inUse() const { return end == BatchEnd::None; }
 };
 
+/// How much of a batch a fold reckons.
+enum class FoldDepth {
+    Whole,
+    Volumes, ///< what is needed to refuse events and to see the end; no wear of standing, no trace
+};
+
 /// Folds events one after another. Every call either succeeds whole or leaves the state untouched.
 class Fold
 {
 public:
     /// `formulary` must outlive the fold.
     explicit Fold(const formulary::Formulary& formulary,
-                  const chemistry::AirConstants& constants = {});
+                  const chemistry::AirConstants& constants = {},
+                  FoldDepth depth = FoldDepth::Whole);
 
     /// Applies the next event by time; its fields must have passed checkFields(). Refuses what the
     /// journal says is refused: too much used or filled in, before mixing, after the end, an
@@ -125,6 +132,7 @@ private:
 
     const formulary::Formulary* m_formulary;
     chemistry::AirConstants m_constants;
+    FoldDepth m_depth;
     Batch m_batch;
     bool m_started = false;
 };

@@ -4,6 +4,7 @@
 
 #include "core/formulary/field.h"
 #include "core/ledger/batch.h"
+#include "core/ledger/contradiction.h"
 #include "core/ledger/replenish.h"
 #include "core/ledger/run_times.h"
 #include "core/ledger/store_port.h"
@@ -117,44 +118,13 @@ public:
     Result<void> undo();
     Result<void> redo();
 
-    /// Many entries with the ids they have, in one transaction: all or nothing.
-    class Import
-    {
-    public:
-        Import(const Import&) = delete;
-        Import& operator=(const Import&) = delete;
-        ~Import(); ///< rolls back unless finished
-        /// Adds the next entry; one that is there with the same content is passed over. After a
-        /// refusal the import can only be dropped. Events may stand in any order: whether they are
-        /// possible for their batch is judged on the whole.
-        Result<void> add(const Entry& entry);
-        /// Checks what only the whole can show, and commits. The number of entries added.
-        Result<int> finish();
-        /// Id of the entry that finish() refused; empty if it was not about one.
-        [[nodiscard]] const std::string& culprit() const { return m_culprit; }
-
-    private:
-        friend class Book;
-        explicit Import(Book& book);
-        Result<void> checkWhole();
-        Book* m_book;
-        std::int64_t m_action = 0;
-        int m_added = 0;
-        std::vector<std::pair<std::string, std::string>>
-            m_filmRuns; ///< film → run, checked at the end
-        std::vector<std::pair<std::string, std::string>>
-            m_markFilms; ///< mark → film, checked at the end
-        std::string m_culprit;
-        bool m_open = true;
-    };
-    Result<std::unique_ptr<Import>> import();
+    /// Many entries with the ids they have, in one transaction: all or nothing (book_import.h).
+    class Import;
+    /// `settled` says how contradictions that an earlier import found are settled; lines that
+    /// depend on lines left out must be among these (dependents.h).
+    Result<std::unique_ptr<Import>> import(Settlement settled = {});
 
 private:
-    /// What an import leaves to be judged on the whole.
-    struct Deferred {
-        std::set<std::string> batches; ///< impossible as far as they were read
-        std::vector<std::pair<std::string, std::string>> sources; ///< top-up → batch it came from
-    };
     struct Kept {
         std::vector<Event> entered;
         std::optional<Fold> fold; ///< empty once its mixing is voided
@@ -167,13 +137,16 @@ private:
     Result<void> enter(const Entry& entry, std::int64_t action);
     Result<void> enterEvent(Event& event);
     Result<void> enterVoid(Event& event);
+    Result<void> findTaken(Event& event);
     Result<void> enterMark(const FilmMark& mark);
     Result<void> notLater(chemistry::Instant at) const;
-    Result<void> unlessDeferred(Result<void> fine, const std::string& batch);
-    Result<void> settle(Kept& kept, const std::string& batch, std::string& culprit);
-    Result<void> checkReferences(const Entry& entry);
+    /// Takes what an entry names but the book does not (yet) know.
+    using Later =
+        std::function<void(const formulary::FieldDescription& field, const std::string& id)>;
+    Result<void> checkReferences(const Entry& entry, const Later& later = {});
     Result<bool> knows(const formulary::FieldDescription& field, const std::string& id,
                        std::string_view type);
+    void define(const Entry& entry);
     Result<void> putStates();
     Result<void> transact(Action action, const std::function<Result<void>(std::int64_t)>& fill);
     Result<void> transact(Action action, const std::vector<Entry>& entries);
@@ -191,7 +164,6 @@ private:
     std::unique_ptr<formulary::Formulary> m_formulary;
     std::map<std::string, Kept> m_kept; ///< batches touched or looked at
     std::set<std::string> m_touched;    ///< batches changed in the transaction under way
-    std::optional<Deferred> m_deferred; ///< while an import is under way
     std::int64_t m_lastEntry = 0;
     std::vector<Action> m_undo;
     std::vector<Action> m_redo;

@@ -11,27 +11,36 @@ namespace ullage::ledger
 Result<void> Book::enter(const Entry& entry, std::int64_t action)
 {
     Entry resolved = entry;
-    const auto fine = check(entry).and_then([&] { return checkReferences(entry); }).and_then([&] {
-        return std::visit(
-            [&](auto& what) -> Result<void> {
-                using What = std::remove_cvref_t<decltype(what)>;
-                if constexpr (std::is_same_v<What, Event>) {
-                    return enterEvent(what);
-                } else if constexpr (std::is_same_v<What, FilmMark>) {
-                    return enterMark(what);
-                } else if constexpr (requires { m_formulary->add(what); }) {
-                    m_formulary->add(what);
-                }
-                return {};
-            },
-            resolved.what);
-    });
+    auto fine = check(entry).and_then([&] { return checkReferences(entry); });
+    if (!fine) {
+        return fine;
+    }
+    if (auto* event = std::get_if<Event>(&resolved.what)) {
+        fine = enterEvent(*event);
+    } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
+        fine = enterMark(*mark);
+    } else {
+        define(entry);
+    }
     return fine ? m_store->put(resolved, action) : fine;
 }
 
-// Solutions and vessels of an event are looked up by the fold, which in an import may come before
-// the line that defines them; so are marks and events that are taken back, each by its own rules.
-Result<void> Book::checkReferences(const Entry& entry)
+// Takes over what others may name from now on.
+void Book::define(const Entry& entry)
+{
+    std::visit(
+        [&](const auto& what) {
+            if constexpr (requires { m_formulary->add(what); }) {
+                m_formulary->add(what);
+            }
+        },
+        entry.what);
+}
+
+// Solutions and vessels of an event are looked up by the fold, which in an import comes after all
+// lines; marks and events that are taken back go each by its own rules. In an import a film, a run
+// or another batch may be a line still to come: that is for `later`.
+Result<void> Book::checkReferences(const Entry& entry, const Later& later)
 {
     using formulary::Refers;
     Result<void> fine;
@@ -42,16 +51,15 @@ Result<void> Book::checkReferences(const Entry& entry)
         if (!fine || byFold || byItsOwn) {
             return;
         }
-        const bool later = is.refers == Refers::Film || is.refers == Refers::Run;
-        if (m_deferred && (later || is.refers == Refers::Batch)) {
-            if (!later) {
-                m_deferred->sources.emplace_back(entry.id(), id);
-            }
-            return; // a line still to come may make it known
+        if (later && is.refers == Refers::Batch) {
+            later(is, id);
+            return;
         }
         const auto known = knows(is, id, entry.type());
         if (!known) {
             fine = tl::unexpected(known.error());
+        } else if (!*known && later && (is.refers == Refers::Film || is.refers == Refers::Run)) {
+            later(is, id);
         } else if (!*known) {
             fine =
                 refuse({.code = ErrorCode::UnknownId, .field = std::string(is.name), .text = id});
@@ -148,7 +156,7 @@ Result<void> Book::enterEvent(Event& event)
     }
     Kept& kept = **found;
     const bool mixing = std::holds_alternative<Mixed>(event.what);
-    if (!kept.fold && !mixing && !m_deferred) {
+    if (!kept.fold && !mixing) {
         const bool never = kept.entered.empty();
         return refuse({.code = never ? ErrorCode::UnknownId : ErrorCode::BeforeMixing,
                        .field = never ? "batch" : "at",
@@ -157,54 +165,14 @@ Result<void> Book::enterEvent(Event& event)
     }
     m_touched.insert(event.batch);
     kept.entered.push_back(event);
-    if (m_deferred && m_deferred->batches.contains(event.batch)) {
-        return {};
-    }
     if (!kept.fold) {
         kept.fold.emplace(*m_formulary);
     }
-    return unlessDeferred(kept.fold->follows(event) ? kept.fold->apply(event) : refold(kept),
-                          event.batch);
+    return kept.fold->follows(event) ? kept.fold->apply(event) : refold(kept);
 }
 
-// In an import an event that does not fit may be made possible by a line still to come.
-Result<void> Book::unlessDeferred(Result<void> fine, const std::string& batch)
-{
-    if (fine || !m_deferred) {
-        return fine;
-    }
-    m_deferred->batches.insert(batch);
-    return {};
-}
-
-// Judges a batch whose events are all there; `culprit` is the event that does not fit.
-Result<void> Book::settle(Kept& kept, const std::string& batch, std::string& culprit)
-{
-    const auto live = happened(kept.entered);
-    kept.fold.reset();
-    const bool mixed =
-        std::any_of(kept.entered.begin(), kept.entered.end(),
-                    [](const Event& event) { return std::holds_alternative<Mixed>(event.what); });
-    if (!mixed) {
-        culprit = kept.entered.front().id;
-        return refuse(
-            {.code = ErrorCode::UnknownId, .field = "batch", .text = batch, .subject = batch});
-    }
-    if (live.empty()) {
-        return {};
-    }
-    Fold fold(*m_formulary);
-    for (const Event& event : live) {
-        if (auto fine = fold.apply(event); !fine) {
-            culprit = event.id;
-            return fine;
-        }
-    }
-    kept.fold = std::move(fold);
-    return {};
-}
-
-Result<void> Book::enterVoid(Event& event)
+// What a voiding takes back; its batch is that one's.
+Result<void> Book::findTaken(Event& event)
 {
     const std::string& target = std::get<Voided>(event.what).voids;
     const auto found = m_store->event(target);
@@ -222,7 +190,16 @@ Result<void> Book::enterVoid(Event& event)
                        .allowed = taken.batch});
     }
     event.batch = taken.batch;
-    const auto keptBatch = kept(taken.batch);
+    return {};
+}
+
+Result<void> Book::enterVoid(Event& event)
+{
+    if (auto fine = findTaken(event); !fine) {
+        return fine;
+    }
+    const std::string& target = std::get<Voided>(event.what).voids;
+    const auto keptBatch = kept(event.batch);
     if (!keptBatch) {
         return tl::unexpected(keptBatch.error());
     }
@@ -230,13 +207,10 @@ Result<void> Book::enterVoid(Event& event)
     if (takenBack(kept.entered).contains(target)) {
         return refuse({.code = ErrorCode::AlreadyVoided, .field = "voids", .text = target});
     }
-    m_touched.insert(taken.batch);
+    m_touched.insert(event.batch);
     kept.entered.push_back(event);
-    if (taken.batch.empty() || (m_deferred && m_deferred->batches.contains(taken.batch))) {
-        return {}; // a packet's event, of which nothing is folded; or judged later
-    }
-    if (m_deferred) {
-        return unlessDeferred(refold(kept), taken.batch);
+    if (event.batch.empty()) {
+        return {}; // a packet's event, of which nothing is folded
     }
     if (auto fine = refold(kept); !fine) {
         Error error = fine.error();

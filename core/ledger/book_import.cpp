@@ -1,130 +1,271 @@
-#include "core/ledger/book.h"
+#include "core/ledger/book_import.h"
 
 #include "core/ledger/references.h"
+
+#include <algorithm>
 
 namespace ullage::ledger
 {
 
-Book::Import::Import(Book& book) : m_book(&book) {}
+namespace
+{
+
+// The store's own failures end an import; anything else is said of a line.
+bool storeFailed(const Error& error)
+{
+    switch (error.code) {
+    case ErrorCode::StoreFailed:
+    case ErrorCode::Busy:
+    case ErrorCode::BookMoved:
+    case ErrorCode::BookDamaged:
+    case ErrorCode::ReadOnly:
+        return true;
+    default:
+        return false;
+    }
+}
+
+} // namespace
+
+Book::Import::Import(Book& book, Settlement settled) : m_book(&book), m_settled(std::move(settled))
+{
+}
 
 Book::Import::~Import()
 {
     if (m_open) {
-        m_book->m_deferred.reset(); // or everything after it would be left to be judged later
         m_book->rollBack();
     }
 }
 
-Result<std::unique_ptr<Book::Import>> Book::import()
+Result<std::unique_ptr<Book::Import>> Book::import(Settlement settled)
 {
     if (auto fine = m_store->begin(); !fine) {
         return tl::unexpected(fine.error());
     }
-    std::unique_ptr<Import> import(new Import(*this));
-    m_touched.clear();
-    if (auto fine = refresh(); !fine) {
+    std::unique_ptr<Import> import(new Import(*this, std::move(settled)));
+    if (auto fine = import->begin(); !fine) {
         return tl::unexpected(fine.error());
     }
-    const auto action = m_store->put(Action{.mode = ActionMode::Apart, .what = "import"});
-    if (!action) {
-        return tl::unexpected(action.error());
-    }
-    import->m_action = *action;
-    m_deferred.emplace();
     return import;
 }
 
-Result<void> Book::Import::add(const Entry& entry)
+Result<void> Book::Import::begin()
 {
+    if (auto fine = m_book->refresh(); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    m_book->forget(); // folds of before; what is needed is read again
+    m_bookHadEntries = m_book->m_lastEntry > 0;
+    const auto action = m_book->m_store->put(Action{.mode = ActionMode::Apart, .what = "import"});
+    if (!action) {
+        return tl::unexpected(action.error());
+    }
+    m_action = *action;
+    return takeBackOurs();
+}
+
+// What is taken back by now is passed over: it need not be done twice.
+Result<void> Book::Import::takeBackOurs()
+{
+    for (const std::string& id : m_settled.takenBack) {
+        const auto event = m_book->m_store->event(id);
+        if (!event) {
+            return tl::unexpected(event.error());
+        }
+        const auto entered =
+            *event ? m_book->m_store->eventsOf((*event)->batch) : Result<std::vector<Event>>();
+        if (!entered) {
+            return tl::unexpected(entered.error());
+        }
+        if (*event && takenBack(*entered).contains(id)) {
+            continue;
+        }
+        Event taking{m_book->m_newId(), {}, m_book->m_clock(), Voided{id, kSettledReason}};
+        taking.by = m_book->m_person;
+        if (auto fine = enter({std::move(taking), {}}, 0); !fine) {
+            return fine;
+        }
+    }
+    return {};
+}
+
+void Book::Import::contradicts(Contradiction contradiction)
+{
+    ++m_count;
+    const int line = contradiction.error.line;
+    m_contradictions.emplace(line, std::move(contradiction));
+    if (m_contradictions.size() > kMostKept) {
+        m_contradictions.erase(std::prev(m_contradictions.end()));
+    }
+}
+
+void Book::Import::unreadable(Error error, int line)
+{
+    error.line = line;
+    if (!m_settled.leftOut.contains(line)) {
+        contradicts({.error = std::move(error)});
+    }
+}
+
+std::vector<Contradiction> Book::Import::contradictions() const
+{
+    std::vector<Contradiction> all;
+    for (const auto& [line, contradiction] : m_contradictions) {
+        all.push_back(contradiction);
+    }
+    return all;
+}
+
+Result<void> Book::Import::add(Entry entry, int line)
+{
+    if (m_settled.leftOut.contains(line)) {
+        return {};
+    }
     const auto known = m_book->m_store->sameContent(entry);
     if (!known) {
         return tl::unexpected(known.error());
     }
     if (*known) {
-        return **known ? Result<void>{}
-                       : refuse({.code = ErrorCode::IdTaken, .field = "id", .text = entry.id()});
+        return **known ? Result<void>{} : taken(entry, line);
     }
-    eachReference(entry, [&](const formulary::FieldDescription& is, const std::string& id) {
-        if (is.refers == formulary::Refers::Run) {
-            m_filmRuns.push_back({entry.id(), id});
-        } else if (is.refers == formulary::Refers::Film) {
-            m_markFilms.push_back({entry.id(), id});
+    const auto retimed = m_settled.retimed.find(line);
+    return retimed != m_settled.retimed.end() && entry.event()
+               ? enterRetimed(entry, line, retimed->second)
+               : enter(std::move(entry), line);
+}
+
+// The id stands for something else already, here or on an earlier line.
+Result<void> Book::Import::taken(const Entry& entry, int line)
+{
+    Contradiction contradiction{
+        .error = {.code = ErrorCode::IdTaken, .field = "id", .text = entry.id(), .line = line},
+        .entry = entry};
+    if (entry.event()) {
+        auto other = m_book->m_store->event(entry.id());
+        if (!other) {
+            return tl::unexpected(other.error());
         }
-    });
-    if (auto fine = m_book->enter(entry, m_action); !fine) {
-        return fine;
+        if (*other) {
+            contradiction.against = Entry{std::move(**other), {}};
+            contradiction.againstOurs = lineOf(entry.id()) == 0;
+        }
     }
-    ++m_added;
+    contradicts(std::move(contradiction));
     return {};
 }
 
-// What no line by itself can show: a film may stand before its run, a mark before its film, a
-// top-up before its source, an event before the one that makes it possible.
-Result<void> Book::Import::checkWhole()
+// What happened when: theirs stays as it was written, taken back, beside one with the right time,
+// so that the same journal brings nothing new the next time.
+Result<void> Book::Import::enterRetimed(const Entry& entry, int line, chemistry::Instant at)
 {
-    for (const auto& [film, run] : m_filmRuns) {
-        const auto known = m_book->m_store->hasRun(run);
-        if (!known) {
-            return tl::unexpected(known.error());
+    Event right = *entry.event();
+    right.at = at;
+    right.id = m_book->m_newId();
+    if (m_book->notLater(entry.event()->at)) {
+        Event taking{m_book->m_newId(), {}, m_book->m_clock(), Voided{entry.id(), kRetimedReason}};
+        taking.by = m_book->m_person;
+        const int before = m_count;
+        if (auto fine = enter(entry, line); !fine || m_count > before) {
+            return fine;
         }
-        if (!*known) {
-            m_culprit = film;
-            return refuse(
-                {.code = ErrorCode::UnknownId, .field = "run", .text = run, .subject = film});
-        }
-    }
-    for (const auto& [mark, film] : m_markFilms) {
-        const auto known = m_book->m_store->film(film);
-        if (!known) {
-            return tl::unexpected(known.error());
-        }
-        if (!*known) {
-            m_culprit = mark;
-            return refuse(
-                {.code = ErrorCode::UnknownId, .field = "film", .text = film, .subject = mark});
-        }
-    }
-    for (const std::string& id : m_book->m_deferred->batches) {
-        const auto found = m_book->kept(id);
-        if (!found) {
-            return tl::unexpected(found.error());
-        }
-        if (auto fine = m_book->settle(**found, id, m_culprit); !fine) {
+        if (auto fine = enter({std::move(taking), {}}, line); !fine) {
             return fine;
         }
     }
-    for (const auto& [event, source] : m_book->m_deferred->sources) {
-        if (const auto name = m_book->nameOf(source); !name) {
-            Error error = name.error();
-            error.field = "from";
-            m_culprit = event;
-            return refuse(std::move(error));
+    return enter({std::move(right), {}}, line);
+}
+
+Result<void> Book::Import::enter(Entry entry, int line)
+{
+    if (auto fine = check(entry, line); !fine) {
+        if (storeFailed(fine.error())) {
+            return fine;
+        }
+        Error error = std::move(fine.error());
+        error.line = line;
+        contradicts({.error = std::move(error), .entry = std::move(entry)});
+        return {};
+    }
+    if (auto fine = m_book->m_store->put(entry, m_action); !fine) {
+        return fine;
+    }
+    ++m_added;
+    if (const Event* event = entry.event()) {
+        m_lines.emplace_back(std::hash<std::string>()(event->id), line);
+        if (!event->batch.empty()) {
+            ++m_batches[event->batch];
         }
     }
-    return m_book->putStates();
+    return {};
+}
+
+// What a line by itself shows, and its order among the others.
+Result<void> Book::Import::check(Entry& entry, int line)
+{
+    if (auto fine = ledger::check(entry); !fine) {
+        return fine;
+    }
+    std::vector<std::pair<const formulary::FieldDescription*, std::string>> unknown;
+    auto fine = m_book->checkReferences(
+        entry, [&](const formulary::FieldDescription& field, const std::string& id) {
+            unknown.emplace_back(&field, id);
+        });
+    if (!fine) {
+        return fine;
+    }
+    if (auto* event = std::get_if<Event>(&entry.what)) {
+        fine = m_book->notLater(event->at);
+        if (fine && std::holds_alternative<Voided>(event->what)) {
+            fine = m_book->findTaken(*event);
+        }
+    } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
+        fine = m_book->enterMark(*mark);
+    } else {
+        m_book->define(entry);
+    }
+    if (!fine) {
+        return fine;
+    }
+    for (auto& [field, id] : unknown) {
+        if (field->refers == formulary::Refers::Batch) {
+            ++m_named.try_emplace(id, NamesBatch{entry, line, field, 0}).first->second.count;
+        } else {
+            m_waiting.push_back({entry, line, field, id});
+        }
+    }
+    return {};
+}
+
+// The last line that entered an event of this id; 0 if none did.
+int Book::Import::lineOf(const std::string& id) const
+{
+    const std::size_t hash = std::hash<std::string>()(id);
+    const auto found = std::find_if(m_lines.rbegin(), m_lines.rend(),
+                                    [&](const auto& one) { return one.first == hash; });
+    return found == m_lines.rend() ? 0 : found->second;
 }
 
 Result<int> Book::Import::finish()
 {
-    const auto close = [&]() -> Result<void> {
-        if (auto fine = checkWhole(); !fine) {
-            return fine;
+    if (!m_judged) {
+        if (auto fine = judge(); !fine) {
+            return tl::unexpected(fine.error());
         }
-        const auto last = m_book->m_store->lastEntry();
-        if (!last) {
-            return tl::unexpected(last.error());
-        }
-        if (auto fine = m_book->m_store->commit(); !fine) {
-            return fine;
-        }
-        m_book->m_lastEntry = *last;
-        return {};
-    };
-    if (auto fine = close(); !fine) {
+    }
+    if (m_count > 0) {
+        return refuse(m_contradictions.begin()->second.error);
+    }
+    const auto last = m_book->m_store->lastEntry();
+    if (!last) {
+        return tl::unexpected(last.error());
+    }
+    if (auto fine = m_book->m_store->commit(); !fine) {
         return tl::unexpected(fine.error());
     }
+    m_book->m_lastEntry = *last;
+    m_book->forget();
     m_open = false;
-    m_book->m_deferred.reset();
     return m_added;
 }
 

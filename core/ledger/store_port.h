@@ -76,6 +76,8 @@ public:
     virtual Result<std::optional<BatchState>> batch(const std::string& id) = 0;
     /// Batches mixed by `at`, in order of mixing; without `ended` only those in use then.
     virtual Result<std::vector<BatchState>> batches(chemistry::Instant at, bool ended) = 0;
+    /// Mixings from `from` to `to`, both included, by time; those taken back too.
+    virtual Result<std::vector<Event>> mixings(chemistry::Instant from, chemistry::Instant to) = 0;
     /// Whether an entry of this type and id is in the book.
     virtual Result<bool> has(std::string_view type, const std::string& id) = 0;
     /// Whether any event names this run.

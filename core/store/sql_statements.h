@@ -45,6 +45,9 @@ struct SqlStore::Statements {
         make("SELECT id, name, solution, mixed_ms, ended_ms FROM batch "
              "WHERE mixed_ms <= ? ORDER BY mixed_ms, "
              "(SELECT max(seq) FROM entry WHERE entry.batch = batch.id AND kind = 'mixed')");
+    Statement mixings =
+        make("SELECT body, batch FROM entry WHERE kind = 'mixed' AND type = 'event' "
+             "AND at_ms BETWEEN ? AND ? ORDER BY at_ms, seq");
     Statement has = make("SELECT 1 FROM entry WHERE type = ? AND id = ?");
     Statement hasRun = make("SELECT 1 FROM entry WHERE run = ? AND type = 'event' LIMIT 1");
     Statement actions = make("SELECT id, mode, what, subject, of FROM action "

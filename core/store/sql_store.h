@@ -92,6 +92,8 @@ public:
     Result<std::vector<ledger::FilmMark>> marksOfAction(std::int64_t action) override;
     Result<std::optional<ledger::BatchState>> batch(const std::string& id) override;
     Result<std::vector<ledger::BatchState>> batches(chemistry::Instant at, bool ended) override;
+    Result<std::vector<ledger::Event>> mixings(chemistry::Instant from,
+                                               chemistry::Instant to) override;
     Result<bool> has(std::string_view type, const std::string& id) override;
     Result<bool> hasRun(const std::string& run) override;
     Result<std::vector<ledger::Action>> actions(int count) override;

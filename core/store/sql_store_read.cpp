@@ -188,6 +188,12 @@ Result<std::vector<BatchState>> SqlStore::batches(chemistry::Instant at, bool en
                             : m_statements->batchesInUse.run(moment, moment));
 }
 
+Result<std::vector<Event>> SqlStore::mixings(chemistry::Instant from, chemistry::Instant to)
+{
+    return eventsFrom(m_statements->mixings.run(std::int64_t{from.time_since_epoch().count()},
+                                                std::int64_t{to.time_since_epoch().count()}));
+}
+
 Result<bool> SqlStore::has(std::string_view type, const std::string& id)
 {
     return any(m_statements->has.run(std::string(type), id));

@@ -1,3 +1,4 @@
+#include "core/ledger/book_import.h"
 #include "tests/core/ledger/book_kit.h"
 
 namespace ullage::ledger
@@ -133,12 +134,17 @@ TEST_F(ImportTest, namesTheEventThatTheWholeDoesNotAllow)
 {
     const auto culpritOf = [&](const Entry& wrong) {
         auto import = *book->import();
-        EXPECT_TRUE(import->add(wrong)); // stands first
+        int line = 1;
+        EXPECT_TRUE(import->add(wrong, ++line)); // stands first
         for (const Entry& entry : journal()) {
-            EXPECT_TRUE(import->add(entry));
+            EXPECT_TRUE(import->add(entry, ++line));
         }
         EXPECT_FALSE(import->finish());
-        return import->culprit();
+        EXPECT_EQ(import->contradictionCount(), 1);
+        const auto found = import->contradictions();
+        EXPECT_EQ(found.size(), 1U);
+        EXPECT_EQ(found.front().error.line, 2);
+        return found.front().entry->id();
     };
     const auto before = store.contents();
     EXPECT_EQ(culpritOf(event("w1", "s1", 5, Drawn{Millilitres(401), {}})), "w1");

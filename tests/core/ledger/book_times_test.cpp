@@ -1,4 +1,5 @@
 // Development times in the Book.
+#include "core/ledger/book_import.h"
 #include "tests/core/ledger/book_kit.h"
 
 #include <gtest/gtest.h>

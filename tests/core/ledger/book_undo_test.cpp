@@ -1,3 +1,4 @@
+#include "core/ledger/book_import.h"
 #include "tests/core/ledger/book_kit.h"
 
 namespace ullage::ledger

@@ -209,6 +209,18 @@ public:
                          [](const auto& a, const auto& b) { return a.mixedAt < b.mixedAt; });
         return result;
     }
+    Result<std::vector<Event>> mixings(chemistry::Instant from, chemistry::Instant to) override
+    {
+        auto found = eventsWhere([&](const Row& row) {
+            const Event& event = *row.entry.event();
+            return event.kind() == "mixed" && event.at >= from && event.at <= to;
+        });
+        if (found) {
+            std::stable_sort(found->begin(), found->end(),
+                             [](const Event& a, const Event& b) { return a.at < b.at; });
+        }
+        return found;
+    }
     Result<bool> has(std::string_view type, const std::string& id) override
     {
         return hasWhere(

@@ -125,6 +125,10 @@ public:
                          [](const auto& a, const auto& b) { return a.mixedAt < b.mixedAt; });
         return found;
     }
+    Result<std::vector<Event>> mixings(chemistry::Instant, chemistry::Instant) override
+    {
+        return std::vector<Event>(); // only imports ask
+    }
     Result<bool> has(std::string_view, const std::string&) override { return false; }
     Result<bool> hasRun(const std::string& run) override
     {
