@@ -1,6 +1,6 @@
 #include "core/store/instant_text.h"
 
-#include <QRegularExpression>
+#include <QStringView>
 
 namespace ullage::store
 {
@@ -36,70 +36,154 @@ bool inRange(Instant at)
     return year >= kFirstYear && year <= kLastYear;
 }
 
-QString padded(qint64 number, int digits)
+// Reads what a moment is made of, piece by piece.
+class Pieces
 {
-    return QString::number(number).rightJustified(digits, '0');
+public:
+    explicit Pieces(QStringView text) : m_text(text) {}
+
+    /// As many digits as asked for; -1 if there are others or fewer.
+    int digits(int count)
+    {
+        int number = 0;
+        for (int i = 0; i < count; ++i, ++m_at) {
+            if (!isDigit(m_at)) {
+                return -1;
+            }
+            number = number * 10 + (m_text[m_at].unicode() - '0');
+        }
+        return number;
+    }
+    /// Any of `these`, which is given back; 0 if it is another.
+    char16_t one(QStringView these)
+    {
+        if (m_at >= m_text.size() || !these.contains(m_text[m_at])) {
+            return 0;
+        }
+        return m_text[m_at++].unicode();
+    }
+    /// Digits after a point to the millisecond, 1 to 30 of them; 0 without a point, -1 for a point
+    /// alone or too many digits.
+    int fraction()
+    {
+        if (!one(u".")) {
+            return 0;
+        }
+        int number = 0;
+        int read = 0;
+        for (; isDigit(m_at); ++m_at, ++read) {
+            if (read < 3) {
+                number = number * 10 + (m_text[m_at].unicode() - '0');
+            }
+        }
+        for (int i = read; i < 3; ++i) {
+            number *= 10;
+        }
+        return read >= 1 && read <= 30 ? number : -1;
+    }
+    [[nodiscard]] bool atEnd() const { return m_at == m_text.size(); }
+
+private:
+    [[nodiscard]] bool isDigit(qsizetype at) const
+    {
+        return at < m_text.size() && m_text[at] >= u'0' && m_text[at] <= u'9';
+    }
+
+    QStringView m_text;
+    qsizetype m_at = 0;
+};
+
+// "2026-06-01"; its pieces are -1 where they are not there.
+std::optional<std::chrono::sys_days> date(Pieces& pieces)
+{
+    const int year = pieces.digits(4);
+    const bool first = pieces.one(u"-") != 0;
+    const int month = pieces.digits(2);
+    const bool second = pieces.one(u"-") != 0;
+    const int day = pieces.digits(2);
+    return first && second && year >= 0 && month >= 0 && day >= 0 ? dayOf(year, month, day)
+                                                                  : std::nullopt;
+}
+
+// `number` is not negative.
+void append(QString& text, qint64 number, int digits)
+{
+    for (qint64 power = digits == 4 ? 1000 : digits == 3 ? 100 : 10; power > 0; power /= 10) {
+        text += QChar(u'0' + static_cast<char16_t>(number / power % 10));
+    }
 }
 
 } // namespace
 
 std::optional<Instant> instantFromText(const QString& text)
 {
-    static const QRegularExpression form(
-        QStringLiteral("\\A([0-9]{4})-([0-9]{2})-([0-9]{2})[Tt]([0-9]{2}):([0-9]{2}):([0-9]{2})"
-                       "(?:\\.([0-9]{1,30}))?(?:[Zz]|([+-])([0-9]{2}):([0-9]{2}))\\z"));
-    const auto match = form.match(text);
-    if (!match.hasMatch()) {
+    Pieces pieces(text);
+    const auto day = date(pieces);
+    const bool dayEnds = pieces.one(u"Tt") != 0;
+    const int hour = pieces.digits(2);
+    const bool hourEnds = pieces.one(u":") != 0;
+    const int minute = pieces.digits(2);
+    const bool minuteEnds = pieces.one(u":") != 0;
+    const int second = pieces.digits(2);
+    const int fraction = pieces.fraction();
+    const char16_t zone = pieces.one(u"Zz+-");
+    int offsetHours = 0;
+    int offsetMinutes = 0;
+    if (zone == u'+' || zone == u'-') {
+        offsetHours = pieces.digits(2);
+        offsetMinutes = pieces.one(u":") ? pieces.digits(2) : -1;
+    }
+    const bool formed = day && dayEnds && hourEnds && minuteEnds && zone != 0 && pieces.atEnd();
+    const bool there = hour >= 0 && minute >= 0 && second >= 0 && fraction >= 0 &&
+                       offsetHours >= 0 && offsetMinutes >= 0;
+    if (!formed || !there || hour > 23 || minute > 59 || second > 59 || offsetHours > 23 ||
+        offsetMinutes > 59) {
         return std::nullopt;
     }
-    const auto number = [&match](int group) { return match.captured(group).toInt(); };
-    const auto day = dayOf(number(1), number(2), number(3));
-    if (!day || number(4) > 23 || number(5) > 59 || number(6) > 59 || number(9) > 23 ||
-        number(10) > 59) {
-        return std::nullopt;
-    }
-    const auto fraction = match.captured(7).leftJustified(3, '0').left(3).toInt();
-    const auto offset = std::chrono::minutes(number(9) * 60 + number(10));
-    const auto local = Instant(*day) + std::chrono::hours(number(4)) +
-                       std::chrono::minutes(number(5)) + std::chrono::seconds(number(6)) +
-                       milliseconds(fraction);
-    const auto at = match.captured(8) == QLatin1String("-") ? local + offset : local - offset;
+    const auto offset = std::chrono::minutes(offsetHours * 60 + offsetMinutes);
+    const auto local = Instant(*day) + std::chrono::hours(hour) + std::chrono::minutes(minute) +
+                       std::chrono::seconds(second) + milliseconds(fraction);
+    const auto at = zone == u'-' ? local + offset : local - offset;
     return inRange(at) ? std::optional(at) : std::nullopt;
 }
 
 QString dateText(Instant at)
 {
     const auto date = dateOf(at);
-    return padded(static_cast<int>(date.year()), 4) + '-' +
-           padded(static_cast<unsigned>(date.month()), 2) + '-' +
-           padded(static_cast<unsigned>(date.day()), 2);
+    QString text;
+    append(text, static_cast<int>(date.year()), 4);
+    text += u'-';
+    append(text, static_cast<unsigned>(date.month()), 2);
+    text += u'-';
+    append(text, static_cast<unsigned>(date.day()), 2);
+    return text;
 }
 
 QString instantText(Instant at)
 {
     const auto day = std::chrono::floor<std::chrono::days>(at);
     const qint64 ms = (at - day).count();
-    QString text = dateText(at) + 'T' + padded(ms / 3'600'000, 2) + ':' +
-                   padded(ms / 60'000 % 60, 2) + ':' + padded(ms / 1000 % 60, 2);
+    QString text = dateText(at);
+    text += u'T';
+    append(text, ms / 3'600'000, 2);
+    text += u':';
+    append(text, ms / 60'000 % 60, 2);
+    text += u':';
+    append(text, ms / 1000 % 60, 2);
     if (ms % 1000 != 0) {
-        text += '.' + padded(ms % 1000, 3);
+        text += u'.';
+        append(text, ms % 1000, 3);
     }
-    return text + 'Z';
+    text += u'Z';
+    return text;
 }
 
 std::optional<Instant> dateFromText(const QString& text)
 {
-    static const QRegularExpression form(QStringLiteral("\\A([0-9]{4})-([0-9]{2})-([0-9]{2})\\z"));
-    const auto match = form.match(text);
-    if (!match.hasMatch()) {
-        return std::nullopt;
-    }
-    const auto day =
-        dayOf(match.captured(1).toInt(), match.captured(2).toInt(), match.captured(3).toInt());
-    if (!day || !inRange(Instant(*day))) {
-        return std::nullopt;
-    }
-    return Instant(*day);
+    Pieces pieces(text);
+    const auto day = date(pieces);
+    return day && pieces.atEnd() && inRange(Instant(*day)) ? std::optional(Instant(*day))
+                                                           : std::nullopt;
 }
 
 } // namespace ullage::store

@@ -8,6 +8,13 @@
 namespace ullage::store
 {
 
+namespace
+{
+
+constexpr std::size_t kUsualFields = 12;
+
+} // namespace
+
 const JsonLine::Field* JsonLine::find(QLatin1String key) const
 {
     for (const Field& field : fields) {
@@ -24,8 +31,10 @@ Result<JsonLine> readJsonLine(const QByteArray& text)
         return refuse({.code = ErrorCode::BadEncoding, .allowed = "UTF-8"});
     }
     JsonLine line;
-    JsonScan scan(text, [&line](const QString& key, QByteArrayView raw) {
-        line.fields.push_back({key, raw.toByteArray()});
+    line.text = text;
+    line.fields.reserve(kUsualFields);
+    JsonScan scan(line.text, [&line](const QByteArray& key, QByteArrayView raw) {
+        line.fields.push_back({key, QByteArray::fromRawData(raw.data(), raw.size())});
     });
     if (auto fine = scan.object(); !fine) {
         return refuse(fine.error());

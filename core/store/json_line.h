@@ -17,10 +17,12 @@ namespace ullage::store
 {
 
 struct JsonLine {
+    /// Both may be views into `text`.
     struct Field {
-        QString key;
+        QByteArray key; ///< UTF-8
         QByteArray raw; ///< the value's text as written
     };
+    QByteArray text; ///< the whole line
     QJsonObject object;
     std::vector<Field> fields; ///< in the order written
 

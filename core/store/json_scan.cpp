@@ -5,6 +5,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QSet>
+#include <QString>
 
 #include <algorithm>
 #include <charconv>
@@ -24,6 +25,19 @@ QByteArrayView shownPart(QByteArrayView text)
 }
 
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
+
+// Lines of a journal have a dozen fields, which are compared; further ones are looked up.
+constexpr std::size_t kFewKeys = 32;
+
+// What a string says, in UTF-8. Without escapes that is what stands there, which is not copied.
+QByteArray textOf(QByteArrayView rawString)
+{
+    if (!rawString.contains('\\')) {
+        return QByteArray::fromRawData(rawString.data() + 1, rawString.size() - 2);
+    }
+    const auto wrapped = QJsonDocument::fromJson("[" + rawString.toByteArray() + "]");
+    return wrapped.array().at(0).toString().toUtf8();
+}
 
 } // namespace
 
@@ -50,7 +64,7 @@ Result<void> JsonScan::object()
 bool JsonScan::malformed(const char* allowed)
 {
     m_error.code = ErrorCode::Malformed;
-    m_error.field = m_path.join('.').toStdString();
+    m_error.field = way();
     m_error.allowed = allowed;
     const auto rest = shownPart(m_text.sliced(std::min(m_at, m_text.size())));
     // Cutting may split a character; what is left of it is dropped.
@@ -61,7 +75,7 @@ bool JsonScan::malformed(const char* allowed)
 bool JsonScan::notFinite(QByteArrayView text)
 {
     m_error.code = ErrorCode::NotFinite;
-    m_error.field = m_path.join('.').toStdString();
+    m_error.field = way();
     m_error.text = shownPart(text).toByteArray().toStdString();
     return false;
 }
@@ -120,7 +134,8 @@ bool JsonScan::objectBody(int depth)
         return malformed("no more than 32 objects and arrays in one another");
     }
     take('{');
-    QSet<QString> keys;
+    const std::size_t first = m_keys.size();
+    QSet<QByteArray> known;
     spaces();
     if (take('}')) {
         return true;
@@ -134,12 +149,11 @@ bool JsonScan::objectBody(int depth)
         if (!string()) {
             return false;
         }
-        const QString key = textOf(m_text.sliced(keyAt, m_at - keyAt));
-        m_path.append(key);
-        if (keys.contains(key)) {
+        m_path.push_back(m_keys.size());
+        m_keys.push_back(textOf(m_text.sliced(keyAt, m_at - keyAt)));
+        if (!newKey(first, known)) {
             return malformed("each field once");
         }
-        keys.insert(key);
         spaces();
         if (!take(':')) {
             return malformed("a colon after the field's name");
@@ -150,11 +164,12 @@ bool JsonScan::objectBody(int depth)
             return false;
         }
         if (depth == 0) {
-            m_sink(key, m_text.sliced(valueAt, m_at - valueAt));
+            m_sink(m_keys[m_path.back()], m_text.sliced(valueAt, m_at - valueAt));
         }
-        m_path.removeLast();
+        m_path.pop_back();
         spaces();
         if (take('}')) {
+            m_keys.resize(first);
             return true;
         }
         if (!take(',')) {
@@ -292,13 +307,37 @@ bool JsonScan::number()
                : notFinite(m_text.sliced(start, m_at - start));
 }
 
-QString JsonScan::textOf(QByteArrayView rawString) const
+// Whether the last key differs from those before it in its object. `known` are all of them once
+// there are many.
+bool JsonScan::newKey(std::size_t firstOfObject, QSet<QByteArray>& known) const
 {
-    if (!rawString.contains('\\')) {
-        return QString::fromUtf8(rawString.sliced(1, rawString.size() - 2));
+    const std::size_t before = m_keys.size() - 1;
+    if (before - firstOfObject > kFewKeys) {
+        if (known.isEmpty()) {
+            for (std::size_t i = firstOfObject; i < before; ++i) {
+                known.insert(m_keys[i]);
+            }
+        }
+        const auto had = known.size();
+        known.insert(m_keys[before]);
+        return known.size() > had;
     }
-    const auto wrapped = QJsonDocument::fromJson("[" + rawString.toByteArray() + "]");
-    return wrapped.array().at(0).toString();
+    for (std::size_t i = firstOfObject; i < before; ++i) {
+        if (m_keys[i] == m_keys[before]) {
+            return false;
+        }
+    }
+    return true;
+}
+
+std::string JsonScan::way() const
+{
+    std::string names;
+    for (const std::size_t key : m_path) {
+        names += names.empty() ? "" : ".";
+        names += m_keys[key].toStdString();
+    }
+    return names;
 }
 
 } // namespace ullage::store

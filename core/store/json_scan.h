@@ -3,11 +3,12 @@
 
 #include "core/chemistry/result.h"
 
+#include <QByteArray>
 #include <QByteArrayView>
-#include <QString>
-#include <QStringList>
+#include <QSet>
 
 #include <functional>
+#include <vector>
 
 namespace ullage::store
 {
@@ -17,8 +18,9 @@ namespace ullage::store
 class JsonScan
 {
 public:
-    /// Told of every field of the outermost object: its key and the value's text.
-    using Sink = std::function<void(const QString& key, QByteArrayView raw)>;
+    /// Told of every field of the outermost object: its key in UTF-8 and the value's text. Both may
+    /// stand in the text that is scanned and are of use as long as that is.
+    using Sink = std::function<void(const QByteArray& key, QByteArrayView raw)>;
 
     JsonScan(QByteArrayView text, Sink sink);
     /// Scans the whole text, which must be one object and nothing after it.
@@ -38,12 +40,14 @@ private:
     [[nodiscard]] char peek() const { return m_at < m_text.size() ? m_text[m_at] : '\0'; }
     bool malformed(const char* allowed);
     bool notFinite(QByteArrayView text);
-    [[nodiscard]] QString textOf(QByteArrayView rawString) const;
+    bool newKey(std::size_t firstOfObject, QSet<QByteArray>& known) const;
+    [[nodiscard]] std::string way() const;
 
     QByteArrayView m_text;
     Sink m_sink;
     qsizetype m_at = 0;
-    QStringList m_path; ///< keys on the way to where the scan is
+    std::vector<QByteArray> m_keys;  ///< of the objects it is inside of, outermost first
+    std::vector<std::size_t> m_path; ///< those on the way to where the scan is
     Error m_error{.code = ErrorCode::Malformed};
 };
 
