@@ -77,7 +77,7 @@ void writeField(LineWriter& line, const FieldDescription& is, const M& member)
         QByteArrayList pieces;
         for (const auto& one : member) {
             if constexpr (std::is_same_v<M, std::vector<std::string>>) {
-                pieces += quoted(one);
+                pieces += jsonText(one);
             } else {
                 pieces += objectOf(one);
             }

@@ -25,7 +25,7 @@ QByteArray numberText(double number)
     return {buffer.data(), end - buffer.data()};
 }
 
-QByteArray quoted(std::string_view text)
+QByteArray jsonText(std::string_view text)
 {
     // Names of fields, ids and codes need no escapes; most of what is written is that.
     const bool plain = std::all_of(text.begin(), text.end(), [](char c) {
@@ -47,13 +47,13 @@ LineWriter& LineWriter::raw(std::string_view key, const QByteArray& value)
     if (!m_text.isEmpty()) {
         m_text += ',';
     }
-    m_text += quoted(key) + ':' + value;
+    m_text += jsonText(key) + ':' + value;
     return *this;
 }
 
 LineWriter& LineWriter::text(std::string_view key, std::string_view value)
 {
-    return raw(key, quoted(value));
+    return raw(key, jsonText(value));
 }
 
 LineWriter& LineWriter::number(std::string_view key, double value)

@@ -11,7 +11,7 @@ namespace ullage::store
 /// Unrounded: the shortest text that reads back as the same number; whole numbers without exponent.
 QByteArray numberText(double number);
 /// With quotes and escapes.
-QByteArray quoted(std::string_view text);
+QByteArray jsonText(std::string_view text);
 
 class LineWriter
 {

@@ -92,7 +92,7 @@ QByteArray batchText(const Batch& batch)
         .number("openings", batch.openings)
         .number("air_ml", batch.standing.air.volume.value())
         .raw("discard_by",
-             so.discardBy ? store::quoted(dateText(*so.discardBy).toStdString()) : kNull)
+             so.discardBy ? store::jsonText(dateText(*so.discardBy).toStdString()) : kNull)
         .text("verdict", code(so.verdict))
         .raw("reasons", reasonsText(so.reasons))
         .raw("last_film", lastFilmText(so.lastFilm))
@@ -152,7 +152,7 @@ QByteArray timeJson(const NextTime& time)
 {
     QByteArrayList warnings;
     for (const std::string_view warning : time.warnings) {
-        warnings += store::quoted(warning);
+        warnings += store::jsonText(warning);
     }
     return LineWriter()
                .number("base_s", time.base.value())
