@@ -1,5 +1,5 @@
 #include "app/words/error_words.h"
-#include "core/ledger/book.h"
+#include "core/ledger/book_import.h"
 #include "core/store/journal_codec.h"
 #include "core/store/line_reader.h"
 #include "tests/core/ledger/memory_store.h"

@@ -26,7 +26,8 @@ QByteArray again(const JsonLine& line)
 {
     QByteArray text = "{";
     for (const JsonLine::Field& field : line.fields) {
-        const auto key = QJsonDocument(QJsonArray{field.key}).toJson(QJsonDocument::Compact);
+        const auto key =
+            QJsonDocument(QJsonArray{QString::fromUtf8(field.key)}).toJson(QJsonDocument::Compact);
         text += (text.size() > 1 ? "," : "") + key.sliced(1).chopped(1) + ':' + field.raw;
     }
     return text + '}';

@@ -6,6 +6,7 @@
 #include "tests/core/store/held_locks.h"
 #include "tests/core/store/temp_book.h"
 
+#include <QDir>
 #include <QFile>
 
 using namespace ullage;
@@ -47,6 +48,7 @@ TEST(BookLocks, StayWhateverTheStoreDoesBesides)
     stays("opening it by a link");
     EXPECT_TRUE(copyVerified(book.store->connection(), book.inFolder("copy")));
     stays("copying it");
+    ASSERT_TRUE(QDir().mkpath(book.inFolder("copies")));
     EXPECT_TRUE(backUp(book.path(), book.inFolder("copies"), testNow()));
     stays("backing it up");
     {
