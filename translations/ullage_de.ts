@@ -173,6 +173,161 @@
     </message>
 </context>
 <context>
+    <name>Allowed</name>
+    <message>
+        <source>each step above the one before it</source>
+        <translation>jede Stufe über der vorigen</translation>
+    </message>
+    <message>
+        <source>one time for each temperature</source>
+        <translation>eine Zeit für jede Temperatur</translation>
+    </message>
+    <message>
+        <source>two readings that come nearer to the surroundings</source>
+        <translation>zwei Ablesungen, die sich der Umgebung nähern</translation>
+    </message>
+    <message>
+        <source>shorter than full_days, and no shorter than the air of a half-full bottle can explain</source>
+        <translation>kürzer als full_days, und nicht kürzer, als die Luft einer halb vollen Flasche erklärt</translation>
+    </message>
+    <message>
+        <source>short enough that age is left beside the cap&apos;s leak</source>
+        <translation>so kurz, dass neben dem Leck des Verschlusses noch Alterung bleibt</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>each bottle once</source>
+        <translation>jede Flasche einmal</translation>
+    </message>
+    <message>
+        <source>a bath of this run that is poured back</source>
+        <translation>ein Bad dieses Laufs, das zurückgegossen wird</translation>
+    </message>
+    <message>
+        <source>135-36, 135-24, 120, 220, 4x5, 5x7, 8x10, or a sheet with its unit such as 9x12cm or 11x14in</source>
+        <translation>135-36, 135-24, 120, 220, 4x5, 5x7, 8x10 oder ein Planfilm mit Einheit, etwa 9x12cm oder 11x14in</translation>
+    </message>
+    <message>
+        <source>with &quot;history&quot;: &quot;unknown&quot;</source>
+        <translation>mit &quot;history&quot;: &quot;unknown&quot;</translation>
+    </message>
+    <message>
+        <source>either films or area_cm2</source>
+        <translation>entweder films oder area_cm2</translation>
+    </message>
+    <message>
+        <source>either from or solution</source>
+        <translation>entweder from oder solution</translation>
+    </message>
+    <message>
+        <source>mark or takes_back, not both</source>
+        <translation>mark oder takes_back, nicht beides</translation>
+    </message>
+    <message>
+        <source>a decimal number as text, such as &quot;9.80&quot;</source>
+        <translation>eine Dezimalzahl als Text, etwa &quot;9.80&quot;</translation>
+    </message>
+    <message>
+        <source>a JSON value</source>
+        <translation>ein JSON-Wert</translation>
+    </message>
+    <message>
+        <source>a colon after the field&apos;s name</source>
+        <translation>ein Doppelpunkt nach dem Namen des Feldes</translation>
+    </message>
+    <message>
+        <source>a comma or the end of the array</source>
+        <translation>ein Komma oder das Ende der Liste</translation>
+    </message>
+    <message>
+        <source>a comma or the end of the object</source>
+        <translation>ein Komma oder das Ende des Objekts</translation>
+    </message>
+    <message>
+        <source>a field&apos;s name in double quotes</source>
+        <translation>der Name eines Feldes in geraden Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>a text that ends with a double quote</source>
+        <translation>ein Text, der mit einem geraden Anführungszeichen endet</translation>
+    </message>
+    <message>
+        <source>an escape that JSON knows</source>
+        <translation>eine Escape-Folge, die JSON kennt</translation>
+    </message>
+    <message>
+        <source>control characters written as \u0000 to \u001f</source>
+        <translation>Steuerzeichen als \u0000 bis \u001f geschrieben</translation>
+    </message>
+    <message>
+        <source>each field once</source>
+        <translation>jedes Feld einmal</translation>
+    </message>
+    <message>
+        <source>four hexadecimal digits after \u</source>
+        <translation>vier hexadezimale Ziffern nach \u</translation>
+    </message>
+    <message>
+        <source>no more than 32 objects and arrays in one another</source>
+        <translation>höchstens 32 ineinander geschachtelte Objekte und Listen</translation>
+    </message>
+    <message>
+        <source>one JSON object on a line</source>
+        <translation>ein JSON-Objekt je Zeile</translation>
+    </message>
+    <message>
+        <source>surrogates in pairs</source>
+        <translation>Surrogate in Paaren</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>ein Text</translation>
+    </message>
+    <message>
+        <source>a text without the character U+0000</source>
+        <translation>ein Text ohne das Zeichen U+0000</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a list of texts</source>
+        <translation>eine Liste von Texten</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>ein Objekt</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>a list of objects</source>
+        <translation>eine Liste von Objekten</translation>
+    </message>
+    <message>
+        <source>one book line, the first</source>
+        <translation>eine Zeile book, die erste</translation>
+    </message>
+    <message>
+        <source>{&quot;type&quot;:&quot;book&quot;,&quot;format&quot;:&quot;ullage-journal&quot;,&quot;version&quot;:2} first</source>
+        <translation>zuerst {&quot;type&quot;:&quot;book&quot;,&quot;format&quot;:&quot;ullage-journal&quot;,&quot;version&quot;:2}</translation>
+    </message>
+    <message>
+        <source>RFC 3339 with a zone, 1900 to 2200, such as 2026-06-01T10:00:00Z</source>
+        <translation>RFC 3339 mit Zeitzone, 1900 bis 2200, etwa 2026-06-01T10:00:00Z</translation>
+    </message>
+    <message>
+        <source>a date, 1900 to 2200, such as 2026-06-01</source>
+        <translation>ein Datum, 1900 bis 2200, etwa 2026-06-01</translation>
+    </message>
+</context>
+<context>
     <name>BatchNames</name>
     <message>
         <source>Dev</source>
@@ -1242,6 +1397,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>the book can only be read here: you may not write to it or its folder. Nothing was entered. Copy it to a place of your own and open it there.</source>
         <translation>das Buch kann hier nur gelesen werden: Sie dürfen nicht in das Buch oder seinen Ordner schreiben. Es wurde nichts eingetragen. Kopieren Sie es an einen eigenen Ort, und öffnen Sie es dort.</translation>
     </message>
+    <message>
+        <source>was stopped. Nothing was changed.</source>
+        <translation>wurde angehalten. Nichts wurde geändert.</translation>
+    </message>
 </context>
 <context>
     <name>Events</name>
@@ -1463,6 +1622,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Poured into a waste container</source>
         <translation>In einen Abfallbehälter gegossen</translation>
+    </message>
+    <message>
+        <source>its time was changed on import</source>
+        <translation>Zeit beim Import geändert</translation>
+    </message>
+    <message>
+        <source>in favour of an imported journal</source>
+        <translation>zugunsten eines importierten Journals</translation>
     </message>
 </context>
 <context>
@@ -2559,6 +2726,17 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation> auf %1.
 </translation>
     </message>
+    <message numerus="yes">
+        <source>%n more lines contradict.</source>
+        <translation>
+            <numerusform>%n weitere Zeile steht im Widerspruch.</numerusform>
+            <numerusform>%n weitere Zeilen stehen im Widerspruch.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was imported.</source>
+        <translation>Nichts wurde importiert.</translation>
+    </message>
 </context>
 <context>
     <name>FilmCompare</name>
@@ -3270,6 +3448,144 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>EI %1</source>
         <comment>exposure index</comment>
         <translation>EI %1</translation>
+    </message>
+</context>
+<context>
+    <name>Merge</name>
+    <message numerus="yes">
+        <source>%n further lines wait for this one.</source>
+        <translation>
+            <numerusform>%n weitere Zeile hängt an dieser.</numerusform>
+            <numerusform>%n weitere Zeilen hängen an dieser.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Solution</source>
+        <translation>Lösung</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>Packet</source>
+        <translation>Packung</translation>
+    </message>
+    <message>
+        <source>Chemical</source>
+        <translation>Chemikalie</translation>
+    </message>
+    <message>
+        <source>Development time</source>
+        <translation>Entwicklungszeit</translation>
+    </message>
+    <message>
+        <source>Mark on a film</source>
+        <translation>Vermerk an einem Film</translation>
+    </message>
+    <message>
+        <source>Times of a run</source>
+        <translation>Zeiten eines Durchgangs</translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation>Vorrat</translation>
+    </message>
+    <message>
+        <source>Barcode</source>
+        <translation>Strichcode</translation>
+    </message>
+    <message>
+        <source>Work to come</source>
+        <translation>Geplante Arbeit</translation>
+    </message>
+    <message>
+        <source>Waste container</source>
+        <translation>Abfallbehälter</translation>
+    </message>
+    <message>
+        <source>It stands against “%1” of the book.</source>
+        <translation>Dagegen steht „%1“ im Buch.</translation>
+    </message>
+    <message>
+        <source>It stands against “%1” of the journal.</source>
+        <translation>Dagegen steht „%1“ im Journal.</translation>
+    </message>
+    <message>
+        <source>“%1” may be the bottle “%2” of the book, entered twice: the same solution, mixed within hours. If it is, take one of the two back.</source>
+        <translation>„%1“ ist vielleicht die Flasche „%2“ des Buchs, zweimal eingetragen: dieselbe Lösung, binnen Stunden angesetzt. Wenn ja, nehmen Sie eine der beiden zurück.</translation>
+    </message>
+    <message>
+        <source>%1 “%2”</source>
+        <comment>type of entry, its name</comment>
+        <translation>%1 „%2“</translation>
+    </message>
+    <message>
+        <source>It stands against ours: %1.</source>
+        <translation>Dagegen steht bei uns: %1.</translation>
+    </message>
+    <message>
+        <source>It stands against another line: %1.</source>
+        <translation>Dagegen steht eine andere Zeile: %1.</translation>
+    </message>
+    <message>
+        <source>Perhaps the same bottle as our “%1”, mixed %2: the same solution, within hours.</source>
+        <translation>Vielleicht dieselbe Flasche wie unsere „%1“, angesetzt %2: dieselbe Lösung, binnen Stunden.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bottles mixed</source>
+        <translation>
+            <numerusform>%n Flasche angesetzt</numerusform>
+            <numerusform>%n Flaschen angesetzt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n loads of film</source>
+        <translation>
+            <numerusform>%n Füllung Film</numerusform>
+            <numerusform>%n Füllungen Film</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n films</source>
+        <translation>
+            <numerusform>%n Film</numerusform>
+            <numerusform>%n Filme</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n solutions, bottles, times or packets</source>
+        <translation>
+            <numerusform>%n Lösung, Flasche, Zeit oder Packung</numerusform>
+            <numerusform>%n Lösungen, Flaschen, Zeiten oder Packungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other entries</source>
+        <translation>
+            <numerusform>%n anderer Eintrag</numerusform>
+            <numerusform>%n andere Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing new</source>
+        <translation>nichts Neues</translation>
+    </message>
+    <message>
+        <source>Change its time …</source>
+        <translation>Zeit ändern …</translation>
+    </message>
+    <message>
+        <source>Take ours back</source>
+        <translation>Unseren zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Weglassen</translation>
     </message>
 </context>
 <context>
@@ -5464,13 +5780,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Journals (*.jsonl);;All files (*)</source>
         <translation>Journale (*.jsonl);;Alle Dateien (*)</translation>
     </message>
-    <message numerus="yes">
-        <source>%Ln new entry(s).</source>
-        <translation>
-            <numerusform>%Ln neuer Eintrag.</numerusform>
-            <numerusform>%Ln neue Einträge.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Export a journal</source>
         <translation>Journal exportieren</translation>
@@ -6649,6 +6958,124 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Wear</source>
         <translation>Verbrauch</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ImportDialog</name>
+    <message>
+        <source>Import a journal</source>
+        <translation>Journal importieren</translation>
+    </message>
+    <message>
+        <source>Import %1</source>
+        <translation>%1 importieren</translation>
+    </message>
+    <message>
+        <source>Nothing has come in yet. Decide about every line below; then all the rest comes in at once. What depends on a line that is left out is left out with it.</source>
+        <translation>Noch ist nichts hereingekommen. Entscheiden Sie über jede Zeile unten; dann kommt alles Übrige auf einmal herein. Was an einer weggelassenen Zeile hängt, bleibt mit ihr weg.</translation>
+    </message>
+    <message>
+        <source>Lines to decide about</source>
+        <translation>Zeilen, über die zu entscheiden ist</translation>
+    </message>
+    <message>
+        <source>&amp;Leave all of them out</source>
+        <translation>Alle &amp;weglassen</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importieren</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>What would come in: %1.</source>
+        <translation>Herein käme: %1.</translation>
+    </message>
+    <message>
+        <source>The journal&apos;s file was changed meanwhile; it is judged anew.</source>
+        <translation>Die Datei des Journals wurde inzwischen geändert; sie wird neu beurteilt.</translation>
+    </message>
+    <message>
+        <source>Judging what follows …</source>
+        <translation>Die Folgen werden beurteilt …</translation>
+    </message>
+    <message numerus="yes">
+        <source>All goes together. %n line(s) stay out.</source>
+        <translation>
+            <numerusform>Alles passt zusammen. %n Zeile bleibt weg.</numerusform>
+            <numerusform>Alles passt zusammen. %n Zeilen bleiben weg.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All goes together.</source>
+        <translation>Alles passt zusammen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) to decide about.</source>
+        <translation>
+            <numerusform>Über %n Zeile ist zu entscheiden.</numerusform>
+            <numerusform>Über %n Zeilen ist zu entscheiden.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more follow.</source>
+        <translation>
+            <numerusform>%n weitere folgt.</numerusform>
+            <numerusform>%n weitere folgen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ImportRow</name>
+    <message>
+        <source>Line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>line, what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What to do with line %1</source>
+        <translation>Was mit Zeile %1 geschieht</translation>
+    </message>
+    <message>
+        <source>When line %1 really was</source>
+        <translation>Wann Zeile %1 wirklich war</translation>
+    </message>
+    <message>
+        <source>Decide …</source>
+        <translation>Entscheiden …</translation>
+    </message>
+    <message>
+        <source>Leave theirs out</source>
+        <translation>Die andere weglassen</translation>
+    </message>
+    <message>
+        <source>Keep both: two bottles</source>
+        <translation>Beide behalten: zwei Flaschen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::JournalImport</name>
+    <message>
+        <source>Import a journal</source>
+        <translation>Journal importieren</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln new entry(s).</source>
+        <translation>
+            <numerusform>%Ln neuer Eintrag.</numerusform>
+            <numerusform>%Ln neue Einträge.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -161,6 +161,13 @@
             <numerusform>%n faults</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n more lines contradict.</source>
+        <translation>
+            <numerusform>%n more line contradicts.</numerusform>
+            <numerusform>%n more lines contradict.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>FilmCompare</name>
@@ -176,6 +183,51 @@
         <translation>
             <numerusform>%n good one</numerusform>
             <numerusform>%n good ones</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Merge</name>
+    <message numerus="yes">
+        <source>%n further lines wait for this one.</source>
+        <translation>
+            <numerusform>%n further line waits for this one.</numerusform>
+            <numerusform>%n further lines wait for this one.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bottles mixed</source>
+        <translation>
+            <numerusform>%n bottle mixed</numerusform>
+            <numerusform>%n bottles mixed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n loads of film</source>
+        <translation>
+            <numerusform>%n load of film</numerusform>
+            <numerusform>%n loads of film</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n films</source>
+        <translation>
+            <numerusform>%n film</numerusform>
+            <numerusform>%n films</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n solutions, bottles, times or packets</source>
+        <translation>
+            <numerusform>%n solution, bottle, time or packet</numerusform>
+            <numerusform>%n solutions, bottles, times or packets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other entries</source>
+        <translation>
+            <numerusform>%n other entry</numerusform>
+            <numerusform>%n other entries</numerusform>
         </translation>
     </message>
 </context>
@@ -329,13 +381,6 @@
 <context>
     <name>ullage::app::Controller</name>
     <message numerus="yes">
-        <source>%Ln new entry(s).</source>
-        <translation>
-            <numerusform>%Ln new entry.</numerusform>
-            <numerusform>%Ln new entries.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%Ln entry(s) written.</source>
         <translation>
             <numerusform>%Ln entry written.</numerusform>
@@ -391,6 +436,40 @@
         <translation>
             <numerusform>%n film. Choose it for its card.</numerusform>
             <numerusform>%n films. Choose one for its card.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ImportDialog</name>
+    <message numerus="yes">
+        <source>All goes together. %n line(s) stay out.</source>
+        <translation>
+            <numerusform>All goes together. %n line stays out.</numerusform>
+            <numerusform>All goes together. %n lines stay out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) to decide about.</source>
+        <translation>
+            <numerusform>%n line to decide about.</numerusform>
+            <numerusform>%n lines to decide about.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more follow.</source>
+        <translation>
+            <numerusform>%n more follows.</numerusform>
+            <numerusform>%n more follow.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::JournalImport</name>
+    <message numerus="yes">
+        <source>%Ln new entry(s).</source>
+        <translation>
+            <numerusform>%Ln new entry.</numerusform>
+            <numerusform>%Ln new entries.</numerusform>
         </translation>
     </message>
 </context>

@@ -3,7 +3,6 @@
 #include "app/words/error_words.h"
 #include "core/store/file_moves.h"
 #include "core/store/integrity.h"
-#include "core/store/journal_reader.h"
 #include "core/store/journal_writer.h"
 
 #include <QCoreApplication>
@@ -38,51 +37,6 @@ Result<int> exportTo(store::SqlStore& store, QIODevice& device, bool csv)
 }
 
 } // namespace
-
-int importCommand(const Call& call)
-{
-    if (!call.takes({}, 1)) {
-        return kWrongUsage;
-    }
-    const QString name = call.arguments().operands.front();
-    if (isCsv(name)) {
-        return call.wrongUsage(
-            FileCommands::tr("A CSV file holds only part of a book. Import the journal (.jsonl)."));
-    }
-    QFile file(name);
-    QIODevice* device = call.around().in;
-    if (name != kStandard) {
-        if (const auto fine = call.isNotTheBook(name); !fine) {
-            return call.refused(fine.error());
-        }
-        if (!file.open(QIODevice::ReadOnly)) {
-            call.say(errorLine(fileError("FILE", name, file.errorString())));
-            return kRefused; // the store is not at fault
-        }
-        device = &file;
-    }
-    int code = kDone;
-    // A book that was used before is not made anew because it is missing just now.
-    const bool mustBeThere =
-        call.around().usedBefore && !call.arguments().has(QStringLiteral("book"));
-    auto open = call.open(mustBeThere ? store::Access::Write : store::Access::Create, code);
-    if (!open) {
-        return code;
-    }
-    if (open->store->lastEntry().value_or(1) > 0) {
-        copyFirst(call);
-    }
-    const auto done = store::importJournal(*open->book, *open->store, *device, name);
-    if (!done) {
-        code = call.refused(done.error());
-        open->book.reset();
-        store::SqlStore::takeAway(std::move(open->store)); // what was made for nothing
-        return code;
-    }
-    call.say(FileCommands::tr("%n entries read", nullptr, done->lines) + QStringLiteral(", ") +
-             FileCommands::tr("%n of them new", nullptr, done->added) + u'.');
-    return kDone;
-}
 
 int exportCommand(const Call& call)
 {

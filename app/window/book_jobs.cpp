@@ -1,6 +1,5 @@
 #include "app/window/book_jobs.h"
 
-#include "app/session/starter.h"
 #include "core/store/integrity.h"
 #include "core/store/journal_writer.h"
 #include "core/store/restore.h"
@@ -22,20 +21,6 @@ Error fileFailure(const QString& file, const QString& message)
 }
 
 } // namespace
-
-BookJob importJob(const QString& path, const QString& journal, ledger::Clock clock,
-                  ledger::IdMaker newId)
-{
-    return [=]() -> Result<int> {
-        auto store = store::SqlStore::open(path);
-        if (!store)
-            return tl::unexpected(store.error());
-        auto book = ledger::Book::open(**store, clock, newId);
-        if (!book)
-            return tl::unexpected(book.error());
-        return enterJournal(**book, **store, journal);
-    };
-}
 
 BookJob exportJob(const QString& path, const QString& journal)
 {

@@ -1,7 +1,8 @@
 // What takes a while and is done on a thread, each with a connection of its own to the book.
 #pragma once
 
-#include "core/ledger/book.h"
+#include "core/chemistry/quantities.h"
+#include "core/chemistry/result.h"
 
 #include <QString>
 
@@ -14,9 +15,6 @@ namespace ullage::app
 /// Does its work on the thread it is called on. A count of what was done, or why it was not.
 using BookJob = std::function<Result<int>()>;
 
-/// Enters a journal into the book at `path`; the number of new entries.
-BookJob importJob(const QString& path, const QString& journal, ledger::Clock clock,
-                  ledger::IdMaker newId);
 /// Writes the book as a journal, or its events as CSV by the file's ending; whole or not at all.
 /// The number of lines.
 BookJob exportJob(const QString& path, const QString& journal);

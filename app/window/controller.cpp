@@ -16,6 +16,7 @@
 #include "app/widgets/prompts.h"
 #include "app/window/about_dialog.h"
 #include "app/window/cautions_dialog.h"
+#include "app/window/journal_import.h"
 #include "app/window/main_window.h"
 #include "app/words/error_words.h"
 #include "app/words/event_words.h"
@@ -31,7 +32,7 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
     : QObject(parent), m_window(window), m_session(session), m_preferences(preferences),
       m_wording(preferences.wording()), m_steady(steady ? std::move(steady) : steadyTime()),
       m_benchHost(new SessionHost(session, preferences, this)),
-      m_benchMemory(preferences.settings())
+      m_benchMemory(preferences.settings()), m_import(new JournalImport(window, session, this))
 {
     makeBench();
     makePages();

@@ -26,6 +26,7 @@ class BenchPage;
 class DayBookPage;
 class DeedDialog;
 class FormularyPage;
+class JournalImport;
 class MainWindow;
 class MixingPage;
 struct SelectedBottle;
@@ -116,6 +117,7 @@ private:
     AlertSounds m_sounds;
     QPointer<BenchPage> m_bench; ///< the window's, but it goes before what it stands on
     QThread* m_job = nullptr;
+    JournalImport* m_import;
     FormularyPage* m_formularyPage = nullptr;
     QPointer<MixingPage> m_mixing;
     DayBookPage* m_dayBook = nullptr;

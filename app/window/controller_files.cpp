@@ -1,6 +1,7 @@
 // Books, journals and copies: choosing the file, and the work on a thread.
 #include "app/widgets/prompts.h"
 #include "app/window/controller.h"
+#include "app/window/journal_import.h"
 #include "app/window/main_window.h"
 #include "core/store/file_identity.h"
 
@@ -108,11 +109,7 @@ void Controller::importInto()
                                          tr("Journals (*.jsonl);;All files (*)"));
     if (!file || isOpenBook(tr("Import a journal"), *file))
         return;
-    run(tr("Import a journal"),
-        importJob(
-            m_session.path(), *file, [this] { return m_session.now(); },
-            [this] { return m_session.newId(); }),
-        [](int count) { return tr("%Ln new entry(s).", nullptr, count); });
+    m_import->start(*file, m_wording);
 }
 
 void Controller::exportTo()

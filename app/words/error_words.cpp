@@ -1,5 +1,6 @@
 #include "app/words/error_words.h"
 
+#include "app/words/allowed_words.h"
 #include "app/words/field_words.h"
 #include "app/words/number_text.h"
 #include "app/words/store_words.h"
@@ -13,6 +14,8 @@ namespace ullage::app
 
 namespace
 {
+
+constexpr int kMostAllowed = 800; // characters: every kind there is, and no person's text
 
 class ErrorWords
 {
@@ -31,7 +34,7 @@ public:
 private:
     [[nodiscard]] static QString text(const std::string& utf8)
     {
-        return QString::fromStdString(utf8);
+        return shortened(QString::fromStdString(utf8));
     }
 
     [[nodiscard]] QString fieldText() const
@@ -84,7 +87,9 @@ private:
         if (m_error.high) {
             return tr("Allowed: at most %1.").arg(amount(*m_error.high));
         }
-        return m_error.allowed.empty() ? QString() : tr("Allowed: %1.").arg(text(m_error.allowed));
+        return m_error.allowed.empty()
+                   ? QString()
+                   : tr("Allowed: %1.").arg(shortened(allowedText(m_error.allowed), kMostAllowed));
     }
 
     [[nodiscard]] QString with(const QString& what) const
@@ -266,6 +271,8 @@ private:
         case ErrorCode::ReadOnly:
             return tr("the book can only be read here: you may not write to it or its folder. "
                       "Nothing was entered. Copy it to a place of your own and open it there.");
+        case ErrorCode::Cancelled:
+            return tr("was stopped. Nothing was changed.");
         default:
             return value();
         }
@@ -276,6 +283,12 @@ private:
 };
 
 } // namespace
+
+QString shortened(const QString& text, int most)
+{
+    constexpr int kEnd = 60; // of a path and its message the end tells most
+    return text.size() <= most ? text : text.left(most - kEnd) + QChar(0x2026) + text.right(kEnd);
+}
 
 QString errorSentence(const Error& error, const Wording& wording)
 {

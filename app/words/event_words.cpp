@@ -3,6 +3,7 @@
 #include "app/words/film_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
+#include "core/ledger/contradiction.h"
 
 #include <QCoreApplication>
 
@@ -207,6 +208,10 @@ QString whyText(const std::string& why)
         return Words::tr("to top up another bottle");
     if (why == "make-room")
         return Words::tr("to make room for the top-up");
+    if (why == kRetimedReason)
+        return Words::tr("its time was changed on import");
+    if (why == kSettledReason)
+        return Words::tr("in favour of an imported journal");
     return utf8(why);
 }
 

@@ -1,5 +1,6 @@
 // Paints every dialog, and the window on a real book, to PNG files for a person to look at.
 #include "app/dialogs/history_dialog.h"
+#include "app/dialogs/import_dialog.h"
 #include "app/dialogs/mark_dialogs.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
@@ -12,9 +13,11 @@
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
 #include "app/window/run_window.h"
+#include "core/store/journal_reader.h"
 #include "tests/app/desk.h"
 
 #include <QApplication>
+#include <QBuffer>
 #include <QComboBox>
 #include <QDir>
 #include <QStandardPaths>
@@ -105,6 +108,39 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
     picture(cautions, "cautions");
 }
 
+// What a colleague's journal would do to this book, with lines that do not come in.
+void importing(Desk& desk, const std::string& dev)
+{
+    const QByteArray batch = QByteArray::fromStdString(dev);
+    const auto line = [](const QByteArray& id, const QByteArray& bottle, const QByteArray& rest) {
+        return R"({"type":"event","id":")" + id + R"(","batch":")" + bottle + "\"," + rest + "}\n";
+    };
+    QByteArray text = "{\"type\":\"book\",\"format\":\"ullage-journal\",\"version\":1}\n" +
+                      line("t1", batch, R"("kind":"opened","at":"2026-01-02T19:30:00Z")") +
+                      line("t2", "their-dev", R"("kind":"opened","at":"2026-10-02T19:30:00Z")") +
+                      line("t3", batch, R"("kind":"opened","at":"2026-11-02T19:30:00Z")") +
+                      "{\"type\":\"event\",\"id\":\"t4\",\n" +
+                      line("t5", "x-dev",
+                           R"("kind":"mixed","at":"2026-09-26T17:00:00Z","name":"Dev A",)"
+                           R"("solution":"starter-mq-borax","vessel":"starter-glass-1000",)"
+                           R"("volume_ml":1000)");
+    QBuffer journal(&text);
+    journal.open(QIODevice::ReadOnly);
+    auto store = ullage::store::SqlStore::open(desk.bookPath());
+    auto book = ullage::ledger::Book::open(
+        **store, [&] { return desk.now(); }, [] { return "not-entered"; });
+    const auto outcome = ullage::store::readJournal(
+        **book, **store, journal, {.name = "colleague.jsonl", .trial = true, .sameRefuse = true});
+    ImportDialog dialog(
+        "colleague.jsonl", desk.session().formulary(), [&] { return desk.now(); },
+        desk.preferences().wording(), nullptr);
+    dialog.setOutcome(*outcome);
+    picture(dialog, "import");
+    for (auto* way : dialog.findChildren<QComboBox*>())
+        way->setCurrentIndex(way->count() > 2 ? 2 : 1);
+    picture(dialog, "import-decided");
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -154,6 +190,7 @@ int main(int argc, char** argv)
             again.shelf()->selectBottle(QString::fromStdString(fix));
             picture(again, "window-fixer");
             dialogs(desk, dev, fix);
+            importing(desk, dev);
         }
     }
     return 0;

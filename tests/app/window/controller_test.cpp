@@ -181,24 +181,6 @@ TEST(Controller, exportsAndImportsOnAThread)
     EXPECT_NE(at.bottle("Dev 1"), nullptr);
 }
 
-TEST(Controller, aTornJournalIsRefusedWithItsLineAndNothingIsEntered)
-{
-    Desk desk;
-    Window at(desk);
-    const QByteArray before = desk.journal();
-    QFile torn(desk.file("torn.jsonl"));
-    ASSERT_TRUE(torn.open(QIODevice::WriteOnly));
-    torn.write("{\"type\":\"book\",\"format\":\"ullage-journal\",\"version\":1}\n"
-               "{\"type\":\"vessel\",\"id\":\"b1\",\"name\":\"B\",\"capacity_ml\":500,"
-               "\"material\":\"glass\",\"squeezed\":false}\n{\"type\":\"ves");
-    torn.close();
-    at.asked.answer(torn.fileName());
-    emit at.window.importRequested();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return at.asked.asked().size() >= 2; }, 10'000));
-    EXPECT_TRUE(at.asked.asked().back().contains('3')) << at.asked.asked().back().toStdString();
-    EXPECT_EQ(desk.journal(), before);
-}
-
 TEST(Controller, aFileThatIsNoBookIsRefusedAndTheOpenOneStays)
 {
     Desk desk;

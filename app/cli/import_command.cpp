@@ -1,0 +1,130 @@
+// A journal into the book, from a file or from what another program says.
+#include "app/cli/command_line.h"
+#include "app/words/error_words.h"
+#include "app/words/merge_words.h"
+#include "core/store/journal_reader.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QTemporaryFile>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct FileCommands {
+    Q_DECLARE_TR_FUNCTIONS(FileCommands)
+};
+
+const QString kStandard = QStringLiteral("-");
+constexpr std::size_t kMostListed = 200;
+constexpr qint64 kPiece = 64 * 1024;
+
+Error fileError(const QString& file, const QString& message)
+{
+    return {.code = ErrorCode::FileFailed,
+            .field = "FILE",
+            .text = (file + QStringLiteral(": ") + message).toStdString()};
+}
+
+// What comes in bit by bit is waited for before the book is opened: nobody else need wait with us.
+Result<void> takeWhole(QIODevice& from, QTemporaryFile& into)
+{
+    if (!into.open()) {
+        return refuse(fileError(into.fileTemplate(), into.errorString()));
+    }
+    while (true) {
+        QByteArray piece = from.read(kPiece);
+        while (piece.isEmpty() && from.waitForReadyRead(-1)) {
+            piece = from.read(kPiece);
+        }
+        if (piece.isEmpty()) {
+            break;
+        }
+        if (into.write(piece) != piece.size()) {
+            return refuse(fileError(into.fileName(), into.errorString()));
+        }
+    }
+    return into.flush() && into.seek(0) ? Result<void>{}
+                                        : refuse(fileError(into.fileName(), into.errorString()));
+}
+
+void tell(const Call& call, const store::ImportOutcome& outcome)
+{
+    const std::size_t listed = std::min(kMostListed, outcome.contradictions.size());
+    for (std::size_t i = 0; i < listed; ++i) {
+        call.say(contradictionLine(outcome.contradictions[i]));
+    }
+    const int more = outcome.contradictionCount - static_cast<int>(listed);
+    if (more > 0) {
+        call.say(FileCommands::tr("%n more lines contradict.", nullptr, more));
+    }
+    call.say(FileCommands::tr("Nothing was imported."));
+}
+
+} // namespace
+
+int importCommand(const Call& call)
+{
+    if (!call.takes({}, 1)) {
+        return kWrongUsage;
+    }
+    const QString name = call.arguments().operands.front();
+    if (name.endsWith(u".csv", Qt::CaseInsensitive)) {
+        return call.wrongUsage(
+            FileCommands::tr("A CSV file holds only part of a book. Import the journal (.jsonl)."));
+    }
+    QFile file(name);
+    QTemporaryFile whole;
+    QIODevice* device = call.around().in;
+    if (name != kStandard) {
+        if (const auto fine = call.isNotTheBook(name); !fine) {
+            return call.refused(fine.error());
+        }
+        if (!file.open(QIODevice::ReadOnly)) {
+            call.say(errorLine(fileError(name, file.errorString())));
+            return kRefused; // the store is not at fault
+        }
+        device = &file;
+    }
+    if (device->isSequential()) {
+        if (const auto fine = takeWhole(*device, whole); !fine) {
+            return call.refused(fine.error());
+        }
+        device = &whole;
+    }
+    int code = kDone;
+    // A book that was used before is not made anew because it is missing just now.
+    const bool mustBeThere =
+        call.around().usedBefore && !call.arguments().has(QStringLiteral("book"));
+    auto open = call.open(mustBeThere ? store::Access::Write : store::Access::Create, code);
+    if (!open) {
+        return code;
+    }
+    if (open->store->lastEntry().value_or(1) > 0) {
+        copyFirst(call);
+    }
+    const auto done =
+        store::readJournal(*open->book, *open->store, *device, {.name = name, .settled = {}});
+    if (!done || !done->entered) {
+        if (done) {
+            tell(call, *done);
+            code = kRefused;
+        } else {
+            code = call.refused(done.error());
+        }
+        open->book.reset();
+        store::SqlStore::takeAway(std::move(open->store)); // what was made for nothing
+        return code;
+    }
+    for (const ledger::LikelySame& same : done->likelySame) {
+        call.say(likelySameLine(same, name));
+    }
+    call.say(FileCommands::tr("%n entries read", nullptr, done->lines) + QStringLiteral(", ") +
+             FileCommands::tr("%n of them new", nullptr, done->added) + u'.');
+    return kDone;
+}
+
+} // namespace ullage::app

@@ -1,0 +1,67 @@
+// One line of a journal that does not come in as it stands, and what is to be done about it.
+#pragma once
+
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QWidget>
+
+#include "app/widgets/card.h"
+#include "core/ledger/contradiction.h"
+
+#include <QLocale>
+
+class QComboBox;
+class QDateTimeEdit;
+class QLabel;
+
+namespace ullage::app
+{
+
+/// What the row is about, in words and in codes.
+struct ImportRowView {
+    int line = 0;
+    QString what; ///< what stands on the line; empty where it cannot be read
+    QString why;
+    std::vector<ledger::WayOut> ways; ///< empty for a bottle that may be one of ours
+    std::string ours;                 ///< event that TakeBack takes back
+    std::optional<chemistry::Instant> at;
+};
+
+class ImportRow : public Card
+{
+    Q_OBJECT
+
+public:
+    enum class Choice { None, LeaveOut, ChangeTime, TakeBack, KeepBoth };
+
+    ImportRow(const ImportRowView& view, const QLocale& locale, QWidget* parent);
+
+    [[nodiscard]] int line() const { return m_view.line; }
+    [[nodiscard]] bool sameBottle() const { return m_view.ways.empty(); }
+    [[nodiscard]] const std::string& ours() const { return m_view.ours; }
+    [[nodiscard]] Choice choice() const;
+    /// Of ChangeTime.
+    [[nodiscard]] chemistry::Instant moment() const;
+
+    /// Chooses without telling anybody.
+    void choose(Choice choice);
+    /// What was chosen does not help, or something else is wrong now: to be decided again.
+    void reopen(const ImportRowView& view);
+    /// Nothing is wrong any more with what was chosen.
+    void settle();
+
+signals:
+    void decided();
+
+private:
+    void show(const ImportRowView& view);
+    void offer();
+    void chosen();
+
+    ImportRowView m_view;
+    QLabel* m_what;
+    QLabel* m_why;
+    QComboBox* m_way;
+    QDateTimeEdit* m_when;
+};
+
+} // namespace ullage::app
