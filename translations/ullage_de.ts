@@ -6017,6 +6017,55 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Why? It stays in the book, struck out.</source>
         <translation>Warum? Er bleibt im Buch, durchgestrichen.</translation>
     </message>
+    <message numerus="yes">
+        <source>Print more than %Ln entry(s)?</source>
+        <translation>
+            <numerusform>Mehr als %Ln Eintrag drucken?</numerusform>
+            <numerusform>Mehr als %Ln Einträge drucken?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>more than %Ln entry(s)</source>
+        <translation>
+            <numerusform>mehr als %Ln Eintrag</numerusform>
+            <numerusform>mehr als %Ln Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Making an index, so that words are found faster</source>
+        <translation>Ein Verzeichnis entsteht, damit Wörter schneller gefunden werden</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <comment>make an index</comment>
+        <translation>Jetzt nicht</translation>
+    </message>
+    <message>
+        <source>Looking for it, back to %1 so far</source>
+        <translation>Suche läuft, bisher zurück bis %1</translation>
+    </message>
+    <message>
+        <source>Looking for it</source>
+        <translation>Suche läuft</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <comment>looking for words</comment>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Looked back to %1</source>
+        <translation>Gesucht zurück bis %1</translation>
+    </message>
+    <message>
+        <source>Not looked for</source>
+        <translation>Nicht gesucht</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <comment>looking for words</comment>
+        <translation>Weitersuchen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::DayDetail</name>

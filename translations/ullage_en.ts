@@ -418,6 +418,20 @@
             <numerusform>%Ln entries</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Print more than %Ln entry(s)?</source>
+        <translation>
+            <numerusform>Print more than %Ln entry?</numerusform>
+            <numerusform>Print more than %Ln entries?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>more than %Ln entry(s)</source>
+        <translation>
+            <numerusform>more than %Ln entry</numerusform>
+            <numerusform>more than %Ln entries</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::FilmCard</name>

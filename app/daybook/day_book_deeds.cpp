@@ -102,9 +102,12 @@ void DayBookPage::printShown()
 {
     if (!m_session.isOpen() || m_model->entriesRead() == 0)
         return;
-    if (m_totals && m_totals->entries > kManyToPrint) {
+    if (m_totals && (m_totals->more || m_totals->entries > kManyToPrint)) {
+        const int entries = m_totals->entries;
         const Question question{
-            tr("Print the day book"), tr("Print %Ln entry(s)?", nullptr, m_totals->entries),
+            tr("Print the day book"),
+            m_totals->more ? tr("Print more than %Ln entry(s)?", nullptr, entries)
+                           : tr("Print %Ln entry(s)?", nullptr, entries),
             tr("A shorter period, or one bottle chosen above, makes them fewer."), tr("Print"),
             false};
         if (!prompts().confirm(this, question))

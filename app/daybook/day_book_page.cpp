@@ -4,6 +4,7 @@
 #include "app/daybook/day_facts.h"
 #include "app/daybook/day_filter_bar.h"
 #include "app/daybook/day_model.h"
+#include "app/daybook/looking_strip.h"
 #include "app/statistics/statistics_page.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
@@ -17,6 +18,7 @@
 #include <QPushButton>
 #include <QShortcut>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace ullage::app
@@ -25,14 +27,15 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kBottlesOffered = 500; // older ones are found by their name
+constexpr int kBusyMs = 3000; // until it is asked again whether another window has let go
 
 } // namespace
 
 DayBookPage::DayBookPage(Session& session, Preferences& preferences, QWidget* parent)
     : QWidget(parent), m_session(session), m_preferences(preferences),
       m_wording(preferences.wording()), m_pages(std::make_unique<StoreThread>()),
-      m_slow(std::make_unique<StoreThread>())
+      m_slow(std::make_unique<StoreThread>()), m_keeper(std::make_unique<StoreThread>()),
+      m_again(new QTimer(this))
 {
     build();
     connectAll();
@@ -45,8 +48,10 @@ DayBookPage::DayBookPage(Session& session, Preferences& preferences, QWidget* pa
 DayBookPage::~DayBookPage()
 {
     ++*m_counting;
+    ++*m_keeping;
     m_pages.reset();
     m_slow.reset();
+    m_keeper.reset();
 }
 
 void DayBookPage::build()
@@ -71,6 +76,10 @@ void DayBookPage::build()
     entries->setSpacing(12);
     m_filter = new DayFilterBar(m_entries);
     entries->addWidget(m_filter);
+    m_looking = new LookingStrip(m_entries);
+    m_indexing = new LookingStrip(m_entries);
+    entries->addWidget(m_looking);
+    entries->addWidget(m_indexing);
     auto* row = new QHBoxLayout;
     row->setSpacing(Space::kGap);
     m_lists = new QStackedWidget(m_entries);
@@ -116,6 +125,18 @@ void DayBookPage::connectAll()
     connect(m_all, &QPushButton::clicked, m_filter, &DayFilterBar::reset);
     connect(m_filter, &DayFilterBar::changed, this, &DayBookPage::applyFilter);
     connect(m_model, &DayModel::read, this, &DayBookPage::pageRead);
+    connect(m_model, &DayModel::lookedOn, this, &DayBookPage::showLooking);
+    connect(m_looking, &LookingStrip::pressed, this, [this] {
+        if (m_model->isWaiting())
+            m_model->stop();
+        else
+            m_model->goOn();
+        showLooking();
+    });
+    connect(m_indexing, &LookingStrip::pressed, this, &DayBookPage::leaveIndex);
+    m_again->setSingleShot(true);
+    m_again->setInterval(kBusyMs);
+    connect(m_again, &QTimer::timeout, this, &DayBookPage::keepIndex);
     const auto failed = [this](const Error& error) {
         fail(tr("The book could not be read"), error);
     };
@@ -145,122 +166,6 @@ void DayBookPage::connectAll()
     shortcut(QKeySequence::Delete, m_list, [this] { takeBack(); });
 }
 
-void DayBookPage::bookOpened()
-{
-    m_pages->setBook(m_session.path());
-    m_slow->setBook(m_session.path());
-    m_model->clear();
-    m_totals.reset();
-    m_stale = true;
-    if (isVisible())
-        refresh();
-}
-
-void DayBookPage::bookClosing()
-{
-    m_pages->setBook({});
-    m_slow->setBook({});
-}
-
-QWidget* DayBookPage::firstForKeys() const { return m_list; }
-
-void DayBookPage::showEvent(QShowEvent* event)
-{
-    QWidget::showEvent(event);
-    refresh();
-}
-
-// The session changes every minute, and with it nothing but the time: the model looks whether the
-// book has grown.
-void DayBookPage::refresh()
-{
-    if (!m_session.isOpen() || !isVisible())
-        return;
-    m_filter->setToday(localDate(m_session.now()));
-    if (m_stale)
-        applyFilter();
-    else
-        m_model->refresh();
-}
-
-store::DayFilter DayBookPage::shownFilter() const
-{
-    store::DayFilter filter = m_filter->filter();
-    addMeanings(filter, m_session.formulary());
-    return filter;
-}
-
-void DayBookPage::applyFilter()
-{
-    if (!m_session.isOpen())
-        return;
-    m_stale = false;
-    m_keep = m_list->currentIndex().data(DayModel::IdRole).toString();
-    m_totals.reset();
-    m_model->setFilter(shownFilter());
-}
-
-void DayBookPage::pageRead(bool anew)
-{
-    if (!anew)
-        return;
-    const bool nothing = m_model->entriesRead() == 0;
-    m_lists->setCurrentIndex(nothing ? 1 : 0);
-    const bool empty = nothing && m_filter->isOpen();
-    if (m_stack->currentWidget() != m_statistics)
-        m_stack->setCurrentWidget(empty ? m_empty : m_entries);
-    for (QPushButton* button : {m_export, m_print})
-        button->setEnabled(!nothing);
-    int row = m_model->rowOf(m_keep);
-    if (row < 0 && !nothing)
-        row = 1; // below the first day's heading
-    m_list->setCurrentIndex(m_model->index(row));
-    showChosen();
-    readChoices();
-    count();
-    m_statistics->refresh();
-}
-
-// Counting a long book takes a while, and what was counted for another filter helps nobody.
-void DayBookPage::count()
-{
-    const int turn = ++*m_counting;
-    const auto stop = [thread = m_slow.get(), counting = m_counting, turn] {
-        return thread->stopping() || *counting != turn;
-    };
-    showHeader();
-    m_slow->post(
-        [=, this, filter = m_model->filter()](store::SqlStore& store) {
-            const auto totals = store::DayBook(store).count(filter, stop);
-            if (!totals || totals->stopped)
-                return; // the rows themselves have told of a failure
-            QMetaObject::invokeMethod(this, [this, turn, found = *totals] {
-                if (*m_counting != turn)
-                    return;
-                m_totals = found;
-                showHeader();
-            });
-        },
-        [](const Error&) {});
-}
-
-void DayBookPage::readChoices()
-{
-    m_pages->post(
-        [this](store::SqlStore& store) {
-            store::DayBook days(store);
-            const auto bottles = days.bottles(kBottlesOffered);
-            const auto people = days.people();
-            if (!bottles || !people)
-                return; // the rows themselves have told of a failure
-            QMetaObject::invokeMethod(this, [this, bottles = *bottles, people = *people] {
-                m_filter->setBottles(bottles);
-                m_filter->setPeople(people);
-            });
-        },
-        [](const Error&) {});
-}
-
 const store::DayEntry* DayBookPage::chosen() const
 {
     return m_model->entry(m_list->currentIndex().row());
@@ -287,7 +192,9 @@ void DayBookPage::showHeader()
         button->setVisible(!statistics && !empty);
     QString detail;
     if (!statistics && m_totals && m_totals->entries > 0) {
-        const QString entries = tr("%Ln entry(s)", nullptr, m_totals->entries);
+        const QString entries = m_totals->more
+                                    ? tr("more than %Ln entry(s)", nullptr, m_totals->entries)
+                                    : tr("%Ln entry(s)", nullptr, m_totals->entries);
         detail = m_filter->isOpen() && m_totals->oldest
                      ? tr("%1 since %2", "entries, year")
                            .arg(entries, QString::number(localDate(*m_totals->oldest).year()))
@@ -355,6 +262,7 @@ void DayBookPage::retranslate()
                         "the words, the period, the bottle or the kind."));
     m_all->setText(tr("Show everything"));
     showHeader();
+    showLooking();
     if (m_session.isOpen())
         showChosen();
 }

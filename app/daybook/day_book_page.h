@@ -14,6 +14,7 @@
 class QListView;
 class QPushButton;
 class QStackedWidget;
+class QTimer;
 
 namespace ullage::app
 {
@@ -23,6 +24,7 @@ class DayFilterBar;
 class DayModel;
 class EmptyState;
 class ForgottenDialog;
+class LookingStrip;
 class PageHeader;
 class StatisticsPage;
 class TakeBackDialog;
@@ -72,6 +74,7 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
 private:
@@ -85,6 +88,10 @@ private:
     void pageRead(bool anew);
     void count();
     void readChoices();
+    void keepIndex();
+    void leaveIndex();
+    void showIndexing(int percent);
+    void showLooking();
     void showChosen();
     void showHeader();
     void fail(const QString& title, const Error& error);
@@ -97,7 +104,11 @@ private:
     // For pages as they come into sight, and for what takes longer; gone before what they tell.
     std::unique_ptr<StoreThread> m_pages;
     std::unique_ptr<StoreThread> m_slow;
+    std::unique_ptr<StoreThread> m_keeper; // of the index
     std::shared_ptr<std::atomic<int>> m_counting = std::make_shared<std::atomic<int>>(0);
+    std::shared_ptr<std::atomic<int>> m_keeping = std::make_shared<std::atomic<int>>(0);
+    bool m_indexLeft = false; ///< the user wants none now
+    QTimer* m_again;
     std::optional<store::DayTotals> m_totals;
     bool m_stale = true; ///< to be read when the page is next seen
     QString m_keep;      ///< event that stays chosen while rows are read anew
@@ -110,6 +121,8 @@ private:
     QStackedWidget* m_stack;
     QWidget* m_entries;
     DayFilterBar* m_filter;
+    LookingStrip* m_looking;
+    LookingStrip* m_indexing;
     QStackedWidget* m_lists;
     QListView* m_list;
     DayModel* m_model;

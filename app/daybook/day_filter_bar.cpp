@@ -184,7 +184,7 @@ store::DayFilter DayFilterBar::filter() const
         filter.from = startOf(first);
     if (last.isValid())
         filter.until = startOf(last.addDays(1));
-    filter.text = m_find->text().trimmed().toStdString();
+    filter.words = store::dayWords(m_find->text());
     return filter;
 }
 

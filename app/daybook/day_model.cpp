@@ -11,8 +11,8 @@ namespace ullage::app
 struct DayModel::Answer {
     store::DayPage page;
     std::int64_t lastEntry = 0;
-    bool anew = false;
     bool same = false; // the book has not grown
+    bool done = false; // the last part of the page
 };
 
 DayModel::DayModel(StoreThread& thread, QObject* parent)
@@ -31,21 +31,52 @@ void DayModel::setWords(std::function<DayLine(const store::DayEntry&)> words, co
 void DayModel::setFilter(const store::DayFilter& filter)
 {
     m_filter = filter;
+    m_later = false;
     m_shown = true;
     ask({}, kPage, -1);
 }
 
 void DayModel::refresh()
 {
+    if (!m_shown)
+        return;
+    if (!m_filter.words.empty() && (m_waiting || m_stopped)) {
+        m_later = m_waiting; // what takes a while is not begun again each time somebody writes
+        return;
+    }
     // What is on its way was asked for before the change; the answer to this comes after it.
-    if (m_shown)
-        ask({}, std::max(kPage, entriesRead()), m_waiting ? -1 : m_lastEntry);
+    ask({}, std::max(kPage, entriesRead()), m_waiting ? -1 : m_lastEntry);
+}
+
+void DayModel::stop()
+{
+    if (!m_waiting)
+        return;
+    ++*m_generation;
+    m_waiting = m_more = false;
+    m_stopped = true;
+    if (std::exchange(m_anew, false))
+        emit read(true);
+    emit lookedOn();
+}
+
+void DayModel::goOn()
+{
+    if (m_stopped)
+        ask(m_last, kPage, -1);
+}
+
+QDate DayModel::lookedBackTo() const
+{
+    if (m_filter.words.empty() || !m_last || !(m_waiting || m_stopped || m_more))
+        return {};
+    return localDate(chemistry::Instant(std::chrono::milliseconds(m_last->atMs)));
 }
 
 void DayModel::clear()
 {
     ++*m_generation;
-    m_shown = m_more = m_waiting = false;
+    m_shown = m_more = m_waiting = m_stopped = m_anew = false;
     m_last.reset();
     m_lastEntry = -1;
     beginResetModel();
@@ -54,11 +85,16 @@ void DayModel::clear()
     endResetModel();
 }
 
-// Whoever asks next is answered instead: what was asked before gives up.
+// Whoever asks next is answered instead: what was asked before gives up. Looking for words may take
+// several goes for one page; each is shown when it comes, but for a refresh, which replaces what is
+// shown all at once.
 void DayModel::ask(const std::optional<store::DayKey>& after, int limit, std::int64_t unless)
 {
     const int generation = ++*m_generation;
+    const bool atOnce = unless >= 0;
     m_waiting = true;
+    m_stopped = false;
+    m_anew = !after;
     const auto stop = [thread = &m_thread, current = m_generation, generation] {
         return thread->stopping() || *current != generation;
     };
@@ -70,6 +106,9 @@ void DayModel::ask(const std::optional<store::DayKey>& after, int limit, std::in
             emit failed(error);
         });
     };
+    const auto hand = [this, generation](const Answer& answer) {
+        QMetaObject::invokeMethod(this, [this, generation, answer] { take(generation, answer); });
+    };
     m_thread.post(
         [=, this, filter = m_filter](store::SqlStore& store) {
             if (stop())
@@ -79,16 +118,28 @@ void DayModel::ask(const std::optional<store::DayKey>& after, int limit, std::in
                 return fail(last.error());
             Answer answer;
             answer.lastEntry = *last;
-            answer.anew = !after;
-            answer.same = unless == *last;
-            if (!answer.same) {
-                auto page = store::DayBook(store).page(filter, after, limit, stop);
+            answer.same = answer.done = unless == *last;
+            answer.page.last = after;
+            store::DayBook days(store, filter.words.empty() ? nullptr : m_thread.index());
+            int left = limit;
+            while (!answer.done) {
+                auto page = days.page(filter, answer.page.last, left, stop);
                 if (!page)
                     return fail(page.error());
-                answer.page = std::move(*page);
+                if (page->stopped)
+                    return;
+                left -= static_cast<int>(page->entries.size());
+                answer.done = left <= 0 || !page->more;
+                answer.page.more = page->more;
+                answer.page.last = page->last;
+                std::move(page->entries.begin(), page->entries.end(),
+                          std::back_inserter(answer.page.entries));
+                if (!answer.done && !atOnce) {
+                    hand(answer);
+                    answer.page.entries.clear();
+                }
             }
-            QMetaObject::invokeMethod(
-                this, [this, generation, answer = std::move(answer)] { take(generation, answer); });
+            hand(answer);
         },
         fail);
 }
@@ -97,13 +148,16 @@ void DayModel::take(int generation, const Answer& answer)
 {
     if (*m_generation != generation)
         return;
-    m_waiting = false;
-    if (answer.same)
+    m_waiting = !answer.done;
+    if (answer.same) {
+        m_anew = false;
         return;
+    }
     // Before the rows: views ask for more as soon as they are there.
     m_last = answer.page.last;
     m_more = answer.page.more;
-    if (answer.anew) {
+    const bool nothingYet = answer.page.entries.empty() && !answer.done;
+    if (m_anew && !(nothingYet && m_rows.empty())) {
         m_lastEntry = answer.lastEntry;
         beginResetModel();
         m_entries = answer.page.entries;
@@ -113,7 +167,20 @@ void DayModel::take(int generation, const Answer& answer)
     } else {
         append(answer.page.entries);
     }
-    emit read(answer.anew);
+    if (!nothingYet)
+        emit read(std::exchange(m_anew, false));
+    emit lookedOn();
+    if (!m_waiting && std::exchange(m_later, false))
+        refresh();
+}
+
+store::DayTotals DayModel::totals() const
+{
+    store::DayTotals totals;
+    totals.entries = entriesRead();
+    if (!m_entries.empty())
+        totals.oldest = m_entries.back().event.at;
+    return totals;
 }
 
 std::vector<DayModel::Row> DayModel::rowsFor(std::size_t from) const

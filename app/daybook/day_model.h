@@ -42,13 +42,23 @@ public:
     void refresh();
     /// Shows nothing, until setFilter().
     void clear();
+    /// Gives up what is being looked for; what was found stays. goOn() takes it up again there.
+    void stop();
+    void goOn();
+    /// It was given up, and there may be more.
+    [[nodiscard]] bool isStopped() const { return m_stopped; }
+    /// How far back words were looked for; invalid if they were not, or all of it was looked at.
+    [[nodiscard]] QDate lookedBackTo() const;
 
     /// Null for a heading.
     [[nodiscard]] const store::DayEntry* entry(int row) const;
     /// The row of an event among those read, -1 if it is not.
     [[nodiscard]] int rowOf(const QString& event) const;
+    [[nodiscard]] bool mayHaveMore() const { return m_more || m_waiting || m_stopped; }
+    /// Of what was read.
+    [[nodiscard]] store::DayTotals totals() const;
     [[nodiscard]] int entriesRead() const { return static_cast<int>(m_entries.size()); }
-    /// The first page has not come yet.
+    /// A page has not come yet, or not all of it.
     [[nodiscard]] bool isWaiting() const { return m_waiting; }
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -61,8 +71,11 @@ public:
     static constexpr int kPage = 200;
 
 signals:
-    /// A page has come; after a change of filter or a refresh all of it is new.
+    /// A page has come, or some of it; after a change of filter or a refresh all of it is new. Of
+    /// words, told once there is anything to show or all was looked at.
     void read(bool anew);
+    /// Words were looked for a good way back, and it goes on; or it has come to an end.
+    void lookedOn();
     void failed(const ullage::Error& error);
 
 private:
@@ -87,7 +100,10 @@ private:
     std::int64_t m_lastEntry = -1; ///< of the book, when the rows were read
     bool m_more = false;
     bool m_waiting = false;
-    bool m_shown = false; ///< a filter was set
+    bool m_shown = false;   ///< a filter was set
+    bool m_stopped = false; ///< by stop()
+    bool m_later = false;   ///< to be refreshed once nothing is waited for
+    bool m_anew = false;    ///< what comes first replaces what is shown
     std::shared_ptr<std::atomic<int>> m_generation = std::make_shared<std::atomic<int>>(0);
 };
 

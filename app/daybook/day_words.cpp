@@ -2,8 +2,10 @@
 
 #include "app/words/event_words.h"
 #include "app/words/film_words.h"
+#include "app/words/formulary_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/store/persons_text.h"
 
 #include <QCoreApplication>
 
@@ -169,34 +171,53 @@ QString daySentence(const store::DayEntry& entry, const DayLine& line, const QLo
     return parts.join(QStringLiteral(", "));
 }
 
-void addMeanings(store::DayFilter& filter, const formulary::Formulary& formulary)
+namespace
 {
-    filter.textKinds.clear();
-    filter.textSolutions.clear();
-    if (filter.text.empty())
-        return;
-    const QString text = utf8(filter.text);
-    const auto means = [&](const QString& word) {
-        return word.contains(text, Qt::CaseInsensitive);
-    };
+
+constexpr std::array kFaults{FilmFault::Thin, FilmFault::Dense, FilmFault::Stained,
+                             FilmFault::NotClear, FilmFault::Uneven};
+
+void addMeanings(store::DayWord& word, const formulary::Formulary& formulary)
+{
+    const auto means = [&](const QString& name) { return store::holdsWord(name, word); };
     // One event of every kind, to ask each for its name.
     const auto ask = [&]<std::size_t... kind>(std::index_sequence<kind...>)
     {
         const auto one = [&](const Event& event) {
             const bool run = std::holds_alternative<Processed>(event.what);
-            if (!std::holds_alternative<Voided>(event.what) &&
-                means(run ? Words::tr("Run · %1", "film").arg(QString()) : eventKindName(event)))
-                filter.textKinds.emplace_back(event.kind());
+            if (means(run ? Words::tr("Run · %1", "film").arg(QString()) : eventKindName(event)))
+                word.kinds.emplace_back(event.kind());
         };
         (one(Event{{}, {}, {}, std::variant_alternative_t<kind, Happening>{}, {}}), ...);
     };
     ask(std::make_index_sequence<std::variant_size_v<Happening>>());
     if (means(Words::tr("Film marked %1").arg(QString())))
-        filter.textKinds.emplace_back("film-mark");
-    for (const auto& solution : formulary.solutions()) {
-        if (means(utf8(solution->name)))
-            filter.textSolutions.push_back(solution->id);
+        word.kinds.emplace_back("film-mark");
+    // What is said whatever was wrong.
+    if (std::all_of(kFaults.begin(), kFaults.end(), [&](FilmFault fault) {
+            return means(testAskedText({fault, {}}));
+        }))
+        word.kinds.emplace_back("test-asked");
+    for (std::size_t i = 0; i < kFilmFaultCodes.size(); ++i) {
+        if (means(filmFaultName(static_cast<FilmFault>(i))))
+            word.faults.emplace_back(kFilmFaultCodes[i]);
     }
+    for (const std::string_view code : store::kWhyCodes) {
+        if (means(whyText(std::string(code))))
+            word.whys.emplace_back(code);
+    }
+    for (const auto& solution : formulary.solutions()) {
+        if (means(roleName(solution->role)))
+            word.solutions.push_back(solution->id);
+    }
+}
+
+} // namespace
+
+void addMeanings(store::DayFilter& filter, const formulary::Formulary& formulary)
+{
+    for (store::DayWord& word : filter.words)
+        addMeanings(word, formulary);
 }
 
 } // namespace ullage::app

@@ -41,7 +41,8 @@ QString dayTime(const store::DayEntry& entry, const QLocale& locale);
 /// All of a row in one line, for a screen reader.
 QString daySentence(const store::DayEntry& entry, const DayLine& line, const QLocale& locale);
 
-/// What the text looked for means in the words of this language: kinds so called, and solutions.
+/// What the words looked for mean in this language: kinds of entries, faults of film and reasons so
+/// called, and solutions whose role is.
 void addMeanings(store::DayFilter& filter, const formulary::Formulary& formulary);
 
 } // namespace ullage::app

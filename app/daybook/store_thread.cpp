@@ -16,14 +16,16 @@ StoreThread::~StoreThread()
     m_thread.wait();
 }
 
-void StoreThread::setBook(const QString& path)
+void StoreThread::setBook(const QString& path, const QString& indexes)
 {
     m_stopping = true;
     QMetaObject::invokeMethod(
         m_worker.get(),
-        [this, path] {
-            m_store.reset(); // a connection is closed where it was opened
+        [this, path, indexes] {
+            m_index.reset(); // a connection is closed where it was opened
+            m_store.reset();
             m_path = path;
+            m_indexes = indexes;
         },
         Qt::BlockingQueuedConnection);
     m_stopping = false;
@@ -47,6 +49,15 @@ void StoreThread::post(Job job, Failed failed)
             job(*m_store);
         },
         Qt::QueuedConnection);
+}
+
+store::SearchIndex* StoreThread::index()
+{
+    if (m_index && m_index->isSpent())
+        m_index.reset();
+    if (!m_index && m_store)
+        m_index = store::SearchIndex::open(*m_store, m_indexes);
+    return m_index.get();
 }
 
 } // namespace ullage::app

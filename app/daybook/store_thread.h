@@ -5,6 +5,7 @@
 
 #include <QThread>
 
+#include "core/store/search_index.h"
 #include "core/store/sql_store.h"
 
 #include <QString>
@@ -30,9 +31,14 @@ public:
 
     /// Lets go of the book before and reads this one from now on. Waits as the destructor does, so
     /// that nothing holds the old file when it returns. Empty for none: jobs are then dropped.
-    void setBook(const QString& path);
+    /// `indexes` is the folder of the caches for searches; empty for none.
+    void setBook(const QString& path, const QString& indexes = {});
     /// `job` and `failed` (the book cannot be read) are called on the thread.
     void post(Job job, Failed failed);
+    /// For jobs: the index of the book in hand, null if there is none of use.
+    store::SearchIndex* index();
+    /// For jobs: the folder of the indexes.
+    [[nodiscard]] const QString& indexes() const { return m_indexes; }
     /// For jobs: whether to give up. Any thread.
     [[nodiscard]] bool stopping() const { return m_stopping; }
 
@@ -40,8 +46,10 @@ private:
     QThread m_thread;
     std::unique_ptr<QObject> m_worker; ///< lives on the thread; takes the jobs
     std::atomic<bool> m_stopping = false;
-    QString m_path;                           ///< used on the thread only
-    std::unique_ptr<store::SqlStore> m_store; ///< used on the thread only
+    QString m_path;    ///< used on the thread only
+    QString m_indexes; ///< used on the thread only, as all below
+    std::unique_ptr<store::SqlStore> m_store;
+    std::unique_ptr<store::SearchIndex> m_index;
 };
 
 } // namespace ullage::app

@@ -41,6 +41,31 @@ Result<Event> eventOf(const QByteArray& body)
     return std::move(*event);
 }
 
+} // namespace
+
+Result<DayEntry> dayEntry(const DayRow& row)
+{
+    auto read = decodeStored(row.body);
+    if (!read) {
+        return tl::unexpected(read.error());
+    }
+    DayEntry entry;
+    entry.key = row.key();
+    if (auto* event = std::get_if<Event>(&read->what)) {
+        entry.event = std::move(*event);
+        entry.event.batch = row.batch;
+    } else if (auto* mark = std::get_if<FilmMark>(&read->what)) {
+        entry.event = asEvent(*mark);
+        entry.mark = std::move(*mark);
+    } else {
+        return refuse(storeFailure(QStringLiteral("a row that nothing happened in")));
+    }
+    return entry;
+}
+
+namespace
+{
+
 const std::string& runOf(const Event& event)
 {
     static const std::string none;
@@ -50,8 +75,8 @@ const std::string& runOf(const Event& event)
 
 } // namespace
 
-DayBook::DayBook(SqlStore& store)
-    : m_store(store),
+DayBook::DayBook(SqlStore& store, SearchIndex* index)
+    : m_store(store), m_index(index), m_texts(store),
       m_name(store.connection(), QStringLiteral("SELECT name FROM batch WHERE id = ?")),
       m_mixing(store.connection(), QStringLiteral("SELECT body FROM entry WHERE batch = ? AND "
                                                   "kind = 'mixed' ORDER BY seq DESC LIMIT 1")),
@@ -87,74 +112,53 @@ Result<std::optional<DayKey>> DayBook::sliceEnd(const DayFilter& filter,
         .map([&] { return end; });
 }
 
-Result<void> DayBook::addRows(const Query& query, DayPage& page)
+Result<std::vector<DayRow>> DayBook::rows(const Query& query)
 {
     Statement statement(m_store.connection(), query.sql);
-    return eachRow(statement.runWith(query.values), [&](const Rows& row) -> Result<void> {
-        auto read = decodeStored(row.bytes(2));
-        if (!read) {
-            return tl::unexpected(read.error());
-        }
-        DayEntry entry;
-        entry.key = {row.number(1), row.number(0)};
-        if (auto* event = std::get_if<Event>(&read->what)) {
-            entry.event = std::move(*event);
-            entry.event.batch = row.text(3);
-        } else if (auto* mark = std::get_if<FilmMark>(&read->what)) {
-            entry.event = asEvent(*mark);
-            entry.mark = std::move(*mark);
-        } else {
-            return refuse(storeFailure(QStringLiteral("a row that nothing happened in")));
-        }
-        page.entries.push_back(std::move(entry));
-        return {};
-    });
+    std::vector<DayRow> found;
+    return eachRow(statement.runWith(query.values),
+                   [&](const Rows& row) -> Result<void> {
+                       found.push_back(dayRow(row));
+                       return {};
+                   })
+        .map([&] { return std::move(found); });
 }
 
 Result<DayPage> DayBook::page(const DayFilter& filter, const std::optional<DayKey>& after,
                               int limit, const Stop& stop)
 {
-    DayPage page;
-    page.last = after;
-    const auto left = [&] { return limit - static_cast<int>(page.entries.size()); };
-    if (filter.text.empty()) {
-        if (auto fine = addRows(dayRows(filter, after, {}, limit), page); !fine) {
-            return tl::unexpected(fine.error());
-        }
-        page.more = left() == 0;
-    } else {
-        while (left() > 0) {
-            if (stop && stop()) {
-                page.stopped = page.more = true;
-                break;
-            }
-            const auto end = sliceEnd(filter, page.last);
-            if (!end) {
-                return tl::unexpected(end.error());
-            }
-            if (auto fine = addRows(dayRows(filter, page.last, *end, left()), page); !fine) {
+    if (!filter.words.empty()) {
+        auto found = search(filter, after, limit, stop);
+        for (std::size_t i = 0; found && i < found->entries.size(); ++i) {
+            if (auto fine = complete(found->entries[i]); !fine) {
                 return tl::unexpected(fine.error());
             }
-            page.more = left() == 0 || end->has_value();
-            if (!*end) {
-                break;
-            }
-            page.last = *end;
         }
+        return found;
     }
-    if (left() == 0 && !page.entries.empty()) {
-        page.last = page.entries.back().key;
+    DayPage page;
+    const auto read = rows(dayRows(filter, after, limit));
+    if (!read) {
+        return tl::unexpected(read.error());
     }
-    for (DayEntry& entry : page.entries) {
-        if (auto fine = complete(entry); !fine) {
+    for (const DayRow& row : *read) {
+        auto entry = dayEntry(row);
+        auto fine = entry ? complete(*entry) : tl::unexpected(entry.error());
+        if (!fine) {
             return tl::unexpected(fine.error());
         }
+        page.entries.push_back(std::move(*entry));
     }
+    page.more = static_cast<int>(read->size()) == limit;
+    page.last = page.entries.empty() ? after : page.entries.back().key;
     return page;
 }
 
 Result<DayTotals> DayBook::count(const DayFilter& filter, const Stop& stop)
 {
+    if (!filter.words.empty()) {
+        return countFound(filter, stop);
+    }
     DayTotals totals;
     std::optional<DayKey> after;
     while (true) {

@@ -3,6 +3,7 @@
 
 #include "core/ledger/entry.h"
 #include "core/store/day_query.h"
+#include "core/store/day_texts.h"
 #include "core/store/sql_store.h"
 
 #include <functional>
@@ -48,24 +49,36 @@ struct DayEntry {
 struct DayPage {
     std::vector<DayEntry> entries;
     std::optional<DayKey> last; ///< where the next page goes on
-    bool more = false;          ///< there may be others
-    bool stopped = false;       ///< given up on the way; the entries are those found by then
+    /// There may be others. A search for words looks through so many entries at a time: then there
+    /// may be fewer than asked for, or none, and `last` says how far it looked.
+    bool more = false;
+    bool stopped = false; ///< given up on the way; the entries are those found by then
 };
 
 struct DayTotals {
     int entries = 0;
     std::optional<chemistry::Instant> oldest;
+    bool more = false; ///< with words, there are more than kMostCounted
     bool stopped = false;
 };
+/// Of a search for words no more are counted: each must be looked at.
+inline constexpr int kMostCounted = 2000;
+
+/// A row, without what goes with it.
+Result<DayEntry> dayEntry(const DayRow& row);
 
 /// Asked between slices; true gives up.
 using Stop = std::function<bool()>;
 
+class DaySearch;
+class SearchIndex;
+
 class DayBook
 {
 public:
-    /// `store` must outlive it and be used from the same thread.
-    explicit DayBook(SqlStore& store);
+    /// `store` must outlive it and be used from the same thread; so must `index`, which may be null
+    /// or of no use: a search then walks the entries.
+    explicit DayBook(SqlStore& store, SearchIndex* index = nullptr);
 
     /// At most `limit` entries after `after`.
     Result<DayPage> page(const DayFilter& filter, const std::optional<DayKey>& after, int limit,
@@ -83,7 +96,10 @@ public:
 private:
     Result<std::optional<DayKey>> sliceEnd(const DayFilter& filter,
                                            const std::optional<DayKey>& after);
-    Result<void> addRows(const Query& query, DayPage& page);
+    Result<std::vector<DayRow>> rows(const Query& query);
+    Result<DayPage> search(const DayFilter& filter, const std::optional<DayKey>& after, int limit,
+                           const Stop& stop);
+    Result<DayTotals> countFound(const DayFilter& filter, const Stop& stop);
     Result<void> complete(DayEntry& entry);
     Result<void> completeMark(DayEntry& entry);
     Result<void> completeRun(DayEntry& entry, const std::string& run);
@@ -91,6 +107,8 @@ private:
     Result<std::optional<TakenBack>> takenBack(const std::string& event);
 
     SqlStore& m_store;
+    SearchIndex* m_index;
+    DayTexts m_texts;
     Statement m_name;
     Statement m_mixing;
     Statement m_voidings;

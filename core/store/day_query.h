@@ -1,11 +1,12 @@
 // The statements of the day book: which entries a filter lets through, newest first.
 //
 // Pages begin after a key (moment and number of entry), never after a count, so that the millionth
-// row costs what the first one does. A search for words has no index to go by; it walks the entries
-// in slices of a bounded number, between which it can be stopped.
+// row costs what the first one does. Words are no part of a statement (day_texts.h).
 #pragma once
 
 #include "core/ledger/event.h"
+#include "core/store/search_words.h"
+#include "core/store/statement.h"
 
 #include <QString>
 #include <QVariant>
@@ -33,12 +34,8 @@ struct DayFilter {
     std::optional<chemistry::Instant> from;
     std::optional<chemistry::Instant> until; ///< before that moment
 
-    /// Words in the user's own text, in the name of the bottle, of a film or of the person; upper
-    /// and lower case are the same.
-    std::string text;
-    /// What else counts as holding the text, because of how it is worded on the screen.
-    std::vector<std::string> textKinds;
-    std::vector<std::string> textSolutions; ///< ids; bottles of these
+    /// Each must stand in the row (day_texts.h), or be what one of its codes is called.
+    std::vector<DayWord> words;
 
     friend bool operator==(const DayFilter&, const DayFilter&) = default;
 };
@@ -48,17 +45,38 @@ struct Query {
     QVariantList values;
 };
 
-/// Rows (seq, at_ms, body, batch, person) of at most `limit` entries after `after` and down to
-/// `downTo`, both optional, newest first. Baths of one run are one row, that of the first bath
-/// entered, unless the filter names a bottle.
-Query dayRows(const DayFilter& filter, const std::optional<DayKey>& after,
-              const std::optional<DayKey>& downTo, int limit);
+/// A row as its first line's columns have it.
+struct DayRow {
+    std::int64_t seq = 0;
+    std::int64_t atMs = 0;
+    QByteArray body;
+    std::string batch;
+    std::string id;
+    std::string kind;
+    std::string run;
+    std::string film;
+    std::string voids;
 
-/// The key of the `size`-th entry after `after`, whatever the words looked for: where a slice ends.
-/// No row if fewer are left.
+    [[nodiscard]] DayKey key() const { return {atMs, seq}; }
+};
+
+/// The columns that dayRow() reads, of an entry called e.
+inline const QString kDayRowColumns =
+    QStringLiteral("e.seq, e.at_ms, e.body, e.batch, e.id, e.kind, e.run, e.film, e.voids");
+DayRow dayRow(const Rows& rows);
+
+/// At most `limit` rows after `after`, newest first, whatever words are looked for. Baths of one
+/// run are one row, that of the first bath entered, unless the filter names a bottle.
+Query dayRows(const DayFilter& filter, const std::optional<DayKey>& after, int limit);
+
+/// Those of these rows that the filter lets through, whatever words are looked for; in no order.
+Query dayRowsOf(const DayFilter& filter, const std::vector<DayKey>& keys);
+
+/// The key of the `size`-th entry after `after`: where a slice ends. No row if fewer are left.
 Query daySliceEnd(const DayFilter& filter, const std::optional<DayKey>& after, int size);
 
-/// One row: how many entries there are between the keys, and the moment of the oldest.
+/// One row: how many entries there are between the keys, and the moment of the oldest, whatever
+/// words are looked for.
 Query dayCount(const DayFilter& filter, const std::optional<DayKey>& after,
                const std::optional<DayKey>& downTo);
 

@@ -138,16 +138,6 @@ BENCHMARK(pageOfABottle)->Unit(benchmark::kMicrosecond);
 BENCHMARK(pageOfAKind)->Unit(benchmark::kMicrosecond);
 BENCHMARK(rawFirstPage)->Unit(benchmark::kMicrosecond);
 
-// A word that stands in the oldest entries only: the whole book is searched.
-void searchAll(benchmark::State& state) { pageOf(state, {.text = "note 17 is not there"}, {}); }
-void rawSearchAll(benchmark::State& state)
-{
-    rawRows(state, "SELECT body FROM entry WHERE at_ms IS NOT NULL AND body LIKE "
-                   "'%note 17 is not there%' ORDER BY at_ms DESC");
-}
-BENCHMARK(searchAll)->Unit(benchmark::kMillisecond)->Iterations(2);
-BENCHMARK(rawSearchAll)->Unit(benchmark::kMillisecond)->Iterations(2);
-
 void countAll(benchmark::State& state)
 {
     DayBook days(*million().store);

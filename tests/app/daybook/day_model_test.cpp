@@ -164,11 +164,11 @@ TEST_F(BigBook, FilterAndSearchGoThroughAllOfIt)
     model->fetchMore({});
     wait();
     EXPECT_EQ(model->entriesRead(), kBatches);
-    model->setFilter({.text = "NOTE 3-17"});
+    model->setFilter({.words = {{"NOTE 3-17", {}, {}, {}, {}}}});
     wait();
     ASSERT_EQ(model->entriesRead(), 1) << "near the end of the book";
     EXPECT_EQ(model->entry(1)->event.id, "3-17");
-    model->setFilter({.text = "nowhere"});
+    model->setFilter({.words = store::dayWords("nowhere")});
     wait();
     EXPECT_EQ(model->entriesRead(), 0);
     EXPECT_FALSE(model->canFetchMore({}));
@@ -179,7 +179,7 @@ TEST_F(BigBook, TheLastFilterWinsHoweverFastTheyCome)
     open();
     QSignalSpy read(model.get(), &DayModel::read);
     for (const char* text : {"n", "no", "not", "nowhere", "note 3-1", "note 3-17"})
-        model->setFilter({.text = text});
+        model->setFilter({.words = {{text, {}, {}, {}, {}}}});
     wait();
     QTest::qWait(50);
     ASSERT_EQ(model->entriesRead(), 1);
@@ -203,7 +203,7 @@ TEST_F(BigBook, NothingHoldsTheWindowUp)
     };
     QElapsedTimer whole;
     whole.start();
-    model->setFilter({.text = "note"});
+    model->setFilter({.words = store::dayWords("note")});
     for (int page = 0; page < 10; ++page) {
         while (model->isWaiting() && whole.elapsed() < 20'000)
             turn();

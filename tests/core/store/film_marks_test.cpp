@@ -171,11 +171,11 @@ TEST(FilmMarks, AreRowsOfTheDayBookAndStandWithTheirRun)
     EXPECT_TRUE(all[1].marks[1].empty());
     for (const char* words : {"by half", "ada"}) {
         DayFilter filter;
-        filter.text = words;
-        EXPECT_EQ(page(filter).size(), 1u) << words;
+        filter.words = dayWords(words);
+        EXPECT_EQ(page(filter).size(), 2u) << words << ": the mark, and the run that tells of it";
     }
     DayFilter name;
-    name.text = "HARBOUR";
+    name.words = dayWords("HARBOUR");
     EXPECT_EQ(page(name).size(), 2u) << "the run and the mark";
     DayFilter kind;
     kind.kinds = {"film-mark"};
