@@ -1,7 +1,5 @@
 #include "core/store/book_file.h"
 
-#include "core/store/connection.h"
-
 #include <QFileInfo>
 
 namespace ullage::store
@@ -51,7 +49,7 @@ Result<Marks> marks(const QString& path)
     if (!hasRoomBeside(path) && !hasLog(path)) {
         return marks(path, FileMode::Frozen);
     }
-    auto found = marks(path, FileMode::Untouched);
+    auto found = marks(path, lookingMode(path));
     // What a killed program left must be brought in order before anyone can read.
     if (!found && saysReadOnly(found.error())) {
         found = marks(path, FileMode::Read);
@@ -65,6 +63,12 @@ Result<Marks> marks(const QString& path)
 } // namespace
 
 bool hasLog(const QString& path) { return QFileInfo(path + QLatin1String("-wal")).size() > 0; }
+
+FileMode lookingMode(const QString& path)
+{
+    // Whoever may only read leaves the log and the index there that SQLite made to read by.
+    return hasLog(path) ? FileMode::Untouched : FileMode::Read;
+}
 
 bool hasRoomBeside(const QString& path)
 {

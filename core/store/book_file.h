@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/chemistry/result.h"
+#include "core/store/connection.h"
 
 #include <QString>
 
@@ -34,6 +35,10 @@ Result<BookFile> inspect(const QString& path);
 
 /// Whether a log with something in it stands beside the book.
 bool hasLog(const QString& path);
+
+/// How to look at a file that stays as it is: a log beside it, which may not be its own, is left
+/// there; where there is none, nothing is left behind either.
+FileMode lookingMode(const QString& path);
 
 /// Whether the files that SQLite keeps beside an open book can be made there.
 bool hasRoomBeside(const QString& path);

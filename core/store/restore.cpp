@@ -57,7 +57,7 @@ Result<Place> lookAt(const QString& path)
         return Place::Wreck; // SQLite would throw away a log that stands beside it
     }
     // Not for writing: that would do away with a log that does not go with the file.
-    const auto book = Connection::open(path, FileMode::Untouched, kPatience);
+    const auto book = Connection::open(path, lookingMode(path), kPatience);
     const auto application = book.and_then([](const std::unique_ptr<Connection>& connection) {
         return connection->number(QStringLiteral("PRAGMA application_id"));
     });
