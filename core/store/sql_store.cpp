@@ -157,16 +157,29 @@ Result<void> SqlStore::begin()
     if (auto begun = m_connection->run(QStringLiteral("BEGIN IMMEDIATE")); !begun) {
         return refuse(waitedFor(begun.error()));
     }
+    return stayPut();
+}
+
+// After the file went away its log still stands under the old name: whatever is put there would be
+// read with it, and the file, wherever it is now, would lack what was confirmed last.
+Result<void> SqlStore::stayPut()
+{
     auto fine = inPlace();
     if (!fine) {
         rollback();
+        if (identityOf(m_path) != m_connection->file()) {
+            (void)foldLog(); // into the file that was opened; what cannot be folded stays
+        }
     }
     return fine;
 }
 
 Result<void> SqlStore::commit()
 {
-    auto done = inPlace().and_then([this] { return m_connection->run(QStringLiteral("COMMIT")); });
+    if (auto fine = stayPut(); !fine) {
+        return fine;
+    }
+    auto done = m_connection->run(QStringLiteral("COMMIT"));
     if (!done) {
         rollback();
         return refuse(waitedFor(done.error()));

@@ -112,6 +112,7 @@ public:
 
 private:
     SqlStore(std::unique_ptr<Connection> connection, QString path);
+    Result<void> stayPut();
     static Result<std::unique_ptr<SqlStore>> openAside(const QString& path, bool outOfDate,
                                                        const StoreOptions& options);
     Result<void> makeReady(const StoreOptions& options, Volume place);
