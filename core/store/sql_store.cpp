@@ -122,6 +122,10 @@ Result<void> SqlStore::makeReady(const StoreOptions& options, Volume place)
         m_log = identityOf(m_path + QLatin1String("-wal"));
         m_index = identityOf(m_path + QLatin1String("-shm"));
     }
+    if (m_outcome == SchemaOutcome::Created) {
+        // Taking it away again must not need room that what was refused has filled.
+        (void)foldLog();
+    }
     return {};
 }
 
