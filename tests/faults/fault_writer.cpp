@@ -1,12 +1,14 @@
 // Writes to a book until it is killed, and says on standard output what it knows to be kept:
 //   ullage_fault_writer BOOK deeds    a number after every draught logged
 //   ullage_fault_writer BOOK imports  a number after every journal of 40 lines
+//   ullage_fault_writer BOOK open     0 before it opens the book, and 1 once it is open; then waits
 #include "core/store/journal_reader.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
 
 #include <cstdio>
+#include <unistd.h>
 
 using namespace ullage;
 using namespace ullage::store;
@@ -44,6 +46,10 @@ int main(int argc, char** argv)
 {
     const QCoreApplication application(argc, argv);
     const QStringList words = QCoreApplication::arguments();
+    const bool opens = words.at(2) == QLatin1String("open");
+    if (opens) {
+        say(0);
+    }
     auto store = SqlStore::open(words.at(1), {.access = Access::Create});
     if (!store) {
         std::fprintf(stderr, "%s\n", store.error().text.c_str());
@@ -55,6 +61,10 @@ int main(int argc, char** argv)
     });
     if (!book) {
         return 3;
+    }
+    if (opens) {
+        say(1);
+        ::pause();
     }
     for (int number = 1;; ++number) {
         if (words.at(2) == QLatin1String("deeds")) {
