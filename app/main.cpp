@@ -6,6 +6,7 @@
 #include "app/words/error_words.h"
 
 #include <QApplication>
+#include <QDir>
 #include <QFile>
 #include <QIcon>
 #include <QTemporaryDir>
@@ -44,6 +45,10 @@ int runInTerminal(int& argc, char** argv, const app::Arguments& arguments, QFile
     QFile in;
     in.open(stdin, QIODevice::ReadOnly);
     app::Surroundings around{&in, &out, &err, systemTime, {}, false};
+    const app::CopyPlaces places = app::copyPlaces(app::Preferences(QString()));
+    if (arguments.command == u"import")
+        QDir().mkpath(places.own); // where that fails the copy says so
+    around.copyFolders = places.folders();
     if (!arguments.has(QStringLiteral("book"))) {
         around.usualBook = bookLastUsed();
         around.usedBefore = !app::Preferences(QString()).lastBook().isEmpty();

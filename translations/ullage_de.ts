@@ -1021,6 +1021,154 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>CopyWords</name>
+    <message>
+        <source>today %1</source>
+        <translation>heute %1</translation>
+    </message>
+    <message>
+        <source>event</source>
+        <translation>Ereignis</translation>
+    </message>
+    <message>
+        <source>solution</source>
+        <translation>Lösung</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>Gefäß</translation>
+    </message>
+    <message>
+        <source>film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>packet</source>
+        <translation>Packung</translation>
+    </message>
+    <message>
+        <source>chemical</source>
+        <translation>Chemikalie</translation>
+    </message>
+    <message>
+        <source>development time</source>
+        <translation>Entwicklungszeit</translation>
+    </message>
+    <message>
+        <source>mark on a film</source>
+        <translation>Vermerk zu einem Film</translation>
+    </message>
+    <message>
+        <source>Not backed up</source>
+        <translation>Nicht gesichert</translation>
+    </message>
+    <message>
+        <source>Not backed up; last copy %1</source>
+        <translation>Nicht gesichert; letzte Kopie: %1</translation>
+    </message>
+    <message>
+        <source>No copy could be made: %1 Make room or put the folder right, then “Copy now”; or name a second folder elsewhere.</source>
+        <translation>Es konnte keine Kopie angelegt werden: %1 Schaffen Sie Platz oder bringen Sie den Ordner in Ordnung, dann „Jetzt kopieren“; oder nennen Sie einen zweiten Ordner anderswo.</translation>
+    </message>
+    <message>
+        <source>Something is wrong in the book</source>
+        <translation>Im Buch stimmt etwas nicht</translation>
+    </message>
+    <message>
+        <source>Something is wrong in the book; last good copy %1</source>
+        <translation>Im Buch stimmt etwas nicht; letzte gute Kopie: %1</translation>
+    </message>
+    <message>
+        <source>What was copied last has a fault that is in the book itself: %1 “Check the book” finds all of them; the last good copy stays.</source>
+        <translation>Was zuletzt kopiert wurde, hat einen Fehler, der im Buch selbst steckt: %1 „Buch prüfen“ findet alle; die letzte gute Kopie bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Backed up %1</source>
+        <translation>Gesichert: %1</translation>
+    </message>
+    <message>
+        <source>%1, not in the second folder</source>
+        <translation>%1, nicht im zweiten Ordner</translation>
+    </message>
+    <message>
+        <source>The second folder has no new copy: %1 Put the stick in or choose another folder, then “Copy now”.</source>
+        <translation>Der zweite Ordner hat keine neue Kopie: %1 Stecken Sie den Stick ein oder wählen Sie einen anderen Ordner, dann „Jetzt kopieren“.</translation>
+    </message>
+    <message>
+        <source>checked</source>
+        <translation>geprüft</translation>
+    </message>
+    <message>
+        <source>with the book&apos;s faults</source>
+        <translation>mit den Fehlern des Buchs</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>moment, number of entries</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s)</source>
+        <translation>
+            <numerusform>%Ln Eintrag</numerusform>
+            <numerusform>%Ln Einträge</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) came out.</source>
+        <translation>
+            <numerusform>%Ln Eintrag wurde geborgen.</numerusform>
+            <numerusform>%Ln Einträge wurden geborgen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing of the damaged book itself can be read.</source>
+        <translation>Vom beschädigten Buch selbst ist nichts lesbar.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln of them came from a copy.</source>
+        <translation>
+            <numerusform>%Ln davon stammt aus einer Kopie.</numerusform>
+            <numerusform>%Ln davon stammen aus einer Kopie.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing.</source>
+        <translation>
+            <numerusform>%Ln Eintrag fehlt.</numerusform>
+            <numerusform>%Ln Einträge fehlen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What was entered after that copy is missing.</source>
+        <translation>Was nach dieser Kopie eingetragen wurde, fehlt.</translation>
+    </message>
+    <message>
+        <source>Nothing is missing.</source>
+        <translation>Es fehlt nichts.</translation>
+    </message>
+    <message>
+        <source>Missing: entry %1, %2 “%3”</source>
+        <translation>Fehlt: Eintrag %1, %2 „%3“</translation>
+    </message>
+    <message>
+        <source>Missing: entry %1</source>
+        <translation>Fehlt: Eintrag %1</translation>
+    </message>
+    <message>
+        <source>Missing: entries %1 to %2</source>
+        <translation>Fehlt: Einträge %1 bis %2</translation>
+    </message>
+    <message>
+        <source>“%1”: %2</source>
+        <translation>„%1“: %2</translation>
+    </message>
+</context>
+<context>
     <name>DayBook</name>
     <message>
         <source>Run · %1</source>
@@ -5725,14 +5873,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Das Buch konnte nicht gelesen werden</translation>
     </message>
     <message>
-        <source>Backed up %1</source>
-        <translation>Gesichert: %1</translation>
-    </message>
-    <message>
-        <source>Not backed up: %1</source>
-        <translation>Nicht gesichert: %1</translation>
-    </message>
-    <message>
         <source>The book cannot be opened</source>
         <translation>Das Buch lässt sich nicht öffnen</translation>
     </message>
@@ -5812,20 +5952,12 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Kopie wiederherstellen</translation>
     </message>
     <message>
-        <source>Put %1 in the place of the open book?</source>
-        <translation>Das geöffnete Buch durch %1 ersetzen?</translation>
-    </message>
-    <message>
         <source>The book as it is now is kept beside it under another name.</source>
         <translation>Das Buch in seinem jetzigen Stand bleibt unter anderem Namen daneben erhalten.</translation>
     </message>
     <message>
         <source>Restore</source>
         <translation>Wiederherstellen</translation>
-    </message>
-    <message>
-        <source>Restored. The book as it was is kept as %1.</source>
-        <translation>Wiederhergestellt. Das bisherige Buch bleibt als %1 erhalten.</translation>
     </message>
     <message>
         <source>Check the book</source>
@@ -5847,8 +5979,72 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Dein Name, für die Einträge von jetzt an. Bleibt er leer, nennen sie niemanden.</translation>
     </message>
     <message>
-        <source>Backed up today %1</source>
-        <translation>Gesichert: heute %1</translation>
+        <source>A whole copy was made; but something is wrong in the book, and so in the copy of it: %1</source>
+        <translation>Eine vollständige Kopie wurde angelegt; aber im Buch stimmt etwas nicht, und damit auch in seiner Kopie: %1</translation>
+    </message>
+    <message>
+        <source>A second folder for copies</source>
+        <translation>Ein zweiter Ordner für Kopien</translation>
+    </message>
+    <message>
+        <source>Copies go there already. Choose a folder on a stick, on another disk or in a synced place.</source>
+        <translation>Dorthin gehen die Kopien schon. Wählen Sie einen Ordner auf einem Stick, einer anderen Platte oder an einem abgeglichenen Ort.</translation>
+    </message>
+    <message>
+        <source>Put %1 in the place of %2?</source>
+        <translation>%2 durch %1 ersetzen?</translation>
+    </message>
+    <message>
+        <source>Make %2 anew from %1?</source>
+        <translation>%2 aus %1 neu anlegen?</translation>
+    </message>
+    <message>
+        <source>The copy: %1.</source>
+        <translation>Die Kopie: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) restored.</source>
+        <translation>
+            <numerusform>%Ln Eintrag wiederhergestellt.</numerusform>
+            <numerusform>%Ln Einträge wiederhergestellt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The book as it was is kept as %1.</source>
+        <translation>Das bisherige Buch bleibt als %1 erhalten.</translation>
+    </message>
+    <message>
+        <source>The damaged book</source>
+        <translation>Das beschädigte Buch</translation>
+    </message>
+    <message>
+        <source>-salvaged</source>
+        <translation>-geborgen</translation>
+    </message>
+    <message>
+        <source>The new book</source>
+        <translation>Das neue Buch</translation>
+    </message>
+    <message>
+        <source>Salvage a damaged book</source>
+        <translation>Beschädigtes Buch bergen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>file, what is wrong with it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>In the File menu, “Copies…” puts a copy in its place, and “Salvage a damaged book…” reads what is left of it into a new one.</source>
+        <translation>Im Menü „Datei“ setzt „Kopien …“ eine Kopie an seine Stelle, und „Beschädigtes Buch bergen …“ liest, was davon übrig ist, in ein neues.</translation>
+    </message>
+    <message>
+        <source>Put this copy in the place of %1?</source>
+        <translation>%1 durch diese Kopie ersetzen?</translation>
+    </message>
+    <message>
+        <source>Make %1 anew from this copy?</source>
+        <translation>%1 aus dieser Kopie neu anlegen?</translation>
     </message>
 </context>
 <context>
@@ -5872,6 +6068,101 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Wanted</source>
         <translation>Gewünscht</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CopiesDialog</name>
+    <message>
+        <source>Made</source>
+        <translation>Angelegt</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Einträge</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Copies, newest first</source>
+        <translation>Kopien, neueste zuerst</translation>
+    </message>
+    <message>
+        <source>Copies go to</source>
+        <translation>Kopien gehen nach</translation>
+    </message>
+    <message>
+        <source>and to</source>
+        <translation>und nach</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose a second folder…</source>
+        <translation>Z&amp;weiten Ordner wählen…</translation>
+    </message>
+    <message>
+        <source>&amp;None</source>
+        <translation>Kei&amp;ner</translation>
+    </message>
+    <message>
+        <source>No second folder</source>
+        <translation>Kein zweiter Ordner</translation>
+    </message>
+    <message>
+        <source>A copy is made at every start, once a day while the window is open, and before an import. Kept are one a day for 7 days, one a week for 8 weeks and one a month for 12 months, and always the newest and the fullest.</source>
+        <translation>Eine Kopie wird bei jedem Start angelegt, einmal am Tag, solange das Fenster offen ist, und vor jedem Import. Behalten werden eine am Tag für 7 Tage, eine in der Woche für 8 Wochen und eine im Monat für 12 Monate, und immer die neueste und die vollste.</translation>
+    </message>
+    <message>
+        <source>&amp;Copy now</source>
+        <translation>Jetzt &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;Other file…</source>
+        <translation>&amp;Andere Datei…</translation>
+    </message>
+    <message>
+        <source>Restore a copy that is not in this list</source>
+        <translation>Eine Kopie wiederherstellen, die nicht in der Liste steht</translation>
+    </message>
+    <message>
+        <source>&amp;Salvage…</source>
+        <translation>&amp;Bergen…</translation>
+    </message>
+    <message>
+        <source>What can still be read of a damaged book, in a new one</source>
+        <translation>Was von einem beschädigten Buch noch lesbar ist, in ein neues</translation>
+    </message>
+    <message>
+        <source>&amp;Restore…</source>
+        <translation>Wieder&amp;herstellen…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Copies of %1</source>
+        <translation>Kopien von %1</translation>
+    </message>
+    <message>
+        <source>no second folder</source>
+        <translation>kein zweiter Ordner</translation>
+    </message>
+    <message>
+        <source>No book is open</source>
+        <translation>Es ist kein Buch geöffnet</translation>
+    </message>
+    <message>
+        <source>Looking for copies…</source>
+        <translation>Kopien werden gesucht…</translation>
+    </message>
+    <message>
+        <source>There is no copy yet.</source>
+        <translation>Es gibt noch keine Kopie.</translation>
     </message>
 </context>
 <context>
@@ -7126,6 +7417,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
             <numerusform>%Ln neue Einträge.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>No copy of the book could be made before: %1</source>
+        <translation>Vorher konnte keine Kopie des Buchs angelegt werden: %1</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MainWindow</name>
@@ -7280,6 +7575,14 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>What went &amp;wrong?…</source>
         <translation>Was ging &amp;schief?…</translation>
+    </message>
+    <message>
+        <source>Co&amp;pies…</source>
+        <translation>Ko&amp;pien…</translation>
+    </message>
+    <message>
+        <source>Sal&amp;vage a damaged book…</source>
+        <translation>Beschädigtes Buch ber&amp;gen…</translation>
     </message>
 </context>
 <context>
@@ -8216,6 +8519,29 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Full view (F)</source>
         <translation>Vollansicht (F)</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::SalvageDialog</name>
+    <message>
+        <source>Salvaged</source>
+        <translation>Geborgen</translation>
+    </message>
+    <message>
+        <source>The new book is %1; the damaged one is as it was.</source>
+        <translation>Das neue Buch ist %1; das beschädigte ist, wie es war.</translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation>Was fehlt</translation>
+    </message>
+    <message>
+        <source>&amp;Open the new book</source>
+        <translation>Das neue Buch &amp;öffnen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>

@@ -98,6 +98,37 @@
     </message>
 </context>
 <context>
+    <name>CopyWords</name>
+    <message numerus="yes">
+        <source>%Ln entry(s)</source>
+        <translation>
+            <numerusform>%Ln entry</numerusform>
+            <numerusform>%Ln entries</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) came out.</source>
+        <translation>
+            <numerusform>%Ln entry came out.</numerusform>
+            <numerusform>%Ln entries came out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln of them came from a copy.</source>
+        <translation>
+            <numerusform>%Ln of them came from a copy.</numerusform>
+            <numerusform>%Ln of them came from a copy.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing.</source>
+        <translation>
+            <numerusform>%Ln entry is missing.</numerusform>
+            <numerusform>%Ln entries are missing.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ErrorWords</name>
     <message numerus="yes">
         <source>%n second(s) were waited for it in vain.</source>
@@ -392,6 +423,13 @@
         <translation>
             <numerusform>The book is sound; %Ln batch was reckoned anew.</numerusform>
             <numerusform>The book is sound; %Ln batches were reckoned anew.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) restored.</source>
+        <translation>
+            <numerusform>%Ln entry restored.</numerusform>
+            <numerusform>%Ln entries restored.</numerusform>
         </translation>
     </message>
 </context>

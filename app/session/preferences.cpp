@@ -14,6 +14,7 @@ const QString kTemperatureUnit = QStringLiteral("units/temperature");
 const QString kLanguage = QStringLiteral("language");
 const QString kLook = QStringLiteral("look");
 const QString kLastBook = QStringLiteral("book");
+const QString kSecondCopies = QStringLiteral("copies/second");
 const QString kPerson = QStringLiteral("person");
 const QString kGeometry = QStringLiteral("window");
 
@@ -84,6 +85,13 @@ void Preferences::setLook(Look look)
 QString Preferences::lastBook() const { return m_settings->value(kLastBook).toString(); }
 
 void Preferences::setLastBook(const QString& path) { m_settings->setValue(kLastBook, path); }
+
+QString Preferences::secondCopies() const { return m_settings->value(kSecondCopies).toString(); }
+
+void Preferences::setSecondCopies(const QString& folder)
+{
+    m_settings->setValue(kSecondCopies, folder);
+}
 
 QString Preferences::person() const { return m_settings->value(kPerson).toString(); }
 

@@ -37,6 +37,10 @@ public:
     [[nodiscard]] QString lastBook() const;
     void setLastBook(const QString& path);
 
+    /// Second folder for copies of the book; empty for none.
+    [[nodiscard]] QString secondCopies() const;
+    void setSecondCopies(const QString& folder);
+
     /// The film maker's figures last typed in for a developer; empty if none.
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
     baseTimes(const std::string& solution) const;

@@ -1,13 +1,9 @@
 #include "app/session/session.h"
 
 #include "app/session/starter.h"
-#include "core/store/backup.h"
 #include "core/store/packet_reader.h"
 
-#include <QDateTime>
-#include <QDir>
 #include <QFileInfo>
-#include <QThread>
 #include <QUuid>
 
 #include <algorithm>
@@ -31,9 +27,10 @@ std::string newUuid() { return QUuid::createUuid().toString(QUuid::WithoutBraces
 } // namespace
 
 Session::Session(SessionOptions options, QObject* parent)
-    : QObject(parent), m_options(std::move(options))
+    : QObject(parent), m_options(std::move(options)), m_copies([this] { return now(); })
 {
     qRegisterMetaType<Error>();
+    m_copies.setPlaces(m_options.copies);
     if (!m_options.clock)
         m_options.clock = systemNow;
     if (!m_options.newId)
@@ -50,8 +47,7 @@ void Session::close()
 {
     if (m_book)
         emit closing();
-    if (m_copying)
-        m_copying->wait();
+    m_copies.stop();
     m_look.stop();
     m_minute.stop();
     m_book.reset();
@@ -84,8 +80,7 @@ Result<void> Session::open(const QString& path)
     m_strips.clear();
     m_look.start();
     m_minute.start();
-    if (!fresh)
-        backUp();
+    m_copies.start(path, !fresh);
     emit opened();
     emit changed();
     return {};
@@ -196,32 +191,6 @@ void Session::tellIf(bool done)
     m_stale = true;
     m_strips.clear();
     emit changed();
-}
-
-// On a thread and a connection of its own: a big book takes a while to copy.
-void Session::backUp()
-{
-    if (!m_options.backups)
-        return;
-    if (m_copying)
-        m_copying->wait();
-    m_copying = QThread::create([this, path = m_path, folder = *m_options.backups, at = now()] {
-        QDir().mkpath(folder); // where that fails the copy says so
-        const auto made = store::backUp(path, folder, at);
-        QMetaObject::invokeMethod(this, [this, made, at] {
-            if (made)
-                emit backedUp(QDateTime::fromMSecsSinceEpoch(at.time_since_epoch().count()));
-            else
-                emit backupFailed(made.error());
-        });
-    });
-    QThread* copying = m_copying;
-    connect(copying, &QThread::finished, this, [this, copying] {
-        if (m_copying == copying)
-            m_copying = nullptr;
-        copying->deleteLater();
-    });
-    copying->start();
 }
 
 } // namespace ullage::app

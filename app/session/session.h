@@ -7,6 +7,7 @@
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
 #include <QObject>
 
+#include "app/session/copy_keeper.h"
 #include "core/ledger/book.h"
 #include "core/store/film_reader.h"
 
@@ -30,11 +31,11 @@ struct Bottle {
 };
 
 struct SessionOptions {
-    ledger::Clock clock;            ///< the system's if empty
-    ledger::IdMaker newId;          ///< UUIDs if empty
-    QString starter;                ///< journal that a new book begins with; empty for none
-    int lookMs = 2000;              ///< how often others' changes are looked for
-    std::optional<QString> backups; ///< folder of the copies; none are made if empty
+    ledger::Clock clock;              ///< the system's if empty
+    ledger::IdMaker newId;            ///< UUIDs if empty
+    QString starter;                  ///< journal that a new book begins with; empty for none
+    int lookMs = 2000;                ///< how often others' changes are looked for
+    std::optional<CopyPlaces> copies; ///< where copies go; none are made if empty
 };
 
 class Session : public QObject
@@ -93,6 +94,9 @@ public:
     Result<void> undo();
     Result<void> redo();
 
+    /// Copies of the open book.
+    [[nodiscard]] CopyKeeper& copies() { return m_copies; }
+
     /// The book is being written by someone else (an import on a thread): looks at once.
     void lookForChanges();
 
@@ -105,13 +109,9 @@ signals:
     void closing();
     /// Something went wrong that no caller waits for.
     void failed(const ullage::Error& error);
-    /// The copy at the start was made, or could not be.
-    void backedUp(const QDateTime& at);
-    void backupFailed(const ullage::Error& error);
 
 private:
     void tellIf(bool done);
-    void backUp();
 
     SessionOptions m_options;
     std::unique_ptr<store::SqlStore> m_store;
@@ -123,7 +123,7 @@ private:
     bool m_stale = true;
     QTimer m_look;
     QTimer m_minute;
-    QThread* m_copying = nullptr;
+    CopyKeeper m_copies;
 };
 
 } // namespace ullage::app

@@ -78,6 +78,11 @@ public:
         return chosen(QFileDialog::getSaveFileName(parent, title, name, filter));
     }
 
+    std::optional<QString> openFolder(QWidget* parent, const QString& title) override
+    {
+        return chosen(QFileDialog::getExistingDirectory(parent, title));
+    }
+
 private:
     static std::optional<QString> chosen(const QString& file)
     {
@@ -147,6 +152,11 @@ std::optional<QString> ScriptedPrompts::saveFile(QWidget*, const QString& title,
                                                  const QString& name, const QString&)
 {
     return next(title, name).text;
+}
+
+std::optional<QString> ScriptedPrompts::openFolder(QWidget*, const QString& title)
+{
+    return next(title, {}).text;
 }
 
 } // namespace ullage::app

@@ -44,6 +44,7 @@ public:
                                             const QString& filter) = 0;
     virtual std::optional<QString> saveFile(QWidget* parent, const QString& title,
                                             const QString& name, const QString& filter) = 0;
+    virtual std::optional<QString> openFolder(QWidget* parent, const QString& title) = 0;
 };
 
 /// What is in force: real boxes unless a test has put its own in place.
@@ -89,6 +90,7 @@ public:
                                     const QString& filter) override;
     std::optional<QString> saveFile(QWidget* parent, const QString& title, const QString& name,
                                     const QString& filter) override;
+    std::optional<QString> openFolder(QWidget* parent, const QString& title) override;
 
 private:
     struct Answer {

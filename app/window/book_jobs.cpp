@@ -1,5 +1,7 @@
 #include "app/window/book_jobs.h"
 
+#include "core/store/backup.h"
+#include "core/store/file_moves.h"
 #include "core/store/integrity.h"
 #include "core/store/journal_writer.h"
 #include "core/store/restore.h"
@@ -38,29 +40,46 @@ BookJob exportJob(const QString& path, const QString& journal)
             return tl::unexpected(written.error());
         if (!file.commit())
             return tl::unexpected(fileFailure(journal, file.errorString()));
+        if (const auto lasting = store::flushFolderOf(journal); !lasting)
+            return tl::unexpected(lasting.error());
         return *written;
     };
 }
 
-BookJob copyJob(const QString& path, const QString& target)
+BookJob copyJob(const QString& path, const QString& target, chemistry::Instant now,
+                std::shared_ptr<std::optional<Error>> fault)
 {
     return [=]() -> Result<int> {
-        auto store = store::SqlStore::open(path); // SQLite copies by writing
-        if (!store)
-            return tl::unexpected(store.error());
-        return store::copyVerified((*store)->connection(), target).map([] { return 1; });
+        const auto made = store::copyTo(path, target, now);
+        if (!made)
+            return tl::unexpected(made.error());
+        *fault = made->fault;
+        return 1;
     };
 }
 
-BookJob restoreJob(const QString& backup, const QString& path, chemistry::Instant now,
-                   std::shared_ptr<QString> kept)
+BookJob restoreJob(const QString& copy, const QString& path, chemistry::Instant now,
+                   std::shared_ptr<store::Restored> done)
 {
     return [=]() -> Result<int> {
-        auto restored = store::restore(backup, path, true, now);
+        auto restored = store::restore(copy, path, true, now);
         if (!restored)
             return tl::unexpected(restored.error());
-        *kept = restored->kept;
-        return 1;
+        *done = *restored;
+        return static_cast<int>(done->entries);
+    };
+}
+
+BookJob salvageJob(const QString& damaged, const QString& fresh, const QStringList& folders,
+                   chemistry::Instant now, std::shared_ptr<store::Salvaged> done)
+{
+    return [=]() -> Result<int> {
+        const auto copies = store::copies(damaged, store::readCopy(damaged).bookId, folders);
+        auto salvaged = store::salvage(damaged, fresh, copies, now);
+        if (!salvaged)
+            return tl::unexpected(salvaged.error());
+        *done = std::move(*salvaged);
+        return static_cast<int>(done->entries);
     };
 }
 

@@ -1,8 +1,9 @@
 // What takes a while and is done on a thread, each with a connection of its own to the book.
 #pragma once
 
-#include "core/chemistry/quantities.h"
 #include "core/chemistry/result.h"
+#include "core/store/restore.h"
+#include "core/store/salvage.h"
 
 #include <QString>
 
@@ -18,12 +19,17 @@ using BookJob = std::function<Result<int>()>;
 /// Writes the book as a journal, or its events as CSV by the file's ending; whole or not at all.
 /// The number of lines.
 BookJob exportJob(const QString& path, const QString& journal);
-/// A whole, verified copy. 1.
-BookJob copyJob(const QString& path, const QString& target);
-/// Puts the copy at `backup` in the place of the book at `path`, which is open nowhere; `kept` gets
-/// the name under which the book that was there is kept. 1.
-BookJob restoreJob(const QString& backup, const QString& path, chemistry::Instant now,
-                   std::shared_ptr<QString> kept);
+/// A whole, verified copy; `fault` gets what is wrong in the book. 1.
+BookJob copyJob(const QString& path, const QString& target, chemistry::Instant now,
+                std::shared_ptr<std::optional<Error>> fault);
+/// Makes the book at `path` what it is in `copy`; `done` gets what became of it. The number of
+/// entries.
+BookJob restoreJob(const QString& copy, const QString& path, chemistry::Instant now,
+                   std::shared_ptr<store::Restored> done);
+/// What can be read of the book at `damaged`, and of its copies in `folders`, into a new one at
+/// `fresh`. The number of entries.
+BookJob salvageJob(const QString& damaged, const QString& fresh, const QStringList& folders,
+                   chemistry::Instant now, std::shared_ptr<store::Salvaged> done);
 /// Reads everything and folds every batch. The number of batches, or the first thing found wrong.
 BookJob checkJob(const QString& path);
 

@@ -22,6 +22,7 @@
 #include "app/words/event_words.h"
 #include "app/words/moment_text.h"
 
+#include <QFileInfo>
 #include <QThread>
 
 namespace ullage::app
@@ -51,8 +52,10 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
 Controller::~Controller()
 {
     delete m_bench;
-    if (m_job)
-        m_job->wait();
+    for (QThread* work : {m_job, m_listing}) {
+        if (work)
+            work->wait();
+    }
 }
 
 void Controller::connectWindow()
@@ -76,7 +79,9 @@ void Controller::connectWindow()
     connect(window, &MainWindow::importRequested, this, &Controller::importInto);
     connect(window, &MainWindow::exportRequested, this, &Controller::exportTo);
     connect(window, &MainWindow::backupRequested, this, &Controller::backUpTo);
+    connect(window, &MainWindow::copiesRequested, this, &Controller::openCopies);
     connect(window, &MainWindow::restoreRequested, this, &Controller::restoreFrom);
+    connect(window, &MainWindow::salvageRequested, this, &Controller::salvage);
     connect(window, &MainWindow::checkRequested, this, &Controller::checkBook);
     connect(window, &MainWindow::closing, this,
             [this] { m_preferences.setWindowGeometry(m_window.layoutState()); });
@@ -90,35 +95,23 @@ void Controller::connectSession()
     connect(&m_session, &Session::opened, this, &Controller::showBookOnBench);
     connect(&m_session, &Session::failed, this,
             [this](const Error& error) { fail(tr("The book could not be read"), error); });
-    connect(&m_session, &Session::backedUp, this, [this](const QDateTime& at) {
-        m_backedUp = at;
-        m_backupError.reset();
+    connect(&m_session.copies(), &CopyKeeper::changed, this, [this] {
         showBackup();
+        listCopies();
     });
-    connect(&m_session, &Session::backupFailed, this, [this](const Error& error) {
-        m_backupError = error;
-        showBackup();
-    });
-}
-
-void Controller::showBackup()
-{
-    if (m_backupError)
-        m_window.setBackup(tr("Not backed up: %1").arg(sentence(*m_backupError)), true);
-    if (m_backupError || !m_backedUp)
-        return;
-    const QLocale& locale = m_wording.locale;
-    const bool today = m_backedUp->date() == QDateTime::currentDateTime().date();
-    m_window.setBackup(
-        today ? tr("Backed up today %1")
-                    .arg(locale.toString(m_backedUp->time(), QLocale::ShortFormat))
-              : tr("Backed up %1").arg(locale.toString(*m_backedUp, QLocale::ShortFormat)));
 }
 
 bool Controller::openBook(const QString& path)
 {
+    m_wanted = path;
     if (const auto opened = m_session.open(path); !opened) {
-        fail(tr("The book cannot be opened"), opened.error());
+        QString told = tr("%1: %2", "file, what is wrong with it")
+                           .arg(QFileInfo(path).fileName(), sentence(opened.error()));
+        if (!m_session.isOpen())
+            told +=
+                u'\n' + tr("In the File menu, “Copies…” puts a copy in its place, and “Salvage a "
+                           "damaged book…” reads what is left of it into a new one.");
+        prompts().fail(&m_window, tr("The book cannot be opened"), told);
         return false;
     }
     m_preferences.setLastBook(path);

@@ -23,6 +23,7 @@ namespace ullage::app
 {
 
 class BenchPage;
+class CopiesDialog;
 class DayBookPage;
 class DeedDialog;
 class FormularyPage;
@@ -98,11 +99,23 @@ private:
     void chooseBook();
     void importInto();
     void exportTo();
-    void backUpTo();
-    void restoreFrom();
     void checkBook();
     bool isOpenBook(const QString& title, const QString& file);
     void run(const QString& doing, BookJob job, std::function<QString(int)> done);
+
+    // Copies (controller_copies.cpp).
+    void backUpTo();
+    void openCopies();
+    void listCopies();
+    void showCopies();
+    void chooseSecondFolder();
+    void setSecondFolder(const QString& folder);
+    void restoreFrom();
+    void restoreCopy(const store::Copy& copy);
+    void salvage();
+    void showSalvaged(const store::Salvaged& done, const QString& fresh);
+    [[nodiscard]] QStringList copyFolders() const;
+    [[nodiscard]] QString bookInHand() const;
 
     [[nodiscard]] QString sentence(const Error& error) const;
     void fail(const QString& title, const Error& error);
@@ -121,10 +134,14 @@ private:
     FormularyPage* m_formularyPage = nullptr;
     QPointer<MixingPage> m_mixing;
     DayBookPage* m_dayBook = nullptr;
-    std::optional<QDateTime> m_backedUp;
-    std::optional<Error> m_backupError;
     std::vector<QPointer<QDialog>> m_filmDialogs; ///< open ones, each over the one before
-    QString m_restored;                           ///< the book whose file a job is exchanging
+    QString m_wanted; ///< the book that was to be opened last, whether it could be or not
+    QPointer<CopiesDialog> m_copiesDialog;
+    std::vector<store::Copy> m_copies; ///< of the book in hand, as they were last listed
+    QThread* m_listing = nullptr;
+    bool m_listAgain = false; ///< something changed while they were listed
+    QString m_restored;       ///< the book that a job puts a copy in the place of
+    bool m_reopens = false;   ///< it was open, and is opened again if that fails
 };
 
 } // namespace ullage::app

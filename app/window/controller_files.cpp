@@ -50,13 +50,16 @@ void Controller::run(const QString& doing, BookJob job, std::function<QString(in
             m_session.lookForChanges();
         } else {
             m_window.setEnabled(true);
-            if (!openBook(std::exchange(m_restored, {})))
+            const QString path = std::exchange(m_restored, {});
+            if (*result && !openBook(path))
                 return;
+            if (!*result && m_reopens)
+                openBook(path);
         }
-        if (*result)
-            prompts().tell(&m_window, doing, done(**result));
-        else
-            fail(doing, result->error());
+        if (!*result)
+            return fail(doing, result->error());
+        if (const QString told = done(**result); !told.isEmpty())
+            prompts().tell(&m_window, doing, told);
     });
     m_job->start();
 }
@@ -123,46 +126,6 @@ void Controller::exportTo()
         return;
     run(tr("Export a journal"), exportJob(m_session.path(), withEnding(*file, kJournalEnding)),
         [](int count) { return tr("%Ln entry(s) written.", nullptr, count); });
-}
-
-void Controller::backUpTo()
-{
-    if (!m_session.isOpen())
-        return;
-    const QString name = QFileInfo(m_session.path()).completeBaseName() + tr("-copy") + kBookEnding;
-    const auto file =
-        prompts().saveFile(&m_window, tr("Back up the book"), name, tr("Books (*.ullage)"));
-    if (!file)
-        return;
-    run(tr("Back up the book"), copyJob(m_session.path(), withEnding(*file, kBookEnding)),
-        [](int) { return tr("A whole copy was made and checked."); });
-}
-
-void Controller::restoreFrom()
-{
-    if (!m_session.isOpen())
-        return;
-    const auto file =
-        prompts().openFile(&m_window, tr("Restore a copy"), tr("Books (*.ullage);;All files (*)"));
-    if (!file)
-        return;
-    const QString path = m_session.path();
-    const Question question{
-        tr("Restore a copy"),
-        tr("Put %1 in the place of the open book?").arg(QFileInfo(*file).fileName()),
-        tr("The book as it is now is kept beside it under another name."), tr("Restore"), true};
-    if (!prompts().confirm(&m_window, question))
-        return;
-    if (m_job)
-        return;
-    // Nothing may reach for the book while its file is exchanged; run() opens what is then there.
-    m_session.close();
-    m_window.setEnabled(false);
-    m_restored = path;
-    auto kept = std::make_shared<QString>();
-    run(tr("Restore a copy"), restoreJob(*file, path, m_session.now(), kept), [kept](int) {
-        return tr("Restored. The book as it was is kept as %1.").arg(QFileInfo(*kept).fileName());
-    });
 }
 
 void Controller::checkBook()

@@ -34,6 +34,7 @@ std::pair<qint64, QDateTime> stateOf(const QString& file)
 struct JournalImport::Shared {
     std::atomic<int> done{0};
     std::atomic<bool> stop{false};
+    std::optional<Error> uncopied; ///< why no copy of the book could be made before
     Result<store::ImportOutcome> outcome = refuse({.code = ErrorCode::Cancelled});
 };
 
@@ -65,6 +66,8 @@ void JournalImport::start(const QString& journal, const Wording& wording)
     m_journal = journal;
     m_wording = wording;
     m_asJudged = stateOf(journal);
+    m_copied = false;
+    m_uncopied.reset();
     work(false, true, [this](auto outcome) { first(std::move(outcome)); });
 }
 
@@ -90,7 +93,11 @@ void JournalImport::work(bool trial, bool showProgress, const Done& done)
         shared->done = static_cast<int>(progress.done * kWhole / progress.all);
         return !shared->stop;
     };
-    const auto job = [path = m_session.path(), journal = m_journal, options,
+    const auto& places = m_session.copies().places();
+    const bool copies = places && !trial && !m_copied;
+    m_copied = m_copied || !trial;
+    const auto job = [path = m_session.path(), journal = m_journal, options, shared = m_shared,
+                      places = copies ? places : std::nullopt,
                       this]() -> Result<store::ImportOutcome> {
         QFile file(journal);
         if (!QFileInfo(journal).isFile() || !file.open(QIODevice::ReadOnly)) {
@@ -98,6 +105,8 @@ void JournalImport::work(bool trial, bool showProgress, const Done& done)
                            .text = file.errorString().toStdString(),
                            .file = journal.toStdString()});
         }
+        if (places)
+            shared->uncopied = copyBefore(path, *places, m_session.now());
         auto store = store::SqlStore::open(path);
         if (!store)
             return tl::unexpected(store.error());
@@ -117,6 +126,8 @@ void JournalImport::work(bool trial, bool showProgress, const Done& done)
             m_progress->close();
             m_progress->deleteLater();
         }
+        if (shared->uncopied)
+            m_uncopied = shared->uncopied;
         done(std::move(shared->outcome));
     });
     m_look.start();
@@ -202,8 +213,12 @@ void JournalImport::finish(Result<store::ImportOutcome> outcome)
     if (m_dialog)
         m_dialog->close();
     m_session.lookForChanges();
+    const QString entered = tr("%Ln new entry(s).", nullptr, outcome->added);
     prompts().tell(&m_window, tr("Import a journal"),
-                   tr("%Ln new entry(s).", nullptr, outcome->added));
+                   m_uncopied ? entered + u'\n' +
+                                    tr("No copy of the book could be made before: %1")
+                                        .arg(errorSentence(*m_uncopied, m_wording))
+                              : entered);
 }
 
 void JournalImport::fail(const Error& error)

@@ -61,7 +61,9 @@ private:
     QPointer<QProgressDialog> m_progress;
     QPointer<ImportDialog> m_dialog;
     QTimer m_look;
-    bool m_again = false; ///< something was decided while it was judged
+    std::optional<Error> m_uncopied; ///< why that could not be done everywhere
+    bool m_copied = false;           ///< the book, before anything is entered
+    bool m_again = false;            ///< something was decided while it was judged
 };
 
 } // namespace ullage::app

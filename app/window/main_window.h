@@ -67,7 +67,9 @@ signals:
     void importRequested();
     void exportRequested();
     void backupRequested();
+    void copiesRequested();
     void restoreRequested();
+    void salvageRequested();
     void checkRequested();
     void undoRequested();
     void redoRequested();

@@ -39,8 +39,12 @@ void MainWindow::makeMenus()
     file->addSeparator();
     connect(addEntry(file, QT_TR_NOOP("&Back up…")), &QAction::triggered, this,
             &MainWindow::backupRequested);
+    connect(addEntry(file, QT_TR_NOOP("Co&pies…")), &QAction::triggered, this,
+            &MainWindow::copiesRequested);
     connect(addEntry(file, QT_TR_NOOP("&Restore…")), &QAction::triggered, this,
             &MainWindow::restoreRequested);
+    connect(addEntry(file, QT_TR_NOOP("Sal&vage a damaged book…")), &QAction::triggered, this,
+            &MainWindow::salvageRequested);
     connect(addEntry(file, QT_TR_NOOP("&Check the book")), &QAction::triggered, this,
             &MainWindow::checkRequested);
     file->addSeparator();

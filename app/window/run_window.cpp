@@ -35,12 +35,6 @@ std::vector<MainWindow::Language> languages()
     return found;
 }
 
-QString backupFolder()
-{
-    return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) +
-           QStringLiteral("/copies");
-}
-
 } // namespace
 
 QString usualBook()
@@ -48,6 +42,13 @@ QString usualBook()
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
     QDir().mkpath(folder);
     return folder + QStringLiteral("/home.ullage");
+}
+
+CopyPlaces copyPlaces(const Preferences& preferences)
+{
+    return {QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) +
+                QStringLiteral("/copies"),
+            preferences.secondCopies()};
 }
 
 void installLanguage(const QString& code)
@@ -100,7 +101,7 @@ int runWindow(const WindowOptions& options)
     settings.clock = options.clock;
     settings.starter = kStarterFormulary;
     if (options.backUp)
-        settings.backups = backupFolder();
+        settings.copies = copyPlaces(preferences);
     Session session(settings);
     MainWindow window;
     window.setLanguages(languages(), preferences.language());

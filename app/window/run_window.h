@@ -1,9 +1,12 @@
 // The program with its window, from the open book to the last one closed.
 #pragma once
 
-#include "core/ledger/book.h"
-
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
 #include <QString>
+
+#include "app/session/copy_keeper.h"
+#include "app/session/preferences.h"
+#include "core/ledger/book.h"
 
 namespace ullage::app
 {
@@ -22,6 +25,8 @@ int runWindow(const WindowOptions& options);
 
 /// Where books are kept if nobody says otherwise.
 QString usualBook();
+/// Where their copies go: the folder of the program, and the user's second one.
+CopyPlaces copyPlaces(const Preferences& preferences);
 /// Installs the translation of a language ("de"), of the system's for "". English is always there.
 void installLanguage(const QString& code);
 

@@ -4,6 +4,8 @@
 set -euo pipefail
 folder="$(mktemp -d)"
 trap 'rm -rf "$folder"' EXIT
+# The copies that an import makes are nobody's of this machine.
+export HOME="$folder" XDG_DATA_HOME="$folder/data" XDG_CONFIG_HOME="$folder/config"
 journal() {
     echo '{"type":"book","format":"ullage-journal","version":1}'
     for ((i = 0; i < 9000; ++i)); do echo "{\"type\":\"chemical\",\"id\":\"c$i\",\"name\":\"borax\"}"; done

@@ -11,8 +11,10 @@
 #include "app/window/about_dialog.h"
 #include "app/window/cautions_dialog.h"
 #include "app/window/controller.h"
+#include "app/window/copies_dialog.h"
 #include "app/window/main_window.h"
 #include "app/window/run_window.h"
+#include "app/window/salvage_dialog.h"
 #include "core/store/journal_reader.h"
 #include "tests/app/desk.h"
 
@@ -141,6 +143,53 @@ void importing(Desk& desk, const std::string& dev)
     picture(dialog, "import-decided");
 }
 
+// Copies as they may stand after a season, one of them spoilt; and what came out of a damaged book.
+void copies(Desk& desk)
+{
+    using namespace std::chrono_literals;
+    using ullage::Error;
+    using ullage::ErrorCode;
+    using ullage::store::CopyState;
+    const Wording wording = desk.preferences().wording();
+    CopiesDialog dialog(wording);
+    CopiesView view;
+    view.book = "home.ullage";
+    view.places.own = QDir::homePath() + "/.local/share/ullage/copies";
+    view.open = true;
+    view.now = desk.now();
+    dialog.setView(view);
+    picture(dialog, "copies-none");
+    for (int day = 0; day < 24; ++day) {
+        const QString place = day % 3 == 2 ? QString("/media/stick/darkroom") : view.places.own;
+        view.copies.push_back({place + "/home.ullage", desk.now() - 24h * day * (1 + day / 7),
+                               412 - 9 * day, "id",
+                               day == 4   ? CopyState::Faulty
+                               : day == 9 ? CopyState::Unreadable
+                                          : CopyState::Sound});
+    }
+    view.standing.lastGood = desk.now();
+    view.places.second = "/media/stick/darkroom";
+    dialog.setView(view);
+    picture(dialog, "copies");
+    view.standing.failure =
+        Error{.code = ErrorCode::StoreFailed, .text = "database or disk is full (13)"};
+    view.standing.secondFailure =
+        Error{.code = ErrorCode::StoreFailed, .text = "/media/stick/darkroom: no such folder"};
+    dialog.setView(view);
+    picture(dialog, "copies-failed");
+
+    ullage::store::Salvaged done;
+    done.entries = 398;
+    done.fromCopy = 12;
+    done.missing = {{44, 44, "event", "3c1b7c61-61a8-47ed-8d5c-5d5f0f5d8a4e"}, {120, 133, {}, {}}};
+    done.faults = {{.code = ErrorCode::UnknownId,
+                    .field = "solution",
+                    .text = "starter-mq-borax",
+                    .subject = "Dev 14"}};
+    SalvageDialog salvaged(done, desk.file("home-salvaged.ullage"), wording);
+    picture(salvaged, "salvaged");
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -191,6 +240,7 @@ int main(int argc, char** argv)
             picture(again, "window-fixer");
             dialogs(desk, dev, fix);
             importing(desk, dev);
+            copies(desk);
         }
     }
     return 0;

@@ -86,34 +86,6 @@ TEST(Session, aBookThatCannotBeOpenedLeavesTheOneThatIs)
     EXPECT_TRUE(other.readAll().startsWith("Dear"));
 }
 
-TEST(Session, theBookIsCopiedAtTheStart)
-{
-    Desk desk;
-    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
-    SessionOptions options;
-    options.backups = desk.file("copies");
-    Session session(options);
-    QSignalSpy made(&session, &Session::backedUp);
-    ASSERT_TRUE(session.open(desk.bookPath()));
-    ASSERT_TRUE(made.wait(10'000));
-    EXPECT_EQ(QDir(desk.file("copies")).entryList(QDir::Files).size(), 1);
-}
-
-TEST(Session, aCopyThatFailsIsToldNotSwallowed)
-{
-    Desk desk;
-    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
-    QFile inTheWay(desk.file("copies"));
-    ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
-    inTheWay.close();
-    SessionOptions options;
-    options.backups = desk.file("copies"); // a file stands where the folder should be
-    Session session(options);
-    QSignalSpy failed(&session, &Session::backupFailed);
-    ASSERT_TRUE(session.open(desk.bookPath()));
-    EXPECT_TRUE(failed.wait(10'000));
-}
-
 TEST(Preferences, keepWhatWasSet)
 {
     Desk desk;

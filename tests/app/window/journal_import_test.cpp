@@ -3,6 +3,7 @@
 #include "app/widgets/prompts.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
+#include "core/store/copies.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
 #include <QFile>
@@ -96,6 +97,26 @@ struct Merging : ::testing::Test {
 TEST_F(Merging, withoutAContradictionNothingIsAsked)
 {
     EXPECT_EQ(import(openedLine("a", m_batch, "2026-11-25T16:00:00Z")), nullptr);
+    EXPECT_EQ(m_desk.journal(), m_before + openedLine("a", m_batch, "2026-11-25T16:00:00Z"));
+}
+
+TEST_F(Merging, theBookIsCopiedBefore)
+{
+    const QString copies = m_desk.file("copies");
+    m_desk.session().copies().setPlaces(CopyPlaces{copies, {}});
+    const auto before = m_desk.session().entries();
+    EXPECT_EQ(import(openedLine("a", m_batch, "2026-11-25T16:00:00Z")), nullptr);
+    const auto made = store::copies(m_desk.bookPath(), {}, {copies});
+    ASSERT_EQ(made.size(), 1U);
+    EXPECT_EQ(made.front().entries, before);
+    EXPECT_FALSE(m_asked.asked().back().contains("No copy"));
+}
+
+TEST_F(Merging, whereNoCopyCanBeMadeThatIsSaidAndTheLinesComeIn)
+{
+    m_desk.session().copies().setPlaces(CopyPlaces{m_desk.bookPath() + "/copies", {}});
+    EXPECT_EQ(import(openedLine("a", m_batch, "2026-11-25T16:00:00Z")), nullptr);
+    EXPECT_TRUE(m_asked.asked().back().contains("No copy")) << m_asked.asked().back().toStdString();
     EXPECT_EQ(m_desk.journal(), m_before + openedLine("a", m_batch, "2026-11-25T16:00:00Z"));
 }
 

@@ -1,0 +1,152 @@
+#include "app/session/copy_keeper.h"
+
+#include <QDir>
+#include <QThread>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kLookMs = 5 * 60'000;
+constexpr auto kDay = std::chrono::hours(24);
+constexpr auto kAgain = std::chrono::hours(1);
+
+std::optional<chemistry::Instant> lastGoodOf(const QString& path, const QString& folder)
+{
+    constexpr int kPatience = 1000; // ms
+    const auto book = store::Connection::open(path, store::FileMode::Read, kPatience);
+    if (!book)
+        return std::nullopt;
+    const auto copies = store::copies(path, store::bookId(**book).value_or(QString()), {folder});
+    for (const store::Copy& copy : copies) {
+        if (copy.state == store::CopyState::Sound)
+            return copy.at;
+    }
+    return std::nullopt;
+}
+
+// On the thread: one copy in each place; neither waits for the other's luck.
+CopyStanding copied(const QString& path, const CopyPlaces& places, chemistry::Instant now)
+{
+    CopyStanding standing;
+    QDir().mkpath(places.own); // where that fails the copy says so
+    if (const auto made = store::backUp(path, places.own, now))
+        standing.fault = made->fault;
+    else
+        standing.failure = made.error();
+    if (!places.second.isEmpty()) {
+        if (const auto made = store::backUp(path, places.second, now); !made)
+            standing.secondFailure = made.error();
+    }
+    standing.lastGood = lastGoodOf(path, places.own);
+    return standing;
+}
+
+} // namespace
+
+QStringList CopyPlaces::folders() const
+{
+    return second.isEmpty() ? QStringList{own} : QStringList{own, second};
+}
+
+std::optional<Error> copyBefore(const QString& path, const CopyPlaces& places,
+                                chemistry::Instant now)
+{
+    const CopyStanding standing = copied(path, places, now);
+    return standing.failure ? standing.failure : standing.secondFailure;
+}
+
+CopyKeeper::CopyKeeper(ledger::Clock clock, QObject* parent)
+    : QObject(parent), m_clock(std::move(clock))
+{
+    m_timer.setInterval(kLookMs);
+    connect(&m_timer, &QTimer::timeout, this, &CopyKeeper::lookAtTheClock);
+}
+
+CopyKeeper::~CopyKeeper() { stop(); }
+
+void CopyKeeper::setPlaces(const std::optional<CopyPlaces>& places) { m_places = places; }
+
+void CopyKeeper::start(const QString& path, bool now)
+{
+    // A copy of the book before goes on by itself; nobody waits for it.
+    m_timer.stop();
+    m_thread = nullptr;
+    m_path.clear();
+    m_standing = {};
+    if (!m_places)
+        return;
+    m_path = path;
+    m_tried.reset();
+    m_timer.start();
+    if (now) {
+        copyNow();
+    } else {
+        m_tried = m_clock();
+        work(false);
+    }
+}
+
+void CopyKeeper::stop()
+{
+    m_timer.stop();
+    for (QThread* thread : findChildren<QThread*>())
+        thread->wait(); // it deletes itself on the next turn of the loop
+    m_thread = nullptr;
+    m_path.clear();
+}
+
+void CopyKeeper::copyNow()
+{
+    if (m_path.isEmpty() || !m_places)
+        return;
+    if (m_thread) { // after it, so that what was asked for meanwhile is not forgotten
+        connect(m_thread, &QThread::finished, this, &CopyKeeper::copyNow, Qt::UniqueConnection);
+        return;
+    }
+    m_tried = m_clock();
+    work(true);
+}
+
+void CopyKeeper::lookAtTheClock()
+{
+    const bool failed = m_standing.failure || m_standing.secondFailure;
+    const auto now = m_clock();
+    // A clock that was set back must not put the next copy off for long.
+    const bool due = !m_tried || now >= *m_tried + (failed ? kAgain : kDay) || now < *m_tried;
+    if (due)
+        copyNow();
+}
+
+void CopyKeeper::work(bool copy)
+{
+    m_thread = QThread::create([this, path = m_path, places = *m_places, copy, now = m_clock()] {
+        CopyStanding standing;
+        if (copy)
+            standing = copied(path, places, now);
+        else
+            standing.lastGood = lastGoodOf(path, places.own);
+        QMetaObject::invokeMethod(this, [this, path, standing] {
+            if (path == m_path)
+                take(standing);
+        });
+    });
+    QThread* const thread = m_thread;
+    thread->setParent(this);
+    connect(thread, &QThread::finished, this, [this, thread] {
+        if (m_thread == thread)
+            m_thread = nullptr;
+        thread->deleteLater();
+    });
+    thread->start();
+}
+
+void CopyKeeper::take(const CopyStanding& standing)
+{
+    m_standing = standing;
+    emit changed();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,86 @@
+// Keeps copies of the open book: at the start, once a day while the window is open, and on demand.
+//
+// The work is done on a thread and a connection of its own; what became of it is told, and never
+// stands in the way.
+#pragma once
+
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QObject>
+
+#include "core/ledger/book.h"
+#include "core/store/backup.h"
+
+#include <QString>
+#include <QStringList>
+#include <QTimer>
+
+#include <optional>
+
+class QThread;
+
+namespace ullage::app
+{
+
+/// Where copies go.
+struct CopyPlaces {
+    QString own;    ///< made if need be
+    QString second; ///< of the user's choice (a stick, a synced folder); empty for none. Must be
+                    ///< there: an empty mount point is not the stick
+    [[nodiscard]] QStringList folders() const;
+};
+
+/// How the copies of the open book stand.
+struct CopyStanding {
+    std::optional<chemistry::Instant> lastGood; ///< newest sound copy in the own folder
+    std::optional<Error> failure;               ///< of the last one there
+    std::optional<Error> secondFailure;         ///< of the last one in the second folder
+    std::optional<Error> fault; ///< copies are made, but something is wrong in the book itself
+};
+
+/// Copies the book at `path` to `places` before something that could spoil it. Why one of the
+/// copies could not be made; that stands in nobody's way. Any thread.
+std::optional<Error> copyBefore(const QString& path, const CopyPlaces& places,
+                                chemistry::Instant now);
+
+class CopyKeeper : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit CopyKeeper(ledger::Clock clock, QObject* parent = nullptr);
+    ~CopyKeeper() override;
+
+    /// Without places nothing is copied. They hold from the next copy on.
+    void setPlaces(const std::optional<CopyPlaces>& places);
+    [[nodiscard]] const std::optional<CopyPlaces>& places() const { return m_places; }
+
+    /// A book is open now: says how its copies stand, makes one at once if `now`, and from then on
+    /// one a day; after a failure one an hour.
+    void start(const QString& path, bool now);
+    /// Waits for copies under way, and leaves the book alone.
+    void stop();
+    /// Makes one, unless one is being made.
+    void copyNow();
+
+    [[nodiscard]] const CopyStanding& standing() const { return m_standing; }
+    /// Looks at the clock, as happens by itself every few minutes.
+    void lookAtTheClock();
+
+signals:
+    /// standing() is another.
+    void changed();
+
+private:
+    void work(bool copy);
+    void take(const CopyStanding& standing);
+
+    ledger::Clock m_clock;
+    std::optional<CopyPlaces> m_places;
+    QString m_path;
+    CopyStanding m_standing;
+    std::optional<chemistry::Instant> m_tried; ///< when a copy was last begun
+    QTimer m_timer;
+    QThread* m_thread = nullptr;
+};
+
+} // namespace ullage::app

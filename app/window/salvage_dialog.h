@@ -1,0 +1,23 @@
+// What came out of a damaged book, and what is missing.
+#pragma once
+
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QDialog>
+
+#include "app/words/units.h"
+#include "core/store/salvage.h"
+
+namespace ullage::app
+{
+
+class SalvageDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    /// Accepted if the new book at `fresh` is to be opened.
+    SalvageDialog(const store::Salvaged& done, const QString& fresh, const Wording& wording,
+                  QWidget* parent = nullptr);
+};
+
+} // namespace ullage::app
