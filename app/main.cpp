@@ -1,6 +1,7 @@
 // Start-up: a subcommand without a display, or the window.
 #include "app/cli/command_line.h"
 #include "app/cli/demo_book.h"
+#include "app/cli/terminal_progress.h"
 #include "app/session/preferences.h"
 #include "app/window/run_window.h"
 #include "app/words/error_words.h"
@@ -49,6 +50,8 @@ int runInTerminal(int& argc, char** argv, const app::Arguments& arguments, QFile
     if (arguments.command == u"import")
         QDir().mkpath(places.own); // where that fails the copy says so
     around.copyFolders = places.folders();
+    around.lastSeen = app::lastSeenFolder();
+    around.progress = app::terminalProgress(err);
     if (!arguments.has(QStringLiteral("book"))) {
         around.usualBook = bookLastUsed();
         around.usedBefore = !app::Preferences(QString()).lastBook().isEmpty();
@@ -66,6 +69,7 @@ int runInWindow(int& argc, char** argv, const app::Arguments& arguments, QFile& 
     app::WindowOptions options;
     options.clock = systemTime;
     options.book = arguments.value(QStringLiteral("book"));
+    options.lastSeen = app::lastSeenFolder();
     if (arguments.command.isEmpty()) {
         return app::runWindow(options);
     }
@@ -80,6 +84,7 @@ int runInWindow(int& argc, char** argv, const app::Arguments& arguments, QFile& 
     }
     options.book = *demo;
     options.remember = false;
+    options.lastSeen.clear();
     options.backUp = false;
     return app::runWindow(options);
 }

@@ -845,6 +845,46 @@
     </message>
 </context>
 <context>
+    <name>CheckCommand</name>
+    <message>
+        <source>Checking</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n Eintrag</numerusform>
+            <numerusform>%n Einträge</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batches</source>
+        <translation>
+            <numerusform>%n Ansatz</numerusform>
+            <numerusform>%n Ansätze</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Sound: %1.
+</source>
+        <translation>In Ordnung: %1.
+</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n faults</source>
+        <translation>
+            <numerusform>%n Fehler</numerusform>
+            <numerusform>%n Fehler</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> in %1.
+</source>
+        <translation> auf %1.
+</translation>
+    </message>
+</context>
+<context>
     <name>CommandLine</name>
     <message>
         <source>There is no option %1.</source>
@@ -879,13 +919,18 @@
         <translation>„%1“ nimmt genau eine Datei.</translation>
     </message>
     <message>
+        <source>“%1” takes two files.</source>
+        <translation>„%1“ braucht zwei Dateien.</translation>
+    </message>
+    <message>
         <source>ullage [--book FILE]                         open the window
 ullage report [--at TIME] [--all] [--json]   every bottle in use
 ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
                                              development time of the next load
 ullage import FILE                           a journal (.jsonl) into the book; - is standard input
 ullage export FILE                           the book as a journal (.jsonl) or its events as .csv
-ullage check                                 read the whole book and say what is wrong
+ullage check [--accept]                      read the whole book and say what is wrong;
+                                             --accept: take it as it is for what was seen
 ullage backup FILE                           a whole copy of the book
 ullage restore FILE [--replace]              a copy back in the book&apos;s place
 ullage salvage DAMAGED NEW                   what can still be read, in a new book
@@ -898,17 +943,14 @@ ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--
                                              Entwicklungszeit der nächsten Ladung
 ullage import DATEI                          ein Journal (.jsonl) ins Buch; - ist die Standardeingabe
 ullage export DATEI                          das Buch als Journal (.jsonl) oder seine Ereignisse als .csv
-ullage check                                 das ganze Buch lesen und sagen, was nicht stimmt
+ullage check [--accept]                      das ganze Buch lesen und Fehler nennen;
+                                             --accept: es nehmen, wie es ist, auch wenn etwas fehlt
 ullage backup DATEI                          eine vollständige Kopie des Buchs
 ullage restore DATEI [--replace]             eine Kopie zurück an die Stelle des Buchs
 ullage salvage BESCHÄDIGT NEU                was noch lesbar ist, in ein neues Buch
 ullage demo                                  ein Jahr erfundener Arbeit, dann das Fenster
 Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </translation>
-    </message>
-    <message>
-        <source>“%1” takes two files.</source>
-        <translation>„%1“ braucht zwei Dateien.</translation>
     </message>
 </context>
 <context>
@@ -1548,6 +1590,76 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>was stopped. Nothing was changed.</source>
         <translation>wurde angehalten. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>entry of the book: what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>entry %1</source>
+        <translation>Eintrag %1</translation>
+    </message>
+    <message>
+        <source>entry %1 (%2 “%3”)</source>
+        <translation>Eintrag %1 (%2 „%3“)</translation>
+    </message>
+    <message>
+        <source>%1 is not as it was entered.</source>
+        <translation>%1 ist nicht mehr, wie er eingetragen wurde.</translation>
+    </message>
+    <message>
+        <source>%1 is as it was entered, but its hash is not.</source>
+        <translation>%1 ist, wie er eingetragen wurde, aber seine Prüfsumme nicht.</translation>
+    </message>
+    <message>
+        <source>%1 was put in by something else.</source>
+        <translation>%1 wurde von etwas anderem eingefügt.</translation>
+    </message>
+    <message>
+        <source>%1 was faulty already when the book first got hashes.</source>
+        <translation>%1 war schon fehlerhaft, als das Buch seine ersten Prüfsummen bekam.</translation>
+    </message>
+    <message>
+        <source>entry %1 is missing.</source>
+        <translation>Eintrag %1 fehlt.</translation>
+    </message>
+    <message>
+        <source>entries %1 to %2 are missing.</source>
+        <translation>Die Einträge %1 bis %2 fehlen.</translation>
+    </message>
+    <message>
+        <source>the book was last seen here with %1 entries; now it has %2. Something was lost, or an older copy stands in its place: restore the newest copy, or take the book as it is with “ullage check --accept”.</source>
+        <translation>Das Buch hatte hier zuletzt %1 Einträge, jetzt hat es %2. Etwas ging verloren, oder eine ältere Kopie steht an seiner Stelle: Stellen Sie die neueste Kopie wieder her, oder nehmen Sie das Buch mit „ullage check --accept“, wie es ist.</translation>
+    </message>
+    <message>
+        <source>%1 is another than was last seen here: the book was exchanged for one that went another way.</source>
+        <translation>%1 ist ein anderer, als hier zuletzt gesehen wurde: Das Buch wurde gegen eines getauscht, das anders weiterging.</translation>
+    </message>
+    <message>
+        <source>the batch “%1” has other events than were entered.</source>
+        <translation>Der Ansatz „%1“ hat andere Ereignisse, als eingetragen wurden.</translation>
+    </message>
+    <message>
+        <source>what the book notes of itself under “%1” was changed.</source>
+        <translation>Was das Buch über sich selbst unter „%1“ festhält, wurde verändert.</translation>
+    </message>
+    <message>
+        <source>the book&apos;s %1 is missing.</source>
+        <comment>a table or trigger</comment>
+        <translation>Im Buch fehlt: %1.</translation>
+    </message>
+    <message>
+        <source>the book&apos;s %1 is not as the program makes it.</source>
+        <translation>Im Buch ist nicht, wie das Programm es anlegt: %1.</translation>
+    </message>
+    <message>
+        <source>the book&apos;s %1 is none of the program&apos;s.</source>
+        <translation>Im Buch stammt nicht vom Programm: %1.</translation>
+    </message>
+    <message>
+        <source>what the book notes of its last entry does not agree with that entry.</source>
+        <translation>Was das Buch über seinen letzten Eintrag festhält, passt nicht zu diesem Eintrag.</translation>
     </message>
 </context>
 <context>
@@ -2842,39 +2954,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n entries</source>
-        <translation>
-            <numerusform>%n Eintrag</numerusform>
-            <numerusform>%n Einträge</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n batches</source>
-        <translation>
-            <numerusform>%n Ansatz</numerusform>
-            <numerusform>%n Ansätze</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Sound: %1.
-</source>
-        <translation>In Ordnung: %1.
-</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n faults</source>
-        <translation>
-            <numerusform>%n Fehler</numerusform>
-            <numerusform>%n Fehler</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source> in %1.
-</source>
-        <translation> auf %1.
-</translation>
-    </message>
-    <message numerus="yes">
         <source>%n more lines contradict.</source>
         <translation>
             <numerusform>%n weitere Zeile steht im Widerspruch.</numerusform>
@@ -2884,6 +2963,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Nothing was imported.</source>
         <translation>Nichts wurde importiert.</translation>
+    </message>
+    <message>
+        <source>“%1” was left as it was: the book gives less than was entered. Choose another name to save what is left.</source>
+        <translation>„%1“ blieb, wie es war: Das Buch gibt weniger her, als eingetragen wurde. Wählen Sie einen anderen Namen, um den Rest zu sichern.</translation>
     </message>
 </context>
 <context>

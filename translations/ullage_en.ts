@@ -81,6 +81,30 @@
     </message>
 </context>
 <context>
+    <name>CheckCommand</name>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n entry</numerusform>
+            <numerusform>%n entries</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batches</source>
+        <translation>
+            <numerusform>%n batch</numerusform>
+            <numerusform>%n batches</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n faults</source>
+        <translation>
+            <numerusform>%n fault</numerusform>
+            <numerusform>%n faults</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CopyCommands</name>
     <message numerus="yes">
         <source>%n entries restored.</source>
@@ -169,27 +193,6 @@
         <translation>
             <numerusform>%n entry written.</numerusform>
             <numerusform>%n entries written.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entries</source>
-        <translation>
-            <numerusform>%n entry</numerusform>
-            <numerusform>%n entries</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n batches</source>
-        <translation>
-            <numerusform>%n batch</numerusform>
-            <numerusform>%n batches</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n faults</source>
-        <translation>
-            <numerusform>%n fault</numerusform>
-            <numerusform>%n faults</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -11,7 +11,7 @@ namespace
 {
 
 constexpr std::array kWithValue{"book", "at", "batch", "base", "temperature", "films"};
-constexpr std::array kFlags{"json", "all", "replace", "help", "version"};
+constexpr std::array kFlags{"json", "all", "replace", "accept", "help", "version"};
 
 template <std::size_t N>
 bool among(const std::array<const char*, N>& names, const QString& name)

@@ -39,6 +39,7 @@ bool storesFault(const Error& error)
     return code == ErrorCode::StoreFailed || code == ErrorCode::NotABook ||
            code == ErrorCode::Busy || code == ErrorCode::BookMoved ||
            code == ErrorCode::BookDamaged || code == ErrorCode::ReadOnly ||
+           code == ErrorCode::NotAsEntered || error.entry > 0 ||
            (error.line == 0 && (code == ErrorCode::NewerBook || code == ErrorCode::FileFailed));
 }
 
@@ -62,7 +63,9 @@ QString usageText()
         "input\n"
         "ullage export FILE                           the book as a journal (.jsonl) or its events "
         "as .csv\n"
-        "ullage check                                 read the whole book and say what is wrong\n"
+        "ullage check [--accept]                      read the whole book and say what is wrong;\n"
+        "                                             --accept: take it as it is for what was "
+        "seen\n"
         "ullage backup FILE                           a whole copy of the book\n"
         "ullage restore FILE [--replace]              a copy back in the book's place\n"
         "ullage salvage DAMAGED NEW                   what can still be read, in a new book\n"
@@ -80,7 +83,8 @@ int runCommand(const Arguments& arguments, const Surroundings& around)
                 return kDone;
             }
             const int code = command.run(call);
-            return call.delivered() ? code : kStoreFailed;
+            const bool whole = call.delivered() && !(code == kDone && call.foundDamage());
+            return whole ? code : kStoreFailed;
         }
     }
     return call.wrongUsage(CommandLine::tr("There is no command “%1”.").arg(arguments.command));
@@ -105,36 +109,56 @@ Result<void> Call::isNotTheBook(const QString& file) const
                : Result<void>{};
 }
 
-std::optional<OpenBook> Call::open(store::Access access, int& code) const
+std::unique_ptr<store::SqlStore> Call::openStore(store::Access access, int& code) const
 {
     const QString path = bookPath();
     if (path.startsWith(u"postgresql:")) {
         code = wrongUsage(
             CommandLine::tr("This program keeps books in SQLite files; it cannot open %1.")
                 .arg(path));
-        return std::nullopt;
+        return nullptr;
     }
     store::StoreOptions options;
     options.access = access;
+    options.lastSeen = m_around.lastSeen;
     auto store = store::SqlStore::open(path, options);
     if (!store) {
         Error error = store.error();
         error.file = error.file.empty() ? path.toStdString() : error.file;
         code = refused(error);
+        return nullptr;
+    }
+    return std::move(*store);
+}
+
+std::optional<OpenBook> Call::open(store::Access access, int& code) const
+{
+    auto store = openStore(access, code);
+    if (!store) {
         return std::nullopt;
     }
     if (access != store::Access::Read) {
-        if (const auto sound = (*store)->quickCheck(); !sound) {
+        if (const auto sound = store->quickCheck(); !sound) {
             code = refused(sound.error());
             return std::nullopt;
         }
     }
-    auto book = ledger::Book::open(**store, m_around.clock, newId);
+    auto book = ledger::Book::open(*store, m_around.clock, newId);
     if (!book) {
         code = refused(book.error());
         return std::nullopt;
     }
-    return OpenBook{std::move(*store), std::move(*book)};
+    tellDamage(store->faults());
+    return OpenBook{std::move(store), std::move(*book)};
+}
+
+store::Watch Call::watch(const QString& what) const
+{
+    if (!m_around.progress) {
+        return {};
+    }
+    return
+        [this, what](const store::Progress& progress) { return m_around.progress(what, progress); };
 }
 
 bool Call::takes(const QStringList& options, qsizetype operands) const
@@ -185,9 +209,32 @@ int Call::wrongUsage(const QString& message) const
     return kWrongUsage;
 }
 
+QString Call::damageLine(const Error& fault)
+{
+    // What names its entry or its part needs nothing in front; of a batch only the id is known.
+    const QString about = QString::fromStdString(fault.subject);
+    const bool named = fault.entry > 0 || fault.code == ErrorCode::NotAsEntered;
+    return named || about.isEmpty() ? errorLine(fault)
+                                    : about + QStringLiteral(": ") + errorLine(fault);
+}
+
+void Call::tellDamage(const std::vector<Error>& faults) const
+{
+    for (const Error& fault : faults) {
+        const QString line = damageLine(fault);
+        if (!m_damageTold.contains(line)) {
+            say(line);
+            m_damageTold += line;
+        }
+    }
+}
+
 int Call::refused(const Error& error) const
 {
-    say(errorLine(error));
+    const QString line = errorLine(error);
+    if (!m_damageTold.contains(line)) {
+        say(line);
+    }
     return storesFault(error) ? kStoreFailed : kRefused;
 }
 

@@ -3,13 +3,16 @@
 
 #include "app/cli/arguments.h"
 #include "core/ledger/book.h"
+#include "core/store/progress.h"
 #include "core/store/sql_store.h"
 
 #include <QIODevice>
 #include <QStringList>
 
+#include <functional>
 #include <memory>
 #include <optional>
+#include <vector>
 
 namespace ullage::app
 {
@@ -26,6 +29,9 @@ struct Surroundings {
     QString usualBook;            ///< the book when --book is not given
     bool usedBefore = false;      ///< the usual book was there: if it no longer is, none is made
     QStringList copyFolders = {}; ///< where copies of books are kept; each is there
+    QString lastSeen = {};        ///< folder that remembers how far books had come; empty for none
+    /// Shows how far long work has come; false stops it. May be empty.
+    std::function<bool(const QString& what, const store::Progress&)> progress = {};
 };
 
 /// Runs the subcommand in `arguments` (not the window, not `demo`) and returns its exit code.
@@ -61,6 +67,11 @@ public:
     /// BookItself if the file that a command is to read or write is the book itself, under whatever
     /// name: written over it would be gone, and read it would lose its locks.
     [[nodiscard]] Result<void> isNotTheBook(const QString& file) const;
+    /// The same without folding or reading what it says: for a book that may be damaged.
+    std::unique_ptr<store::SqlStore> openStore(store::Access access, int& code) const;
+
+    /// For long work, called `what` where its progress is shown.
+    [[nodiscard]] store::Watch watch(const QString& what) const;
 
     /// Refuses options and numbers of operands that the command does not take.
     [[nodiscard]] bool takes(const QStringList& options, qsizetype operands) const;
@@ -69,6 +80,12 @@ public:
     /// Whether everything printed got out; tells the failure if not.
     [[nodiscard]] bool delivered() const;
     void say(const QString& message) const;
+    /// Says what is wrong with the book. What could be read is still printed, but no command that
+    /// found damage ends with kDone.
+    void tellDamage(const std::vector<Error>& faults) const;
+    [[nodiscard]] bool foundDamage() const { return !m_damageTold.isEmpty(); }
+    /// The fault in a line, with what it is about.
+    static QString damageLine(const Error& fault);
     int wrongUsage(const QString& message) const;
     /// Tells the error and returns its exit code: the store's failures are 3, the rest 1.
     int refused(const Error& error) const;
@@ -77,6 +94,7 @@ private:
     const Arguments& m_arguments;
     const Surroundings& m_around;
     mutable bool m_outputFailed = false;
+    mutable QStringList m_damageTold; ///< each is said once
 };
 
 int reportCommand(const Call& call);

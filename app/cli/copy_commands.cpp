@@ -72,7 +72,8 @@ int restoreCommand(const Call& call)
         return kWrongUsage;
     }
     const auto done = store::restore(call.arguments().operands.front(), call.bookPath(),
-                                     call.arguments().has(replace), call.around().clock());
+                                     call.arguments().has(replace), call.around().clock(), {},
+                                     call.around().lastSeen);
     if (!done) {
         const int code = call.refused(done.error());
         if (done.error().code == ErrorCode::IdTaken) {

@@ -2,7 +2,6 @@
 
 #include "app/words/error_words.h"
 #include "core/store/file_moves.h"
-#include "core/store/integrity.h"
 #include "core/store/journal_writer.h"
 
 #include <QCoreApplication>
@@ -31,9 +30,11 @@ Error fileError(const char* field, const QString& file, const QString& message)
 
 bool isCsv(const QString& file) { return file.endsWith(u".csv", Qt::CaseInsensitive); }
 
-Result<int> exportTo(store::SqlStore& store, QIODevice& device, bool csv)
+Result<int> exportTo(store::SqlStore& store, QIODevice& device, bool csv,
+                     std::vector<Error>& faults)
 {
-    return csv ? store::exportEventsCsv(store, device) : store::exportJournal(store, device);
+    return csv ? store::exportEventsCsv(store, device, &faults)
+               : store::exportJournal(store, device, &faults);
 }
 
 } // namespace
@@ -57,17 +58,27 @@ int exportCommand(const Call& call)
     if (!open) {
         return code;
     }
+    std::vector<Error> faults;
     if (name == kStandard) {
-        const auto done = exportTo(*open->store, *call.around().out, false);
+        const auto done = exportTo(*open->store, *call.around().out, false, faults);
+        call.tellDamage(faults);
         return done ? kDone : call.refused(done.error());
     }
+    const bool there = QFileInfo::exists(name);
     QSaveFile file(name); // what was there before stays until the whole export is written
     if (!file.open(QIODevice::WriteOnly)) {
         return call.refused(fileError("FILE", name, file.errorString()));
     }
-    const auto done = exportTo(*open->store, file, csv);
+    const auto done = exportTo(*open->store, file, csv, faults);
+    call.tellDamage(faults);
     if (!done) {
         return call.refused(done.error());
+    }
+    if (there && call.foundDamage()) {
+        call.say(FileCommands::tr("“%1” was left as it was: the book gives less than was entered. "
+                                  "Choose another name to save what is left.")
+                     .arg(name));
+        return kStoreFailed;
     }
     if (!file.commit()) {
         return call.refused(fileError("FILE", name, file.errorString()));
@@ -77,38 +88,6 @@ int exportCommand(const Call& call)
     }
     call.say(FileCommands::tr("%n entries written.", nullptr, *done));
     return kDone;
-}
-
-int checkCommand(const Call& call)
-{
-    if (!call.takes({}, 0)) {
-        return kWrongUsage;
-    }
-    int code = kDone;
-    const auto open = call.open(store::Access::Read, code);
-    if (!open) {
-        return code;
-    }
-    const auto check = store::checkBook(*open->store);
-    if (!check) {
-        return call.refused(check.error());
-    }
-    for (const Error& finding : check->findings) {
-        const QString about = QString::fromStdString(finding.subject);
-        call.say(about.isEmpty() ? errorLine(finding)
-                                 : about + QStringLiteral(": ") + errorLine(finding));
-    }
-    const QString counted = FileCommands::tr("%n entries", nullptr, check->entries) +
-                            QStringLiteral(", ") +
-                            FileCommands::tr("%n batches", nullptr, check->batches);
-    if (check->findings.empty()) {
-        call.print(FileCommands::tr("Sound: %1.\n").arg(counted).toUtf8());
-        return kDone;
-    }
-    call.print((FileCommands::tr("%n faults", nullptr, static_cast<int>(check->findings.size())) +
-                FileCommands::tr(" in %1.\n").arg(counted))
-                   .toUtf8());
-    return kStoreFailed;
 }
 
 } // namespace ullage::app

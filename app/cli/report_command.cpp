@@ -99,10 +99,12 @@ int reportCommand(const Call& call)
     if (!open) {
         return code;
     }
-    const auto batches = open->book->batches(*at, call.arguments().has(all));
+    std::vector<Error> unread;
+    const auto batches = open->book->batches(*at, call.arguments().has(all), &unread);
     if (!batches) {
         return call.refused(batches.error());
     }
+    call.tellDamage(unread);
     if (call.arguments().has(json)) {
         call.print(store::reportJson(*batches));
     } else if (batches->empty()) {

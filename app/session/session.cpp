@@ -57,7 +57,8 @@ void Session::close()
 
 Result<void> Session::open(const QString& path)
 {
-    auto store = store::SqlStore::open(path, {.access = store::Access::Create});
+    auto store = store::SqlStore::open(
+        path, {.access = store::Access::Create, .lastSeen = m_options.lastSeen});
     if (!store)
         return tl::unexpected(store.error());
     auto book = ledger::Book::open(**store, m_options.clock, m_options.newId);
@@ -75,6 +76,7 @@ Result<void> Session::open(const QString& path)
     m_book->setPerson(m_person);
     m_store = std::move(*store);
     m_path = path;
+    m_unreadTold = 0;
     m_stale = true;
     m_bottles.clear();
     m_strips.clear();
@@ -83,6 +85,8 @@ Result<void> Session::open(const QString& path)
     m_copies.start(path, !fresh);
     emit opened();
     emit changed();
+    if (const auto faults = m_store->faults(); !faults.empty())
+        emit failed(faults.front()); // one is enough to say; the check lists them all
     return {};
 }
 
@@ -100,7 +104,11 @@ const std::vector<Bottle>& Session::bottles()
     if (!m_stale || !m_book)
         return m_bottles;
     m_stale = false;
-    auto batches = m_book->batches(now());
+    // A bottle that is not what was entered is said and left out; the others are shown.
+    std::vector<Error> unread;
+    auto batches = m_book->batches(now(), false, &unread);
+    if (unread.size() > std::exchange(m_unreadTold, unread.size()))
+        emit failed(unread.front());
     if (!batches) {
         emit failed(batches.error());
         return m_bottles;

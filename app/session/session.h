@@ -36,6 +36,7 @@ struct SessionOptions {
     QString starter;                  ///< journal that a new book begins with; empty for none
     int lookMs = 2000;                ///< how often others' changes are looked for
     std::optional<CopyPlaces> copies; ///< where copies go; none are made if empty
+    QString lastSeen;                 ///< folder that remembers how far books had come; or none
 };
 
 class Session : public QObject
@@ -61,6 +62,7 @@ public:
     void setPerson(const QString& name);
     [[nodiscard]] const formulary::Formulary& formulary() const { return m_book->formulary(); }
     [[nodiscard]] chemistry::Instant now() const { return m_options.clock(); }
+    [[nodiscard]] const QString& lastSeen() const { return m_options.lastSeen; }
     [[nodiscard]] std::string newId() const { return m_options.newId(); }
 
     /// Batches in use as of now, in order of mixing. Kept until something changes or a minute
@@ -121,6 +123,7 @@ private:
     std::vector<Bottle> m_bottles;
     std::map<std::string, std::vector<ledger::StripReading>> m_strips;
     bool m_stale = true;
+    std::size_t m_unreadTold = 0; ///< bottles that could not be read, when that was said last
     QTimer m_look;
     QTimer m_minute;
     CopyKeeper m_copies;

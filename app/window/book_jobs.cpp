@@ -59,10 +59,10 @@ BookJob copyJob(const QString& path, const QString& target, chemistry::Instant n
 }
 
 BookJob restoreJob(const QString& copy, const QString& path, chemistry::Instant now,
-                   std::shared_ptr<store::Restored> done)
+                   std::shared_ptr<store::Restored> done, const QString& lastSeen)
 {
     return [=]() -> Result<int> {
-        auto restored = store::restore(copy, path, true, now);
+        auto restored = store::restore(copy, path, true, now, {}, lastSeen);
         if (!restored)
             return tl::unexpected(restored.error());
         *done = *restored;
@@ -83,10 +83,11 @@ BookJob salvageJob(const QString& damaged, const QString& fresh, const QStringLi
     };
 }
 
-BookJob checkJob(const QString& path)
+BookJob checkJob(const QString& path, const QString& lastSeen)
 {
     return [=]() -> Result<int> {
-        auto store = store::SqlStore::open(path, {.access = store::Access::Read});
+        auto store =
+            store::SqlStore::open(path, {.access = store::Access::Read, .lastSeen = lastSeen});
         if (!store)
             return tl::unexpected(store.error());
         const auto checked = store::checkBook(**store);
@@ -94,7 +95,7 @@ BookJob checkJob(const QString& path)
             return tl::unexpected(checked.error());
         if (!checked->findings.empty())
             return tl::unexpected(checked->findings.front());
-        return checked->batches;
+        return static_cast<int>(checked->batches);
     };
 }
 

@@ -22,15 +22,15 @@ BookJob exportJob(const QString& path, const QString& journal);
 /// A whole, verified copy; `fault` gets what is wrong in the book. 1.
 BookJob copyJob(const QString& path, const QString& target, chemistry::Instant now,
                 std::shared_ptr<std::optional<Error>> fault);
-/// Makes the book at `path` what it is in `copy`; `done` gets what became of it. The number of
-/// entries.
+/// Makes the book at `path` what it is in `copy`; `done` gets what became of it. `lastSeen`: the
+/// folder that remembers how far books had come, here and below. The number of entries.
 BookJob restoreJob(const QString& copy, const QString& path, chemistry::Instant now,
-                   std::shared_ptr<store::Restored> done);
+                   std::shared_ptr<store::Restored> done, const QString& lastSeen);
 /// What can be read of the book at `damaged`, and of its copies in `folders`, into a new one at
 /// `fresh`. The number of entries.
 BookJob salvageJob(const QString& damaged, const QString& fresh, const QStringList& folders,
                    chemistry::Instant now, std::shared_ptr<store::Salvaged> done);
 /// Reads everything and folds every batch. The number of batches, or the first thing found wrong.
-BookJob checkJob(const QString& path);
+BookJob checkJob(const QString& path, const QString& lastSeen);
 
 } // namespace ullage::app

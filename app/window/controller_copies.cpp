@@ -198,7 +198,8 @@ void Controller::restoreCopy(const store::Copy& copy)
     m_window.setEnabled(false);
     m_restored = path;
     auto done = std::make_shared<store::Restored>();
-    run(tr("Restore a copy"), restoreJob(copy.path, path, m_session.now(), done),
+    run(tr("Restore a copy"),
+        restoreJob(copy.path, path, m_session.now(), done, m_session.lastSeen()),
         [done](int count) {
             const QString restored = tr("%Ln entry(s) restored.", nullptr, count);
             return done->kept.isEmpty() ? restored

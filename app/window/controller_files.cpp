@@ -132,7 +132,7 @@ void Controller::checkBook()
 {
     if (!m_session.isOpen())
         return;
-    run(tr("Check the book"), checkJob(m_session.path()), [](int count) {
+    run(tr("Check the book"), checkJob(m_session.path(), m_session.lastSeen()), [](int count) {
         return tr("The book is sound; %Ln batch(s) were reckoned anew.", nullptr, count);
     });
 }

@@ -51,6 +51,12 @@ CopyPlaces copyPlaces(const Preferences& preferences)
             preferences.secondCopies()};
 }
 
+QString lastSeenFolder()
+{
+    return QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation) +
+           QStringLiteral("/seen");
+}
+
 void installLanguage(const QString& code)
 {
     // Plurals of English are a translation too, so one is always installed.
@@ -100,6 +106,7 @@ int runWindow(const WindowOptions& options)
     SessionOptions settings;
     settings.clock = options.clock;
     settings.starter = kStarterFormulary;
+    settings.lastSeen = options.lastSeen;
     if (options.backUp)
         settings.copies = copyPlaces(preferences);
     Session session(settings);

@@ -17,6 +17,7 @@ struct WindowOptions {
     ledger::Clock clock;  ///< empty: the system's
     bool remember = true; ///< the book becomes the last one used
     bool backUp = true;   ///< a copy is made at the start
+    QString lastSeen;     ///< folder that remembers how far books had come; empty for none
 };
 
 /// Needs a QApplication; runs its loop and returns what main() returns. Without a book that can be
@@ -27,6 +28,8 @@ int runWindow(const WindowOptions& options);
 QString usualBook();
 /// Where their copies go: the folder of the program, and the user's second one.
 CopyPlaces copyPlaces(const Preferences& preferences);
+/// Where it is remembered how far books had come.
+QString lastSeenFolder();
 /// Installs the translation of a language ("de"), of the system's for "". English is always there.
 void installLanguage(const QString& code);
 

@@ -4,6 +4,7 @@
 #include "app/words/field_words.h"
 #include "app/words/number_text.h"
 #include "app/words/store_words.h"
+#include "core/store/damage.h"
 
 #include <QCoreApplication>
 
@@ -27,8 +28,13 @@ public:
     [[nodiscard]] QString sentence() const
     {
         const QString field = fieldText();
-        const QString what = whatText();
-        return field.isEmpty() ? what : tr("%1: %2", "field: what is wrong").arg(field, what);
+        QString what = whatText();
+        if (!field.isEmpty()) {
+            what = tr("%1: %2", "field: what is wrong").arg(field, what);
+        }
+        return m_error.entry > 0 && m_error.code != ErrorCode::NotAsEntered
+                   ? tr("%1: %2", "entry of the book: what is wrong").arg(entry(), what)
+                   : what;
     }
 
 private:
@@ -214,6 +220,78 @@ private:
                             : what;
     }
 
+    // "entry 12 (event “e2”)": the type as the journal spells it, the id as far as it can be read.
+    [[nodiscard]] QString entry() const
+    {
+        const QString number = QString::number(m_error.entry);
+        const QString type = text(m_error.entryType);
+        return type.isEmpty() ? tr("entry %1").arg(number)
+                              : tr("entry %1 (%2 “%3”)").arg(number, type, text(m_error.subject));
+    }
+
+    [[nodiscard]] static QString count(std::optional<double> value)
+    {
+        return QString::number(value.value_or(0), 'f', 0);
+    }
+
+    // A book that is not what was entered.
+    [[nodiscard]] QString damageText() const
+    {
+        const std::string& what = m_error.text;
+        if (what == store::damage::kChanged) {
+            return tr("%1 is not as it was entered.").arg(entry());
+        }
+        if (what == store::damage::kHash) {
+            return tr("%1 is as it was entered, but its hash is not.").arg(entry());
+        }
+        if (what == store::damage::kForeign) {
+            return tr("%1 was put in by something else.").arg(entry());
+        }
+        if (what == store::damage::kBefore) {
+            return tr("%1 was faulty already when the book first got hashes.").arg(entry());
+        }
+        if (what == store::damage::kMissing) {
+            return m_error.low == m_error.high ? tr("entry %1 is missing.").arg(count(m_error.low))
+                                               : tr("entries %1 to %2 are missing.")
+                                                     .arg(count(m_error.low), count(m_error.high));
+        }
+        if (what == store::damage::kLost) {
+            return tr("the book was last seen here with %1 entries; now it has %2. Something was "
+                      "lost, or an older copy stands in its place: restore the newest copy, or "
+                      "take the book as it is with “ullage check --accept”.")
+                .arg(count(m_error.high), count(m_error.number));
+        }
+        if (what == store::damage::kForked) {
+            return tr("%1 is another than was last seen here: the book was exchanged for one that "
+                      "went another way.")
+                .arg(entry());
+        }
+        return partText();
+    }
+
+    // What is no entry.
+    [[nodiscard]] QString partText() const
+    {
+        const std::string& what = m_error.text;
+        const QString name = text(m_error.subject);
+        if (what == store::damage::kBatch) {
+            return tr("the batch “%1” has other events than were entered.").arg(name);
+        }
+        if (what == store::damage::kNote) {
+            return tr("what the book notes of itself under “%1” was changed.").arg(name);
+        }
+        if (what == store::damage::kNoTable) {
+            return tr("the book's %1 is missing.", "a table or trigger").arg(name);
+        }
+        if (what == store::damage::kTable) {
+            return tr("the book's %1 is not as the program makes it.").arg(name);
+        }
+        if (what == store::damage::kExtra) {
+            return tr("the book's %1 is none of the program's.").arg(name);
+        }
+        return tr("what the book notes of its last entry does not agree with that entry.");
+    }
+
     // Refusals that are about the state of the book, not about one value.
     [[nodiscard]] QString stateText() const
     {
@@ -240,6 +318,8 @@ private:
             return value().isEmpty()
                        ? tr("this program cannot take this into account yet.")
                        : tr("this program cannot take “%1” into account yet.").arg(value());
+        case ErrorCode::NotAsEntered:
+            return damageText();
         case ErrorCode::NothingToUndo:
             return m_error.text == "others"
                        ? tr("there is nothing of this window's to undo. What others entered is "

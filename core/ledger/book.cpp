@@ -132,7 +132,7 @@ Result<Batch> Book::batch(const std::string& id, Instant at)
     return std::move(**folded);
 }
 
-Result<std::vector<Batch>> Book::batches(Instant at, bool ended)
+Result<std::vector<Batch>> Book::batches(Instant at, bool ended, std::vector<Error>* unread)
 {
     const auto states = m_store->batches(at, ended);
     if (!states) {
@@ -142,6 +142,13 @@ Result<std::vector<Batch>> Book::batches(Instant at, bool ended)
     for (const BatchState& state : *states) {
         const bool wasKept = m_kept.contains(state.id);
         auto folded = batch(state.id, at);
+        if (!folded && unread && folded.error().code != ErrorCode::StoreFailed) {
+            unread->push_back(folded.error());
+            if (unread->back().subject.empty()) {
+                unread->back().subject = state.name;
+            }
+            continue;
+        }
         if (!folded) {
             return tl::unexpected(folded.error());
         }

@@ -70,7 +70,10 @@ public:
     [[nodiscard]] const formulary::Formulary& formulary() const { return *m_formulary; }
     [[nodiscard]] chemistry::Instant now() const { return m_clock(); }
     /// Batches as of `at`, in order of mixing; with `ended` also the discarded and used up ones.
-    Result<std::vector<Batch>> batches(chemistry::Instant at, bool ended = false);
+    /// With `unread`, one whose events are not what was entered, or do not go together, is left out
+    /// and said there; without, it is the failure of all.
+    Result<std::vector<Batch>> batches(chemistry::Instant at, bool ended = false,
+                                       std::vector<Error>* unread = nullptr);
     /// One batch as of `at`. UnknownId if it was not mixed by then.
     Result<Batch> batch(const std::string& id, chemistry::Instant at);
     Result<std::vector<Event>> events(const std::string& batch);

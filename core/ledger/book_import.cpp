@@ -19,6 +19,7 @@ bool storeFailed(const Error& error)
     case ErrorCode::BookMoved:
     case ErrorCode::BookDamaged:
     case ErrorCode::ReadOnly:
+    case ErrorCode::NotAsEntered:
         return true;
     default:
         return false;

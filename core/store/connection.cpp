@@ -125,6 +125,17 @@ Result<std::unique_ptr<Connection>> Connection::open(const QString& path, FileMo
     return connection;
 }
 
+Result<std::unique_ptr<Connection>> Connection::inMemory()
+{
+    std::unique_ptr<Connection> connection(new Connection(uniqueName()));
+    auto database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), connection->m_name);
+    database.setDatabaseName(QStringLiteral(":memory:"));
+    if (!database.open()) {
+        return refuse(storeFailure(database.lastError()));
+    }
+    return connection;
+}
+
 Connection::~Connection()
 {
     database().close();

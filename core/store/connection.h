@@ -31,6 +31,8 @@ class Connection
 public:
     static Result<std::unique_ptr<Connection>> open(const QString& path, FileMode mode,
                                                     int busyTimeoutMs);
+    /// An empty one that is gone with the connection.
+    static Result<std::unique_ptr<Connection>> inMemory();
     Connection(const Connection&) = delete;
     Connection& operator=(const Connection&) = delete;
     ~Connection();

@@ -1,5 +1,6 @@
 #include "core/store/copies.h"
 
+#include "core/store/chain_growth.h"
 #include "core/store/instant_text.h"
 
 #include <QDateTime>
@@ -144,9 +145,17 @@ Result<QString> bookId(Connection& book)
 
 Result<QString> giveBookId(Connection& book)
 {
-    const auto made =
-        book.run(QStringLiteral("INSERT OR IGNORE INTO note (key, value) VALUES ('book-id', %1)")
-                     .arg(sqlQuoted(QUuid::createUuid().toString(QUuid::WithoutBraces))));
+    const auto version = book.number(QStringLiteral("PRAGMA user_version"));
+    const auto had = version ? bookId(book) : tl::unexpected(version.error());
+    if (!had || !had->isEmpty()) {
+        return had;
+    }
+    const QString id = QUuid::createUuid().toString(QUuid::WithoutBraces);
+    const auto made = *version >= kChainStep
+                          ? ChainGrowth(book).putNote(kBookIdNote, id.toLatin1())
+                          : book.run(QStringLiteral("INSERT OR IGNORE INTO note (key, value) "
+                                                    "VALUES ('book-id', %1)")
+                                         .arg(sqlQuoted(id)));
     if (!made) {
         return tl::unexpected(made.error());
     }

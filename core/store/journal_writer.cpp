@@ -44,9 +44,13 @@ QByteArray csvNumber(std::optional<double> number)
 
 } // namespace
 
-Result<int> exportJournal(SqlStore& store, QIODevice& device)
+Result<int> exportJournal(SqlStore& store, QIODevice& device, std::vector<Error>* faults)
 {
-    const auto kept = store.note(kHeaderNote);
+    auto kept = store.note(kHeaderNote);
+    if (!kept && faults && kept.error().code == ErrorCode::NotAsEntered) {
+        faults->push_back(kept.error());
+        kept = std::optional<QByteArray>();
+    }
     if (!kept) {
         return tl::unexpected(kept.error());
     }
@@ -56,38 +60,47 @@ Result<int> exportJournal(SqlStore& store, QIODevice& device)
     }
     int count = 0;
     return store
-        .forEachLine([&](const QByteArray& line) {
-            ++count;
-            return write(device, line + '\n');
-        })
+        .forEachLine(
+            [&](const QByteArray& line) {
+                ++count;
+                return write(device, line + '\n');
+            },
+            faults)
         .and_then([&] { return flush(device); })
         .map([&] { return count; });
 }
 
-Result<int> exportEventsCsv(SqlStore& store, QIODevice& device)
+Result<int> exportEventsCsv(SqlStore& store, QIODevice& device, std::vector<Error>* faults)
 {
     if (auto fine = write(device, "id,batch,kind,at,volume_ml,films,run,voids\r\n"); !fine) {
         return tl::unexpected(fine.error());
     }
     int count = 0;
     return store
-        .forEachLine([&](const QByteArray& line) -> Result<void> {
-            const auto entry = decodeStored(line);
-            if (!entry) {
-                return tl::unexpected(entry.error());
-            }
-            const auto* event = entry->event();
-            if (!event) {
-                return {};
-            }
-            ++count;
-            const EventColumns columns = eventColumns(*entry);
-            const QByteArrayList cells{csvTextIf(event->id),      csvTextIf(columns.batch),
-                                       csvTextIf(columns.kind),   instantText(event->at).toUtf8(),
-                                       csvNumber(columns.volume), csvNumber(columns.films),
-                                       csvTextIf(columns.run),    csvTextIf(columns.voids)};
-            return write(device, cells.join(',') + "\r\n");
-        })
+        .forEachLine(
+            [&](const QByteArray& line) -> Result<void> {
+                const auto entry = decodeStored(line);
+                if (!entry && faults) {
+                    faults->push_back(entry.error()); // faulty from the first
+                    return {};
+                }
+                if (!entry) {
+                    return tl::unexpected(entry.error());
+                }
+                const auto* event = entry->event();
+                if (!event) {
+                    return {};
+                }
+                ++count;
+                const EventColumns columns = eventColumns(*entry);
+                const QByteArrayList cells{
+                    csvTextIf(event->id),      csvTextIf(columns.batch),
+                    csvTextIf(columns.kind),   instantText(event->at).toUtf8(),
+                    csvNumber(columns.volume), csvNumber(columns.films),
+                    csvTextIf(columns.run),    csvTextIf(columns.voids)};
+                return write(device, cells.join(',') + "\r\n");
+            },
+            faults)
         .and_then([&] { return flush(device); })
         .map([&] { return count; });
 }

@@ -2,6 +2,7 @@
 
 #include "core/store/book_file.h"
 #include "core/store/file_moves.h"
+#include "core/store/last_seen.h"
 #include "core/store/page_copy.h"
 #include "core/store/schema_steps.h"
 
@@ -211,10 +212,28 @@ Result<Restored> exchangeWith(const QString& path, const QString& fresh, Place p
     return Restored{kept, 0};
 }
 
+// Fewer entries than were seen are what was asked for. It is an aid: what cannot be read or written
+// of it does not undo the restoring.
+void seeAsRestored(const QString& path, const QString& folder)
+{
+    const auto book = Connection::open(path, lookingMode(path), kPatience);
+    const auto id = book.and_then([](const auto& connection) { return bookId(*connection); });
+    if (folder.isEmpty() || !id) {
+        return;
+    }
+    const LastSeen seen(folder, path);
+    const auto version = (*book)->number(QStringLiteral("PRAGMA user_version"));
+    if (version.value_or(0) < kChainStep) {
+        seen.forget(id->toUtf8()); // it gets its hashes when it is opened
+    } else if (const auto head = LastEntries(**book).read()) {
+        seen.note(id->toUtf8(), *head);
+    }
+}
+
 } // namespace
 
 Result<Restored> restore(const QString& copy, const QString& wanted, bool replace,
-                         chemistry::Instant now, const StepWatch& watch)
+                         chemistry::Instant now, const StepWatch& watch, const QString& lastSeen)
 {
     const StepWatch told = watch ? watch : [](const char*) {};
     // Beside the book itself and not beside a link to it.
@@ -236,6 +255,7 @@ Result<Restored> restore(const QString& copy, const QString& wanted, bool replac
                                       : exchangeWith(path, *fresh, *place, told);
     QFile::remove(*fresh); // unless it is the book now
     if (done) {
+        seeAsRestored(path, lastSeen);
         done->entries = entries;
     }
     return done;

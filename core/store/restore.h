@@ -16,8 +16,10 @@ struct Restored {
 /// has the book open elsewhere goes on with what was restored, and whatever ends the program, there
 /// is a whole book at `path`. Only what SQLite cannot read as a book any more is moved aside as it
 /// is, with its logs. Refuses what is not a book, a newer one, a damaged copy and one in which
-/// something is wrong as of `now`; then nothing has changed.
+/// something is wrong as of `now`; then nothing has changed. What the folder `lastSeen`
+/// (last_seen.h) remembers of the book is from then on what was restored.
 Result<Restored> restore(const QString& copy, const QString& path, bool replace,
-                         chemistry::Instant now, const StepWatch& watch = {});
+                         chemistry::Instant now, const StepWatch& watch = {},
+                         const QString& lastSeen = {});
 
 } // namespace ullage::store

@@ -1,6 +1,7 @@
 #include "core/store/salvage.h"
 
 #include "core/ledger/book.h"
+#include "core/store/chain.h"
 #include "core/store/file_moves.h"
 #include "core/store/integrity.h"
 #include "core/store/page_copy.h"
@@ -172,7 +173,9 @@ private:
         std::set<QByteArray> known;
         const auto take = [&](Wreck& from) -> Result<void> {
             for (const auto& [key, value] : from.notes()) {
-                if (known.insert(key).second) {
+                // The new book has a chain of its own.
+                const bool ofChain = key == kHeadNote || key == kFaultyNote;
+                if (!ofChain && known.insert(key).second) {
                     if (auto fine = m_store->putNote(key.toStdString(), value); !fine) {
                         return fine;
                     }

@@ -1,6 +1,7 @@
 #include "core/store/schema_steps.h"
 
 #include "core/store/backup.h"
+#include "core/store/chain.h"
 #include "core/store/file_moves.h"
 
 #include <QDir>
@@ -16,12 +17,24 @@ namespace ullage::store
 namespace
 {
 
+const QString kCall = QStringLiteral("-- call ");
+
 bool saysNothing(const QString& statement)
 {
     const auto lines = statement.split('\n');
     return std::all_of(lines.begin(), lines.end(), [](const QString& line) {
         return line.trimmed().isEmpty() || line.trimmed().startsWith(QLatin1String("--"));
     });
+}
+
+Result<void> runPart(Connection& connection, const QString& part)
+{
+    if (!part.startsWith(kCall)) {
+        return connection.run(part);
+    }
+    const auto function = stepFunction(QStringView(part).mid(kCall.size()));
+    return function ? function(connection)
+                    : refuse(storeFailure(QStringLiteral("no such function: %1").arg(part)));
 }
 
 // The steps from the version that the book then has, in one transaction, which also writes the
@@ -43,7 +56,7 @@ Result<bool> runSteps(Connection& connection, std::span<const SchemaStep> steps)
             }
             any = true;
             for (const QString& statement : splitStatements(step.sql)) {
-                if (auto fine = connection.run(statement); !fine) {
+                if (auto fine = runPart(connection, statement); !fine) {
                     return fine;
                 }
             }
@@ -68,13 +81,21 @@ Result<bool> runSteps(Connection& connection, std::span<const SchemaStep> steps)
 
 } // namespace
 
+StepFunction stepFunction(QStringView name)
+{
+    return name == QLatin1String("begin_chain") ? beginChain : nullptr;
+}
+
 QStringList splitStatements(const QString& sql)
 {
     QStringList statements;
     QStringList part;
     const auto close = [&] {
         const QString statement = part.join('\n').trimmed();
-        if (!saysNothing(statement)) {
+        const QString last = statement.section('\n', -1);
+        if (last.startsWith(kCall)) {
+            statements += last;
+        } else if (!saysNothing(statement)) {
             statements += statement;
         }
         part.clear();

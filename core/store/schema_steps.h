@@ -15,14 +15,23 @@ namespace ullage::store
 
 struct SchemaStep {
     int version = 0;
-    QString sql; ///< statements parted by lines that say "-- next"
+    /// Statements parted by lines that say "-- next". A part that ends with a line "-- call NAME"
+    /// runs a function of ours instead: see stepFunction().
+    QString sql;
 };
 
 /// The steps of this program, from its resources, rising without a gap from 1.
 std::vector<SchemaStep> schemaSteps();
 
-/// The statements of a step. Parts that are only comments or blank are left out.
+/// The statements of a step. Parts that are only comments or blank are left out; of one that calls
+/// a function only that line is left.
 QStringList splitStatements(const QString& sql);
+
+/// What a step may do that SQL cannot. It runs in the step's transaction and on its tables as they
+/// are then.
+using StepFunction = Result<void> (*)(Connection&);
+/// The function of that name; null if there is none.
+StepFunction stepFunction(QStringView name);
 
 enum class SchemaOutcome { Current, Created, Upgraded };
 

@@ -16,18 +16,32 @@ struct SqlStore::Statements {
     Statement putAction = make("INSERT INTO action (mode, what, subject, of) VALUES (?, ?, ?, ?)");
     Statement putEntry = make("INSERT INTO entry (type, id, action, batch, kind, at_ms, volume_ml, "
                               "films, run, voids, person, film, from_batch, to_batch, item, "
-                              "container, body) "
-                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+                              "container, body, hash) "
+                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
     Statement putBatch =
-        make("INSERT INTO batch (id, name, solution, mixed_ms, ended_ms) VALUES (?, ?, ?, ?, ?) "
+        make("INSERT INTO batch (id, name, solution, mixed_ms, ended_ms, entries, hash) "
+             "VALUES (?, ?, ?, ?, ?, ?, ?) "
              "ON CONFLICT (id) DO UPDATE SET name = excluded.name, solution = excluded.solution, "
-             "mixed_ms = excluded.mixed_ms, ended_ms = excluded.ended_ms");
+             "mixed_ms = excluded.mixed_ms, ended_ms = excluded.ended_ms, "
+             "entries = excluded.entries, hash = excluded.hash");
     Statement dropBatch = make("DELETE FROM batch WHERE id = ?");
     Statement bodyOf = make("SELECT body FROM entry WHERE type = ? AND id = ?");
-    Statement definitions = make("SELECT body FROM entry WHERE type IN ('solution', 'vessel', "
-                                 "'development-time') ORDER BY seq");
+    // With the hash that each must have followed, so that single lines can be told sound.
+    Statement definitions =
+        make("SELECT CAST(body AS BLOB), seq, CAST(type AS BLOB), CAST(id AS BLOB), hash, "
+             "(SELECT hash FROM entry before WHERE before.seq < entry.seq ORDER BY before.seq "
+             "DESC LIMIT 1) FROM entry "
+             "WHERE type IN ('solution', 'vessel', 'development-time') ORDER BY seq");
+    Statement hashOf =
+        make("SELECT CAST(type AS BLOB), CAST(id AS BLOB), hash FROM entry WHERE seq = ?");
     Statement event = make("SELECT body, batch FROM entry WHERE type = 'event' AND id = ?");
-    Statement eventsOf = make("SELECT body, batch FROM entry WHERE batch = ? ORDER BY seq");
+    // With what the batch keeps of its entries, read in the same moment.
+    Statement eventsOf =
+        make("SELECT CAST(entry.body AS BLOB), entry.batch, CAST(entry.type AS BLOB), "
+             "CAST(entry.id AS BLOB), batch.entries, batch.hash, entry.seq FROM entry "
+             "LEFT JOIN batch ON batch.id = entry.batch WHERE entry.batch = ? ORDER BY entry.seq");
+    Statement batchEntries = make("SELECT entries FROM batch WHERE id = ? AND NOT EXISTS "
+                                  "(SELECT 1 FROM entry WHERE entry.batch = ?)");
     Statement eventsOfAction =
         make("SELECT body, batch FROM entry WHERE action = ? AND type = 'event' ORDER BY seq");
     Statement film = make("SELECT body FROM entry WHERE type = 'film' AND id = ?");
@@ -52,10 +66,7 @@ struct SqlStore::Statements {
     Statement hasRun = make("SELECT 1 FROM entry WHERE run = ? AND type = 'event' LIMIT 1");
     Statement actions = make("SELECT id, mode, what, subject, of FROM action "
                              "ORDER BY id DESC LIMIT ?");
-    Statement lines = make("SELECT body FROM entry ORDER BY seq");
-    Statement note = make("SELECT value FROM note WHERE key = ?");
-    Statement putNote = make("INSERT INTO note (key, value) VALUES (?, ?) "
-                             "ON CONFLICT (key) DO UPDATE SET value = excluded.value");
+    Statement note = make("SELECT CAST(value AS BLOB), sum FROM note WHERE key = ?");
     Statement dropNote = make("DELETE FROM note WHERE key = ?");
     Statement notes = make("SELECT key, value FROM note WHERE substr(key, 1, length(?1)) = ?1");
 };

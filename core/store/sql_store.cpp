@@ -1,8 +1,11 @@
 #include "core/store/sql_store.h"
 
 #include "core/store/book_file.h"
+#include "core/store/chain_growth.h"
 #include "core/store/each_row.h"
+#include "core/store/journal_codec.h"
 #include "core/store/journal_mode.h"
+#include "core/store/last_seen.h"
 #include "core/store/lock_table.h"
 #include "core/store/sql_statements.h"
 
@@ -39,7 +42,9 @@ FileMode fileMode(const QString& path, Access access)
 
 SqlStore::SqlStore(std::unique_ptr<Connection> connection, QString path)
     : m_connection(std::move(connection)), m_path(std::move(path)),
-      m_statements(std::make_unique<Statements>(*m_connection))
+      m_statements(std::make_unique<Statements>(*m_connection)),
+      m_growth(std::make_unique<ChainGrowth>(*m_connection)),
+      m_lastSeen(std::make_unique<LastSeen>(QString(), m_path))
 {
 }
 
@@ -91,7 +96,7 @@ Result<std::unique_ptr<SqlStore>> SqlStore::open(const QString& name, const Stor
     }
     store->m_patienceMs = options.busyTimeoutMs;
     if (access == Access::Read) {
-        return store;
+        return look(std::move(store), options);
     }
     if (auto fine = store->makeReady(options, place); !fine) {
         return tl::unexpected(store->waitedFor(fine.error()));
@@ -101,7 +106,16 @@ Result<std::unique_ptr<SqlStore>> SqlStore::open(const QString& name, const Stor
             return tl::unexpected(fine.error());
         }
     }
-    return store;
+    return look(std::move(store), options);
+}
+
+Result<std::unique_ptr<SqlStore>> SqlStore::look(std::unique_ptr<SqlStore> store,
+                                                 const StoreOptions& options)
+{
+    // A book that is kept at an older step, by tests, has no chain yet.
+    const bool chained = options.steps.back().version >= kChainStep;
+    auto looked = chained ? store->look(options.lastSeen) : Result<void>{};
+    return looked.map([&] { return std::move(store); });
 }
 
 Result<void> SqlStore::makeReady(const StoreOptions& options, Volume place)
@@ -158,10 +172,20 @@ Result<void> SqlStore::inPlace() const
 
 Result<void> SqlStore::begin()
 {
+    if (const auto wrong = faults(); !wrong.empty()) {
+        return refuse(wrong.front());
+    }
     if (auto begun = m_connection->run(QStringLiteral("BEGIN IMMEDIATE")); !begun) {
         return refuse(waitedFor(begun.error()));
     }
-    return stayPut();
+    if (auto fine = stayPut(); !fine) {
+        return fine;
+    }
+    auto fine = m_growth->begin();
+    if (!fine) {
+        rollback();
+    }
+    return fine;
 }
 
 // After the file went away its log still stands under the old name: whatever is put there would be
@@ -183,41 +207,145 @@ Result<void> SqlStore::commit()
     if (auto fine = stayPut(); !fine) {
         return fine;
     }
-    auto done = m_connection->run(QStringLiteral("COMMIT"));
+    auto done =
+        m_growth->close().and_then([this] { return m_connection->run(QStringLiteral("COMMIT")); });
     if (!done) {
         rollback();
         return refuse(waitedFor(done.error()));
     }
+    m_lastSeen->note(m_bookId, m_growth->head());
+    m_growth->end();
     return done;
 }
 
 void SqlStore::rollback()
 {
+    m_growth->end();
     // SQLite may have rolled back by itself (a full disk does that): then there is nothing to do.
     (void)m_connection->run(QStringLiteral("ROLLBACK"));
 }
 
-Result<void> SqlStore::forEachLine(const std::function<Result<void>(const QByteArray&)>& take)
+// The cheap part of a check. What is wrong is kept; only a store that cannot be read fails.
+Result<void> SqlStore::look(const QString& lastSeen)
 {
-    return eachRow(m_statements->lines.run(), [&](const Rows& row) { return take(row.bytes(0)); });
+    m_lastSeen = std::make_unique<LastSeen>(lastSeen, m_path);
+    const auto keep = [&](const Error& error) {
+        m_found.push_back(error);
+        return error.code == ErrorCode::NotAsEntered ? Result<void>{} : tl::unexpected(error);
+    };
+    const auto id = note(kBookIdNote);
+    if (!id) {
+        return keep(id.error());
+    }
+    m_bookId = id->value_or(QByteArray());
+    const auto head = LastEntries(*m_connection).read();
+    if (!head) {
+        return keep(head.error());
+    }
+    return againstLastSeen(*head).map([&](std::optional<Error> fault) {
+        if (fault) {
+            m_found.push_back(std::move(*fault));
+        } else if (m_lastSeen->of(m_bookId) != *head) {
+            m_lastSeen->note(m_bookId, *head);
+        }
+    });
+}
+
+Result<std::optional<Error>> SqlStore::againstLastSeen(const ChainHead& head)
+{
+    const auto seen = m_lastSeen->of(m_bookId);
+    if (!seen || *seen == head) {
+        return std::nullopt;
+    }
+    if (seen->entry > head.entry) {
+        Error fault = notAsEntered(damage::kLost);
+        fault.number = static_cast<double>(head.entry);
+        fault.high = static_cast<double>(seen->entry);
+        return fault;
+    }
+    std::optional<Error> fault;
+    return eachRow(m_statements->hashOf.run(seen->entry),
+                   [&](const Rows& row) -> Result<void> {
+                       if (digestFromBytes(row.blob(2)) != seen->hash) {
+                           fault =
+                               notAsEntered(damage::kForked, seen->entry, row.blob(0), row.blob(1));
+                       }
+                       return {};
+                   })
+        .map([&] { return fault; });
+}
+
+std::vector<Error> SqlStore::faults() const
+{
+    std::vector<Error> all = m_found;
+    all.insert(all.end(), m_unread.begin(), m_unread.end());
+    return all;
+}
+
+Result<void> SqlStore::acceptAsSeen()
+{
+    return LastEntries(*m_connection).read().map([&](const ChainHead& head) {
+        m_lastSeen->note(m_bookId, head);
+        m_found.clear();
+    });
+}
+
+Result<void> SqlStore::forEachLine(const std::function<Result<void>(const QByteArray&)>& take,
+                                   std::vector<Error>* faults)
+{
+    std::optional<Error> first;
+    const auto fault = [&](Error error) {
+        if (!faults && error.text == damage::kBefore) {
+            return; // as it was entered, if it can be read at all
+        }
+        if (!faults) {
+            first = first ? first : std::optional(std::move(error));
+        } else if (faults->size() < kMostFaults) {
+            faults->push_back(std::move(error));
+        }
+    };
+    const auto line = [&](const StoredLine& stored) -> Result<void> {
+        if (first) {
+            return refuse(*first);
+        }
+        // One that was faulty from the first goes out as it was entered, if it is a line at all.
+        const bool legible =
+            stored.state == LineState::FaultyBefore && decodeStored(stored.body).has_value();
+        if (stored.sound() || legible) {
+            return take(stored.body);
+        }
+        return faults ? Result<void>{}
+                      : refuse(notAsEntered(damageOf(stored.state), stored.entry, stored.type,
+                                            stored.id));
+    };
+    auto walked = walkChain(*m_connection, {.line = line, .fault = fault, .watch = {}});
+    if (!walked) {
+        return tl::unexpected(walked.error());
+    }
+    return first ? refuse(*first) : Result<void>{};
 }
 
 Result<std::optional<QByteArray>> SqlStore::note(const std::string& key)
 {
-    auto rows = m_statements->note.run(key);
-    if (!rows) {
-        return tl::unexpected(rows.error());
-    }
-    const auto more = rows->next();
-    if (!more) {
-        return tl::unexpected(more.error());
-    }
-    return *more ? std::optional(rows->bytes(0)) : std::nullopt;
+    std::optional<QByteArray> value;
+    return eachRow(m_statements->note.run(key),
+                   [&](const Rows& row) -> Result<void> {
+                       value = row.blob(0);
+                       const QByteArray name = QByteArray::fromStdString(key);
+                       if (!row.isNull(1) && digestFromBytes(row.blob(1)) !=
+                                                 noteSum(m_growth->hasher(), name, *value)) {
+                           Error fault = notAsEntered(damage::kNote);
+                           fault.subject = key;
+                           return refuse(std::move(fault));
+                       }
+                       return {};
+                   })
+        .map([&] { return value; });
 }
 
 Result<void> SqlStore::putNote(const std::string& key, const QByteArray& value)
 {
-    return m_statements->putNote.run(key, value).map([](const Rows&) {});
+    return m_growth->putNote(QByteArray::fromStdString(key), value);
 }
 
 Result<void> SqlStore::dropNote(const std::string& key)

@@ -25,6 +25,10 @@ class QTemporaryDir;
 namespace ullage::store
 {
 
+class ChainGrowth;
+class LastSeen;
+struct ChainHead;
+
 enum class Access {
     Read,   ///< nothing is changed, but for bringing an older schema up to date; where that cannot
             ///< be (read-only media), it is done to a copy that goes with the store
@@ -37,6 +41,8 @@ struct StoreOptions {
     int busyTimeoutMs = 5000; ///< how long to wait for another writer
     std::vector<SchemaStep> steps = schemaSteps();
     VolumeProbe volume = volumeOf; ///< whether the book is on a network
+    /// Folder that remembers how far each book had come (last_seen.h); empty: nothing is kept.
+    QString lastSeen;
 };
 
 class SqlStore final : public ledger::StorePort
@@ -53,6 +59,14 @@ public:
     [[nodiscard]] SchemaOutcome outcome() const { return m_outcome; }
     /// For copies and checks.
     [[nodiscard]] Connection& connection() { return *m_connection; }
+
+    /// What was found wrong with the book at opening and since, each NotAsEntered: the book is read
+    /// as far as it is sound, and nothing more is entered.
+    [[nodiscard]] std::vector<Error> faults() const;
+    /// Takes the book as it is now for what was seen last, on the user's word: fewer entries than
+    /// before are no fault any more. StoreFailed or NotAsEntered if the book is not sound in
+    /// itself.
+    Result<void> acceptAsSeen();
 
     /// BookMoved, before anything is entered or confirmed, if the file at path() is not the one
     /// that was opened, or its log is not; Busy, naming the writer, if the lock cannot be had.
@@ -98,9 +112,12 @@ public:
     Result<bool> hasRun(const std::string& run) override;
     Result<std::vector<ledger::Action>> actions(int count) override;
 
-    /// Every entry's line in order of entry, from one moment's view of the book. Stops at the first
-    /// refusal of `take` and returns it.
-    Result<void> forEachLine(const std::function<Result<void>(const QByteArray&)>& take);
+    /// Every entry's line in order of entry, from one moment's view of the book, held against the
+    /// chain. Stops at the first refusal of `take` and returns it. A line that is not what was
+    /// entered is never handed out: with `faults` it is kept there, as is what is missing, and the
+    /// rest is read; without, it is returned as the failure.
+    Result<void> forEachLine(const std::function<Result<void>(const QByteArray&)>& take,
+                             std::vector<Error>* faults = nullptr);
 
     /// What the book keeps besides entries, such as the first line of the journal it came from.
     /// Writing only within a transaction.
@@ -117,6 +134,13 @@ private:
                                                        const StoreOptions& options);
     Result<void> makeReady(const StoreOptions& options, Volume place);
     [[nodiscard]] Error waitedFor(Error error) const;
+    static Result<std::unique_ptr<SqlStore>> look(std::unique_ptr<SqlStore> store,
+                                                  const StoreOptions& options);
+    Result<void> look(const QString& lastSeen);
+    Result<std::optional<Error>> againstLastSeen(const ChainHead& head);
+    Result<ledger::Entry> definition(const Rows& row);
+    bool hasLost(const std::string& batch);
+    Error whatChanged(const std::string& batch, const std::vector<std::int64_t>& entries);
     Result<std::vector<ledger::Event>> eventsFrom(Result<Rows> rows);
     Result<std::vector<ledger::BatchState>> statesFrom(Result<Rows> rows);
 
@@ -129,6 +153,11 @@ private:
     SchemaOutcome m_outcome = SchemaOutcome::Current;
     struct Statements;
     std::unique_ptr<Statements> m_statements;
+    std::unique_ptr<ChainGrowth> m_growth;
+    std::unique_ptr<LastSeen> m_lastSeen;
+    QByteArray m_bookId;
+    std::vector<Error> m_found;  ///< at opening
+    std::vector<Error> m_unread; ///< definitions, when they were read last
 };
 
 } // namespace ullage::store

@@ -68,7 +68,8 @@ Result<std::unique_ptr<SqlStore>> SqlStore::openAside(const QString& path, bool 
         // With the index there, or room for it, SQLite reads the log where it is.
         auto connection = Connection::open(path, FileMode::Untouched, options.busyTimeoutMs);
         if (connection && (*connection)->number(QStringLiteral("SELECT count(*) FROM entry"))) {
-            return std::unique_ptr<SqlStore>(new SqlStore(std::move(*connection), path));
+            return look(std::unique_ptr<SqlStore>(new SqlStore(std::move(*connection), path)),
+                        options);
         }
     }
     auto aside = std::make_unique<QTemporaryDir>();
@@ -93,6 +94,7 @@ Result<std::unique_ptr<SqlStore>> SqlStore::openAside(const QString& path, bool 
     }
     StoreOptions onCopy = options;
     onCopy.access = Access::Write;
+    onCopy.lastSeen.clear(); // it is gone with the store
     auto store = open(copy, onCopy);
     if (!store) {
         return store;

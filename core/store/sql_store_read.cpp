@@ -1,4 +1,6 @@
 // What SqlStore finds.
+#include "core/store/chain_growth.h"
+#include "core/store/each_row.h"
 #include "core/store/journal_codec.h"
 #include "core/store/sql_statements.h"
 
@@ -19,25 +21,13 @@ chemistry::Instant instant(std::int64_t milliseconds)
 
 Result<bool> any(Result<Rows> rows) { return rows ? rows->next() : tl::unexpected(rows.error()); }
 
-// Calls `take` for every row; stops at the first failure.
-template <class Take>
-Result<void> each(Result<Rows> rows, Take take)
+// A line of the book that cannot be read, by its place.
+Error placed(Error error, const Rows& row, int seq, int type, int id)
 {
-    if (!rows) {
-        return tl::unexpected(rows.error());
-    }
-    while (true) {
-        const Result<bool> more = rows->next();
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        if (!*more) {
-            return {};
-        }
-        if (Result<void> fine = take(*rows); !fine) {
-            return fine;
-        }
-    }
+    error.entry = row.number(seq);
+    error.entryType = QString::fromUtf8(row.blob(type)).toStdString();
+    error.subject = QString::fromUtf8(row.blob(id)).toStdString();
+    return error;
 }
 
 template <class T>
@@ -54,19 +44,19 @@ template <class What>
 Result<std::vector<What>> entriesFrom(Result<Rows> rows)
 {
     std::vector<What> found;
-    return each(std::move(rows),
-                [&](const Rows& row) -> Result<void> {
-                    auto entry = decodeStored(row.bytes(0));
-                    if (!entry) {
-                        return tl::unexpected(entry.error());
-                    }
-                    auto* what = std::get_if<What>(&entry->what);
-                    if (!what) {
-                        return refuse(storeFailure(QStringLiteral("a line of another type")));
-                    }
-                    found.push_back(std::move(*what));
-                    return {};
-                })
+    return eachRow(std::move(rows),
+                   [&](const Rows& row) -> Result<void> {
+                       auto entry = decodeStored(row.bytes(0));
+                       if (!entry) {
+                           return tl::unexpected(entry.error());
+                       }
+                       auto* what = std::get_if<What>(&entry->what);
+                       if (!what) {
+                           return refuse(storeFailure(QStringLiteral("a line of another type")));
+                       }
+                       found.push_back(std::move(*what));
+                       return {};
+                   })
         .map([&] { return std::move(found); });
 }
 
@@ -75,58 +65,89 @@ Result<std::vector<What>> entriesFrom(Result<Rows> rows)
 Result<std::int64_t> SqlStore::lastEntry()
 {
     std::int64_t last = 0;
-    return each(m_statements->lastEntry.run(),
-                [&](const Rows& row) -> Result<void> {
-                    last = row.number(0);
-                    return {};
-                })
+    return eachRow(m_statements->lastEntry.run(),
+                   [&](const Rows& row) -> Result<void> {
+                       last = row.number(0);
+                       return {};
+                   })
         .map([&] { return last; });
 }
 
 Result<std::optional<bool>> SqlStore::sameContent(const Entry& entry)
 {
     std::optional<bool> same;
-    return each(m_statements->bodyOf.run(std::string(entry.type()), entry.id()),
-                [&](const Rows& row) -> Result<void> {
-                    same = store::sameContent(row.bytes(0), encode(entry));
-                    return {};
-                })
+    return eachRow(m_statements->bodyOf.run(std::string(entry.type()), entry.id()),
+                   [&](const Rows& row) -> Result<void> {
+                       same = store::sameContent(row.bytes(0), encode(entry));
+                       return {};
+                   })
         .map([&] { return same; });
 }
 
+// One that is not as it was entered is left out and kept among the faults: a single bad byte must
+// not hide a whole book.
 Result<std::vector<Entry>> SqlStore::definitions()
 {
     std::vector<Entry> found;
-    return each(m_statements->definitions.run(),
-                [&](const Rows& row) -> Result<void> {
-                    auto entry = decodeStored(row.bytes(0));
-                    if (!entry) {
-                        return tl::unexpected(entry.error());
-                    }
-                    found.push_back(std::move(*entry));
-                    return {};
-                })
-        .map([&] { return std::move(found); });
+    std::vector<Error> unread;
+    return eachRow(m_statements->definitions.run(),
+                   [&](const Rows& row) -> Result<void> {
+                       auto entry = definition(row);
+                       if (entry) {
+                           found.push_back(std::move(*entry));
+                       } else if (entry.error().code == ErrorCode::StoreFailed) {
+                           return tl::unexpected(entry.error());
+                       } else {
+                           unread.push_back(entry.error());
+                       }
+                       return {};
+                   })
+        .map([&] {
+            m_unread = std::move(unread);
+            return std::move(found);
+        });
+}
+
+Result<Entry> SqlStore::definition(const Rows& row)
+{
+    const QByteArray body = row.blob(0);
+    const auto hash = digestFromBytes(row.blob(4));
+    const auto before = digestFromBytes(row.blob(5));
+    const bool follows = hash && m_growth->hasher().next(before.value_or(kNothing), row.blob(2),
+                                                         row.blob(3), body) == *hash;
+    if (!follows) {
+        const auto state = stateOf(*m_connection, row.number(1));
+        if (!state) {
+            return tl::unexpected(state.error());
+        }
+        // One that was faulty from the first is read as it always was, if it can be.
+        if (*state == LineState::Changed || *state == LineState::Foreign) {
+            return refuse(notAsEntered(damageOf(*state), row.number(1), row.blob(2), row.blob(3)));
+        }
+    }
+    auto entry = decodeStored(body);
+    return entry ? std::move(entry) : refuse(placed(entry.error(), row, 1, 2, 3));
 }
 
 Result<std::vector<Event>> SqlStore::eventsFrom(Result<Rows> rows)
 {
     std::vector<Event> found;
-    return each(std::move(rows),
-                [&](const Rows& row) -> Result<void> {
-                    auto entry = decodeStored(row.bytes(0));
-                    if (!entry) {
-                        return tl::unexpected(entry.error());
-                    }
-                    auto* event = std::get_if<Event>(&entry->what);
-                    if (!event) {
-                        return refuse(storeFailure(QStringLiteral("an event's line is no event")));
-                    }
-                    // A voiding need not name its batch on its line; the book found out which.
-                    event->batch = row.text(1);
-                    found.push_back(std::move(*event));
-                    return {};
-                })
+    return eachRow(std::move(rows),
+                   [&](const Rows& row) -> Result<void> {
+                       auto entry = decodeStored(row.bytes(0));
+                       if (!entry) {
+                           return tl::unexpected(entry.error());
+                       }
+                       auto* event = std::get_if<Event>(&entry->what);
+                       if (!event) {
+                           return refuse(
+                               storeFailure(QStringLiteral("an event's line is no event")));
+                       }
+                       // A voiding need not name its batch on its line; the book found out which.
+                       event->batch = row.text(1);
+                       found.push_back(std::move(*event));
+                       return {};
+                   })
         .map([&] { return std::move(found); });
 }
 
@@ -135,9 +156,77 @@ Result<std::optional<Event>> SqlStore::event(const std::string& id)
     return firstOf(eventsFrom(m_statements->event.run(id)));
 }
 
+// What a fold is given is what was entered, or it is not given.
 Result<std::vector<Event>> SqlStore::eventsOf(const std::string& batch)
 {
-    return eventsFrom(m_statements->eventsOf.run(batch));
+    std::vector<Event> found;
+    std::vector<std::int64_t> entries;
+    std::optional<Error> unread;
+    std::optional<BatchChain> kept;
+    BatchChain chain;
+    auto fine = eachRow(m_statements->eventsOf.run(batch), [&](const Rows& row) -> Result<void> {
+        const QByteArray body = row.blob(0);
+        chain = {chain.entries + 1,
+                 m_growth->hasher().next(chain.hash, row.blob(2), row.blob(3), body)};
+        entries.push_back(row.number(6));
+        if (const auto hash = digestFromBytes(row.blob(5)); hash && !row.isNull(4)) {
+            kept = BatchChain{row.number(4), *hash};
+        }
+        auto entry = decodeStored(body);
+        auto* event = entry ? std::get_if<Event>(&entry->what) : nullptr;
+        if (event) {
+            event->batch = row.text(1); // a voiding need not name it on its line
+            found.push_back(std::move(*event));
+        } else if (!unread) {
+            unread =
+                placed(entry ? Error{.code = ErrorCode::Conflict, .field = "type"} : entry.error(),
+                       row, 6, 2, 3);
+        }
+        return {};
+    });
+    if (!fine) {
+        return tl::unexpected(fine.error());
+    }
+    const BatchChain* touched = m_growth->touched(batch);
+    if (touched) {
+        kept = *touched;
+    }
+    if (entries.empty() ? hasLost(batch) : kept && *kept != chain) {
+        return refuse(whatChanged(batch, entries));
+    }
+    return unread ? Result<std::vector<Event>>(refuse(std::move(*unread))) : std::move(found);
+}
+
+// A batch of which there is a row that counts entries, and none of them.
+bool SqlStore::hasLost(const std::string& batch)
+{
+    std::int64_t count = 0;
+    const auto read =
+        eachRow(m_statements->batchEntries.run(batch, batch), [&](const Rows& row) -> Result<void> {
+            count = row.number(0);
+            return {};
+        });
+    return read && count > 0;
+}
+
+// The entry that does not fit; or the batch, if those that are there are sound.
+Error SqlStore::whatChanged(const std::string& batch, const std::vector<std::int64_t>& entries)
+{
+    for (const std::int64_t entry : entries) {
+        const auto state = stateOf(*m_connection, entry);
+        if (state && (*state == LineState::Changed || *state == LineState::Foreign)) {
+            const char* wrong = damageOf(*state);
+            Error error = notAsEntered(wrong, entry, {}, {});
+            (void)eachRow(m_statements->hashOf.run(entry), [&](const Rows& row) -> Result<void> {
+                error = notAsEntered(wrong, entry, row.blob(0), row.blob(1));
+                return {};
+            });
+            return error;
+        }
+    }
+    Error error = notAsEntered(damage::kBatch);
+    error.subject = batch;
+    return error;
 }
 
 Result<std::vector<Event>> SqlStore::eventsOfAction(std::int64_t action)
@@ -163,16 +252,16 @@ Result<std::vector<FilmMark>> SqlStore::marksOfAction(std::int64_t action)
 Result<std::vector<BatchState>> SqlStore::statesFrom(Result<Rows> rows)
 {
     std::vector<BatchState> found;
-    return each(std::move(rows),
-                [&](const Rows& row) -> Result<void> {
-                    BatchState state{row.text(0), row.text(1), row.text(2), instant(row.number(3)),
-                                     std::nullopt};
-                    if (!row.isNull(4)) {
-                        state.endedAt = instant(row.number(4));
-                    }
-                    found.push_back(std::move(state));
-                    return {};
-                })
+    return eachRow(std::move(rows),
+                   [&](const Rows& row) -> Result<void> {
+                       BatchState state{row.text(0), row.text(1), row.text(2),
+                                        instant(row.number(3)), std::nullopt};
+                       if (!row.isNull(4)) {
+                           state.endedAt = instant(row.number(4));
+                       }
+                       found.push_back(std::move(state));
+                       return {};
+                   })
         .map([&] { return std::move(found); });
 }
 
@@ -204,12 +293,12 @@ Result<bool> SqlStore::hasRun(const std::string& run) { return any(m_statements-
 Result<std::vector<Action>> SqlStore::actions(int count)
 {
     std::vector<Action> found;
-    return each(m_statements->actions.run(count),
-                [&](const Rows& row) -> Result<void> {
-                    found.push_back({row.number(0), static_cast<ActionMode>(row.number(1)),
-                                     row.text(2), row.text(3), row.number(4)});
-                    return {};
-                })
+    return eachRow(m_statements->actions.run(count),
+                   [&](const Rows& row) -> Result<void> {
+                       found.push_back({row.number(0), static_cast<ActionMode>(row.number(1)),
+                                        row.text(2), row.text(3), row.number(4)});
+                       return {};
+                   })
         .map([&] {
             std::reverse(found.begin(), found.end());
             return std::move(found);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/connection.h"
+#include "core/store/digest.h"
 
 #include <QSqlQuery>
 #include <QVariant>
@@ -29,7 +30,7 @@ public:
     [[nodiscard]] bool isNull(int column) const { return m_query->isNull(column); }
     [[nodiscard]] std::string text(int column) const;
     [[nodiscard]] QByteArray bytes(int column) const;
-    /// Of a column that is a BLOB.
+    /// The bytes of a BLOB as they are.
     [[nodiscard]] QByteArray blob(int column) const;
     [[nodiscard]] std::int64_t number(int column) const;
     [[nodiscard]] double real(int column) const;
@@ -60,6 +61,10 @@ public:
 private:
     static QVariant toVariant(const std::string& text) { return QString::fromStdString(text); }
     static QVariant toVariant(const QByteArray& utf8) { return QString::fromUtf8(utf8); }
+    static QVariant toVariant(const Digest& digest)
+    {
+        return QByteArray(reinterpret_cast<const char*>(digest.data()), qsizetype(digest.size()));
+    }
     static QVariant toVariant(std::int64_t number) { return QVariant(qlonglong{number}); }
     static QVariant toVariant(int number) { return QVariant(number); }
     static QVariant toVariant(double number) { return QVariant(number); }

@@ -54,8 +54,10 @@ protected:
         in.open(QIODevice::ReadOnly);
         QBuffer err;
         err.open(QIODevice::WriteOnly);
-        const Surroundings around{&in, &out, &err, store::testing::testNow,
-                                  path(QStringLiteral("home.ullage"))};
+        Surroundings around{&in, &out, &err, store::testing::testNow,
+                            path(QStringLiteral("home.ullage"))};
+        around.lastSeen = m_lastSeen;
+        around.progress = m_progress;
         Answer answer;
         answer.code = runCommand(arguments, around);
         answer.out = written();
@@ -63,8 +65,14 @@ protected:
         return answer;
     }
 
+    /// From now on how far books had come is remembered there.
+    void remember(const QString& folder) { m_lastSeen = folder; }
+    void onProgress(decltype(Surroundings::progress) progress) { m_progress = std::move(progress); }
+
 private:
     QTemporaryDir m_folder;
+    QString m_lastSeen;
+    decltype(Surroundings::progress) m_progress;
 };
 
 } // namespace ullage::app::testing

@@ -4,7 +4,7 @@
 #include "core/store/film_reader.h"
 #include "core/store/integrity.h"
 #include "core/store/journal_codec.h"
-#include "tests/core/store/temp_book.h"
+#include "tests/core/store/damaged_book.h"
 
 using namespace ullage;
 using namespace ullage::store;
@@ -122,11 +122,9 @@ TEST(FilmMarks, AreFoundByTheCheckOfABook)
     const auto after = [](const char* sql) {
         TempBook book;
         EXPECT_TRUE(book.import(kMarked + kTaken));
-        Connection& connection = book.store->connection();
-        for (const char* trigger : {"entry_stays", "entry_is_kept"}) {
-            EXPECT_TRUE(connection.run(QString("DROP TRIGGER %1").arg(trigger)));
-        }
-        EXPECT_TRUE(connection.run(QString::fromLatin1(sql))) << sql;
+        close(book);
+        tamper(book.path(), {QString::fromLatin1(sql)});
+        book.open();
         const auto check = checkBook(*book.store);
         EXPECT_TRUE(check);
         return check ? check->findings : std::vector<Error>{};

@@ -1,5 +1,5 @@
 #include "core/store/integrity.h"
-#include "tests/core/store/temp_book.h"
+#include "tests/core/store/damaged_book.h"
 
 using namespace ullage;
 using namespace ullage::store;
@@ -14,15 +14,9 @@ std::vector<Error> findingsAfter(const QStringList& tampering)
     TempBook book;
     EXPECT_TRUE(book.import(kStart + R"({"type":"packet","id":"p","solution":"mq"})" + "\n" +
                             R"({"type":"film","id":"f","run":"run-1"})"));
-    Connection& connection = book.store->connection();
-    for (const char* trigger : {"entry_stays", "entry_is_kept", "entry_is_new"}) {
-        EXPECT_TRUE(connection.run(QString("DROP TRIGGER %1").arg(trigger)));
-    }
-    EXPECT_TRUE(connection.run("PRAGMA foreign_keys = OFF"));
-    for (const QString& sql : tampering) {
-        const auto done = connection.run(sql);
-        EXPECT_TRUE(done) << sql.toStdString() << ": " << done.error().text;
-    }
+    close(book);
+    tamper(book.path(), tampering);
+    book.open();
     const auto check = checkBook(*book.store);
     EXPECT_TRUE(check) << check.error().text;
     return check ? check->findings : std::vector<Error>{};
