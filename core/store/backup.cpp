@@ -2,6 +2,7 @@
 
 #include "core/ledger/book.h"
 #include "core/store/book_file.h"
+#include "core/store/chain.h"
 #include "core/store/file_moves.h"
 #include "core/store/sql_store.h"
 
@@ -10,6 +11,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <algorithm>
 #include <set>
 
 namespace ullage::store
@@ -158,6 +160,20 @@ Result<void> rotate(const QDir& folder, const QString& id, Instant now)
     return {};
 }
 
+// The first thing that is not as it was entered. What was faulty before there were hashes is known
+// to be, and is no fault of a copy.
+std::optional<Error> changedIn(SqlStore& store)
+{
+    const auto chain = verifyChain(store.connection());
+    if (!chain) {
+        return chain.error();
+    }
+    const auto changed =
+        std::find_if(chain->faults.begin(), chain->faults.end(),
+                     [](const Error& fault) { return fault.text != damage::kBefore; });
+    return changed != chain->faults.end() ? std::optional(*changed) : std::nullopt;
+}
+
 } // namespace
 
 Result<void> copyVerified(Connection& from, const QString& target, const StepWatch& watch)
@@ -189,6 +205,9 @@ std::optional<Error> faultIn(const QString& path, Instant now)
     auto store = SqlStore::open(path, {.access = Access::Read});
     if (!store) {
         return store.error();
+    }
+    if (auto changed = changedIn(**store)) {
+        return changed;
     }
     auto book = ledger::Book::open(
         **store, [now] { return now; }, [] { return std::string(); });

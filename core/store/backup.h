@@ -16,9 +16,9 @@ using StepWatch = std::function<void(const char* step)>;
 /// is left.
 Result<void> copyVerified(Connection& from, const QString& target, const StepWatch& watch = {});
 
-/// What is wrong with the book in a file that nobody has open: an entry that cannot be read, a
-/// bottle in use that cannot be reckoned. Nothing for a sound one, and for one of an older schema,
-/// which is not looked into.
+/// What is wrong with the book in a file that nobody has open: an entry that is not as it was
+/// entered, or that cannot be read, a bottle in use that cannot be reckoned. Nothing for a sound
+/// one, and for one of an older schema, which is not looked into.
 std::optional<Error> faultIn(const QString& path, chemistry::Instant now);
 
 /// A copy that was made.

@@ -1,6 +1,7 @@
 #include "core/store/wreck.h"
 
 #include "core/store/book_file.h"
+#include "core/store/chain.h"
 #include "core/store/journal_codec.h"
 #include "core/store/page_copy.h"
 #include "core/store/schema_steps.h"
@@ -108,6 +109,12 @@ Result<void> pagesAsTheyAre(const QString& path, const QString& scratch)
 
 } // namespace
 
+// What the next row follows: the one before it, and its hash.
+struct Wreck::Link {
+    std::int64_t number = 0;
+    std::optional<Digest> hash = kNothing;
+};
+
 Wreck::Wreck(std::unique_ptr<Connection> file) : m_file(std::move(file)) {}
 
 Result<std::unique_ptr<Wreck>> Wreck::open(const QString& path, const QString& scratch)
@@ -141,6 +148,7 @@ Result<std::unique_ptr<Wreck>> Wreck::open(const QString& path, const QString& s
         return tl::unexpected(fine.error());
     }
     std::unique_ptr<Wreck> wreck(new Wreck(std::move(*file)));
+    wreck->m_chained = *version >= kChainStep;
     wreck->findLast();
     return wreck;
 }
@@ -168,11 +176,42 @@ void Wreck::findLast()
     }
 }
 
+QString Wreck::columns() const
+{
+    return QLatin1String(kColumns) + QLatin1String(m_chained ? ", hash" : "");
+}
+
+// Whether the row is what was entered, as far as the one before it can tell.
+bool Wreck::fits(const Rows& row, Link& before)
+{
+    if (!m_chained) {
+        return true;
+    }
+    const std::int64_t number = row.number(0);
+    const Link last = std::exchange(before, {number, digestFromBytes(row.blob(6))});
+    if (before.hash && (last.number + 1 != number || !last.hash)) {
+        return true; // nobody can tell
+    }
+    const auto follows = [&](const Digest& hash) { return before.hash == hash; };
+    return (before.hash &&
+            (follows(m_hasher.next(*last.hash, row.blob(1), row.blob(2), row.blob(4))) ||
+             follows(m_hasher.nextFaulty(*last.hash, row.blob(1), row.blob(2), row.blob(4))))) ||
+           !wasChanged(number);
+}
+
+// By its neighbours, which know a changed line from a changed hash.
+bool Wreck::wasChanged(std::int64_t number)
+{
+    const auto state = stateOf(*m_file, number);
+    return state && (*state == LineState::Changed || *state == LineState::Foreign);
+}
+
 Result<void>
 Wreck::forEach(const std::function<Result<void>(std::int64_t number, StoredEntry* found)>& take)
 {
-    Statement from(*m_file, QStringLiteral("SELECT %1 FROM entry WHERE seq >= ? ORDER BY seq")
-                                .arg(QLatin1String(kColumns)));
+    Statement from(
+        *m_file, QStringLiteral("SELECT %1 FROM entry WHERE seq >= ? ORDER BY seq").arg(columns()));
+    Link before;
     std::int64_t next = 1;
     const auto lostUntil = [&](std::int64_t end) -> Result<void> {
         for (; next < end; ++next) {
@@ -201,6 +240,9 @@ Wreck::forEach(const std::function<Result<void>(std::int64_t number, StoredEntry
                     break; // out of order: the page is not what it was
                 }
                 auto found = readRow(*rows);
+                if (!fits(*rows, before)) {
+                    found.reset();
+                }
                 if (auto fine = lostUntil(number); !fine) {
                     return fine;
                 }
@@ -222,7 +264,8 @@ std::optional<StoredEntry> Wreck::entry(std::int64_t number)
     Statement one(
         *m_file, QStringLiteral("SELECT %1 FROM entry WHERE seq = ?").arg(QLatin1String(kColumns)));
     auto rows = one.run(number);
-    return rows && rows->next().value_or(false) ? readRow(*rows) : std::nullopt;
+    auto found = rows && rows->next().value_or(false) ? readRow(*rows) : std::nullopt;
+    return found && m_chained && wasChanged(number) ? std::nullopt : std::move(found);
 }
 
 const std::map<std::int64_t, Wreck::Name>& Wreck::named(const std::vector<std::int64_t>& numbers)

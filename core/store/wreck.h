@@ -6,6 +6,7 @@
 
 #include "core/ledger/entry.h"
 #include "core/store/connection.h"
+#include "core/store/digest.h"
 
 #include <functional>
 #include <map>
@@ -16,7 +17,8 @@
 namespace ullage::store
 {
 
-/// A row of table entry that reads back as what its columns say.
+/// A row of table entry that reads back as what its columns say and, where the entry before it can
+/// be read, as what was entered.
 struct StoredEntry {
     std::int64_t number = 0; ///< in order of entry, from 1
     std::int64_t action = 0;
@@ -30,6 +32,8 @@ struct StoredAction {
     std::string subject;
     std::optional<std::int64_t> of;
 };
+
+class Rows;
 
 class Wreck
 {
@@ -65,8 +69,14 @@ public:
 private:
     explicit Wreck(std::unique_ptr<Connection> file);
     void findLast();
+    struct Link;
+    [[nodiscard]] QString columns() const;
+    bool fits(const Rows& row, Link& before);
+    [[nodiscard]] bool wasChanged(std::int64_t number);
 
     std::unique_ptr<Connection> m_file;
+    bool m_chained = false; ///< entries have hashes
+    LineHasher m_hasher;
     QString m_index; ///< the one over type and id
     std::int64_t m_last = 0;
     std::map<std::int64_t, Name> m_named;
