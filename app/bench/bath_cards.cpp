@@ -3,13 +3,13 @@
 #include "app/bench/clearing_box.h"
 #include "app/bench/plan_words.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/verdict_mark.h"
 #include "app/words/formulary_words.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPointer>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -30,7 +30,7 @@ VerdictLook look(ledger::Verdict verdict) { return static_cast<VerdictLook>(verd
 
 QLabel* words(const QString& text, Tone tone)
 {
-    auto* label = new QLabel(text);
+    auto* label = new PlainLabel(text);
     label->setWordWrap(true);
     setTone(label, tone);
     return label;
@@ -81,7 +81,7 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const Reckoning& so,
     const ledger::Judged* taken = so.taken(role);
     if (taken) {
         auto* head = new QHBoxLayout;
-        auto* name = new QLabel(QString::fromStdString(taken->batch.name));
+        auto* name = new PlainLabel(QString::fromStdString(taken->batch.name));
         name->setFont(Theme::font(TextRole::Heading));
         name->setObjectName(QStringLiteral("taken-%1").arg(roleName(role)));
         auto* verdict = new VerdictLabel;

@@ -4,11 +4,11 @@
 #include "app/bench/plan_view.h"
 #include "app/bench/run_view.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
 #include <QStackedWidget>
@@ -40,7 +40,7 @@ BenchPage::BenchPage(RunHost& host, BenchMemory& memory, Sounds& sounds, BenchCl
     column->setSpacing(Space::kGap);
     column->addWidget(m_header);
     m_dark = m_header->addButton(tr("Dark room"));
-    m_dark->setToolTip(tr("Deep red on black, for work under a safelight"));
+    setPlainToolTip(m_dark, tr("Deep red on black, for work under a safelight"));
     m_dark->setFocusPolicy(Qt::TabFocus);
     m_abandon = m_header->addButton(tr("Abandon run…"));
     m_abandon->setObjectName(QStringLiteral("abandon"));
@@ -113,7 +113,7 @@ void BenchPage::makeBanner()
 {
     m_banner = new Card;
     m_banner->setGround(Card::Ground::Caution);
-    m_bannerText = new QLabel;
+    m_bannerText = new PlainLabel;
     m_bannerText->setWordWrap(true);
     m_bannerGoOn = new QPushButton(tr("Go on"));
     m_bannerLog = new QPushButton(tr("Log as far as it got"));

@@ -1,9 +1,9 @@
 #include "app/bench/clearing_box.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -27,7 +27,7 @@ ClearingBox::ClearingBox(const QString& bottle, ledger::SteadyClock steady, cons
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 4, 0, 0);
-    auto* what = new QLabel(
+    auto* what = new PlainLabel(
         tr("Clearing test of %1: a piece of film leader in the fixer, in the light, until it is "
            "clear.")
             .arg(bottle));

@@ -1,5 +1,6 @@
 #include "app/bench/films_edit.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
@@ -80,7 +81,7 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     row.format->setCurrentText(QString::fromStdString(film.format));
     row.format->lineEdit()->setCursorPosition(0);
     row.format->setAccessibleName(tr("Format"));
-    row.format->setToolTip(tr("A named format, or a sheet as 9x12cm or 11x14in"));
+    setPlainToolTip(row.format, tr("A named format, or a sheet as 9x12cm or 11x14in"));
     row.count->setFixedWidth(74);
     row.count->setRange(1, 100);
     row.count->setPrefix(QStringLiteral("× "));
@@ -100,7 +101,7 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     row.notes->setAccessibleName(tr("Notes on the film"));
     auto* away = new QPushButton(QStringLiteral("×"));
     away->setAccessibleName(tr("Remove this film"));
-    away->setToolTip(tr("Remove this film"));
+    setPlainToolTip(away, tr("Remove this film"));
     setButtonLook(away, ButtonLook::Quiet);
     first->addWidget(row.format);
     first->addWidget(row.count);

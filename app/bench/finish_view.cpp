@@ -3,6 +3,7 @@
 #include "app/bench/bench_words.h"
 #include "app/dialogs/top_up_offers.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
@@ -13,7 +14,6 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -38,7 +38,7 @@ enum Air { AsItStands, Squeezed, Measured };
 FinishView::FinishView(QWidget* parent)
     : QWidget(parent), m_bottles(new Card), m_times(new Card(tr("As it went"))),
       m_topUps(new TopUpOffers), m_notes(new QPlainTextEdit), m_cautions(new CautionBox(tr("Now"))),
-      m_refusal(new QLabel), m_log(new QPushButton),
+      m_refusal(new PlainLabel), m_log(new QPushButton),
       m_drop(new QPushButton(tr("Drop it: no film went in")))
 {
     auto* row = new QHBoxLayout(this);
@@ -107,7 +107,7 @@ void FinishView::ask(const ledger::RunState& state, Why why, const Wording& word
     m_bottles->body()->insertWidget(m_bottles->body()->indexOf(m_topUps), m_list);
     const QStringList heads{tr("Bottle"), tr("Lost"), tr("Air left in the bottle")};
     for (int i = 0; i < heads.size(); ++i) {
-        auto* head = new QLabel(heads[i]);
+        auto* head = new PlainLabel(heads[i]);
         setTone(head, Tone::Quiet);
         grid->addWidget(head, 0, i);
     }
@@ -116,7 +116,7 @@ void FinishView::ask(const ledger::RunState& state, Why why, const Wording& word
     for (const ledger::RunBath& bath : state.baths)
         addRow(bath, std::find(used.begin(), used.end(), bath.batch) != used.end());
     if (state.baths.empty())
-        grid->addWidget(new QLabel(tr("This run goes through no bottle of the shelf.")), 1, 0);
+        grid->addWidget(new PlainLabel(tr("This run goes through no bottle of the shelf.")), 1, 0);
     delete m_timeRows;
     m_times->body()->addWidget(m_timeRows = times(state));
     m_cautions->setLines({Cautions::bathsApart(), Cautions::silver(), Cautions::noCleaners()});
@@ -130,14 +130,15 @@ void FinishView::addRow(const ledger::RunBath& bath, bool used)
     auto* grid = static_cast<QGridLayout*>(m_list->layout());
     const int line = grid->rowCount();
     const QString name = QString::fromStdString(bath.name);
-    Row row{bath.batch, new QCheckBox(tr("%1, %2").arg(name, volumeText(bath.used, m_wording))),
+    Row row{bath.batch,
+            new QCheckBox(plainCaption(tr("%1, %2").arg(name, volumeText(bath.used, m_wording)))),
             nullptr, new QComboBox,
             new QuantityEdit(QuantityKind::Volume, tr("Air left"), m_wording)};
     row.used->setChecked(used);
     row.used->setObjectName(QStringLiteral("used"));
     grid->addWidget(row.used, line, 0);
     if (bath.oneShot) {
-        auto* gone = new QLabel(tr("poured away"));
+        auto* gone = new PlainLabel(tr("poured away"));
         setTone(gone, Tone::Quiet);
         grid->addWidget(gone, line, 1);
     } else {

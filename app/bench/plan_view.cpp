@@ -12,6 +12,7 @@
 #include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/known_times.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
@@ -20,7 +21,6 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QVBoxLayout>
@@ -125,7 +125,7 @@ QWidget* PlanView::bottleSide()
     column->setSpacing(Space::kGap);
     auto* split = new Card(tr("Too much at once"));
     split->setGround(Card::Ground::Calm);
-    m_split = new QLabel;
+    m_split = new PlainLabel;
     m_split->setWordWrap(true);
     auto* take = new QPushButton(tr("Take the first part now"));
     take->setObjectName(QStringLiteral("takeFirstPart"));
@@ -166,7 +166,7 @@ QWidget* PlanView::sheetSide()
     m_wash = new WashEdit(m_host->wording());
     card->body()->addWidget(m_wash);
     m_list = new StepList;
-    m_first = new QLabel;
+    m_first = new PlainLabel;
     m_first->setObjectName(QStringLiteral("firstToDo"));
     m_first->setWordWrap(true);
     m_first->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -174,11 +174,11 @@ QWidget* PlanView::sheetSide()
     card->body()->addWidget(m_first, 1);
     m_steps = new ColumnScroll(m_list);
     card->body()->addWidget(m_steps, 1);
-    m_note = new QLabel;
+    m_note = new PlainLabel;
     m_note->setWordWrap(true);
     setTone(m_note, Tone::Quiet);
     card->body()->addWidget(m_note);
-    m_problem = new QLabel;
+    m_problem = new PlainLabel;
     m_problem->setWordWrap(true);
     setTone(m_problem, Tone::Discard);
     card->body()->addWidget(m_problem);

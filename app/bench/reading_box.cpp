@@ -1,11 +1,11 @@
 #include "app/bench/reading_box.h"
 
 #include "app/bench/bench_words.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -15,13 +15,13 @@ namespace ullage::app
 ReadingBox::ReadingBox(QWidget* parent)
     : QWidget(parent), m_field(new QuantityField<chemistry::Celsius>(
                            QuantityKind::Temperature, tr("Thermometer"), Wording{}, this)),
-      m_preview(new QLabel(this)), m_take(new QPushButton(tr("Take over"), this))
+      m_preview(new PlainLabel(this)), m_take(new QPushButton(tr("Take over"), this))
 {
     setAccessibleName(tr("Reading of the thermometer"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     auto* row = new QHBoxLayout;
-    auto* label = new QLabel(tr("&Thermometer now"), this);
+    auto* label = new PlainLabel(tr("&Thermometer now"), this);
     label->setBuddy(m_field);
     auto* leave = new QPushButton(tr("Leave it"), this);
     setButtonLook(leave, ButtonLook::Quiet);

@@ -9,6 +9,7 @@
 #include "app/bench/step_list.h"
 #include "app/bench/tank_side.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
@@ -17,7 +18,6 @@
 #include <QCheckBox>
 #include <QEvent>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -53,10 +53,10 @@ QWidget* RunView::sheetCard()
     auto* card = new Card(tr("Run sheet"));
     m_list = new StepList;
     m_scroll = new ColumnScroll(m_list);
-    m_footer = new QLabel;
+    m_footer = new PlainLabel;
     m_footer->setWordWrap(true);
     setTone(m_footer, Tone::Quiet);
-    m_trouble = new QLabel;
+    m_trouble = new PlainLabel;
     m_trouble->setWordWrap(true);
     setTone(m_trouble, Tone::Near);
     m_trouble->hide();
@@ -71,10 +71,10 @@ QWidget* RunView::clockCard()
 {
     auto* card = new Card;
     auto* head = new QHBoxLayout;
-    m_title = new QLabel;
+    m_title = new PlainLabel;
     m_title->setFont(Theme::font(TextRole::Heading));
     m_title->setWordWrap(true);
-    m_count = new QLabel;
+    m_count = new PlainLabel;
     setTone(m_count, Tone::Quiet);
     head->addWidget(m_title, 1);
     head->addWidget(m_count);
@@ -83,7 +83,7 @@ QWidget* RunView::clockCard()
     card->body()->addWidget(m_strip = new AgitationStrip);
     card->body()->addWidget(m_cue = new CuePanel);
     card->body()->addWidget(m_reading = new ReadingBox);
-    m_caution = new QLabel;
+    m_caution = new PlainLabel;
     m_caution->setWordWrap(true);
     m_caution->setAlignment(Qt::AlignCenter);
     setTone(m_caution, Tone::Near);
@@ -127,7 +127,7 @@ QWidget* RunView::tools()
     auto* bar = new QWidget;
     auto* column = new QVBoxLayout(bar);
     column->setContentsMargins(0, 0, 0, 0);
-    m_hint = new QLabel(tr("Space: hold / go on · Enter: next step · S: skip"));
+    m_hint = new PlainLabel(tr("Space: hold / go on · Enter: next step · S: skip"));
     m_hint->setAlignment(Qt::AlignCenter);
     m_hint->setWordWrap(true);
     m_hint->setFont(Theme::font(TextRole::Small));

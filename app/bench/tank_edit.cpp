@@ -1,5 +1,6 @@
 #include "app/bench/tank_edit.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
@@ -10,7 +11,6 @@
 #include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
@@ -33,7 +33,7 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(12);
     const auto label = [&](const QString& text, QWidget* buddy, int row) {
-        auto* made = new QLabel(text);
+        auto* made = new PlainLabel(text);
         made->setBuddy(buddy);
         grid->addWidget(made, row, 0);
         grid->addWidget(buddy, row, 1, 1, 2);
@@ -45,8 +45,8 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
     m_volume->setRange(10, 100'000);
     m_volume->setRequired(true);
     m_volume->setValue(tank.volume.value());
-    grid->addWidget(new QLabel(tr("Holds at once")), 2, 1);
-    grid->addWidget(new QLabel(tr("covered by, each")), 2, 2);
+    grid->addWidget(new PlainLabel(tr("Holds at once")), 2, 1);
+    grid->addWidget(new PlainLabel(tr("covered by, each")), 2, 2);
     int row = 3;
     for (const auto& format : chemistry::namedFormats()) {
         const std::string code(format.code);
@@ -65,7 +65,7 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
         place.each->setAccessibleName(tr("Solution for one %1").arg(filmFormatShort(code)));
         if (there && known->each)
             place.each->setValue(known->each->value());
-        grid->addWidget(new QLabel(filmFormatName(code)), row, 0);
+        grid->addWidget(new PlainLabel(filmFormatName(code)), row, 0);
         grid->addWidget(place.most, row, 1);
         grid->addWidget(place.each, row, 2);
         connect(place.each, &QuantityEdit::valueChanged, this, &TankDialog::check);
@@ -73,7 +73,7 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
         ++row;
     }
     column->addLayout(grid);
-    auto* hint = new QLabel(tr("With no places at all the tank is not checked."));
+    auto* hint = new PlainLabel(tr("With no places at all the tank is not checked."));
     setTone(hint, Tone::Quiet);
     column->addWidget(hint);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);

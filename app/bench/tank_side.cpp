@@ -2,10 +2,10 @@
 
 #include "app/bench/bench_words.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 
-#include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -13,7 +13,7 @@ namespace ullage::app
 {
 
 TankSide::TankSide(QWidget* parent)
-    : QWidget(parent), m_films(new QLabel), m_factors(new FactorRows),
+    : QWidget(parent), m_films(new PlainLabel), m_factors(new FactorRows),
       m_cautions(new CautionBox(tr("Before you pour")))
 {
     auto* column = new QVBoxLayout(this);

@@ -1,13 +1,13 @@
 #include "app/bench/template_dialog.h"
 
 #include "app/bench/bench_words.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -38,7 +38,7 @@ QPushButton* small(const QString& text, const QString& name)
 {
     auto* button = new QPushButton(text);
     button->setAccessibleName(name);
-    button->setToolTip(name);
+    setPlainToolTip(button, name);
     button->setAutoDefault(false);
     setButtonLook(button, ButtonLook::Quiet);
     return button;
@@ -49,14 +49,14 @@ QPushButton* small(const QString& text, const QString& name)
 TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& wording,
                                QWidget* parent)
     : QDialog(parent), m_wording(wording), m_name(new QLineEdit), m_lines(new QVBoxLayout),
-      m_problem(new QLabel)
+      m_problem(new PlainLabel)
 {
     setWindowTitle(tr("Run sheet"));
     resize(980, 620);
     auto* column = new QVBoxLayout(this);
     column->setSpacing(12);
     auto* head = new QHBoxLayout;
-    auto* label = new QLabel(tr("&Name"));
+    auto* label = new PlainLabel(tr("&Name"));
     label->setBuddy(m_name);
     m_name->setText(sheet.name.empty() ? tr("My %1").arg(templateName(sheet).toLower())
                                        : QString::fromStdString(sheet.name));
@@ -77,9 +77,10 @@ TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& 
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
     column->addWidget(area, 1);
-    auto* note = new QLabel(tr("Developing time, and fixing time where a clearing time is known, "
-                               "come from the bottles; the time given for Fix serves where none "
-                               "is."));
+    auto* note =
+        new PlainLabel(tr("Developing time, and fixing time where a clearing time is known, "
+                          "come from the bottles; the time given for Fix serves where none "
+                          "is."));
     note->setWordWrap(true);
     setTone(note, Tone::Quiet);
     column->addWidget(note);

@@ -1,5 +1,6 @@
 #include "app/bench/wash_edit.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
@@ -8,7 +9,6 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QSignalBlocker>
 #include <QSpinBox>
 #include <QVBoxLayout>
@@ -76,14 +76,14 @@ QString shareLeftText(double share, const QLocale& locale)
 WashEdit::WashEdit(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_kind(new QComboBox),
       m_water(new QuantityEdit(QuantityKind::Temperature, tr("Tap"), wording)),
-      m_dumps(new QWidget), m_fills(new QSpinBox), m_note(new QLabel), m_warning(new QLabel)
+      m_dumps(new QWidget), m_fills(new QSpinBox), m_note(new PlainLabel), m_warning(new PlainLabel)
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
     auto* row = new QHBoxLayout;
     row->setSpacing(6);
-    auto* label = new QLabel(tr("&Wash"));
+    auto* label = new PlainLabel(tr("&Wash"));
     label->setBuddy(m_kind);
     m_kind->setObjectName(QStringLiteral("wash"));
     m_kind->setAccessibleName(tr("Way of washing"));
@@ -93,14 +93,14 @@ WashEdit::WashEdit(const Wording& wording, QWidget* parent)
     m_water->setRange(0, 60);
     m_water->setObjectName(QStringLiteral("tap"));
     m_water->setAccessibleName(tr("Tap water"));
-    m_water->setToolTip(tr("How warm the tap is; left empty it is taken to be as warm as the "
-                           "thermometer's reading"));
+    setPlainToolTip(m_water, tr("How warm the tap is; left empty it is taken to be as warm as the "
+                                "thermometer's reading"));
     row->addWidget(label);
     row->addWidget(m_kind, 1);
     column->addLayout(row);
     auto* tap = new QHBoxLayout;
     tap->setSpacing(6);
-    auto* tapLabel = new QLabel(tr("Tap &water, if known"));
+    auto* tapLabel = new PlainLabel(tr("Tap &water, if known"));
     tapLabel->setBuddy(m_water);
     m_water->setMaximumWidth(110);
     tap->addWidget(tapLabel, 1);

@@ -1,13 +1,13 @@
 #include "app/charts/chart_table.h"
 
 #include "app/charts/chart_figures.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QApplication>
 #include <QClipboard>
 #include <QDialogButtonBox>
 #include <QHeaderView>
-#include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
 #include <QTableView>
@@ -65,11 +65,11 @@ QVariant ChartTableModel::headerData(int section, Qt::Orientation orientation, i
 ChartTableDialog::ChartTableDialog(const ChartSpec& spec, QWidget* parent)
     : QDialog(parent), m_model(new ChartTableModel(spec, this))
 {
-    setWindowTitle(spec.title);
+    setWindowTitle(plainTitle(spec.title));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kInset, Space::kInset, Space::kInset, Space::kInset);
     column->setSpacing(Space::kGap);
-    auto* summary = new QLabel(spec.summary, this);
+    auto* summary = new PlainLabel(spec.summary, this);
     summary->setWordWrap(true);
     summary->setVisible(!spec.summary.isEmpty());
     setTone(summary, Tone::Quiet);

@@ -5,6 +5,7 @@
 #include "app/charts/chart_frame.h"
 #include "app/charts/chart_table.h"
 #include "app/widgets/hatch.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QAccessible>
@@ -323,7 +324,7 @@ public:
         m_legend->setVisible(m_legend->heightForWidth(240) > 0);
         m_plot->setAccessibleName(spec.title);
         m_plot->setAccessibleDescription(spec.summary);
-        m_plot->setToolTip(QString());
+        setPlainToolTip(m_plot, QString());
     }
 
     [[nodiscard]] const ChartSpec& chart() const override { return m_plot->spec(); }

@@ -1,12 +1,12 @@
 #include "app/daybook/consequence_card.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
 
 #include <QCoreApplication>
-#include <QLabel>
 #include <QVBoxLayout>
 
 namespace ullage::app
@@ -129,9 +129,8 @@ void ConsequenceCard::clear()
 
 void ConsequenceCard::addText(const QString& text, bool heading, bool refusal)
 {
-    auto* label = new QLabel(text, this);
+    auto* label = new PlainLabel(text, this);
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     if (heading)
         label->setFont(Theme::font(TextRole::Strong));
     else

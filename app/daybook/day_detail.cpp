@@ -1,8 +1,8 @@
 #include "app/daybook/day_detail.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
-#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -36,9 +36,8 @@ void DayDetail::clear()
 
 QLabel* DayDetail::addText(const QString& text)
 {
-    auto* label = new QLabel(text, m_content);
+    auto* label = new PlainLabel(text, m_content);
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_column->addWidget(label);
     return label;
@@ -46,10 +45,10 @@ QLabel* DayDetail::addText(const QString& text)
 
 QPushButton* DayDetail::addLink(const QString& text, const QString& spoken)
 {
-    auto* link = new QPushButton(text, m_content);
+    auto* link = new QPushButton(plainCaption(text), m_content);
     setButtonLook(link, ButtonLook::Quiet);
     link->setAccessibleName(spoken);
-    link->setToolTip(spoken);
+    setPlainToolTip(link, spoken);
     // As wide as there is room for; a long name is cut by the card, and told whole by the tip.
     link->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     return link;

@@ -1,9 +1,9 @@
 #include "app/daybook/looking_strip.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QTimer>
@@ -20,13 +20,12 @@ constexpr int kBarWidth = 120;
 } // namespace
 
 LookingStrip::LookingStrip(QWidget* parent)
-    : QWidget(parent), m_label(new QLabel(this)), m_bar(new QProgressBar(this)),
+    : QWidget(parent), m_label(new PlainLabel(this)), m_bar(new QProgressBar(this)),
       m_button(new QPushButton(this)), m_later(new QTimer(this))
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(Space::kSmall);
-    m_label->setTextFormat(Qt::PlainText);
     setTone(m_label, Tone::Quiet);
     m_bar->setFixedWidth(kBarWidth);
     m_bar->setTextVisible(false);

@@ -1,10 +1,10 @@
 #include "app/dialogs/base_times_edit.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -62,7 +62,7 @@ void BaseTimesEdit::addRow(const std::optional<chemistry::TimeAtTemperature>& pa
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(Space::kSmall);
     line->addWidget(row.time, 1);
-    line->addWidget(new QLabel(tr("at", "a time at a temperature"), row.line));
+    line->addWidget(new PlainLabel(tr("at", "a time at a temperature"), row.line));
     line->addWidget(row.temperature, 1);
     m_lines->addWidget(row.line);
     m_rows.push_back(row);
@@ -88,7 +88,7 @@ void BaseTimesEdit::setKnown(std::vector<Known> known)
     m_choice->addItem(tr("as typed below"));
     for (const Known& one : m_known) {
         m_choice->addItem(one.name);
-        m_choice->setItemData(m_choice->count() - 1, one.source, Qt::ToolTipRole);
+        m_choice->setItemData(m_choice->count() - 1, plainToolTip(one.source), Qt::ToolTipRole);
     }
     m_choice->setVisible(!m_known.empty());
     showChosen();

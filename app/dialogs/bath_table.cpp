@@ -1,6 +1,7 @@
 #include "app/dialogs/bath_table.h"
 
 #include "app/dialogs/bottle_choice.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
 #include "app/words/verdict_words.h"
@@ -8,7 +9,6 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
-#include <QLabel>
 
 #include <algorithm>
 
@@ -58,7 +58,7 @@ BathTable::BathTable(const DialogContext& context, QWidget* parent)
                                                 {Air, tr("Air left")},
                                                 {Once, tr("One-shot")}};
     for (const auto& [column, text] : headings) {
-        auto* label = new QLabel(text, this);
+        auto* label = new PlainLabel(text, this);
         label->setFont(Theme::font(TextRole::Small));
         setTone(label, Tone::Quiet);
         m_grid->addWidget(label, 0, column);
@@ -89,7 +89,7 @@ void BathTable::addLine(Role role)
 {
     const int row = static_cast<int>(m_lines.size()) + 1;
     const QString name = roleName(role);
-    auto* label = new QLabel(name, this);
+    auto* label = new PlainLabel(name, this);
     Line line{role, new QComboBox(this), nullptr, nullptr, nullptr, new QCheckBox(this)};
     label->setBuddy(line.bottle);
     m_grid->addWidget(label, row, Name);
@@ -105,7 +105,7 @@ void BathTable::addLine(Role role)
     line.air->setRange(0, kMostMl);
     line.air->setPlaceholderText(tr("not known"));
     line.oneShot->setAccessibleName(tr("%1: one-shot").arg(name));
-    line.oneShot->setToolTip(tr("Thrown away after this load instead of poured back"));
+    setPlainToolTip(line.oneShot, tr("Thrown away after this load instead of poured back"));
     m_grid->addWidget(line.oneShot, row, Once, Qt::AlignCenter);
 
     line.bottle->addItem(

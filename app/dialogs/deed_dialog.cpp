@@ -3,13 +3,13 @@
 #include "app/dialogs/side_column.h"
 #include "app/widgets/card.h"
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 
 #include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -26,14 +26,13 @@ constexpr int kFormWidth = 400;
 DeedDialog::DeedDialog(const DialogContext& context, const QString& title, QWidget* parent)
     : QDialog(parent), m_context(context)
 {
-    setWindowTitle(title);
+    setWindowTitle(plainTitle(title));
     setAttribute(Qt::WA_DeleteOnClose, false);
     QVBoxLayout* whole = dialogColumn(*this);
     whole->setSpacing(Space::kInset);
 
-    auto* heading = new QLabel(title, this);
+    auto* heading = new PlainLabel(title, this);
     heading->setFont(Theme::font(TextRole::PageTitle));
-    heading->setTextFormat(Qt::PlainText);
     whole->addWidget(heading);
 
     m_body = new QHBoxLayout;
@@ -68,9 +67,8 @@ DeedDialog::DeedDialog(const DialogContext& context, const QString& title, QWidg
 
 QLabel* DeedDialog::newProblemLabel()
 {
-    auto* label = new QLabel(this);
+    auto* label = new PlainLabel(this);
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     label->setFont(Theme::font(TextRole::Small));
     setTone(label, Tone::Discard);
     label->hide();
@@ -80,7 +78,7 @@ QLabel* DeedDialog::newProblemLabel()
 void DeedDialog::addRow(const QString& name, const QString& label, QWidget* field, Width width)
 {
     Row row;
-    row.label = new QLabel(label, this);
+    row.label = new PlainLabel(label, this);
     row.label->setFont(Theme::font(TextRole::Small));
     setTone(row.label, Tone::Quiet);
     row.label->setBuddy(field);
@@ -113,9 +111,8 @@ QuantityEdit* DeedDialog::addQuantity(const QString& name, const QString& label,
 
 QLabel* DeedDialog::addText(const QString& text)
 {
-    auto* label = new QLabel(text, this);
+    auto* label = new PlainLabel(text, this);
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     setTone(label, Tone::Quiet);
     addWide(label);
     return label;
@@ -123,8 +120,7 @@ QLabel* DeedDialog::addText(const QString& text)
 
 void DeedDialog::addHeading(const QString& text)
 {
-    auto* label = new QLabel(text, this);
-    label->setTextFormat(Qt::PlainText);
+    auto* label = new PlainLabel(text, this);
     label->setFont(Theme::font(TextRole::Heading));
     addWide(label);
 }
@@ -151,8 +147,9 @@ QuantityEdit* DeedDialog::addAir(Width width)
     m_air = addQuantity(QStringLiteral("air_ml"), tr("Air left in the bottle, if you know"),
                         QuantityKind::Volume, width);
     m_air->setRange(0, 1'000'000);
-    m_air->setToolTip(tr("After squeezing, marbles or gas. Left empty: all the room there is, or "
-                         "none in a bottle that is always squeezed."));
+    setPlainToolTip(m_air,
+                    tr("After squeezing, marbles or gas. Left empty: all the room there is, or "
+                       "none in a bottle that is always squeezed."));
     return m_air;
 }
 

@@ -1,5 +1,6 @@
 #include "app/dialogs/film_rows.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
 #include "core/chemistry/films.h"
@@ -57,11 +58,11 @@ void FilmRows::addFilms(const QString& format, double count)
         const auto code =
             QString::fromUtf8(named.code.data(), static_cast<qsizetype>(named.code.size()));
         row.format->addItem(code, code);
-        row.format->setItemData(row.format->count() - 1, filmFormatName(named.code),
+        row.format->setItemData(row.format->count() - 1, plainToolTip(filmFormatName(named.code)),
                                 Qt::ToolTipRole);
     }
     row.format->setEditText(format);
-    row.format->setToolTip(tr("A format, or a sheet with its unit such as 9x12cm or 11x14in"));
+    setPlainToolTip(row.format, tr("A format, or a sheet with its unit such as 9x12cm or 11x14in"));
     auto* remove = new QPushButton(tr("Remove"), row.line);
     remove->setAutoDefault(false);
     setButtonLook(remove, ButtonLook::Chip);

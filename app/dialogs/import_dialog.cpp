@@ -1,11 +1,11 @@
 #include "app/dialogs/import_dialog.h"
 
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/merge_words.h"
 
 #include <QDialogButtonBox>
-#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -29,16 +29,16 @@ ImportDialog::ImportDialog(const QString& journal, const formulary::Formulary& f
 {
     setWindowTitle(tr("Import a journal"));
     QVBoxLayout* whole = dialogColumn(*this);
-    auto* heading = new QLabel(tr("Import %1").arg(journal), this);
-    heading->setTextFormat(Qt::PlainText);
+    auto* heading = new PlainLabel(tr("Import %1").arg(journal), this);
     heading->setFont(Theme::font(TextRole::PageTitle));
-    m_coming = new QLabel(this);
-    auto* rule = new QLabel(tr("Nothing has come in yet. Decide about every line below; then all "
-                               "the rest comes in at once. What depends on a line that is left out "
-                               "is left out with it."),
-                            this);
+    m_coming = new PlainLabel(this);
+    auto* rule =
+        new PlainLabel(tr("Nothing has come in yet. Decide about every line below; then all "
+                          "the rest comes in at once. What depends on a line that is left out "
+                          "is left out with it."),
+                       this);
     setTone(rule, Tone::Quiet);
-    for (QLabel* label : {heading, m_coming, rule}) {
+    for (QLabel* label : std::initializer_list<QLabel*>{heading, m_coming, rule}) {
         label->setWordWrap(true);
         whole->addWidget(label);
     }
@@ -50,7 +50,7 @@ ImportDialog::ImportDialog(const QString& journal, const formulary::Formulary& f
     m_column->addStretch(1);
     area->setWidget(page);
     whole->addWidget(area, 1);
-    m_state = new QLabel(this);
+    m_state = new PlainLabel(this);
     m_state->setWordWrap(true);
     whole->addWidget(m_state);
 

@@ -1,5 +1,6 @@
 #include "app/dialogs/import_row.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/merge_words.h"
 #include "app/words/moment_text.h"
@@ -7,7 +8,6 @@
 #include <QComboBox>
 #include <QDateTimeEdit>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -35,11 +35,10 @@ ImportRow::Choice choiceFor(ledger::WayOut way)
 ImportRow::ImportRow(const ImportRowView& view, const QLocale& locale, QWidget* parent)
     : Card({}, parent)
 {
-    m_what = new QLabel(this);
+    m_what = new PlainLabel(this);
     m_what->setFont(Theme::font(TextRole::Strong));
-    m_why = new QLabel(this);
+    m_why = new PlainLabel(this);
     for (QLabel* label : {m_what, m_why}) {
-        label->setTextFormat(Qt::PlainText); // a journal is somebody else's text
         label->setWordWrap(true);
         body()->addWidget(label);
     }

@@ -2,6 +2,7 @@
 
 #include "app/dialogs/volume_dialogs.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/batch_names.h"
 #include "app/words/cautions.h"
@@ -9,7 +10,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QSignalBlocker>
 #include <QStandardItemModel>
@@ -94,7 +94,8 @@ void MixDialog::buildForm()
     m_found = new QCheckBox(tr("&Found bottle: nobody knows what it has been through"), this);
     addWide(m_found);
     m_dissolved = new QCheckBox(tr("&All of it is dissolved and clear"), this);
-    m_dissolved->setToolTip(tr("Until it is marked so, this bottle is not proposed for film."));
+    setPlainToolTip(m_dissolved,
+                    tr("Until it is marked so, this bottle is not proposed for film."));
     m_dissolved->setChecked(true);
     addWide(m_dissolved);
     m_warnings = addText({});
@@ -104,9 +105,8 @@ void MixDialog::buildForm()
 void MixDialog::buildSide()
 {
     m_become = new Card(tr("It will become"), this);
-    m_becomeWhat = new QLabel(m_become);
+    m_becomeWhat = new PlainLabel(m_become);
     m_becomeWhat->setWordWrap(true);
-    m_becomeWhat->setTextFormat(Qt::PlainText);
     m_rows = new FactorRows(m_become);
     m_become->body()->addWidget(m_becomeWhat);
     m_become->body()->addWidget(m_rows);

@@ -7,6 +7,7 @@
 #include "app/dialogs/top_up_offers.h"
 #include "app/widgets/card.h"
 #include "app/widgets/figures.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
@@ -15,7 +16,6 @@
 #include "core/chemistry/fixing.h"
 #include "core/ledger/run_plan.h"
 
-#include <QLabel>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -82,17 +82,14 @@ void RunDialog::buildSide()
     m_develop = new Card(tr("Develop"), this);
     m_time = new FigureLabel(m_develop);
     m_time->setFont(Theme::font(TextRole::Hero));
-    m_note = new QLabel(m_develop);
+    m_note = new PlainLabel(m_develop);
     m_note->setWordWrap(true);
-    m_note->setTextFormat(Qt::PlainText);
     setTone(m_note, Tone::Quiet);
     m_rows = new FactorRows(m_develop);
-    m_fix = new QLabel(m_develop);
+    m_fix = new PlainLabel(m_develop);
     m_fix->setWordWrap(true);
-    m_fix->setTextFormat(Qt::PlainText);
-    m_warnings = new QLabel(m_develop);
+    m_warnings = new PlainLabel(m_develop);
     m_warnings->setWordWrap(true);
-    m_warnings->setTextFormat(Qt::PlainText);
     setTone(m_warnings, Tone::Near);
     for (QWidget* widget : {static_cast<QWidget*>(m_time), static_cast<QWidget*>(m_note),
                             static_cast<QWidget*>(m_rows), static_cast<QWidget*>(m_fix),

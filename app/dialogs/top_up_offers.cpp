@@ -1,5 +1,6 @@
 #include "app/dialogs/top_up_offers.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
@@ -7,7 +8,6 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -37,7 +37,7 @@ TopUpOffers::Line& TopUpOffers::lineFor(const std::string& batch)
               widget,
               new QCheckBox(widget),
               new QComboBox(widget),
-              new QLabel(widget)};
+              new PlainLabel(widget)};
     auto* column = new QVBoxLayout(widget);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kTight);
@@ -66,8 +66,8 @@ void TopUpOffers::show(Line& line, const ledger::Judged& bottle, Films films,
     const auto& batch = bottle.batch;
     const QString name = QString::fromStdString(batch.name);
     const auto& solution = *batch.solution;
-    line.take->setText(
-        tr("Top up %1 with %2, from").arg(name, volumeText(line.topUp.volume, wording)));
+    line.take->setText(plainCaption(
+        tr("Top up %1 with %2, from").arg(name, volumeText(line.topUp.volume, wording))));
     line.from->setAccessibleName(tr("What %1 is topped up from").arg(name));
     const QString before = line.from->currentData().toString();
     {

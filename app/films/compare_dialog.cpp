@@ -3,6 +3,7 @@
 #include "app/films/compare_words.h"
 #include "app/films/film_views.h"
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -11,7 +12,6 @@
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -52,7 +52,7 @@ void CompareDialog::build()
 {
     setWindowTitle(tr("What went wrong?"));
     QVBoxLayout* whole = dialogColumn(*this);
-    auto* heading = new QLabel(tr("What went wrong?"), this);
+    auto* heading = new PlainLabel(tr("What went wrong?"), this);
     heading->setFont(Theme::font(TextRole::PageTitle));
     whole->addWidget(heading);
 
@@ -170,9 +170,8 @@ void CompareDialog::addHeading(QVBoxLayout* column, const QString& text)
 
 QLabel* CompareDialog::addText(QVBoxLayout* column, const QString& text)
 {
-    auto* label = new QLabel(text, column->parentWidget());
+    auto* label = new PlainLabel(text, column->parentWidget());
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     column->addWidget(label);
     m_lines << text;
@@ -197,15 +196,14 @@ void CompareDialog::addFilms(QVBoxLayout* column)
         const FilmView view = filmView(film, m_context.session.now(), m_context.wording);
         auto* row = new QHBoxLayout;
         row->setSpacing(Space::kSmall);
-        auto* link = new QPushButton(view.name, column->parentWidget());
+        auto* link = new QPushButton(plainCaption(view.name), column->parentWidget());
         setButtonLook(link, ButtonLook::Quiet);
         link->setAutoDefault(false);
         link->setAccessibleName(tr("Card of the film %1").arg(view.name));
         connect(link, &QPushButton::clicked, this,
                 [this, id = view.id] { emit filmRequested(id); });
-        auto* what = new QLabel(tr("%1 · %2", "what is wrong, when").arg(view.marks, view.run),
-                                column->parentWidget());
-        what->setTextFormat(Qt::PlainText);
+        auto* what = new PlainLabel(tr("%1 · %2", "what is wrong, when").arg(view.marks, view.run),
+                                    column->parentWidget());
         setTone(what, Tone::Quiet);
         row->addWidget(link);
         row->addWidget(what, 1);
@@ -225,7 +223,7 @@ void CompareDialog::addSuspects(QVBoxLayout* column)
         auto* row = new QHBoxLayout;
         row->setSpacing(Space::kSmall);
         const auto button = [&](const QString& text, const QString& spoken, auto deed) {
-            auto* made = new QPushButton(text, column->parentWidget());
+            auto* made = new QPushButton(plainCaption(text), column->parentWidget());
             setButtonLook(made, ButtonLook::Quiet);
             made->setAutoDefault(false);
             made->setAccessibleName(spoken);
@@ -235,8 +233,7 @@ void CompareDialog::addSuspects(QVBoxLayout* column)
         button(name, tr("Show %1", "bottle").arg(name),
                [this, id, name] { emit bottleRequested(id, name); });
         const Bottle* bottle = m_context.session.bottle(id);
-        auto* state = new QLabel(column->parentWidget());
-        state->setTextFormat(Qt::PlainText);
+        auto* state = new PlainLabel(column->parentWidget());
         setTone(state, Tone::Quiet);
         row->addWidget(state, 1);
         if (!bottle) {

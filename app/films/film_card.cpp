@@ -1,6 +1,7 @@
 #include "app/films/film_card.h"
 
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -9,7 +10,6 @@
 #include <QCheckBox>
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
@@ -34,12 +34,10 @@ void FilmCard::build()
 {
     setWindowTitle(tr("Film"));
     QVBoxLayout* whole = dialogColumn(*this);
-    m_name = new QLabel(this);
+    m_name = new PlainLabel(this);
     m_name->setFont(Theme::font(TextRole::PageTitle));
-    m_name->setTextFormat(Qt::PlainText);
     m_name->setWordWrap(true);
-    m_detail = new QLabel(this);
-    m_detail->setTextFormat(Qt::PlainText);
+    m_detail = new PlainLabel(this);
     m_detail->setWordWrap(true);
     setTone(m_detail, Tone::Quiet);
     auto* head = new QVBoxLayout;
@@ -85,9 +83,8 @@ void FilmCard::build()
 
 QLabel* FilmCard::addText(QVBoxLayout* column, const QString& text)
 {
-    auto* label = new QLabel(text, column->parentWidget());
+    auto* label = new PlainLabel(text, column->parentWidget());
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     column->addWidget(label);
     return label;
@@ -141,13 +138,11 @@ void FilmCard::fillMarks(QVBoxLayout* column)
         row->setSpacing(Space::kSmall);
         auto* words = new QVBoxLayout;
         words->setSpacing(0);
-        auto* text = new QLabel(mark.text, column->parentWidget());
+        auto* text = new PlainLabel(mark.text, column->parentWidget());
         text->setWordWrap(true);
-        text->setTextFormat(Qt::PlainText);
         text->setFont(Theme::font(TextRole::Strong));
         setTone(text, Tone::Near);
-        auto* when = new QLabel(mark.when, column->parentWidget());
-        when->setTextFormat(Qt::PlainText);
+        auto* when = new PlainLabel(mark.when, column->parentWidget());
         setTone(when, Tone::Quiet);
         words->addWidget(text);
         words->addWidget(when);
@@ -175,11 +170,11 @@ void FilmCard::fillBottles(QVBoxLayout* column)
     for (const FilmBottleView& bottle : m_view.bottles) {
         auto* row = new QHBoxLayout;
         row->setSpacing(Space::kSmall);
-        auto* link = new QPushButton(bottle.name, column->parentWidget());
+        auto* link = new QPushButton(plainCaption(bottle.name), column->parentWidget());
         setButtonLook(link, ButtonLook::Quiet);
         link->setAutoDefault(false);
         link->setAccessibleName(tr("Show %1", "bottle").arg(bottle.name));
-        link->setToolTip(link->accessibleName());
+        setPlainToolTip(link, link->accessibleName());
         connect(link, &QPushButton::clicked, this,
                 [this, bottle] { emit bottleRequested(bottle.id, bottle.name); });
         auto* verdict = new VerdictLabel(column->parentWidget());

@@ -2,6 +2,7 @@
 
 #include "app/films/film_views.h"
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -10,7 +11,6 @@
 
 #include <QDialogButtonBox>
 #include <QHeaderView>
-#include <QLabel>
 #include <QPushButton>
 #include <QTreeWidget>
 #include <QVBoxLayout>
@@ -31,12 +31,11 @@ FilmsDialog::FilmsDialog(const DialogContext& context, const QString& batch, con
     : QDialog(parent), m_context(context), m_batch(batch)
 {
     const QString title = tr("Films through %1").arg(name);
-    setWindowTitle(title);
+    setWindowTitle(plainTitle(title));
     QVBoxLayout* whole = dialogColumn(*this);
-    auto* heading = new QLabel(title, this);
+    auto* heading = new PlainLabel(title, this);
     heading->setFont(Theme::font(TextRole::PageTitle));
-    heading->setTextFormat(Qt::PlainText);
-    m_count = new QLabel(this);
+    m_count = new PlainLabel(this);
     m_count->setWordWrap(true);
     setTone(m_count, Tone::Quiet);
     whole->addWidget(heading);

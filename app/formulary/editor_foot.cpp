@@ -1,18 +1,18 @@
 #include "app/formulary/editor_foot.h"
 
 #include "app/formulary/problem_words.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QDialog>
 #include <QDialogButtonBox>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 namespace ullage::app
 {
 
-EditorFoot::EditorFoot(QDialog* editor) : QWidget(editor), m_problem(new QLabel(this))
+EditorFoot::EditorFoot(QDialog* editor) : QWidget(editor), m_problem(new PlainLabel(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

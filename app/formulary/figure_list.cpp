@@ -2,11 +2,11 @@
 
 #include "app/widgets/figures.h"
 #include "app/widgets/grade_badge.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QHelpEvent>
 #include <QPainter>
-#include <QToolTip>
 
 #include <algorithm>
 
@@ -71,11 +71,11 @@ public:
     {
         if (event->type() == QEvent::ToolTip && index.isValid()) {
             const bool onBadge = badge(option.rect).contains(event->pos());
-            QToolTip::showText(event->globalPos(),
-                               onBadge && index.data(FigureModel::KnownRole).toBool()
-                                   ? gradeMeaning(gradeAt(index))
-                                   : index.data(FigureModel::SourceRole).toString(),
-                               view);
+            showPlainToolTip(event->globalPos(),
+                             onBadge && index.data(FigureModel::KnownRole).toBool()
+                                 ? gradeMeaning(gradeAt(index))
+                                 : index.data(FigureModel::SourceRole).toString(),
+                             view);
             return true;
         }
         return QStyledItemDelegate::helpEvent(event, view, option, index);

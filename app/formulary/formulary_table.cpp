@@ -1,5 +1,6 @@
 #include "app/formulary/formulary_table.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QHeaderView>
@@ -80,8 +81,9 @@ QVariant FormularyTableModel::data(const QModelIndex& index, int role) const
     const Cell& cell = row.cells[static_cast<std::size_t>(index.column())];
     switch (role) {
     case Qt::DisplayRole:
-    case Qt::ToolTipRole:
         return cell.text;
+    case Qt::ToolTipRole:
+        return plainToolTip(cell.text);
     case SortRole:
         return cell.sort.isValid() ? cell.sort : QVariant(cell.text);
     case IdRole:

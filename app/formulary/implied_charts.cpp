@@ -3,11 +3,11 @@
 #include "app/charts/chart.h"
 #include "app/formulary/formulary_charts.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -43,7 +43,7 @@ ImpliedCharts::ImpliedCharts(QWidget* parent)
 
 ImpliedCharts::Shown ImpliedCharts::makeShown()
 {
-    Shown shown{new Card({}, this), makeChartView(), new QLabel};
+    Shown shown{new Card({}, this), makeChartView(), new PlainLabel};
     shown.note->setWordWrap(true);
     shown.note->setFont(Theme::font(TextRole::Small));
     setTone(shown.note, Tone::Quiet);

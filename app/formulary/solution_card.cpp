@@ -1,9 +1,9 @@
 #include "app/formulary/solution_card.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -11,24 +11,22 @@ namespace ullage::app
 {
 
 SolutionCard::SolutionCard(QWidget* parent)
-    : Card({}, parent), m_name(new QLabel(this)), m_composition(new QLabel(this)),
+    : Card({}, parent), m_name(new PlainLabel(this)), m_composition(new PlainLabel(this)),
       m_figures(new FigureList(this)), m_edit(new QPushButton(tr("Edit…"), this))
 {
     m_name->setFont(Theme::font(TextRole::Heading));
-    m_name->setTextFormat(Qt::PlainText);
     m_name->setWordWrap(true);
     m_composition->setFont(Theme::font(TextRole::Body));
-    m_composition->setTextFormat(Qt::PlainText);
     m_composition->setWordWrap(true);
     m_composition->setTextInteractionFlags(Qt::TextSelectableByMouse);
     setTone(m_composition, Tone::Quiet);
-    auto* legend = new QLabel(gradeLegend(), this);
+    auto* legend = new PlainLabel(gradeLegend(), this);
     legend->setFont(Theme::font(TextRole::Small));
     legend->setWordWrap(true);
     setTone(legend, Tone::Quiet);
     auto* copy = new QPushButton(tr("Copy…"), this);
-    m_edit->setToolTip(tr("Keeps the old figures for what is mixed already"));
-    copy->setToolTip(tr("A new solution that begins with these figures"));
+    setPlainToolTip(m_edit, tr("Keeps the old figures for what is mixed already"));
+    setPlainToolTip(copy, tr("A new solution that begins with these figures"));
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(Space::kSmall);
     for (QPushButton* button : {m_edit, copy}) {

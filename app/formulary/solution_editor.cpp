@@ -4,13 +4,13 @@
 #include "app/formulary/implied_charts.h"
 #include "app/formulary/solution_form.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/explanations.h"
 #include "app/words/number_text.h"
 #include "core/formulary/implied.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -89,7 +89,7 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 20, Space::kPage, 20);
     column->setSpacing(Space::kGap);
-    auto* sentence = new QLabel(sentenceOf(purpose), this);
+    auto* sentence = new PlainLabel(sentenceOf(purpose), this);
     sentence->setWordWrap(true);
     setTone(sentence, Tone::Quiet);
     column->addWidget(sentence);
@@ -134,7 +134,7 @@ void SolutionEditor::showState()
     // A form that nothing was typed into is not yet wrong.
     m_foot->setProblem(m_purpose == Purpose::New && solution.name.empty() ? QString() : problem);
     m_foot->save()->setEnabled(problem.isEmpty() && changed);
-    m_foot->save()->setToolTip(changed ? problem : tr("Nothing is changed."));
+    setPlainToolTip(m_foot->save(), changed ? problem : tr("Nothing is changed."));
     formulary::Solution named = solution;
     named.id = "preview";
     if (named.name.empty())

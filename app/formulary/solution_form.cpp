@@ -3,6 +3,7 @@
 #include "app/formulary/days_edit.h"
 #include "app/formulary/problem_words.h"
 #include "app/formulary/source_edit.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"
@@ -10,7 +11,6 @@
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
@@ -106,7 +106,7 @@ SolutionForm::SolutionForm(const Wording& wording, QWidget* parent)
     grid->setColumnStretch(2, 1); // a source is a line, a figure a number
     int row = 0;
     const auto labelled = [&](const QString& name, QWidget* field) {
-        auto* label = new QLabel(name, this);
+        auto* label = new PlainLabel(name, this);
         label->setBuddy(field);
         field->setAccessibleName(name);
         grid->addWidget(label, row, 0);
@@ -122,7 +122,7 @@ SolutionForm::SolutionForm(const Wording& wording, QWidget* parent)
     labelled(tr("Made of"), m_composition);
     m_composition->setPlaceholderText(tr("grams per litre, and where that is from"));
     grid->addWidget(m_composition, row++, 1, 1, 2);
-    auto* heading = new QLabel(tr("Where it is from"), this);
+    auto* heading = new PlainLabel(tr("Where it is from"), this);
     heading->setFont(Theme::font(TextRole::CardTitle));
     setTone(heading, Tone::Quiet);
     grid->addWidget(heading, row++, 2);
@@ -153,7 +153,7 @@ SourceEdit* SolutionForm::addSource(QGridLayout* grid, int row, const std::strin
 
 QLabel* SolutionForm::addProblem(QGridLayout* grid, int row, const std::string& field)
 {
-    auto* problem = new QLabel(this);
+    auto* problem = new PlainLabel(this);
     problem->setFont(Theme::font(TextRole::Small));
     problem->setWordWrap(true);
     setTone(problem, Tone::Discard);
@@ -185,7 +185,7 @@ void SolutionForm::addFigure(QGridLayout* grid, int& row, Figure figure)
     }
     field->setMinimumWidth(kFieldWidth);
     const QString words = hint(figure);
-    auto* label = new QLabel(
+    auto* label = new PlainLabel(
         words.isEmpty() ? name : tr("%1\n%2", "figure, its unit").arg(name, words), this);
     label->setBuddy(field);
     grid->addWidget(label, row, 0);
@@ -220,7 +220,7 @@ void SolutionForm::addWear(QGridLayout* grid, int& row)
     column->setSpacing(4);
     for (QWidget* part : std::initializer_list<QWidget*>{m_rule, m_percent, m_steps})
         column->addWidget(part);
-    auto* label = new QLabel(wearName(), this);
+    auto* label = new PlainLabel(wearName(), this);
     label->setBuddy(m_rule);
     grid->addWidget(label, row, 0);
     grid->addWidget(field, row, 1);

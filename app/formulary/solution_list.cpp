@@ -1,5 +1,6 @@
 #include "app/formulary/solution_list.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QAction>
@@ -121,8 +122,9 @@ QVariant SolutionListModel::data(const QModelIndex& index, int role) const
     const Row& row = m_rows[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
-    case Qt::ToolTipRole:
         return row.text;
+    case Qt::ToolTipRole:
+        return plainToolTip(row.text);
     case IdRole:
         return row.id;
     case HeadingRole:

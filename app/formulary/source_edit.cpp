@@ -1,5 +1,6 @@
 #include "app/formulary/source_edit.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/words/figure_words.h"
 #include "core/formulary/source_line.h"
 
@@ -20,7 +21,8 @@ SourceEdit::SourceEdit(const QString& name, QWidget* parent, Qt::Orientation lie
     for (const Grade grade :
          {Grade::Published, Grade::Computed, Grade::CommonPractice, Grade::FromMemory}) {
         m_grade->addItem(gradeName(grade), static_cast<int>(grade));
-        m_grade->setItemData(m_grade->count() - 1, gradeMeaning(grade), Qt::ToolTipRole);
+        m_grade->setItemData(m_grade->count() - 1, plainToolTip(gradeMeaning(grade)),
+                             Qt::ToolTipRole);
     }
     m_grade->setAccessibleName(tr("How far %1 can be believed").arg(name));
     m_text->setAccessibleName(tr("Where %1 is from").arg(name));

@@ -6,6 +6,7 @@
 #include "app/formulary/problem_words.h"
 #include "app/formulary/source_edit.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/field_words.h"
@@ -14,7 +15,6 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -62,7 +62,7 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
     form->setVerticalSpacing(Space::kSmall);
     const auto add = [&](const QString& name, QWidget* field) {
         field->setAccessibleName(name);
-        auto* label = new QLabel(name, this);
+        auto* label = new PlainLabel(name, this);
         label->setBuddy(field);
         label->setMinimumHeight(m_film->sizeHint().height()); // on one line with what is typed
         form->addRow(label, field);
@@ -77,7 +77,7 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
     times->addLayout(m_grid);
     times->addWidget(m_more, 0, Qt::AlignLeft);
     form->addRow(fieldName("times"), times);
-    auto* from = new QLabel(tr("Where it is from"), this);
+    auto* from = new PlainLabel(tr("Where it is from"), this);
     from->setBuddy(m_source);
     from->setMinimumHeight(m_film->sizeHint().height());
     form->addRow(from, m_source);

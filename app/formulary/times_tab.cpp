@@ -6,6 +6,7 @@
 #include "app/formulary/problem_words.h"
 #include "app/formulary/time_editor.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/figure_words.h"
@@ -13,7 +14,6 @@
 #include "app/words/source_words.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -30,8 +30,8 @@ TimesTab::TimesTab(FormularyDeeds deeds, QWidget* parent)
                              tr("Enter what the film's leaflet says for your developer. Nothing "
                                 "is shipped and nothing is guessed: no figure, no time."),
                              this)),
-      m_detail(new Card({}, this)), m_chart(makeChartView(this)), m_source(new QLabel(this)),
-      m_notes(new QLabel(this)), m_edit(new QPushButton(tr("Edit…"), this)),
+      m_detail(new Card({}, this)), m_chart(makeChartView(this)), m_source(new PlainLabel(this)),
+      m_notes(new PlainLabel(this)), m_edit(new QPushButton(tr("Edit…"), this)),
       m_withdraw(new QPushButton(tr("Take out…"), this))
 {
     auto* row = new QHBoxLayout(this);
@@ -45,7 +45,6 @@ TimesTab::TimesTab(FormularyDeeds deeds, QWidget* parent)
     m_detail->body()->addWidget(m_chart, 1);
     for (QLabel* label : {m_source, m_notes}) {
         label->setWordWrap(true);
-        label->setTextFormat(Qt::PlainText);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         m_detail->body()->addWidget(label);
     }

@@ -5,6 +5,7 @@
 #include "app/formulary/vessel_words.h"
 #include "app/widgets/card.h"
 #include "app/widgets/explanation_view.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/field_words.h"
@@ -14,7 +15,6 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -25,7 +25,7 @@ namespace ullage::app
 VesselEditor::VesselEditor(FormularyDeeds deeds, const Wording& wording, QWidget* parent)
     : QDialog(parent), m_deeds(std::move(deeds)), m_wording(wording), m_name(new QLineEdit(this)),
       m_capacity(new QuantityEdit(QuantityKind::Volume, fieldName("capacity_ml"), wording, this)),
-      m_material(new QComboBox(this)), m_hint(new QLabel(this)),
+      m_material(new QComboBox(this)), m_hint(new PlainLabel(this)),
       m_wall(new QuantityEdit(QuantityKind::Number, fieldName("wall_mm"), wording, this)),
       m_permeability(
           new QuantityEdit(QuantityKind::Number, fieldName("permeability"), wording, this)),
@@ -57,7 +57,8 @@ VesselEditor::VesselEditor(FormularyDeeds deeds, const Wording& wording, QWidget
     add(tr("Wall lets through, cm³·mm/(m²·day·atm)"), m_permeability);
     add(tr("Leak of the cap, cm³ a day"), m_cap);
     form->addRow(QString(), m_squeezed);
-    auto* note = new QLabel(tr("A field left empty takes the usual figure of the material."), this);
+    auto* note =
+        new PlainLabel(tr("A field left empty takes the usual figure of the material."), this);
     note->setWordWrap(true);
     setTone(note, Tone::Quiet);
     form->addRow(QString(), note);

@@ -1,12 +1,12 @@
 #include "app/mixing/bath_clock_box.h"
 
 #include "app/mixing/mixing_figures.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 
 #include <QGridLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -29,11 +29,12 @@ std::optional<Celsius> degrees(const QuantityEdit* edit)
 } // namespace
 
 BathClockBox::BathClockBox(Now now, const Wording& wording, QWidget* parent)
-    : QWidget(parent), m_now(std::move(now)), m_wording(wording), m_bottleLabel(new QLabel(this)),
+    : QWidget(parent), m_now(std::move(now)), m_wording(wording),
+      m_bottleLabel(new PlainLabel(this)),
       m_bottle(new QuantityEdit(QuantityKind::Temperature, {}, wording, this)),
-      m_aroundLabel(new QLabel(this)),
+      m_aroundLabel(new PlainLabel(this)),
       m_around(new QuantityEdit(QuantityKind::Temperature, {}, wording, this)),
-      m_chart(makeChartView(this)), m_reading(new QLabel(this)), m_add(new QPushButton(this))
+      m_chart(makeChartView(this)), m_reading(new PlainLabel(this)), m_add(new QPushButton(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

@@ -1,6 +1,7 @@
 #include "app/mixing/choice_step.h"
 
 #include "app/mixing/formula_table.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/batch_names.h"
@@ -12,7 +13,6 @@
 #include <QComboBox>
 #include <QDate>
 #include <QFormLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QSignalBlocker>
 
@@ -46,7 +46,7 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
     m_form->setVerticalSpacing(Space::kGap);
     for (QWidget* field : std::initializer_list<QWidget*>{m_solution, m_packet, m_makes, m_powder,
                                                           m_vessel, m_name}) {
-        auto* words = new QLabel(this);
+        auto* words = new PlainLabel(this);
         words->setBuddy(field);
         words->setMinimumHeight(field->sizeHint().height()); // on one line with what is typed
         m_form->addRow(words, field);
@@ -102,7 +102,7 @@ void ChoiceStep::retranslate()
     m_powder->setName(tr("Powder"));
     m_powder->setPlaceholderText(tr("grams, as the packet says; may stay empty"));
     m_raw->setText(tr("Weigh it out from raw chemicals"));
-    m_raw->setToolTip(tr("By what the formulary says it is made of"));
+    setPlainToolTip(m_raw, tr("By what the formulary says it is made of"));
     if (m_packet->count() > 0)
         m_packet->setItemText(m_packet->count() - 1, tr("no packet of the cupboard"));
     for (int i = 0; i + 1 < m_packet->count(); ++i) {

@@ -1,11 +1,11 @@
 #include "app/mixing/cool_step.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QLabel>
 #include <QVBoxLayout>
 
 namespace ullage::app
@@ -25,10 +25,10 @@ constexpr double kRoomAt = 19;
 } // namespace
 
 CoolStep::CoolStep(BathClockBox::Now now, const Wording& wording, QWidget* parent)
-    : QWidget(parent), m_heading(new QLabel(this)), m_words(new QLabel(this)),
-      m_cooling(new QWidget(this)), m_coolHeading(new QLabel(m_cooling)),
-      m_whereLabel(new QLabel(m_cooling)), m_where(new QComboBox(m_cooling)),
-      m_wantedLabel(new QLabel(m_cooling)),
+    : QWidget(parent), m_heading(new PlainLabel(this)), m_words(new PlainLabel(this)),
+      m_cooling(new QWidget(this)), m_coolHeading(new PlainLabel(m_cooling)),
+      m_whereLabel(new PlainLabel(m_cooling)), m_where(new QComboBox(m_cooling)),
+      m_wantedLabel(new PlainLabel(m_cooling)),
       m_wanted(new QuantityEdit(QuantityKind::Temperature, {}, wording, m_cooling)),
       m_box(new BathClockBox(std::move(now), wording, m_cooling))
 {
@@ -38,7 +38,6 @@ CoolStep::CoolStep(BathClockBox::Now now, const Wording& wording, QWidget* paren
     m_heading->setFont(Theme::font(TextRole::PageTitle));
     for (QLabel* label : {m_heading, m_words}) {
         label->setWordWrap(true);
-        label->setTextFormat(Qt::PlainText);
         column->addWidget(label);
     }
     auto* inner = new QVBoxLayout(m_cooling);

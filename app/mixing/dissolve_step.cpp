@@ -1,13 +1,13 @@
 #include "app/mixing/dissolve_step.h"
 
 #include "app/widgets/figures.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/mixing.h"
 
 #include <QApplication>
 #include <QCheckBox>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -15,16 +15,16 @@ namespace ullage::app
 {
 
 DissolveStep::DissolveStep(Now now, QWidget* parent)
-    : QWidget(parent), m_now(std::move(now)), m_how(new QLabel(this)),
-      m_orderList(new QLabel(this)), m_wait(new QLabel(this)), m_clock(new FigureLabel(this)),
-      m_say(new QLabel(this)), m_pour(new QPushButton(this)), m_clear(new QCheckBox(this))
+    : QWidget(parent), m_now(std::move(now)), m_how(new PlainLabel(this)),
+      m_orderList(new PlainLabel(this)), m_wait(new PlainLabel(this)),
+      m_clock(new FigureLabel(this)), m_say(new PlainLabel(this)), m_pour(new QPushButton(this)),
+      m_clear(new QCheckBox(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kGap);
     m_how->setWordWrap(true);
     column->addWidget(m_how);
-    m_orderList->setTextFormat(Qt::PlainText);
     m_orderList->setWordWrap(true);
     m_orderList->setFont(Theme::font(TextRole::Strong));
     column->addWidget(m_orderList);

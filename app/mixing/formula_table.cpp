@@ -1,11 +1,11 @@
 #include "app/mixing/formula_table.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/formula_words.h"
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QLabel>
 
 namespace ullage::app
 {
@@ -17,7 +17,7 @@ FormulaTable::FormulaTable(const Wording& wording, QWidget* parent)
     m_grid->setHorizontalSpacing(Space::kGap);
     m_grid->setVerticalSpacing(4);
     for (int column = 0; column < 4; ++column) {
-        auto* heading = new QLabel(this);
+        auto* heading = new PlainLabel(this);
         heading->setFont(Theme::font(TextRole::CardTitle));
         setTone(heading, Tone::Quiet);
         m_grid->addWidget(heading, 0, column);
@@ -69,8 +69,8 @@ void FormulaTable::setFormula(const chemistry::Formula& formula)
     m_makes = formula.makes;
     int at = 1;
     for (const chemistry::Ingredient& part : formula.ingredients) {
-        Row row{new QLabel(this), addForms(part.name, part.form, at, 1),
-                addForms(part.name, part.form, at, 2), new QLabel(this)};
+        Row row{new PlainLabel(this), addForms(part.name, part.form, at, 1),
+                addForms(part.name, part.form, at, 2), new PlainLabel(this)};
         row.weighed->setFont(Theme::font(TextRole::Strong));
         row.weighed->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
         m_grid->addWidget(row.name, at, 0);

@@ -7,6 +7,7 @@
 #include "app/mixing/mixing_step_list.h"
 #include "app/mixing/water_step.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
@@ -17,7 +18,6 @@
 #include "app/words/number_text.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
@@ -31,9 +31,8 @@ namespace
 
 QLabel* wrapped(QWidget* parent)
 {
-    auto* label = new QLabel(parent);
+    auto* label = new PlainLabel(parent);
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     return label;
 }
 
@@ -49,7 +48,8 @@ MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* paren
       m_done(new CoolStep(m_deeds.now, wording, this)), m_problem(wrapped(this)),
       m_back(new QPushButton(this)), m_next(new QPushButton(this)),
       m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
-      m_becomesName(new QLabel(this)), m_becomesWhat(wrapped(this)), m_becomes(new FactorRows(this))
+      m_becomesName(new PlainLabel(this)), m_becomesWhat(wrapped(this)),
+      m_becomes(new FactorRows(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
@@ -148,7 +148,7 @@ QWidget* MixingPage::makeSafety()
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kGap);
-    m_safetyHeading = new QLabel(page);
+    m_safetyHeading = new PlainLabel(page);
     m_safetyHeading->setFont(Theme::font(TextRole::Heading));
     m_safety = wrapped(page);
     column->addWidget(m_safetyHeading);
@@ -176,7 +176,7 @@ QWidget* MixingPage::makeClose()
 {
     QWidget* page = makeWords(m_closeHeading, m_closing);
     m_air = new QuantityEdit(QuantityKind::Volume, {}, m_wording, page);
-    m_airLabel = new QLabel(page);
+    m_airLabel = new PlainLabel(page);
     m_airLabel->setBuddy(m_air);
     auto* column = static_cast<QVBoxLayout*>(page->layout());
     column->insertWidget(2, m_airLabel);
@@ -372,7 +372,7 @@ void MixingPage::showState()
     m_problem->setText(step() == Step::Dissolve ? QString() : trouble);
     m_problem->setVisible(!m_problem->text().isEmpty());
     m_next->setEnabled(trouble.isEmpty());
-    m_next->setToolTip(trouble);
+    setPlainToolTip(m_next, trouble);
     m_ask->refresh();
     m_caution->setLines(mixingCautions(role));
     m_becomesName->setText(m_plan.name);

@@ -2,12 +2,12 @@
 
 #include "app/mixing/blend_bar.h"
 #include "app/mixing/mixing_figures.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 
 #include <QGridLayout>
-#include <QLabel>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -33,7 +33,7 @@ QGridLayout* fields(const std::vector<QuantityEdit*>& edits,
     grid->setVerticalSpacing(3);
     int column = 0;
     for (QuantityEdit* edit : edits) {
-        auto* label = new QLabel(parent);
+        auto* label = new PlainLabel(parent);
         label->setBuddy(edit);
         setTone(label, Tone::Quiet);
         labels.emplace_back(label, edit);
@@ -53,8 +53,8 @@ std::optional<Celsius> degrees(const QuantityEdit* edit)
 } // namespace
 
 WaterStep::WaterStep(BathClockBox::Now now, const Wording& wording, QWidget* parent)
-    : QWidget(parent), m_wording(wording), m_headline(new QLabel(this)), m_note(new QLabel(this)),
-      m_orBath(new QLabel(this)),
+    : QWidget(parent), m_wording(wording), m_headline(new PlainLabel(this)),
+      m_note(new PlainLabel(this)), m_orBath(new PlainLabel(this)),
       m_hot(new QuantityEdit(QuantityKind::Temperature, tr("Hot water"), wording, this)),
       m_cold(new QuantityEdit(QuantityKind::Temperature, tr("Cold water"), wording, this)),
       m_wanted(new QuantityEdit(QuantityKind::Temperature, tr("Wanted"), wording, this)),

@@ -1,12 +1,12 @@
 #include "app/shelf/next_film_card.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
 #include "app/widgets/where_from_popover.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QMenu>
 #include <QPushButton>
 #include <QResizeEvent>
@@ -26,16 +26,15 @@ constexpr int kTight = 400; // a card lower than this sets its rows closer
 
 QLabel* wrapped(QWidget* parent)
 {
-    auto* label = new QLabel(parent);
+    auto* label = new PlainLabel(parent);
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     return label;
 }
 
 } // namespace
 
 NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
-    : Card({}, parent), m_actions(actions), m_heading(new QLabel(this)),
+    : Card({}, parent), m_actions(actions), m_heading(new PlainLabel(this)),
       m_timeRow(new QWidget(this)), m_time(new FigureLabel(m_timeRow)),
       m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)), m_factors(new FactorRows(this)),
       m_why(new VerdictLabel(this)), m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)),
@@ -44,7 +43,6 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     auto* headingLine = new QHBoxLayout;
     headingLine->setContentsMargins(0, 0, 0, 0);
     m_heading->setFont(Theme::font(TextRole::CardTitle));
-    m_heading->setTextFormat(Qt::PlainText);
     m_heading->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     setTone(m_heading, Tone::Quiet);
     headingLine->addWidget(m_heading, 1);
@@ -129,7 +127,7 @@ QPushButton* NextFilmCard::addActionButton(BottleAction which)
 void NextFilmCard::setBottle(const SelectedBottle& bottle)
 {
     m_heading->setText(bottle.nextTitle);
-    m_heading->setToolTip(bottle.nextTitle);
+    setPlainToolTip(m_heading, bottle.nextTitle);
     setAccessibleName(bottle.nextTitle);
     m_time->setText(bottle.nextTime);
     m_timeDetail->setText(bottle.nextDetail);

@@ -1,5 +1,6 @@
 #include "app/shelf/shelf_model.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/tally.h"
 
 #include <algorithm>
@@ -65,7 +66,7 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const
     case Qt::ToolTipRole: {
         QStringList lines{bottle.solutionName, bottle.vesselName, bottle.headline, bottle.subline};
         lines.removeAll(QString());
-        return lines.join(u'\n');
+        return plainToolTip(lines.join(u'\n'));
     }
     case IdRole:
         return bottle.id;

@@ -3,11 +3,11 @@
 #include "app/shelf/next_film_card.h"
 #include "app/shelf/shelf_view.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QMenu>
 #include <QPushButton>
 #include <QSplitter>
@@ -25,8 +25,8 @@ class ShelfPage::ChartCard : public Card
 {
 public:
     explicit ChartCard(QWidget* parent)
-        : Card({}, parent), m_chart(makeChartView(this)), m_none(new QLabel(this)),
-          m_words(new QLabel(this))
+        : Card({}, parent), m_chart(makeChartView(this)), m_none(new PlainLabel(this)),
+          m_words(new PlainLabel(this))
     {
         m_none->setWordWrap(true);
         m_none->setAlignment(Qt::AlignCenter);

@@ -3,6 +3,7 @@
 #include "app/charts/chart.h"
 #include "app/statistics/statistics_words.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/moment_text.h"
@@ -11,7 +12,6 @@
 #include <QComboBox>
 #include <QEvent>
 #include <QGridLayout>
-#include <QLabel>
 #include <QProgressBar>
 #include <QScrollArea>
 #include <QStackedWidget>
@@ -34,7 +34,7 @@ StatisticsPage::StatisticsPage(Session& session, StoreThread& thread, QWidget* p
       m_progress(new QProgressBar(this)), m_ask(new WhereFromButton(this)),
       m_stack(new QStackedWidget(this)), m_empty(new EmptyState({}, {}, this)),
       m_filmsCard(new Card({}, this)), m_films(makeChartView(m_filmsCard)),
-      m_summary(new QLabel(m_filmsCard))
+      m_summary(new PlainLabel(m_filmsCard))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -93,7 +93,7 @@ StatisticsPage::Bars StatisticsPage::addBars()
 {
     Bars bars{new Card({}, this), nullptr, nullptr};
     bars.rows = new BarRows(bars.card);
-    bars.none = new QLabel(bars.card);
+    bars.none = new PlainLabel(bars.card);
     bars.none->setWordWrap(true);
     setTone(bars.none, Tone::Quiet);
     bars.card->body()->addWidget(bars.rows);

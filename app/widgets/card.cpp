@@ -1,9 +1,9 @@
 #include "app/widgets/card.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -15,10 +15,10 @@ namespace
 {
 
 // A line that ends in an ellipsis where there is no room for all of it.
-class ElidedLabel : public QLabel
+class ElidedLabel : public PlainLabel
 {
 public:
-    using QLabel::QLabel;
+    using PlainLabel::PlainLabel;
 
 protected:
     void paintEvent(QPaintEvent*) override
@@ -34,7 +34,7 @@ protected:
 } // namespace
 
 Card::Card(const QString& title, QWidget* parent)
-    : QFrame(parent), m_title(new QLabel(this)), m_body(new QVBoxLayout)
+    : QFrame(parent), m_title(new PlainLabel(this)), m_body(new QVBoxLayout)
 {
     setFrameShape(QFrame::NoFrame);
     auto* column = new QVBoxLayout(this);
@@ -80,11 +80,10 @@ void Card::paintEvent(QPaintEvent*)
 }
 
 CautionBox::CautionBox(const QString& heading, QWidget* parent)
-    : Card(heading, parent), m_text(new QLabel(this))
+    : Card(heading, parent), m_text(new PlainLabel(this))
 {
     setGround(Ground::Caution);
     m_text->setWordWrap(true);
-    m_text->setTextFormat(Qt::PlainText);
     m_text->setTextInteractionFlags(Qt::TextSelectableByMouse);
     body()->addWidget(m_text);
     body()->addStretch();
@@ -93,7 +92,7 @@ CautionBox::CautionBox(const QString& heading, QWidget* parent)
 void CautionBox::setLines(const QStringList& lines) { m_text->setText(lines.join(u"\n\n")); }
 
 PageHeader::PageHeader(const QString& title, QWidget* parent)
-    : QWidget(parent), m_title(new QLabel(this)), m_detail(new ElidedLabel(this)),
+    : QWidget(parent), m_title(new PlainLabel(this)), m_detail(new ElidedLabel(this)),
       m_row(new QHBoxLayout(this))
 {
     m_row->setContentsMargins(0, 0, 0, 0);
@@ -120,7 +119,7 @@ void PageHeader::setTitle(const QString& title)
 void PageHeader::setDetail(const QString& detail)
 {
     m_detail->setText(detail);
-    m_detail->setToolTip(detail);
+    setPlainToolTip(m_detail, detail);
 }
 
 QPushButton* PageHeader::addButton(const QString& text, bool primary)

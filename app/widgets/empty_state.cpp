@@ -1,9 +1,9 @@
 #include "app/shelf/bottle_painter.h"
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -22,7 +22,7 @@ constexpr int kTextWidth = 470;
 } // namespace
 
 EmptyState::EmptyState(const QString& heading, const QString& text, QWidget* parent)
-    : QWidget(parent), m_heading(new QLabel(this)), m_text(new QLabel(this)),
+    : QWidget(parent), m_heading(new PlainLabel(this)), m_text(new PlainLabel(this)),
       m_buttons(new QHBoxLayout)
 {
     auto* column = new QVBoxLayout(this);

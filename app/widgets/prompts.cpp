@@ -1,5 +1,6 @@
 #include "app/widgets/prompts.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QCoreApplication>
@@ -22,9 +23,11 @@ public:
     bool confirm(QWidget* parent, const Question& question) override
     {
         QMessageBox box(parent);
-        box.setWindowTitle(question.title);
+        box.setTextFormat(Qt::PlainText);
+        box.setWindowTitle(plainTitle(question.title));
         box.setText(question.text);
-        box.setInformativeText(question.detail);
+        // Its label guesses, whatever the box's format is.
+        box.setInformativeText(plainText(question.detail));
         QPushButton* yes = box.addButton(question.yes, QMessageBox::AcceptRole);
         QPushButton* no = box.addButton(QMessageBox::Cancel);
         box.setDefaultButton(question.danger ? no : yes);
@@ -37,24 +40,21 @@ public:
 
     void tell(QWidget* parent, const QString& title, const QString& text) override
     {
-        QMessageBox box(QMessageBox::NoIcon, title, text, QMessageBox::Close, parent);
-        box.exec();
+        show(parent, QMessageBox::NoIcon, title, text, {});
     }
 
     void fail(QWidget* parent, const QString& title, const QString& text,
               const QString& detail) override
     {
-        QMessageBox box(QMessageBox::Warning, title, text, QMessageBox::Close, parent);
-        box.setDetailedText(detail);
-        box.exec();
+        show(parent, QMessageBox::Warning, title, text, detail);
     }
 
     std::optional<QString> askText(QWidget* parent, const QString& title, const QString& label,
                                    const QString& start) override
     {
         bool ok = false;
-        const QString text =
-            QInputDialog::getText(parent, title, label, QLineEdit::Normal, start, &ok);
+        const QString text = QInputDialog::getText(parent, plainTitle(title), plainText(label),
+                                                   QLineEdit::Normal, start, &ok);
         return ok ? std::optional(text) : std::nullopt;
     }
 
@@ -62,7 +62,8 @@ public:
                               const QStringList& ways) override
     {
         bool ok = false;
-        const QString way = QInputDialog::getItem(parent, title, label, ways, 0, false, &ok);
+        const QString way =
+            QInputDialog::getItem(parent, plainTitle(title), plainText(label), ways, 0, false, &ok);
         return ok ? std::optional(static_cast<int>(ways.indexOf(way))) : std::nullopt;
     }
 
@@ -84,6 +85,19 @@ public:
     }
 
 private:
+    static void show(QWidget* parent, QMessageBox::Icon icon, const QString& title,
+                     const QString& text, const QString& detail)
+    {
+        QMessageBox box(parent);
+        box.setTextFormat(Qt::PlainText);
+        box.setIcon(icon);
+        box.setWindowTitle(plainTitle(title));
+        box.setText(text);
+        box.setDetailedText(detail);
+        box.setStandardButtons(QMessageBox::Close);
+        box.exec();
+    }
+
     static std::optional<QString> chosen(const QString& file)
     {
         return file.isEmpty() ? std::nullopt : std::optional(file);

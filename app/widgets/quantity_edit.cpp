@@ -1,5 +1,6 @@
 #include "app/widgets/quantity_edit.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/words/number_text.h"
 
 #include <QFocusEvent>
@@ -143,7 +144,7 @@ void QuantityEdit::showValidity()
     const QString trouble = problem();
     // An empty field that is needed is not shown as wrong before anything was typed.
     const bool invalid = !trouble.isEmpty() && (m_typed || m_value);
-    setToolTip(invalid ? trouble : QString());
+    setPlainToolTip(this, invalid ? trouble : QString());
     setAccessibleDescription(trouble);
     if (property("invalid").toBool() == invalid)
         return;

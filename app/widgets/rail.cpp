@@ -1,12 +1,12 @@
 #include "app/widgets/rail.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QAbstractButton>
 #include <QButtonGroup>
 #include <QEvent>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QPainter>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -80,15 +80,15 @@ QString pageName(Page page)
 }
 
 Rail::Rail(QWidget* parent)
-    : QWidget(parent), m_pages(new QButtonGroup(this)), m_book(new QLabel(this)),
-      m_backup(new QLabel(this))
+    : QWidget(parent), m_pages(new QButtonGroup(this)), m_book(new PlainLabel(this)),
+      m_backup(new PlainLabel(this))
 {
     setFixedWidth(Space::kRail);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 18, 6, 26);
     column->setSpacing(Space::kSmall);
 
-    auto* wordmark = new QLabel(QStringLiteral("Ullage"), this);
+    auto* wordmark = new PlainLabel(QStringLiteral("Ullage"), this);
     wordmark->setFont(Theme::font(TextRole::Wordmark));
     wordmark->setContentsMargins(12, 0, 0, 0);
     column->addWidget(wordmark);
@@ -152,8 +152,8 @@ void Rail::retranslate()
         const QString name = pageName(static_cast<Page>(i));
         button->setText(name);
         button->setAccessibleName(name);
-        button->setToolTip(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i))
-                               .toString(QKeySequence::NativeText));
+        setPlainToolTip(button, QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i))
+                                    .toString(QKeySequence::NativeText));
     }
     setBook(m_bookName);
 }

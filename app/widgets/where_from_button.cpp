@@ -1,5 +1,6 @@
 #include "app/widgets/where_from_button.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_popover.h"
 
@@ -33,7 +34,7 @@ void WhereFromButton::fill()
 {
     menu()->clear();
     for (const Explanation& why : figures())
-        menu()->addAction(QStringLiteral("%1 · %2").arg(why.title, why.value), this,
+        menu()->addAction(plainCaption(QStringLiteral("%1 · %2").arg(why.title, why.value)), this,
                           [this, why] { WhereFromPopover::open(why, this); });
 }
 

@@ -1,10 +1,10 @@
 #include "app/window/about_dialog.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QCoreApplication>
 #include <QDialogButtonBox>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -18,11 +18,11 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent)
     whole->setContentsMargins(Space::kPage, Space::kPage, Space::kPage, Space::kPage);
     whole->setSpacing(Space::kGap);
     const QString version = QCoreApplication::applicationVersion();
-    auto* name = new QLabel(
+    auto* name = new PlainLabel(
         version.isEmpty() ? QStringLiteral("Ullage") : QStringLiteral("Ullage ") + version, this);
     name->setFont(Theme::font(TextRole::PageTitle));
     whole->addWidget(name);
-    auto* words = new QLabel(
+    auto* words = new PlainLabel(
         tr("Keeps account of darkroom chemistry: what is left in every bottle, how "
            "long the next film takes, and when a bottle has to go.\n\nFree software under the GNU "
            "General Public License, version 3 or later. It comes without any warranty.\n\nThe "
@@ -30,7 +30,6 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent)
            "says."),
         this);
     words->setWordWrap(true);
-    words->setTextFormat(Qt::PlainText);
     whole->addWidget(words);
 
     auto* buttons = new QDialogButtonBox(this);

@@ -1,11 +1,11 @@
 #include "app/window/cautions_dialog.h"
 
 #include "app/widgets/card.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/cautions.h"
 
 #include <QDialogButtonBox>
-#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -19,7 +19,7 @@ CautionsDialog::CautionsDialog(QWidget* parent) : QDialog(parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(Space::kPage, Space::kPage, Space::kPage, Space::kPage);
     whole->setSpacing(Space::kGap);
-    auto* heading = new QLabel(tr("Cautions"), this);
+    auto* heading = new PlainLabel(tr("Cautions"), this);
     heading->setFont(Theme::font(TextRole::PageTitle));
     whole->addWidget(heading);
 

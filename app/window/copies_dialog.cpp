@@ -1,6 +1,7 @@
 #include "app/window/copies_dialog.h"
 
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/window/copy_words.h"
 #include "app/words/moment_text.h"
@@ -10,7 +11,6 @@
 #include <QFileInfo>
 #include <QGridLayout>
 #include <QHeaderView>
-#include <QLabel>
 #include <QPushButton>
 #include <QTreeWidget>
 #include <QVBoxLayout>
@@ -25,8 +25,7 @@ constexpr int kRowHeight = 28;
 
 QLabel* plainLabel(QWidget* parent, Tone tone = Tone::Ink)
 {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
+    auto* label = new PlainLabel(parent);
     label->setWordWrap(true);
     setTone(label, tone);
     return label;
@@ -43,12 +42,11 @@ QString shortFolder(const QString& folder)
 } // namespace
 
 CopiesDialog::CopiesDialog(const Wording& wording, QWidget* parent)
-    : QDialog(parent), m_wording(wording), m_heading(new QLabel(this)),
+    : QDialog(parent), m_wording(wording), m_heading(new PlainLabel(this)),
       m_standing(plainLabel(this, Tone::Quiet)), m_list(new QTreeWidget(this)),
       m_own(plainLabel(this)), m_second(plainLabel(this))
 {
     QVBoxLayout* whole = dialogColumn(*this);
-    m_heading->setTextFormat(Qt::PlainText);
     m_heading->setFont(Theme::font(TextRole::PageTitle));
     whole->addWidget(m_heading);
     whole->addWidget(m_standing);
@@ -67,9 +65,9 @@ CopiesDialog::CopiesDialog(const Wording& wording, QWidget* parent)
     auto* places = new QGridLayout;
     places->setColumnStretch(1, 1);
     places->setHorizontalSpacing(Space::kGap);
-    places->addWidget(new QLabel(tr("Copies go to"), this), 0, 0);
+    places->addWidget(new PlainLabel(tr("Copies go to"), this), 0, 0);
     places->addWidget(m_own, 0, 1);
-    places->addWidget(new QLabel(tr("and to"), this), 1, 0);
+    places->addWidget(new PlainLabel(tr("and to"), this), 1, 0);
     places->addWidget(m_second, 1, 1);
     auto* choose = new QPushButton(tr("C&hoose a second folder…"), this);
     connect(choose, &QPushButton::clicked, this, &CopiesDialog::secondRequested);
@@ -90,9 +88,9 @@ CopiesDialog::CopiesDialog(const Wording& wording, QWidget* parent)
     auto* buttons = new QDialogButtonBox(this);
     m_copy = buttons->addButton(tr("&Copy now"), QDialogButtonBox::ActionRole);
     auto* other = buttons->addButton(tr("&Other file…"), QDialogButtonBox::ActionRole);
-    other->setToolTip(tr("Restore a copy that is not in this list"));
+    setPlainToolTip(other, tr("Restore a copy that is not in this list"));
     auto* salvage = buttons->addButton(tr("&Salvage…"), QDialogButtonBox::ActionRole);
-    salvage->setToolTip(tr("What can still be read of a damaged book, in a new one"));
+    setPlainToolTip(salvage, tr("What can still be read of a damaged book, in a new one"));
     m_restore = buttons->addButton(tr("&Restore…"), QDialogButtonBox::ActionRole);
     auto* close = buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
     connect(m_copy, &QPushButton::clicked, this, &CopiesDialog::copyRequested);
@@ -127,7 +125,7 @@ void CopiesDialog::setView(const CopiesView& view)
     setTone(m_second, view.places.second.isEmpty() ? Tone::Quiet : Tone::Ink);
     m_none->setVisible(!view.places.second.isEmpty());
     m_copy->setEnabled(view.open);
-    m_copy->setToolTip(view.open ? QString() : tr("No book is open"));
+    setPlainToolTip(m_copy, view.open ? QString() : tr("No book is open"));
 
     m_list->clear();
     for (const store::Copy& copy : view.copies) {
@@ -137,7 +135,7 @@ void CopiesDialog::setView(const CopiesView& view)
                      readable ? m_wording.locale.toString(qlonglong{copy.entries}) : QString(),
                      stateText(copy.state), shortFolder(QFileInfo(copy.path).path())});
         item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
-        item->setToolTip(3, QDir::toNativeSeparators(copy.path).toHtmlEscaped());
+        item->setData(3, Qt::ToolTipRole, plainToolTip(QDir::toNativeSeparators(copy.path)));
         item->setSizeHint(3, {0, kRowHeight}); // the last column fills what is left
     }
     if (view.copies.empty()) {

@@ -1,6 +1,7 @@
 #include "app/window/main_window.h"
 
 #include "app/shelf/shelf_page.h"
+#include "app/widgets/plain_text.h"
 #include "app/window/page_to_come.h"
 
 #include <QActionGroup>
@@ -105,7 +106,8 @@ void MainWindow::setBook(const QString& name)
 {
     m_bookName = name;
     m_rail->setBook(name);
-    setWindowTitle(name.isEmpty() ? QStringLiteral("Ullage") : tr("%1 – Ullage").arg(name));
+    setWindowTitle(name.isEmpty() ? QStringLiteral("Ullage")
+                                  : plainTitle(tr("%1 – Ullage").arg(name)));
 }
 
 void MainWindow::setBackup(const QString& text, bool trouble) { m_rail->setBackup(text, trouble); }
@@ -117,9 +119,8 @@ void MainWindow::setUndo(const std::optional<QString>& undo, const std::optional
     m_undo->setEnabled(undo.has_value());
     m_redo->setEnabled(redo.has_value());
     // An ampersand in a name must not become a shortcut.
-    const auto plain = [](QString name) { return name.replace(u'&', QStringLiteral("&&")); };
-    m_undo->setText(undo ? tr("&Undo %1").arg(plain(*undo)) : tr("&Undo"));
-    m_redo->setText(redo ? tr("&Redo %1").arg(plain(*redo)) : tr("&Redo"));
+    m_undo->setText(undo ? tr("&Undo %1").arg(plainCaption(*undo)) : tr("&Undo"));
+    m_redo->setText(redo ? tr("&Redo %1").arg(plainCaption(*redo)) : tr("&Redo"));
 }
 
 void MainWindow::setUnits(const Units& units)

@@ -1,12 +1,12 @@
 #include "app/window/salvage_dialog.h"
 
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/window/copy_words.h"
 
 #include <QDialogButtonBox>
 #include <QDir>
-#include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -20,12 +20,11 @@ SalvageDialog::SalvageDialog(const store::Salvaged& done, const QString& fresh,
 {
     setWindowTitle(tr("Salvaged"));
     QVBoxLayout* whole = dialogColumn(*this);
-    auto* heading = new QLabel(tr("Salvaged"), this);
+    auto* heading = new PlainLabel(tr("Salvaged"), this);
     heading->setFont(Theme::font(TextRole::PageTitle));
     whole->addWidget(heading);
     const auto add = [&](const QString& text, Tone tone) {
-        auto* label = new QLabel(text, this);
-        label->setTextFormat(Qt::PlainText);
+        auto* label = new PlainLabel(text, this);
         label->setWordWrap(true);
         setTone(label, tone);
         whole->addWidget(label);
