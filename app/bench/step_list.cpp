@@ -1,6 +1,7 @@
 #include "app/bench/step_list.h"
 
 #include "app/widgets/figures.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QFontMetrics>
@@ -110,7 +111,7 @@ void StepList::paintRow(QPainter& painter, int index, bool small) const
     const QRectF words(kTitleAt, rect.top(), width() - kTitleAt - kMargin - wide - kApart,
                        rect.height());
     painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
-                     QFontMetrics(font).elidedText(row.title, Qt::ElideRight, int(words.width())));
+                     oneLine(row.title, QFontMetrics(font), int(words.width())));
 }
 
 void StepList::paintEvent(QPaintEvent*)

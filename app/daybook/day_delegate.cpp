@@ -2,6 +2,7 @@
 
 #include "app/daybook/day_model.h"
 #include "app/widgets/figures.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QPainter>
@@ -42,7 +43,7 @@ void drawLine(QPainter& painter, const QRectF& rect, const QFont& font, const QC
     painter.setFont(font);
     painter.setPen(colour);
     painter.drawText(rect, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine,
-                     QFontMetricsF(font).elidedText(text, Qt::ElideRight, rect.width()));
+                     oneLine(text, QFontMetricsF(font), rect.width()));
 }
 
 } // namespace

@@ -1,5 +1,7 @@
 #include "app/daybook/day_print.h"
 
+#include "app/widgets/plain_text.h"
+
 #include <QCoreApplication>
 #include <QPagedPaintDevice>
 #include <QPainter>
@@ -89,8 +91,7 @@ private:
         m_painter.setFont(font);
         m_painter.drawText(rect,
                            static_cast<int>(alignment | Qt::AlignVCenter) | Qt::TextSingleLine,
-                           QFontMetricsF(font, m_painter.device())
-                               .elidedText(words, Qt::ElideRight, rect.width()));
+                           oneLine(words, QFontMetricsF(font, m_painter.device()), rect.width()));
     }
 
     const DayPrint& m_print;

@@ -100,7 +100,7 @@ private:
         painter.setFont(font);
         painter.setPen(colour);
         painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                         QFontMetricsF(font).elidedText(text, Qt::ElideRight, line.width()));
+                         oneLine(text, QFontMetricsF(font), line.width()));
     }
 };
 

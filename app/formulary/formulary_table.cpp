@@ -37,9 +37,8 @@ public:
         painter->setFont(option.font);
         painter->setPen(colours().ink);
         const QRect line = option.rect.adjusted(kInset, 0, -kInset, 0);
-        painter->drawText(
-            line, index.data(Qt::TextAlignmentRole).toInt(),
-            option.fontMetrics.elidedText(index.data().toString(), Qt::ElideRight, line.width()));
+        painter->drawText(line, index.data(Qt::TextAlignmentRole).toInt(),
+                          oneLine(index.data().toString(), option.fontMetrics, line.width()));
         painter->setPen(QPen(colours().hairline, 1));
         painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
         painter->restore();

@@ -67,9 +67,8 @@ public:
         painter->setFont(font);
         painter->setPen(heading ? c.quiet : c.ink);
         const QRectF line = cell.adjusted(heading ? 10 : 14, heading ? 4 : 0, -10, 0);
-        painter->drawText(
-            line, Qt::AlignLeft | Qt::AlignVCenter,
-            QFontMetricsF(font).elidedText(index.data().toString(), Qt::ElideRight, line.width()));
+        painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                          oneLine(index.data().toString(), QFontMetricsF(font), line.width()));
         painter->restore();
     }
 };

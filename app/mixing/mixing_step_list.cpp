@@ -1,5 +1,6 @@
 #include "app/mixing/mixing_step_list.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QKeyEvent>
@@ -99,10 +100,9 @@ void MixingStepList::paintEvent(QPaintEvent*)
         font = Theme::font(TextRole::Small);
         painter.setFont(font);
         painter.setPen(c.quiet);
-        painter.drawText(
-            QRectF(words.left(), dot.bottom() + 1, words.width(), 18),
-            Qt::AlignLeft | Qt::AlignVCenter,
-            QFontMetricsF(font).elidedText(step.detail, Qt::ElideRight, words.width()));
+        painter.drawText(QRectF(words.left(), dot.bottom() + 1, words.width(), 18),
+                         Qt::AlignLeft | Qt::AlignVCenter,
+                         oneLine(step.detail, QFontMetricsF(font), words.width()));
     }
 }
 

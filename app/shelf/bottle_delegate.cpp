@@ -2,6 +2,7 @@
 
 #include "app/shelf/bottle_painter.h"
 #include "app/shelf/shelf_model.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/tally.h"
 #include "app/widgets/theme.h"
 
@@ -32,7 +33,7 @@ void drawLine(QPainter& painter, const QRectF& rect, const QFont& font, const QC
     painter.setFont(font);
     painter.setPen(colour);
     painter.drawText(rect, static_cast<int>(alignment | Qt::AlignVCenter) | Qt::TextSingleLine,
-                     QFontMetricsF(font).elidedText(text, Qt::ElideRight, rect.width()));
+                     oneLine(text, QFontMetricsF(font), rect.width()));
 }
 
 QFont verdictFont(int pixels)

@@ -1,6 +1,7 @@
 #include "app/shelf/bottle_painter.h"
 
 #include "app/widgets/hatch.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QFontMetricsF>
@@ -109,7 +110,7 @@ void paintTape(QPainter& painter, const BottleShape& shape, const BottleView& bo
     painter.setFont(name);
     painter.setPen(c.tapeInk);
     painter.drawText(tape.adjusted(4, 6, -4, -22), Qt::AlignCenter | Qt::TextSingleLine,
-                     QFontMetricsF(name).elidedText(bottle.name, Qt::ElideRight, room));
+                     oneLine(bottle.name, QFontMetricsF(name), room));
     QFont date = Theme::font(TextRole::Axis);
     date.setWeight(QFont::Medium);
     constexpr int kSmallest = 9;
@@ -120,7 +121,7 @@ void paintTape(QPainter& painter, const BottleShape& shape, const BottleView& bo
     painter.setFont(date);
     painter.setPen(c.tapeQuiet);
     painter.drawText(tape.adjusted(4, 22, -4, -6), Qt::AlignCenter | Qt::TextSingleLine,
-                     QFontMetricsF(date).elidedText(mixed, Qt::ElideRight, room));
+                     oneLine(mixed, QFontMetricsF(date), room));
 }
 
 QColor dye(const BottleView& bottle)

@@ -1,6 +1,7 @@
 #include "app/statistics/bar_rows.h"
 
 #include "app/widgets/figures.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QPainter>
@@ -59,9 +60,8 @@ void BarRows::paintEvent(QPaintEvent*)
         drawFigures(painter, words, Qt::AlignRight | Qt::AlignVCenter, row.text);
         const QFont body = Theme::font(TextRole::Body);
         painter.setFont(body);
-        painter.drawText(
-            words, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine,
-            QFontMetricsF(body).elidedText(row.name, Qt::ElideRight, words.width() - taken - 12));
+        painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine,
+                         oneLine(row.name, QFontMetricsF(body), words.width() - taken - 12));
         const QRectF ground(line.left(), line.bottom() - 13, line.width(), kBar);
         painter.setPen(Qt::NoPen);
         painter.setBrush(c.hairline);

@@ -27,7 +27,7 @@ protected:
         painter.setPen(palette().color(foregroundRole()));
         painter.setFont(font());
         painter.drawText(contentsRect(), Qt::AlignLeft | Qt::AlignVCenter,
-                         fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width()));
+                         oneLine(text(), fontMetrics(), contentsRect().width()));
     }
 };
 
@@ -177,9 +177,8 @@ void FactorRows::paintEvent(QPaintEvent*)
         drawFigures(painter, line, Qt::AlignRight | Qt::AlignVCenter, row.value);
         const QFont label = row.total ? value : Theme::font(TextRole::Body);
         painter.setFont(label);
-        painter.drawText(
-            line, Qt::AlignLeft | Qt::AlignVCenter,
-            QFontMetricsF(label).elidedText(row.label, Qt::ElideRight, width() - taken - 12));
+        painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                         oneLine(row.label, QFontMetricsF(label), width() - taken - 12));
         painter.setPen(QPen(c.hairline, 1));
         painter.drawLine(QPointF(0, line.bottom() - 0.5), QPointF(width(), line.bottom() - 0.5));
         line.translate(0, m_rowHeight);

@@ -12,6 +12,15 @@ namespace
 constexpr qsizetype kOneLine = 90;
 constexpr qsizetype kLongest = 1000;
 
+// As much as anybody reads at a glance; no character is cut in two.
+QString beginning(const QString& text)
+{
+    if (text.size() <= kLongest)
+        return text;
+    const bool splitsPair = text.at(kLongest - 1).isHighSurrogate();
+    return text.left(kLongest - (splitsPair ? 1 : 0)) + QChar(0x2026);
+}
+
 } // namespace
 
 PlainLabel::PlainLabel(QWidget* parent, Qt::WindowFlags flags) : QLabel(parent, flags)
@@ -33,11 +42,7 @@ QString plainText(const QString& text)
 
 QString plainToolTip(const QString& text)
 {
-    QString shown = text;
-    if (shown.size() > kLongest) {
-        const bool splitsPair = shown.at(kLongest - 1).isHighSurrogate();
-        shown = shown.left(kLongest - (splitsPair ? 1 : 0)) + QStringLiteral("…");
-    }
+    const QString shown = beginning(text);
     // As markup Qt wraps it.
     return shown.size() > kOneLine ? Qt::convertFromPlainText(shown, Qt::WhiteSpaceNormal)
                                    : plainText(shown);
@@ -61,6 +66,17 @@ QString plainCaption(const QString& text)
 QString plainTitle(const QString& text)
 {
     return QString(text).replace(QStringLiteral("[*]"), QStringLiteral("[*][*]"));
+}
+
+QString oneLine(const QString& text, const QFontMetricsF& metrics, double width)
+{
+    QString line = beginning(text);
+    for (QChar& c : line) {
+        if (c.category() == QChar::Other_Control || c.category() == QChar::Separator_Line ||
+            c.category() == QChar::Separator_Paragraph)
+            c = u' ';
+    }
+    return metrics.elidedText(line, Qt::ElideRight, width);
 }
 
 } // namespace ullage::app

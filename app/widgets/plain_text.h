@@ -6,6 +6,7 @@
 // are escaped with QString::toHtmlEscaped().
 #pragma once
 
+#include <QFontMetricsF>
 #include <QLabel>
 #include <QString>
 
@@ -37,5 +38,9 @@ QString plainCaption(const QString& text);
 
 /// For a window's title, where "[*]" would be the mark of unsaved work.
 QString plainTitle(const QString& text);
+
+/// A text painted on one line no wider than `width`: line ends and other control characters become
+/// blanks, and an ellipsis stands for what does not fit. Costs no more for a long text.
+QString oneLine(const QString& text, const QFontMetricsF& metrics, double width);
 
 } // namespace ullage::app

@@ -1,5 +1,6 @@
 #include "app/widgets/verdict_mark.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QEvent>
@@ -141,7 +142,7 @@ double paintMarkedText(QPainter& painter, const QRectF& rect, VerdictLook look, 
     painter.setPen(verdictColour(look));
     const QRectF words = rect.adjusted(mark + kGap, 0, 0, 0);
     painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine,
-                     metrics.elidedText(text, Qt::ElideRight, words.width()));
+                     oneLine(text, metrics, words.width()));
     return mark + kGap + metrics.horizontalAdvance(text);
 }
 
