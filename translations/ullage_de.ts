@@ -1444,10 +1444,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>der Ansatz „%1“ wurde schon angesetzt.</translation>
     </message>
     <message>
-        <source>lies %1 in the future. Allowed: at most one day.</source>
-        <translation>liegt %1 in der Zukunft. Erlaubt: höchstens ein Tag.</translation>
-    </message>
-    <message>
         <source>“%1” was taken back already.</source>
         <translation>„%1“ wurde schon zurückgenommen.</translation>
     </message>
@@ -1660,6 +1656,21 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>what the book notes of its last entry does not agree with that entry.</source>
         <translation>Was das Buch über seinen letzten Eintrag festhält, passt nicht zu diesem Eintrag.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln character(s)</source>
+        <translation>
+            <numerusform>%Ln Zeichen</numerusform>
+            <numerusform>%Ln Zeichen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>lies %1 in the future. Allowed: at most one day. Is this computer&apos;s clock right?</source>
+        <translation>liegt %1 in der Zukunft. Erlaubt: höchstens ein Tag. Geht die Uhr dieses Rechners richtig?</translation>
+    </message>
+    <message>
+        <source>%1 are too many.</source>
+        <translation>%1 sind zu viele.</translation>
     </message>
 </context>
 <context>
@@ -3820,6 +3831,45 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>MissingBook</name>
+    <message>
+        <source>The book %1 is missing or empty; only its log (-wal) is there. If you can, put the book back beside it and open it again.</source>
+        <translation>Das Buch %1 fehlt oder ist leer; nur sein Protokoll (-wal) ist da. Legen Sie das Buch wenn möglich wieder daneben, und öffnen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The book %1 is empty: its file has no content any more.</source>
+        <translation>Das Buch %1 ist leer: Seine Datei hat keinen Inhalt mehr.</translation>
+    </message>
+    <message>
+        <source>The book %1 is not where it was: it was moved, renamed or deleted, or its drive is not connected.</source>
+        <translation>Das Buch %1 ist nicht mehr, wo es war: Es wurde verschoben, umbenannt oder gelöscht, oder sein Laufwerk ist nicht angeschlossen.</translation>
+    </message>
+    <message>
+        <source>Where is the book?</source>
+        <translation>Wo ist das Buch?</translation>
+    </message>
+    <message>
+        <source>Choose the book…</source>
+        <translation>Das Buch wählen …</translation>
+    </message>
+    <message>
+        <source>Restore the copy of %1</source>
+        <translation>Kopie wiederherstellen: %1</translation>
+    </message>
+    <message>
+        <source>Start anew with an empty book</source>
+        <translation>Mit einem leeren Buch neu anfangen</translation>
+    </message>
+    <message>
+        <source>Open book</source>
+        <translation>Buch öffnen</translation>
+    </message>
+    <message>
+        <source>Books (*.ullage);;All files (*)</source>
+        <translation>Bücher (*.ullage);;Alle Dateien (*)</translation>
+    </message>
+</context>
+<context>
     <name>Mixing</name>
     <message>
         <source>%1 min</source>
@@ -4696,6 +4746,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Strip test, no factor accepted</source>
         <translation>Teststreifen, kein Faktor übernommen</translation>
+    </message>
+    <message>
+        <source>Is this computer&apos;s clock right? It says %1; the newest entry is of %2. What lies after the clock&apos;s time is kept, and shown again when it has come.</source>
+        <translation>Geht die Uhr dieses Rechners richtig? Sie zeigt %1; der neueste Eintrag ist von %2. Was nach dieser Zeit liegt, bleibt erhalten und wird wieder gezeigt, wenn sie gekommen ist.</translation>
     </message>
 </context>
 <context>
@@ -6128,6 +6182,34 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Make %1 anew from this copy?</source>
         <translation>%1 aus dieser Kopie neu anlegen?</translation>
+    </message>
+    <message>
+        <source>Moved or replaced: nothing can be entered</source>
+        <translation>Verschoben oder ersetzt: Es kann nichts eingetragen werden</translation>
+    </message>
+    <message>
+        <source>Damaged: read only</source>
+        <translation>Beschädigt: nur lesbar</translation>
+    </message>
+    <message>
+        <source>Read only</source>
+        <translation>Nur lesbar</translation>
+    </message>
+    <message>
+        <source>Something is wrong in the book</source>
+        <translation>Im Buch stimmt etwas nicht</translation>
+    </message>
+    <message>
+        <source>%1 “Check the book” finds all there is.</source>
+        <translation>%1 „Buch prüfen“ findet alles, was es gibt.</translation>
+    </message>
+    <message>
+        <source>Also open elsewhere</source>
+        <translation>Auch anderswo geöffnet</translation>
+    </message>
+    <message>
+        <source>What is entered there appears here. Open in: %1</source>
+        <translation>Was dort eingetragen wird, erscheint hier. Geöffnet in: %1</translation>
     </message>
 </context>
 <context>
@@ -9956,6 +10038,22 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>When: %1 is too early: %3 on %2; allowed is from then to now.</source>
         <translation>Wann: %1 ist zu früh (%2: %3); erlaubt ist von da an bis jetzt.</translation>
+    </message>
+    <message>
+        <source>the first time</source>
+        <translation>das erste Mal</translation>
+    </message>
+    <message>
+        <source>the second time</source>
+        <translation>das zweite Mal</translation>
+    </message>
+    <message>
+        <source>The clock shows this twice: which is meant</source>
+        <translation>Die Uhr zeigt dies zweimal: welches ist gemeint</translation>
+    </message>
+    <message>
+        <source>When: no clock showed %1; it was put forward. Allowed is up to %2 and from %3.</source>
+        <translation>Wann: Keine Uhr zeigte %1; sie wurde vorgestellt. Erlaubt ist bis %2 und ab %3.</translation>
     </message>
 </context>
 <context>

@@ -161,6 +161,13 @@
             <numerusform>%n seconds were waited for it in vain.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln character(s)</source>
+        <translation>
+            <numerusform>%Ln character</numerusform>
+            <numerusform>%Ln characters</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Explanations</name>

@@ -1,5 +1,7 @@
 #include "app/cli/arguments.h"
 
+#include "app/words/printable_text.h"
+
 #include <QCoreApplication>
 
 #include <array>
@@ -26,7 +28,7 @@ bool among(const std::array<const char*, N>& names, const QString& name)
 
 Misuse misuse(const char* sentence, const QString& word)
 {
-    return {QCoreApplication::translate("CommandLine", sentence).arg(word)};
+    return {QCoreApplication::translate("CommandLine", sentence).arg(printable(word))};
 }
 
 } // namespace

@@ -44,14 +44,13 @@ int checkCommand(const Call& call)
         QStringLiteral(", ") +
         CheckCommand::tr("%n batches", nullptr, static_cast<int>(check->batches));
     if (check->findings.empty()) {
-        call.print(CheckCommand::tr("Sound: %1.\n").arg(counted).toUtf8());
+        call.printText(CheckCommand::tr("Sound: %1.\n").arg(counted));
         return kDone;
     }
     const auto faults =
         static_cast<qlonglong>(check->findings.size()) + static_cast<qlonglong>(check->unlisted);
-    call.print((CheckCommand::tr("%n faults", nullptr, static_cast<int>(faults)) +
-                CheckCommand::tr(" in %1.\n").arg(counted))
-                   .toUtf8());
+    call.printText(CheckCommand::tr("%n faults", nullptr, static_cast<int>(faults)) +
+                   CheckCommand::tr(" in %1.\n").arg(counted));
     return kStoreFailed;
 }
 

@@ -1,6 +1,7 @@
 #include "app/cli/command_line.h"
 
 #include "app/words/error_words.h"
+#include "app/words/printable_text.h"
 #include "core/store/file_identity.h"
 
 #include <QCoreApplication>
@@ -200,7 +201,12 @@ bool Call::delivered() const
     return false;
 }
 
-void Call::say(const QString& message) const { m_around.err->write(message.toUtf8() + '\n'); }
+void Call::printText(const QString& text) const { print(printableLines(text).toUtf8()); }
+
+void Call::say(const QString& message) const
+{
+    m_around.err->write(printableLines(message).toUtf8() + '\n');
+}
 
 int Call::wrongUsage(const QString& message) const
 {

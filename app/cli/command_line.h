@@ -76,9 +76,13 @@ public:
     /// Refuses options and numbers of operands that the command does not take.
     [[nodiscard]] bool takes(const QStringList& options, qsizetype operands) const;
 
+    /// Data, byte for byte.
     void print(const QByteArray& text) const;
+    /// Words for a person; control characters in them are shown, not carried out.
+    void printText(const QString& text) const;
     /// Whether everything printed got out; tells the failure if not.
     [[nodiscard]] bool delivered() const;
+    /// A message, shown likewise.
     void say(const QString& message) const;
     /// Says what is wrong with the book. What could be read is still printed, but no command that
     /// found damage ends with kDone.

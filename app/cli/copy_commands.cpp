@@ -2,6 +2,7 @@
 #include "app/cli/command_line.h"
 
 #include "app/words/error_words.h"
+#include "app/words/printable_text.h"
 #include "core/store/restore.h"
 #include "core/store/salvage.h"
 
@@ -25,13 +26,14 @@ QString numbers(const store::Missing& missing)
     return CopyCommands::tr("entries %1 to %2").arg(missing.first).arg(missing.last);
 }
 
-QByteArray missingLine(const store::Missing& missing)
+QString missingLine(const store::Missing& missing)
 {
-    const QString what = missing.type.empty() ? numbers(missing)
-                                              : QString::fromStdString(missing.type) + u' ' +
-                                                    QString::fromStdString(missing.id) +
-                                                    QStringLiteral(" (%1)").arg(numbers(missing));
-    return CopyCommands::tr("missing: %1\n").arg(what).toUtf8();
+    const QString what = missing.type.empty()
+                             ? numbers(missing)
+                             : printable(QString::fromStdString(missing.type)) + u' ' +
+                                   printable(QString::fromStdString(missing.id)) +
+                                   QStringLiteral(" (%1)").arg(numbers(missing));
+    return CopyCommands::tr("missing: %1\n").arg(what);
 }
 
 } // namespace
@@ -106,18 +108,17 @@ int salvageCommand(const Call& call)
         call.say(CopyCommands::tr("Nothing of %1 can be read; all there is comes from copies.")
                      .arg(damaged));
     }
-    call.print(CopyCommands::tr("%n entries in %1", nullptr, static_cast<int>(done->entries))
-                   .arg(fresh)
-                   .toUtf8() +
-               '\n');
+    call.printText(
+        CopyCommands::tr("%n entries in %1", nullptr, static_cast<int>(done->entries)).arg(fresh) +
+        u'\n');
     for (const QString& copy : done->copies) {
-        call.print(CopyCommands::tr("filled in from %1\n").arg(copy).toUtf8());
+        call.printText(CopyCommands::tr("filled in from %1\n").arg(copy));
     }
     for (const store::Missing& missing : done->missing) {
-        call.print(missingLine(missing));
+        call.printText(missingLine(missing));
     }
     for (const Error& fault : done->faults) {
-        const QString about = QString::fromStdString(fault.subject);
+        const QString about = printable(QString::fromStdString(fault.subject));
         call.say(about.isEmpty() ? errorLine(fault)
                                  : about + QStringLiteral(": ") + errorLine(fault));
     }

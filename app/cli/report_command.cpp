@@ -1,6 +1,7 @@
 #include "app/cli/command_line.h"
 
 #include "app/words/number_text.h"
+#include "app/words/printable_text.h"
 #include "app/words/verdict_words.h"
 #include "core/store/instant_text.h"
 #include "core/store/report_json.h"
@@ -19,8 +20,15 @@ struct ReportTable {
     Q_DECLARE_TR_FUNCTIONS(ReportTable)
 };
 
+// A typed name in a column; the whole of it is in --json.
+QString cell(const std::string& name)
+{
+    constexpr qsizetype kWidest = 60;
+    return printable(QString::fromStdString(name), kWidest);
+}
+
 // Columns as wide as their widest cell, two spaces apart, the last one ragged.
-QByteArray table(const std::vector<QStringList>& rows)
+QString table(const std::vector<QStringList>& rows)
 {
     std::vector<qsizetype> widths(static_cast<std::size_t>(rows.front().size()));
     for (const QStringList& row : rows) {
@@ -37,26 +45,27 @@ QByteArray table(const std::vector<QStringList>& rows)
         }
         text += line.trimmed() + u'\n';
     }
-    return text.toUtf8();
+    return text;
 }
 
-QByteArray reportText(const std::vector<ledger::Batch>& batches, const Wording& wording)
+QString reportText(const std::vector<ledger::Batch>& batches, const Wording& wording)
 {
     std::vector<QStringList> rows{{ReportTable::tr("Bottle"), ReportTable::tr("Verdict"),
                                    ReportTable::tr("Left"), ReportTable::tr("Volume"),
                                    ReportTable::tr("Discard by"), ReportTable::tr("Solution"),
                                    ReportTable::tr("Why")}};
+    constexpr qsizetype kLongestWhy = 2000;
     for (const ledger::Batch& batch : batches) {
         const ledger::Assessment so = ledger::assess(batch);
         QStringList why;
         for (const ledger::Reason& reason : forReading(so.reasons)) {
             why += reasonSentence(reason, batch, so, wording);
         }
-        rows.push_back({QString::fromStdString(batch.name), verdictWord(so.verdict),
+        rows.push_back({cell(batch.name), verdictWord(so.verdict),
                         so.filmsLeft ? filmsLeftText(*so.filmsLeft, wording) : QStringLiteral("–"),
                         volumeText(batch.volume, wording),
                         so.discardBy ? store::dateText(*so.discardBy) : QStringLiteral("–"),
-                        QString::fromStdString(batch.solution->name), why.join(u' ')});
+                        cell(batch.solution->name), printable(why.join(u' '), kLongestWhy)});
     }
     return table(rows);
 }
@@ -112,7 +121,7 @@ int reportCommand(const Call& call)
             "No bottle is in use. Mix a batch in the window, or import a journal."));
     } else {
         const Wording wording{usualUnits(QLocale()), QLocale()};
-        call.print(reportText(*batches, wording));
+        call.printText(reportText(*batches, wording));
     }
     return kDone;
 }

@@ -1,6 +1,7 @@
 #include "app/cli/command_line.h"
 
 #include "app/words/number_text.h"
+#include "app/words/printable_text.h"
 #include "app/words/quantity_words.h"
 #include "core/store/report_json.h"
 
@@ -140,12 +141,13 @@ int timeCommand(const Call& call)
     const Wording wording{usualUnits(QLocale()), QLocale()};
     const QString text =
         TimeCommand::tr("%1   next load in %2\n")
-            .arg(timeText(next->time, TimeStep::FiveSeconds), QString::fromStdString(batch->name)) +
+            .arg(timeText(next->time, TimeStep::FiveSeconds),
+                 printable(QString::fromStdString(batch->name))) +
         TimeCommand::tr("%1   film maker's time at %2\n")
             .arg(timeText(next->base), shortTemperatureText(next->temperature, wording)) +
         TimeCommand::tr("%1   wear\n").arg(factorText(next->wear, wording.locale)) +
         TimeCommand::tr("%1   strip\n").arg(factorText(next->strip, wording.locale));
-    call.print(text.toUtf8());
+    call.printText(text);
     for (const std::string_view warning : next->warnings) {
         call.say(warningText(warning, wording));
     }

@@ -3,6 +3,7 @@
 #include "app/words/allowed_words.h"
 #include "app/words/field_words.h"
 #include "app/words/number_text.h"
+#include "app/words/printable_text.h"
 #include "app/words/store_words.h"
 #include "core/store/damage.h"
 
@@ -38,6 +39,7 @@ public:
     }
 
 private:
+    // What a person typed or a file held.
     [[nodiscard]] static QString text(const std::string& utf8)
     {
         return shortened(QString::fromStdString(utf8));
@@ -70,6 +72,9 @@ private:
         }
         if (unit == u"s") {
             return timeText(chemistry::Seconds(value));
+        }
+        if (unit == u"characters") {
+            return tr("%Ln character(s)", nullptr, static_cast<int>(value));
         }
         const QString digits = numberText(value, 3, m_wording->locale);
         return unit.isEmpty() ? digits : digits + u' ' + unit;
@@ -304,7 +309,9 @@ private:
         case ErrorCode::AlreadyMixed:
             return tr("the batch “%1” was mixed already.").arg(text(m_error.text));
         case ErrorCode::InFuture:
-            return tr("lies %1 in the future. Allowed: at most one day.").arg(value());
+            return tr("lies %1 in the future. Allowed: at most one day. Is this computer's clock "
+                      "right?")
+                .arg(value());
         case ErrorCode::AlreadyVoided:
             return tr("“%1” was taken back already.").arg(text(m_error.text));
         case ErrorCode::CannotVoid:
@@ -343,7 +350,7 @@ private:
         case ErrorCode::FileFailed:
             return tr("The file could not be read or written: %1").arg(text(m_error.text));
         case ErrorCode::TooLong:
-            return with(tr("is too long."));
+            return with(m_error.number ? tr("%1 are too many.").arg(value()) : tr("is too long."));
         case ErrorCode::BadEncoding:
             return tr("is not UTF-8 text.");
         case ErrorCode::BookItself:
@@ -367,7 +374,9 @@ private:
 QString shortened(const QString& text, int most)
 {
     constexpr int kEnd = 60; // of a path and its message the end tells most
-    return text.size() <= most ? text : text.left(most - kEnd) + QChar(0x2026) + text.right(kEnd);
+    const QString kept =
+        text.size() <= most ? text : text.left(most - kEnd) + QChar(0x2026) + text.right(kEnd);
+    return printable(kept, kept.size());
 }
 
 QString errorSentence(const Error& error, const Wording& wording)
@@ -385,9 +394,10 @@ QString errorSentence(const Error& error, const Wording& wording)
 
 QString errorLine(const Error& error)
 {
+    constexpr qsizetype kLongestPath = 4096; // PATH_MAX of most systems
     QString line;
     if (!error.file.empty()) {
-        line = QString::fromStdString(error.file) + u':';
+        line = printable(QString::fromStdString(error.file), kLongestPath) + u':';
     }
     if (error.line > 0) {
         line += QString::number(error.line) + u':';
