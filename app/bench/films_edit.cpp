@@ -3,8 +3,10 @@
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
+#include "app/words/error_words.h"
 #include "app/words/formulary_words.h"
 #include "core/chemistry/films.h"
+#include "core/ledger/typed_text.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -153,6 +155,12 @@ QString FilmsEdit::problem() const
                 .arg(format);
         if (!row.index->isValid())
             return row.index->problem();
+        // Said before the run: at its end it would stand in the way of logging it.
+        ledger::FilmRecord film;
+        film.name = row.name->text().toStdString();
+        film.notes = row.notes->text().toStdString();
+        if (const auto fine = ledger::checkTyped({film, {}}); !fine)
+            return errorSentence(fine.error(), m_wording);
     }
     return {};
 }

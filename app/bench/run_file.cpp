@@ -82,7 +82,8 @@ bool RunFile::remove() const
 Result<QString> RunFile::putAside() const
 {
     for (int number = 1; number < 1000; ++number) {
-        const QString aside = QStringLiteral("%1.unreadable-%2").arg(m_path).arg(number);
+        const QString aside =
+            QStringLiteral("%1.unreadable-%2").arg(m_path, QString::number(number));
         if (!QFile::exists(aside)) {
             QFile file(m_path);
             if (!file.rename(aside))

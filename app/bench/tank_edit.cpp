@@ -6,6 +6,7 @@
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/films.h"
+#include "core/ledger/typed_text.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -82,6 +83,7 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    m_name->setMaxLength(static_cast<int>(ledger::kLongestName)); // it goes into every run's times
     connect(m_name, &QLineEdit::textChanged, this, &TankDialog::check);
     connect(m_volume, &QuantityEdit::valueChanged, this, &TankDialog::check);
     check();

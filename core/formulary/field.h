@@ -53,6 +53,11 @@ enum class Refers {
     Same,      ///< another line of the same type
 };
 
+// What a person may type of a text, in characters; see core/ledger/typed_text.h.
+inline constexpr std::size_t kLongestName = 200;    ///< names, persons, places, codes
+inline constexpr std::size_t kLongestSource = 2000; ///< where a figure is from
+inline constexpr std::size_t kLongestText = 10'000; ///< notes and reasons
+
 struct FieldDescription {
     std::string_view name; ///< as the journal spells it; ends with a NUL
     Holds holds = Holds::Text;
@@ -66,6 +71,8 @@ struct FieldDescription {
     std::span<const std::string_view> codes = {}; ///< in the order of their enum
     std::span<const FieldDescription> inner = {};
     std::size_t most = 0; ///< of a list; 0: no limit
+    /// Characters of a text (of each text of a list) that is typed here; a journal may hold more.
+    std::size_t longest = kLongestName;
     Refers refers = Refers::Nothing;
     /// The line's subject, which stands before its kind.
     bool subject = false;
@@ -146,11 +153,31 @@ constexpr FieldDescription ofKind(std::string_view name, Holds holds)
     return made;
 }
 constexpr FieldDescription text(std::string_view name) { return ofKind(name, Holds::Text); }
+/// A note or a reason: as long as it takes.
+constexpr FieldDescription prose(std::string_view name)
+{
+    auto made = text(name);
+    made.longest = kLongestText;
+    return made;
+}
+/// Where a figure is from.
+constexpr FieldDescription source(std::string_view name)
+{
+    auto made = text(name);
+    made.longest = kLongestSource;
+    return made;
+}
 constexpr FieldDescription date(std::string_view name) { return ofKind(name, Holds::Date); }
 constexpr FieldDescription moment(std::string_view name) { return ofKind(name, Holds::Moment); }
 constexpr FieldDescription truth(std::string_view name) { return ofKind(name, Holds::Truth); }
 constexpr FieldDescription texts(std::string_view name) { return ofKind(name, Holds::Texts); }
-constexpr FieldDescription sources(std::string_view name) { return ofKind(name, Holds::Sources); }
+/// A source for each of several figures, by the figure's name.
+constexpr FieldDescription sources(std::string_view name)
+{
+    auto made = source(name);
+    made.holds = Holds::Sources;
+    return made;
+}
 
 /// A text that is the id of something else.
 constexpr FieldDescription id(std::string_view name, Refers refers)

@@ -31,8 +31,8 @@ struct Described<DevelopmentFigure> {
         bound(
             &DevelopmentFigure::times,
             field::objects("times", kFieldsOf<chemistry::TimeAtTemperature>).atMost(20).required()),
-        bound(&DevelopmentFigure::source, field::text("source")),
-        bound(&DevelopmentFigure::notes, field::text("notes")),
+        bound(&DevelopmentFigure::source, field::source("source")),
+        bound(&DevelopmentFigure::notes, field::prose("notes")),
         bound(&DevelopmentFigure::replaces, field::id("replaces", Refers::Same)),
         bound(&DevelopmentFigure::withdrawn, field::truth("withdrawn").implied()));
     /// One time for each temperature.

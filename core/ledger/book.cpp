@@ -1,5 +1,7 @@
 #include "core/ledger/book.h"
 
+#include "core/ledger/typed_text.h"
+
 #include <algorithm>
 
 namespace ullage::ledger
@@ -267,7 +269,7 @@ Result<void> Book::transact(Action action, const std::vector<Entry>& entries)
             } else if (auto* mark = std::get_if<FilmMark>(&entry.what)) {
                 mark->by = m_person;
             }
-            if (auto fine = enter(entry, id); !fine) {
+            if (auto fine = checkTyped(entry).and_then([&] { return enter(entry, id); }); !fine) {
                 return fine;
             }
         }

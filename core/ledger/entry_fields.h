@@ -28,7 +28,7 @@ struct Described<ledger::FilmRecord> {
                    bound(&FilmRecord::format, field::text("format")),
                    bound(&FilmRecord::name, field::text("name")),
                    bound(&FilmRecord::exposureIndex, field::number("ei", 0.1, 1'000'000, "")),
-                   bound(&FilmRecord::notes, field::text("notes")));
+                   bound(&FilmRecord::notes, field::prose("notes")));
 };
 
 template <>
@@ -81,7 +81,7 @@ struct Described<ledger::FilmMark> {
         bound(&FilmMark::at, field::moment("at").required()),
         bound(&FilmMark::fault, field::code("mark", ledger::kFilmFaultCodes)),
         bound(&FilmMark::takesBack, field::id("takes_back", Refers::FilmMark)),
-        bound(&FilmMark::note, field::text("note")), bound(&FilmMark::by, field::text("by")));
+        bound(&FilmMark::note, field::prose("note")), bound(&FilmMark::by, field::text("by")));
     /// A mark or the taking back of one, not both and not neither.
     static Result<void> together(const FilmMark& mark);
 };

@@ -129,7 +129,7 @@ struct Described<ledger::Drawn> {
         std::tuple(bound(&Drawn::volume, field::volume()),
                    // Half of a filling: its pair is not looked for.
                    bound(&Drawn::to, field::id("to", Refers::Batch).notBuilt()),
-                   bound(&Drawn::why, field::text("why")));
+                   bound(&Drawn::why, field::prose("why")));
 };
 
 template <>
@@ -212,7 +212,7 @@ struct Described<ledger::Looked> {
     static constexpr auto fields =
         std::tuple(bound(&Looked::passed, field::truth("passed")),
                    bound(&Looked::what, field::code("what", ledger::kLookedAtCodes)),
-                   bound(&Looked::why, field::text("why")));
+                   bound(&Looked::why, field::prose("why")));
 };
 
 template <>
@@ -222,7 +222,7 @@ struct Described<ledger::Contaminated> {
     static constexpr bool open = false;
     static constexpr bool built = true;
     static constexpr auto fields =
-        std::tuple(bound(&ledger::Contaminated::why, field::text("why")));
+        std::tuple(bound(&ledger::Contaminated::why, field::prose("why")));
 };
 
 template <>
@@ -241,7 +241,7 @@ struct Described<ledger::Noted> {
     static constexpr bool open = false;
     static constexpr bool built = true;
     static constexpr auto fields =
-        std::tuple(bound(&ledger::Noted::text, field::text("text").required()));
+        std::tuple(bound(&ledger::Noted::text, field::prose("text").required()));
 };
 
 template <>
@@ -251,7 +251,7 @@ struct Described<ledger::Discarded> {
     static constexpr bool open = false;
     static constexpr bool built = true;
     static constexpr auto fields = std::tuple(
-        bound(&ledger::Discarded::how, field::text("how")),
+        bound(&ledger::Discarded::how, field::prose("how")),
         // How full the can is, and the silver in it, are not kept account of.
         bound(&ledger::Discarded::container, field::id("container", Refers::Container).notBuilt()));
 };
@@ -264,7 +264,7 @@ struct Described<ledger::Voided> {
     static constexpr bool built = true;
     static constexpr auto fields =
         std::tuple(bound(&ledger::Voided::voids, field::id("voids", Refers::Event).required()),
-                   bound(&ledger::Voided::why, field::text("why")));
+                   bound(&ledger::Voided::why, field::prose("why")));
 };
 
 template <>
@@ -344,7 +344,7 @@ struct Described<ledger::ThrownAway> {
     static constexpr bool open = false;
     static constexpr bool built = false;
     static constexpr auto fields = std::tuple(bound(&ThrownAway::item, field::item()),
-                                              bound(&ThrownAway::why, field::text("why")));
+                                              bound(&ThrownAway::why, field::prose("why")));
 };
 
 template <>
