@@ -3,6 +3,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/moment_text.h"
 
+#include <QComboBox>
 #include <QDateTimeEdit>
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -31,8 +32,11 @@ QString fieldFormat(const QLocale& locale)
 
 WhenEdit::WhenEdit(Clock clock, const QLocale& locale, QWidget* parent)
     : QWidget(parent), m_clock(std::move(clock)), m_locale(locale), m_edit(new QDateTimeEdit(this)),
-      m_now(new QPushButton(tr("Now"), this))
+      m_which(new QComboBox(this)), m_now(new QPushButton(tr("Now"), this))
 {
+    // The field shows what a clock on the wall shows, also where that skips or repeats an hour; by
+    // itself it would change such a time while it is typed.
+    m_edit->setTimeSpec(Qt::UTC);
     m_edit->setLocale(locale);
     m_edit->setDisplayFormat(fieldFormat(locale));
     m_edit->setCalendarPopup(true);
@@ -44,14 +48,20 @@ WhenEdit::WhenEdit(Clock clock, const QLocale& locale, QWidget* parent)
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(Space::kSmall);
     row->addWidget(m_edit, 1);
+    m_which->addItems({tr("the first time"), tr("the second time")});
+    m_which->setAccessibleName(tr("The clock shows this twice: which is meant"));
+    m_which->hide();
+    row->addWidget(m_which);
     row->addWidget(m_now);
     setFocusPolicy(Qt::StrongFocus); // so that a label can be its buddy
     setFocusProxy(m_edit);
     showNow();
     connect(m_edit, &QDateTimeEdit::dateTimeChanged, this, [this] {
         m_set = true;
+        ask();
         emit changed();
     });
+    connect(m_which, &QComboBox::activated, this, &WhenEdit::changed);
     connect(m_now, &QPushButton::clicked, this, [this] {
         showNow();
         emit changed();
@@ -60,9 +70,29 @@ WhenEdit::WhenEdit(Clock clock, const QLocale& locale, QWidget* parent)
 
 void WhenEdit::showNow()
 {
-    const QSignalBlocker quiet(m_edit);
-    m_edit->setDateTime(localTime(m_clock()));
+    put(m_clock());
     m_set = false;
+    m_which->hide();
+}
+
+void WhenEdit::put(Instant moment)
+{
+    const QSignalBlocker quiet(m_edit);
+    const QDateTime local = localTime(moment);
+    m_edit->setDateTime(QDateTime(local.date(), local.time(), Qt::UTC));
+}
+
+std::vector<Instant> WhenEdit::meant() const { return momentsAt(m_edit->date(), m_edit->time()); }
+
+bool WhenEdit::isAsked() const { return m_set && meant().size() > 1; }
+
+// Proposes the last that is not still to come.
+void WhenEdit::ask()
+{
+    const auto moments = meant();
+    m_which->setVisible(moments.size() > 1);
+    if (moments.size() > 1)
+        m_which->setCurrentIndex(moments.back() <= m_clock() ? 1 : 0);
 }
 
 void WhenEdit::setEarliest(std::optional<Instant> earliest, const QString& what)
@@ -71,14 +101,26 @@ void WhenEdit::setEarliest(std::optional<Instant> earliest, const QString& what)
     m_earliestWhat = what;
 }
 
-void WhenEdit::setMoment(Instant moment) { m_edit->setDateTime(localTime(moment)); }
+void WhenEdit::setMoment(Instant moment)
+{
+    put(moment);
+    m_set = true;
+    ask();
+    if (isAsked())
+        m_which->setCurrentIndex(moment == meant().front() ? 0 : 1);
+    emit changed();
+}
 
 Instant WhenEdit::moment() const
 {
     const Instant now = m_clock();
     if (!m_set)
         return now;
-    const Instant typed = instantOf(m_edit->dateTime());
+    const auto moments = meant();
+    // Of a time that no clock has shown, the moment it was skipped at: problem() refuses it.
+    const Instant typed = moments.empty() ? skippedAt(m_edit->date(), m_edit->time()).value_or(now)
+                          : moments.size() > 1 && m_which->currentIndex() == 0 ? moments.front()
+                                                                               : moments.back();
     if (m_earliest && minuteOf(typed) == minuteOf(*m_earliest) && typed < *m_earliest)
         return *m_earliest;
     return minuteOf(typed) == minuteOf(now) ? now : typed;
@@ -88,6 +130,17 @@ QString WhenEdit::problem() const
 {
     const Instant now = m_clock();
     const Instant at = moment();
+    const auto skipped =
+        m_set ? skippedAt(m_edit->date(), m_edit->time()) : std::optional<Instant>();
+    if (skipped) {
+        const QDateTime after = localTime(*skipped);
+        const QDateTime before = localTime(*skipped - std::chrono::minutes(1));
+        const auto written = [this](const QDateTime& time) {
+            return m_locale.toString(time.time(), QLocale::ShortFormat);
+        };
+        return tr("When: no clock showed %1; it was put forward. Allowed is up to %2 and from %3.")
+            .arg(m_edit->text(), written(before), written(after));
+    }
     if (at > now)
         return tr("When: %1 is still to come; allowed is up to now, %2.")
             .arg(momentText(at, now, m_locale), momentText(now, now, m_locale));

@@ -10,7 +10,9 @@
 
 #include <functional>
 #include <optional>
+#include <vector>
 
+class QComboBox;
 class QDateTimeEdit;
 class QPushButton;
 
@@ -36,6 +38,10 @@ public:
     void setMoment(chemistry::Instant moment);
     [[nodiscard]] bool isNow() const { return !m_set; }
 
+    /// In an hour that the clock repeats in autumn there are two; which one is asked beside the
+    /// field.
+    [[nodiscard]] bool isAsked() const;
+
     /// Why this cannot be, naming the value and what is allowed; empty if it can.
     [[nodiscard]] QString problem() const;
 
@@ -44,6 +50,9 @@ signals:
 
 private:
     void showNow();
+    void put(chemistry::Instant moment);
+    void ask();
+    [[nodiscard]] std::vector<chemistry::Instant> meant() const;
 
     Clock m_clock;
     QLocale m_locale;
@@ -51,6 +60,7 @@ private:
     QString m_earliestWhat;
     bool m_set = false;
     QDateTimeEdit* m_edit;
+    QComboBox* m_which;
     QPushButton* m_now;
 };
 

@@ -36,17 +36,25 @@ QLabel* wrapped(QWidget* parent)
     return label;
 }
 
+// Moments of no calendar, only to be compared with each other.
+std::function<chemistry::Instant()> counting(const MixingDeeds& deeds)
+{
+    if (!deeds.steady)
+        return deeds.now;
+    return [steady = deeds.steady] { return chemistry::Instant(steady()); };
+}
+
 } // namespace
 
 MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* parent)
     : QWidget(parent), m_deeds(std::move(deeds)), m_wording(wording),
       m_header(new PageHeader({}, this)), m_list(new MixingStepList(this)),
       m_stack(new QStackedWidget(this)), m_choice(new ChoiceStep(wording)),
-      m_water(new WaterStep(m_deeds.now, wording)), m_dissolve(new DissolveStep(m_deeds.now)),
-      m_plain(m_header->addButton({})), m_steps(new Card({}, this)),
-      m_cautions(new QScrollArea(this)), m_becomesCard(new Card({}, this)),
-      m_done(new CoolStep(m_deeds.now, wording, this)), m_problem(wrapped(this)),
-      m_back(new QPushButton(this)), m_next(new QPushButton(this)),
+      m_water(new WaterStep(counting(m_deeds), wording)),
+      m_dissolve(new DissolveStep(counting(m_deeds))), m_plain(m_header->addButton({})),
+      m_steps(new Card({}, this)), m_cautions(new QScrollArea(this)),
+      m_becomesCard(new Card({}, this)), m_done(new CoolStep(counting(m_deeds), wording, this)),
+      m_problem(wrapped(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
       m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
       m_becomesName(new PlainLabel(this)), m_becomesWhat(wrapped(this)),
       m_becomes(new FactorRows(this))

@@ -36,6 +36,9 @@ struct MixingDeeds {
     /// The batch is clear.
     std::function<Result<void>(const std::string& batch)> dissolved;
     std::function<chemistry::Instant()> now;
+    /// What the guide's own clocks count by: goes on in sleep and never jumps, whatever the
+    /// machine's clock is set to. `now` if empty.
+    std::function<std::chrono::milliseconds()> steady = {};
     /// Packets of the cupboard that no batch has used; may be empty.
     std::function<std::vector<ledger::Packet>()> packets = {};
 };

@@ -1,6 +1,7 @@
 #include "app/session/session.h"
 
 #include "app/session/starter.h"
+#include "core/store/day_book.h"
 #include "core/store/packet_reader.h"
 
 #include <QFileInfo>
@@ -151,7 +152,8 @@ std::vector<ledger::BatchState> Session::standingAt(chemistry::Instant at)
 QStringList Session::batchNames()
 {
     QStringList names;
-    const auto states = m_store->batches(now() + std::chrono::hours(24), true);
+    // All there are, also where the machine's clock stands before them.
+    const auto states = m_store->batches(chemistry::Instant::max(), true);
     if (!states) {
         emit failed(states.error());
         return names;
@@ -169,6 +171,16 @@ std::vector<ledger::Packet> Session::packetsAtHand()
         return {};
     }
     return std::move(*packets);
+}
+
+std::optional<chemistry::Instant> Session::newest()
+{
+    const auto page = store::DayBook(*m_store).page({}, {}, 1);
+    if (!page)
+        emit failed(page.error());
+    if (!page || page->entries.empty())
+        return std::nullopt;
+    return chemistry::Instant(std::chrono::milliseconds(page->entries.front().key.atMs));
 }
 
 Result<void> Session::undo()

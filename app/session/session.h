@@ -82,6 +82,9 @@ public:
 
     /// Films of the open book and what they went through; of use until the book is let go.
     [[nodiscard]] store::FilmReader films() { return {*m_store, m_book->formulary()}; }
+    /// The moment of the newest entry by time, also where it lies after now; empty for an empty
+    /// book. A failure is told by failed().
+    std::optional<chemistry::Instant> newest();
     /// How many entries the book has had so far: tells whether anything is new. 0 if unknown.
     [[nodiscard]] std::int64_t entries() { return m_store->lastEntry().value_or(0); }
 

@@ -92,4 +92,15 @@ QString shelfSummary(std::span<const BottleView> bottles,
     return parts.join(QStringLiteral(" · "));
 }
 
+QString clockBehindText(chemistry::Instant newest, chemistry::Instant now, const Wording& wording)
+{
+    constexpr auto kOutOfStep = std::chrono::minutes(10); // between two computers' clocks
+    if (newest <= now + kOutOfStep)
+        return {};
+    return Words::tr(
+               "Is this computer's clock right? It says %1; the newest entry is of %2. What lies "
+               "after the clock's time is kept, and shown again when it has come.")
+        .arg(momentText(now, now, wording.locale), momentText(newest, now, wording.locale));
+}
+
 } // namespace ullage::app

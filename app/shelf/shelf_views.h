@@ -28,6 +28,8 @@ double urgency(const ledger::Assessment& assessment, const ledger::Batch& batch)
 QString shelfSummary(std::span<const BottleView> bottles,
                      std::optional<chemistry::Instant> nextExpiry, chemistry::Instant now,
                      const Wording& wording);
+/// Empty unless the clock stands so far before the newest entry that it must be wrong, or was then.
+QString clockBehindText(chemistry::Instant newest, chemistry::Instant now, const Wording& wording);
 
 /// The next load of film in a developer, factor by factor.
 struct NextFilm {

@@ -132,7 +132,12 @@ void Controller::refresh()
             next = by;
     }
     ShelfPage* shelf = m_window.shelf();
-    shelf->setSummary(views.empty() ? QString() : shelfSummary(views, next, now, m_wording));
+    QString summary = views.empty() ? QString() : shelfSummary(views, next, now, m_wording);
+    if (const auto newest = m_session.newest()) {
+        if (const QString behind = clockBehindText(*newest, now, m_wording); !behind.isEmpty())
+            summary = behind;
+    }
+    shelf->setSummary(summary);
     shelf->setBottles(std::move(views));
     showSelected(shelf->currentBottle());
     showUndo();

@@ -79,6 +79,7 @@ void Controller::mix()
     }
     MixingDeeds deeds;
     deeds.now = [this] { return m_session.now(); };
+    deeds.steady = m_steady;
     deeds.packets = [this] { return m_session.packetsAtHand(); };
     deeds.mix = [this](const ledger::NewBatch& batch, ledger::When when) {
         return m_session.doing([&](ledger::Book& book) { return book.mix(batch, when); });

@@ -5,10 +5,13 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
 
 namespace ullage::app
 {
+
+using chemistry::Instant;
 
 namespace
 {
@@ -16,6 +19,20 @@ namespace
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
+
+// Longer than any clock is ahead of or behind UTC, and than it is ever put forward at once.
+constexpr auto kSurelyPast = std::chrono::hours(26);
+
+// As if the user's clock showed UTC: counts what a calendar shows, gaps and repeats left out.
+Instant asShown(QDate date, QTime time)
+{
+    return Instant(std::chrono::milliseconds(QDateTime(date, time, Qt::UTC).toMSecsSinceEpoch()));
+}
+
+std::chrono::seconds ahead(Instant moment)
+{
+    return std::chrono::seconds(localTime(moment).offsetFromUtc());
+}
 
 } // namespace
 
@@ -29,6 +46,37 @@ QDate localDate(chemistry::Instant moment) { return localTime(moment).date(); }
 chemistry::Instant instantOf(const QDateTime& local)
 {
     return chemistry::Instant(std::chrono::milliseconds(local.toMSecsSinceEpoch()));
+}
+
+std::vector<Instant> momentsAt(QDate date, QTime time)
+{
+    const Instant shown = asShown(date, time);
+    std::vector<Instant> found;
+    for (const auto offset :
+         {ahead(shown - kSurelyPast), ahead(shown), ahead(shown + kSurelyPast)}) {
+        const Instant moment = shown - offset;
+        const QDateTime local = localTime(moment);
+        if (local.date() == date && local.time() == time)
+            found.push_back(moment);
+    }
+    std::sort(found.begin(), found.end());
+    found.erase(std::unique(found.begin(), found.end()), found.end());
+    return found;
+}
+
+std::optional<Instant> skippedAt(QDate date, QTime time)
+{
+    if (!momentsAt(date, time).empty())
+        return std::nullopt;
+    const Instant shown = asShown(date, time);
+    const auto before = ahead(shown - kSurelyPast);
+    auto from = std::chrono::floor<std::chrono::seconds>(shown - kSurelyPast);
+    auto until = from + 2 * kSurelyPast;
+    while (until - from > std::chrono::seconds(1)) {
+        const auto middle = from + (until - from) / 2;
+        (ahead(middle) == before ? from : until) = middle;
+    }
+    return until;
 }
 
 QString dayText(chemistry::Instant moment, chemistry::Instant now, const QLocale& locale)

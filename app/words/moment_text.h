@@ -7,6 +7,9 @@
 #include <QDateTime>
 #include <QString>
 
+#include <optional>
+#include <vector>
+
 namespace ullage::app
 {
 
@@ -16,6 +19,13 @@ QDate localDate(chemistry::Instant moment);
 /// Back to UTC. An hour that the clock skips or repeats in spring or autumn is taken as Qt takes
 /// it (the later one), so that a stored moment never changes by being shown.
 chemistry::Instant instantOf(const QDateTime& local);
+
+/// The moments at which the user's clock shows this: one as a rule, none in an hour that it skips,
+/// two in one that it repeats, the earlier first.
+std::vector<chemistry::Instant> momentsAt(QDate date, QTime time);
+/// The moment at which the clock was put forward over a time that it never showed; empty where
+/// momentsAt() has any.
+std::optional<chemistry::Instant> skippedAt(QDate date, QTime time);
 
 /// "2 Nov", seen from `now`.
 QString dayText(chemistry::Instant moment, chemistry::Instant now, const QLocale& locale);

@@ -157,6 +157,25 @@ TEST(MixingPage, whatIsNotClearIsLoggedAndNotMarked)
     EXPECT_TRUE(bench.dissolved.empty());
 }
 
+// The machine's clock is set back by a year and forward by two while the powder dissolves.
+TEST(MixingPage, theShakesAreCountedByAClockThatNeverJumps)
+{
+    Bench bench;
+    auto steady = std::chrono::milliseconds(5000);
+    MixingDeeds deeds = bench.deeds();
+    deeds.steady = [&] { return steady; };
+    MixingPage page(deeds, english());
+    page.dissolve()->pour();
+    const QString begin = page.dissolve()->clockText();
+    bench.clock -= std::chrono::hours(24 * 365);
+    page.dissolve()->tick();
+    EXPECT_EQ(page.dissolve()->clockText(), begin);
+    steady += std::chrono::minutes(4);
+    bench.clock += std::chrono::hours(24 * 730);
+    page.dissolve()->tick();
+    EXPECT_EQ(page.dissolve()->clockText(), "6:00");
+}
+
 TEST(MixingPage, aRefusalLeavesEverythingAsItWas)
 {
     Bench bench;
