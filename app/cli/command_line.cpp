@@ -218,7 +218,7 @@ int Call::wrongUsage(const QString& message) const
 QString Call::damageLine(const Error& fault)
 {
     // What names its entry or its part needs nothing in front; of a batch only the id is known.
-    const QString about = QString::fromStdString(fault.subject);
+    const QString about = printable(QString::fromStdString(fault.subject));
     const bool named = fault.entry > 0 || fault.code == ErrorCode::NotAsEntered;
     return named || about.isEmpty() ? errorLine(fault)
                                     : about + QStringLiteral(": ") + errorLine(fault);
