@@ -103,7 +103,7 @@ TEST_P(FullDisk, KeepsEveryDeedThatWasConfirmedAndGoesOnWhenThereIsRoom)
         {
             TempBook book(path);
             ASSERT_TRUE(book.import(journalOfDraughts(2)));
-            fill(folder, 300'000);
+            fill(folder, 400'000);
             Result<void> done;
             while ((done = deed(book))) {
                 ASSERT_LT(++confirmed, 2000) << "there was to be no room";

@@ -183,7 +183,10 @@ TEST_F(BigBook, TheLastFilterWinsHoweverFastTheyCome)
     wait();
     QTest::qWait(50);
     ASSERT_EQ(model->entriesRead(), 1);
-    EXPECT_EQ(read.count(), 1) << "what was typed on the way is not shown";
+    // Looking goes on after the one that was found, and says so; it begins only once.
+    const auto anew = std::count_if(read.begin(), read.end(),
+                                    [](const QVariantList& what) { return what[0].toBool(); });
+    EXPECT_EQ(anew, 1) << "what was typed on the way is not shown";
 }
 
 // The window's thread does nothing that takes long: handing over a page of 200 rows included.
