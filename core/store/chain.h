@@ -103,7 +103,7 @@ class LastEntries
 public:
     explicit LastEntries(const Connection& connection);
     /// NotAsEntered if the last entry does not follow the one before, or if the book's own record
-    /// of it says otherwise.
+    /// of it says otherwise. Asked within a transaction or a ReadView: others may write meanwhile.
     Result<ChainHead> read();
 
 private:

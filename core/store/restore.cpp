@@ -4,6 +4,7 @@
 #include "core/store/file_moves.h"
 #include "core/store/last_seen.h"
 #include "core/store/page_copy.h"
+#include "core/store/read_view.h"
 #include "core/store/schema_steps.h"
 
 #include <QFile>
@@ -223,6 +224,10 @@ void seeAsRestored(const QString& path, const QString& folder)
     }
     const LastSeen seen(folder, path);
     const auto version = (*book)->number(QStringLiteral("PRAGMA user_version"));
+    const auto view = ReadView::open(**book); // others may write to it by now
+    if (!view) {
+        return;
+    }
     if (version.value_or(0) < kChainStep) {
         seen.forget(id->toUtf8()); // it gets its hashes when it is opened
     } else if (const auto head = LastEntries(**book).read()) {

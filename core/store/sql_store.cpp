@@ -7,6 +7,7 @@
 #include "core/store/journal_mode.h"
 #include "core/store/last_seen.h"
 #include "core/store/lock_table.h"
+#include "core/store/read_view.h"
 #include "core/store/sql_statements.h"
 
 #include <QFileInfo>
@@ -238,22 +239,29 @@ Result<void> SqlStore::look(const QString& lastSeen)
         return keep(id.error());
     }
     m_bookId = id->value_or(QByteArray());
+    // What was seen first, and only then the book, in one view: others may write meanwhile, and
+    // then the book has more than was seen, never less.
+    const auto seen = m_lastSeen->of(m_bookId);
+    const auto view = ReadView::open(*m_connection);
+    if (!view) {
+        return tl::unexpected(view.error());
+    }
     const auto head = LastEntries(*m_connection).read();
     if (!head) {
         return keep(head.error());
     }
-    return againstLastSeen(*head).map([&](std::optional<Error> fault) {
+    return againstLastSeen(seen, *head).map([&](std::optional<Error> fault) {
         if (fault) {
             m_found.push_back(std::move(*fault));
-        } else if (m_lastSeen->of(m_bookId) != *head) {
+        } else if (seen != *head) {
             m_lastSeen->note(m_bookId, *head);
         }
     });
 }
 
-Result<std::optional<Error>> SqlStore::againstLastSeen(const ChainHead& head)
+Result<std::optional<Error>> SqlStore::againstLastSeen(const std::optional<ChainHead>& seen,
+                                                       const ChainHead& head)
 {
-    const auto seen = m_lastSeen->of(m_bookId);
     if (!seen || *seen == head) {
         return std::nullopt;
     }
@@ -284,6 +292,10 @@ std::vector<Error> SqlStore::faults() const
 
 Result<void> SqlStore::acceptAsSeen()
 {
+    const auto view = ReadView::open(*m_connection);
+    if (!view) {
+        return tl::unexpected(view.error());
+    }
     return LastEntries(*m_connection).read().map([&](const ChainHead& head) {
         m_lastSeen->note(m_bookId, head);
         m_found.clear();

@@ -137,7 +137,8 @@ private:
     static Result<std::unique_ptr<SqlStore>> look(std::unique_ptr<SqlStore> store,
                                                   const StoreOptions& options);
     Result<void> look(const QString& lastSeen);
-    Result<std::optional<Error>> againstLastSeen(const ChainHead& head);
+    Result<std::optional<Error>> againstLastSeen(const std::optional<ChainHead>& seen,
+                                                 const ChainHead& head);
     Result<ledger::Entry> definition(const Rows& row);
     bool hasLost(const std::string& batch);
     Error whatChanged(const std::string& batch, const std::vector<std::int64_t>& entries);

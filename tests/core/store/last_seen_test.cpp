@@ -5,6 +5,9 @@
 
 #include <QDir>
 
+#include <atomic>
+#include <thread>
+
 using namespace ullage;
 using namespace ullage::store;
 using namespace ullage::store::testing;
@@ -43,6 +46,24 @@ protected:
 };
 
 } // namespace
+
+// What others enter between two looks at the book is no fault of the book.
+TEST_F(LastSeenTest, OpeningBesideAWriterRaisesNoAlarm)
+{
+    close(m_book);
+    std::atomic<bool> more{true};
+    std::thread writer([&] {
+        const auto store = look(m_book.path());
+        for (int i = 0; more; ++i) {
+            note(*store, std::to_string(i));
+        }
+    });
+    for (int i = 0; i < 150; ++i) {
+        EXPECT_EQ(seen(m_book.path()), Said{}) << i;
+    }
+    more = false;
+    writer.join();
+}
 
 TEST_F(LastSeenTest, ALostLogIsSaid)
 {
