@@ -1,10 +1,12 @@
 #include "app/session/session.h"
 
 #include "app/session/starter.h"
+#include "core/store/book_file.h"
 #include "core/store/day_book.h"
 #include "core/store/packet_reader.h"
 
 #include <QFileInfo>
+#include <QThread>
 #include <QUuid>
 
 #include <algorithm>
@@ -16,6 +18,13 @@ namespace
 {
 
 constexpr int kMinuteMs = 60'000;
+constexpr qint64 kQuickToCheck = 8 << 20; // bytes; what is bigger is checked on a thread
+
+std::chrono::milliseconds steadyNow()
+{
+    return std::chrono::duration_cast<std::chrono::milliseconds>(
+        std::chrono::steady_clock::now().time_since_epoch());
+}
 
 chemistry::Instant systemNow()
 {
@@ -40,6 +49,9 @@ Session::Session(SessionOptions options, QObject* parent)
     connect(&m_look, &QTimer::timeout, this, &Session::lookForChanges);
     m_minute.setInterval(kMinuteMs);
     connect(&m_minute, &QTimer::timeout, this, [this] { tellIf(true); });
+    m_idle.setInterval(m_options.idleMs);
+    m_idle.setSingleShot(true);
+    connect(&m_idle, &QTimer::timeout, this, &Session::foldInBackground);
 }
 
 Session::~Session() { close(); }
@@ -49,17 +61,62 @@ void Session::close()
     if (m_book)
         emit closing();
     m_copies.stop();
+    if (m_checking)
+        *m_checking = false;
+    for (QThread* thread : findChildren<QThread*>(QString(), Qt::FindDirectChildrenOnly))
+        thread->wait();
     m_look.stop();
     m_minute.stop();
+    m_idle.stop();
+    m_presence.reset();
     m_book.reset();
+    foldLog();
     m_store.reset();
+    m_readOnly.reset();
+    m_fault.reset();
+    m_elsewhere.clear();
     m_bottles.clear();
 }
 
-Result<void> Session::open(const QString& path)
+// A book that does not let itself be written, or should not be, is opened for reading.
+Result<std::unique_ptr<store::SqlStore>> Session::openStore(const QString& path,
+                                                            std::optional<Error>& readOnly)
 {
-    auto store = store::SqlStore::open(
-        path, {.access = store::Access::Create, .lastSeen = m_options.lastSeen});
+    store::StoreOptions options;
+    options.access = store::Access::Create;
+    options.volume = m_options.volume;
+    options.lastSeen = m_options.lastSeen;
+    const QFileInfo file(path);
+    const bool mayWrite =
+        (!file.exists() || file.isWritable()) && QFileInfo(file.absolutePath()).isWritable();
+    if (file.exists() && !mayWrite)
+        readOnly = Error{.code = ErrorCode::ReadOnly, .file = path.toStdString()};
+    if (!readOnly) {
+        auto store = store::SqlStore::open(path, options);
+        if (!store || file.size() > kQuickToCheck)
+            return store;
+        const auto sound = (*store)->quickCheck();
+        if (sound)
+            return store;
+        if (sound.error().code != ErrorCode::BookDamaged)
+            return tl::unexpected(sound.error());
+        readOnly = sound.error();
+    }
+    options.access = store::Access::Read;
+    return store::SqlStore::open(path, options);
+}
+
+Result<void> Session::open(const QString& name)
+{
+    const auto path = store::bookPath(name);
+    if (!path)
+        return tl::unexpected(path.error());
+    // What took the place of the open book would find that one's log beside it, and take it for its
+    // own.
+    if (m_store && m_store->path() == *path && !m_store->inPlace())
+        close();
+    std::optional<Error> readOnly;
+    auto store = openStore(*path, readOnly);
     if (!store)
         return tl::unexpected(store.error());
     auto book = ledger::Book::open(**store, m_options.clock, m_options.newId);
@@ -68,26 +125,40 @@ Result<void> Session::open(const QString& path)
     const auto entries = (*store)->lastEntry();
     if (!entries)
         return tl::unexpected(entries.error());
-    const bool fresh = *entries == 0;
+    const bool fresh = *entries == 0 && !readOnly;
     if (fresh && !m_options.starter.isEmpty()) {
         if (auto fine = enterJournal(**book, **store, m_options.starter); !fine)
             return tl::unexpected(fine.error());
     }
+    if (m_store)
+        foldLog(); // of the book before
+    m_presence.reset();
     m_book = std::move(*book);
     m_book->setPerson(m_person);
     m_store = std::move(*store);
-    m_path = path;
     m_unreadTold = 0;
+    m_presence = std::make_unique<Presence>(
+        *m_store, QUuid::createUuid().toString(QUuid::WithoutBraces), m_options.locks, steadyNow);
+    m_path = *path;
+    m_readOnly = std::move(readOnly);
+    const auto faults = m_store->faults();
+    m_fault = faults.empty() ? std::nullopt : std::optional(faults.front());
+    m_elsewhere.clear();
     m_stale = true;
     m_bottles.clear();
     m_strips.clear();
     m_look.start();
     m_minute.start();
-    m_copies.start(path, !fresh);
+    m_idle.start();
+    m_copies.start(m_path, !fresh && !m_readOnly);
+    if (!m_readOnly)
+        checkInBackground();
     emit opened();
+    lookAround();
+    emit standingChanged();
     emit changed();
-    if (const auto faults = m_store->faults(); !faults.empty())
-        emit failed(faults.front()); // one is enough to say; the check lists them all
+    if (m_fault)
+        emit failed(*m_fault); // one is enough to say; the check lists them all
     return {};
 }
 
@@ -197,6 +268,8 @@ void Session::lookForChanges()
 {
     if (!m_book)
         return;
+    lookAtPlace();
+    lookAround();
     const auto changes = m_book->refresh();
     if (!changes)
         emit failed(changes.error());
@@ -208,9 +281,97 @@ void Session::tellIf(bool done)
 {
     if (!done)
         return;
+    m_idle.start();
     m_stale = true;
     m_strips.clear();
     emit changed();
+}
+
+// Whether the file that is open is still the one at its path. Where it went the log does not
+// follow: so what the log holds is put into the file at once.
+void Session::lookAtPlace()
+{
+    const bool known = m_readOnly && m_readOnly->code == ErrorCode::BookMoved;
+    if (!m_store || (m_readOnly && !known))
+        return;
+    const auto fine = m_store->inPlace();
+    if (fine.has_value() != known)
+        return;
+    if (!fine && fine.error().text != "log")
+        foldLog();
+    setReadOnly(fine ? std::nullopt : std::optional(fine.error()));
+}
+
+void Session::lookAround()
+{
+    m_presence->lookAround();
+    if (m_presence->others() == m_elsewhere)
+        return;
+    m_elsewhere = m_presence->others();
+    emit standingChanged();
+}
+
+void Session::setReadOnly(std::optional<Error> why)
+{
+    m_readOnly = std::move(why);
+    emit standingChanged();
+}
+
+// What stays in the log because somebody reads it is folded the next time.
+void Session::foldLog()
+{
+    if (m_store)
+        (void)m_store->foldLog();
+}
+
+// By a connection of its own: the disk may take its time.
+void Session::foldInBackground()
+{
+    if (!m_store || m_readOnly || !m_store->usesLog())
+        return;
+    onThread([path = m_path, volume = m_options.volume] {
+        store::StoreOptions options;
+        options.volume = volume;
+        if (const auto store = store::SqlStore::open(path, options))
+            (void)(*store)->foldLog();
+    });
+}
+
+// Big books take a while, so their quick check is made here too.
+void Session::checkInBackground()
+{
+    if (m_checking)
+        *m_checking = false; // of the book before
+    m_checking = std::make_shared<std::atomic<bool>>(true);
+    const bool quick = QFileInfo(m_path).size() > kQuickToCheck;
+    if (!quick && !m_options.wholeCheck)
+        return;
+    onThread([this, path = m_path, quick, whole = m_options.wholeCheck, goOn = m_checking] {
+        Result<void> found;
+        if (quick) {
+            const auto store = store::SqlStore::open(path, {.access = store::Access::Read});
+            found = store ? (*store)->quickCheck() : tl::unexpected(store.error());
+        }
+        if (found && whole)
+            found = whole(path, [goOn](const store::Progress&) { return goOn->load(); });
+        QMetaObject::invokeMethod(this, [this, found, goOn] {
+            if (found || !*goOn || found.error().code == ErrorCode::Busy)
+                return;
+            if (found.error().code == ErrorCode::BookDamaged)
+                return setReadOnly(found.error());
+            m_fault = found.error();
+            emit standingChanged();
+        });
+    });
+}
+
+// close() waits for it.
+void Session::onThread(std::function<void()> work)
+{
+    QThread* thread = QThread::create(std::move(work));
+    thread->setParent(this);
+    connect(thread, &QThread::finished, thread, &QObject::deleteLater);
+    thread->start();
 }
 
 } // namespace ullage::app

@@ -1,20 +1,25 @@
 // One open book and its window: owns the store and the Book, and says when anything changed.
 //
 // Every change goes through doing(), undo() or redo(). What others write to the same file is looked
-// for from time to time. Nothing here knows a widget.
+// for from time to time, and whether it still is the same file. A book that is damaged, or that may
+// not be written, is open for reading: then every change is refused with the reason. Nothing here
+// knows a widget.
 #pragma once
 
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
 #include <QObject>
 
 #include "app/session/copy_keeper.h"
+#include "app/session/presence.h"
 #include "core/ledger/book.h"
 #include "core/store/film_reader.h"
+#include "core/store/progress.h"
 
 #include <QString>
 #include <QStringList>
 #include <QTimer>
 
+#include <atomic>
 #include <map>
 #include <memory>
 #include <optional>
@@ -37,6 +42,12 @@ struct SessionOptions {
     int lookMs = 2000;                ///< how often others' changes are looked for
     std::optional<CopyPlaces> copies; ///< where copies go; none are made if empty
     QString lastSeen;                 ///< folder that remembers how far books had come; or none
+    int idleMs = 20'000;              ///< after so long without a change the log is folded
+    /// Reads the whole book at `path`, on a thread, after it was opened; what it finds wrong.
+    /// Asked through `watch` whether to go on.
+    std::function<Result<void>(const QString& path, const store::Watch& watch)> wholeCheck;
+    store::VolumeProbe volume = store::volumeOf;
+    store::LockTableReader locks = store::systemLockTable;
 };
 
 class Session : public QObject
@@ -53,6 +64,12 @@ public:
     /// Lets the book go, after any copy under way.
     void close();
     [[nodiscard]] bool isOpen() const { return m_book != nullptr; }
+    /// Why the book can only be read: BookDamaged, BookMoved, ReadOnly.
+    [[nodiscard]] const std::optional<Error>& readOnly() const { return m_readOnly; }
+    /// What the check in the background found wrong in a book that can be written all the same.
+    [[nodiscard]] const std::optional<Error>& fault() const { return m_fault; }
+    /// Who else has the book open, as far as that is known; empty for nobody.
+    [[nodiscard]] const QStringList& elsewhere() const { return m_elsewhere; }
     [[nodiscard]] const QString& path() const { return m_path; }
     /// The file's name.
     [[nodiscard]] QString bookName() const;
@@ -92,6 +109,9 @@ public:
     template <class Deed>
     auto doing(Deed deed) -> std::invoke_result_t<Deed, ledger::Book&>
     {
+        lookAtPlace();
+        if (m_readOnly)
+            return tl::unexpected(*m_readOnly);
         auto done = deed(*m_book);
         tellIf(done.has_value());
         return done;
@@ -110,17 +130,34 @@ signals:
     void changed();
     /// Another book is open.
     void opened();
+    /// Who else has the book open, why it can only be read, or what is wrong in it, is no longer
+    /// the same.
+    void standingChanged();
     /// The book is let go: whoever reads the file by another way must let go of it too.
     void closing();
     /// Something went wrong that no caller waits for.
     void failed(const ullage::Error& error);
 
 private:
+    Result<std::unique_ptr<store::SqlStore>> openStore(const QString& path,
+                                                       std::optional<Error>& readOnly);
     void tellIf(bool done);
+    void lookAtPlace();
+    void lookAround();
+    void foldLog();
+    void foldInBackground();
+    void checkInBackground();
+    void onThread(std::function<void()> work);
+    void setReadOnly(std::optional<Error> why);
 
     SessionOptions m_options;
     std::unique_ptr<store::SqlStore> m_store;
     std::unique_ptr<ledger::Book> m_book;
+    std::unique_ptr<Presence> m_presence;
+    std::optional<Error> m_readOnly;
+    std::optional<Error> m_fault;
+    std::shared_ptr<std::atomic<bool>> m_checking; ///< false: the check is to stop
+    QStringList m_elsewhere;
     QString m_path;
     std::string m_person;
     std::vector<Bottle> m_bottles;
@@ -130,6 +167,7 @@ private:
     QTimer m_look;
     QTimer m_minute;
     CopyKeeper m_copies;
+    QTimer m_idle;
 };
 
 } // namespace ullage::app

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QFileIconProvider>
 #include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
@@ -14,6 +15,20 @@ namespace ullage::app
 
 namespace
 {
+
+// Tells folders from files and looks into neither: what Qt's own provider does to find out what a
+// file is opens it, and closing the open book by the way drops its locks.
+class NamesOnly : public QFileIconProvider
+{
+public:
+    using QFileIconProvider::icon;
+    [[nodiscard]] QIcon icon(const QFileInfo& info) const override
+    {
+        return icon(info.isDir() ? QAbstractFileIconProvider::Folder
+                                 : QAbstractFileIconProvider::File);
+    }
+    [[nodiscard]] QString type(const QFileInfo& info) const override { return info.suffix(); }
+};
 
 class RealPrompts : public Prompts
 {
@@ -70,18 +85,26 @@ public:
     std::optional<QString> openFile(QWidget* parent, const QString& title,
                                     const QString& filter) override
     {
-        return chosen(QFileDialog::getOpenFileName(parent, title, {}, filter));
+        QFileDialog dialog(parent, title);
+        dialog.setFileMode(QFileDialog::ExistingFile);
+        return chosen(dialog, filter);
     }
 
     std::optional<QString> saveFile(QWidget* parent, const QString& title, const QString& name,
                                     const QString& filter) override
     {
-        return chosen(QFileDialog::getSaveFileName(parent, title, name, filter));
+        QFileDialog dialog(parent, title);
+        dialog.setAcceptMode(QFileDialog::AcceptSave);
+        dialog.selectFile(name);
+        return chosen(dialog, filter);
     }
 
     std::optional<QString> openFolder(QWidget* parent, const QString& title) override
     {
-        return chosen(QFileDialog::getExistingDirectory(parent, title));
+        QFileDialog dialog(parent, title);
+        dialog.setFileMode(QFileDialog::Directory);
+        dialog.setOption(QFileDialog::ShowDirsOnly);
+        return chosen(dialog, {});
     }
 
 private:
@@ -98,9 +121,18 @@ private:
         box.exec();
     }
 
-    static std::optional<QString> chosen(const QString& file)
+    static std::optional<QString> chosen(QFileDialog& dialog, const QString& filter)
     {
-        return file.isEmpty() ? std::nullopt : std::optional(file);
+        static NamesOnly names; // whoever gathers the files may ask it to the last
+#if defined(Q_OS_UNIX) && !defined(Q_OS_MACOS)
+        dialog.setOption(QFileDialog::DontUseNativeDialog); // it runs in this process and looks in
+#endif
+        dialog.setOption(QFileDialog::DontUseCustomDirectoryIcons);
+        dialog.setIconProvider(&names);
+        if (!filter.isEmpty())
+            dialog.setNameFilters(filter.split(QStringLiteral(";;")));
+        const bool done = dialog.exec() == QDialog::Accepted && !dialog.selectedFiles().isEmpty();
+        return done ? std::optional(dialog.selectedFiles().constFirst()) : std::nullopt;
     }
 };
 

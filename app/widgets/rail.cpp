@@ -81,7 +81,7 @@ QString pageName(Page page)
 
 Rail::Rail(QWidget* parent)
     : QWidget(parent), m_pages(new QButtonGroup(this)), m_book(new PlainLabel(this)),
-      m_backup(new PlainLabel(this))
+      m_standing(new PlainLabel(this)), m_backup(new PlainLabel(this))
 {
     setFixedWidth(Space::kRail);
     auto* column = new QVBoxLayout(this);
@@ -114,14 +114,16 @@ Rail::Rail(QWidget* parent)
     });
 
     column->addStretch();
-    for (QLabel* line : {m_book, m_backup}) {
+    for (QLabel* line : {m_book, m_standing, m_backup}) {
         line->setFont(Theme::font(TextRole::Small));
         line->setContentsMargins(16, 0, 0, 0);
         line->setWordWrap(true);
+        line->setTextFormat(Qt::PlainText);
         setTone(line, Tone::Quiet);
         column->addWidget(line);
     }
     column->setSpacing(Space::kSmall);
+    setStanding({});
     retranslate();
     setPage(Page::Shelf);
 }
@@ -135,6 +137,15 @@ void Rail::setBook(const QString& name)
     m_bookName = name;
     m_book->setText(name.isEmpty() ? QString() : tr("Book: %1").arg(name));
     m_book->setVisible(!name.isEmpty());
+}
+
+void Rail::setStanding(const QString& text, bool trouble, const QString& more)
+{
+    m_standing->setText(text);
+    setPlainToolTip(m_standing, more);
+    m_standing->setAccessibleDescription(more);
+    m_standing->setVisible(!text.isEmpty());
+    setTone(m_standing, trouble ? Tone::Discard : Tone::Quiet);
 }
 
 void Rail::setBackup(const QString& text, bool trouble)

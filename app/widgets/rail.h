@@ -31,6 +31,9 @@ public:
 
     /// Name of the open book, as the user knows it ("home.ullage").
     void setBook(const QString& name);
+    /// Who else has the book open, or why it can only be read; `trouble` shows it as something to
+    /// act on, `more` when it is pointed at.
+    void setStanding(const QString& text, bool trouble = false, const QString& more = {});
     /// State of the last backup; `trouble` shows it as something to act on.
     void setBackup(const QString& text, bool trouble = false);
 
@@ -47,6 +50,7 @@ private:
 
     QButtonGroup* m_pages;
     QLabel* m_book;
+    QLabel* m_standing;
     QLabel* m_backup;
     QString m_bookName;
 };

@@ -22,6 +22,20 @@ Error fileFailure(const QString& file, const QString& message)
     return error;
 }
 
+// The number of batches, or the first thing found wrong.
+Result<int> checked(const QString& path, const QString& lastSeen, const store::Watch& watch)
+{
+    auto store = store::SqlStore::open(path, {.access = store::Access::Read, .lastSeen = lastSeen});
+    if (!store)
+        return tl::unexpected(store.error());
+    const auto check = store::checkBook(**store, watch);
+    if (!check)
+        return tl::unexpected(check.error());
+    if (!check->findings.empty())
+        return tl::unexpected(check->findings.front());
+    return static_cast<int>(check->batches);
+}
+
 } // namespace
 
 BookJob exportJob(const QString& path, const QString& journal)
@@ -85,18 +99,12 @@ BookJob salvageJob(const QString& damaged, const QString& fresh, const QStringLi
 
 BookJob checkJob(const QString& path, const QString& lastSeen)
 {
-    return [=]() -> Result<int> {
-        auto store =
-            store::SqlStore::open(path, {.access = store::Access::Read, .lastSeen = lastSeen});
-        if (!store)
-            return tl::unexpected(store.error());
-        const auto checked = store::checkBook(**store);
-        if (!checked)
-            return tl::unexpected(checked.error());
-        if (!checked->findings.empty())
-            return tl::unexpected(checked->findings.front());
-        return static_cast<int>(checked->batches);
-    };
+    return [=]() { return checked(path, lastSeen, {}); };
+}
+
+Result<void> checkWhole(const QString& path, const QString& lastSeen, const store::Watch& watch)
+{
+    return checked(path, lastSeen, watch).map([](int) {});
 }
 
 } // namespace ullage::app

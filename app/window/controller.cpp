@@ -45,6 +45,7 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
     m_window.showTheme(Theme::instance().mode());
     if (m_session.isOpen()) {
         m_window.setBook(m_session.bookName());
+        showStanding();
         refresh();
     }
 }
@@ -95,6 +96,11 @@ void Controller::connectSession()
     connect(&m_session, &Session::opened, this, &Controller::showBookOnBench);
     connect(&m_session, &Session::failed, this,
             [this](const Error& error) { fail(tr("The book could not be read"), error); });
+    connect(&m_session, &Session::standingChanged, this, [this] {
+        showStanding();
+        if (m_session.isOpen())
+            showUndo();
+    });
     connect(&m_session.copies(), &CopyKeeper::changed, this, [this] {
         showBackup();
         listCopies();
@@ -114,8 +120,30 @@ bool Controller::openBook(const QString& path)
         prompts().fail(&m_window, tr("The book cannot be opened"), told);
         return false;
     }
-    m_preferences.setLastBook(path);
+    m_preferences.setLastBook(m_session.path());
     return true;
+}
+
+// What a window must know about the file: it is not alone with it, or can only read it.
+void Controller::showStanding()
+{
+    if (const auto& why = m_session.readOnly()) {
+        const bool moved = why->code == ErrorCode::BookMoved;
+        const QString text = moved ? tr("Moved or replaced: nothing can be entered")
+                             : why->code == ErrorCode::BookDamaged ? tr("Damaged: read only")
+                                                                   : tr("Read only");
+        m_window.setStanding(text, why->code != ErrorCode::ReadOnly, sentence(*why));
+        return;
+    }
+    if (const auto& fault = m_session.fault())
+        return m_window.setStanding(
+            tr("Something is wrong in the book"), true,
+            tr("%1 “Check the book” finds all there is.").arg(sentence(*fault)));
+    const QStringList& others = m_session.elsewhere();
+    m_window.setStanding(others.isEmpty() ? QString() : tr("Also open elsewhere"), false,
+                         others.isEmpty() ? QString()
+                                          : tr("What is entered there appears here. Open in: %1")
+                                                .arg(others.join(QStringLiteral(", "))));
 }
 
 void Controller::refresh()
@@ -172,7 +200,10 @@ void Controller::showUndo()
     const auto name = [](const std::optional<ledger::Action>& action) {
         return action ? std::optional(actionName(*action)) : std::nullopt;
     };
-    m_window.setUndo(name(m_session.book().undoable()), name(m_session.book().redoable()));
+    if (m_session.readOnly())
+        m_window.setUndo({}, {});
+    else
+        m_window.setUndo(name(m_session.book().undoable()), name(m_session.book().redoable()));
 }
 
 void Controller::undoOrRedo(bool redo)
@@ -192,6 +223,7 @@ void Controller::setLanguage(const QString& code)
     emit m_benchHost->changed();
     remakeBench();
     remakeFormularyPage();
+    showStanding();
     m_dayBook->setWording(m_wording);
     if (m_mixing)
         m_mixing->setWording(m_wording);

@@ -44,6 +44,9 @@ public:
 
     /// Opens a book and remembers it as the last one; says why if it cannot be. False then.
     bool openBook(const QString& path);
+    /// The same for a book that must have been there before: if it is missing or empty, asks what
+    /// to do once its copies are found.
+    void openKnownBook(const QString& path);
 
     /// Opens the guide, or goes back to the one under way.
     void mix();
@@ -69,6 +72,7 @@ private:
     void setUnits(const Units& units);
     void setLanguage(const QString& code);
     void showBackup();
+    void showStanding();
     void cautions();
     void about();
 
@@ -95,6 +99,7 @@ private:
     void openFilmDialog(Dialog* dialog);
 
     // Files (controller_files.cpp).
+    void insteadOf(const QString& path, const std::vector<store::Copy>& copies);
     void newBook();
     void chooseBook();
     void importInto();
@@ -112,6 +117,7 @@ private:
     void setSecondFolder(const QString& folder);
     void restoreFrom();
     void restoreCopy(const store::Copy& copy);
+    void putBack(const QString& copy, const QString& path);
     void salvage();
     void showSalvaged(const store::Salvaged& done, const QString& fresh);
     [[nodiscard]] QStringList copyFolders() const;

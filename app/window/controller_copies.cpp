@@ -190,16 +190,21 @@ void Controller::restoreCopy(const store::Copy& copy)
         tr("Restore"), true};
     if (!prompts().confirm(&m_window, question))
         return;
+    putBack(copy.path, path);
+}
+
+void Controller::putBack(const QString& copy, const QString& path)
+{
     if (m_copiesDialog)
         m_copiesDialog->close();
     // What is shown must not be of two books: run() opens what is then there.
-    m_reopens = m_session.isOpen();
-    m_session.close();
+    m_reopens = m_session.isOpen() && m_session.path() == path;
+    if (m_reopens)
+        m_session.close();
     m_window.setEnabled(false);
     m_restored = path;
     auto done = std::make_shared<store::Restored>();
-    run(tr("Restore a copy"),
-        restoreJob(copy.path, path, m_session.now(), done, m_session.lastSeen()),
+    run(tr("Restore a copy"), restoreJob(copy, path, m_session.now(), done, m_session.lastSeen()),
         [done](int count) {
             const QString restored = tr("%Ln entry(s) restored.", nullptr, count);
             return done->kept.isEmpty() ? restored

@@ -3,6 +3,8 @@
 #include "app/window/controller.h"
 #include "app/window/journal_import.h"
 #include "app/window/main_window.h"
+#include "app/window/missing_book.h"
+#include "core/store/book_file.h"
 #include "core/store/file_identity.h"
 
 #include <QFile>
@@ -74,6 +76,46 @@ bool Controller::isOpenBook(const QString& title, const QString& file)
     return true;
 }
 
+// One that was used before: where it is missing or empty nothing is made without asking.
+void Controller::openKnownBook(const QString& path)
+{
+    const auto found = store::inspect(path);
+    if (!found || found->kind == store::FileKind::Book) {
+        openBook(path);
+        return;
+    }
+    m_wanted = path;
+    auto copies = std::make_shared<std::vector<store::Copy>>();
+    const auto look = [copies, path, folders = copyFolders()]() -> Result<int> {
+        *copies = copiesOnOffer(path, folders);
+        return 0;
+    };
+    run(tr("Open book"), look, [this, copies, path](int) {
+        insteadOf(path, *copies);
+        return QString();
+    });
+}
+
+void Controller::insteadOf(const QString& path, const std::vector<store::Copy>& copies)
+{
+    const InsteadOfBook instead = askInsteadOf(path, copies, m_session.now(), m_wording, &m_window);
+    switch (instead.what) {
+    case InsteadOfBook::Nothing:
+        return;
+    case InsteadOfBook::Another:
+        return openKnownBook(instead.file);
+    case InsteadOfBook::Copy:
+        return putBack(instead.file, path);
+    case InsteadOfBook::Anew:
+        break;
+    }
+    if (setRemainsAside(path))
+        openBook(path);
+    else
+        fail(tr("The book cannot be opened"),
+             {.code = ErrorCode::FileFailed, .text = path.toStdString()});
+}
+
 void Controller::newBook()
 {
     const auto file = prompts().saveFile(&m_window, tr("New book"), tr("darkroom") + kBookEnding,
@@ -101,7 +143,7 @@ void Controller::chooseBook()
                        tr("There is no %1.").arg(QFileInfo(*file).fileName()));
         return;
     }
-    openBook(*file);
+    openKnownBook(*file);
 }
 
 void Controller::importInto()

@@ -112,6 +112,11 @@ void MainWindow::setBook(const QString& name)
 
 void MainWindow::setBackup(const QString& text, bool trouble) { m_rail->setBackup(text, trouble); }
 
+void MainWindow::setStanding(const QString& text, bool trouble, const QString& more)
+{
+    m_rail->setStanding(text, trouble, more);
+}
+
 void MainWindow::setUndo(const std::optional<QString>& undo, const std::optional<QString>& redo)
 {
     m_undoName = undo;
@@ -119,7 +124,8 @@ void MainWindow::setUndo(const std::optional<QString>& undo, const std::optional
     m_undo->setEnabled(undo.has_value());
     m_redo->setEnabled(redo.has_value());
     // An ampersand in a name must not become a shortcut.
-    m_undo->setText(undo ? tr("&Undo %1").arg(plainCaption(*undo)) : tr("&Undo"));
+    m_undo->setText(undo && !undo->isEmpty() ? tr("&Undo %1").arg(plainCaption(*undo))
+                                             : tr("&Undo"));
     m_redo->setText(redo ? tr("&Redo %1").arg(plainCaption(*redo)) : tr("&Redo"));
 }
 

@@ -51,7 +51,10 @@ public:
 
     void setBook(const QString& name);
     void setBackup(const QString& text, bool trouble = false);
-    /// Names of what would be undone and redone ("mixing Dev 15"); none disables.
+    /// In the rail: who else has the book open, or why it can only be read.
+    void setStanding(const QString& text, bool trouble = false, const QString& more = {});
+    /// Names of what would be undone and redone ("mixing Dev 15"); none disables, an empty one has
+    /// no name.
     void setUndo(const std::optional<QString>& undo, const std::optional<QString>& redo);
     void setUnits(const Units& units);
     void setLanguages(const std::vector<Language>& languages, const QString& current);

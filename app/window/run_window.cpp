@@ -2,8 +2,10 @@
 
 #include "app/session/starter.h"
 #include "app/widgets/theme.h"
+#include "app/window/book_jobs.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
+#include "core/store/book_file.h"
 
 #include <QApplication>
 #include <QDir>
@@ -109,6 +111,10 @@ int runWindow(const WindowOptions& options)
     settings.lastSeen = options.lastSeen;
     if (options.backUp)
         settings.copies = copyPlaces(preferences);
+    settings.wholeCheck = [seen = options.lastSeen](const QString& book,
+                                                    const store::Watch& watch) {
+        return checkWhole(book, seen, watch);
+    };
     Session session(settings);
     MainWindow window;
     window.setLanguages(languages(), preferences.language());
@@ -117,11 +123,15 @@ int runWindow(const WindowOptions& options)
     QObject::connect(&controller, &Controller::languageChosen, installLanguage);
     window.show();
 
-    const QString wanted = !options.book.isEmpty()             ? options.book
-                           : !preferences.lastBook().isEmpty() ? preferences.lastBook()
-                                                               : usualBook();
     const QString before = preferences.lastBook();
-    controller.openBook(wanted);
+    const QString wanted = !options.book.isEmpty() ? options.book
+                           : !before.isEmpty()     ? before
+                                                   : usualBook();
+    // Only what was never used before is made without asking.
+    if (wanted != before && !QFileInfo::exists(wanted) && !store::hasLog(wanted))
+        controller.openBook(wanted);
+    else
+        controller.openKnownBook(wanted);
     if (!options.remember)
         preferences.setLastBook(before);
     return QApplication::exec();

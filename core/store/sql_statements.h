@@ -68,7 +68,7 @@ struct SqlStore::Statements {
                              "ORDER BY id DESC LIMIT ?");
     Statement note = make("SELECT CAST(value AS BLOB), sum FROM note WHERE key = ?");
     Statement dropNote = make("DELETE FROM note WHERE key = ?");
-    Statement notes = make("SELECT key, value FROM note WHERE substr(key, 1, length(?1)) = ?1");
+    Statement notes = make("SELECT key, value FROM note WHERE instr(key, ?) = 1");
 };
 
 } // namespace ullage::store

@@ -16,6 +16,7 @@ set(reviewed
     app/session/starter.cpp         # journals: from the resources, or chosen after isOpenHere()
     app/window/journal_import.cpp   # journals
     app/window/book_jobs.cpp        # exports, after isOpenHere()
+    app/window/missing_book.cpp     # renames what is left of a missing book
     core/store/backup.cpp           # copies that no connection holds
     core/store/file_moves.cpp       # whole copies that no connection holds
     core/store/last_seen.cpp        # the heads of the chains, a file of its own

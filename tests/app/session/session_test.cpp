@@ -2,6 +2,8 @@
 
 #include <QFile>
 #include <QSignalSpy>
+#include <QSysInfo>
+#include <QTest>
 
 #include <gtest/gtest.h>
 
@@ -84,6 +86,159 @@ TEST(Session, aBookThatCannotBeOpenedLeavesTheOneThatIs)
     EXPECT_EQ(desk.session().path(), desk.bookPath());
     ASSERT_TRUE(other.open(QIODevice::ReadOnly));
     EXPECT_TRUE(other.readAll().startsWith("Dear"));
+}
+
+// Two machines on one network folder cannot see each other's locks.
+TEST(Session, aWindowOnAnotherMachineIsSeenByItsRecord)
+{
+    Desk desk;
+    desk.session().close();
+    SessionOptions options;
+    options.clock = [&] { return desk.now(); };
+    options.volume = [](const QString&) { return store::Volume::Network; };
+    options.locks = [] { return QByteArray(); };
+    Session one(options);
+    ASSERT_TRUE(one.open(desk.bookPath()));
+    EXPECT_TRUE(one.elsewhere().isEmpty());
+    {
+        Session two(options);
+        ASSERT_TRUE(two.open(desk.bookPath()));
+        EXPECT_EQ(two.elsewhere(), QStringList{QSysInfo::machineHostName()});
+        one.lookForChanges();
+        EXPECT_EQ(one.elsewhere(), QStringList{QSysInfo::machineHostName()});
+    }
+    one.lookForChanges();
+    EXPECT_TRUE(one.elsewhere().isEmpty());
+}
+
+TEST(Presence, aRecordThatNoLongerChangesIsNobodys)
+{
+    Desk desk;
+    desk.session().close();
+    const auto open = [&] {
+        return std::move(*store::SqlStore::open(
+            desk.bookPath(), {.access = store::Access::Create,
+                              .volume = [](const QString&) { return store::Volume::Network; }}));
+    };
+    std::chrono::milliseconds now{0};
+    const auto steady = [&] { return now; };
+    const auto noTable = [] { return QByteArray(); };
+    const auto ours = open();
+    const auto theirs = open();
+    Presence us(*ours, "a", noTable, steady);
+    Presence them(*theirs, "b", noTable, steady);
+    EXPECT_FALSE(us.lookAround());
+    EXPECT_TRUE(them.lookAround());
+    EXPECT_TRUE(us.lookAround());
+    for (int minute = 0; minute < 5; ++minute) {
+        now += std::chrono::minutes(1);
+        EXPECT_TRUE(us.lookAround()) << "they renew it";
+        EXPECT_TRUE(them.lookAround());
+    }
+    now += std::chrono::minutes(1);
+    EXPECT_TRUE(us.lookAround());
+    now += std::chrono::minutes(2);
+    EXPECT_FALSE(us.lookAround()) << "they were killed";
+}
+
+TEST(Session, aFolderThatMayNotBeWrittenIsRead)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    desk.session().close();
+    const QString folder = QFileInfo(desk.bookPath()).absolutePath();
+    ASSERT_TRUE(QFile::setPermissions(folder, QFile::ReadOwner | QFile::ExeOwner));
+    const bool root = QFileInfo(folder).isWritable(); // who may write anywhere
+    if (!root) {
+        Session session((SessionOptions()));
+        EXPECT_TRUE(session.open(desk.bookPath()));
+        EXPECT_EQ(session.batchNames(), QStringList{"Dev 1"});
+        ASSERT_TRUE(session.readOnly());
+        EXPECT_EQ(session.readOnly()->code, ErrorCode::ReadOnly);
+        EXPECT_EQ(session.undo().error().code, ErrorCode::ReadOnly);
+    }
+    QFile::setPermissions(folder, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+}
+
+TEST(Session, aDamagedBookIsReadAndTakesNothingMore)
+{
+    Desk desk;
+    const auto id = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    desk.session().close();
+    std::int64_t root = 0;
+    {
+        const auto book = store::SqlStore::open(desk.bookPath());
+        root = *(*book)->connection().number(
+            "SELECT rootpage FROM sqlite_schema WHERE name = 'entry_by_kind'");
+    }
+    QFile file(desk.bookPath());
+    ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+    ASSERT_TRUE(file.seek((root - 1) * 4096));
+    file.write(QByteArray(4096, '\x55'));
+    file.close();
+    Session session((SessionOptions()));
+    ASSERT_TRUE(session.open(desk.bookPath()));
+    ASSERT_TRUE(session.readOnly());
+    EXPECT_EQ(session.readOnly()->code, ErrorCode::BookDamaged);
+    EXPECT_EQ(session.batchNames(), QStringList{"Dev 1"});
+    const auto refused = session.doing([&](ledger::Book& book) {
+        return book.drawOff(id, chemistry::Millilitres(1), "", {desk.now(), {}});
+    });
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::BookDamaged);
+}
+
+TEST(Session, theWholeCheckRunsInTheBackground)
+{
+    Desk desk;
+    SessionOptions options;
+    options.wholeCheck = [](const QString&, const store::Watch&) -> Result<void> {
+        return refuse({.code = ErrorCode::BookDamaged, .text = "a line says otherwise"});
+    };
+    Session session(options);
+    ASSERT_TRUE(session.open(desk.bookPath()));
+    QSignalSpy told(&session, &Session::standingChanged);
+    ASSERT_TRUE(session.readOnly() || told.wait(10'000));
+    ASSERT_TRUE(session.readOnly());
+    EXPECT_EQ(session.readOnly()->text, "a line says otherwise");
+}
+
+TEST(Session, whatTheCheckFindsWrongInASoundFileIsSaidAndHindersNothing)
+{
+    Desk desk;
+    SessionOptions options;
+    options.clock = [&] { return desk.now(); };
+    options.wholeCheck = [](const QString&, const store::Watch&) -> Result<void> {
+        return refuse({.code = ErrorCode::UnknownId, .field = "solution", .text = "none"});
+    };
+    Session session(options);
+    ASSERT_TRUE(session.open(desk.bookPath()));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.fault().has_value(); }, 10'000));
+    EXPECT_EQ(session.fault()->code, ErrorCode::UnknownId);
+    EXPECT_FALSE(session.readOnly());
+    EXPECT_TRUE(session.doing([&](ledger::Book& book) {
+        return book.mix(
+            {"starter-mq-borax", "starter-glass-1000", chemistry::Millilitres(900), "D"},
+            {desk.now(), {}});
+    }));
+}
+
+TEST(Session, theLogIsFoldedWhenNothingHappens)
+{
+    Desk desk;
+    SessionOptions options;
+    options.clock = [&] { return desk.now(); };
+    options.idleMs = 20;
+    Session session(options);
+    ASSERT_TRUE(session.open(desk.bookPath()));
+    const auto log = [&] { return QFileInfo(desk.bookPath() + "-wal").size(); };
+    ASSERT_TRUE(session.doing([&](ledger::Book& book) {
+        return book.mix(
+            {"starter-mq-borax", "starter-glass-1000", chemistry::Millilitres(900), "D"},
+            {desk.now(), {}});
+    }));
+    ASSERT_GT(log(), 0);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return log() == 0; }, 10'000));
 }
 
 TEST(Preferences, keepWhatWasSet)
