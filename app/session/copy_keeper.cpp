@@ -3,6 +3,8 @@
 #include <QDir>
 #include <QThread>
 
+#include <utility>
+
 namespace ullage::app
 {
 
@@ -74,6 +76,7 @@ void CopyKeeper::start(const QString& path, bool now)
     // A copy of the book before goes on by itself; nobody waits for it.
     m_timer.stop();
     m_thread = nullptr;
+    m_again = false;
     m_path.clear();
     m_standing = {};
     if (!m_places)
@@ -95,6 +98,7 @@ void CopyKeeper::stop()
     for (QThread* thread : findChildren<QThread*>())
         thread->wait(); // it deletes itself on the next turn of the loop
     m_thread = nullptr;
+    m_again = false;
     m_path.clear();
 }
 
@@ -102,8 +106,8 @@ void CopyKeeper::copyNow()
 {
     if (m_path.isEmpty() || !m_places)
         return;
-    if (m_thread) { // after it, so that what was asked for meanwhile is not forgotten
-        connect(m_thread, &QThread::finished, this, &CopyKeeper::copyNow, Qt::UniqueConnection);
+    if (m_thread) { // after it; that it has ended may be on its way to us already
+        m_again = true;
         return;
     }
     m_tried = m_clock();
@@ -136,9 +140,12 @@ void CopyKeeper::work(bool copy)
     QThread* const thread = m_thread;
     thread->setParent(this);
     connect(thread, &QThread::finished, this, [this, thread] {
-        if (m_thread == thread)
-            m_thread = nullptr;
         thread->deleteLater();
+        if (m_thread != thread)
+            return;
+        m_thread = nullptr;
+        if (std::exchange(m_again, false))
+            copyNow();
     });
     thread->start();
 }

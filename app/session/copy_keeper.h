@@ -81,6 +81,7 @@ private:
     std::optional<chemistry::Instant> m_tried; ///< when a copy was last begun
     QTimer m_timer;
     QThread* m_thread = nullptr;
+    bool m_again = false; ///< a copy was asked for while one was made
 };
 
 } // namespace ullage::app
