@@ -2534,6 +2534,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>A strip beyond them asks for a cause. What it proposes for the time is an assumption, and yours to accept or not.</source>
         <translation>Ein Streifen außerhalb verlangt nach einer Ursache. Was er für die Zeit vorschlägt, ist eine Annahme; Sie nehmen sie an oder nicht.</translation>
     </message>
+    <message>
+        <source>Fixing time = 2 × clearing time of the fresh solution. It grows with film: a clearing test makes it this bottle&apos;s own.</source>
+        <translation>Fixierzeit = 2 × Klärzeit der frischen Lösung. Sie wächst mit jedem Film: ein Klärtest macht sie zur Zeit dieser Flasche.</translation>
+    </message>
 </context>
 <context>
     <name>FieldWords</name>
@@ -4750,6 +4754,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Is this computer&apos;s clock right? It says %1; the newest entry is of %2. What lies after the clock&apos;s time is kept, and shown again when it has come.</source>
         <translation>Geht die Uhr dieses Rechners richtig? Sie zeigt %1; der neueste Eintrag ist von %2. Was nach dieser Zeit liegt, bleibt erhalten und wird wieder gezeigt, wenn sie gekommen ist.</translation>
+    </message>
+    <message>
+        <source>in the fixer at %1, as if fresh: no test is on record</source>
+        <translation>im Fixierbad bei %1, wie frisch: kein Test ist verzeichnet</translation>
+    </message>
+    <message>
+        <source>Clears when fresh, 20 °C</source>
+        <translation>Klärt frisch, 20 °C</translation>
     </message>
 </context>
 <context>
@@ -8549,10 +8561,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>%1 fixieren, das Doppelte der Klärzeit.</translation>
     </message>
     <message>
-        <source>Fix for %1, twice the clearing time; for tabular grains %2.</source>
-        <translation>%1 fixieren, das Doppelte der Klärzeit; bei Flachkristallen %2.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>bottle, reason</comment>
         <translation>%1: %2</translation>
@@ -8581,6 +8589,14 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>times the film maker&apos;s time, once that is typed in</source>
         <translation>mal die Zeit des Filmherstellers, sobald sie eingetragen ist</translation>
+    </message>
+    <message>
+        <source>Fix for %1, twice the clearing time of the fresh solution: no test is on record.</source>
+        <translation>%1 fixieren, das Doppelte der Klärzeit der frischen Lösung: kein Test ist verzeichnet.</translation>
+    </message>
+    <message>
+        <source>For tabular grains %1.</source>
+        <translation>Für Flachkristalle %1.</translation>
     </message>
 </context>
 <context>

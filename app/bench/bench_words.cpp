@@ -146,14 +146,13 @@ QString agitationText(const ledger::Agitation& agitation)
                : beat;
 }
 
-QString fixSourceText(const ledger::FixingFactors& factors, ledger::TimeSource source,
-                      const Wording& wording)
+QString fixSourceText(const ledger::FixingFactors& factors, const Wording& wording)
 {
     QString text;
     if (factors.clearing) {
         text = Words::tr("Fix time = %1 × clearing time of %2")
                    .arg(numberText(factors.times, 1, wording.locale), timeText(*factors.clearing));
-        text += source == ledger::TimeSource::ClearingTest
+        text += factors.from == ledger::ClearingFrom::Tests
                     ? Words::tr(", from this bottle's tests")
                     : Words::tr(", the solution's figure when fresh");
     } else {

@@ -22,8 +22,7 @@ QString nextText(std::optional<ledger::StepKind> next);
 QString agitationText(const ledger::Agitation& agitation);
 
 /// "Fix time = 2 × clearing time of 3:15, from the tests of this bottle".
-QString fixSourceText(const ledger::FixingFactors& factors, ledger::TimeSource source,
-                      const Wording& wording);
+QString fixSourceText(const ledger::FixingFactors& factors, const Wording& wording);
 
 /// The run's cautions with the bottles named: gloves, each bath back to its own bottle, cleaners,
 /// silver; acid where an acid stop is used.

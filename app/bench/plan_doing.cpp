@@ -221,16 +221,16 @@ void PlanView::showSheet(const PlanWishes& wanted)
                               : tr("Washing takes longer in cold water; the tap is taken to be as "
                                    "cold as the reading."));
             if (step.kind == ledger::StepKind::Fix)
-                notes << fixSourceText(*m_reckoning.sheet->fixing, step.source, wording);
+                notes << fixSourceText(*m_reckoning.sheet->fixing, wording);
         }
         notes.prepend(tr("Whole run %1").arg(timeText(m_reckoning.sheet->whole())));
         if (const auto& f = m_reckoning.sheet->developing) {
             notes << tr("Develop %1 = %2 %3 (temperature) %4 (wear) %5 (strip)")
-                         .arg(timeText(f->time), timeText(f->base.time),
+                         .arg(timeText(f->time), timeText(f->nearest.time),
                               factorText(f->temperature, wording.locale),
                               factorText(f->wear, wording.locale),
                               factorText(f->strip, wording.locale));
-            for (const auto warning : f->warnings)
+            for (const auto warning : f->base.warnings)
                 notes << (warning == chemistry::TimeWarning::Extrapolated
                               ? tr("The maker gives no time for this temperature: reckoned from "
                                    "the nearest.")

@@ -50,15 +50,12 @@ ExplainedConstant ofTemplate(const QString& name, Seconds time, const PlanWishes
     return line;
 }
 
-Explanation developing(const PlanWishes& wishes, const ledger::Judged& developer, Seconds planned,
+Explanation developing(const PlanWishes& wishes, const ledger::Judged& developer,
+                       const ledger::DevelopingFactors& so, Seconds planned,
                        const QString& timeSource, const Wording& wording)
 {
-    const auto base =
-        chemistry::baseTime(wishes.pairs, *wishes.temperature, developer.batch.solution->q10);
-    Explanation why = explainTime(
-        {wishes.pairs, timeSource, *wishes.temperature, base.value_or(chemistry::BaseTime{}),
-         developer.assessment.wearFactor, developer.batch.stripFactor.value_or(1)},
-        developer.batch, wording);
+    Explanation why =
+        explainTime({wishes.pairs, timeSource, *wishes.temperature, so}, developer.batch, wording);
     why.value = timeText(planned); // the clock keeps whole seconds, the shelf five
     return why;
 }
@@ -75,7 +72,7 @@ Explanation fixing(const PlanWishes& wishes, const Reckoning& reckoning, const R
     if (so.clearing) {
         why.equation = Words::tr("Fixing time = fixing ÷ clearing × clearing time at 20 °C × what "
                                  "the cold adds.");
-        why.inputs.push_back({step.source == TimeSource::ClearingTest
+        why.inputs.push_back({so.from == ledger::ClearingFrom::Tests
                                   ? Words::tr("Clearing time, by this bottle's tests")
                                   : Words::tr("Clearing time, of the fresh solution"),
                               timeText(*so.clearing)});
@@ -99,7 +96,7 @@ Explanation fixing(const PlanWishes& wishes, const Reckoning& reckoning, const R
         else
             why.constants.push_back(
                 explained(Words::tr("For tabular grains"), chemistry::kTabularFixFactor, locale));
-        if (step.source == TimeSource::SolutionFigure)
+        if (so.from == ledger::ClearingFrom::SolutionFigure)
             why.constants.push_back(
                 explained(*fixer->batch.solution, Figure::FreshClearing, wording));
     }
@@ -203,7 +200,8 @@ std::vector<Explanation> sheetFigures(const PlanWishes& wishes, const Reckoning&
     const ledger::RunSheet& sheet = *reckoning.sheet;
     const ledger::Judged* developer = reckoning.taken(Role::Developer);
     if (const RunStep* step = find(sheet, StepKind::Develop); step && developer)
-        all.push_back(developing(wishes, *developer, step->planned, timeSource, wording));
+        all.push_back(
+            developing(wishes, *developer, *sheet.developing, step->planned, timeSource, wording));
     if (const RunStep* step = find(sheet, StepKind::Fix))
         all.push_back(fixing(wishes, reckoning, *step, wording));
     if (std::any_of(sheet.steps.begin(), sheet.steps.end(),

@@ -122,8 +122,8 @@ ledger::StepTime readTime(const QJsonObject& o)
 
 QJsonObject write(const ledger::DevelopingFactors& f)
 {
-    return {{"base_s", f.base.time.value()},
-            {"base_c", f.base.temperature.value()},
+    return {{"base_s", f.nearest.time.value()},
+            {"base_c", f.nearest.temperature.value()},
             {"temperature", f.temperature},
             {"wear", f.wear},
             {"strip", f.strip},
@@ -132,17 +132,22 @@ QJsonObject write(const ledger::DevelopingFactors& f)
 
 ledger::DevelopingFactors readDeveloping(const QJsonObject& o)
 {
-    return {{Celsius(o["base_c"].toDouble()), Seconds(o["base_s"].toDouble())},
-            o["temperature"].toDouble(1),
-            o["wear"].toDouble(1),
-            o["strip"].toDouble(1),
-            Seconds(o["time_s"].toDouble()),
-            {}};
+    ledger::DevelopingFactors f{
+        .nearest = {Celsius(o["base_c"].toDouble()), Seconds(o["base_s"].toDouble())},
+        .temperature = o["temperature"].toDouble(1),
+        .wear = o["wear"].toDouble(1),
+        .strip = o["strip"].toDouble(1),
+        .time = Seconds(o["time_s"].toDouble())};
+    f.base.time = f.nearest.time * f.temperature;
+    return f;
 }
 
 QJsonObject write(const ledger::FixingFactors& f)
 {
-    QJsonObject o{{"times", f.times}, {"cold", f.cold}, {"time_s", f.time.value()}};
+    QJsonObject o{{"times", f.times},
+                  {"cold", f.cold},
+                  {"time_s", f.time.value()},
+                  {"of_tests", f.from == ledger::ClearingFrom::Tests}};
     if (f.clearing)
         o["clearing_s"] = f.clearing->value();
     return o;
@@ -150,10 +155,14 @@ QJsonObject write(const ledger::FixingFactors& f)
 
 ledger::FixingFactors readFixing(const QJsonObject& o)
 {
-    ledger::FixingFactors f{
-        {}, o["times"].toDouble(2), o["cold"].toDouble(1), Seconds(o["time_s"].toDouble())};
-    if (const auto clearing = optional(o["clearing_s"]))
+    ledger::FixingFactors f{.times = o["times"].toDouble(2),
+                            .cold = o["cold"].toDouble(1),
+                            .time = Seconds(o["time_s"].toDouble())};
+    if (const auto clearing = optional(o["clearing_s"])) {
         f.clearing = Seconds(*clearing);
+        f.from = o["of_tests"].toBool(true) ? ledger::ClearingFrom::Tests
+                                            : ledger::ClearingFrom::SolutionFigure;
+    }
     return f;
 }
 

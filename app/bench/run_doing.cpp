@@ -215,7 +215,7 @@ void RunView::showClock()
     const auto state = m_run->state();
     for (const ledger::RunStep& s : state.sheet.steps)
         if (s.kind == ledger::StepKind::Fix && state.sheet.fixing)
-            footer << fixSourceText(*state.sheet.fixing, s.source, m_wording);
+            footer << fixSourceText(*state.sheet.fixing, m_wording);
     footer << tr("Nothing is counted until the run is logged");
     m_footer->setText(footer.join(u'\n'));
 }

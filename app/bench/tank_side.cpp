@@ -54,8 +54,8 @@ void TankSide::setRun(const ledger::RunState& state, const Wording& wording)
     rows.push_back({tr("Thermometer"), temperatureText(state.temperature, wording), false});
     if (const auto& f = state.sheet.developing) {
         rows.push_back(
-            {tr("Maker's time, %1").arg(shortTemperatureText(f->base.temperature, wording)),
-             timeText(f->base.time), false});
+            {tr("Maker's time, %1").arg(shortTemperatureText(f->nearest.temperature, wording)),
+             timeText(f->nearest.time), false});
         rows.push_back({tr("Temperature"), factorText(f->temperature, wording.locale), false});
         double wear = 0;
         for (const ledger::RunBath& bath : state.baths)

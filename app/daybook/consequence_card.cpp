@@ -5,6 +5,7 @@
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
+#include "core/ledger/next_load.h"
 
 #include <QCoreApplication>
 #include <QVBoxLayout>
@@ -49,8 +50,7 @@ QString volume(const ledger::Outlook& so, chemistry::Instant, const Wording& wor
 QString nextTime(const ledger::Outlook& so, chemistry::Instant, const Wording& wording)
 {
     const bool developer = so.batch.solution->role == formulary::Role::Developer;
-    return developer ? factorText(so.assessment.wearFactor * so.batch.stripFactor.value_or(1),
-                                  wording.locale)
+    return developer ? factorText(ledger::bottleFactor(so.batch, so.assessment), wording.locale)
                      : QString();
 }
 

@@ -13,7 +13,7 @@
 #include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
 #include "core/chemistry/films.h"
-#include "core/chemistry/fixing.h"
+#include "core/ledger/next_load.h"
 #include "core/ledger/run_plan.h"
 
 #include <QVBoxLayout>
@@ -135,18 +135,22 @@ QString RunDialog::fixing() const
     const Bottle* fixer = m_baths->chosen(Role::Fixer);
     if (!fixer)
         return {};
-    if (!fixer->assessment.clearing)
+    const ledger::Batch& batch = fixer->batch;
+    const ledger::Assessment& so = fixer->assessment;
+    const chemistry::Celsius reading(m_thermometer->value().value_or(kUsualTemperature));
+    const auto ordinary = ledger::fixingTime(batch, so, reading);
+    if (!ordinary)
         return tr("Fix for twice the clearing time: test a piece of film, none is on record.");
-    const auto& clearing = *fixer->assessment.clearing;
-    const double cold = m_thermometer->value()
-                            ? chemistry::coldFactor(chemistry::Celsius(*m_thermometer->value()))
-                            : 1;
-    const QString time = timeText(clearing.fixingTime() * cold, TimeStep::FiveSeconds);
-    if (!fixer->batch.solution->tabularFactor)
-        return tr("Fix for %1, twice the clearing time.").arg(time);
-    return tr("Fix for %1, twice the clearing time; for tabular grains %2.")
-        .arg(time, timeText(clearing.now * (*fixer->batch.solution->tabularFactor * cold),
-                            TimeStep::FiveSeconds));
+    QString text = ordinary->from == ledger::ClearingFrom::Tests
+                       ? tr("Fix for %1, twice the clearing time.")
+                       : tr("Fix for %1, twice the clearing time of the fresh solution: no test is "
+                            "on record.");
+    text = text.arg(timeText(ordinary->time, TimeStep::FiveSeconds));
+    if (batch.solution->tabularFactor)
+        text += u' ' + tr("For tabular grains %1.")
+                           .arg(timeText(ledger::fixingTime(batch, so, reading, true)->time,
+                                         TimeStep::FiveSeconds));
+    return text;
 }
 
 void RunDialog::addBottleWarnings(QStringList& warnings) const

@@ -3,13 +3,11 @@
 
 #include "app/words/number_text.h"
 #include "core/chemistry/constants.h"
-#include "core/chemistry/films.h"
-#include "core/chemistry/wear.h"
+#include "core/ledger/next_load.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <cmath>
 
 namespace ullage::app
 {
@@ -23,8 +21,6 @@ struct Words {
 
 constexpr int kMostBars = 40;
 
-int wholeFilms(double films) { return static_cast<int>(std::ceil(films - chemistry::kFilmSlack)); }
-
 } // namespace
 
 ChartSpec filmTimesChart(const ledger::Batch& batch, const ledger::Assessment& so,
@@ -35,17 +31,16 @@ ChartSpec filmTimesChart(const ledger::Batch& batch, const ledger::Assessment& s
     const auto& solution = *batch.solution;
     if (solution.role != formulary::Role::Developer)
         return spec;
-    const auto base = chemistry::baseTime(pairs, temperature, solution.q10);
-    const double strip = batch.stripFactor.value_or(1);
-    const double scale = base ? base->time.value() / 60 * strip : strip;
+    const auto time = ledger::developingTime(batch, so, pairs, temperature);
+    const double scale = time ? time->base.time.value() / 60 : 1;
     spec.title =
-        base ? Words::tr("Time for each film, %1").arg(shortTemperatureText(temperature, wording))
+        time ? Words::tr("Time for each film, %1").arg(shortTemperatureText(temperature, wording))
              : Words::tr("Time for each film, as a factor");
     spec.x = ChartX::Categories;
     spec.xName = Words::tr("film");
     spec.xTitle = Words::tr("film in this batch");
-    spec.y = base ? ChartY::Minutes : ChartY::Number;
-    if (!base)
+    spec.y = time ? ChartY::Minutes : ChartY::Number;
+    if (!time)
         spec.yText = [locale = wording.locale](double factor) {
             return factorText(factor, locale);
         };
@@ -55,26 +50,18 @@ ChartSpec filmTimesChart(const ledger::Batch& batch, const ledger::Assessment& s
     ChartSeries more{
         .name = Words::tr("to come"), .kind = SeriesKind::Bars, .ink = ChartInk::ToCome};
     int bar = 0;
-    const auto add = [&](ChartSeries& series, chemistry::FilmsPerLitre wear) {
-        series.points.emplace_back(bar++, scale * chemistry::wearFactor(solution.wear, wear));
-    };
-    // A load has one time for all its films, so its bars are of one height.
-    for (const auto& load : batch.loads) {
-        for (int film = 0; film < wholeFilms(load.units.value()) && bar < kMostBars; ++film)
-            add(done, load.wearBefore);
+    for (const ledger::FilmFactor& film : ledger::filmFactors(batch, so, kMostBars)) {
+        ChartSeries& series = film.when == ledger::FilmFactor::When::Done   ? done
+                              : film.when == ledger::FilmFactor::When::Next ? next
+                                                                            : more;
+        series.points.emplace_back(bar++, scale * film.factor);
     }
-    const bool usable = batch.inUse() && batch.volume.value() > 0;
-    const int left = usable && so.filmsLeft ? wholeFilms(so.filmsLeft->value()) : 0;
-    for (int film = 0; film < left && bar < kMostBars; ++film)
-        add(film == 0 ? next : more,
-            batch.wear + chemistry::Films(film) / chemistry::litres(batch.volume));
     for (int film = 1; film <= bar; ++film)
         spec.categories << wording.locale.toString(film);
-    const QString factor = factorText(so.wearFactor * strip, wording.locale);
     spec.summary =
-        base ? Words::tr("The next film takes %1.")
-                   .arg(timeText(base->time * (so.wearFactor * strip), TimeStep::FiveSeconds))
-             : Words::tr("The next film takes the film maker's time %1.").arg(factor);
+        time ? Words::tr("The next film takes %1.").arg(timeText(time->time, TimeStep::FiveSeconds))
+             : Words::tr("The next film takes the film maker's time %1.")
+                   .arg(factorText(ledger::bottleFactor(batch, so), wording.locale));
     for (const ChartSeries& series : {done, next, more}) {
         if (!series.points.empty())
             spec.series.push_back(series);
@@ -122,10 +109,10 @@ ChartSpec clearingChart(const ledger::Batch& batch, const ledger::Assessment& so
         spec.series.insert(spec.series.end(), {band, line});
         ChartSeries toCome{
             .name = Words::tr("films to come"), .kind = SeriesKind::Points, .ink = ChartInk::Next};
-        const bool usable = batch.inUse() && batch.volume.value() > 0;
-        const int left = usable && so.filmsLeft ? wholeFilms(so.filmsLeft->value()) : 0;
-        for (int film = 1; film <= std::min(left, kMostBars); ++film) {
-            const auto wear = batch.wear + chemistry::Films(film) / chemistry::litres(batch.volume);
+        auto ends = ledger::wearOfFilmsToCome(batch, so, kMostBars);
+        if (!ends.empty())
+            ends.erase(ends.begin()); // that is today
+        for (const chemistry::FilmsPerLitre wear : ends) {
             if (wear.value() <= spec.xMax)
                 toCome.points.emplace_back(wear.value(), clearing.fit->at(wear).value());
         }

@@ -8,12 +8,11 @@
 #include "app/words/number_text.h"
 #include "app/words/source_words.h"
 #include "app/words/verdict_words.h"
-#include "core/chemistry/fixing.h"
+#include "core/ledger/next_load.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <cmath>
 
 namespace ullage::app
 {
@@ -89,33 +88,24 @@ NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessme
 {
     NextFilm next;
     const QString at = shortTemperatureText(temperature, wording);
-    double total = assessment.wearFactor * batch.stripFactor.value_or(1);
-    if (!pairs.empty()) {
-        // The pair next to the thermometer is the one the others are told from.
-        const auto nearest =
-            *std::min_element(pairs.begin(), pairs.end(), [&](const auto& a, const auto& b) {
-                return std::abs((a.temperature - temperature).value()) <
-                       std::abs((b.temperature - temperature).value());
-            });
-        const auto base = chemistry::baseTime(pairs, temperature, batch.solution->q10);
-        if (base) {
-            next.rows.push_back({Words::tr("Film maker's time, %1")
-                                     .arg(shortTemperatureText(nearest.temperature, wording)),
-                                 timeText(nearest.time)});
-            next.rows.push_back(
-                {Words::tr("Temperature, %1").arg(temperatureText(temperature, wording)),
-                 factorText(base->time / nearest.time, wording.locale)});
-            next.seconds = base->time * total;
-            next.time = timeText(*next.seconds, TimeStep::FiveSeconds);
-            next.note = Words::tr("at %1, for the next film").arg(at);
-            for (const auto warning : base->warnings)
-                next.warnings << warningText(warning, wording);
-        } else {
-            next.note = Words::tr("no time can be given at %1").arg(at);
-            next.warnings << errorSentence(base.error(), wording);
-        }
-    } else {
+    const auto so = ledger::developingTime(batch, assessment, pairs, temperature);
+    if (so) {
+        next.rows.push_back({Words::tr("Film maker's time, %1")
+                                 .arg(shortTemperatureText(so->nearest.temperature, wording)),
+                             timeText(so->nearest.time)});
+        next.rows.push_back(
+            {Words::tr("Temperature, %1").arg(temperatureText(temperature, wording)),
+             factorText(so->temperature, wording.locale)});
+        next.seconds = so->time;
+        next.time = timeText(so->time, TimeStep::FiveSeconds);
+        next.note = Words::tr("at %1, for the next film").arg(at);
+        for (const auto warning : so->base.warnings)
+            next.warnings << warningText(warning, wording);
+    } else if (pairs.empty()) {
         next.note = Words::tr("times the film maker's time; type that in at Run film");
+    } else {
+        next.note = Words::tr("no time can be given at %1").arg(at);
+        next.warnings << errorSentence(so.error(), wording);
     }
     next.rows.push_back(
         {Words::tr("Wear, %1 in %2")
@@ -128,7 +118,7 @@ NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessme
                                 : Words::tr("Strip test, no factor accepted"),
          factorText(batch.stripFactor.value_or(1), wording.locale)});
     if (next.time.isEmpty())
-        next.time = factorText(total, wording.locale);
+        next.time = factorText(ledger::bottleFactor(batch, assessment), wording.locale);
     return next;
 }
 
@@ -136,27 +126,33 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
                     chemistry::Celsius temperature, const Wording& wording)
 {
     NextFilm next;
-    if (!assessment.clearing) {
+    const auto so = ledger::fixingTime(batch, assessment, temperature);
+    if (!so) {
         next.note = Words::tr("Fix for twice the clearing time: test a piece of film, no test is "
                               "on record.");
         return next;
     }
-    const auto& clearing = *assessment.clearing;
-    const double cold = chemistry::coldFactor(temperature);
-    next.seconds = clearing.fixingTime() * cold;
-    next.time = timeText(*next.seconds, TimeStep::FiveSeconds);
-    next.note = Words::tr("in the fixer at %1").arg(shortTemperatureText(temperature, wording));
-    next.rows.push_back({Words::tr("Clears now, 20 °C"), timeText(clearing.now)});
-    if (clearing.fresh)
-        next.rows.push_back({Words::tr("Cleared when fresh"), timeText(*clearing.fresh)});
-    next.rows.push_back({Words::tr("Twice the clearing time"),
-                         factorText(chemistry::kFixFactor.value, wording.locale)});
+    const bool tested = so->from == ledger::ClearingFrom::Tests;
+    const QString at = shortTemperatureText(temperature, wording);
+    next.seconds = so->time;
+    next.time = timeText(so->time, TimeStep::FiveSeconds);
+    next.note = tested ? Words::tr("in the fixer at %1").arg(at)
+                       : Words::tr("in the fixer at %1, as if fresh: no test is on record").arg(at);
+    next.rows.push_back(
+        {tested ? Words::tr("Clears now, 20 °C") : Words::tr("Clears when fresh, 20 °C"),
+         timeText(*so->clearing)});
+    if (tested && assessment.clearing->fresh)
+        next.rows.push_back(
+            {Words::tr("Cleared when fresh"), timeText(*assessment.clearing->fresh)});
+    next.rows.push_back(
+        {Words::tr("Twice the clearing time"), factorText(so->times, wording.locale)});
     next.rows.push_back({Words::tr("Temperature, %1").arg(temperatureText(temperature, wording)),
-                         factorText(cold, wording.locale)});
+                         factorText(so->cold, wording.locale)});
     if (batch.solution->tabularFactor)
-        next.rows.push_back({Words::tr("With tabular grains"),
-                             timeText(clearing.now * (*batch.solution->tabularFactor * cold),
-                                      TimeStep::FiveSeconds)});
+        next.rows.push_back(
+            {Words::tr("With tabular grains"),
+             timeText(ledger::fixingTime(batch, assessment, temperature, true)->time,
+                      TimeStep::FiveSeconds)});
     return next;
 }
 
@@ -201,12 +197,11 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     if (batch.limits)
         selected.air = airChart(batch, assessment, past, wording);
     selected.figures = explainAll(batch, assessment, wording);
-    if (const auto base = chemistry::baseTime(pairs, temperature, batch.solution->q10);
-        developer && base)
-        selected.figures.insert(selected.figures.begin(),
-                                explainTime({times.pairs, times.source, temperature, *base,
-                                             assessment.wearFactor, batch.stripFactor.value_or(1)},
-                                            batch, wording));
+    if (const auto so = ledger::developingTime(batch, assessment, pairs, temperature);
+        developer && so)
+        selected.figures.insert(
+            selected.figures.begin(),
+            explainTime({times.pairs, times.source, temperature, *so}, batch, wording));
     selected.perFilmTitle =
         developer ? Words::tr("Time for each film") : Words::tr("Clearing time");
     const ChartSpec chart = developer

@@ -46,7 +46,8 @@ NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessme
                   std::span<const chemistry::TimeAtTemperature> pairs,
                   chemistry::Celsius temperature, const Wording& wording);
 
-/// A fixer's time for the next film at a temperature, from its clearing tests.
+/// A fixer's time for the next film at a temperature: by its clearing tests, else by the solution's
+/// figure when fresh.
 NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assessment,
                     chemistry::Celsius temperature, const Wording& wording);
 

@@ -106,6 +106,22 @@ Explanation carried(const ledger::Batch& batch, bool silver, const Wording& word
     return why;
 }
 
+// Nobody has tested the bottle: the solution's own figure stands, as if it were fresh.
+Explanation fixingOfTheFresh(const ledger::FixingFactors& factors, const ledger::Batch& batch,
+                             const Wording& wording)
+{
+    Explanation why;
+    why.title = Words::tr("Fixing time");
+    why.value = timeText(factors.time);
+    why.equation = Words::tr("Fixing time = 2 × clearing time of the fresh solution. It grows with "
+                             "film: a clearing test makes it this bottle's own.");
+    why.constants = {
+        explained(*batch.solution, Figure::FreshClearing, wording),
+        explained(Words::tr("Fixing ÷ clearing"), chemistry::kFixFactor, wording.locale)};
+    gradeByConstants(why);
+    return why;
+}
+
 Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledger::Assessment& so,
                      const Wording& wording)
 {
@@ -118,6 +134,9 @@ Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledg
                            : Words::tr("Clearing time today");
     why.value = notKnown();
     if (!so.clearing) {
+        if (const auto fresh = ledger::fixingTime(batch, so, chemistry::Celsius(20));
+            fresh && fixing)
+            return fixingOfTheFresh(*fresh, batch, wording);
         why.equation = Words::tr("It comes from clearing tests of this batch, and none is logged.");
         why.hasGrade = false;
         return why;
@@ -271,16 +290,16 @@ Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batc
 {
     Explanation why;
     why.title = Words::tr("Development time");
-    why.value = timeText(parts.base.time * parts.wear * parts.strip, TimeStep::FiveSeconds);
+    why.value = timeText(parts.so.time, TimeStep::FiveSeconds);
     why.equation = Words::tr("Time = film maker's time at this temperature × wear × strip. Between "
                              "two entered times a straight line in the logarithm of time; outside "
                              "them by Q10 from the nearest.");
     why.inputs = {
         {Words::tr("Film maker's time, %1").arg(temperatureText(parts.temperature, wording)),
-         timeText(parts.base.time)},
+         timeText(parts.so.base.time)},
         {Words::tr("Wear, %1").arg(wearNow(batch, wording.locale)),
-         factorText(parts.wear, wording.locale)},
-        {Words::tr("Strip"), factorText(parts.strip, wording.locale)}};
+         factorText(parts.so.wear, wording.locale)},
+        {Words::tr("Strip"), factorText(parts.so.strip, wording.locale)}};
     const MaybeGrade entered = formulary::gradeOf(parts.source.toStdString());
     for (const chemistry::TimeAtTemperature& pair : parts.pairs)
         why.constants.push_back(
@@ -290,8 +309,8 @@ Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batc
              sourceOnly(parts.source.toStdString()),
              entered});
     const auto has = [&](chemistry::TimeWarning warning) {
-        return std::find(parts.base.warnings.begin(), parts.base.warnings.end(), warning) !=
-               parts.base.warnings.end();
+        return std::find(parts.so.base.warnings.begin(), parts.so.base.warnings.end(), warning) !=
+               parts.so.base.warnings.end();
     };
     if (has(chemistry::TimeWarning::Extrapolated)) {
         why.constants.push_back(explained(*batch.solution, Figure::Q10, wording));
@@ -303,7 +322,7 @@ Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batc
                               shortTemperatureText(chemistry::kWarmestUsual, wording));
     if (batch.solution->wear.rule != chemistry::WearRule::None)
         why.constants.push_back(explainedWear(*batch.solution, wording));
-    if (parts.strip != 1) {
+    if (parts.so.strip != 1) {
         why.constants.push_back(explained(Words::tr("Power of time by which density grows"),
                                           chemistry::kStripResponse, wording.locale));
         why.notes << Words::tr("The strip's factor was accepted or entered by hand.");

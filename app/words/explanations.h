@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/words/explanation.h"
-#include "core/chemistry/developing.h"
+#include "core/ledger/next_load.h"
 #include "core/ledger/strip_record.h"
 #include "core/ledger/verdict.h"
 
@@ -43,9 +43,7 @@ struct DevelopmentParts {
     std::vector<chemistry::TimeAtTemperature> pairs; ///< what was entered
     QString source;                                  ///< where from, as entered; may be empty
     chemistry::Celsius temperature;
-    chemistry::BaseTime base; ///< at that temperature
-    double wear = 1;
-    double strip = 1;
+    ledger::DevelopingFactors so; ///< at that temperature
 };
 
 /// The time of the next load; its factors are in the inputs, the entered times in the constants.

@@ -1,7 +1,5 @@
 #include "core/ledger/run_sheet.h"
 
-#include "core/chemistry/constants.h"
-#include "core/chemistry/fixing.h"
 #include "core/chemistry/washing.h"
 
 #include <algorithm>
@@ -10,9 +8,7 @@
 namespace ullage::ledger
 {
 
-using chemistry::Celsius;
 using chemistry::Seconds;
-using chemistry::TimeAtTemperature;
 using formulary::Role;
 
 namespace
@@ -27,56 +23,26 @@ const SheetBath* bathOf(const SheetRequest& request, std::optional<Role> role)
     return found == request.baths.end() ? nullptr : &*found;
 }
 
-Result<DevelopingFactors> developing(const SheetRequest& request, const Judged& developer)
+TimeSource sourceOf(ClearingFrom from)
 {
-    if (request.pairs.empty()) {
-        return refuse({.code = ErrorCode::NoFigure, .field = "base"});
+    switch (from) {
+    case ClearingFrom::Tests:
+        return TimeSource::ClearingTest;
+    case ClearingFrom::SolutionFigure:
+        return TimeSource::SolutionFigure;
+    case ClearingFrom::Nowhere:
+        break;
     }
-    const double q10 = developer.batch.solution->q10;
-    const auto base = chemistry::baseTime(request.pairs, request.temperature, q10);
-    if (!base) {
-        return tl::unexpected(base.error());
-    }
-    const auto nearest =
-        std::min_element(request.pairs.begin(), request.pairs.end(),
-                         [&](const TimeAtTemperature& a, const TimeAtTemperature& b) {
-                             const auto away = [&](const TimeAtTemperature& pair) {
-                                 return std::abs((pair.temperature - request.temperature).value());
-                             };
-                             return away(a) < away(b);
-                         });
-    DevelopingFactors factors{.base = *nearest,
-                              .temperature = base->time / nearest->time,
-                              .wear = developer.assessment.wearFactor,
-                              .strip = developer.batch.stripFactor.value_or(1),
-                              .warnings = base->warnings};
-    factors.time = base->time * factors.wear * factors.strip;
-    return factors;
+    return TimeSource::UserFigure;
 }
 
-FixingFactors fixing(const SheetRequest& request, const Judged* fixer, Seconds figure,
-                     TimeSource& source)
+// Without a clearing time the template's own figure stands.
+FixingFactors fixing(const SheetRequest& request, const SheetBath* fixer, Seconds figure)
 {
-    FixingFactors factors{.times = chemistry::kFixFactor.value,
-                          .cold = chemistry::coldFactor(request.temperature)};
-    if (fixer) {
-        const auto& solution = *fixer->batch.solution;
-        if (request.tabularGrain) {
-            factors.times = solution.tabularFactor.value_or(chemistry::kTabularFixFactor.value);
-        }
-        if (fixer->assessment.clearing) {
-            factors.clearing = fixer->assessment.clearing->now;
-            source = TimeSource::ClearingTest;
-        } else if (solution.freshClearing) {
-            factors.clearing = solution.freshClearing;
-            source = TimeSource::SolutionFigure;
-        }
-    }
-    if (!factors.clearing) {
-        source = TimeSource::UserFigure;
-    }
-    factors.time = (factors.clearing ? *factors.clearing * factors.times : figure) * factors.cold;
-    return factors;
+    const auto known = fixer ? fixingTime(fixer->judged->batch, fixer->judged->assessment,
+                                          request.temperature, request.tabularGrain)
+                             : std::nullopt;
+    return known ? *known : fixingTime(figure, request.temperature);
 }
 
 StepCaution cautionOf(StepKind kind)
@@ -182,17 +148,19 @@ Result<RunSheet> makeSheet(const SheetRequest& request)
             if (!bath) {
                 return refuse({.code = ErrorCode::Missing, .field = "developer"});
             }
-            const auto factors = developing(request, *bath->judged);
+            auto factors = developingTime(bath->judged->batch, bath->judged->assessment,
+                                          request.pairs, request.temperature);
             if (!factors) {
                 return tl::unexpected(factors.error());
             }
-            made.developing = *factors;
+            made.developing = std::move(*factors);
             made.basis.q10 = bath->judged->batch.solution->q10;
-            step.planned = factors->time;
+            step.planned = made.developing->time;
             step.source = TimeSource::Developing;
         }
         if (line.kind == StepKind::Fix) {
-            made.fixing = fixing(request, bath ? bath->judged : nullptr, line.time, step.source);
+            made.fixing = fixing(request, bath, line.time);
+            step.source = sourceOf(made.fixing->from);
             step.planned = made.fixing->time;
         }
         if (line.kind == StepKind::Wash || line.kind == StepKind::FillAndDump) {

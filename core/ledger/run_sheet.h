@@ -1,9 +1,9 @@
 // The steps of a run: a template that people keep and edit, made into times, bottles and cautions.
 #pragma once
 
-#include "core/chemistry/developing.h"
 #include "core/formulary/solution.h"
 #include "core/ledger/agitation.h"
+#include "core/ledger/next_load.h"
 #include "core/ledger/run_plan.h"
 
 #include <array>
@@ -93,22 +93,6 @@ struct RunStep {
 
     [[nodiscard]] TemperatureRule rule() const;
     friend bool operator==(const RunStep&, const RunStep&) = default;
-};
-
-/// The development time factor by factor, and the fixing time likewise.
-struct DevelopingFactors {
-    chemistry::TimeAtTemperature base; ///< the maker's figure nearest to the reading
-    double temperature = 1;            ///< factor from that figure's temperature to the reading
-    double wear = 1;
-    double strip = 1;
-    chemistry::Seconds time; ///< product, not rounded
-    std::vector<chemistry::TimeWarning> warnings;
-};
-struct FixingFactors {
-    std::optional<chemistry::Seconds> clearing; ///< at 20 °C; empty for a user's figure
-    double times = 2;                           ///< fixing ÷ clearing
-    double cold = 1;
-    chemistry::Seconds time;
 };
 
 /// What is known of temperature and film, and goes with the run so that a later reading can be

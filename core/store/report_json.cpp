@@ -1,6 +1,7 @@
 #include "core/store/report_json.h"
 
 #include "core/chemistry/films.h"
+#include "core/ledger/next_load.h"
 #include "core/store/instant_text.h"
 #include "core/store/line_writer.h"
 
@@ -68,6 +69,13 @@ QByteArray clearingText(const std::optional<Clearing>& clearing)
         .object();
 }
 
+// By the bottle's own tests only: others would take a solution's figure for a measured one.
+QByteArray fixText(const Batch& batch, const Assessment& so)
+{
+    const auto fixing = fixingTime(batch, so, Celsius(20));
+    return fixing && fixing->from == ClearingFrom::Tests ? numberText(fixing->time.value()) : kNull;
+}
+
 QByteArray batchText(const Batch& batch)
 {
     const Assessment so = assess(batch);
@@ -97,7 +105,7 @@ QByteArray batchText(const Batch& batch)
         .raw("reasons", reasonsText(so.reasons))
         .raw("last_film", lastFilmText(so.lastFilm))
         .raw("clearing", clearingText(so.clearing))
-        .raw("fix_s", so.clearing ? numberText(so.clearing->fixingTime().value()) : kNull);
+        .raw("fix_s", fixText(batch, so));
     return one.object();
 }
 
@@ -124,18 +132,18 @@ Result<NextTime> nextTime(const Batch& batch, std::span<const TimeAtTemperature>
                        .text = batch.id,
                        .allowed = "developer"});
     }
-    const auto base = baseTime(pairs, temperature, batch.solution->q10);
-    if (!base) {
-        return tl::unexpected(base.error());
-    }
     const Assessment so = assess(batch);
+    const auto factors = developingTime(batch, so, pairs, temperature);
+    if (!factors) {
+        return tl::unexpected(factors.error());
+    }
     NextTime next;
-    next.base = base->time;
-    next.wear = so.wearFactor;
-    next.strip = batch.stripFactor.value_or(1);
+    next.base = factors->base.time;
+    next.wear = factors->wear;
+    next.strip = factors->strip;
     next.temperature = temperature;
-    next.time = base->time * next.wear * next.strip;
-    for (const TimeWarning warning : base->warnings) {
+    next.time = factors->time;
+    for (const TimeWarning warning : factors->base.warnings) {
         next.warnings.push_back(warning == TimeWarning::OutsideUsualRange ? "outside-usual-range"
                                                                           : "extrapolated");
     }

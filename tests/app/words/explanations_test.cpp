@@ -160,8 +160,9 @@ TEST(Explanations, OfATimeShowTheFactorsThatMakeIt)
     parts.pairs = {{Celsius(20), Seconds(600)}};
     parts.source = QStringLiteral("the film's box");
     parts.temperature = Celsius(18);
-    parts.base = *baseTime(parts.pairs, parts.temperature, 1.9);
-    parts.wear = 1.4;
+    ledger::Assessment so;
+    so.wearFactor = 1.4;
+    parts.so = *ledger::developingTime(batch, so, parts.pairs, parts.temperature);
     const auto why = explainTime(parts, batch, english());
     // 600 s × 1.9^0.2 × 1.4 = 955.1 s
     EXPECT_EQ(why.value, QStringLiteral("15:55"));
