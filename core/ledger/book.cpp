@@ -49,16 +49,25 @@ Result<void> Book::readAll()
             formulary->add(*figure);
         }
     }
-    auto actions = m_store->actions(kActionsRemembered);
+    auto newest = m_store->newest();
+    if (!newest) {
+        return tl::unexpected(newest.error());
+    }
+    m_formulary = std::move(formulary);
+    if (auto fine = readActions(); !fine) {
+        return fine;
+    }
+    m_newest = std::move(*newest);
+    return {};
+}
+
+Result<void> Book::readActions()
+{
+    const auto actions = m_store->actions(kActionsRemembered);
     if (!actions) {
         return tl::unexpected(actions.error());
     }
-    auto last = m_store->lastEntry();
-    if (!last) {
-        return tl::unexpected(last.error());
-    }
-    m_formulary = std::move(formulary);
-    m_lastEntry = *last;
+    m_othersDid = false;
     m_undo.clear();
     m_redo.clear();
     for (const Action& action : *actions) {
@@ -67,15 +76,21 @@ Result<void> Book::readAll()
     return {};
 }
 
+Result<void> Book::sitAt(std::string seat)
+{
+    m_seat = std::move(seat);
+    return readActions();
+}
+
 void Book::forget() { m_kept.clear(); }
 
 Result<bool> Book::refresh()
 {
-    const auto last = m_store->lastEntry();
-    if (!last) {
-        return tl::unexpected(last.error());
+    const auto newest = m_store->newest();
+    if (!newest) {
+        return tl::unexpected(newest.error());
     }
-    if (*last == m_lastEntry) {
+    if (*newest == m_newest) {
         return false;
     }
     return readAll().map([] { return true; });
@@ -215,7 +230,7 @@ Result<std::string> Book::nameOf(const std::string& batch)
 void Book::rollBack()
 {
     m_store->rollback();
-    m_lastEntry = kUnread;
+    m_newest = {kUnread, {}};
     (void)readAll();
 }
 
@@ -226,6 +241,7 @@ Result<void> Book::transact(Action action, const std::function<Result<void>(std:
         return fine;
     }
     m_touched.clear();
+    action.seat = m_seat;
     const auto work = [&]() -> Result<void> {
         if (auto fine = refresh(); !fine) {
             return tl::unexpected(fine.error());
@@ -241,14 +257,14 @@ Result<void> Book::transact(Action action, const std::function<Result<void>(std:
         if (auto fine = putStates(); !fine) {
             return fine;
         }
-        const auto last = m_store->lastEntry();
-        if (!last) {
-            return tl::unexpected(last.error());
+        auto newest = m_store->newest();
+        if (!newest) {
+            return tl::unexpected(newest.error());
         }
         if (auto fine = m_store->commit(); !fine) {
             return fine;
         }
-        m_lastEntry = *last;
+        m_newest = std::move(*newest);
         return {};
     };
     auto done = work();
@@ -262,19 +278,22 @@ Result<void> Book::transact(Action action, const std::function<Result<void>(std:
 
 Result<void> Book::transact(Action action, const std::vector<Entry>& entries)
 {
-    return transact(std::move(action), [&](std::int64_t id) -> Result<void> {
-        for (Entry entry : entries) {
-            if (auto* event = std::get_if<Event>(&entry.what)) {
-                event->by = m_person;
-            } else if (auto* mark = std::get_if<FilmMark>(&entry.what)) {
-                mark->by = m_person;
-            }
-            if (auto fine = checkTyped(entry).and_then([&] { return enter(entry, id); }); !fine) {
-                return fine;
-            }
+    return transact(std::move(action), [&](std::int64_t id) { return enterAll(entries, id); });
+}
+
+Result<void> Book::enterAll(const std::vector<Entry>& entries, std::int64_t action)
+{
+    for (Entry entry : entries) {
+        if (auto* event = std::get_if<Event>(&entry.what)) {
+            event->by = m_person;
+        } else if (auto* mark = std::get_if<FilmMark>(&entry.what)) {
+            mark->by = m_person;
         }
-        return {};
-    });
+        if (auto fine = checkTyped(entry).and_then([&] { return enter(entry, action); }); !fine) {
+            return fine;
+        }
+    }
+    return {};
 }
 
 } // namespace ullage::ledger

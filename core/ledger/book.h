@@ -87,6 +87,10 @@ public:
 
     /// Who does what is done from now on; empty for nobody in particular.
     void setPerson(std::string person) { m_person = std::move(person); }
+    /// From which seat things are done from now on: one window of one machine, the same after a
+    /// restart. Undo and redo are about the deeds of this seat, and those of nobody's. Empty, as it
+    /// is at first, for nobody's.
+    Result<void> sitAt(std::string seat);
 
     // Doing: each is one action, one transaction, one step of undo
     // ---------------------------------
@@ -114,10 +118,13 @@ public:
     Result<void> add(const formulary::Vessel& vessel);
     Result<void> add(const formulary::DevelopmentFigure& figure);
 
-    // Undo: what the next undo or redo would be, and doing it. NothingToUndo if there is none
-    // -------
-    [[nodiscard]] std::optional<Action> undoable() const;
-    [[nodiscard]] std::optional<Action> redoable() const;
+    // Undo: what the next undo or redo would be, and doing it. What is taken back already, from the
+    // day book or by others, is passed over, as a whole or in part. NothingToUndo if there is none;
+    // for undo with the text "others" if there are deeds of other seats.
+    [[nodiscard]] std::optional<Action> undoable();
+    [[nodiscard]] std::optional<Action> redoable();
+    /// Whether deeds of other seats are among those that are remembered.
+    [[nodiscard]] bool othersHaveDone() const { return m_othersDid; }
     Result<void> undo();
     Result<void> redo();
 
@@ -132,9 +139,16 @@ private:
         std::vector<Event> entered;
         std::optional<Fold> fold; ///< empty once its mixing is voided
     };
+    /// What is left of an action, in order of entry.
+    struct Standing {
+        std::vector<FilmMark> marks;
+        std::vector<Event> events;
+        [[nodiscard]] bool empty() const { return marks.empty() && events.empty(); }
+    };
 
     Book(StorePort& store, Clock clock, IdMaker newId);
     Result<void> readAll();
+    Result<void> readActions();
     Result<Kept*> kept(const std::string& batch);
     Result<void> refold(Kept& kept);
     Result<void> enter(const Entry& entry, std::int64_t action);
@@ -154,7 +168,12 @@ private:
     Result<void> transact(Action action, const std::function<Result<void>(std::int64_t)>& fill);
     Result<void> transact(Action action, const std::vector<Entry>& entries);
     Result<void> addNew(const Entry& entry);
-    Result<void> invert(const Action& action, ActionMode mode);
+    Result<void> enterAll(const std::vector<Entry>& entries, std::int64_t action);
+    std::optional<Action> next(std::vector<Action>& actions);
+    Result<void> invertLast(std::vector<Action>& actions, ActionMode mode);
+    Result<Standing> standing(const Action& action);
+    [[nodiscard]] std::vector<Entry> inverse(const Standing& standing) const;
+    Result<void> passOverTakenBack(std::vector<Action>& actions);
     Result<std::string> nameOf(const std::string& batch);
     void rememberAction(const Action& action);
     void rollBack();
@@ -167,7 +186,9 @@ private:
     std::unique_ptr<formulary::Formulary> m_formulary;
     std::map<std::string, Kept> m_kept; ///< batches touched or looked at
     std::set<std::string> m_touched;    ///< batches changed in the transaction under way
-    std::int64_t m_lastEntry = 0;
+    Newest m_newest;                    ///< when it was last read
+    std::string m_seat;
+    bool m_othersDid = false;
     std::vector<Action> m_undo;
     std::vector<Action> m_redo;
 };

@@ -2,6 +2,7 @@
 #include "core/ledger/book.h"
 
 #include <algorithm>
+#include <unordered_set>
 
 namespace ullage::ledger
 {
@@ -204,6 +205,10 @@ void Book::rememberAction(const Action& action)
     const auto drop = [](std::vector<Action>& stack, std::int64_t id) {
         std::erase_if(stack, [&](const Action& other) { return other.id == id; });
     };
+    if (!action.seat.empty() && action.seat != m_seat) {
+        m_othersDid = m_othersDid || action.mode == ActionMode::Done;
+        return;
+    }
     switch (action.mode) {
     case ActionMode::Done:
         m_undo.push_back(action);
@@ -222,31 +227,62 @@ void Book::rememberAction(const Action& action)
     }
 }
 
-std::optional<Action> Book::undoable() const
+std::optional<Action> Book::undoable() { return next(m_undo); }
+
+std::optional<Action> Book::redoable() { return next(m_redo); }
+
+// One that cannot be read is named all the same: undo says why.
+std::optional<Action> Book::next(std::vector<Action>& actions)
 {
-    return m_undo.empty() ? std::nullopt : std::optional(m_undo.back());
+    (void)passOverTakenBack(actions);
+    return actions.empty() ? std::nullopt : std::optional(actions.back());
 }
 
-std::optional<Action> Book::redoable() const
+// What was taken back meanwhile, from the day book or by others, is left out.
+Result<Book::Standing> Book::standing(const Action& action)
 {
-    return m_redo.empty() ? std::nullopt : std::optional(m_redo.back());
-}
-
-// Voids everything an action entered, last first. Redoing an undo voids its voidings: so the events
-// stand again under their own ids, where they stood among the others of their instant, and whatever
-// named them (a later voiding, a film's run) still does.
-Result<void> Book::invert(const Action& action, ActionMode mode)
-{
-    const auto events = m_store->eventsOfAction(action.id);
-    if (!events) {
-        return tl::unexpected(events.error());
-    }
-    const auto marks = m_store->marksOfAction(action.id);
+    auto marks = m_store->marksOfAction(action.id);
     if (!marks) {
         return tl::unexpected(marks.error());
     }
+    auto events = m_store->eventsOfAction(action.id);
+    if (!events) {
+        return tl::unexpected(events.error());
+    }
+    std::map<std::string, std::unordered_set<std::string>> ofFilm;
+    for (const FilmMark& mark : *marks) {
+        if (!ofFilm.contains(mark.film)) {
+            const auto entered = m_store->marksOf(mark.film);
+            if (!entered) {
+                return tl::unexpected(entered.error());
+            }
+            ofFilm[mark.film] = takenBack(*entered);
+        }
+    }
+    std::map<std::string, std::unordered_set<std::string>> ofBatch;
+    for (const Event& event : *events) {
+        if (!ofBatch.contains(event.batch)) {
+            const auto batch = kept(event.batch);
+            if (!batch) {
+                return tl::unexpected(batch.error());
+            }
+            ofBatch[event.batch] = takenBack((*batch)->entered);
+        }
+    }
+    std::erase_if(*marks,
+                  [&](const FilmMark& mark) { return ofFilm[mark.film].contains(mark.id); });
+    std::erase_if(*events,
+                  [&](const Event& event) { return ofBatch[event.batch].contains(event.id); });
+    return Standing{std::move(*marks), std::move(*events)};
+}
+
+// Voids everything that stands of an action, last first. Redoing an undo voids its voidings: so the
+// events stand again under their own ids, where they stood among the others of their instant, and
+// whatever named them (a later voiding, a film's run) still does.
+std::vector<Entry> Book::inverse(const Standing& standing) const
+{
     std::vector<Entry> entries;
-    for (auto mark = marks->rbegin(); mark != marks->rend(); ++mark) {
+    for (auto mark = standing.marks.rbegin(); mark != standing.marks.rend(); ++mark) {
         entries.push_back({FilmMark{.id = m_newId(),
                                     .film = mark->film,
                                     .at = m_clock(),
@@ -255,24 +291,62 @@ Result<void> Book::invert(const Action& action, ActionMode mode)
                                     .note = kUndoneReason},
                            {}});
     }
-    for (auto event = events->rbegin(); event != events->rend(); ++event) {
+    for (auto event = standing.events.rbegin(); event != standing.events.rend(); ++event) {
         const Voided taken{event->id, kUndoneReason};
         entries.push_back({eventOf(m_newId(), event->batch, {m_clock(), {}}, taken), {}});
     }
-    return transact({.mode = mode, .what = action.what, .subject = action.subject, .of = action.id},
-                    entries);
+    return entries;
 }
 
-Result<void> Book::undo()
+Result<void> Book::passOverTakenBack(std::vector<Action>& actions)
 {
-    return m_undo.empty() ? refuse({.code = ErrorCode::NothingToUndo})
-                          : invert(Action(m_undo.back()), ActionMode::Undone);
+    while (!actions.empty()) {
+        const auto left = standing(actions.back());
+        if (!left) {
+            return tl::unexpected(left.error());
+        }
+        if (!left->empty()) {
+            break;
+        }
+        actions.pop_back();
+    }
+    return {};
 }
 
-Result<void> Book::redo()
+Result<void> Book::invertLast(std::vector<Action>& actions, ActionMode mode)
 {
-    return m_redo.empty() ? refuse({.code = ErrorCode::NothingToUndo})
-                          : invert(Action(m_redo.back()), ActionMode::Redone);
+    if (auto fine = refresh(); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    while (true) {
+        if (auto fine = passOverTakenBack(actions); !fine) {
+            return fine;
+        }
+        if (actions.empty()) {
+            const bool others = mode == ActionMode::Undone && m_othersDid;
+            return refuse({.code = ErrorCode::NothingToUndo, .text = others ? "others" : ""});
+        }
+        const Action action = actions.back();
+        bool gone = false;
+        auto done = transact(
+            {.mode = mode, .what = action.what, .subject = action.subject, .of = action.id},
+            [&](std::int64_t id) -> Result<void> {
+                const auto left = standing(action);
+                if (!left) {
+                    return tl::unexpected(left.error());
+                }
+                gone = left->empty(); // others took it back just now
+                return gone ? refuse({.code = ErrorCode::AlreadyVoided, .field = "voids"})
+                            : enterAll(inverse(*left), id);
+            });
+        if (!gone) {
+            return done;
+        }
+    }
 }
+
+Result<void> Book::undo() { return invertLast(m_undo, ActionMode::Undone); }
+
+Result<void> Book::redo() { return invertLast(m_redo, ActionMode::Redone); }
 
 } // namespace ullage::ledger

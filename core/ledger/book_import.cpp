@@ -57,7 +57,7 @@ Result<void> Book::Import::begin()
         return tl::unexpected(fine.error());
     }
     m_book->forget(); // folds of before; what is needed is read again
-    m_bookHadEntries = m_book->m_lastEntry > 0;
+    m_bookHadEntries = m_book->m_newest.number > 0;
     const auto action = m_book->m_store->put(Action{.mode = ActionMode::Apart, .what = "import"});
     if (!action) {
         return tl::unexpected(action.error());
@@ -257,14 +257,14 @@ Result<int> Book::Import::finish()
     if (m_count > 0) {
         return refuse(m_contradictions.begin()->second.error);
     }
-    const auto last = m_book->m_store->lastEntry();
-    if (!last) {
-        return tl::unexpected(last.error());
+    auto newest = m_book->m_store->newest();
+    if (!newest) {
+        return tl::unexpected(newest.error());
     }
     if (auto fine = m_book->m_store->commit(); !fine) {
         return tl::unexpected(fine.error());
     }
-    m_book->m_lastEntry = *last;
+    m_book->m_newest = std::move(*newest);
     m_book->forget();
     m_open = false;
     return m_added;

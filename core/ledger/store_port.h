@@ -27,6 +27,14 @@ struct Action {
     std::string what;    ///< a code the application words ("mix", "run-film", "discard")
     std::string subject; ///< a batch's name, for the menu
     std::int64_t of = 0; ///< for Undone and Redone
+    std::string seat;    ///< whose it is to undo (Book::sitAt); empty: anybody's
+};
+
+/// The entry that came last. Another one as soon as anything was entered, and in any other book.
+struct Newest {
+    std::int64_t number = 0; ///< rises with every entry; 0 in an empty book
+    std::string mark;        ///< tells it from the entry of this number in another book
+    friend bool operator==(const Newest&, const Newest&) = default;
 };
 
 /// Where a batch stands, so that those in use are found without folding the others.
@@ -50,8 +58,13 @@ public:
     virtual Result<void> commit() = 0;
     virtual void rollback() = 0;
 
-    /// Number of the last entry; it rises with every one, also when others write.
-    virtual Result<std::int64_t> lastEntry() = 0;
+    /// Also what others wrote; in a transaction, and a copy put in the place of the book.
+    virtual Result<Newest> newest() = 0;
+    /// Its number.
+    Result<std::int64_t> lastEntry()
+    {
+        return newest().map([](const Newest& entry) { return entry.number; });
+    }
 
     virtual Result<std::int64_t> put(const Action& action) = 0;
     virtual Result<void> put(const Entry& entry, std::int64_t action) = 0;

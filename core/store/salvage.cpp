@@ -295,16 +295,17 @@ private:
             action = source->pages->action(id);
         }
         if (!action) {
-            action = StoredAction{id, kApart, "import", "", std::nullopt};
+            action = StoredAction{id, kApart, "import", "", std::nullopt, std::nullopt};
         }
         if (action->of && !m_actions.contains(*action->of)) {
             action->of.reset();
             action->mode = kApart;
         }
         Statement put(m_store->connection(),
-                      QStringLiteral("INSERT INTO action (id, mode, what, subject, of) "
-                                     "VALUES (?, ?, ?, ?, ?)"));
-        if (auto done = put.run(id, action->mode, action->what, action->subject, action->of);
+                      QStringLiteral("INSERT INTO action (id, mode, what, subject, of, seat) "
+                                     "VALUES (?, ?, ?, ?, ?, ?)"));
+        if (auto done =
+                put.run(id, action->mode, action->what, action->subject, action->of, action->seat);
             !done) {
             return tl::unexpected(done.error());
         }

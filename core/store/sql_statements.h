@@ -12,8 +12,9 @@ struct SqlStore::Statements {
 
     Statement make(const char* sql) const { return {connection, QString::fromLatin1(sql)}; }
 
-    Statement lastEntry = make("SELECT coalesce(max(seq), 0) FROM entry");
-    Statement putAction = make("INSERT INTO action (mode, what, subject, of) VALUES (?, ?, ?, ?)");
+    Statement newest = make("SELECT seq, hash FROM entry ORDER BY seq DESC LIMIT 1");
+    Statement putAction =
+        make("INSERT INTO action (mode, what, subject, of, seat) VALUES (?, ?, ?, ?, ?)");
     Statement putEntry = make("INSERT INTO entry (type, id, action, batch, kind, at_ms, volume_ml, "
                               "films, run, voids, person, film, from_batch, to_batch, item, "
                               "container, body, hash) "
@@ -64,7 +65,7 @@ struct SqlStore::Statements {
              "AND at_ms BETWEEN ? AND ? ORDER BY at_ms, seq");
     Statement has = make("SELECT 1 FROM entry WHERE type = ? AND id = ?");
     Statement hasRun = make("SELECT 1 FROM entry WHERE run = ? AND type = 'event' LIMIT 1");
-    Statement actions = make("SELECT id, mode, what, subject, of FROM action "
+    Statement actions = make("SELECT id, mode, what, subject, of, seat FROM action "
                              "ORDER BY id DESC LIMIT ?");
     Statement note = make("SELECT CAST(value AS BLOB), sum FROM note WHERE key = ?");
     Statement dropNote = make("DELETE FROM note WHERE key = ?");

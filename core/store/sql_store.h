@@ -91,7 +91,7 @@ public:
     /// nobody else has it open; true if so.
     static bool takeAway(std::unique_ptr<SqlStore> store);
 
-    Result<std::int64_t> lastEntry() override;
+    Result<ledger::Newest> newest() override;
     Result<std::int64_t> put(const ledger::Action& action) override;
     Result<void> put(const ledger::Entry& entry, std::int64_t action) override;
     Result<void> put(const ledger::BatchState& state) override;

@@ -62,15 +62,16 @@ Result<std::vector<What>> entriesFrom(Result<Rows> rows)
 
 } // namespace
 
-Result<std::int64_t> SqlStore::lastEntry()
+// Its hash is over every entry before it, too.
+Result<Newest> SqlStore::newest()
 {
-    std::int64_t last = 0;
-    return eachRow(m_statements->lastEntry.run(),
+    Newest newest;
+    return eachRow(m_statements->newest.run(),
                    [&](const Rows& row) -> Result<void> {
-                       last = row.number(0);
+                       newest = {row.number(0), row.blob(1).toStdString()};
                        return {};
                    })
-        .map([&] { return last; });
+        .map([&] { return std::move(newest); });
 }
 
 Result<std::optional<bool>> SqlStore::sameContent(const Entry& entry)
@@ -296,7 +297,7 @@ Result<std::vector<Action>> SqlStore::actions(int count)
     return eachRow(m_statements->actions.run(count),
                    [&](const Rows& row) -> Result<void> {
                        found.push_back({row.number(0), static_cast<ActionMode>(row.number(1)),
-                                        row.text(2), row.text(3), row.number(4)});
+                                        row.text(2), row.text(3), row.number(4), row.text(5)});
                        return {};
                    })
         .map([&] {

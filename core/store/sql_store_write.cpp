@@ -19,8 +19,9 @@ std::int64_t milliseconds(chemistry::Instant at) { return at.time_since_epoch().
 Result<std::int64_t> SqlStore::put(const Action& action)
 {
     const std::optional<std::int64_t> of = action.of == 0 ? std::nullopt : std::optional(action.of);
-    const auto rows =
-        m_statements->putAction.run(static_cast<int>(action.mode), action.what, action.subject, of);
+    const auto seat = action.seat.empty() ? std::nullopt : std::optional(action.seat);
+    const auto rows = m_statements->putAction.run(static_cast<int>(action.mode), action.what,
+                                                  action.subject, of, seat);
     if (!rows) {
         return tl::unexpected(rows.error());
     }

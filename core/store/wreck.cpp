@@ -20,6 +20,7 @@ namespace
 {
 
 constexpr int kPatience = 5000; // ms
+constexpr int kSeatStep = 6;    // the schema step that brought seats
 
 // Texts as bytes: what is no UTF-8 any more must not pass for text.
 constexpr const char* kColumns = "seq, CAST(type AS BLOB), CAST(id AS BLOB), action, "
@@ -149,6 +150,7 @@ Result<std::unique_ptr<Wreck>> Wreck::open(const QString& path, const QString& s
     }
     std::unique_ptr<Wreck> wreck(new Wreck(std::move(*file)));
     wreck->m_chained = *version >= kChainStep;
+    wreck->m_seated = *version >= kSeatStep;
     wreck->findLast();
     return wreck;
 }
@@ -310,16 +312,21 @@ std::optional<Wreck::Name> Wreck::nameOf(std::int64_t number)
 
 std::optional<StoredAction> Wreck::action(std::int64_t id)
 {
-    Statement one(*m_file, QStringLiteral("SELECT mode, CAST(what AS BLOB), "
-                                          "CAST(subject AS BLOB), of FROM action WHERE id = ?"));
+    Statement one(*m_file, QStringLiteral("SELECT mode, CAST(what AS BLOB), CAST(subject AS BLOB), "
+                                          "of, %1 FROM action WHERE id = ?")
+                               .arg(QLatin1String(m_seated ? "seat" : "NULL")));
     auto rows = one.run(id);
     if (!rows || !rows->next().value_or(false)) {
         return std::nullopt;
     }
-    StoredAction action{id, rows->number(0), rows->blob(1).toStdString(),
-                        rows->blob(2).toStdString(), std::nullopt};
+    StoredAction action{
+        id,           rows->number(0), rows->blob(1).toStdString(), rows->blob(2).toStdString(),
+        std::nullopt, std::nullopt};
     if (!rows->isNull(3)) {
         action.of = rows->number(3);
+    }
+    if (!rows->isNull(4)) {
+        action.seat = rows->text(4);
     }
     return action;
 }

@@ -31,6 +31,7 @@ struct StoredAction {
     std::string what;
     std::string subject;
     std::optional<std::int64_t> of;
+    std::optional<std::string> seat;
 };
 
 class Rows;
@@ -76,6 +77,7 @@ private:
 
     std::unique_ptr<Connection> m_file;
     bool m_chained = false; ///< entries have hashes
+    bool m_seated = false;  ///< actions have seats
     LineHasher m_hasher;
     QString m_index; ///< the one over type and id
     std::int64_t m_last = 0;

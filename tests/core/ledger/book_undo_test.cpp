@@ -176,5 +176,191 @@ TEST_F(UndoTest, refusesWhereOthersBuiltOnIt)
     expectRefused([&] { return book->undo(); }, ErrorCode::CannotVoid, "voids");
 }
 
+// Two windows on one book: each takes back what was done in it, also after a restart.
+TEST_F(UndoTest, takesBackTheDeedsOfItsSeatOnly)
+{
+    ASSERT_TRUE(book->sitAt("desk"));
+    const auto theirs = opened();
+    ASSERT_TRUE(theirs->sitAt("lab"));
+    const auto dev = mix();
+    ASSERT_TRUE(run({dev}, 1, 2));
+    ASSERT_TRUE(theirs->drawOff(dev, Millilitres(100), "lent", when(2)));
+    ASSERT_TRUE(*book->refresh());
+    EXPECT_EQ(book->undoable()->what, "run-film");
+    EXPECT_TRUE(book->othersHaveDone());
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(book->redoable()->what, "run-film");
+    ASSERT_TRUE(*theirs->refresh());
+    EXPECT_EQ(theirs->undoable()->what, "drawn");
+    EXPECT_FALSE(theirs->redoable()) << "it was not undone here";
+    ASSERT_TRUE(theirs->record(dev, Opened{}, when(3)));
+    ASSERT_TRUE(*book->refresh());
+    EXPECT_TRUE(book->redoable()) << "a deed of theirs forgets nothing of ours";
+    restart();
+    ASSERT_TRUE(book->sitAt("desk"));
+    ASSERT_TRUE(book->redo());
+    EXPECT_GT(wear(dev), 0);
+    EXPECT_EQ(batch(dev).volume, Millilitres(900));
+    restart();
+    ASSERT_TRUE(book->sitAt("lab"));
+    ASSERT_TRUE(book->undo());
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(batch(dev).volume, Millilitres(1000));
+    EXPECT_EQ(book->undo().error().text, "others");
+}
+
+TEST_F(UndoTest, saysWhenOnlyOthersDidSomething)
+{
+    ASSERT_TRUE(book->sitAt("desk"));
+    EXPECT_EQ(book->undo().error().text, "") << "nobody did anything yet";
+    const auto theirs = opened();
+    ASSERT_TRUE(theirs->sitAt("lab"));
+    ASSERT_TRUE(theirs->mix({"dev", "glass", Millilitres(1000), "Theirs", {}, false}, when(0)));
+    const auto before = store.contents();
+    const auto refused = book->undo();
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::NothingToUndo);
+    EXPECT_EQ(refused.error().text, "others");
+    EXPECT_FALSE(book->undoable());
+    EXPECT_TRUE(book->othersHaveDone());
+    EXPECT_EQ(book->redo().error().text, "") << "where theirs are done again is no answer";
+    EXPECT_EQ(store.contents(), before);
+}
+
+// So are those of before there were seats, and of the command line.
+TEST_F(UndoTest, aDeedOfNobodysIsUndoneFromAnySeat)
+{
+    const auto dev = mix();
+    const auto theirs = opened();
+    ASSERT_TRUE(theirs->sitAt("lab"));
+    ASSERT_TRUE(book->sitAt("desk"));
+    EXPECT_EQ(theirs->undoable()->what, "mix");
+    EXPECT_EQ(book->undoable()->what, "mix");
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(theirs->undo().error().code, ErrorCode::NothingToUndo) << "it was taken back";
+    EXPECT_EQ(theirs->redo().error().code, ErrorCode::NothingToUndo) << "but not from here";
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(batch(dev).volume, Millilitres(1000));
+    ASSERT_TRUE(book->sitAt(""));
+    EXPECT_FALSE(book->redoable());
+    EXPECT_TRUE(book->othersHaveDone() || book->undoable()) << "what stands is somebody's";
+}
+
+TEST_F(UndoTest, passesOverWhatOthersTookBackAlready)
+{
+    ASSERT_TRUE(book->sitAt("desk"));
+    const auto theirs = opened();
+    ASSERT_TRUE(theirs->sitAt("lab"));
+    const auto dev = mix();
+    ASSERT_TRUE(run({dev}, 1, 2));
+    ASSERT_TRUE(book->record(dev, Opened{}, when(2)));
+    const auto opening = book->events(dev)->back().id;
+    ASSERT_TRUE(*theirs->refresh());
+    ASSERT_TRUE(theirs->voidEvent(opening, "mistake"));
+    ASSERT_TRUE(*book->refresh());
+    EXPECT_EQ(book->undoable()->what, "run-film") << "what is named is what would be undone";
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(wear(dev), 0);
+    EXPECT_EQ(book->redoable()->what, "run-film");
+    ASSERT_TRUE(theirs->undo()) << "they change their mind: the opening stands again";
+    ASSERT_TRUE(*book->refresh());
+    EXPECT_EQ(book->undoable()->what, "opened");
+    // Not seen yet when undo is asked for.
+    ASSERT_TRUE(theirs->voidEvent(opening, "after all"));
+    ASSERT_TRUE(book->undo());
+    EXPECT_FALSE(book->undoable());
+    EXPECT_TRUE(book->batches(now, true)->empty()) << "the mixing was next";
+}
+
+TEST_F(UndoTest, takesBackWhatIsLeftOfADeed)
+{
+    ASSERT_TRUE(book->sitAt("desk"));
+    const auto dev = mix();
+    const auto fix = mix(0, "fixer", 400);
+    ASSERT_TRUE(run({dev, fix}, 1, 2));
+    const auto theirs = opened();
+    ASSERT_TRUE(theirs->sitAt("lab"));
+    ASSERT_TRUE(theirs->voidEvent(theirs->events(dev)->back().id, "the other bottle"));
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(wear(fix), 0);
+    ASSERT_TRUE(book->redo());
+    EXPECT_GT(wear(fix), 0);
+    EXPECT_EQ(wear(dev), 0) << "what they took back stays so";
+}
+
+// A copy of as many entries, put in the book's place.
+TEST_F(UndoTest, anotherBookOfEqualLengthIsNoticed)
+{
+    auto other = store;
+    const auto enter = [&](MemoryStore& into, const char* id) {
+        auto made = Book::open(
+            into, [this] { return now; }, [&] { return std::string(id); });
+        return (*made)
+            ->mix({"dev", "glass", Millilitres(1000), id, {}, false}, when(0))
+            .has_value();
+    };
+    ASSERT_TRUE(enter(store, "ours"));
+    ASSERT_TRUE(enter(other, "theirs"));
+    ASSERT_TRUE(*book->refresh());
+    ASSERT_EQ(store.entries(), other.entries());
+    store = other;
+    EXPECT_TRUE(*book->refresh());
+    EXPECT_FALSE(*book->refresh());
+    EXPECT_EQ(book->batches(now, true)->front().name, "theirs");
+}
+
+class CountingStore : public MemoryStore
+{
+public:
+    int batchesRead = 0;
+    int filmsRead = 0;
+    Result<std::vector<Event>> eventsOf(const std::string& batch) override
+    {
+        ++batchesRead;
+        return MemoryStore::eventsOf(batch);
+    }
+    Result<std::vector<FilmMark>> marksOf(const std::string& film) override
+    {
+        ++filmsRead;
+        return MemoryStore::marksOf(film);
+    }
+};
+
+// However much a deed did to it.
+TEST_F(UndoTest, readsABatchAndAFilmOnce)
+{
+    CountingStore counting;
+    const auto open = [&] {
+        return std::move(*Book::open(
+            counting, [this] { return now; }, [this] { return "c" + std::to_string(++ids); }));
+    };
+    auto on = open();
+    ASSERT_TRUE(on->add(History::developer()));
+    ASSERT_TRUE(on->add(History::vessel("glass", 1000, formulary::Material::Glass, false)));
+    const auto dev = on->mix({"dev", "glass", Millilitres(1000), "Dev", {}, false}, when(0));
+    ASSERT_TRUE(dev);
+    constexpr int kMany = 40;
+    std::vector<std::string> notes;
+    for (int i = 0; i < kMany; ++i) {
+        ASSERT_TRUE(on->record(*dev, Noted{"a note"}, when(1)));
+        notes.push_back(on->events(*dev)->back().id);
+    }
+    ASSERT_TRUE(on->voidEvents(notes, "too many"));
+    FilmRun request{.load = rolls(1), .baths = {{*dev, {}, {}, false, {}}}};
+    request.films.push_back({.format = "135-36"});
+    ASSERT_TRUE(on->process(request, History::at(2)));
+    const std::string film = "c" + std::to_string(ids);
+    ASSERT_TRUE(on->markFilms(std::vector<std::string>(kMany, film), FilmFault::Thin, ""));
+    on = open();
+    counting.batchesRead = counting.filmsRead = 0;
+    ASSERT_TRUE(on->undo()) << "the marks";
+    EXPECT_TRUE(standingMarks(*counting.MemoryStore::marksOf(film)).empty());
+    EXPECT_LE(counting.filmsRead, kMany + 2) << "each marking is checked as it is entered";
+    ASSERT_TRUE(on->undo()) << "the film";
+    ASSERT_TRUE(on->undo()) << "the voiding of all notes";
+    EXPECT_EQ(happened(*on->events(*dev)).size(), 1U + kMany);
+    EXPECT_LE(counting.batchesRead, 2) << "one of them to look here";
+}
+
 } // namespace
 } // namespace ullage::ledger

@@ -26,7 +26,7 @@ public:
         }
         for (const Action& action : m_now.actions) {
             out << action.id << ' ' << static_cast<int>(action.mode) << ' ' << action.what << ' '
-                << action.subject << ' ' << action.of << '\n';
+                << action.subject << ' ' << action.of << ' ' << action.seat << '\n';
         }
         for (const auto& [id, state] : m_now.batches) {
             out << id << ' ' << state.name << ' ' << state.solution << ' '
@@ -80,12 +80,13 @@ public:
         }
     }
 
-    Result<std::int64_t> lastEntry() override
+    Result<Newest> newest() override
     {
         if (auto fine = call(); !fine) {
             return tl::unexpected(fine.error());
         }
-        return m_now.entriesEver;
+        return Newest{m_now.entriesEver,
+                      m_now.rows.empty() ? std::string() : m_now.rows.back().entry.id()};
     }
 
     Result<std::int64_t> put(const Action& action) override

@@ -35,9 +35,10 @@ public:
         return {};
     }
     void rollback() override { kept = m_before; }
-    Result<std::int64_t> lastEntry() override
+    Result<Newest> newest() override
     {
-        return static_cast<std::int64_t>(kept.entries.size());
+        return Newest{static_cast<std::int64_t>(kept.entries.size()),
+                      kept.entries.empty() ? std::string() : kept.entries.back().first.id()};
     }
     Result<std::int64_t> put(const Action& action) override
     {

@@ -4,6 +4,7 @@
 Run once for each new step, before it is released: `make_old_books.py 6` writes version-6.ullage. The
 files are never written anew; the program must read them for good.
 """
+import hashlib
 import json
 import pathlib
 import sqlite3
@@ -47,6 +48,12 @@ BATCHES = [("dev-1", "Dev 1", "mq", "2026-06-01T10:00:00Z", None),
            ("dev-2", "Dev 2", "mq", "2026-06-06T10:00:00Z", "2026-06-08T10:00:00Z")]
 
 
+BOOK_ID = "6f1f3a52-3c55-4c0e-9a59-6d2b1f0c7e11"
+NOTHING = bytes(32)
+CHAINED = 5  # the first step whose lines have hashes
+DEED = "e7"  # from then on an action of its own, which can be undone
+
+
 def millis(text):
     return int(datetime.fromisoformat(text.replace("Z", "+00:00")).timestamp() * 1000)
 
@@ -79,6 +86,31 @@ def columns(line):
     return {name: value for name, value in row.items() if value is not None}
 
 
+def line_hash(before, kind, name, body):
+    return hashlib.sha256(before + b"\0".join(part.encode() for part in (kind, name, body))).digest()
+
+
+def put_note(book, key, value):
+    book.execute("INSERT INTO note (key, value, sum) VALUES (?, ?, ?)",
+                 (key, value, line_hash(NOTHING, "note", key, value)))
+
+
+def chain(book):
+    """What a program with hashes enters besides the lines."""
+    head = NOTHING
+    batches = {}
+    for number, kind, name, body, batch in book.execute(
+            "SELECT seq, type, id, body, batch FROM entry ORDER BY seq").fetchall():
+        head = line_hash(head, kind, name, body)
+        book.execute("UPDATE entry SET hash = ? WHERE seq = ?", (head, number))
+        if batch:
+            count, before = batches.get(batch, (0, NOTHING))
+            batches[batch] = count + 1, line_hash(before, kind, name, body)
+    for batch, (count, last) in batches.items():
+        book.execute("UPDATE batch SET entries = ?, hash = ? WHERE id = ?", (count, last, batch))
+    put_note(book, "head", f"{number} {head.hex()}")
+
+
 def make(version):
     file = HERE / f"version-{version}.ullage"
     file.unlink(missing_ok=True)
@@ -88,7 +120,10 @@ def make(version):
     for step in sorted(SCHEMA.glob("[0-9]*.sql"))[:version]:
         book.execute("BEGIN")
         for statement in statements(step):
-            book.execute(statement)
+            if statement.endswith("-- call begin_chain"):
+                put_note(book, "book-id", BOOK_ID)
+            else:
+                book.execute(statement)
         book.execute(f"PRAGMA user_version = {int(step.name[:4])}")
         book.execute("COMMIT")
     book.execute("BEGIN")
@@ -96,12 +131,21 @@ def make(version):
     for since, line in LINES:
         if since <= version:
             row = columns(line)
+            if version >= CHAINED and row["id"] == DEED:
+                book.execute("INSERT INTO action (mode, what, subject) "
+                             "VALUES (0, 'discarded', 'Dev 2')")
+                row["action"] = 2
             book.execute(f"INSERT INTO entry ({', '.join(row)}) "
                          f"VALUES ({', '.join('?' * len(row))})", list(row.values()))
     for name, title, solution, mixed, ended in BATCHES:
         book.execute("INSERT INTO batch (id, name, solution, mixed_ms, ended_ms) "
                      "VALUES (?, ?, ?, ?, ?)",
                      (name, title, solution, millis(mixed), millis(ended) if ended else None))
+    if version >= CHAINED:
+        stays = book.execute("SELECT sql FROM sqlite_schema WHERE name = 'entry_stays'").fetchone()
+        book.execute("DROP TRIGGER entry_stays")
+        chain(book)
+        book.execute(stays[0])
     book.execute("COMMIT")
     book.close()
     lines = [line for since, line in LINES if since <= version]
