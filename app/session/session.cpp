@@ -18,12 +18,18 @@ namespace
 {
 
 constexpr int kMinuteMs = 60'000;
-constexpr qint64 kQuickToCheck = 8 << 20; // bytes; what is bigger is checked on a thread
 
 std::chrono::milliseconds steadyNow()
 {
     return std::chrono::duration_cast<std::chrono::milliseconds>(
         std::chrono::steady_clock::now().time_since_epoch());
+}
+
+store::Watch upTo(int ms)
+{
+    return [end = steadyNow() + std::chrono::milliseconds(ms)](const store::Progress&) {
+        return steadyNow() < end;
+    };
 }
 
 chemistry::Instant systemNow()
@@ -79,9 +85,9 @@ void Session::close()
 }
 
 // A book that does not let itself be written, or should not be, is opened for reading.
-Result<std::unique_ptr<store::SqlStore>> Session::openStore(const QString& path,
-                                                            std::optional<Error>& readOnly)
+Result<Session::Opened> Session::openStore(const QString& path)
 {
+    Opened opened;
     store::StoreOptions options;
     options.access = store::Access::Create;
     options.volume = m_options.volume;
@@ -90,20 +96,23 @@ Result<std::unique_ptr<store::SqlStore>> Session::openStore(const QString& path,
     const bool mayWrite =
         (!file.exists() || file.isWritable()) && QFileInfo(file.absolutePath()).isWritable();
     if (file.exists() && !mayWrite)
-        readOnly = Error{.code = ErrorCode::ReadOnly, .file = path.toStdString()};
-    if (!readOnly) {
+        opened.readOnly = Error{.code = ErrorCode::ReadOnly, .file = path.toStdString()};
+    if (!opened.readOnly) {
         auto store = store::SqlStore::open(path, options);
-        if (!store || file.size() > kQuickToCheck)
-            return store;
-        const auto sound = (*store)->quickCheck();
-        if (sound)
-            return store;
+        if (!store)
+            return tl::unexpected(store.error());
+        const auto sound = (*store)->quickCheck(upTo(m_options.quickCheckMs));
+        if (sound || sound.error().code == ErrorCode::Cancelled)
+            return Opened{std::move(*store), {}, sound.has_value()};
         if (sound.error().code != ErrorCode::BookDamaged)
             return tl::unexpected(sound.error());
-        readOnly = sound.error();
+        opened.readOnly = sound.error();
     }
     options.access = store::Access::Read;
-    return store::SqlStore::open(path, options);
+    return store::SqlStore::open(path, options).map([&](std::unique_ptr<store::SqlStore> store) {
+        opened.store = std::move(store);
+        return std::move(opened);
+    });
 }
 
 Result<void> Session::open(const QString& name)
@@ -115,19 +124,18 @@ Result<void> Session::open(const QString& name)
     // own.
     if (m_store && m_store->path() == *path && !m_store->inPlace())
         close();
-    std::optional<Error> readOnly;
-    auto store = openStore(*path, readOnly);
-    if (!store)
-        return tl::unexpected(store.error());
-    auto book = ledger::Book::open(**store, m_options.clock, m_options.newId);
+    auto found = openStore(*path);
+    if (!found)
+        return tl::unexpected(found.error());
+    auto book = ledger::Book::open(*found->store, m_options.clock, m_options.newId);
     if (!book)
         return tl::unexpected(book.error());
-    const auto entries = (*store)->lastEntry();
+    const auto entries = found->store->lastEntry();
     if (!entries)
         return tl::unexpected(entries.error());
-    const bool fresh = *entries == 0 && !readOnly;
+    const bool fresh = *entries == 0 && !found->readOnly;
     if (fresh && !m_options.starter.isEmpty()) {
-        if (auto fine = enterJournal(**book, **store, m_options.starter); !fine)
+        if (auto fine = enterJournal(**book, *found->store, m_options.starter); !fine)
             return tl::unexpected(fine.error());
     }
     if (m_store)
@@ -135,12 +143,12 @@ Result<void> Session::open(const QString& name)
     m_presence.reset();
     m_book = std::move(*book);
     m_book->setPerson(m_person);
-    m_store = std::move(*store);
+    m_store = std::move(found->store);
     m_unreadTold = 0;
     m_presence = std::make_unique<Presence>(
         *m_store, QUuid::createUuid().toString(QUuid::WithoutBraces), m_options.locks, steadyNow);
     m_path = *path;
-    m_readOnly = std::move(readOnly);
+    m_readOnly = std::move(found->readOnly);
     const auto faults = m_store->faults();
     m_fault = faults.empty() ? std::nullopt : std::optional(faults.front());
     m_elsewhere.clear();
@@ -152,7 +160,7 @@ Result<void> Session::open(const QString& name)
     m_idle.start();
     m_copies.start(m_path, !fresh && !m_readOnly);
     if (!m_readOnly)
-        checkInBackground();
+        checkInBackground(!found->checked);
     emit opened();
     lookAround();
     emit standingChanged();
@@ -337,23 +345,23 @@ void Session::foldInBackground()
     });
 }
 
-// Big books take a while, so their quick check is made here too.
-void Session::checkInBackground()
+// Of a big book also what opening did not get done with.
+void Session::checkInBackground(bool quick)
 {
     if (m_checking)
         *m_checking = false; // of the book before
     m_checking = std::make_shared<std::atomic<bool>>(true);
-    const bool quick = QFileInfo(m_path).size() > kQuickToCheck;
     if (!quick && !m_options.wholeCheck)
         return;
     onThread([this, path = m_path, quick, whole = m_options.wholeCheck, goOn = m_checking] {
+        const store::Watch watch = [goOn](const store::Progress&) { return goOn->load(); };
         Result<void> found;
         if (quick) {
             const auto store = store::SqlStore::open(path, {.access = store::Access::Read});
-            found = store ? (*store)->quickCheck() : tl::unexpected(store.error());
+            found = store ? (*store)->quickCheck(watch) : tl::unexpected(store.error());
         }
         if (found && whole)
-            found = whole(path, [goOn](const store::Progress&) { return goOn->load(); });
+            found = whole(path, watch);
         QMetaObject::invokeMethod(this, [this, found, goOn] {
             if (found || !*goOn || found.error().code == ErrorCode::Busy)
                 return;

@@ -43,6 +43,9 @@ struct SessionOptions {
     std::optional<CopyPlaces> copies; ///< where copies go; none are made if empty
     QString lastSeen;                 ///< folder that remembers how far books had come; or none
     int idleMs = 20'000;              ///< after so long without a change the log is folded
+    /// Opening looks at the pages for so long; of what takes longer, they are looked at on a
+    /// thread.
+    int quickCheckMs = 40;
     /// Reads the whole book at `path`, on a thread, after it was opened; what it finds wrong.
     /// Asked through `watch` whether to go on.
     std::function<Result<void>(const QString& path, const store::Watch& watch)> wholeCheck;
@@ -61,7 +64,7 @@ public:
     /// Opens the book at `path`, or makes it. The book open before is let go only when that
     /// succeeded.
     Result<void> open(const QString& path);
-    /// Lets the book go, after any copy under way.
+    /// Lets the book go, after any copy under way. A check under way is stopped.
     void close();
     [[nodiscard]] bool isOpen() const { return m_book != nullptr; }
     /// Why the book can only be read: BookDamaged, BookMoved, ReadOnly.
@@ -139,14 +142,18 @@ signals:
     void failed(const ullage::Error& error);
 
 private:
-    Result<std::unique_ptr<store::SqlStore>> openStore(const QString& path,
-                                                       std::optional<Error>& readOnly);
+    struct Opened {
+        std::unique_ptr<store::SqlStore> store;
+        std::optional<Error> readOnly;
+        bool checked = false; ///< all pages were looked at
+    };
+    Result<Opened> openStore(const QString& path);
     void tellIf(bool done);
     void lookAtPlace();
     void lookAround();
     void foldLog();
     void foldInBackground();
-    void checkInBackground();
+    void checkInBackground(bool quick);
     void onThread(std::function<void()> work);
     void setReadOnly(std::optional<Error> why);
 

@@ -4,6 +4,7 @@
 #include "core/store/chain.h"
 #include "core/store/content_check.h"
 #include "core/store/each_row.h"
+#include "core/store/interruptibly.h"
 #include "core/store/read_view.h"
 
 namespace ullage::store
@@ -62,18 +63,23 @@ private:
     [[nodiscard]] Watch part(int place) const
     {
         constexpr int kReadings = 3;
+        if (!*m_watch) {
+            return {};
+        }
         return [this, place](const Progress& progress) {
-            return !*m_watch || (*m_watch)({std::min(progress.done, m_each) + place * m_each,
-                                            kReadings * m_each});
+            return (*m_watch)(
+                {std::min(progress.done, m_each) + place * m_each, kReadings * m_each});
         };
     }
 
-    // What SQLite itself has to say.
+    // What SQLite itself has to say. By itself it would not stop before the end.
     Result<void> file()
     {
-        if (auto fine = goOn(part(0), {}); !fine) {
-            return fine;
-        }
+        return interruptibly(*m_connection, part(0), [this] { return pages(); });
+    }
+
+    Result<void> pages()
+    {
         Statement pages(*m_connection, QStringLiteral("PRAGMA integrity_check"));
         auto fine = eachRow(pages.run(), [&](const Rows& row) -> Result<void> {
             if (row.text(0) != "ok") {

@@ -1,10 +1,8 @@
 #include "core/store/page_copy.h"
 
-#include <QSqlDriver>
-#include <QThread>
-#include <QVariant>
+#include "core/store/sqlite_handle.h"
 
-#include <sqlite3.h>
+#include <QThread>
 
 namespace ullage::store
 {
@@ -14,13 +12,6 @@ namespace
 
 constexpr int kPatienceMs = 5000;
 constexpr int kBreathMs = 50;
-
-// Qt's driver and this file use one and the same library, so that the locks are one account.
-sqlite3* handleOf(const Connection& connection)
-{
-    const QVariant handle = connection.database().driver()->handle();
-    return handle.isValid() ? *static_cast<sqlite3* const*>(handle.constData()) : nullptr;
-}
 
 bool waits(int code)
 {

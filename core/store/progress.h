@@ -14,7 +14,8 @@ struct Progress {
     std::int64_t all = 0; ///< 0 while that is not known
 };
 
-/// Called now and then by the thread that works; false stops the work, which then leaves everything
+/// Called now and then by the thread that works, or by one beside it while that one waits; never
+/// twice at a time. False stops the work, which then leaves everything
 /// as it was and returns Cancelled.
 using Watch = std::function<bool(const Progress&)>;
 

@@ -7,6 +7,7 @@
 
 #include "core/ledger/store_port.h"
 #include "core/store/connection.h"
+#include "core/store/progress.h"
 #include "core/store/schema_steps.h"
 #include "core/store/statement.h"
 #include "core/store/volume.h"
@@ -85,8 +86,8 @@ public:
     /// for others; false if some of the log must stay because they still read it.
     Result<bool> foldLog();
     /// Looks at how the pages fit together: BookDamaged with the first finding if they do not.
-    /// Takes about as long as reading the file.
-    Result<void> quickCheck();
+    /// Takes about as long as reading the file; Cancelled soon after `watch` says so.
+    Result<void> quickCheck(const Watch& watch = {});
     /// Removes the book again, file and all, if this store made it, nothing was ever entered and
     /// nobody else has it open; true if so.
     static bool takeAway(std::unique_ptr<SqlStore> store);

@@ -2,6 +2,7 @@
 // written, and taking away what was made in vain.
 #include "core/store/backup.h"
 #include "core/store/book_file.h"
+#include "core/store/interruptibly.h"
 #include "core/store/sql_statements.h"
 
 #include <QFile>
@@ -127,9 +128,16 @@ Result<void> SqlStore::beginAtOnce()
     return begin();
 }
 
-Result<void> SqlStore::quickCheck()
+Result<void> SqlStore::quickCheck(const Watch& watch)
 {
-    const auto found = m_connection->text(QStringLiteral("PRAGMA quick_check(1)"));
+    Result<QString> found;
+    const auto asked = interruptibly(*m_connection, watch, [&]() -> Result<void> {
+        found = m_connection->text(QStringLiteral("PRAGMA quick_check(1)"));
+        return {};
+    });
+    if (!asked) {
+        return asked;
+    }
     if (!found && !saysDamaged(found.error())) {
         return tl::unexpected(found.error());
     }

@@ -1,14 +1,37 @@
+#include "core/store/integrity.h"
 #include "tests/app/desk.h"
 
 #include <QFile>
+#include <QSemaphore>
 #include <QSignalSpy>
 #include <QSysInfo>
 #include <QTest>
+#include <QThread>
 
 #include <gtest/gtest.h>
 
 namespace ullage::app
 {
+
+namespace
+{
+
+// One page of an index, which nothing that is shown needs.
+void damage(const QString& path)
+{
+    std::int64_t root = 0;
+    {
+        const auto book = store::SqlStore::open(path);
+        root = *(*book)->connection().number(
+            "SELECT rootpage FROM sqlite_schema WHERE name = 'entry_by_kind'");
+    }
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+    ASSERT_TRUE(file.seek((root - 1) * 4096));
+    file.write(QByteArray(4096, '\x55'));
+}
+
+} // namespace
 
 TEST(Session, aNewBookBeginsWithTheStarterFormulary)
 {
@@ -165,17 +188,7 @@ TEST(Session, aDamagedBookIsReadAndTakesNothingMore)
     Desk desk;
     const auto id = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
     desk.session().close();
-    std::int64_t root = 0;
-    {
-        const auto book = store::SqlStore::open(desk.bookPath());
-        root = *(*book)->connection().number(
-            "SELECT rootpage FROM sqlite_schema WHERE name = 'entry_by_kind'");
-    }
-    QFile file(desk.bookPath());
-    ASSERT_TRUE(file.open(QIODevice::ReadWrite));
-    ASSERT_TRUE(file.seek((root - 1) * 4096));
-    file.write(QByteArray(4096, '\x55'));
-    file.close();
+    damage(desk.bookPath());
     Session session((SessionOptions()));
     ASSERT_TRUE(session.open(desk.bookPath()));
     ASSERT_TRUE(session.readOnly());
@@ -186,6 +199,78 @@ TEST(Session, aDamagedBookIsReadAndTakesNothingMore)
     });
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::BookDamaged);
+}
+
+// What takes longer to look at than a window can be held up is looked at on a thread.
+TEST(Session, aBookOpenedBeforeItWasCheckedIsCheckedAfterwards)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    desk.session().close();
+    damage(desk.bookPath());
+    SessionOptions options;
+    options.quickCheckMs = 0;
+    Session session(options);
+    ASSERT_TRUE(session.open(desk.bookPath()));
+    EXPECT_FALSE(session.readOnly()) << "told when the thread has found it, in the next turn";
+    EXPECT_EQ(session.batchNames(), QStringList{"Dev 1"});
+    QSignalSpy told(&session, &Session::standingChanged);
+    ASSERT_TRUE(told.wait(10'000));
+    ASSERT_TRUE(session.readOnly());
+    EXPECT_EQ(session.readOnly()->code, ErrorCode::BookDamaged);
+}
+
+// SQLite's part of the check is under way, and held there, until the closing says to stop.
+TEST(Session, closingStopsACheckAndDoesNotWaitForItsEnd)
+{
+    Desk desk;
+    QFile lines(desk.file("many.jsonl"));
+    ASSERT_TRUE(lines.open(QIODevice::WriteOnly));
+    lines.write("{\"type\":\"book\",\"format\":\"ullage-journal\",\"version\":2}\n");
+    for (int i = 0; i < 10'000; ++i)
+        lines.write(QStringLiteral("{\"type\":\"chemical\",\"id\":\"c%1\",\"name\":\"borax\"}\n")
+                        .arg(i)
+                        .toUtf8());
+    lines.close();
+    {
+        const auto book = store::SqlStore::open(desk.bookPath());
+        ASSERT_TRUE(book);
+        const auto entering = ledger::Book::open(
+            **book, [&] { return desk.now(); }, [] { return std::string(); });
+        ASSERT_TRUE(enterJournal(**entering, **book, lines.fileName()));
+    }
+    const QByteArray before = desk.journal();
+
+    QSemaphore held;
+    std::atomic<std::int64_t> heldAt = -1;
+    std::optional<Result<store::BookCheck>> became;
+    SessionOptions options;
+    options.clock = [&] { return desk.now(); };
+    options.wholeCheck = [&](const QString& path, const store::Watch& watch) -> Result<void> {
+        const auto book = store::SqlStore::open(path, {.access = store::Access::Read});
+        int calls = 0;
+        became = store::checkBook(**book, [&](const store::Progress& progress) {
+            if (++calls == 2) {
+                heldAt = progress.done;
+                held.release();
+                while (watch(progress))
+                    QThread::msleep(1);
+            }
+            return watch(progress);
+        });
+        return {};
+    };
+    Session session(options);
+    ASSERT_TRUE(session.open(desk.bookPath()));
+    ASSERT_TRUE(held.tryAcquire(1, 60'000));
+    EXPECT_EQ(heldAt, 0) << "in SQLite's own part";
+    EXPECT_FALSE(became);
+    session.close();
+    ASSERT_TRUE(became);
+    ASSERT_FALSE(*became);
+    EXPECT_EQ(became->error().code, ErrorCode::Cancelled);
+    EXPECT_FALSE(session.fault());
+    EXPECT_EQ(desk.journal(), before);
 }
 
 TEST(Session, theWholeCheckRunsInTheBackground)
