@@ -70,6 +70,7 @@ int runInWindow(int& argc, char** argv, const app::Arguments& arguments, QFile& 
     options.clock = systemTime;
     options.book = arguments.value(QStringLiteral("book"));
     options.lastSeen = app::lastSeenFolder();
+    options.seats = app::seatFolder();
     if (arguments.command.isEmpty()) {
         return app::runWindow(options);
     }

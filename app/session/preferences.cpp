@@ -1,5 +1,7 @@
 #include "app/session/preferences.h"
 
+#include <QUuid>
+
 #include <algorithm>
 #include <cmath>
 
@@ -15,6 +17,7 @@ const QString kLanguage = QStringLiteral("language");
 const QString kLook = QStringLiteral("look");
 const QString kLastBook = QStringLiteral("book");
 const QString kSecondCopies = QStringLiteral("copies/second");
+const QString kMachine = QStringLiteral("machine");
 const QString kPerson = QStringLiteral("person");
 const QString kGeometry = QStringLiteral("window");
 
@@ -91,6 +94,16 @@ QString Preferences::secondCopies() const { return m_settings->value(kSecondCopi
 void Preferences::setSecondCopies(const QString& folder)
 {
     m_settings->setValue(kSecondCopies, folder);
+}
+
+QString Preferences::machine()
+{
+    QString name = m_settings->value(kMachine).toString();
+    if (name.isEmpty()) {
+        name = QUuid::createUuid().toString(QUuid::WithoutBraces);
+        m_settings->setValue(kMachine, name);
+    }
+    return name;
 }
 
 QString Preferences::person() const { return m_settings->value(kPerson).toString(); }

@@ -41,6 +41,9 @@ public:
     [[nodiscard]] QString secondCopies() const;
     void setSecondCopies(const QString& folder);
 
+    /// A name for this user's windows on this machine, made up when it is first asked for.
+    [[nodiscard]] QString machine();
+
     /// The film maker's figures last typed in for a developer; empty if none.
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
     baseTimes(const std::string& solution) const;

@@ -76,6 +76,7 @@ void Session::close()
     m_idle.stop();
     m_presence.reset();
     m_book.reset();
+    m_seat.reset();
     foldLog();
     m_store.reset();
     m_readOnly.reset();
@@ -138,6 +139,8 @@ Result<void> Session::open(const QString& name)
         if (auto fine = enterJournal(**book, *found->store, m_options.starter); !fine)
             return tl::unexpected(fine.error());
     }
+    if (auto fine = takeSeat(**book, *path); !fine)
+        return fine;
     if (m_store)
         foldLog(); // of the book before
     m_presence.reset();
@@ -168,6 +171,20 @@ Result<void> Session::open(const QString& name)
     if (m_fault)
         emit failed(*m_fault); // one is enough to say; the check lists them all
     return {};
+}
+
+// The same book opened anew keeps its seat.
+Result<void> Session::takeSeat(ledger::Book& book, const QString& path)
+{
+    if (m_options.seats.isEmpty())
+        return {};
+    auto seat = m_seat && m_path == path
+                    ? nullptr
+                    : std::make_unique<Seat>(m_options.seats, m_options.machine, path);
+    const auto seated = book.sitAt((seat ? *seat : *m_seat).name().toStdString());
+    if (seated && seat)
+        m_seat = std::move(seat);
+    return seated;
 }
 
 void Session::setPerson(const QString& name)

@@ -11,6 +11,7 @@
 
 #include "app/session/copy_keeper.h"
 #include "app/session/presence.h"
+#include "app/session/seat.h"
 #include "core/ledger/book.h"
 #include "core/store/film_reader.h"
 #include "core/store/progress.h"
@@ -42,6 +43,8 @@ struct SessionOptions {
     int lookMs = 2000;                ///< how often others' changes are looked for
     std::optional<CopyPlaces> copies; ///< where copies go; none are made if empty
     QString lastSeen;                 ///< folder that remembers how far books had come; or none
+    QString seats;                    ///< folder for the seats of windows (seat.h); or none
+    QString machine;                  ///< name that their names begin with
     int idleMs = 20'000;              ///< after so long without a change the log is folded
     /// Opening looks at the pages for so long; of what takes longer, they are looked at on a
     /// thread.
@@ -119,6 +122,7 @@ public:
         tellIf(done.has_value());
         return done;
     }
+    /// The last deed of this window; what others did is taken back from the day book.
     Result<void> undo();
     Result<void> redo();
 
@@ -148,6 +152,7 @@ private:
         bool checked = false; ///< all pages were looked at
     };
     Result<Opened> openStore(const QString& path);
+    Result<void> takeSeat(ledger::Book& book, const QString& path);
     void tellIf(bool done);
     void lookAtPlace();
     void lookAround();
@@ -161,6 +166,7 @@ private:
     std::unique_ptr<store::SqlStore> m_store;
     std::unique_ptr<ledger::Book> m_book;
     std::unique_ptr<Presence> m_presence;
+    std::unique_ptr<Seat> m_seat;
     std::optional<Error> m_readOnly;
     std::optional<Error> m_fault;
     std::shared_ptr<std::atomic<bool>> m_checking; ///< false: the check is to stop

@@ -200,10 +200,13 @@ void Controller::showUndo()
     const auto name = [](const std::optional<ledger::Action>& action) {
         return action ? std::optional(actionName(*action)) : std::nullopt;
     };
+    auto undo = name(m_session.book().undoable());
+    if (!undo && m_session.book().othersHaveDone())
+        undo = QString(); // asked for, it tells where others' deeds are taken back
     if (m_session.readOnly())
         m_window.setUndo({}, {});
     else
-        m_window.setUndo(name(m_session.book().undoable()), name(m_session.book().redoable()));
+        m_window.setUndo(undo, name(m_session.book().redoable()));
 }
 
 void Controller::undoOrRedo(bool redo)

@@ -59,6 +59,12 @@ QString lastSeenFolder()
            QStringLiteral("/seen");
 }
 
+QString seatFolder()
+{
+    return QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation) +
+           QStringLiteral("/seats");
+}
+
 void installLanguage(const QString& code)
 {
     // Plurals of English are a translation too, so one is always installed.
@@ -109,6 +115,8 @@ int runWindow(const WindowOptions& options)
     settings.clock = options.clock;
     settings.starter = kStarterFormulary;
     settings.lastSeen = options.lastSeen;
+    settings.seats = options.seats;
+    settings.machine = preferences.machine();
     if (options.backUp)
         settings.copies = copyPlaces(preferences);
     settings.wholeCheck = [seen = options.lastSeen](const QString& book,

@@ -18,6 +18,7 @@ struct WindowOptions {
     bool remember = true; ///< the book becomes the last one used
     bool backUp = true;   ///< a copy is made at the start
     QString lastSeen;     ///< folder that remembers how far books had come; empty for none
+    QString seats;        ///< folder for the seats of windows; empty for none
 };
 
 /// Needs a QApplication; runs its loop and returns what main() returns. Without a book that can be
@@ -30,6 +31,8 @@ QString usualBook();
 CopyPlaces copyPlaces(const Preferences& preferences);
 /// Where it is remembered how far books had come.
 QString lastSeenFolder();
+/// Where windows take their seats (seat.h).
+QString seatFolder();
 /// Installs the translation of a language ("de"), of the system's for "". English is always there.
 void installLanguage(const QString& code);
 

@@ -31,6 +31,8 @@ public:
         options.clock = [this] { return m_now; };
         options.newId = [this] { return "id-" + std::to_string(++m_ids); };
         options.starter = kStarterFormulary;
+        options.seats = seats();
+        options.machine = kMachine;
         m_session = std::make_unique<Session>(options);
         const auto opened = m_session->open(bookPath());
         if (!opened)
@@ -38,6 +40,9 @@ public:
     }
 
     [[nodiscard]] QString file(const QString& name) const { return m_folder.filePath(name); }
+    /// As the windows of one user on one machine have them.
+    [[nodiscard]] QString seats() const { return file("seats"); }
+    static inline const QString kMachine = QStringLiteral("desk");
     [[nodiscard]] QString bookPath() const { return file("test.ullage"); }
     Session& session() { return *m_session; }
     Preferences& preferences() { return *m_preferences; }

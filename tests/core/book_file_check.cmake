@@ -13,6 +13,8 @@ set(reviewed
     app/cli/import_command.cpp      # journals
     app/daybook/day_export.cpp      # exports, after isOpenHere()
     app/main.cpp                    # standard input and output
+    app/session/seat.cpp            # lock files of its own
+    app/session/seat.h              # the same
     app/session/starter.cpp         # journals: from the resources, or chosen after isOpenHere()
     app/window/journal_import.cpp   # journals
     app/window/book_jobs.cpp        # exports, after isOpenHere()

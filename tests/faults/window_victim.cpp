@@ -44,6 +44,8 @@ int main(int argc, char** argv)
     options.clock = now;
     options.starter = kStarterFormulary;
     options.copies = CopyPlaces{QFileInfo(words.at(1)).dir().filePath("copies"), {}};
+    options.seats = QFileInfo(words.at(1)).dir().filePath("seats");
+    options.machine = QStringLiteral("here");
     options.lookMs = 50;
     options.idleMs = 60;
     Session session(options);

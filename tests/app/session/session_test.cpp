@@ -1,4 +1,5 @@
 #include "core/store/integrity.h"
+#include "core/store/restore.h"
 #include "tests/app/desk.h"
 
 #include <QFile>
@@ -93,6 +94,99 @@ TEST(Session, seesWhatAnotherWindowWrote)
     EXPECT_EQ(desk.session().batchNames(), QStringList{"Theirs"});
     desk.session().lookForChanges();
     EXPECT_EQ(changed.count(), 1) << "nothing new, nothing told";
+}
+
+// A copy of as many entries, put in the book's place by someone else.
+TEST(Session, aCopyOfEqualLengthThatTookTheBooksPlaceIsNoticed)
+{
+    Desk desk;
+    const auto enter = [](Session& session, const char* name) {
+        ASSERT_TRUE(session.doing([&](ledger::Book& book) {
+            return book.mix(
+                {"starter-mq-borax", "starter-glass-1000", chemistry::Millilitres(1000), name},
+                {session.now(), {}});
+        }));
+    };
+    ASSERT_TRUE(store::copyTo(desk.bookPath(), desk.file("other.ullage"), desk.now()));
+    enter(desk.session(), "Ours");
+    {
+        SessionOptions options;
+        options.clock = [&] { return desk.now(); };
+        Session other(options);
+        ASSERT_TRUE(other.open(desk.file("other.ullage")));
+        enter(other, "Restored");
+        ASSERT_EQ(other.entries(), desk.session().entries());
+    }
+    QSignalSpy changed(&desk.session(), &Session::changed);
+    ASSERT_TRUE(store::restore(desk.file("other.ullage"), desk.bookPath(), true, desk.now()));
+    desk.session().lookForChanges();
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(desk.session().batchNames(), QStringList{"Restored"});
+    ASSERT_EQ(desk.session().bottles().size(), 1u);
+    EXPECT_EQ(desk.session().bottles()[0].batch.name, "Restored");
+}
+
+// Two windows of one user: each has a seat of its own, the same after a restart.
+TEST(Session, undoTakesBackTheDeedsOfItsWindowOnly)
+{
+    Desk desk;
+    SessionOptions options;
+    options.clock = [&] { return desk.now(); };
+    options.seats = desk.seats();
+    options.machine = Desk::kMachine;
+    Session two(options);
+    ASSERT_TRUE(two.open(desk.bookPath()));
+    const auto mix = [&](Session& session, const char* name) {
+        return session
+            .doing([&](ledger::Book& book) {
+                return book.mix(
+                    {"starter-mq-borax", "starter-glass-1000", chemistry::Millilitres(1000), name},
+                    {desk.now(), {}});
+            })
+            .has_value();
+    };
+    ASSERT_TRUE(mix(desk.session(), "Ours"));
+    ASSERT_TRUE(mix(two, "Theirs"));
+    desk.session().lookForChanges();
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(desk.session().batchNames(), QStringList{"Theirs"});
+    const auto none = desk.session().undo();
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().text, "others");
+    desk.reopen();
+    ASSERT_TRUE(desk.session().redo()) << "the same seat after a restart";
+    EXPECT_EQ(desk.session().batchNames(), (QStringList{"Ours", "Theirs"}));
+    ASSERT_TRUE(desk.session().open(desk.bookPath()));
+    ASSERT_TRUE(desk.session().undo()) << "and when the book is opened anew";
+    two.lookForChanges();
+    ASSERT_TRUE(two.undo());
+    EXPECT_TRUE(two.batchNames().isEmpty());
+}
+
+TEST(Seat, isTheFirstFreeOneOfTheMachineAtTheBook)
+{
+    const QTemporaryDir folder;
+    const QString seats = folder.filePath("seats");
+    auto one = std::make_unique<Seat>(seats, "here", "/a.ullage");
+    const Seat two(seats, "here", "/a.ullage");
+    const Seat other(seats, "here", "/b.ullage");
+    EXPECT_EQ(one->name(), "here/1");
+    EXPECT_EQ(two.name(), "here/2");
+    EXPECT_EQ(other.name(), "here/1");
+    one.reset();
+    EXPECT_EQ(Seat(seats, "here", "/a.ullage").name(), "here/1");
+    EXPECT_EQ(Seat(seats, "here", "/a.ullage").name(), "here/1") << "it went with the window";
+}
+
+TEST(Seat, whereNoLockFileCanBeMadeItIsOneThatNobodyHad)
+{
+    const QTemporaryDir folder;
+    QFile file(folder.filePath("seats"));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    const Seat one(file.fileName(), "here", "/a.ullage");
+    const Seat two(file.fileName(), "here", "/a.ullage");
+    EXPECT_TRUE(one.name().startsWith("here/"));
+    EXPECT_NE(one.name(), two.name());
 }
 
 TEST(Session, aBookThatCannotBeOpenedLeavesTheOneThatIs)
@@ -347,6 +441,15 @@ TEST(Preferences, keepWhatWasSet)
     EXPECT_EQ(again.look(), Preferences::Look::Dark);
     EXPECT_EQ(again.lastBook(), "/somewhere/home.ullage");
     EXPECT_TRUE(again.baseTimes("another").empty());
+}
+
+TEST(Preferences, theMachineHasANameThatStays)
+{
+    Desk desk;
+    const QString name = desk.preferences().machine();
+    EXPECT_FALSE(name.isEmpty());
+    EXPECT_EQ(desk.preferences().machine(), name);
+    EXPECT_NE(Preferences(desk.file("other.ini")).machine(), name);
 }
 
 TEST(Preferences, figuresSpoiledByHandAreLeftOut)

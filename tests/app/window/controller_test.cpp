@@ -73,6 +73,38 @@ struct Window {
 
 } // namespace
 
+// What another window did is not undone here, and the menu says where it is.
+TEST(Controller, undoTellsWhereOthersDeedsAreTakenBack)
+{
+    Desk desk;
+    Window at(desk);
+    EXPECT_FALSE(at.action("Undo")->isEnabled());
+    SessionOptions options;
+    options.clock = [&] { return desk.now(); };
+    options.seats = desk.seats();
+    options.machine = Desk::kMachine;
+    Session other(options);
+    ASSERT_TRUE(other.open(desk.bookPath()));
+    ASSERT_TRUE(other.doing([&](ledger::Book& book) {
+        return book.mix(
+            {"starter-mq-borax", "starter-glass-1000", chemistry::Millilitres(1000), "Theirs"},
+            {desk.now(), {}});
+    }));
+    desk.session().lookForChanges();
+    QAction* undo = at.action("Undo");
+    ASSERT_NE(at.bottle("Theirs"), nullptr);
+    EXPECT_EQ(undo->text().remove(u'&'), "Undo");
+    ASSERT_TRUE(undo->isEnabled());
+    const QByteArray before = desk.journal();
+    undo->trigger();
+    ASSERT_EQ(at.asked.asked().size(), 1);
+    EXPECT_TRUE(at.asked.asked().front().contains("taken back from the Day book"))
+        << at.asked.asked().front().toStdString();
+    EXPECT_EQ(desk.journal(), before);
+    desk.mix("starter-mq-borax", "starter-glass-500", 500, "Ours");
+    EXPECT_EQ(at.action("Undo")->text().remove(u'&'), "Undo mixing Ours");
+}
+
 TEST(Controller, fromMixingToDiscardAndBackThroughTheWindow)
 {
     Desk desk;
