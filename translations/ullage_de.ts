@@ -6223,6 +6223,18 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>What is entered there appears here. Open in: %1</source>
         <translation>Was dort eingetragen wird, erscheint hier. Geöffnet in: %1</translation>
     </message>
+    <message>
+        <source>%1 What is sound is shown. What to do about the rest?</source>
+        <translation>%1 Was heil ist, wird gezeigt. Was soll mit dem Rest geschehen?</translation>
+    </message>
+    <message>
+        <source>Restore a copy…</source>
+        <translation>Kopie wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>Salvage what is left into a new book…</source>
+        <translation>Was übrig ist, in ein neues Buch bergen…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::CoolStep</name>
@@ -8474,6 +8486,18 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>Pages</source>
         <translation>Seiten</translation>
     </message>
+    <message>
+        <source>Restore a copy…</source>
+        <translation>Kopie einsetzen…</translation>
+    </message>
+    <message>
+        <source>Salvage…</source>
+        <translation>Bergen…</translation>
+    </message>
+    <message>
+        <source>Reads what is left of the book into a new one.</source>
+        <translation>Liest, was vom Buch übrig ist, in ein neues.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ReadingBox</name>
@@ -8785,6 +8809,26 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Films that went through it…</source>
         <translation>Filme, die durchliefen…</translation>
+    </message>
+    <message>
+        <source>No book is open</source>
+        <translation>Es ist kein Buch geöffnet</translation>
+    </message>
+    <message>
+        <source>Open the one you keep, put a copy in the place of one that is gone or damaged, or begin a new one.</source>
+        <translation>Öffnen Sie das Buch, das Sie führen, setzen Sie eine Kopie an die Stelle eines verlorenen oder beschädigten, oder beginnen Sie ein neues.</translation>
+    </message>
+    <message>
+        <source>Open book…</source>
+        <translation>Buch öffnen…</translation>
+    </message>
+    <message>
+        <source>Restore a copy…</source>
+        <translation>Kopie wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>New book…</source>
+        <translation>Neues Buch…</translation>
     </message>
 </context>
 <context>

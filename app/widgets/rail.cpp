@@ -8,6 +8,7 @@
 #include <QEvent>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
 
@@ -148,6 +149,34 @@ void Rail::setStanding(const QString& text, bool trouble, const QString& more)
     setTone(m_standing, trouble ? Tone::Discard : Tone::Quiet);
 }
 
+void Rail::offerMending(bool offered)
+{
+    if (!offered) {
+        if (m_mending)
+            m_mending->hide();
+        return;
+    }
+    if (!m_mending) {
+        m_mending = new QWidget(this);
+        auto* column = new QVBoxLayout(m_mending);
+        column->setContentsMargins(8, 0, 0, 0);
+        column->setSpacing(Space::kTight);
+        m_copies = new QPushButton(m_mending);
+        m_salvage = new QPushButton(m_mending);
+        for (QPushButton* button : {m_copies, m_salvage}) {
+            setButtonLook(button, ButtonLook::Quiet);
+            button->setFont(Theme::font(TextRole::Small));
+            column->addWidget(button, 0, Qt::AlignLeft);
+        }
+        connect(m_copies, &QPushButton::clicked, this, &Rail::copiesRequested);
+        connect(m_salvage, &QPushButton::clicked, this, &Rail::salvageRequested);
+        auto* lines = static_cast<QVBoxLayout*>(layout());
+        lines->insertWidget(lines->indexOf(m_standing) + 1, m_mending);
+        retranslate();
+    }
+    m_mending->show();
+}
+
 void Rail::setBackup(const QString& text, bool trouble)
 {
     m_backup->setText(text);
@@ -167,6 +196,11 @@ void Rail::retranslate()
                                     .toString(QKeySequence::NativeText));
     }
     setBook(m_bookName);
+    if (m_mending) {
+        m_copies->setText(tr("Restore a copy…"));
+        m_salvage->setText(tr("Salvage…"));
+        m_salvage->setAccessibleDescription(tr("Reads what is left of the book into a new one."));
+    }
 }
 
 void Rail::paintEvent(QPaintEvent*)

@@ -10,6 +10,7 @@
 class QAbstractButton;
 class QButtonGroup;
 class QLabel;
+class QPushButton;
 
 namespace ullage::app
 {
@@ -34,11 +35,15 @@ public:
     /// Who else has the book open, or why it can only be read; `trouble` shows it as something to
     /// act on, `more` when it is pointed at.
     void setStanding(const QString& text, bool trouble = false, const QString& more = {});
+    /// Under it, what can be done about a book in which something is wrong.
+    void offerMending(bool offered);
     /// State of the last backup; `trouble` shows it as something to act on.
     void setBackup(const QString& text, bool trouble = false);
 
 signals:
     void pageChosen(ullage::app::Page page);
+    void copiesRequested();
+    void salvageRequested();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -51,6 +56,9 @@ private:
     QButtonGroup* m_pages;
     QLabel* m_book;
     QLabel* m_standing;
+    QWidget* m_mending = nullptr; ///< made when it is first offered: most books never need it
+    QPushButton* m_copies = nullptr;
+    QPushButton* m_salvage = nullptr;
     QLabel* m_backup;
     QString m_bookName;
 };

@@ -47,6 +47,8 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
         m_window.setBook(m_session.bookName());
         showStanding();
         refresh();
+    } else {
+        m_window.shelf()->setBookOpen(false);
     }
 }
 
@@ -92,10 +94,13 @@ void Controller::connectWindow()
 void Controller::connectSession()
 {
     connect(&m_session, &Session::changed, this, &Controller::refresh);
-    connect(&m_session, &Session::opened, this, [this] { m_window.setBook(m_session.bookName()); });
+    connect(&m_session, &Session::opened, this, [this] {
+        m_window.setBook(m_session.bookName());
+        m_window.shelf()->setBookOpen(true);
+    });
+    connect(&m_session, &Session::closing, this, [this] { m_window.shelf()->setBookOpen(false); });
     connect(&m_session, &Session::opened, this, &Controller::showBookOnBench);
-    connect(&m_session, &Session::failed, this,
-            [this](const Error& error) { fail(tr("The book could not be read"), error); });
+    connect(&m_session, &Session::failed, this, &Controller::tellFault);
     connect(&m_session, &Session::standingChanged, this, [this] {
         showStanding();
         if (m_session.isOpen())
@@ -127,7 +132,9 @@ bool Controller::openBook(const QString& path)
 // What a window must know about the file: it is not alone with it, or can only read it.
 void Controller::showStanding()
 {
-    if (const auto& why = m_session.readOnly()) {
+    const auto& why = m_session.readOnly();
+    m_window.offerMending(isFaulty());
+    if (why) {
         const bool moved = why->code == ErrorCode::BookMoved;
         const QString text = moved ? tr("Moved or replaced: nothing can be entered")
                              : why->code == ErrorCode::BookDamaged ? tr("Damaged: read only")
@@ -144,6 +151,36 @@ void Controller::showStanding()
                          others.isEmpty() ? QString()
                                           : tr("What is entered there appears here. Open in: %1")
                                                 .arg(others.join(QStringLiteral(", "))));
+}
+
+// Something is wrong in the book: what can be done about it is offered where it is said.
+void Controller::tellFault(const Error& error)
+{
+    const QString title = tr("The book could not be read");
+    if (error.code != ErrorCode::NotAsEntered && error.code != ErrorCode::BookDamaged)
+        return fail(title, error);
+    const auto way = prompts().choose(
+        &m_window, title,
+        tr("%1 What is sound is shown. What to do about the rest?").arg(sentence(error)),
+        {tr("Restore a copy…"), tr("Salvage what is left into a new book…")});
+    if (way) // once whoever told of it is done
+        QMetaObject::invokeMethod(
+            this, [this, way] { mend(*way); }, Qt::QueuedConnection);
+}
+
+bool Controller::isFaulty() const
+{
+    const auto& why = m_session.readOnly();
+    return m_session.isOpen() &&
+           (why ? why->code == ErrorCode::BookDamaged : m_session.fault().has_value());
+}
+
+void Controller::mend(int way)
+{
+    if (way == 0)
+        openCopies();
+    else
+        salvage();
 }
 
 void Controller::refresh()

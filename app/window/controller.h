@@ -73,6 +73,9 @@ private:
     void setLanguage(const QString& code);
     void showBackup();
     void showStanding();
+    void tellFault(const Error& error);
+    void mend(int way);
+    [[nodiscard]] bool isFaulty() const;
     void cautions();
     void about();
 

@@ -218,8 +218,12 @@ void Controller::salvage()
 {
     if (m_job)
         return;
-    // The one that could not be opened needs no choosing.
-    QString damaged = m_session.isOpen() || !QFileInfo(m_wanted).isFile() ? QString() : m_wanted;
+    // The one that is faulty, or could not be opened, needs no choosing.
+    QString damaged;
+    if (isFaulty())
+        damaged = m_session.path();
+    else if (!m_session.isOpen() && QFileInfo(m_wanted).isFile())
+        damaged = m_wanted;
     if (damaged.isEmpty()) {
         const auto file = prompts().openFile(&m_window, tr("The damaged book"),
                                              tr("Books (*.ullage);;All files (*)"));

@@ -43,6 +43,11 @@ MainWindow::MainWindow(QWidget* parent)
     connect(m_shelf, &ShelfPage::mixRequested, this, &MainWindow::mixRequested);
     connect(m_shelf, &ShelfPage::enterRequested, this, &MainWindow::enterRequested);
     connect(m_shelf, &ShelfPage::actionRequested, this, &MainWindow::bottleActionRequested);
+    connect(m_shelf, &ShelfPage::openBookRequested, this, &MainWindow::openBookRequested);
+    connect(m_shelf, &ShelfPage::copiesRequested, this, &MainWindow::copiesRequested);
+    connect(m_shelf, &ShelfPage::newBookRequested, this, &MainWindow::newBookRequested);
+    connect(m_rail, &Rail::copiesRequested, this, &MainWindow::copiesRequested);
+    connect(m_rail, &Rail::salvageRequested, this, &MainWindow::salvageRequested);
     makeMenus();
     retranslate();
     setMinimumSize(1080, 680);
@@ -116,6 +121,8 @@ void MainWindow::setStanding(const QString& text, bool trouble, const QString& m
 {
     m_rail->setStanding(text, trouble, more);
 }
+
+void MainWindow::offerMending(bool offered) { m_rail->offerMending(offered); }
 
 void MainWindow::setUndo(const std::optional<QString>& undo, const std::optional<QString>& redo)
 {

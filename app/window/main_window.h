@@ -53,6 +53,8 @@ public:
     void setBackup(const QString& text, bool trouble = false);
     /// In the rail: who else has the book open, or why it can only be read.
     void setStanding(const QString& text, bool trouble = false, const QString& more = {});
+    /// There too: what can be done about a book in which something is wrong.
+    void offerMending(bool offered);
     /// Names of what would be undone and redone ("mixing Dev 15"); none disables, an empty one has
     /// no name.
     void setUndo(const std::optional<QString>& undo, const std::optional<QString>& redo);

@@ -238,6 +238,14 @@ int main(int argc, char** argv)
             picture(again, "window");
             again.shelf()->selectBottle(QString::fromStdString(fix));
             picture(again, "window-fixer");
+            again.setStanding(QStringLiteral("Something is wrong in the book"), true);
+            again.offerMending(true);
+            picture(again, "window-faulty");
+            again.shelf()->setBookOpen(false);
+            again.setStanding({});
+            again.offerMending(false);
+            again.setBook({});
+            picture(again, "window-no-book");
             dialogs(desk, dev, fix);
             importing(desk, dev);
             copies(desk);

@@ -1,6 +1,7 @@
 #include "app/widgets/rail.h"
 
 #include <QAbstractButton>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -29,6 +30,37 @@ TEST(Rail, KeysMoveBetweenPages)
     QTest::keyClick(&rail, Qt::Key_5, Qt::AltModifier);
     EXPECT_EQ(rail.page(), Page::Formulary);
     EXPECT_EQ(chosen.count(), 3);
+}
+
+TEST(Rail, OffersWhatCanBeDoneOnlyWhereSomethingIsWrong)
+{
+    Rail rail;
+    rail.resize(rail.width(), 700);
+    rail.show();
+    const auto shown = [&] {
+        QStringList texts;
+        for (const auto* button : rail.findChildren<QPushButton*>()) {
+            if (button->isVisible())
+                texts << button->text();
+        }
+        return texts;
+    };
+    rail.setStanding("Also open elsewhere");
+    rail.offerMending(false);
+    EXPECT_EQ(shown(), QStringList());
+    rail.setStanding("Damaged: read only", true);
+    rail.offerMending(true);
+    ASSERT_EQ(shown(), QStringList({"Restore a copy…", "Salvage…"}));
+    QSignalSpy copies(&rail, &Rail::copiesRequested);
+    QSignalSpy salvage(&rail, &Rail::salvageRequested);
+    for (auto* button : rail.findChildren<QPushButton*>()) {
+        EXPECT_LE(button->geometry().right(), rail.width()) << "cut off";
+        button->click();
+    }
+    EXPECT_EQ(copies.count(), 1);
+    EXPECT_EQ(salvage.count(), 1);
+    rail.offerMending(false);
+    EXPECT_EQ(shown(), QStringList());
 }
 
 TEST(Rail, SaysWhatItIs)

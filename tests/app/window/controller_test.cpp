@@ -11,6 +11,7 @@
 #include "app/window/main_window.h"
 #include "app/window/salvage_dialog.h"
 #include "tests/app/dialogs/dialog_driver.h"
+#include "tests/core/store/damaged_book.h"
 
 #include <QAction>
 #include <QDir>
@@ -343,6 +344,50 @@ TEST(Controller, aSecondFolderIsChosenKeptAndLeftOut)
     EXPECT_EQ(desk.session().copies().places()->second, stick);
     emit dialog->noSecondRequested();
     EXPECT_TRUE(desk.preferences().secondCopies().isEmpty());
+}
+
+// Where something is wrong in the book, and said, stands what can be done about it.
+TEST(Controller, aChangedLineOffersACopyAndSalvageRightThere)
+{
+    Desk desk;
+    Window at(desk);
+    const auto shown = [&](const QString& text) -> QPushButton* {
+        for (auto* button : at.window.findChildren<QPushButton*>()) {
+            if (button->text() == text && button->isVisible())
+                return button;
+        }
+        return nullptr;
+    };
+    EXPECT_EQ(shown("Salvage…"), nullptr);
+    desk.session().close();
+    EXPECT_NE(shown("Open book…"), nullptr) << "no book is open";
+    store::testing::tamper(desk.bookPath(),
+                           {"UPDATE entry SET body = replace(body, 'glass', 'Glass') "
+                            "WHERE id = 'starter-glass-1000'"});
+    at.asked.answerWay(0);
+    ASSERT_TRUE(at.controller.openBook(desk.bookPath()));
+    ASSERT_EQ(at.asked.asked().size(), 1);
+    EXPECT_TRUE(at.asked.asked().front().startsWith("The book could not be read|"))
+        << at.asked.asked().front().toStdString();
+    EXPECT_TRUE(at.asked.asked().front().contains("not as it was entered"));
+    EXPECT_EQ(at.window.findChild<CopiesDialog*>(), nullptr) << "not before the book is open";
+    Window::settle();
+    ASSERT_NE(at.window.findChild<CopiesDialog*>(), nullptr);
+    EXPECT_TRUE(at.window.findChild<CopiesDialog*>()->isVisible());
+    at.window.findChild<CopiesDialog*>()->close();
+    Window::settle();
+
+    QPushButton* salvage = shown("Salvage…");
+    ASSERT_NE(salvage, nullptr);
+    at.asked.answer(desk.file("fresh.ullage"));
+    salvage->click();
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return at.window.findChild<SalvageDialog*>() != nullptr; }, 20'000));
+    EXPECT_EQ(at.asked.asked().size(), 2) << "which book it is needs no asking";
+    at.dialog<SalvageDialog>()->accept();
+    Window::settle();
+    EXPECT_EQ(QFileInfo(desk.session().path()).fileName(), "fresh.ullage");
+    EXPECT_EQ(shown("Salvage…"), nullptr) << "that one is sound";
 }
 
 TEST(Controller, aDamagedBookIsSalvagedFromTheWindow)
