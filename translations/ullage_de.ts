@@ -620,6 +620,16 @@
         <source>Next: wetting agent</source>
         <translation>Weiter: Netzmittel</translation>
     </message>
+    <message>
+        <source>%1 stock + %2 water</source>
+        <comment>volumes</comment>
+        <translation>%1 Stammlösung + %2 Wasser</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what is poured, temperature</comment>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>BenchPlan</name>
@@ -732,6 +742,22 @@
     <message>
         <source>%1 holds %2, the tank needs %3: planned without a bottle of the shelf.</source>
         <translation>%1 enthält %2, die Dose braucht %3: ohne Flasche aus dem Regal geplant.</translation>
+    </message>
+    <message>
+        <source> · has done film</source>
+        <translation> · hat schon Film entwickelt</translation>
+    </message>
+    <message>
+        <source>%1 is to be discarded.</source>
+        <translation>%1 ist zu verwerfen.</translation>
+    </message>
+    <message>
+        <source>Nobody has marked %1 as dissolved yet: look whether it is clear.</source>
+        <translation>Noch hat niemand vermerkt, dass %1 gelöst ist: nachsehen, ob die Lösung klar ist.</translation>
+    </message>
+    <message>
+        <source>%1 has done film: what is poured away after one load is taken from a fresh bottle.</source>
+        <translation>In %1 war schon Film: was nach einem Durchgang weggegossen wird, nimmt man aus einer frischen Flasche.</translation>
     </message>
 </context>
 <context>
@@ -3695,6 +3721,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <comment>exposure index</comment>
         <translation>EI %1</translation>
     </message>
+    <message>
+        <source>stock</source>
+        <translation>Stammlösung</translation>
+    </message>
+    <message>
+        <source>a film not named</source>
+        <translation>ein Film ohne Namen</translation>
+    </message>
 </context>
 <context>
     <name>Merge</name>
@@ -4675,7 +4709,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>%1 · next film</source>
-        <translation>%1 · nächster Film</translation>
+        <translation type="vanished">%1 · nächster Film</translation>
     </message>
     <message>
         <source>It has no time of its own: use it as its packet says.</source>
@@ -4762,6 +4796,20 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Clears when fresh, 20 °C</source>
         <translation>Klärt frisch, 20 °C</translation>
+    </message>
+    <message>
+        <source>at %1, undiluted, for %2 as in the last run</source>
+        <comment>temperature, film</comment>
+        <translation>bei %1, unverdünnt, für %2 wie im letzten Durchgang</translation>
+    </message>
+    <message>
+        <source>at %1, undiluted, by the time last typed in: its film was not named</source>
+        <translation>bei %1, unverdünnt, nach der zuletzt eingegebenen Zeit: ihr Film war nicht benannt</translation>
+    </message>
+    <message>
+        <source>%1, %2 · next film</source>
+        <comment>bottle, solution</comment>
+        <translation>%1, %2 · nächster Film</translation>
     </message>
 </context>
 <context>
@@ -5469,6 +5517,14 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Weak: failed</source>
         <translation>Schwach: nicht bestanden</translation>
     </message>
+    <message>
+        <source>Pour: %1</source>
+        <translation>Eingießen: %1</translation>
+    </message>
+    <message>
+        <source>Afterwards: %1 left.</source>
+        <translation>Danach reicht es noch für %1.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::BathClockBox</name>
@@ -5510,7 +5566,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>%1 · %2</source>
         <comment>bottle, state</comment>
-        <translation>%1 · %2</translation>
+        <translation type="vanished">%1 · %2</translation>
     </message>
     <message>
         <source>Bottle</source>
@@ -5571,6 +5627,11 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>not used</source>
         <translation>nicht verwendet</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <comment>bottle, solution, state</comment>
+        <translation>%1 · %2 · %3</translation>
     </message>
 </context>
 <context>
@@ -8416,6 +8477,15 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>The steps and their times stand here as soon as films, bottles and thermometer are known.</source>
         <translation>Die Schritte und ihre Zeiten stehen hier, sobald Filme, Flaschen und Thermometer bekannt sind.</translation>
     </message>
+    <message>
+        <source>for %1</source>
+        <translation>für %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>step, what is poured</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::QuantityEdit</name>
@@ -8622,6 +8692,15 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>For tabular grains %1.</source>
         <translation>Für Flachkristalle %1.</translation>
     </message>
+    <message>
+        <source>%1 has done film: what is thrown away after one load is taken from a fresh bottle.</source>
+        <translation>In %1 war schon Film: was nach einem Durchgang weggegossen wird, nimmt man aus einer frischen Flasche.</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <comment>what a time is for</comment>
+        <translation>für %1</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::RunView</name>
@@ -8724,6 +8803,15 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Full view (F)</source>
         <translation>Vollansicht (F)</translation>
+    </message>
+    <message>
+        <source>Pour in: %1</source>
+        <translation>Jetzt eingießen: %1</translation>
+    </message>
+    <message>
+        <source>Have ready: %1: %2</source>
+        <comment>step, what is poured</comment>
+        <translation>Bereithalten: %1: %2</translation>
     </message>
 </context>
 <context>

@@ -7,6 +7,7 @@
 #include "app/widgets/theme.h"
 #include "app/widgets/verdict_mark.h"
 #include "app/words/formulary_words.h"
+#include "app/words/number_text.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -44,7 +45,8 @@ BathCards::BathCards(ledger::SteadyClock steady, QWidget* parent)
     m_column->setContentsMargins(0, 0, 0, 0);
 }
 
-void BathCards::show(const Reckoning& reckoning, const PlanWishes& wishes, const Wording& wording)
+void BathCards::show(const ledger::NextLoad& reckoning, const ledger::LoadWishes& wishes,
+                     const Wording& wording)
 {
     auto* cards = new QWidget;
     auto* column = new QVBoxLayout(cards);
@@ -72,8 +74,8 @@ void BathCards::show(const Reckoning& reckoning, const PlanWishes& wishes, const
     m_column->addWidget(cards);
 }
 
-QWidget* BathCards::card(const ledger::BathChoice& bath, const Reckoning& so,
-                         const PlanWishes& wishes, const Wording& wording)
+QWidget* BathCards::card(const ledger::BathChoice& bath, const ledger::NextLoad& so,
+                         const ledger::LoadWishes& wishes, const Wording& wording)
 {
     const Role role = bath.need.role;
     auto* made = new Card(roleName(role));
@@ -103,11 +105,15 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const Reckoning& so,
                                   problem.blocks() ? Tone::Discard : Tone::Near));
     }
     addRemedies(body, bath, so, wishes, wording);
+    if (const ledger::BathAfter* after = so.afterwards(role); after && after->filmsLeft)
+        body->addWidget(
+            words(tr("Afterwards: %1 left.").arg(filmsLeftText(*after->filmsLeft, wording)),
+                  Tone::Quiet));
     return made;
 }
 
-QWidget* BathCards::alternatives(const ledger::BathChoice& bath, const Reckoning& so,
-                                 const PlanWishes& wishes, const Wording& wording)
+QWidget* BathCards::alternatives(const ledger::BathChoice& bath, const ledger::NextLoad& so,
+                                 const ledger::LoadWishes& wishes, const Wording& wording)
 {
     const Role role = bath.need.role;
     auto* list = new QComboBox;
@@ -124,7 +130,7 @@ QWidget* BathCards::alternatives(const ledger::BathChoice& bath, const Reckoning
     }
     const bool main = role == Role::Developer || role == Role::Fixer;
     if (!main)
-        list->addItem(tr("None from the shelf"), QString::fromLatin1(kNoBottle));
+        list->addItem(tr("None from the shelf"), QString::fromLatin1(ledger::kNoBottle));
     const auto chosen = wishes.chosen.find(role);
     if (chosen != wishes.chosen.end())
         list->setCurrentIndex(std::max(0, list->findData(QString::fromStdString(chosen->second))));
@@ -140,15 +146,22 @@ QWidget* BathCards::alternatives(const ledger::BathChoice& bath, const Reckoning
     return box;
 }
 
-void BathCards::addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath, const Reckoning& so,
-                            const PlanWishes& wishes, const Wording& wording)
+void BathCards::addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath,
+                            const ledger::NextLoad& so, const ledger::LoadWishes& wishes,
+                            const Wording& wording)
 {
     const Role role = bath.need.role;
-    const ledger::Judged* taken = so.taken(role);
-    if (!taken)
+    const auto unclear = std::find_if(
+        so.plan.problems.begin(), so.plan.problems.end(), [&](const ledger::PlanProblem& problem) {
+            return problem.code == PlanProblemCode::NotMarkedDissolved && problem.role == role;
+        });
+    const ledger::Judged* bottle = so.taken(role);
+    if (!bottle && unclear != so.plan.problems.end())
+        bottle = &so.judged[*unclear->judged]; // not taken because nobody has said it is clear
+    if (!bottle)
         return;
-    const std::string batch = taken->batch.id;
-    const QString name = QString::fromStdString(taken->batch.name);
+    const std::string batch = bottle->batch.id;
+    const QString name = QString::fromStdString(bottle->batch.name);
     const auto has = [&](PlanProblemCode code) {
         return std::any_of(so.plan.problems.begin(), so.plan.problems.end(),
                            [&](const auto& p) { return p.code == code && p.role == role; });

@@ -5,8 +5,8 @@
 #include <QPointer>
 #include <QWidget>
 
-#include "app/bench/plan_reckoning.h"
 #include "app/words/units.h"
+#include "core/ledger/next_load.h"
 #include "core/ledger/run_clock.h"
 
 #include <map>
@@ -26,21 +26,22 @@ class BathCards : public QWidget
 public:
     explicit BathCards(ledger::SteadyClock steady, QWidget* parent = nullptr);
 
-    void show(const Reckoning& reckoning, const PlanWishes& wishes, const Wording& wording);
+    void show(const ledger::NextLoad& reckoning, const ledger::LoadWishes& wishes,
+              const Wording& wording);
 
 signals:
-    /// Another bottle for this bath: a batch, kNoBottle, or empty for the proposal.
+    /// Another bottle for this bath: a batch, ledger::kNoBottle, or empty for the proposal.
     void chosen(ullage::formulary::Role role, const std::string& batch);
     /// A test was made, or the bottle was found to be clear.
     void happened(const std::string& batch, const ullage::ledger::Happening& what);
 
 private:
-    QWidget* card(const ledger::BathChoice& bath, const Reckoning& so, const PlanWishes& wishes,
-                  const Wording& wording);
-    QWidget* alternatives(const ledger::BathChoice& bath, const Reckoning& so,
-                          const PlanWishes& wishes, const Wording& wording);
-    void addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath, const Reckoning& so,
-                     const PlanWishes& wishes, const Wording& wording);
+    QWidget* card(const ledger::BathChoice& bath, const ledger::NextLoad& so,
+                  const ledger::LoadWishes& wishes, const Wording& wording);
+    QWidget* alternatives(const ledger::BathChoice& bath, const ledger::NextLoad& so,
+                          const ledger::LoadWishes& wishes, const Wording& wording);
+    void addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath, const ledger::NextLoad& so,
+                     const ledger::LoadWishes& wishes, const Wording& wording);
     void addLook(QVBoxLayout* body, const std::string& batch, const QString& name);
 
     ledger::SteadyClock m_steady;

@@ -31,10 +31,10 @@ namespace ullage::app
 using chemistry::Celsius;
 using ledger::PlanProblemCode;
 
-PlanWishes PlanView::wishes() const
+ledger::LoadWishes PlanView::wishes() const
 {
-    PlanWishes wishes{
-        .films = m_films->films(),
+    ledger::LoadWishes wishes{
+        .load = ledger::loadOf(m_films->films()),
         .tank = m_tank->tank(),
         .pairs = m_base->pairs(),
         .parts = double(m_parts->value()),
@@ -86,7 +86,7 @@ void PlanView::choose(const std::string& batch)
 
 void PlanView::fillBaseTimes()
 {
-    const ledger::Judged* developer = m_reckoning.taken(formulary::Role::Developer);
+    const ledger::Judged* developer = m_next.taken(formulary::Role::Developer);
     const std::string solution = developer ? developer->batch.solution->id : std::string();
     if (solution.empty() || solution == m_baseFor)
         return;
@@ -101,11 +101,11 @@ void PlanView::fillBaseTimes()
 
 // For the developer taken; the films typed first. Nothing is filled in by itself: which of several
 // films the times are for, and at which dilution, is for the user to say.
-void PlanView::offerKnownTimes(const PlanWishes& wishes)
+void PlanView::offerKnownTimes()
 {
     const formulary::Formulary* formulary = m_host->formulary();
     std::vector<FilmWanted> films;
-    for (const ledger::RunFilm& film : wishes.films)
+    for (const ledger::RunFilm& film : m_films->films())
         films.push_back({film.name, film.exposureIndex});
     auto known = formulary && !m_baseFor.empty()
                      ? knownTimes(*formulary, m_baseFor, films, m_host->wording())
@@ -119,7 +119,7 @@ void PlanView::offerKnownTimes(const PlanWishes& wishes)
         m_base->setKnown(std::move(known));
 }
 
-QString PlanView::firstToDo(const PlanWishes& wishes) const
+QString PlanView::firstToDo(const ledger::LoadWishes& wishes) const
 {
     if (wishes.pairs.empty())
         return m_base->known().empty()
@@ -141,29 +141,29 @@ void PlanView::reckonNow()
     const auto reading = m_temperature->value();
     m_wash->setRun(reading ? std::optional(Celsius(*reading)) : std::nullopt,
                    m_tank->tank().volume);
-    PlanWishes wanted = wishes();
-    m_reckoning = reckon(wanted, m_judged);
+    ledger::LoadWishes wanted = wishes();
+    m_next = ledger::nextLoad(wanted, m_judged);
     const std::string before = m_baseFor;
     fillBaseTimes();
     if (before != m_baseFor) {
         wanted = wishes();
-        m_reckoning = reckon(wanted, m_judged);
+        m_next = ledger::nextLoad(wanted, m_judged);
     }
-    offerKnownTimes(wanted);
-    m_baths->show(m_reckoning, wanted, m_host->wording());
+    offerKnownTimes();
+    m_baths->show(m_next, wanted, m_host->wording());
     showSplit(wanted);
     showSheet(wanted);
     orderTabs(*this); // films and bottles come and go
 }
 
-void PlanView::showSplit(const PlanWishes&)
+void PlanView::showSplit(const ledger::LoadWishes&)
 {
     QStringList lines;
-    for (const ledger::PlanProblem& problem : m_reckoning.plan.problems) {
+    for (const ledger::PlanProblem& problem : m_next.plan.problems) {
         if (problem.code == PlanProblemCode::Tank)
-            lines << problemText(problem, m_reckoning, m_host->wording());
+            lines << problemText(problem, m_next, m_host->wording());
     }
-    const QStringList parts = splitTexts(m_reckoning, m_host->wording());
+    const QStringList parts = splitTexts(m_next, m_host->wording());
     if (!parts.isEmpty())
         lines << tr("Split it into %n run(s):", nullptr, int(parts.size()));
     for (int i = 0; i < parts.size(); ++i)
@@ -178,10 +178,10 @@ void PlanView::showSplit(const PlanWishes&)
 
 void PlanView::takeFirstPart()
 {
-    if (m_reckoning.plan.split.empty())
+    if (m_next.plan.split.empty())
         return;
     std::vector<ledger::RunFilm> now;
-    auto part = m_reckoning.plan.split.front().load;
+    auto part = m_next.plan.split.front().load;
     for (ledger::RunFilm film : m_films->films()) {
         int taken = 0;
         for (ledger::FilmCount& count : part.films) {
@@ -203,13 +203,13 @@ void PlanView::takeFirstPart()
     m_films->setFilms(now);
 }
 
-void PlanView::showSheet(const PlanWishes& wanted)
+void PlanView::showSheet(const ledger::LoadWishes& wanted)
 {
     const Wording wording = m_host->wording();
     std::vector<StepRow> rows;
     QStringList notes;
-    if (m_reckoning.sheet) {
-        for (const ledger::RunStep& step : m_reckoning.sheet->steps) {
+    if (m_next.sheet) {
+        for (const ledger::RunStep& step : m_next.sheet->steps) {
             QString bottle;
             for (const ledger::Judged& judged : m_judged)
                 if (judged.batch.id == step.batch)
@@ -221,10 +221,10 @@ void PlanView::showSheet(const PlanWishes& wanted)
                               : tr("Washing takes longer in cold water; the tap is taken to be as "
                                    "cold as the reading."));
             if (step.kind == ledger::StepKind::Fix)
-                notes << fixSourceText(*m_reckoning.sheet->fixing, wording);
+                notes << fixSourceText(*m_next.sheet->fixing, wording);
         }
-        notes.prepend(tr("Whole run %1").arg(timeText(m_reckoning.sheet->whole())));
-        if (const auto& f = m_reckoning.sheet->developing) {
+        notes.prepend(tr("Whole run %1").arg(timeText(m_next.sheet->whole())));
+        if (const auto& f = m_next.sheet->developing) {
             notes << tr("Develop %1 = %2 %3 (temperature) %4 (wear) %5 (strip)")
                          .arg(timeText(f->time), timeText(f->nearest.time),
                               factorText(f->temperature, wording.locale),
@@ -257,17 +257,17 @@ void PlanView::showSheet(const PlanWishes& wanted)
     if (problem.isEmpty() && m_blocked)
         problem = tr("A run is waiting to be taken up: see above.");
     // That a time is still to be given is said in the place of the steps, and is no mistake yet.
-    const bool noTimeYet = wanted.pairs.empty() && m_reckoning.refusal &&
-                           m_reckoning.refusal->code == ErrorCode::NoFigure;
-    if (problem.isEmpty() && m_reckoning.refusal && !m_reckoning.plan.blocked() && !noTimeYet)
-        problem = refusalText(*m_reckoning.refusal, wording);
-    if (problem.isEmpty() && m_reckoning.plan.blocked())
-        problem = problemText(m_reckoning.plan.problems.front(), m_reckoning, wording);
+    const bool noTimeYet =
+        wanted.pairs.empty() && m_next.refusal && m_next.refusal->code == ErrorCode::NoFigure;
+    if (problem.isEmpty() && m_next.refusal && !m_next.plan.blocked() && !noTimeYet)
+        problem = refusalText(*m_next.refusal, wording);
+    if (problem.isEmpty() && m_next.plan.blocked())
+        problem = problemText(m_next.plan.problems.front(), m_next, wording);
     m_problem->setText(problem);
     m_problem->setVisible(!problem.isEmpty());
-    m_start->setEnabled(problem.isEmpty() && m_reckoning.canStart() && !wanted.films.empty());
+    m_start->setEnabled(problem.isEmpty() && m_next.canStart() && !m_films->films().empty());
     // Going on against advice stays possible, but never looks like the plain way.
-    const auto& plan = m_reckoning.plan;
+    const auto& plan = m_next.plan;
     const bool against =
         plan.has(PlanProblemCode::TestFirst) || plan.has(PlanProblemCode::CapacityShort) ||
         plan.has(PlanProblemCode::Tank) || plan.has(PlanProblemCode::NotMarkedDissolved);
@@ -279,15 +279,16 @@ void PlanView::showSheet(const PlanWishes& wanted)
 
 void PlanView::start()
 {
-    const PlanWishes wanted = wishes();
-    if (!m_reckoning.canStart() || m_blocked)
+    const ledger::LoadWishes wanted = wishes();
+    if (!m_next.canStart() || m_blocked)
         return;
-    m_memory->remember(wanted.tank);
+    m_memory->remember(*wanted.tank);
     m_memory->setLastTemplate(m_template->currentText());
-    m_memory->setLastFormat(QString::fromStdString(wanted.films.front().format));
-    if (const ledger::Judged* developer = m_reckoning.taken(formulary::Role::Developer))
+    const auto films = m_films->films();
+    m_memory->setLastFormat(QString::fromStdString(films.front().format));
+    if (const ledger::Judged* developer = m_next.taken(formulary::Role::Developer))
         m_host->setBaseTimes(developer->batch.solution->id, wanted.pairs);
-    emit ready(readyRun(wanted, m_reckoning, m_host->now()));
+    emit ready(ledger::readyRun(wanted, films, m_next, m_host->now()));
 }
 
 } // namespace ullage::app

@@ -4,7 +4,6 @@
 #include "app/bench/wash_edit.h"
 #include "app/words/explanations.h"
 #include "app/words/number_text.h"
-#include "core/chemistry/fixing.h"
 #include "core/chemistry/process_constants.h"
 
 #include <QCoreApplication>
@@ -38,7 +37,7 @@ const RunStep* find(const ledger::RunSheet& sheet, StepKind kind)
 }
 
 // A time that stands in the template and nowhere else.
-ExplainedConstant ofTemplate(const QString& name, Seconds time, const PlanWishes& wishes)
+ExplainedConstant ofTemplate(const QString& name, Seconds time, const ledger::LoadWishes& wishes)
 {
     ExplainedConstant line{name, timeText(time), {}, {}, {}};
     if (wishes.sheet.id.empty()) {
@@ -50,7 +49,7 @@ ExplainedConstant ofTemplate(const QString& name, Seconds time, const PlanWishes
     return line;
 }
 
-Explanation developing(const PlanWishes& wishes, const ledger::Judged& developer,
+Explanation developing(const ledger::LoadWishes& wishes, const ledger::Judged& developer,
                        const ledger::DevelopingFactors& so, Seconds planned,
                        const QString& timeSource, const Wording& wording)
 {
@@ -60,8 +59,8 @@ Explanation developing(const PlanWishes& wishes, const ledger::Judged& developer
     return why;
 }
 
-Explanation fixing(const PlanWishes& wishes, const Reckoning& reckoning, const RunStep& step,
-                   const Wording& wording)
+Explanation fixing(const ledger::LoadWishes& wishes, const ledger::NextLoad& reckoning,
+                   const RunStep& step, const Wording& wording)
 {
     const QLocale& locale = wording.locale;
     const ledger::FixingFactors& so = *reckoning.sheet->fixing;
@@ -125,7 +124,7 @@ std::vector<ExplainedConstant> published(WashKind kind, const QLocale& locale)
     return {};
 }
 
-Explanation washing(const PlanWishes& wishes, const ledger::RunSheet& sheet,
+Explanation washing(const ledger::LoadWishes& wishes, const ledger::RunSheet& sheet,
                     const ledger::WashPlan& plan, const Wording& wording)
 {
     const QLocale& locale = wording.locale;
@@ -170,7 +169,7 @@ Explanation washing(const PlanWishes& wishes, const ledger::RunSheet& sheet,
 }
 
 // Pre-wet, pouring back, stop and wetting agent: times without chemistry.
-Explanation others(const PlanWishes& wishes, const ledger::RunSheet& sheet)
+Explanation others(const ledger::LoadWishes& wishes, const ledger::RunSheet& sheet)
 {
     Explanation why;
     why.title = Words::tr("Other steps");
@@ -190,7 +189,8 @@ Explanation others(const PlanWishes& wishes, const ledger::RunSheet& sheet)
 
 } // namespace
 
-std::vector<Explanation> sheetFigures(const PlanWishes& wishes, const Reckoning& reckoning,
+std::vector<Explanation> sheetFigures(const ledger::LoadWishes& wishes,
+                                      const ledger::NextLoad& reckoning,
                                       const ledger::WashPlan& wash, const QString& timeSource,
                                       const Wording& wording)
 {

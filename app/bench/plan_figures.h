@@ -1,8 +1,8 @@
 // "Where from?" of the run sheet: the times of its steps and what its bottles still take.
 #pragma once
 
-#include "app/bench/plan_reckoning.h"
 #include "app/words/explanation.h"
+#include "core/ledger/next_load.h"
 #include "core/ledger/wash_plan.h"
 
 #include <vector>
@@ -12,7 +12,8 @@ namespace ullage::app
 
 /// `wash` is what was put into the sheet of `wishes`; `timeSource` says where the maker's time was
 /// taken from and may be empty. Nothing while there is no sheet.
-std::vector<Explanation> sheetFigures(const PlanWishes& wishes, const Reckoning& reckoning,
+std::vector<Explanation> sheetFigures(const ledger::LoadWishes& wishes,
+                                      const ledger::NextLoad& reckoning,
                                       const ledger::WashPlan& wash, const QString& timeSource,
                                       const Wording& wording);
 

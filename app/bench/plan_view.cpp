@@ -154,8 +154,8 @@ QWidget* PlanView::sheetSide()
     m_ask = new WhereFromButton;
     m_ask->setFigures([this] {
         const auto* known = m_base->chosen();
-        return sheetFigures(wishes(), m_reckoning, m_wash->plan(),
-                            known ? known->source : QString(), m_host->wording());
+        return sheetFigures(wishes(), m_next, m_wash->plan(), known ? known->source : QString(),
+                            m_host->wording());
     });
     auto* row = new QHBoxLayout;
     row->setSpacing(6);

@@ -6,8 +6,8 @@
 #include <QWidget>
 
 #include "app/bench/bench_memory.h"
-#include "app/bench/plan_reckoning.h"
 #include "app/bench/run_host.h"
+#include "core/ledger/next_load.h"
 #include "core/ledger/run_clock.h"
 
 class QCheckBox;
@@ -56,23 +56,23 @@ private:
     QWidget* loadSide();
     QWidget* bottleSide();
     QWidget* sheetSide();
-    [[nodiscard]] PlanWishes wishes() const;
+    [[nodiscard]] ledger::LoadWishes wishes() const;
     void reckonNow();
-    void showSheet(const PlanWishes& wishes);
-    void showSplit(const PlanWishes& wishes);
+    void showSheet(const ledger::LoadWishes& wishes);
+    void showSplit(const ledger::LoadWishes& wishes);
     void takeFirstPart();
     void start();
     void fillTemplates();
     void editTemplate();
     void fillBaseTimes();
-    void offerKnownTimes(const PlanWishes& wishes);
-    [[nodiscard]] QString firstToDo(const PlanWishes& wishes) const;
+    void offerKnownTimes();
+    [[nodiscard]] QString firstToDo(const ledger::LoadWishes& wishes) const;
 
     RunHost* m_host;
     BenchMemory* m_memory;
     ledger::SteadyClock m_steady;
     std::vector<ledger::Judged> m_judged;
-    Reckoning m_reckoning;
+    ledger::NextLoad m_next;
     std::map<formulary::Role, std::string> m_chosen;
     std::vector<ledger::RunFilm> m_later; ///< of a split load, still to come
     std::vector<ledger::RunTemplate> m_templates;

@@ -64,7 +64,8 @@ QString choiceText(const ledger::BathChoice& choice)
                         : Words::tr("There is no bottle to use.");
 }
 
-QString nextBestText(const ledger::BathChoice& choice, const Reckoning& so, const Wording& wording)
+QString nextBestText(const ledger::BathChoice& choice, const ledger::NextLoad& so,
+                     const Wording& wording)
 {
     if (!choice.next || !choice.taken)
         return {};
@@ -89,7 +90,7 @@ QString bottleFacts(const ledger::Judged& judged, const Wording& wording)
         .arg(volume, filmsLeftText(*judged.assessment.filmsLeft, wording));
 }
 
-QString candidateText(const ledger::Candidate& candidate, const Reckoning& so,
+QString candidateText(const ledger::Candidate& candidate, const ledger::NextLoad& so,
                       const Wording& wording)
 {
     const ledger::Judged& judged = so.judged[candidate.judged];
@@ -100,12 +101,15 @@ QString candidateText(const ledger::Candidate& candidate, const Reckoning& so,
         text += Words::tr(" · too little");
     else if (candidate.hindrance == ledger::Hindrance::CapacityShort)
         text += Words::tr(" · not for the whole load");
+    else if (candidate.hindrance == ledger::Hindrance::Worn)
+        text += Words::tr(" · has done film");
     else if (candidate.sameSet)
         text += Words::tr(" · same set");
     return text;
 }
 
-QString problemText(const ledger::PlanProblem& problem, const Reckoning& so, const Wording& wording)
+QString problemText(const ledger::PlanProblem& problem, const ledger::NextLoad& so,
+                    const Wording& wording)
 {
     const QString bottle = problem.judged ? name(so.judged[*problem.judged]) : QString();
     switch (problem.code) {
@@ -135,13 +139,22 @@ QString problemText(const ledger::PlanProblem& problem, const Reckoning& so, con
             }
         }
         break;
+    case PlanProblemCode::Discard:
+        return Words::tr("%1 is to be discarded.").arg(bottle);
     case PlanProblemCode::NotMarkedDissolved:
-        return Words::tr("Nobody has marked %1 as dissolved yet.").arg(bottle);
+        return problem.noBottle
+                   ? Words::tr("Nobody has marked %1 as dissolved yet: look whether it is clear.")
+                         .arg(bottle)
+                   : Words::tr("Nobody has marked %1 as dissolved yet.").arg(bottle);
+    case PlanProblemCode::Worn:
+        return Words::tr("%1 has done film: what is poured away after one load is taken from a "
+                         "fresh bottle.")
+            .arg(bottle);
     }
     return {};
 }
 
-QStringList splitTexts(const Reckoning& so, const Wording& wording)
+QStringList splitTexts(const ledger::NextLoad& so, const Wording& wording)
 {
     QStringList lines;
     for (const ledger::SplitPart& part : so.plan.split) {

@@ -1,8 +1,8 @@
 // The plan's codes and numbers in sentences.
 #pragma once
 
-#include "app/bench/plan_reckoning.h"
 #include "app/words/units.h"
+#include "core/ledger/next_load.h"
 
 #include <QString>
 #include <QStringList>
@@ -13,14 +13,15 @@ namespace ullage::app
 /// "Oldest that can still do this load." Why the taken bottle was taken.
 QString choiceText(const ledger::BathChoice& choice);
 /// "Next best: Dev 15, mixed 3 days later." Empty when there is none.
-QString nextBestText(const ledger::BathChoice& choice, const Reckoning& so, const Wording& wording);
+QString nextBestText(const ledger::BathChoice& choice, const ledger::NextLoad& so,
+                     const Wording& wording);
 /// "Dev 12: discard", "Dev 13: 1 film left": those that cannot, with why; for the alternatives.
-QString candidateText(const ledger::Candidate& candidate, const Reckoning& so,
+QString candidateText(const ledger::Candidate& candidate, const ledger::NextLoad& so,
                       const Wording& wording);
-QString problemText(const ledger::PlanProblem& problem, const Reckoning& so,
+QString problemText(const ledger::PlanProblem& problem, const ledger::NextLoad& so,
                     const Wording& wording);
 /// "First 2 × 135-36 in Dev 14 and Fix 9".
-QStringList splitTexts(const Reckoning& so, const Wording& wording);
+QStringList splitTexts(const ledger::NextLoad& so, const Wording& wording);
 /// "980 ml, 7 of 10 films done".
 QString bottleFacts(const ledger::Judged& judged, const Wording& wording);
 

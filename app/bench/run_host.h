@@ -5,7 +5,7 @@
 #include <QObject>
 
 #include "app/words/units.h"
-#include "core/chemistry/developing.h"
+#include "core/formulary/notebook.h"
 #include "core/ledger/book.h"
 #include "core/ledger/run_plan.h"
 #include "core/ledger/run_state.h"

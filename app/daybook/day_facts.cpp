@@ -5,6 +5,7 @@
 #include "app/words/film_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/ledger/load_times.h"
 #include "core/ledger/run_times.h"
 
 #include <QCoreApplication>
@@ -91,11 +92,10 @@ QString thenText(const std::string& event, const Batch& batch, const Wording& wo
         }
         const bool developer = batch.solution->role == formulary::Role::Developer;
         const QString films = Words::tr("%1 before").arg(filmsText(before, wording));
-        return developer ? Words::tr("%1, time %2", "films before, factor")
-                               .arg(films, factorText(chemistry::wearFactor(batch.solution->wear,
-                                                                            load.wearBefore),
-                                                      wording.locale))
-                         : films;
+        return developer
+                   ? Words::tr("%1, time %2", "films before, factor")
+                         .arg(films, factorText(ledger::factorThen(batch, load), wording.locale))
+                   : films;
     }
     return {};
 }

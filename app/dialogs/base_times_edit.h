@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/widgets/quantity_edit.h"
-#include "core/chemistry/developing.h"
+#include "core/formulary/notebook.h"
 
 #include <QWidget>
 

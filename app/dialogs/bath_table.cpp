@@ -9,6 +9,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
+#include <QSignalBlocker>
 
 #include <algorithm>
 
@@ -113,15 +114,14 @@ void BathTable::addLine(Role role)
     for (const Bottle* bottle : bottlesFor(role, m_bottles))
         line.bottle->addItem(bottleText(*bottle, m_context.wording),
                              QString::fromStdString(bottle->batch.id));
-    const bool taken = m_context.preferences.lastFigure(takenFigure(role)).value_or(1) > 0;
-    const Bottle* proposed = proposedBottle(role, m_bottles);
-    line.bottle->setCurrentIndex(
-        taken && proposed ? line.bottle->findData(QString::fromStdString(proposed->batch.id)) : 0);
     line.lost->setValue(m_context.preferences.lastFigure(kLostFigure));
     m_lines.push_back(line);
     showUse(line);
     connect(line.bottle, &QComboBox::currentIndexChanged, this, [this, line] {
         showUse(line);
+        if (m_proposing)
+            return;
+        m_chosen.insert(line.role);
         emit changed();
     });
     connect(line.oneShot, &QCheckBox::toggled, this, &BathTable::changed);
@@ -157,12 +157,53 @@ const Bottle* BathTable::chosen(Role role) const
     return nullptr;
 }
 
+std::vector<ledger::BathNeed> BathTable::needs() const
+{
+    std::vector<ledger::BathNeed> needs;
+    for (const Line& line : m_lines) {
+        ledger::BathNeed need{.role = line.role,
+                              .oneShot = line.oneShot->isChecked(),
+                              .required = line.role == Role::Developer || line.role == Role::Fixer,
+                              .evenToDiscard = true};
+        const bool chose = m_chosen.contains(line.role);
+        const auto tank = m_context.preferences.lastFigure(kTankFigure);
+        if (const auto used = line.used->value() ? line.used->value() : chose ? std::nullopt : tank)
+            need.volume = chemistry::Millilitres(*used);
+        const bool wasTaken =
+            m_context.preferences.lastFigure(takenFigure(line.role)).value_or(1) > 0;
+        if (chose || !wasTaken) {
+            const Bottle* bottle = bottleOf(line);
+            need.chosen = bottle ? bottle->batch.id : ledger::kNoBottle;
+        }
+        needs.push_back(need);
+    }
+    return needs;
+}
+
+void BathTable::propose(const ledger::NextLoad& next)
+{
+    const QSignalBlocker quiet(this);
+    m_proposing = true;
+    for (const Line& line : m_lines) {
+        if (m_chosen.contains(line.role))
+            continue;
+        const ledger::Judged* taken = next.taken(line.role);
+        const int index =
+            taken ? line.bottle->findData(QString::fromStdString(taken->batch.id)) : 0;
+        if (index != line.bottle->currentIndex())
+            line.bottle->setCurrentIndex(std::max(0, index));
+    }
+    m_proposing = false;
+}
+
 void BathTable::choose(const Bottle& bottle)
 {
     for (const Line& line : m_lines) {
         const int index = line.bottle->findData(QString::fromStdString(bottle.batch.id));
-        if (index >= 0)
-            line.bottle->setCurrentIndex(index);
+        if (index < 0)
+            continue;
+        m_chosen.insert(line.role);
+        line.bottle->setCurrentIndex(index);
     }
 }
 

@@ -2,9 +2,11 @@
 #pragma once
 
 #include "app/dialogs/deed_dialog.h"
+#include "core/ledger/next_load.h"
 
 #include <QWidget>
 
+#include <set>
 #include <vector>
 
 class QCheckBox;
@@ -25,7 +27,11 @@ public:
     [[nodiscard]] std::vector<ledger::Bath> baths() const;
     /// The bottle chosen for a role; null for none.
     [[nodiscard]] const Bottle* chosen(formulary::Role role) const;
-    /// Chooses a bottle in the line of its role.
+    /// What each line asks of a bottle, and what the user chose for it.
+    [[nodiscard]] std::vector<ledger::BathNeed> needs() const;
+    /// Puts the bottles proposed into the lines that the user has left alone. Says nothing.
+    void propose(const ledger::NextLoad& next);
+    /// Chooses a bottle in the line of its role, as the user would.
     void choose(const Bottle& bottle);
     /// The roles in order of the process, and whether a bottle is chosen.
     [[nodiscard]] QStringList problems() const;
@@ -51,7 +57,9 @@ private:
     DialogContext m_context;
     QGridLayout* m_grid;
     std::vector<Line> m_lines;
-    std::vector<Bottle> m_bottles; ///< as they were when the dialog opened
+    std::vector<Bottle> m_bottles;      ///< as they were when the dialog opened
+    std::set<formulary::Role> m_chosen; ///< lines in which the user chose
+    bool m_proposing = false;
 };
 
 } // namespace ullage::app

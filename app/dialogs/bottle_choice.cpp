@@ -27,15 +27,6 @@ std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bo
     return found;
 }
 
-const Bottle* proposedBottle(formulary::Role role, const std::vector<Bottle>& bottles)
-{
-    const auto found = bottlesFor(role, bottles);
-    const bool usable = !found.empty() &&
-                        found.front()->assessment.verdict != ledger::Verdict::Discard &&
-                        knownClear(found.front()->batch);
-    return usable ? found.front() : nullptr;
-}
-
 std::vector<VesselChoice> vesselsFor(Millilitres volume, const formulary::Formulary& formulary,
                                      const std::vector<Bottle>& bottles)
 {

@@ -12,10 +12,6 @@ namespace ullage::app
 /// the others, and among them the oldest, so that nothing grows old behind a newer one.
 std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bottle>& bottles);
 
-/// The one to propose: the first of bottlesFor() that is known to be clear and whose verdict is not
-/// Discard; null if none.
-const Bottle* proposedBottle(formulary::Role role, const std::vector<Bottle>& bottles);
-
 /// A vessel for a new batch, and how it stands to it.
 struct VesselChoice {
     std::shared_ptr<const formulary::Vessel> vessel;

@@ -212,7 +212,8 @@ void MixDialog::refresh()
     auto named = *into;
     if (named.name.empty())
         named.name = tr("new bottle").toStdString(); // only to be judged before it has its name
-    const auto preview = previewMix(*what, named, chemistry::Millilitres(*volume), when().at);
+    const auto preview = ledger::previewMix(*what, named, chemistry::Millilitres(*volume),
+                                            when().at, preferences().baseTimes(what->id));
     m_become->setVisible(preview.has_value());
     if (preview)
         showPreview(*preview);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/dialogs/deed_dialog.h"
-#include "app/dialogs/mix_preview.h"
+#include "core/ledger/mix_preview.h"
 
 class QCheckBox;
 class QComboBox;
@@ -39,8 +39,8 @@ private:
     void solutionChanged();
     void vesselChanged();
     void refresh();
-    void showPreview(const MixPreview& preview);
-    [[nodiscard]] QStringList warningsFor(const Result<MixPreview>& preview) const;
+    void showPreview(const ledger::MixPreview& preview);
+    [[nodiscard]] QStringList warningsFor(const Result<ledger::MixPreview>& preview) const;
 
     [[nodiscard]] bool newVessel() const;
     [[nodiscard]] std::shared_ptr<const formulary::Solution> solution() const;

@@ -13,7 +13,7 @@
 namespace ullage::app
 {
 
-void MixDialog::showPreview(const MixPreview& preview)
+void MixDialog::showPreview(const ledger::MixPreview& preview)
 {
     const auto now = session().now();
     m_become->setTitle(tr("It will become %1").arg(m_name->text().trimmed()));
@@ -25,19 +25,18 @@ void MixDialog::showPreview(const MixPreview& preview)
                                      ? filmCountText(preview.films->value(), wording().locale)
                                      : tr("no figure")});
     if (solution()->role == formulary::Role::Developer) {
-        const auto pairs = preferences().baseTimes(solution()->id);
-        const auto base = chemistry::baseTime(pairs, chemistry::Celsius(20), solution()->q10);
-        const auto timed = [&](double factor) {
-            return base ? timeText(base->time * factor, TimeStep::FiveSeconds)
+        const auto timed = [&](const std::optional<chemistry::Seconds>& time, double factor) {
+            return time ? timeText(*time, TimeStep::FiveSeconds)
                         : factorText(factor, wording().locale);
         };
-        rows.push_back({base ? tr("First film at %1")
-                                   .arg(shortTemperatureText(chemistry::Celsius(20), wording()))
-                             : tr("First film's time"),
-                        timed(preview.firstFactor)});
+        rows.push_back({preview.firstTime
+                            ? tr("First film at %1")
+                                  .arg(shortTemperatureText(chemistry::Celsius(20), wording()))
+                            : tr("First film's time"),
+                        timed(preview.firstTime, preview.firstFactor)});
         if (preview.tenthFactor)
-            rows.push_back(
-                {base ? tr("Tenth film") : tr("Tenth film's time"), timed(*preview.tenthFactor)});
+            rows.push_back({preview.tenthTime ? tr("Tenth film") : tr("Tenth film's time"),
+                            timed(preview.tenthTime, *preview.tenthFactor)});
     }
     if (preview.keepsUntil)
         rows.push_back({tr("Keeps, full and closed"),
@@ -53,7 +52,7 @@ void MixDialog::showPreview(const MixPreview& preview)
     m_rows->setRows(rows);
 }
 
-QStringList MixDialog::warningsFor(const Result<MixPreview>& preview) const
+QStringList MixDialog::warningsFor(const Result<ledger::MixPreview>& preview) const
 {
     QStringList warnings;
     if (!preview)
@@ -97,8 +96,8 @@ Result<void> MixDialog::act()
 {
     auto into = *vessel();
     // Before a new bottle is entered, it is sure that the batch will fit into it.
-    if (const auto fits =
-            previewMix(*solution(), into, chemistry::Millilitres(*m_volume->value()), when().at);
+    if (const auto fits = ledger::previewMix(*solution(), into,
+                                             chemistry::Millilitres(*m_volume->value()), when().at);
         !fits)
         return tl::unexpected(fits.error());
     if (newVessel()) {

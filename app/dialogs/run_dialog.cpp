@@ -1,7 +1,6 @@
 #include "app/dialogs/run_dialog.h"
 
 #include "app/dialogs/base_times_edit.h"
-#include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/film_rows.h"
 #include "app/dialogs/known_times.h"
 #include "app/dialogs/top_up_offers.h"
@@ -12,10 +11,8 @@
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
-#include "core/chemistry/films.h"
-#include "core/ledger/next_load.h"
-#include "core/ledger/run_plan.h"
 
+#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -46,11 +43,7 @@ RunDialog::RunDialog(const DialogContext& context, const Bottle* first, QWidget*
     connect(m_films, &FilmRows::changed, this, &RunDialog::refresh);
     connect(m_thermometer, &QuantityEdit::valueChanged, this, &RunDialog::refresh);
     connect(m_times, &BaseTimesEdit::changed, this, &RunDialog::refresh);
-    connect(m_baths, &BathTable::changed, this, [this] {
-        developerChanged();
-        refresh();
-    });
-    developerChanged();
+    connect(m_baths, &BathTable::changed, this, &RunDialog::refresh);
     refresh();
     setDeed(tr("Log this run"));
     m_films->setFocus();
@@ -107,74 +100,92 @@ void RunDialog::developerChanged()
     if (solution == m_developer)
         return;
     m_developer = solution;
+    const QSignalBlocker quiet(m_times); // whoever asked shows the rest
     m_times->setPairs(preferences().baseTimes(solution));
     m_times->setKnown(knownTimes(session().formulary(), solution, {}, wording()));
 }
 
 QString RunDialog::timeShown() const { return m_time->text(); }
 
-// The developer as it was at the moment given, so that a run entered late is timed by its own wear.
-NextFilm RunDialog::developing() const
+// As they were at the moment given, so that a run entered late is timed by the wear of then.
+const std::vector<ledger::Judged>& RunDialog::bottlesThen()
 {
-    const Bottle* developer = m_baths->chosen(Role::Developer);
+    const chemistry::Instant at = when().at;
+    if (m_thenAt == at)
+        return m_then;
+    m_thenAt = at;
+    m_then.clear();
+    for (const Bottle& bottle : session().bottles()) {
+        auto then = session().book().batch(bottle.batch.id, at);
+        const ledger::Batch& batch = then ? *then : bottle.batch;
+        m_then.push_back({batch, ledger::assess(batch)});
+    }
+    return m_then;
+}
+
+ledger::NextLoad RunDialog::next()
+{
+    ledger::LoadWishes wishes{
+        .load = m_films->load(), .pairs = m_times->pairs(), .needs = m_baths->needs()};
+    if (const auto reading = m_thermometer->value())
+        wishes.temperature = chemistry::Celsius(*reading);
+    return ledger::nextLoad(wishes, bottlesThen());
+}
+
+NextFilm RunDialog::developing(const ledger::NextLoad& next) const
+{
+    const ledger::Judged* developer = next.taken(Role::Developer);
     if (!developer)
         return {.note = tr("No developer is chosen.")};
     if (!m_thermometer->value())
         return {.note = tr("Read the thermometer.")};
-    auto then = session().book().batch(developer->batch.id, when().at);
-    const ledger::Batch& batch = then ? *then : developer->batch;
-    NextFilm next = nextFilm(batch, ledger::assess(batch), m_times->pairs(),
+    NextFilm film = nextFilm(*developer, next.developing,
                              chemistry::Celsius(*m_thermometer->value()), wording());
     if (m_times->pairs().empty())
-        next.note = tr("times the film maker's time, once that is typed in");
-    return next;
+        film.note = tr("times the film maker's time, once that is typed in");
+    return film;
 }
 
-QString RunDialog::fixing() const
+QString RunDialog::fixing(const ledger::NextLoad& next) const
 {
-    const Bottle* fixer = m_baths->chosen(Role::Fixer);
-    if (!fixer)
+    const ledger::Judged* fixer = next.taken(Role::Fixer);
+    if (!fixer || !m_thermometer->value())
         return {};
-    const ledger::Batch& batch = fixer->batch;
-    const ledger::Assessment& so = fixer->assessment;
-    const chemistry::Celsius reading(m_thermometer->value().value_or(kUsualTemperature));
-    const auto ordinary = ledger::fixingTime(batch, so, reading);
-    if (!ordinary)
+    if (!next.fixing)
         return tr("Fix for twice the clearing time: test a piece of film, none is on record.");
-    QString text = ordinary->from == ledger::ClearingFrom::Tests
+    QString text = next.fixing->from == ledger::ClearingFrom::Tests
                        ? tr("Fix for %1, twice the clearing time.")
                        : tr("Fix for %1, twice the clearing time of the fresh solution: no test is "
                             "on record.");
-    text = text.arg(timeText(ordinary->time, TimeStep::FiveSeconds));
-    if (batch.solution->tabularFactor)
+    text = text.arg(timeText(next.fixing->time, TimeStep::FiveSeconds));
+    if (fixer->batch.solution->tabularFactor)
         text += u' ' + tr("For tabular grains %1.")
-                           .arg(timeText(ledger::fixingTime(batch, so, reading, true)->time,
-                                         TimeStep::FiveSeconds));
+                           .arg(timeText(next.fixingTabular->time, TimeStep::FiveSeconds));
     return text;
 }
 
-void RunDialog::addBottleWarnings(QStringList& warnings) const
+void RunDialog::addBottleWarnings(const ledger::NextLoad& next, QStringList& warnings) const
 {
-    const auto load = m_films->load().units();
-    for (const Role role : {Role::Developer, Role::Stop, Role::Fixer, Role::WashAid,
-                            Role::WettingAgent, Role::Other}) {
-        const Bottle* bottle = m_baths->chosen(role);
-        if (!bottle)
+    using Code = ledger::PlanProblemCode;
+    std::optional<std::size_t> reasoned; // of each bottle the gravest reason only
+    for (const ledger::PlanProblem& problem : next.plan.problems) {
+        if (!problem.judged)
             continue;
-        const QString name = QString::fromStdString(bottle->batch.name);
-        const auto& so = bottle->assessment;
-        if (!knownClear(bottle->batch))
+        const ledger::Judged& bottle = next.judged[*problem.judged];
+        const QString name = QString::fromStdString(bottle.batch.name);
+        if (problem.code == Code::NotMarkedDissolved) {
             warnings
                 << tr("Nobody has marked %1 as dissolved yet: look whether it is clear.").arg(name);
-        if (so.verdict == ledger::Verdict::Discard || so.verdict == ledger::Verdict::TestFirst) {
-            const auto reasons = forReading(so.reasons);
+        } else if (problem.reason && reasoned != problem.judged) {
+            reasoned = problem.judged;
+            const auto reasons = forReading(bottle.assessment.reasons);
             warnings << tr("%1: %2", "bottle, reason")
-                            .arg(name,
-                                 reasonSentence(reasons.front(), bottle->batch, so, wording()));
-        } else if (so.filmsLeft && load > *so.filmsLeft + chemistry::Films(chemistry::kFilmSlack)) {
+                            .arg(name, reasonSentence(reasons.front(), bottle.batch,
+                                                      bottle.assessment, wording()));
+        } else if (problem.code == Code::CapacityShort) {
             warnings << tr("%1 has %2 left; this load is %3.")
-                            .arg(name, filmsLeftText(*so.filmsLeft, wording()),
-                                 filmsText(load, wording()));
+                            .arg(name, filmsLeftText(chemistry::Films(problem.limit), wording()),
+                                 filmsText(chemistry::Films(problem.number), wording()));
         }
     }
 }
@@ -194,23 +205,26 @@ void RunDialog::offerTopUps()
 
 void RunDialog::refresh()
 {
+    m_baths->propose(next());
+    developerChanged();
     offerTopUps();
-    const NextFilm next = developing();
-    m_time->setText(next.time);
-    m_time->setVisible(!next.time.isEmpty());
-    QStringList notes{next.note};
-    if (const auto* known = m_times->chosen(); known && !next.time.isEmpty())
+    const ledger::NextLoad load = next(); // with the times of the developer proposed
+    const NextFilm film = developing(load);
+    m_time->setText(film.time);
+    m_time->setVisible(!film.time.isEmpty());
+    QStringList notes{film.note};
+    if (const auto* known = m_times->chosen(); known && !film.time.isEmpty())
         notes << (known->source.isEmpty()
                       ? tr("%1: no source given.").arg(known->name)
                       : tr("%1, source: %2.", "film, source").arg(known->name, known->source));
     notes.removeAll(QString());
     m_note->setText(notes.join(u'\n'));
-    m_rows->setRows(next.rows);
-    m_rows->setVisible(!next.rows.empty());
-    m_fix->setText(fixing());
+    m_rows->setRows(film.rows);
+    m_rows->setVisible(!film.rows.empty());
+    m_fix->setText(fixing(load));
     m_fix->setVisible(!m_fix->text().isEmpty());
-    m_warned = next.warnings;
-    addBottleWarnings(m_warned);
+    m_warned = film.warnings;
+    addBottleWarnings(load, m_warned);
     m_warnings->setText(m_warned.join(u'\n'));
     m_warnings->setVisible(!m_warned.isEmpty());
 }

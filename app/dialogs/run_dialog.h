@@ -39,9 +39,11 @@ private:
     void buildSide();
     void developerChanged();
     void refresh();
-    [[nodiscard]] NextFilm developing() const;
-    void addBottleWarnings(QStringList& warnings) const;
-    [[nodiscard]] QString fixing() const;
+    [[nodiscard]] ledger::NextLoad next();
+    [[nodiscard]] const std::vector<ledger::Judged>& bottlesThen();
+    [[nodiscard]] NextFilm developing(const ledger::NextLoad& next) const;
+    void addBottleWarnings(const ledger::NextLoad& next, QStringList& warnings) const;
+    [[nodiscard]] QString fixing(const ledger::NextLoad& next) const;
     void offerTopUps();
 
     FilmRows* m_films;
@@ -56,7 +58,9 @@ private:
     QLabel* m_fix;
     QLabel* m_warnings;
     QStringList m_warned;
-    std::string m_developer; ///< solution whose times are shown
+    std::string m_developer;            ///< solution whose times are shown
+    std::vector<ledger::Judged> m_then; ///< the bottles as they were at m_thenAt
+    std::optional<chemistry::Instant> m_thenAt;
 };
 
 } // namespace ullage::app

@@ -2,8 +2,8 @@
 
 #include "app/shelf/strip_chart.h"
 #include "app/words/number_text.h"
-#include "core/chemistry/fixing.h"
 #include "core/chemistry/process_constants.h"
+#include "core/ledger/load_times.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -224,23 +224,19 @@ void TestDialog::judge()
     Tone tone = Tone::Quiet;
     const auto before = std::exchange(m_proposed, std::nullopt);
     if (kind() == Kind::Clearing && m_seconds->value() && m_temperature->value()) {
-        auto tests = batch().tests;
-        const chemistry::Seconds at20 =
-            chemistry::Seconds(*m_seconds->value()) /
-            chemistry::coldFactor(chemistry::Celsius(*m_temperature->value()));
-        tests.push_back({batch().wear, at20});
-        const auto clearing =
-            chemistry::clearing(tests, batch().wear, batch().solution->freshClearing);
+        const auto so = ledger::outlookOf(batch(), chemistry::Seconds(*m_seconds->value()),
+                                          chemistry::Celsius(*m_temperature->value()));
+        const chemistry::Clearing& clearing = so.clearing;
         const QString brought =
-            tr("%1 s at 20 °C").arg(numberText(at20.value(), 0, wording().locale));
-        if (clearing && clearing->doubled) {
+            tr("%1 s at 20 °C").arg(numberText(so.at20.value(), 0, wording().locale));
+        if (clearing.doubled) {
             text = tr("%1: at least twice the fresh %2 s. This fixer is to be discarded.")
-                       .arg(brought, numberText(clearing->fresh->value(), 0, wording().locale));
+                       .arg(brought, numberText(clearing.fresh->value(), 0, wording().locale));
             tone = Tone::Discard;
-        } else if (clearing && clearing->fresh) {
+        } else if (clearing.fresh) {
             text = tr("%1: under twice the fresh %2 s. Fix for %3.")
-                       .arg(brought, numberText(clearing->fresh->value(), 0, wording().locale),
-                            timeText(clearing->fixingTime()));
+                       .arg(brought, numberText(clearing.fresh->value(), 0, wording().locale),
+                            timeText(so.fixing));
             tone = Tone::Good;
         } else {
             text = tr("%1. No fresh time is known to compare it with.").arg(brought);

@@ -5,6 +5,7 @@
 #include "app/words/number_text.h"
 #include "core/chemistry/constants.h"
 #include "core/formulary/implied.h"
+#include "core/formulary/time_curve.h"
 
 #include <QCoreApplication>
 
@@ -210,39 +211,27 @@ ChartSpec developmentChart(const std::vector<chemistry::TimeAtTemperature>& time
     spec.xTitle = spec.xName;
     spec.x = ChartX::Numbers;
     spec.y = ChartY::Minutes;
-    if (times.empty() || !chemistry::baseTime(times, times.front().temperature, q10)) {
+    const auto curve = formulary::timeCurve(times, q10);
+    if (!curve) {
         spec.summary = Words::tr("No time is entered.");
         return spec;
     }
-    const auto [coolest, warmest] =
-        std::minmax_element(times.begin(), times.end(), [](const auto& a, const auto& b) {
-            return a.temperature < b.temperature;
-        });
-    const Celsius low = std::min(chemistry::kCoolest, coolest->temperature);
-    const Celsius high = std::max(chemistry::kWarmest, warmest->temperature);
-    spec.xMin = shown(low);
-    spec.xMax = shown(high);
-    const auto run = [&](ChartSeries series, Celsius from, Celsius to) {
-        constexpr int kSteps = 30;
-        if (from >= to)
-            return;
-        for (int i = 0; i <= kSteps; ++i) {
-            const Celsius at = from + (to - from) * (static_cast<double>(i) / kSteps);
-            // Rounding must not carry the last step out of the range that has a time.
-            if (const auto base = chemistry::baseTime(times, std::min(at, to), q10))
-                series.points.emplace_back(shown(at), base->time.value() / 60);
-        }
-        spec.series.push_back(series);
+    spec.xMin = shown(curve->low);
+    spec.xMax = shown(curve->high);
+    const auto draw = [&](ChartSeries series,
+                          const std::vector<chemistry::TimeAtTemperature>& points) {
+        for (const auto& point : points)
+            series.points.emplace_back(shown(point.temperature), point.time.value() / 60);
+        if (!series.points.empty())
+            spec.series.push_back(std::move(series));
     };
-    run({.name = Words::tr("between the times entered"), .kind = SeriesKind::Line},
-        coolest->temperature, warmest->temperature);
+    draw({.name = Words::tr("between the times entered"), .kind = SeriesKind::Line},
+         curve->between);
     const ChartSeries outside{.name = Words::tr("by Q10"), .kind = SeriesKind::Dashed};
     ChartSeries below = outside;
-    below.inLegend = false;
-    run(below, low, coolest->temperature);
-    run(outside, warmest->temperature, high);
-    if (warmest->temperature >= high && !spec.series.empty())
-        spec.series.back().inLegend = true;
+    below.inLegend = curve->above.empty(); // one of the two is named
+    draw(below, curve->below);
+    draw(outside, curve->above);
     ChartSeries entered{.name = Words::tr("entered"), .kind = SeriesKind::Points};
     for (const auto& pair : times)
         entered.points.emplace_back(shown(pair.temperature), pair.time.value() / 60);
@@ -265,9 +254,9 @@ ChartSpec developmentChart(const std::vector<chemistry::TimeAtTemperature>& time
                                .inFigures = false});
         named = true;
     }
-    const auto at20 = chemistry::baseTime(times, Celsius(20), q10);
+    const auto at20 = formulary::timeAt20(times, q10);
     spec.summary = at20 ? Words::tr("%1 at %2.", "time, temperature")
-                              .arg(timeText(at20->time, TimeStep::FiveSeconds),
+                              .arg(timeText(*at20, TimeStep::FiveSeconds),
                                    shortTemperatureText(Celsius(20), wording))
                         : Words::tr("No time can be given at 20 °C.");
     return spec;

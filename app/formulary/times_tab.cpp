@@ -12,6 +12,7 @@
 #include "app/words/figure_words.h"
 #include "app/words/number_text.h"
 #include "app/words/source_words.h"
+#include "core/formulary/time_curve.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -74,8 +75,8 @@ void TimesTab::setFormulary(const formulary::Formulary& formulary, const Wording
     for (const auto& figure : formulary.notebook().current()) {
         const auto developer = formulary.solution(figure->developer);
         // The curve's own figure, so that rows compare at one temperature.
-        const auto at20 = chemistry::baseTime(figure->times, chemistry::Celsius(20),
-                                              developer ? developer->q10 : chemistry::kQ10.value);
+        const auto at20 =
+            formulary::timeAt20(figure->times, developer ? developer->q10 : chemistry::kQ10.value);
         const QString index = figure->exposureIndex
                                   ? numberText(*figure->exposureIndex, 1, wording.locale)
                                   : tr("any");
@@ -85,8 +86,8 @@ void TimesTab::setFormulary(const formulary::Formulary& formulary, const Wording
               {index, figure->exposureIndex.value_or(0)},
               {QString::fromStdString(developer ? developer->name : figure->developer), {}},
               {QString::fromStdString(figure->dilution), {}},
-              {at20 ? timeText(at20->time, TimeStep::FiveSeconds) : QStringLiteral("—"),
-               at20 ? at20->time.value() : 0.0},
+              {at20 ? timeText(*at20, TimeStep::FiveSeconds) : QStringLiteral("—"),
+               at20 ? at20->value() : 0.0},
               {gradeLetter(formulary::gradeOf(figure->source)), {}}}});
     }
     const bool any = !rows.empty();

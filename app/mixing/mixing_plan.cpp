@@ -2,7 +2,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
-#include "core/chemistry/wear.h"
+#include "core/ledger/load_times.h"
 #include "core/ledger/statistics.h"
 
 #include <QCoreApplication>
@@ -124,11 +124,9 @@ std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant no
                         filmCountText((*solution.capacity * chemistry::litres(plan.makes)).value(),
                                       wording.locale)});
     if (solution.wear.rule != chemistry::WearRule::None) {
-        const chemistry::Films ninth(9);
         rows.push_back(
             {Words::tr("Tenth film's time"),
-             factorText(chemistry::wearFactor(solution.wear, ninth / chemistry::litres(plan.makes)),
-                        wording.locale)});
+             factorText(ledger::factorOfFilm(solution, 10, plan.makes), wording.locale)});
     }
     rows.push_back(
         {Words::tr("Keeps, full and closed"),

@@ -116,11 +116,11 @@ std::vector<chemistry::TimeAtTemperature> Preferences::baseTimes(const std::stri
     std::vector<chemistry::TimeAtTemperature> pairs;
     const auto kept = m_settings->value(timesKey(solution)).toStringList();
     for (const QString& text : kept) {
-        const QStringList parts = text.split(u'@');
+        const QStringList halves = text.split(u'@');
         bool timeFine = false;
         bool degreesFine = false;
-        const double time = parts.value(0).toDouble(&timeFine);
-        const double degrees = parts.value(1).toDouble(&degreesFine);
+        const double time = halves.value(0).toDouble(&timeFine);
+        const double degrees = halves.value(1).toDouble(&degreesFine);
         if (timeFine && degreesFine && std::isfinite(time) && std::isfinite(degrees))
             pairs.push_back({chemistry::Celsius(degrees), chemistry::Seconds(time)});
     }

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/words/units.h"
-#include "core/chemistry/developing.h"
+#include "core/formulary/notebook.h"
 
 #include <QSettings>
 #include <QString>

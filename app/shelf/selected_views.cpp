@@ -86,9 +86,17 @@ NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessme
                   std::span<const chemistry::TimeAtTemperature> pairs,
                   chemistry::Celsius temperature, const Wording& wording)
 {
+    const auto next = ledger::nextLoadIn({batch, assessment}, pairs, temperature);
+    return nextFilm(next.judged.front(), next.developing, temperature, wording);
+}
+
+NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::DevelopingFactors>& so,
+                  chemistry::Celsius temperature, const Wording& wording)
+{
+    const ledger::Batch& batch = developer.batch;
+    const ledger::Assessment& assessment = developer.assessment;
     NextFilm next;
     const QString at = shortTemperatureText(temperature, wording);
-    const auto so = ledger::developingTime(batch, assessment, pairs, temperature);
     if (so) {
         next.rows.push_back({Words::tr("Film maker's time, %1")
                                  .arg(shortTemperatureText(so->nearest.temperature, wording)),
@@ -101,7 +109,7 @@ NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessme
         next.note = Words::tr("at %1, for the next film").arg(at);
         for (const auto warning : so->base.warnings)
             next.warnings << warningText(warning, wording);
-    } else if (pairs.empty()) {
+    } else if (so.error().code == ErrorCode::NoFigure) {
         next.note = Words::tr("times the film maker's time; type that in at Run film");
     } else {
         next.note = Words::tr("no time can be given at %1").arg(at);
@@ -126,7 +134,8 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
                     chemistry::Celsius temperature, const Wording& wording)
 {
     NextFilm next;
-    const auto so = ledger::fixingTime(batch, assessment, temperature);
+    const auto load = ledger::nextLoadIn({batch, assessment}, {}, temperature);
+    const auto& so = load.fixing;
     if (!so) {
         next.note = Words::tr("Fix for twice the clearing time: test a piece of film, no test is "
                               "on record.");
@@ -149,10 +158,8 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
     next.rows.push_back({Words::tr("Temperature, %1").arg(temperatureText(temperature, wording)),
                          factorText(so->cold, wording.locale)});
     if (batch.solution->tabularFactor)
-        next.rows.push_back(
-            {Words::tr("With tabular grains"),
-             timeText(ledger::fixingTime(batch, assessment, temperature, true)->time,
-                      TimeStep::FiveSeconds)});
+        next.rows.push_back({Words::tr("With tabular grains"),
+                             timeText(load.fixingTabular->time, TimeStep::FiveSeconds)});
     return next;
 }
 

@@ -4,7 +4,7 @@
 
 #include "app/charts/chart.h"
 #include "app/words/units.h"
-#include "core/chemistry/developing.h"
+#include "core/ledger/load_times.h"
 #include "core/ledger/verdict.h"
 
 #include <span>

@@ -4,8 +4,8 @@
 #include "app/shelf/bottle_view.h"
 #include "app/shelf/selected_bottle.h"
 #include "app/words/units.h"
-#include "core/chemistry/developing.h"
 #include "core/formulary/formulary.h"
+#include "core/ledger/next_load.h"
 #include "core/ledger/range.h"
 #include "core/ledger/verdict.h"
 
@@ -39,6 +39,10 @@ struct NextFilm {
     std::vector<FactorRow> rows;
     QStringList warnings;
 };
+
+/// `so` is the time of the next load in this developer at `temperature`, or why there is none.
+NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::DevelopingFactors>& so,
+                  chemistry::Celsius temperature, const Wording& wording);
 
 /// `pairs` are the film maker's times typed in for this developer, if any; `temperature` that of
 /// the next bath.

@@ -154,12 +154,13 @@ Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledg
                   : Words::tr("the last test, because a line needs three tests at two levels of "
                               "wear");
     if (fixing) {
-        const double factor =
-            batch.solution->tabularFactor.value_or(chemistry::kTabularFixFactor.value);
-        why.value = timeText(tests.fixingTime());
-        why.equation = Words::tr("Fixing time = 2 × clearing time; %1 × for films with tabular "
-                                 "grains (%2). Clearing time = %3.")
-                           .arg(numberText(factor, 1, locale), timeText(tests.now * factor), now);
+        const auto ordinary = ledger::fixingTime(batch, so, chemistry::Celsius(20));
+        const auto tabular = ledger::fixingTime(batch, so, chemistry::Celsius(20), true);
+        why.value = timeText(ordinary->time);
+        why.equation =
+            Words::tr("Fixing time = 2 × clearing time; %1 × for films with tabular "
+                      "grains (%2). Clearing time = %3.")
+                .arg(numberText(tabular->times, 1, locale), timeText(tabular->time), now);
         why.constants.push_back(
             explained(Words::tr("Fixing ÷ clearing"), chemistry::kFixFactor, locale));
         why.constants.push_back(

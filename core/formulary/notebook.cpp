@@ -2,33 +2,15 @@
 
 #include "core/chemistry/constants.h"
 #include "core/formulary/field_check.h"
+#include "core/formulary/leaflet_time.h"
 #include "core/formulary/notebook_fields.h"
 
 #include <algorithm>
-#include <cctype>
 #include <iterator>
 #include <unordered_set>
 
 namespace ullage::formulary
 {
-
-namespace
-{
-
-// Only ASCII letters are folded: names in other scripts match as they are written.
-std::string bare(std::string_view text)
-{
-    std::string result;
-    for (const char letter : text) {
-        const auto byte = static_cast<unsigned char>(letter);
-        if (!std::isspace(byte)) {
-            result.push_back(static_cast<char>(std::tolower(byte)));
-        }
-    }
-    return result;
-}
-
-} // namespace
 
 Result<void> Described<DevelopmentFigure>::together(const DevelopmentFigure& figure)
 {
@@ -67,8 +49,8 @@ std::shared_ptr<const DevelopmentFigure> Notebook::find(const TimeQuery& query) 
 {
     auto fitting = current();
     std::erase_if(fitting, [&](const auto& figure) {
-        return bare(figure->film) != bare(query.film) ||
-               bare(figure->dilution) != bare(query.dilution) ||
+        return bareName(figure->film) != bareName(query.film) ||
+               bareName(figure->dilution) != bareName(query.dilution) ||
                std::find(query.developers.begin(), query.developers.end(), figure->developer) ==
                    query.developers.end();
     });

@@ -1,126 +1,209 @@
 #include "core/ledger/next_load.h"
 
-#include "core/chemistry/constants.h"
-#include "core/chemistry/films.h"
-#include "core/chemistry/wear.h"
+#include "core/ledger/run_split.h"
 
 #include <algorithm>
-#include <cmath>
+#include <utility>
 
 namespace ullage::ledger
 {
 
-using chemistry::Celsius;
 using chemistry::Films;
-using chemistry::FilmsPerLitre;
-using chemistry::Seconds;
-using chemistry::TimeAtTemperature;
+using chemistry::Millilitres;
+using formulary::Role;
 
 namespace
 {
 
-int wholeFilms(Films films)
+std::vector<BathNeed> needsOfSheet(const LoadWishes& wishes)
 {
-    return static_cast<int>(std::ceil(films.value() - chemistry::kFilmSlack));
+    std::vector<BathNeed> all;
+    const Millilitres volume = wishes.tank ? wishes.tank->volume : Millilitres();
+    for (const TemplateStep& step : wishes.sheet.steps) {
+        const auto role = roleOf(step.kind);
+        if (!role) {
+            continue;
+        }
+        BathNeed need{*role, volume, false, *role == Role::Developer || *role == Role::Fixer};
+        if (*role == Role::Developer) {
+            need.volume = stockNeeded(volume, wishes.parts);
+            need.oneShot = wishes.oneShot || wishes.parts > 0; // a dilution cannot go back
+        }
+        all.push_back(need);
+    }
+    return all;
+}
+
+std::vector<BathNeed> needs(const LoadWishes& wishes)
+{
+    std::vector<BathNeed> all = wishes.needs.empty() ? needsOfSheet(wishes) : wishes.needs;
+    for (BathNeed& need : all) {
+        if (const auto chosen = wishes.chosen.find(need.role); chosen != wishes.chosen.end()) {
+            need.chosen = chosen->second;
+        }
+        if (need.role == Role::Developer) {
+            need.within = wishes.developers;
+        }
+    }
+    std::erase_if(all, [](const BathNeed& need) { return need.chosen == kNoBottle; });
+    return all;
+}
+
+void addTimes(NextLoad& made, const Judged* developer, const Judged* fixer,
+              std::span<const chemistry::TimeAtTemperature> pairs,
+              std::optional<chemistry::Celsius> temperature)
+{
+    if (developer && temperature) {
+        made.developing =
+            developingTime(developer->batch, developer->assessment, pairs, *temperature);
+    } else if (developer) {
+        made.developing =
+            tl::unexpected(Error{.code = ErrorCode::Missing, .field = "temperature_c"});
+    }
+    if (fixer && temperature) {
+        made.fixing = fixingTime(fixer->batch, fixer->assessment, *temperature);
+        made.fixingTabular = fixingTime(fixer->batch, fixer->assessment, *temperature, true);
+    }
+}
+
+BathAfter afterLoad(const BathNeed& need, std::size_t index, const Judged& judged, Films load)
+{
+    const Batch& batch = judged.batch;
+    BathAfter after{.role = need.role, .judged = index, .volume = batch.volume};
+    Batch then = batch;
+    if (need.oneShot) {
+        const Millilitres used = need.volume.value() > 0 ? need.volume : batch.volume;
+        after.volume = std::max(batch.volume - used, Millilitres());
+    } else if (batch.volume.value() > 0) {
+        then.wear += load / chemistry::litres(batch.volume);
+    }
+    then.volume = after.volume;
+    after.filmsLeft = filmsItCanDo({then, {}}, {.role = need.role});
+    if (need.role == Role::Developer) {
+        after.factor = factorThen(then, {.wearBefore = then.wear}) * then.stripFactor.value_or(1);
+    }
+    return after;
+}
+
+void addAfter(NextLoad& made, Films load)
+{
+    for (const BathChoice& bath : made.plan.baths) {
+        if (bath.taken) {
+            const std::size_t index = bath.candidates[*bath.taken].judged;
+            made.after.push_back(afterLoad(bath.need, index, made.judged[index], load));
+        }
+    }
+}
+
+void addSheet(NextLoad& made, const LoadWishes& wishes)
+{
+    if (!wishes.temperature) {
+        made.refusal = Error{.code = ErrorCode::Missing, .field = "temperature_c"};
+        return;
+    }
+    SheetRequest request{.sheet = wishes.sheet,
+                         .temperature = *wishes.temperature,
+                         .pairs = wishes.pairs,
+                         .tabularGrain = wishes.tabularGrain,
+                         .washWater = wishes.washWater};
+    for (const BathChoice& bath : made.plan.baths) {
+        if (const Judged* taken = made.taken(bath.need.role)) {
+            const Millilitres whole = wishes.tank ? wishes.tank->volume : bath.need.volume;
+            request.baths.push_back(
+                {taken, bath.need.oneShot, {bath.need.volume, whole - bath.need.volume}});
+        }
+    }
+    auto sheet = makeSheet(request);
+    if (sheet) {
+        made.sheet = std::move(*sheet);
+    } else {
+        made.refusal = sheet.error();
+    }
 }
 
 } // namespace
 
-double bottleFactor(const Batch& developer, const Assessment& so)
+const Judged* NextLoad::taken(Role role) const
 {
-    return so.wearFactor * developer.stripFactor.value_or(1);
+    const BathChoice* bath = plan.bath(role);
+    return bath && bath->taken ? &judged[bath->candidates[*bath->taken].judged] : nullptr;
 }
 
-Result<DevelopingFactors> developingTime(const Batch& developer, const Assessment& so,
-                                         std::span<const TimeAtTemperature> pairs,
-                                         Celsius temperature)
+const BathAfter* NextLoad::afterwards(Role role) const
 {
-    if (pairs.empty()) {
-        return refuse({.code = ErrorCode::NoFigure, .field = "base"});
+    const auto found = std::find_if(after.begin(), after.end(),
+                                    [&](const BathAfter& one) { return one.role == role; });
+    return found == after.end() ? nullptr : &*found;
+}
+
+NextLoad nextLoad(const LoadWishes& wishes, std::vector<Judged> judged)
+{
+    NextLoad made{.judged = std::move(judged)};
+    made.plan = planRun({wishes.load, wishes.tank, needs(wishes)}, made.judged);
+    addTimes(made, made.taken(Role::Developer), made.taken(Role::Fixer), wishes.pairs,
+             wishes.temperature);
+    addAfter(made, wishes.load.units());
+    if (!wishes.sheet.steps.empty()) {
+        addSheet(made, wishes);
     }
-    auto base = chemistry::baseTime(pairs, temperature, developer.solution->q10);
-    if (!base) {
-        return tl::unexpected(base.error());
-    }
-    const auto away = [&](const TimeAtTemperature& pair) {
-        return std::abs((pair.temperature - temperature).value());
+    return made;
+}
+
+NextLoad nextLoadIn(const Judged& bottle, std::span<const chemistry::TimeAtTemperature> pairs,
+                    chemistry::Celsius temperature, Films films)
+{
+    const Role role = bottle.batch.solution->role;
+    NextLoad made{.judged = {bottle}};
+    const BathNeed need{.role = role, .chosen = bottle.batch.id, .evenToDiscard = true};
+    made.plan = planRun({{{{"135-36", films.value()}}}, {}, {need}}, made.judged);
+    const Judged& kept = made.judged.front();
+    addTimes(made, role == Role::Developer ? &kept : nullptr, role == Role::Fixer ? &kept : nullptr,
+             pairs, temperature);
+    addAfter(made, films);
+    return made;
+}
+
+std::vector<std::string> developersFor(const formulary::Formulary& formulary,
+                                       const std::vector<Judged>& judged,
+                                       const std::vector<formulary::FilmWanted>& films)
+{
+    struct Use {
+        std::string solution;
+        chemistry::Instant at;
+        bool used = false;
     };
-    DevelopingFactors factors{
-        .nearest = *std::min_element(pairs.begin(), pairs.end(),
-                                     [&](const TimeAtTemperature& a, const TimeAtTemperature& b) {
-                                         return away(a) < away(b);
-                                     }),
-        .base = std::move(*base),
-        .wear = so.wearFactor,
-        .strip = developer.stripFactor.value_or(1)};
-    factors.temperature = factors.base.time / factors.nearest.time;
-    factors.time = factors.base.time * factors.wear * factors.strip;
-    return factors;
-}
-
-std::optional<FixingFactors> fixingTime(const Batch& fixer, const Assessment& so,
-                                        Celsius temperature, bool tabularGrain)
-{
-    const formulary::Solution& solution = *fixer.solution;
-    FixingFactors factors{.cold = chemistry::coldFactor(temperature)};
-    factors.times = tabularGrain
-                        ? solution.tabularFactor.value_or(chemistry::kTabularFixFactor.value)
-                        : chemistry::kFixFactor.value;
-    if (so.clearing) {
-        factors.from = ClearingFrom::Tests;
-        factors.clearing = so.clearing->now;
-    } else if (solution.freshClearing) {
-        factors.from = ClearingFrom::SolutionFigure;
-        factors.clearing = solution.freshClearing;
-    } else {
-        return std::nullopt;
-    }
-    factors.time = *factors.clearing * factors.times * factors.cold;
-    return factors;
-}
-
-FixingFactors fixingTime(Seconds usersTime, Celsius temperature)
-{
-    FixingFactors factors{.times = 1, .cold = chemistry::coldFactor(temperature)};
-    factors.time = usersTime * factors.cold;
-    return factors;
-}
-
-std::vector<FilmsPerLitre> wearOfFilmsToCome(const Batch& batch, const Assessment& so, int most)
-{
-    std::vector<FilmsPerLitre> wears;
-    if (!batch.inUse() || batch.volume.value() <= 0 || !so.filmsLeft) {
-        return wears;
-    }
-    const int left = std::min(wholeFilms(*so.filmsLeft), most);
-    for (int film = 0; film <= left; ++film) {
-        wears.push_back(batch.wear + Films(film) / chemistry::litres(batch.volume));
-    }
-    return wears;
-}
-
-std::vector<FilmFactor> filmFactors(const Batch& developer, const Assessment& so, int most)
-{
-    const double strip = developer.stripFactor.value_or(1);
-    std::vector<FilmFactor> films;
-    const auto add = [&](FilmFactor::When when, FilmsPerLitre wear) {
-        if (static_cast<int>(films.size()) < most) {
-            films.push_back({when, strip * chemistry::wearFactor(developer.solution->wear, wear)});
-        }
-    };
-    for (const auto& load : developer.loads) {
-        for (int film = 0; film < wholeFilms(load.units); ++film) {
-            add(FilmFactor::When::Done, load.wearBefore);
+    std::vector<Use> uses;
+    for (const Judged& one : judged) {
+        if (one.batch.inUse() && one.batch.solution->role == Role::Developer) {
+            const auto& loads = one.batch.loads;
+            uses.push_back({one.batch.solution->id,
+                            loads.empty() ? one.batch.mixedAt : loads.back().at, !loads.empty()});
         }
     }
-    auto toCome = wearOfFilmsToCome(developer, so, most);
-    if (!toCome.empty()) {
-        toCome.pop_back(); // where the last one ends, nothing begins
+    std::stable_sort(uses.begin(), uses.end(), [](const Use& a, const Use& b) {
+        return std::pair(a.used, a.at) > std::pair(b.used, b.at);
+    });
+    const auto known = formulary::developersWithTimes(formulary, films);
+    for (const Use& use : uses) {
+        auto family = formulary.family(use.solution);
+        const bool has = std::any_of(family.begin(), family.end(), [&](const std::string& id) {
+            return std::find(known.begin(), known.end(), id) != known.end();
+        });
+        if (has && use.used) {
+            return family;
+        }
     }
-    for (std::size_t i = 0; i < toCome.size(); ++i) {
-        add(i == 0 ? FilmFactor::When::Next : FilmFactor::When::ToCome, toCome[i]);
+    for (const std::string& developer : known) {
+        auto family = formulary.family(developer);
+        const bool held = std::any_of(uses.begin(), uses.end(), [&](const Use& use) {
+            return std::find(family.begin(), family.end(), use.solution) != family.end();
+        });
+        if (held) {
+            return family;
+        }
     }
-    return films;
+    return !uses.empty() && uses.front().used ? formulary.family(uses.front().solution)
+                                              : std::vector<std::string>();
 }
 
 } // namespace ullage::ledger

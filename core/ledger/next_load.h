@@ -1,79 +1,87 @@
-// How long the next load of film takes in a bottle, factor by factor.
-//
-// The one place where a developing or a fixing time is reckoned: the shelf, the dialogs, the bench,
-// the command line and the charts show what stands here.
+// The next load of film: which bottles, why these and what is next best; how long it develops and
+// fixes, factor by factor; what speaks against it, what must be tested first; and what is left
+// afterwards. One value, that everyone who asks is answered from.
 #pragma once
 
-#include "core/chemistry/developing.h"
-#include "core/ledger/batch.h"
-#include "core/ledger/verdict.h"
+#include "core/formulary/leaflet_time.h"
+#include "core/ledger/load_times.h"
+#include "core/ledger/run_sheet.h"
 
+#include <map>
 #include <optional>
 #include <span>
+#include <string>
 #include <vector>
 
 namespace ullage::ledger
 {
 
-/// What the bottle itself does to the film maker's time: wear × strip. `so` is the assessment of
-/// `developer`.
-double bottleFactor(const Batch& developer, const Assessment& so);
+/// As a choice: no bottle from the shelf for this bath.
+inline constexpr const char* kNoBottle = "-";
 
-/// A development time as it was multiplied. Not rounded.
-struct DevelopingFactors {
-    chemistry::TimeAtTemperature nearest; ///< the maker's figure nearest to the reading
-    chemistry::BaseTime base;             ///< for a fresh bath at the reading, with its warnings
-    double temperature = 1;               ///< factor from `nearest` to `base`
-    double wear = 1;
-    double strip = 1;
-    chemistry::Seconds time; ///< base × wear × strip
+/// What is wanted.
+struct LoadWishes {
+    Load load;
+    std::optional<Tank> tank;
+    std::optional<chemistry::Celsius> temperature;   ///< the thermometer's reading
+    std::vector<chemistry::TimeAtTemperature> pairs; ///< the film maker's times
+    double parts = 0;                                ///< developer 1+n; 0 for stock
+    bool oneShot = false;                            ///< developer; always where it is diluted
+    bool tabularGrain = false;
+    RunTemplate sheet; ///< with the washing chosen; no steps: no sheet is made
+    std::optional<chemistry::Celsius> washWater;
+    /// The baths; empty for those that the sheet's steps ask for.
+    std::vector<BathNeed> needs;
+    std::map<formulary::Role, std::string> chosen; ///< batch, kNoBottle, or not there
+    /// Solutions that a developer is proposed from; empty for any. See developersFor().
+    std::vector<std::string> developers;
 };
 
-/// For the next load in this developer. Refuses no pairs (NoFigure, "base") and what baseTime()
-/// refuses.
-Result<DevelopingFactors> developingTime(const Batch& developer, const Assessment& so,
-                                         std::span<const chemistry::TimeAtTemperature> pairs,
-                                         chemistry::Celsius temperature);
-
-/// Which clearing time a fixing time was made from.
-enum class ClearingFrom {
-    Tests,          ///< this bottle's
-    SolutionFigure, ///< the solution's when fresh: nobody has tested the bottle
-    Nowhere,        ///< none is known: the user's own fixing time stands
+/// A bottle after this load, by what is known before it: nothing lost, nothing topped up.
+struct BathAfter {
+    formulary::Role role{};
+    std::size_t judged = 0;
+    chemistry::Millilitres volume;
+    std::optional<chemistry::Films> filmsLeft; ///< never below 0; empty without a capacity
+    double factor = 1;                         ///< a developer's, on the time of the load after
 };
 
-/// A fixing time as it was multiplied. Not rounded.
-struct FixingFactors {
-    ClearingFrom from = ClearingFrom::Nowhere;
-    std::optional<chemistry::Seconds> clearing; ///< at 20 °C; empty for Nowhere
-    double times = 2;                           ///< fixing ÷ clearing
-    double cold = 1;                            ///< what a reading under 20 °C adds
-    chemistry::Seconds time;
+struct NextLoad {
+    std::vector<Judged> judged;
+    RunPlan plan;
+    /// For the developer taken. Refuses a missing developer or temperature (Missing), no times
+    /// (NoFigure) and what developingTime() refuses.
+    Result<DevelopingFactors> developing =
+        tl::unexpected(Error{.code = ErrorCode::Missing, .field = "developer"});
+    /// For the fixer taken: empty without one, without a temperature, or where no clearing time is
+    /// known of it. Ordinary grain, and tabular.
+    std::optional<FixingFactors> fixing;
+    std::optional<FixingFactors> fixingTabular;
+    std::optional<RunSheet> sheet;
+    std::optional<Error> refusal; ///< why there is no sheet, where one was wanted
+    std::vector<BathAfter> after; ///< of the bottles taken, in the order of the baths
+
+    /// The bottle taken for a bath; null for none.
+    [[nodiscard]] const Judged* taken(formulary::Role role) const;
+    [[nodiscard]] const BathAfter* afterwards(formulary::Role role) const;
+    /// Nothing stands against starting but what the user may decide.
+    [[nodiscard]] bool canStart() const { return sheet && !plan.blocked(); }
 };
 
-/// For the next load in this fixer; empty where no clearing time is known of it. `tabularGrain`: of
-/// films with tabular grains.
-std::optional<FixingFactors> fixingTime(const Batch& fixer, const Assessment& so,
-                                        chemistry::Celsius temperature, bool tabularGrain = false);
+/// `judged` may hold any batches of the book, as of one moment.
+NextLoad nextLoad(const LoadWishes& wishes, std::vector<Judged> judged);
 
-/// Where no clearing time is known, of the bottle or because there is none: the user's own time for
-/// 20 °C, and what the cold adds.
-FixingFactors fixingTime(chemistry::Seconds usersTime, chemistry::Celsius temperature);
+/// The next load in one bottle, whatever its state and verdict: times and what speaks against it.
+/// `films` in films of 80 sq in.
+NextLoad nextLoadIn(const Judged& bottle, std::span<const chemistry::TimeAtTemperature> pairs,
+                    chemistry::Celsius temperature, chemistry::Films films = chemistry::Films(1));
 
-/// What each film takes in a developer, done and to come.
-struct FilmFactor {
-    enum class When { Done, Next, ToCome };
-    When when = When::Done;
-    double factor = 1; ///< on the film maker's time: wear × strip
-};
-
-/// Film by film, a part of one as a whole one, at most `most`: those done as the loads went, each
-/// film of a load alike, and those that are left.
-std::vector<FilmFactor> filmFactors(const Batch& developer, const Assessment& so, int most);
-
-/// Wear at which each film that is left begins and ends, the present first; films counted up, at
-/// most `most`. Empty for a bottle that is not in use, is empty or has no capacity.
-std::vector<chemistry::FilmsPerLitre> wearOfFilmsToCome(const Batch& batch, const Assessment& so,
-                                                        int most);
+/// Solutions to propose a developer from: the one used last, with those it replaces or is replaced
+/// by; but where times are known for one of the films, the one used last among those that have
+/// them, else the first of them that a bottle holds. Empty where nothing has been used and nothing
+/// is known.
+std::vector<std::string> developersFor(const formulary::Formulary& formulary,
+                                       const std::vector<Judged>& judged,
+                                       const std::vector<formulary::FilmWanted>& films);
 
 } // namespace ullage::ledger

@@ -18,61 +18,87 @@ bool knownClear(const Batch& batch) { return batch.dissolved || !batch.loads.emp
 namespace
 {
 
+std::optional<Films> tooMuchFor(const Judged& judged, const BathNeed& need, Films load)
+{
+    const auto left = filmsItCanDo(judged, need);
+    return left && load > *left + Films(chemistry::kFilmSlack) ? left : std::nullopt;
+}
+
+bool wornForOnce(const Batch& batch, const BathNeed& need)
+{
+    return need.oneShot && batch.wear.value() > chemistry::kFilmSlack;
+}
+
 // A bottle that has done film is clear, whatever was or was not written down.
 Candidate candidate(std::size_t index, const Judged& judged, const BathNeed& need, Films load)
 {
+    const auto& within = need.within;
     Candidate made{.judged = index, .markedDissolved = knownClear(judged.batch)};
-    const auto left = filmsItCanDo(judged, need);
+    made.otherSolution = !within.empty() && std::find(within.begin(), within.end(),
+                                                      judged.batch.solution->id) == within.end();
     if (judged.assessment.verdict == Verdict::Discard) {
         made.hindrance = Hindrance::Discard;
     } else if (judged.batch.volume < need.volume) {
         made.hindrance = Hindrance::VolumeShort;
         made.has = judged.batch.volume.value();
         made.needs = need.volume.value();
-    } else if (left && load > *left + Films(chemistry::kFilmSlack)) {
+    } else if (const auto left = tooMuchFor(judged, need, load)) {
         made.hindrance = Hindrance::CapacityShort;
         made.has = left->value();
         made.needs = load.value();
+    } else if (wornForOnce(judged.batch, need)) {
+        made.hindrance = Hindrance::Worn;
+        made.has = judged.batch.wear.value();
     }
     return made;
 }
 
-// Best first: can before cannot, known to be clear, of the set, then the oldest.
+// Best first: of the solution wanted, can before cannot, known to be clear, of the set, the oldest.
 void rank(std::vector<Candidate>& candidates, const std::vector<Judged>& judged)
 {
     const auto key = [&](const Candidate& c) {
         const bool discard = c.hindrance == Hindrance::Discard;
-        return std::tuple(discard, !c.can(), !c.markedDissolved, !c.sameSet,
+        return std::tuple(discard, c.otherSolution, !c.can(), !c.markedDissolved, !c.sameSet,
                           judged[c.judged].batch.mixedAt);
     };
     std::stable_sort(candidates.begin(), candidates.end(),
                      [&](const Candidate& a, const Candidate& b) { return key(a) < key(b); });
 }
 
+// A bath that the run can do without is not proposed from a bottle that cannot fill the tank.
+bool proposed(const Candidate& candidate, const BathChoice& choice, const Batch& batch)
+{
+    return candidate.hindrance != Hindrance::Discard && candidate.markedDissolved &&
+           !wornForOnce(batch, choice.need) &&
+           (choice.need.required || candidate.hindrance != Hindrance::VolumeShort);
+}
+
 void take(BathChoice& choice, const std::vector<Judged>& judged)
 {
     const auto& all = choice.candidates;
-    const auto usable = [](const Candidate& c) { return c.hindrance != Hindrance::Discard; };
-    // A bath that the run can do without is not proposed from a bottle that cannot fill the tank.
-    const auto proposed = [&](const Candidate& c) {
-        return usable(c) && (choice.need.required || c.hindrance != Hindrance::VolumeShort);
-    };
-    const auto able = std::count_if(all.begin(), all.end(), [](const auto& c) { return c.can(); });
     for (std::size_t i = 0; i < all.size() && !choice.need.chosen.empty(); ++i) {
-        if (judged[all[i].judged].batch.id == choice.need.chosen && usable(all[i])) {
+        const bool usable = all[i].hindrance != Hindrance::Discard || choice.need.evenToDiscard;
+        if (judged[all[i].judged].batch.id == choice.need.chosen && usable) {
             choice.taken = i;
             choice.why = ChoiceReason::Chosen;
         }
     }
-    if (!choice.taken && !all.empty() && proposed(all.front())) {
-        choice.taken = 0;
-        choice.why = !all.front().can()    ? ChoiceReason::NoneCan
-                     : able == 1           ? ChoiceReason::OnlyOne
-                     : all.front().sameSet ? ChoiceReason::SameSet
-                                           : ChoiceReason::OldestThatCan;
+    for (std::size_t i = 0; i < all.size() && !choice.taken; ++i) {
+        if (!proposed(all[i], choice, judged[all[i].judged].batch)) {
+            continue;
+        }
+        const auto able = std::count_if(all.begin(), all.end(), [&](const Candidate& c) {
+            return c.can() && c.otherSolution == all[i].otherSolution;
+        });
+        choice.taken = i;
+        choice.why = !all[i].can()    ? ChoiceReason::NoneCan
+                     : able == 1      ? ChoiceReason::OnlyOne
+                     : all[i].sameSet ? ChoiceReason::SameSet
+                                      : ChoiceReason::OldestThatCan;
     }
     for (std::size_t i = 0; i < all.size() && choice.taken && !choice.next; ++i) {
-        if (i != *choice.taken && all[i].can()) {
+        if (i != *choice.taken && all[i].can() &&
+            all[i].otherSolution == all[*choice.taken].otherSolution) {
             choice.next = i;
         }
     }
@@ -100,43 +126,69 @@ const Batch* takenBatch(const BathChoice* choice, const std::vector<Judged>& jud
                                    : nullptr;
 }
 
-void addProblems(RunPlan& plan, const BathChoice& choice, const std::vector<Judged>& judged)
+// No bottle was taken: that there is none, or what keeps the one there is from being proposed.
+void addMissing(RunPlan& plan, const BathChoice& choice)
 {
     const Role role = choice.need.role;
+    const auto& all = choice.candidates;
+    const auto unclear = std::find_if(
+        all.begin(), all.end(), [](const Candidate& c) { return c.can() && !c.markedDissolved; });
+    if (unclear != all.end()) {
+        plan.problems.push_back({.code = PlanProblemCode::NotMarkedDissolved,
+                                 .role = role,
+                                 .judged = unclear->judged,
+                                 .noBottle = choice.need.required});
+    } else if (choice.need.required) {
+        plan.problems.push_back({.code = PlanProblemCode::NoBottle, .role = role});
+    } else if (!all.empty() && all.front().hindrance == Hindrance::VolumeShort) {
+        plan.problems.push_back({.code = PlanProblemCode::LeftOut,
+                                 .role = role,
+                                 .judged = all.front().judged,
+                                 .number = all.front().needs,
+                                 .limit = all.front().has});
+    }
+}
+
+void addProblems(RunPlan& plan, const BathChoice& choice, const std::vector<Judged>& judged,
+                 Films load)
+{
     if (!choice.taken) {
-        if (choice.need.required) {
-            plan.problems.push_back({.code = PlanProblemCode::NoBottle, .role = role});
-        } else if (!choice.candidates.empty() &&
-                   choice.candidates.front().hindrance == Hindrance::VolumeShort) {
-            const Candidate& tooLittle = choice.candidates.front();
-            plan.problems.push_back({.code = PlanProblemCode::LeftOut,
-                                     .role = role,
-                                     .judged = tooLittle.judged,
-                                     .number = tooLittle.needs,
-                                     .limit = tooLittle.has});
-        }
+        addMissing(plan, choice);
         return;
     }
     const Candidate& taken = choice.candidates[*choice.taken];
+    const Judged& bottle = judged[taken.judged];
     const auto add = [&](PlanProblemCode code, double number = 0, double limit = 0) {
-        plan.problems.push_back(
-            {.code = code, .role = role, .judged = taken.judged, .number = number, .limit = limit});
+        plan.problems.push_back({.code = code,
+                                 .role = choice.need.role,
+                                 .judged = taken.judged,
+                                 .number = number,
+                                 .limit = limit});
     };
-    if (taken.hindrance == Hindrance::VolumeShort) {
-        add(PlanProblemCode::VolumeShort, taken.needs, taken.has);
-    } else if (taken.hindrance == Hindrance::CapacityShort) {
-        add(PlanProblemCode::CapacityShort, taken.needs, taken.has);
-    }
-    if (judged[taken.judged].assessment.verdict == Verdict::TestFirst) {
-        for (const Reason& reason : judged[taken.judged].assessment.reasons) {
-            if (verdictOf(reason.code) == Verdict::TestFirst) {
-                add(PlanProblemCode::TestFirst);
+    const auto addReasons = [&](PlanProblemCode code, Verdict verdict) {
+        for (const Reason& reason : bottle.assessment.reasons) {
+            if (verdictOf(reason.code) == verdict) {
+                add(code);
                 plan.problems.back().reason = reason.code;
             }
         }
+    };
+    if (bottle.batch.volume < choice.need.volume) {
+        add(PlanProblemCode::VolumeShort, choice.need.volume.value(), bottle.batch.volume.value());
+    } else if (const auto left = tooMuchFor(bottle, choice.need, load)) {
+        add(PlanProblemCode::CapacityShort, load.value(), left->value());
+    }
+    if (bottle.assessment.verdict == Verdict::Discard) {
+        addReasons(PlanProblemCode::Discard, Verdict::Discard);
+    }
+    if (bottle.assessment.verdict == Verdict::TestFirst) {
+        addReasons(PlanProblemCode::TestFirst, Verdict::TestFirst);
     }
     if (!taken.markedDissolved) {
         add(PlanProblemCode::NotMarkedDissolved);
+    }
+    if (wornForOnce(bottle.batch, choice.need)) {
+        add(PlanProblemCode::Worn, bottle.batch.wear.value());
     }
 }
 
@@ -156,7 +208,7 @@ Millilitres stockNeeded(Millilitres volume, double parts) { return volume / (par
 
 bool PlanProblem::blocks() const
 {
-    return code == PlanProblemCode::NoBottle || code == PlanProblemCode::VolumeShort;
+    return code == PlanProblemCode::NoBottle || code == PlanProblemCode::VolumeShort || noBottle;
 }
 
 const BathChoice* RunPlan::bath(Role role) const
@@ -207,7 +259,7 @@ RunPlan planRun(const PlanRequest& request, const std::vector<Judged>& judged)
         }
     }
     for (const BathChoice& choice : plan.baths) {
-        addProblems(plan, choice, judged);
+        addProblems(plan, choice, judged, load);
     }
     if (request.tank) {
         for (const TankFinding& finding : findings(*request.tank, request.load)) {

@@ -1,9 +1,10 @@
 // Which bottles a load should go through, why, and what stands in the way.
 //
 // The oldest developer that can still take the whole load goes first, so that bottles are used up
-// and not outlived. The fixer mixed as a set with it is preferred; without one, the oldest fixer
-// that can. A bottle to discard is never offered. One that nobody marked as dissolved and that has
-// done no film yet is offered last, and the plan says so.
+// and not outlived; within the developer wanted, because another one takes another time. The fixer
+// mixed as a set with it is preferred; without one, the oldest fixer that can. A bottle to discard
+// is never offered. One that nobody marked as dissolved and that has done no film yet is not
+// proposed, nor one that has done film where the bath is thrown away after use; they can be chosen.
 #pragma once
 
 #include "core/ledger/batch.h"
@@ -31,10 +32,12 @@ struct Judged {
 /// A bath the run needs.
 struct BathNeed {
     formulary::Role role{};
-    chemistry::Millilitres volume; ///< taken from the bottle (for 1+n: of the stock)
-    bool oneShot = false;          ///< not poured back
-    bool required = true;          ///< false: the run can do without a bottle from the shelf
-    std::string chosen;            ///< the batch the user wants, or empty
+    chemistry::Millilitres volume;     ///< taken from the bottle (for 1+n: of the stock)
+    bool oneShot = false;              ///< not poured back
+    bool required = true;              ///< false: the run can do without a bottle from the shelf
+    std::string chosen;                ///< the batch the user wants, or empty
+    std::vector<std::string> within{}; ///< solutions that a bottle is proposed from; empty: any
+    bool evenToDiscard = false;        ///< what was done is told: a chosen bottle is taken as it is
 };
 
 struct PlanRequest {
@@ -44,13 +47,19 @@ struct PlanRequest {
 };
 
 /// Why a batch cannot take the load.
-enum class Hindrance { Discard, VolumeShort, CapacityShort };
+enum class Hindrance {
+    Discard,
+    VolumeShort,
+    CapacityShort,
+    Worn, ///< has done film, and the bath is thrown away after use: a fresh one is wanted
+};
 
 struct Candidate {
     std::size_t judged = 0; ///< index in what planRun() was given
     std::optional<Hindrance> hindrance;
-    double has = 0;   ///< VolumeShort: mL in the bottle; CapacityShort: films left
+    double has = 0;   ///< VolumeShort: mL in the bottle; CapacityShort: films left; Worn: films/L
     double needs = 0; ///< and what the load needs
+    bool otherSolution = false; ///< not one that is proposed from
     bool sameSet = false;
     bool markedDissolved = true; ///< or has done film, which shows it
 
@@ -75,10 +84,12 @@ enum class PlanProblemCode {
     NoBottle,           ///< no bottle of this role
     VolumeShort,        ///< mL needed, mL in the bottle
     LeftOut,            ///< the same of a bath that the run can do without: no bottle is taken
+    Discard,            ///< chosen all the same; see reason
     CapacityShort,      ///< films in the load, films left
     Tank,               ///< see finding
     TestFirst,          ///< the reason that asks for a test
     NotMarkedDissolved, ///< mixed, but nobody said that it is clear
+    Worn,               ///< films/L it has done; the bath is thrown away after use
 };
 struct PlanProblem {
     PlanProblemCode code{};
@@ -88,6 +99,7 @@ struct PlanProblem {
     double limit = 0;
     std::optional<TankFinding> finding;
     std::optional<ReasonCode> reason;
+    bool noBottle = false; ///< NotMarkedDissolved: it is the only one, and is not taken for that
 
     /// Whether the run cannot be done like this; otherwise it is for the user to decide.
     [[nodiscard]] bool blocks() const;

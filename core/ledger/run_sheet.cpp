@@ -174,6 +174,9 @@ Result<RunSheet> makeSheet(const SheetRequest& request)
                 step.source = TimeSource::ColdWash;
             }
         }
+        if (bath && roleOf(line.kind) && bath->pour.stock.value() > 0) {
+            step.pour = bath->pour;
+        }
         if (bath) {
             step.batch = bath->judged->batch.id;
         }

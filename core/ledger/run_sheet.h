@@ -3,7 +3,7 @@
 
 #include "core/formulary/solution.h"
 #include "core/ledger/agitation.h"
-#include "core/ledger/next_load.h"
+#include "core/ledger/load_times.h"
 #include "core/ledger/run_plan.h"
 
 #include <array>
@@ -82,6 +82,13 @@ std::string_view code(StepCaution caution);
 /// How a reading of the thermometer changes a step.
 enum class TemperatureRule { None, Developer, Fixer };
 
+/// What is poured into the tank for a bath.
+struct Pour {
+    chemistry::Millilitres stock; ///< from the bottle, as it stands in it
+    chemistry::Millilitres water; ///< added; 0 for undiluted
+    friend bool operator==(const Pour&, const Pour&) = default;
+};
+
 struct RunStep {
     StepKind kind{};
     int changes = 1;
@@ -90,6 +97,7 @@ struct RunStep {
     Agitation agitation;
     std::string batch; ///< the bottle it goes through, or into which it is poured back; or empty
     StepCaution caution = StepCaution::None;
+    std::optional<Pour> pour; ///< for a step that a bottle is poured from, where it is known
 
     [[nodiscard]] TemperatureRule rule() const;
     friend bool operator==(const RunStep&, const RunStep&) = default;
@@ -106,6 +114,7 @@ struct TemperatureBasis {
 struct SheetBath {
     const Judged* judged = nullptr; ///< not null
     bool oneShot = false;
+    Pour pour; ///< no stock: not known
 };
 
 struct SheetRequest {

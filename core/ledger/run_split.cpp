@@ -108,7 +108,8 @@ private:
             const Judged& judged = (*m_judged)[i];
             if (judged.batch.inUse() && judged.batch.solution->role == need.role &&
                 judged.assessment.verdict != Verdict::Discard &&
-                judged.batch.volume >= need.volume) {
+                judged.batch.volume >= need.volume &&
+                !(need.oneShot && judged.batch.wear.value() > chemistry::kFilmSlack)) {
                 m_left[i] = filmsItCanDo(judged, need)
                                 .value_or(Films(std::numeric_limits<double>::infinity()));
             }
@@ -133,7 +134,8 @@ std::optional<Films> filmsItCanDo(const Judged& judged, const BathNeed& need)
     if (!capacity) {
         return std::nullopt;
     }
-    const Millilitres part = need.oneShot ? need.volume : judged.batch.volume;
+    const bool some = need.oneShot && need.volume.value() > 0;
+    const Millilitres part = some ? need.volume : judged.batch.volume;
     const Films left = (*capacity - judged.batch.wear) * chemistry::litres(part);
     return std::max(left, Films(0));
 }

@@ -10,7 +10,7 @@ namespace ullage::ledger
 {
 
 /// Films this batch can still do for such a bath: all of it, or the part taken when it is not
-/// poured back. Empty without a capacity; never below 0.
+/// poured back (all of it where no volume is said). Empty without a capacity; never below 0.
 std::optional<chemistry::Films> filmsItCanDo(const Judged& judged, const BathNeed& need);
 
 /// Fills part after part piece by piece, biggest pieces first, each part with the oldest developer

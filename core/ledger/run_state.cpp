@@ -32,6 +32,27 @@ Load loadOf(const std::vector<RunFilm>& films)
     return load;
 }
 
+RunState readyRun(const LoadWishes& wishes, const std::vector<RunFilm>& films, const NextLoad& next,
+                  Instant now)
+{
+    RunState state;
+    state.savedAt = now;
+    state.temperature = *wishes.temperature;
+    state.tank = wishes.tank.value_or(Tank());
+    state.films = films;
+    state.sheet = *next.sheet;
+    for (const BathChoice& bath : next.plan.baths) {
+        if (const Judged* taken = next.taken(bath.need.role)) {
+            state.baths.push_back({bath.need.role, taken->batch.id, taken->batch.name,
+                                   bath.need.volume, bath.need.oneShot, taken->batch.wear.value()});
+        }
+    }
+    for (const RunStep& step : state.sheet.steps) {
+        state.times.push_back({step.planned, step.planned, {}, {}, false, {}, {}});
+    }
+    return state;
+}
+
 std::vector<std::string> bathsUsed(const RunState& state)
 {
     std::vector<std::string> used;

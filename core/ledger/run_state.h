@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/ledger/book.h"
-#include "core/ledger/run_sheet.h"
+#include "core/ledger/next_load.h"
 
 #include <array>
 #include <chrono>
@@ -74,6 +74,10 @@ struct RunState {
 
 /// The load of these films, by format.
 Load loadOf(const std::vector<RunFilm>& films);
+
+/// The run, ready to start: `films` are those of `wishes.load`. Only when next.canStart().
+RunState readyRun(const LoadWishes& wishes, const std::vector<RunFilm>& films, const NextLoad& next,
+                  chemistry::Instant now);
 
 /// Bottles that film has gone into by now, in order: a step begun and not skipped.
 std::vector<std::string> bathsUsed(const RunState& state);

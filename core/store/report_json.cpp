@@ -1,7 +1,5 @@
 #include "core/store/report_json.h"
 
-#include "core/chemistry/films.h"
-#include "core/ledger/next_load.h"
 #include "core/store/instant_text.h"
 #include "core/store/line_writer.h"
 
@@ -72,7 +70,7 @@ QByteArray clearingText(const std::optional<Clearing>& clearing)
 // By the bottle's own tests only: others would take a solution's figure for a measured one.
 QByteArray fixText(const Batch& batch, const Assessment& so)
 {
-    const auto fixing = fixingTime(batch, so, Celsius(20));
+    const auto fixing = nextLoadIn({batch, so}, {}, Celsius(20)).fixing;
     return fixing && fixing->from == ClearingFrom::Tests ? numberText(fixing->time.value()) : kNull;
 }
 
@@ -132,8 +130,8 @@ Result<NextTime> nextTime(const Batch& batch, std::span<const TimeAtTemperature>
                        .text = batch.id,
                        .allowed = "developer"});
     }
-    const Assessment so = assess(batch);
-    const auto factors = developingTime(batch, so, pairs, temperature);
+    const NextLoad load = nextLoadIn({batch, assess(batch)}, pairs, temperature, films);
+    const auto& factors = load.developing;
     if (!factors) {
         return tl::unexpected(factors.error());
     }
@@ -147,11 +145,15 @@ Result<NextTime> nextTime(const Batch& batch, std::span<const TimeAtTemperature>
         next.warnings.push_back(warning == TimeWarning::OutsideUsualRange ? "outside-usual-range"
                                                                           : "extrapolated");
     }
-    if (so.filmsLeft && *so.filmsLeft + Films(kFilmSlack) < films) {
+    if (load.plan.has(PlanProblemCode::CapacityShort)) {
         next.warnings.push_back("not-enough-films-left");
     }
-    if (so.verdict == Verdict::Discard || so.verdict == Verdict::TestFirst) {
-        next.warnings.push_back(code(so.verdict));
+    for (const auto& [problem, verdict] :
+         {std::pair(PlanProblemCode::TestFirst, Verdict::TestFirst),
+          std::pair(PlanProblemCode::Discard, Verdict::Discard)}) {
+        if (load.plan.has(problem)) {
+            next.warnings.push_back(code(verdict));
+        }
     }
     return next;
 }

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/chemistry/developing.h"
-#include "core/ledger/verdict.h"
+#include "core/ledger/next_load.h"
 
 #include <QByteArray>
 

@@ -1,5 +1,5 @@
 # Fails when a room of the house includes what it may not: the core any Qt at all, the store anything
-# of Qt's windows, a lower room a higher one. Usage: cmake -D ROOT=<source folder> -P <this file>
+# of Qt's windows, a lower room a higher one, the window what reckons a time. Usage: cmake -D ROOT=<source folder> -P <this file>
 cmake_minimum_required(VERSION 3.25)
 
 # Lowest first; each may include itself and those before it.
@@ -7,6 +7,11 @@ set(rooms core/chemistry core/formulary core/ledger core/store app)
 set(withoutQt core/chemistry core/formulary core/ledger)
 # What core/store may not take: the linker alone does not stop a header.
 set(windowHeaders "^(Qt(Gui|Widgets|Charts|Svg|SvgWidgets|PrintSupport)/|QWidget|QDialog|QMessageBox|QApplication|QGuiApplication|QPainter|QPixmap|QImage|QChart)")
+
+# Developing and fixing times are reckoned in core/ledger (load_times, next_load) and shown elsewhere.
+# The window gets their values by way of the ledger, and none of their functions.
+set(reckonsTimes "^core/chemistry/(developing|fixing|wear)\\.h$")
+set(reckoningCalls "chemistry::(baseTime|coldFactor|fitClearing|whenReaching|clearing|wearFactor)[^A-Za-z]")
 
 set(faults 0)
 set(seen 0)
@@ -26,6 +31,9 @@ foreach(room IN LISTS rooms)
             if(room STREQUAL "core/store" AND header MATCHES "${windowHeaders}")
                 set(fault TRUE)
             endif()
+            if(room STREQUAL "app" AND header MATCHES "${reckonsTimes}")
+                set(fault TRUE)
+            endif()
             foreach(higher IN LISTS above)
                 if(header MATCHES "^${higher}/" OR header MATCHES "\\.\\./")
                     set(fault TRUE)
@@ -36,6 +44,14 @@ foreach(room IN LISTS rooms)
                 math(EXPR faults "${faults} + 1")
             endif()
         endforeach()
+        if(room STREQUAL "app")
+            file(STRINGS ${ROOT}/${file} calls REGEX "${reckoningCalls}")
+            foreach(call IN LISTS calls)
+                string(STRIP "${call}" call)
+                message(SEND_ERROR "${file} must not include reckoning of its own: ${call}")
+                math(EXPR faults "${faults} + 1")
+            endforeach()
+        endif()
     endforeach()
 endforeach()
 

@@ -152,7 +152,7 @@ TEST(MixDialog, keyboardAlone)
     EXPECT_DOUBLE_EQ(mixed->batch.volume.value(), 750);
 }
 
-TEST(BottleChoice, oldestUsableFirstAndNeverOneToDiscard)
+TEST(BottleChoice, oldestUsableFirstAndOneToDiscardLast)
 {
     Desk desk;
     desk.pass(-60);
@@ -164,34 +164,11 @@ TEST(BottleChoice, oldestUsableFirstAndNeverOneToDiscard)
     desk.passMinutes(10);
     desk.run(worn, 10);
     const auto& bottles = desk.session().bottles();
-    const Bottle* proposed = proposedBottle(formulary::Role::Developer, bottles);
-    ASSERT_NE(proposed, nullptr);
-    EXPECT_EQ(proposed->batch.id, older);
-    EXPECT_EQ(bottlesFor(formulary::Role::Developer, bottles).back()->batch.id, worn);
-    EXPECT_EQ(proposedBottle(formulary::Role::Fixer, bottles), nullptr);
-    desk.record(older, ledger::Contaminated{"x"});
-    EXPECT_EQ(proposedBottle(formulary::Role::Developer, desk.session().bottles())->batch.name,
-              "Newer");
-}
-
-TEST(BottleChoice, nothingIsProposedThatNobodySawClear)
-{
-    Desk desk;
-    const auto mixed = desk.session().doing([&](ledger::Book& book) {
-        return book.mix(
-            {"starter-mq-borax", "starter-glass-1000", chemistry::Millilitres(1000), "M"},
-            {desk.now(), {}});
-    });
-    ASSERT_TRUE(mixed);
-    const auto proposed = [&] {
-        return proposedBottle(formulary::Role::Developer, desk.session().bottles());
-    };
-    EXPECT_EQ(proposed(), nullptr);
-    EXPECT_EQ(bottlesFor(formulary::Role::Developer, desk.session().bottles()).size(), 1U);
-    desk.passMinutes(20);
-    desk.record(*mixed, ledger::Dissolved{});
-    ASSERT_NE(proposed(), nullptr);
-    EXPECT_EQ(proposed()->batch.id, *mixed);
+    const auto found = bottlesFor(formulary::Role::Developer, bottles);
+    ASSERT_EQ(found.size(), 3U);
+    EXPECT_EQ(found.front()->batch.id, older);
+    EXPECT_EQ(found.back()->batch.id, worn);
+    EXPECT_TRUE(bottlesFor(formulary::Role::Fixer, bottles).empty());
 }
 
 TEST(BottleChoice, emptyTightBottlesBeforeLeakyAndUsedOnes)

@@ -3,8 +3,6 @@
 #include "app/words/air_words.h"
 #include "tests/app/words/sample_batches.h"
 
-#include "core/chemistry/wear.h"
-
 #include <algorithm>
 
 namespace ullage::app

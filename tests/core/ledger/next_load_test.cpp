@@ -1,120 +1,147 @@
 #include "core/ledger/next_load.h"
 
-#include "core/chemistry/films.h"
-#include "tests/core/ledger/ledger_kit.h"
-
-#include <cmath>
+#include "run_kit.h"
 
 namespace ullage::ledger
 {
-
 namespace
 {
 
 using chemistry::Celsius;
-using chemistry::FilmsPerLitre;
+using chemistry::Films;
+using chemistry::Millilitres;
 using chemistry::Seconds;
-using chemistry::TimeAtTemperature;
+using formulary::Role;
 
-const std::vector<TimeAtTemperature> kPairs{{Celsius(20), Seconds(600)},
-                                            {Celsius(24), Seconds(420)}};
+const std::vector<chemistry::TimeAtTemperature> kPairs{{Celsius(20), Seconds(600)}};
 
-TEST(NextLoad, ADevelopingTimeIsTheProductOfItsFactors)
+LoadWishes wishes(double films)
 {
-    History history;
-    history.mix("dev", 1000);
-    history.run(1, 4);
-    history.add(2, StripTested{{}, 1.1, true});
-    const Batch batch = history.batch(3);
-    const auto so = assess(batch);
-    const auto time = developingTime(batch, so, kPairs, Celsius(21));
-    ASSERT_TRUE(time);
-    EXPECT_EQ(time->nearest, kPairs[0]);
-    EXPECT_NEAR(time->temperature, std::pow(0.7, 0.25), 1e-12) << "straight in the logarithm";
-    EXPECT_NEAR(time->wear, 1.4, 1e-12);
-    EXPECT_NEAR(time->strip, 1.1, 1e-12);
-    EXPECT_NEAR(time->time.value(), 600 * std::pow(0.7, 0.25) * 1.4 * 1.1, 1e-9);
-    EXPECT_NEAR(bottleFactor(batch, so), 1.4 * 1.1, 1e-12);
-    EXPECT_NEAR(time->base.time.value() * bottleFactor(batch, so), time->time.value(), 1e-9);
+    LoadWishes wanted{.load = {{{"135-36", films}}, {}},
+                      .tank = Tank{"tank", Millilitres(600), {}},
+                      .temperature = Celsius(20),
+                      .pairs = kPairs};
+    wanted.sheet = usualTemplates().front();
+    return wanted;
 }
 
-TEST(NextLoad, WithoutAFigureOrFarOffItThereIsNoDevelopingTime)
+std::string name(const NextLoad& next, Role role)
 {
-    History history;
-    history.mix("dev", 1000);
-    const Batch batch = history.batch(1);
-    const auto so = assess(batch);
-    const auto none = developingTime(batch, so, {}, Celsius(20));
-    ASSERT_FALSE(none);
-    EXPECT_EQ(none.error().code, ErrorCode::NoFigure);
-    EXPECT_FALSE(developingTime(batch, so, kPairs, Celsius(5)));
+    const Judged* taken = next.taken(role);
+    return taken ? taken->batch.name : "nothing";
 }
 
-TEST(NextLoad, AFixingTimeIsByTheTestsElseByTheFigureElseTheUsers)
+TEST(NextLoad, SaysBottlesTimesAndWhatIsLeftAtOnce)
 {
-    History history;
-    auto fixer = History::fixer();
-    fixer.id = "known";
-    fixer.freshClearing = Seconds(40);
-    history.formulary.add(fixer);
-    history.mix("known", 1000);
-    const Batch untested = history.batch(1);
-    const auto fresh = fixingTime(untested, assess(untested), Celsius(20));
-    ASSERT_TRUE(fresh);
-    EXPECT_EQ(fresh->from, ClearingFrom::SolutionFigure);
-    EXPECT_EQ(fresh->time, Seconds(80));
-
-    history.add(2, ClearingTested{Seconds(50), Celsius(20)});
-    const Batch tested = history.batch(3);
-    const auto now = fixingTime(tested, assess(tested), Celsius(10));
-    ASSERT_TRUE(now);
-    EXPECT_EQ(now->from, ClearingFrom::Tests);
-    EXPECT_NEAR(now->time.value(), 50 * 2 * 2, 1e-9) << "twice the time for 10 °C less";
-    const auto tabular = fixingTime(tested, assess(tested), Celsius(25), true);
-    EXPECT_NEAR(tabular->time.value(), 50 * 3, 1e-9) << "and none taken off for warmth";
-
-    History nothing;
-    nothing.mix("fixer", 1000);
-    const Batch unknown = nothing.batch(1);
-    EXPECT_FALSE(fixingTime(unknown, assess(unknown), Celsius(20)));
-    const FixingFactors users = fixingTime(Seconds(300), Celsius(10));
-    EXPECT_EQ(users.from, ClearingFrom::Nowhere);
-    EXPECT_NEAR(users.time.value(), 600, 1e-9);
+    RunShelf shelf;
+    const auto dev = shelf.mix("mq", "b1", "Dev 1");
+    const auto fix = shelf.mix("fix", "b2", "Fix 1");
+    shelf.work(dev, 4);
+    EXPECT_TRUE(shelf.book->record(fix, ClearingTested{Seconds(50), Celsius(20)}, {shelf.now, {}}));
+    const NextLoad next = nextLoad(wishes(2), shelf.judged());
+    EXPECT_EQ(name(next, Role::Developer), "Dev 1");
+    EXPECT_EQ(next.plan.bath(Role::Developer)->why, ChoiceReason::OnlyOne);
+    ASSERT_TRUE(next.developing);
+    EXPECT_NEAR(next.developing->time.value(), 600 * 1.4, 1e-9);
+    ASSERT_TRUE(next.fixing && next.fixingTabular);
+    EXPECT_NEAR(next.fixing->time.value(), 100, 1e-9);
+    EXPECT_NEAR(next.fixingTabular->time.value(), 150, 1e-9);
+    ASSERT_TRUE(next.canStart());
+    EXPECT_EQ(next.sheet->steps[0].kind, StepKind::PreWet);
+    const BathAfter* after = next.afterwards(Role::Developer);
+    ASSERT_TRUE(after && after->filmsLeft);
+    EXPECT_NEAR(after->filmsLeft->value(), 4, 1e-9);
+    EXPECT_NEAR(after->factor, 1.6, 1e-12);
+    EXPECT_EQ(after->volume, Millilitres(1000));
 }
 
-TEST(NextLoad, EveryFilmHasItsFactor)
+TEST(NextLoad, ADilutionIsGoneAndTheRestStaysAsItIs)
 {
-    History history;
-    history.mix("dev", 1000);
-    history.run(1, 2);
-    history.run(2, 1.5);
-    const Batch batch = history.batch(3);
-    const auto films = filmFactors(batch, assess(batch), 40);
-    ASSERT_EQ(films.size(), 2U + 2U + 7U) << "6.5 are left of 10";
-    using When = FilmFactor::When;
-    const std::vector<std::pair<When, double>> expected{
-        {When::Done, 1.0},  {When::Done, 1.0},    {When::Done, 1.2},   {When::Done, 1.2},
-        {When::Next, 1.35}, {When::ToCome, 1.45}, {When::ToCome, 1.55}};
-    for (std::size_t i = 0; i < expected.size(); ++i) {
-        EXPECT_EQ(films[i].when, expected[i].first) << i;
-        EXPECT_NEAR(films[i].factor, expected[i].second, 1e-12) << i;
-    }
-    EXPECT_EQ(filmFactors(batch, assess(batch), 3).size(), 3U);
-    const auto wears = wearOfFilmsToCome(batch, assess(batch), 40);
-    ASSERT_EQ(wears.size(), 8U);
-    EXPECT_NEAR(wears.front().value(), batch.wear.value(), 1e-12);
-    EXPECT_NEAR(wears.back().value() - wears.front().value(), 7, 1e-12);
+    RunShelf shelf;
+    shelf.mix("mq", "b1", "Dev 1");
+    shelf.mix("fix", "b2", "Fix 1");
+    LoadWishes wanted = wishes(1);
+    wanted.parts = 1;
+    const NextLoad next = nextLoad(wanted, shelf.judged());
+    const BathAfter* after = next.afterwards(Role::Developer);
+    ASSERT_TRUE(after && after->filmsLeft);
+    EXPECT_EQ(after->volume, Millilitres(700));
+    EXPECT_NEAR(after->filmsLeft->value(), 7, 1e-9);
+    EXPECT_NEAR(after->factor, 1, 1e-12);
 }
 
-TEST(NextLoad, AnEndedBottleHasNoFilmsToCome)
+TEST(NextLoad, AfterTheLoadItIsAsTheBookWillSay)
 {
-    History history;
-    history.mix("dev", 1000);
-    history.run(1, 2);
-    history.add(2, Discarded{});
-    const Batch batch = history.batch(3);
-    EXPECT_TRUE(wearOfFilmsToCome(batch, assess(batch), 40).empty());
-    EXPECT_EQ(filmFactors(batch, assess(batch), 40).size(), 2U);
+    RunShelf shelf;
+    const auto dev = shelf.mix("mq", "b1", "Dev 1");
+    shelf.mix("fix", "b2", "Fix 1");
+    const NextLoad before = nextLoad(wishes(3), shelf.judged());
+    shelf.work(dev, 3);
+    const auto judged = shelf.judged();
+    const BathAfter* after = before.afterwards(Role::Developer);
+    ASSERT_TRUE(after);
+    EXPECT_NEAR(after->filmsLeft->value(), judged[0].assessment.filmsLeft->value(), 1e-9);
+    EXPECT_NEAR(after->factor, bottleFactor(judged[0].batch, judged[0].assessment), 1e-12);
+}
+
+TEST(NextLoad, AFixerNobodyTestedHasNoTimeWithoutAFigure)
+{
+    RunShelf shelf;
+    shelf.mix("mq", "b1", "Dev 1");
+    shelf.mix("fix", "b2", "Fix 1");
+    const NextLoad next = nextLoad(wishes(1), shelf.judged());
+    EXPECT_FALSE(next.fixing);
+    ASSERT_TRUE(next.sheet);
+    EXPECT_EQ(next.sheet->fixing->from, ClearingFrom::Nowhere) << "the template's own stands";
+}
+
+TEST(NextLoad, WithoutThermometerOrFigureItSaysWhatIsMissing)
+{
+    RunShelf shelf;
+    shelf.mix("mq", "b1", "Dev 1");
+    shelf.mix("fix", "b2", "Fix 1");
+    LoadWishes wanted = wishes(1);
+    wanted.pairs.clear();
+    EXPECT_EQ(nextLoad(wanted, shelf.judged()).developing.error().code, ErrorCode::NoFigure);
+    wanted.temperature.reset();
+    const NextLoad next = nextLoad(wanted, shelf.judged());
+    EXPECT_EQ(next.developing.error().field, "temperature_c");
+    EXPECT_EQ(next.refusal->field, "temperature_c");
+    EXPECT_EQ(nextLoad(wanted, {}).developing.error().field, "developer");
+    EXPECT_FALSE(next.canStart());
+}
+
+TEST(NextLoad, OneBottleIsAnsweredWhateverItsVerdict)
+{
+    RunShelf shelf;
+    const auto dev = shelf.mix("mq", "b1", "Dev 1");
+    shelf.work(dev, 9);
+    EXPECT_TRUE(shelf.book->record(dev, Contaminated{"fixer"}, {shelf.now, {}}));
+    const NextLoad next = nextLoadIn(shelf.judged().front(), kPairs, Celsius(20), Films(3));
+    ASSERT_TRUE(next.developing);
+    EXPECT_NEAR(next.developing->time.value(), 600 * 1.9, 1e-9);
+    EXPECT_TRUE(next.plan.has(PlanProblemCode::Discard));
+    EXPECT_TRUE(next.plan.has(PlanProblemCode::CapacityShort));
+    EXPECT_EQ(name(next, Role::Developer), "Dev 1");
+}
+
+TEST(NextLoad, NoBottleIsProposedThatNobodySawClear)
+{
+    RunShelf shelf;
+    const auto dev = shelf.mix("mq", "b1", "Dev 1", 1000, false);
+    shelf.mix("fix", "b2", "Fix 1");
+    NextLoad next = nextLoad(wishes(1), shelf.judged());
+    EXPECT_EQ(name(next, Role::Developer), "nothing");
+    ASSERT_TRUE(next.plan.has(PlanProblemCode::NotMarkedDissolved));
+    EXPECT_FALSE(next.plan.has(PlanProblemCode::NoBottle));
+    EXPECT_TRUE(next.plan.blocked());
+    LoadWishes chosen = wishes(1);
+    chosen.chosen[Role::Developer] = dev;
+    next = nextLoad(chosen, shelf.judged());
+    EXPECT_EQ(name(next, Role::Developer), "Dev 1") << "it can be chosen";
+    EXPECT_FALSE(next.plan.blocked());
+    EXPECT_TRUE(shelf.book->record(dev, Dissolved{}, {shelf.now, {}}));
+    EXPECT_EQ(name(nextLoad(wishes(1), shelf.judged()), Role::Developer), "Dev 1");
 }
 
 } // namespace

@@ -112,16 +112,16 @@ TEST(RunPlan, NotEnoughInTheBottleBlocks)
     EXPECT_TRUE(plan.blocked());
 }
 
-TEST(RunPlan, UndissolvedIsOfferedLastAndSaidSo)
+TEST(RunPlan, UndissolvedIsNotProposedAndSaidSo)
 {
     RunShelf shelf;
     shelf.mix("mq", "b1", "Dev 1", 1000, false);
     shelf.mix("fix", "b2", "Fix 1");
     auto judged = shelf.judged();
     RunPlan plan = planRun(request(1), judged);
-    EXPECT_EQ(taken(plan, Role::Developer, judged), "Dev 1");
+    EXPECT_EQ(taken(plan, Role::Developer, judged), "nothing");
     EXPECT_TRUE(plan.has(PlanProblemCode::NotMarkedDissolved));
-    EXPECT_FALSE(plan.blocked());
+    EXPECT_TRUE(plan.blocked());
     shelf.days(2);
     shelf.mix("mq", "b3", "Dev 2");
     judged = shelf.judged();

@@ -1,18 +1,21 @@
 // What a batch would become if it were mixed so: the same fold and verdict as for a real one.
 #pragma once
 
+#include "core/chemistry/developing.h"
 #include "core/ledger/verdict.h"
 
 #include <optional>
-#include <vector>
+#include <span>
 
-namespace ullage::app
+namespace ullage::ledger
 {
 
 struct MixPreview {
     std::optional<chemistry::Films> films;
     double firstFactor = 1;                       ///< on the first film's time
     std::optional<double> tenthFactor;            ///< on the tenth's, if it can do ten
+    std::optional<chemistry::Seconds> firstTime;  ///< at 20 °C, where the maker's time is known
+    std::optional<chemistry::Seconds> tenthTime;  ///< likewise
     std::optional<chemistry::Instant> keepsUntil; ///< as published, in a full bottle
     std::optional<chemistry::Instant> discardBy;  ///< standing in this bottle, untouched
     std::optional<chemistry::Days> inThisBottle;  ///< from mixing to discardBy
@@ -21,8 +24,10 @@ struct MixPreview {
     [[nodiscard]] bool bottleCostsTime() const;
 };
 
-/// Refuses what the Book would refuse: a volume over the capacity or not above 0.
+/// `pairs`: the film maker's times for this developer, if known. Refuses what the Book would
+/// refuse: a volume over the capacity or not above 0.
 Result<MixPreview> previewMix(const formulary::Solution& solution, const formulary::Vessel& vessel,
-                              chemistry::Millilitres volume, chemistry::Instant at);
+                              chemistry::Millilitres volume, chemistry::Instant at,
+                              std::span<const chemistry::TimeAtTemperature> pairs = {});
 
-} // namespace ullage::app
+} // namespace ullage::ledger

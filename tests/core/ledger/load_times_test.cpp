@@ -1,0 +1,145 @@
+#include "core/ledger/load_times.h"
+
+#include "core/chemistry/films.h"
+#include "tests/core/ledger/ledger_kit.h"
+
+#include <cmath>
+
+namespace ullage::ledger
+{
+
+namespace
+{
+
+using chemistry::Celsius;
+using chemistry::FilmsPerLitre;
+using chemistry::Seconds;
+using chemistry::TimeAtTemperature;
+
+const std::vector<TimeAtTemperature> kPairs{{Celsius(20), Seconds(600)},
+                                            {Celsius(24), Seconds(420)}};
+
+TEST(LoadTimes, ADevelopingTimeIsTheProductOfItsFactors)
+{
+    History history;
+    history.mix("dev", 1000);
+    history.run(1, 4);
+    history.add(2, StripTested{{}, 1.1, true});
+    const Batch batch = history.batch(3);
+    const auto so = assess(batch);
+    const auto time = developingTime(batch, so, kPairs, Celsius(21));
+    ASSERT_TRUE(time);
+    EXPECT_EQ(time->nearest, kPairs[0]);
+    EXPECT_NEAR(time->temperature, std::pow(0.7, 0.25), 1e-12) << "straight in the logarithm";
+    EXPECT_NEAR(time->wear, 1.4, 1e-12);
+    EXPECT_NEAR(time->strip, 1.1, 1e-12);
+    EXPECT_NEAR(time->time.value(), 600 * std::pow(0.7, 0.25) * 1.4 * 1.1, 1e-9);
+    EXPECT_NEAR(bottleFactor(batch, so), 1.4 * 1.1, 1e-12);
+    EXPECT_NEAR(time->base.time.value() * bottleFactor(batch, so), time->time.value(), 1e-9);
+}
+
+TEST(LoadTimes, WithoutAFigureOrFarOffItThereIsNoDevelopingTime)
+{
+    History history;
+    history.mix("dev", 1000);
+    const Batch batch = history.batch(1);
+    const auto so = assess(batch);
+    const auto none = developingTime(batch, so, {}, Celsius(20));
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().code, ErrorCode::NoFigure);
+    EXPECT_FALSE(developingTime(batch, so, kPairs, Celsius(5)));
+}
+
+TEST(LoadTimes, AFixingTimeIsByTheTestsElseByTheFigureElseTheUsers)
+{
+    History history;
+    auto fixer = History::fixer();
+    fixer.id = "known";
+    fixer.freshClearing = Seconds(40);
+    history.formulary.add(fixer);
+    history.mix("known", 1000);
+    const Batch untested = history.batch(1);
+    const auto fresh = fixingTime(untested, assess(untested), Celsius(20));
+    ASSERT_TRUE(fresh);
+    EXPECT_EQ(fresh->from, ClearingFrom::SolutionFigure);
+    EXPECT_EQ(fresh->time, Seconds(80));
+
+    history.add(2, ClearingTested{Seconds(50), Celsius(20)});
+    const Batch tested = history.batch(3);
+    const auto now = fixingTime(tested, assess(tested), Celsius(10));
+    ASSERT_TRUE(now);
+    EXPECT_EQ(now->from, ClearingFrom::Tests);
+    EXPECT_NEAR(now->time.value(), 50 * 2 * 2, 1e-9) << "twice the time for 10 °C less";
+    const auto tabular = fixingTime(tested, assess(tested), Celsius(25), true);
+    EXPECT_NEAR(tabular->time.value(), 50 * 3, 1e-9) << "and none taken off for warmth";
+
+    History nothing;
+    nothing.mix("fixer", 1000);
+    const Batch unknown = nothing.batch(1);
+    EXPECT_FALSE(fixingTime(unknown, assess(unknown), Celsius(20)));
+    const FixingFactors users = fixingTime(Seconds(300), Celsius(10));
+    EXPECT_EQ(users.from, ClearingFrom::Nowhere);
+    EXPECT_NEAR(users.time.value(), 600, 1e-9);
+}
+
+TEST(LoadTimes, EveryFilmHasItsFactor)
+{
+    History history;
+    history.mix("dev", 1000);
+    history.run(1, 2);
+    history.run(2, 1.5);
+    const Batch batch = history.batch(3);
+    const auto films = filmFactors(batch, assess(batch), 40);
+    ASSERT_EQ(films.size(), 2U + 2U + 7U) << "6.5 are left of 10";
+    using When = FilmFactor::When;
+    const std::vector<std::pair<When, double>> expected{
+        {When::Done, 1.0},  {When::Done, 1.0},    {When::Done, 1.2},   {When::Done, 1.2},
+        {When::Next, 1.35}, {When::ToCome, 1.45}, {When::ToCome, 1.55}};
+    for (std::size_t i = 0; i < expected.size(); ++i) {
+        EXPECT_EQ(films[i].when, expected[i].first) << i;
+        EXPECT_NEAR(films[i].factor, expected[i].second, 1e-12) << i;
+    }
+    EXPECT_EQ(filmFactors(batch, assess(batch), 3).size(), 3U);
+    const auto wears = wearOfFilmsToCome(batch, assess(batch), 40);
+    ASSERT_EQ(wears.size(), 8U);
+    EXPECT_NEAR(wears.front().value(), batch.wear.value(), 1e-12);
+    EXPECT_NEAR(wears.back().value() - wears.front().value(), 7, 1e-12);
+}
+
+TEST(LoadTimes, AnEndedBottleHasNoFilmsToCome)
+{
+    History history;
+    history.mix("dev", 1000);
+    history.run(1, 2);
+    history.add(2, Discarded{});
+    const Batch batch = history.batch(3);
+    EXPECT_TRUE(wearOfFilmsToCome(batch, assess(batch), 40).empty());
+    EXPECT_EQ(filmFactors(batch, assess(batch), 40).size(), 2U);
+}
+
+TEST(LoadTimes, AFilmsFactorGoesByTheFilmsBeforeIt)
+{
+    const auto developer = *History().formulary.solution("dev");
+    EXPECT_NEAR(factorOfFilm(developer, 1, chemistry::Millilitres(1000)), 1, 1e-12);
+    EXPECT_NEAR(factorOfFilm(developer, 10, chemistry::Millilitres(1000)), 1.9, 1e-12);
+    EXPECT_NEAR(factorOfFilm(developer, 10, chemistry::Millilitres(500)), 2.8, 1e-12);
+}
+
+TEST(LoadTimes, AClearingTestIsJudgedAsTheBookWillJudgeIt)
+{
+    History history;
+    history.mix("fixer", 1000);
+    history.add(1, ClearingTested{Seconds(40), Celsius(20)});
+    const Batch before = history.batch(2);
+    const TestOutlook outlook = outlookOf(before, Seconds(60), Celsius(10));
+    EXPECT_NEAR(outlook.at20.value(), 30, 1e-9);
+    history.add(2, ClearingTested{Seconds(60), Celsius(10)});
+    const Batch batch = history.batch(3);
+    const auto so = assess(batch);
+    EXPECT_EQ(outlook.clearing.now, so.clearing->now);
+    EXPECT_EQ(outlook.clearing.fresh, so.clearing->fresh);
+    EXPECT_EQ(outlook.fixing, fixingTime(batch, so, Celsius(20))->time);
+}
+
+} // namespace
+} // namespace ullage::ledger
