@@ -9,10 +9,12 @@
 #include "core/ledger/typed_text.h"
 
 #include <QComboBox>
+#include <QCompleter>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
+#include <QStringListModel>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -21,7 +23,8 @@ namespace ullage::app
 {
 
 FilmsEdit::FilmsEdit(const Wording& wording, QWidget* parent)
-    : QWidget(parent), m_wording(wording), m_lines(new QVBoxLayout)
+    : QWidget(parent), m_wording(wording), m_lines(new QVBoxLayout),
+      m_names(new QStringListModel(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -38,7 +41,6 @@ FilmsEdit::FilmsEdit(const Wording& wording, QWidget* parent)
         ledger::RunFilm film;
         film.format = m_rows.empty() ? m_format.toStdString()
                                      : m_rows.back().format->currentText().toStdString();
-        film.exposureIndex = m_rows.empty() ? std::nullopt : m_rows.back().index->value();
         addFilm(film);
         m_rows.back().name->setFocus();
         emit changed();
@@ -64,9 +66,13 @@ void FilmsEdit::setFilms(const std::vector<ledger::RunFilm>& films)
 
 void FilmsEdit::addFilm(const ledger::RunFilm& film)
 {
-    Row row{new QWidget,   new QComboBox,
-            new QSpinBox,  new QuantityEdit(QuantityKind::Number, tr("Exposure index"), m_wording),
-            new QLineEdit, new QLineEdit};
+    Row row{new QWidget,
+            new QComboBox,
+            new QSpinBox,
+            new QuantityEdit(QuantityKind::Number, tr("Exposure index"), m_wording),
+            new QLineEdit,
+            new QLineEdit,
+            {film.name, film.exposureIndex}};
     auto* grid = new QVBoxLayout(row.line);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(6);
@@ -98,6 +104,9 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     row.name->setPlaceholderText(tr("Name"));
     row.name->setAccessibleName(tr("Name of the film"));
     row.name->setObjectName(QStringLiteral("filmName"));
+    auto* completer = new QCompleter(m_names, row.name);
+    completer->setCaseSensitivity(Qt::CaseInsensitive);
+    row.name->setCompleter(completer);
     row.notes->setText(QString::fromStdString(film.notes));
     row.notes->setPlaceholderText(tr("Notes"));
     row.notes->setAccessibleName(tr("Notes on the film"));
@@ -118,8 +127,53 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     connect(row.format, &QComboBox::currentTextChanged, this, &FilmsEdit::changed);
     connect(row.count, &QSpinBox::valueChanged, this, &FilmsEdit::changed);
     connect(row.index, &QuantityEdit::valueChanged, this, &FilmsEdit::changed);
-    connect(row.name, &QLineEdit::textChanged, this, &FilmsEdit::changed);
+    connect(row.index, &QLineEdit::editingFinished, this,
+            [this, line = row.line] { settle(line); });
+    connect(row.name, &QLineEdit::textChanged, this, [this, line = row.line](const QString& name) {
+        takeKnownName(line, name);
+        emit changed();
+    });
+    connect(row.name, &QLineEdit::editingFinished, this, [this, line = row.line] { settle(line); });
     connect(row.notes, &QLineEdit::textChanged, this, &FilmsEdit::changed);
+}
+
+void FilmsEdit::setKnownNames(const QStringList& names)
+{
+    if (m_names->stringList() != names)
+        m_names->setStringList(names);
+}
+
+std::vector<formulary::FilmWanted> FilmsEdit::wanted() const
+{
+    std::vector<formulary::FilmWanted> films;
+    for (const Row& row : m_rows)
+        films.push_back(row.settled);
+    return films;
+}
+
+void FilmsEdit::settle(QWidget* line)
+{
+    for (Row& row : m_rows) {
+        const formulary::FilmWanted now{row.name->text().trimmed().toStdString(),
+                                        row.index->value()};
+        if (row.line != line || row.settled == now)
+            continue;
+        row.settled = now;
+        emit changed();
+    }
+}
+
+// A name that is known need not be left first.
+void FilmsEdit::takeKnownName(QWidget* line, const QString& name)
+{
+    const QStringList known = m_names->stringList();
+    const bool is = std::any_of(known.begin(), known.end(), [&](const QString& one) {
+        return formulary::sameFilm(one.toStdString(), name.toStdString());
+    });
+    for (Row& row : m_rows) {
+        if (is && row.line == line)
+            row.settled = {name.trimmed().toStdString(), row.index->value()};
+    }
 }
 
 QWidget* FilmsEdit::firstForKeys() const { return m_rows.front().format; }

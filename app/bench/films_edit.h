@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/words/units.h"
+#include "core/formulary/leaflet_time.h"
 #include "core/ledger/run_state.h"
 
 #include <QWidget>
@@ -9,6 +10,8 @@
 #include <vector>
 
 class QComboBox;
+class QCompleter;
+class QStringListModel;
 class QLineEdit;
 class QSpinBox;
 class QVBoxLayout;
@@ -29,6 +32,11 @@ public:
     void setFilms(const std::vector<ledger::RunFilm>& films);
     /// Lines whose format is understood.
     [[nodiscard]] std::vector<ledger::RunFilm> films() const;
+    /// The films as far as they are typed to the end, or are a known film's name: what a time may
+    /// go by while a name is still being typed.
+    [[nodiscard]] std::vector<formulary::FilmWanted> wanted() const;
+    /// Names that are completed as one types.
+    void setKnownNames(const QStringList& names);
     /// Why a line was not understood; empty if all were.
     [[nodiscard]] QString problem() const;
     /// The first line's format.
@@ -47,13 +55,17 @@ private:
         QuantityEdit* index;
         QLineEdit* name;
         QLineEdit* notes;
+        formulary::FilmWanted settled;
     };
     void remove(QWidget* line);
+    void settle(QWidget* line);
+    void takeKnownName(QWidget* line, const QString& name);
 
     Wording m_wording;
     QString m_format = QStringLiteral("135-36");
     QVBoxLayout* m_lines;
     std::vector<Row> m_rows;
+    QStringListModel* m_names;
 };
 
 } // namespace ullage::app

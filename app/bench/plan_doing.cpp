@@ -56,6 +56,10 @@ void PlanView::refresh()
     m_base->setWording(m_host->wording());
     m_tank->setWording(m_host->wording());
     m_wash->setWording(m_host->wording());
+    QStringList names;
+    for (const std::string& name : formulary::filmsWithTimes(times()))
+        names << QString::fromStdString(name);
+    m_films->setKnownNames(names);
     reckonNow();
 }
 
@@ -64,6 +68,7 @@ QWidget* PlanView::firstForKeys() const { return m_films->firstForKeys(); }
 void PlanView::startAnew()
 {
     m_chosen.clear();
+    m_timeSeen.reset(); // the last run's time may stand for the next
     m_films->setFilms(m_later);
     m_later.clear();
     refresh();
@@ -84,27 +89,99 @@ void PlanView::choose(const std::string& batch)
     reckonNow();
 }
 
-void PlanView::fillBaseTimes()
+const formulary::Formulary& PlanView::times() const
 {
-    const ledger::Judged* developer = m_next.taken(formulary::Role::Developer);
-    const std::string solution = developer ? developer->batch.solution->id : std::string();
-    if (solution.empty() || solution == m_baseFor)
-        return;
-    // Figures for one developer say nothing of another.
-    const auto known = m_host->baseTimes(solution);
-    const bool other = !m_baseFor.empty();
-    m_baseFor = solution;
-    const QSignalBlocker quiet(m_base); // whoever asked reckons again
-    if (!known.empty() || other)
-        m_base->setPairs(known);
+    static const formulary::Formulary kNone;
+    return m_host->formulary() ? *m_host->formulary() : kNone;
 }
 
-// For the developer taken; the films typed first. Nothing is filled in by itself: which of several
-// films the times are for, and at which dilution, is for the user to say.
+formulary::TimeFor PlanView::timeWanted() const
+{
+    const ledger::Judged* developer = m_next.taken(formulary::Role::Developer);
+    return {m_films->wanted(), developer ? developer->batch.solution->id : m_baseFor,
+            double(m_parts->value())};
+}
+
+// A time belongs to film, developer, dilution and exposure index. Where one of them becomes
+// another, the row that the notebook has for just that is taken, else the time used last for it,
+// else none.
+void PlanView::fillBaseTimes()
+{
+    const formulary::TimeFor now = timeWanted();
+    if (now.developer.empty() || m_timeSeen == now)
+        return;
+    m_timeSeen = now;
+    m_baseFor = now.developer;
+    const bool still = formulary::stillFor(m_timeFor, now) && !m_base->pairs().empty();
+    const auto show = [this](const std::vector<chemistry::TimeAtTemperature>& pairs) {
+        const QSignalBlocker quiet(m_base); // whoever asked reckons again
+        if (m_base->pairs() != pairs)
+            m_base->setPairs(pairs);
+    };
+    if (!still)
+        m_picked.reset();
+    if (const auto exact = formulary::exactTime(times(), now); exact && !(still && m_timeTyped)) {
+        show(exact->times);
+        m_picked.reset();
+        m_timeFor = now;
+        m_timeTyped = false;
+        return;
+    }
+    if (still) {
+        // What was not said before is said now; what is only not said any more stays said.
+        if (formulary::stillFor(now, m_timeFor) || m_timeTyped)
+            m_timeFor = now;
+        return;
+    }
+    const formulary::TimeFor last{m_host->baseTimesFor(now.developer, now.parts), now.developer,
+                                  now.parts};
+    const bool named = std::any_of(now.films.begin(), now.films.end(), [](const auto& film) {
+        return film != formulary::FilmWanted();
+    });
+    const bool sameFilms =
+        !last.films.empty() && !last.films.front().name.empty() && formulary::stillFor(last, now);
+    const bool usable = !named || sameFilms;
+    show(usable ? m_host->baseTimes(now.developer, now.parts)
+                : std::vector<chemistry::TimeAtTemperature>());
+    m_timeFor = usable ? last : now;
+    m_timeTyped = false;
+}
+
+void PlanView::takeKnownTime()
+{
+    const auto* known = m_base->chosen();
+    if (!known)
+        return;
+    const QSignalBlocker quiet(m_parts);
+    if (const auto parts = formulary::partsOfDilution(known->dilution.toStdString()))
+        m_parts->setValue(int(*parts));
+    m_timeSeen = timeWanted();
+    m_timeFor = *m_timeSeen;
+    // Its film, whatever is typed; naming that film later changes nothing.
+    const auto index =
+        m_timeSeen->films.empty() ? std::nullopt : m_timeSeen->films.front().exposureIndex;
+    m_timeFor.films = {{known->film.name, index}};
+    m_timeTyped = true;
+    m_picked = known->film;
+    reckonNow();
+}
+
+void PlanView::showTimeFor()
+{
+    const bool any = !m_base->pairs().empty();
+    m_for->setVisible(any);
+    formulary::TimeFor what = m_timeFor;
+    if (m_picked)
+        what.films = {*m_picked};
+    m_for->setText(any ? tr("for %1").arg(timeForText(what, times(), m_host->wording()))
+                       : QString());
+}
+
+// For the developer taken; the films typed first.
 void PlanView::offerKnownTimes()
 {
     const formulary::Formulary* formulary = m_host->formulary();
-    std::vector<FilmWanted> films;
+    std::vector<formulary::FilmWanted> films;
     for (const ledger::RunFilm& film : m_films->films())
         films.push_back({film.name, film.exposureIndex});
     auto known = formulary && !m_baseFor.empty()
@@ -143,13 +220,14 @@ void PlanView::reckonNow()
                    m_tank->tank().volume);
     ledger::LoadWishes wanted = wishes();
     m_next = ledger::nextLoad(wanted, m_judged);
-    const std::string before = m_baseFor;
+    const auto before = m_base->pairs();
     fillBaseTimes();
-    if (before != m_baseFor) {
+    if (before != m_base->pairs()) {
         wanted = wishes();
         m_next = ledger::nextLoad(wanted, m_judged);
     }
     offerKnownTimes();
+    showTimeFor();
     m_baths->show(m_next, wanted, m_host->wording());
     showSplit(wanted);
     showSheet(wanted);
@@ -287,7 +365,8 @@ void PlanView::start()
     const auto films = m_films->films();
     m_memory->setLastFormat(QString::fromStdString(films.front().format));
     if (const ledger::Judged* developer = m_next.taken(formulary::Role::Developer))
-        m_host->setBaseTimes(developer->batch.solution->id, wanted.pairs);
+        m_host->setBaseTimes(developer->batch.solution->id, wanted.pairs, wanted.parts,
+                             m_picked ? std::vector{*m_picked} : m_timeFor.films);
     emit ready(ledger::readyRun(wanted, films, m_next, m_host->now()));
 }
 

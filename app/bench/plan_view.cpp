@@ -43,11 +43,13 @@ PlanView::PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock stead
     connect(m_films, &FilmsEdit::changed, this, &PlanView::reckonNow);
     connect(m_tank, &TankEdit::changed, this, &PlanView::reckonNow);
     connect(m_temperature, &QuantityEdit::valueChanged, this, &PlanView::reckonNow);
-    connect(m_base, &BaseTimesEdit::changed, this, &PlanView::reckonNow);
-    connect(m_base, &BaseTimesEdit::knownTaken, this, [this] {
-        if (const auto parts = partsOfDilution(m_base->chosen()->dilution))
-            m_parts->setValue(*parts);
+    connect(m_base, &BaseTimesEdit::changed, this, [this] {
+        m_timeFor = timeWanted();
+        m_timeTyped = !m_base->pairs().empty();
+        m_picked.reset();
+        reckonNow();
     });
+    connect(m_base, &BaseTimesEdit::knownTaken, this, &PlanView::takeKnownTime);
     connect(m_parts, &QSpinBox::valueChanged, this, &PlanView::reckonNow);
     connect(m_oneShot, &QCheckBox::toggled, this, &PlanView::reckonNow);
     connect(m_tabular, &QCheckBox::toggled, this, &PlanView::reckonNow);
@@ -98,6 +100,10 @@ QWidget* PlanView::loadSide()
     m_temperature->setObjectName(QStringLiteral("thermometer"));
     m_temperature->setAccessibleName(tr("Thermometer"));
     m_base = new BaseTimesEdit(wording);
+    m_for = new PlainLabel;
+    m_for->setObjectName(QStringLiteral("timeFor"));
+    m_for->setWordWrap(true);
+    setTone(m_for, Tone::Quiet);
     m_parts = new QSpinBox;
     m_parts->setRange(0, 100);
     m_parts->setPrefix(QStringLiteral("1 + "));
@@ -108,6 +114,7 @@ QWidget* PlanView::loadSide()
     form->addRow(tr("&Tank"), m_tank);
     form->addRow(tr("Ther&mometer"), m_temperature);
     form->addRow(tr("Maker's time"), m_base);
+    form->addRow(QString(), m_for);
     form->addRow(tr("&Dilution"), m_parts);
     form->addRow(m_oneShot);
     form->addRow(m_tabular);

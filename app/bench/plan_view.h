@@ -65,6 +65,10 @@ private:
     void fillTemplates();
     void editTemplate();
     void fillBaseTimes();
+    void takeKnownTime();
+    void showTimeFor();
+    [[nodiscard]] formulary::TimeFor timeWanted() const;
+    [[nodiscard]] const formulary::Formulary& times() const;
     void offerKnownTimes();
     [[nodiscard]] QString firstToDo(const ledger::LoadWishes& wishes) const;
 
@@ -76,13 +80,18 @@ private:
     std::map<formulary::Role, std::string> m_chosen;
     std::vector<ledger::RunFilm> m_later; ///< of a split load, still to come
     std::vector<ledger::RunTemplate> m_templates;
-    std::string m_baseFor; ///< the solution whose base times are shown
+    std::string m_baseFor;                         ///< the solution whose base times are shown
+    formulary::TimeFor m_timeFor;                  ///< what the time shown is for
+    std::optional<formulary::TimeFor> m_timeSeen;  ///< what a time was last looked for
+    std::optional<formulary::FilmWanted> m_picked; ///< whose time was picked from the notebook
+    bool m_timeTyped = false;                      ///< by the user, for m_timeFor
     bool m_blocked = false;
 
     FilmsEdit* m_films;
     TankEdit* m_tank;
     QuantityEdit* m_temperature;
     BaseTimesEdit* m_base;
+    QLabel* m_for;
     QSpinBox* m_parts;
     QCheckBox* m_oneShot;
     QCheckBox* m_tabular;

@@ -45,16 +45,26 @@ Result<void> BookHost::record(const std::string& batch, const ledger::Happening&
     return done;
 }
 
-std::vector<chemistry::TimeAtTemperature> BookHost::baseTimes(const std::string& solution) const
+std::vector<chemistry::TimeAtTemperature> BookHost::baseTimes(const std::string& solution,
+                                                              double parts) const
 {
-    const auto found = m_baseTimes.find(solution);
+    const auto found = m_baseTimes.find({solution, parts});
     return found == m_baseTimes.end() ? std::vector<chemistry::TimeAtTemperature>() : found->second;
 }
 
-void BookHost::setBaseTimes(const std::string& solution,
-                            const std::vector<chemistry::TimeAtTemperature>& pairs)
+std::vector<formulary::FilmWanted> BookHost::baseTimesFor(const std::string& solution,
+                                                          double parts) const
 {
-    m_baseTimes[solution] = pairs;
+    const auto found = m_baseTimesFor.find({solution, parts});
+    return found == m_baseTimesFor.end() ? std::vector<formulary::FilmWanted>() : found->second;
+}
+
+void BookHost::setBaseTimes(const std::string& solution,
+                            const std::vector<chemistry::TimeAtTemperature>& pairs, double parts,
+                            const std::vector<formulary::FilmWanted>& films)
+{
+    m_baseTimes[{solution, parts}] = pairs;
+    m_baseTimesFor[{solution, parts}] = films;
 }
 
 bool isLogged(RunHost& host, const ledger::RunState& state)

@@ -5,7 +5,7 @@
 #include <QObject>
 
 #include "app/words/units.h"
-#include "core/formulary/notebook.h"
+#include "core/formulary/leaflet_time.h"
 #include "core/ledger/book.h"
 #include "core/ledger/run_plan.h"
 #include "core/ledger/run_state.h"
@@ -35,11 +35,16 @@ public:
     [[nodiscard]] virtual Wording wording() const = 0;
     /// For the notebook's times; null while no book is open.
     [[nodiscard]] virtual const formulary::Formulary* formulary() const = 0;
-    /// The film maker's figures last used with a solution.
+    /// The film maker's figures last used with a solution at 1+`parts`, and the films they were
+    /// for.
     [[nodiscard]] virtual std::vector<chemistry::TimeAtTemperature>
-    baseTimes(const std::string& solution) const = 0;
+    baseTimes(const std::string& solution, double parts = 0) const = 0;
+    [[nodiscard]] virtual std::vector<formulary::FilmWanted>
+    baseTimesFor(const std::string& solution, double parts = 0) const = 0;
     virtual void setBaseTimes(const std::string& solution,
-                              const std::vector<chemistry::TimeAtTemperature>& pairs) = 0;
+                              const std::vector<chemistry::TimeAtTemperature>& pairs,
+                              double parts = 0,
+                              const std::vector<formulary::FilmWanted>& films = {}) = 0;
     /// Where the run in hand is kept: beside the book.
     [[nodiscard]] virtual QString runFile() const = 0;
 
@@ -69,12 +74,17 @@ public:
     }
 
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
-    baseTimes(const std::string& solution) const override;
+    baseTimes(const std::string& solution, double parts = 0) const override;
+    [[nodiscard]] std::vector<formulary::FilmWanted> baseTimesFor(const std::string& solution,
+                                                                  double parts = 0) const override;
     void setBaseTimes(const std::string& solution,
-                      const std::vector<chemistry::TimeAtTemperature>& pairs) override;
+                      const std::vector<chemistry::TimeAtTemperature>& pairs, double parts = 0,
+                      const std::vector<formulary::FilmWanted>& films = {}) override;
 
 private:
-    std::map<std::string, std::vector<chemistry::TimeAtTemperature>> m_baseTimes;
+    using Key = std::pair<std::string, double>; ///< solution, parts
+    std::map<Key, std::vector<chemistry::TimeAtTemperature>> m_baseTimes;
+    std::map<Key, std::vector<formulary::FilmWanted>> m_baseTimesFor;
     ledger::Book* m_book;
     Wording m_wording;
     QString m_runFile;

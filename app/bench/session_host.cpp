@@ -41,15 +41,23 @@ const formulary::Formulary* SessionHost::formulary() const
     return m_session->isOpen() ? &m_session->formulary() : nullptr;
 }
 
-std::vector<chemistry::TimeAtTemperature> SessionHost::baseTimes(const std::string& solution) const
+std::vector<chemistry::TimeAtTemperature> SessionHost::baseTimes(const std::string& solution,
+                                                                 double parts) const
 {
-    return m_preferences->baseTimes(solution);
+    return m_preferences->baseTimes(solution, parts);
+}
+
+std::vector<formulary::FilmWanted> SessionHost::baseTimesFor(const std::string& solution,
+                                                             double parts) const
+{
+    return m_preferences->baseTimesFor(solution, parts);
 }
 
 void SessionHost::setBaseTimes(const std::string& solution,
-                               const std::vector<chemistry::TimeAtTemperature>& pairs)
+                               const std::vector<chemistry::TimeAtTemperature>& pairs, double parts,
+                               const std::vector<formulary::FilmWanted>& films)
 {
-    m_preferences->setBaseTimes(solution, pairs);
+    m_preferences->setBaseTimes(solution, pairs, parts, films);
 }
 
 QString SessionHost::runFile() const

@@ -28,9 +28,12 @@ public:
     [[nodiscard]] Wording wording() const override { return m_preferences->wording(); }
     [[nodiscard]] const formulary::Formulary* formulary() const override;
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
-    baseTimes(const std::string& solution) const override;
+    baseTimes(const std::string& solution, double parts = 0) const override;
+    [[nodiscard]] std::vector<formulary::FilmWanted> baseTimesFor(const std::string& solution,
+                                                                  double parts = 0) const override;
     void setBaseTimes(const std::string& solution,
-                      const std::vector<chemistry::TimeAtTemperature>& pairs) override;
+                      const std::vector<chemistry::TimeAtTemperature>& pairs, double parts = 0,
+                      const std::vector<formulary::FilmWanted>& films = {}) override;
     /// Beside the book; empty while no book is open.
     [[nodiscard]] QString runFile() const override;
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/widgets/quantity_edit.h"
-#include "core/formulary/notebook.h"
+#include "core/formulary/leaflet_time.h"
 
 #include <QWidget>
 
@@ -26,6 +26,7 @@ public:
         QString source; ///< where they are from; may be empty
         std::vector<chemistry::TimeAtTemperature> pairs;
         QString dilution; ///< as the notebook has it; may be empty
+        formulary::FilmWanted film{};
     };
 
     explicit BaseTimesEdit(const Wording& wording, QWidget* parent = nullptr);

@@ -3,7 +3,6 @@
 #include "app/words/number_text.h"
 
 #include <QCoreApplication>
-#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -17,18 +16,13 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(KnownTimes)
 };
 
-// As the notebook compares names: without regard to letter case and blanks.
-QString plain(const std::string& name)
-{
-    return QString::fromStdString(name).remove(u' ').toCaseFolded();
-}
-
 // 0 for a film wanted at its exposure index, 1 for the film alone, 2 for any other.
-int distance(const formulary::DevelopmentFigure& figure, const std::vector<FilmWanted>& films)
+int distance(const formulary::DevelopmentFigure& figure,
+             const std::vector<formulary::FilmWanted>& films)
 {
     int least = 2;
-    for (const FilmWanted& film : films) {
-        if (film.name.empty() || plain(film.name) != plain(figure.film))
+    for (const formulary::FilmWanted& film : films) {
+        if (film.name.empty() || !formulary::sameFilm(film.name, figure.film))
             continue;
         least = std::min(least, film.exposureIndex == figure.exposureIndex ? 0 : 1);
     }
@@ -39,7 +33,7 @@ int distance(const formulary::DevelopmentFigure& figure, const std::vector<FilmW
 
 std::vector<BaseTimesEdit::Known> knownTimes(const formulary::Formulary& formulary,
                                              const std::string& developer,
-                                             const std::vector<FilmWanted>& films,
+                                             const std::vector<formulary::FilmWanted>& films,
                                              const Wording& wording)
 {
     const auto family = formulary.family(developer);
@@ -57,7 +51,9 @@ std::vector<BaseTimesEdit::Known> knownTimes(const formulary::Formulary& formula
         found.emplace_back(distance(*figure, films),
                            BaseTimesEdit::Known{name.join(QStringLiteral(" · ")),
                                                 QString::fromStdString(figure->source),
-                                                figure->times, dilution});
+                                                figure->times,
+                                                dilution,
+                                                {figure->film, figure->exposureIndex}});
     }
     std::stable_sort(found.begin(), found.end(),
                      [](const auto& a, const auto& b) { return a.first < b.first; });
@@ -67,13 +63,33 @@ std::vector<BaseTimesEdit::Known> knownTimes(const formulary::Formulary& formula
     return known;
 }
 
-std::optional<int> partsOfDilution(const QString& dilution)
+QString dilutionText(double parts, const Wording& wording)
 {
-    if (dilution.trimmed().compare(QLatin1String("stock"), Qt::CaseInsensitive) == 0)
-        return 0;
-    static const QRegularExpression form(QStringLiteral("^\\s*1\\s*\\+\\s*(\\d{1,3})\\s*$"));
-    const auto match = form.match(dilution);
-    return match.hasMatch() ? std::optional(match.captured(1).toInt()) : std::nullopt;
+    return parts > 0 ? QStringLiteral("1+%1").arg(numberText(parts, 1, wording.locale))
+                     : Words::tr("stock");
+}
+
+QString timeForText(const formulary::TimeFor& what, const formulary::Formulary& formulary,
+                    const Wording& wording)
+{
+    QStringList films;
+    for (const formulary::FilmWanted& film : what.films) {
+        if (film.name.empty())
+            continue;
+        QString text = QString::fromStdString(film.name);
+        if (film.exposureIndex)
+            text += QStringLiteral(" · ") +
+                    Words::tr("EI %1", "exposure index")
+                        .arg(numberText(*film.exposureIndex, 1, wording.locale));
+        if (!films.contains(text))
+            films << text;
+    }
+    QStringList parts{films.isEmpty() ? Words::tr("a film not named")
+                                      : films.join(QStringLiteral(", "))};
+    parts << dilutionText(what.parts, wording);
+    if (const auto developer = formulary.solution(what.developer))
+        parts << QString::fromStdString(developer->name);
+    return parts.join(QStringLiteral(" · "));
 }
 
 } // namespace ullage::app

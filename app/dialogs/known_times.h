@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/dialogs/base_times_edit.h"
-#include "core/formulary/formulary.h"
+#include "core/formulary/leaflet_time.h"
 
 #include <string>
 #include <vector>
@@ -12,16 +12,16 @@ namespace ullage::app
 
 /// What the notebook holds for this developer, or for one that it replaced or that replaced it;
 /// figures of the films named come first, and those of their exposure index before the others.
-struct FilmWanted {
-    std::string name;
-    std::optional<double> exposureIndex;
-};
 std::vector<BaseTimesEdit::Known> knownTimes(const formulary::Formulary& formulary,
                                              const std::string& developer,
-                                             const std::vector<FilmWanted>& films,
+                                             const std::vector<formulary::FilmWanted>& films,
                                              const Wording& wording);
 
-/// The n of "1+n" in the notebook's words, 0 for "stock"; empty where it says neither.
-std::optional<int> partsOfDilution(const QString& dilution);
+/// "Quay 400 · EI 400 · 1+1 · MQ borax developer": what a time is for, beside the time. A film that
+/// is not named is called so.
+QString timeForText(const formulary::TimeFor& what, const formulary::Formulary& formulary,
+                    const Wording& wording);
+/// "1+1", "stock".
+QString dilutionText(double parts, const Wording& wording);
 
 } // namespace ullage::app

@@ -105,6 +105,15 @@ void RunDialog::developerChanged()
     m_times->setKnown(knownTimes(session().formulary(), solution, {}, wording()));
 }
 
+// The films that the time shown was picked for, or was last used for.
+std::vector<formulary::FilmWanted> RunDialog::timeFor() const
+{
+    if (const auto* known = m_times->chosen())
+        return {known->film};
+    const bool last = m_times->pairs() == preferences().baseTimes(m_developer);
+    return last ? preferences().baseTimesFor(m_developer) : std::vector<formulary::FilmWanted>();
+}
+
 QString RunDialog::timeShown() const { return m_time->text(); }
 
 // As they were at the moment given, so that a run entered late is timed by the wear of then.
@@ -217,6 +226,10 @@ void RunDialog::refresh()
         notes << (known->source.isEmpty()
                       ? tr("%1: no source given.").arg(known->name)
                       : tr("%1, source: %2.", "film, source").arg(known->name, known->source));
+    else if (!m_times->pairs().empty() && !film.time.isEmpty())
+        notes << tr("for %1", "what a time is for")
+                     .arg(timeForText({timeFor(), m_developer, 0}, session().formulary(),
+                                      wording()));
     notes.removeAll(QString());
     m_note->setText(notes.join(u'\n'));
     m_rows->setRows(film.rows);
@@ -253,8 +266,12 @@ Result<void> RunDialog::act()
         session().doing([&](ledger::Book& book) { return book.process(run, when().at); });
     if (!done)
         return tl::unexpected(done.error());
-    if (!m_developer.empty() && !m_times->pairs().empty())
-        preferences().setBaseTimes(m_developer, m_times->pairs());
+    if (!m_developer.empty() && !m_times->pairs().empty()) {
+        const auto* known = m_times->chosen();
+        const auto parts =
+            known ? formulary::partsOfDilution(known->dilution.toStdString()) : std::nullopt;
+        preferences().setBaseTimes(m_developer, m_times->pairs(), parts.value_or(0), timeFor());
+    }
     preferences().setLastFigure(kThermometerFigure, *m_thermometer->value());
     m_baths->remember(preferences());
     return {};

@@ -38,6 +38,7 @@ private:
     void buildForm();
     void buildSide();
     void developerChanged();
+    [[nodiscard]] std::vector<formulary::FilmWanted> timeFor() const;
     void refresh();
     [[nodiscard]] ledger::NextLoad next();
     [[nodiscard]] const std::vector<ledger::Judged>& bottlesThen();

@@ -21,10 +21,16 @@ const QString kMachine = QStringLiteral("machine");
 const QString kPerson = QStringLiteral("person");
 const QString kGeometry = QStringLiteral("window");
 
-QString timesKey(const std::string& solution)
+QString timesKey(const std::string& solution, double parts)
 {
-    return QStringLiteral("times/") +
-           QString::fromLatin1(QByteArray::fromStdString(solution).toHex());
+    const QString key =
+        QStringLiteral("times/") + QString::fromLatin1(QByteArray::fromStdString(solution).toHex());
+    return parts > 0 ? key + QStringLiteral("-1+%1").arg(parts) : key;
+}
+
+QString filmsKey(const std::string& solution, double parts)
+{
+    return timesKey(solution, parts) + QStringLiteral("-films");
 }
 
 } // namespace
@@ -111,10 +117,11 @@ QString Preferences::person() const { return m_settings->value(kPerson).toString
 void Preferences::setPerson(const QString& name) { m_settings->setValue(kPerson, name); }
 
 // Settings are a file a user can edit: what is not a time at a temperature is left out.
-std::vector<chemistry::TimeAtTemperature> Preferences::baseTimes(const std::string& solution) const
+std::vector<chemistry::TimeAtTemperature> Preferences::baseTimes(const std::string& solution,
+                                                                 double parts) const
 {
     std::vector<chemistry::TimeAtTemperature> pairs;
-    const auto kept = m_settings->value(timesKey(solution)).toStringList();
+    const auto kept = m_settings->value(timesKey(solution, parts)).toStringList();
     for (const QString& text : kept) {
         const QStringList halves = text.split(u'@');
         bool timeFine = false;
@@ -127,14 +134,34 @@ std::vector<chemistry::TimeAtTemperature> Preferences::baseTimes(const std::stri
     return pairs;
 }
 
-void Preferences::setBaseTimes(const std::string& solution,
-                               const std::vector<chemistry::TimeAtTemperature>& pairs)
+std::vector<formulary::FilmWanted> Preferences::baseTimesFor(const std::string& solution,
+                                                             double parts) const
 {
+    std::vector<formulary::FilmWanted> films;
+    const QStringList kept = m_settings->value(filmsKey(solution, parts)).toStringList();
+    for (qsizetype i = 0; i + 1 < kept.size(); i += 2) {
+        bool fine = false;
+        const double index = kept[i + 1].toDouble(&fine);
+        films.push_back({kept[i].toStdString(),
+                         fine && std::isfinite(index) ? std::optional(index) : std::nullopt});
+    }
+    return films;
+}
+
+void Preferences::setBaseTimes(const std::string& solution,
+                               const std::vector<chemistry::TimeAtTemperature>& pairs, double parts,
+                               const std::vector<formulary::FilmWanted>& films)
+{
+    QStringList named;
+    for (const formulary::FilmWanted& film : films)
+        named << QString::fromStdString(film.name)
+              << (film.exposureIndex ? QString::number(*film.exposureIndex, 'g', 17) : QString());
+    m_settings->setValue(filmsKey(solution, parts), named);
     QStringList kept;
     for (const auto& pair : pairs)
         kept << QStringLiteral("%1@%2").arg(QString::number(pair.time.value(), 'g', 17),
                                             QString::number(pair.temperature.value(), 'g', 17));
-    m_settings->setValue(timesKey(solution), kept);
+    m_settings->setValue(timesKey(solution, parts), kept);
 }
 
 std::optional<double> Preferences::lastFigure(const QString& name) const

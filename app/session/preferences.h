@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/words/units.h"
-#include "core/formulary/notebook.h"
+#include "core/formulary/leaflet_time.h"
 
 #include <QSettings>
 #include <QString>
@@ -44,11 +44,16 @@ public:
     /// A name for this user's windows on this machine, made up when it is first asked for.
     [[nodiscard]] QString machine();
 
-    /// The film maker's figures last typed in for a developer; empty if none.
-    [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
-    baseTimes(const std::string& solution) const;
+    /// The film maker's figures last used with a developer at 1+`parts`; empty if none. Those of
+    /// one dilution are never those of another.
+    [[nodiscard]] std::vector<chemistry::TimeAtTemperature> baseTimes(const std::string& solution,
+                                                                      double parts = 0) const;
+    /// The films that they were used for.
+    [[nodiscard]] std::vector<formulary::FilmWanted> baseTimesFor(const std::string& solution,
+                                                                  double parts = 0) const;
     void setBaseTimes(const std::string& solution,
-                      const std::vector<chemistry::TimeAtTemperature>& pairs);
+                      const std::vector<chemistry::TimeAtTemperature>& pairs, double parts = 0,
+                      const std::vector<formulary::FilmWanted>& films = {});
 
     /// Who works at this desk, for the entries made here; empty for nobody in particular.
     [[nodiscard]] QString person() const;

@@ -57,8 +57,18 @@ QString keepsUntil(const std::optional<ledger::DateRange>& range, const ledger::
 void nameFilm(SelectedBottle& selected, const KnownTimes& times, chemistry::Celsius temperature,
               const Wording& wording)
 {
-    selected.nextDetail = Words::tr("at %1, for %2 as in the notebook", "temperature, film")
-                              .arg(shortTemperatureText(temperature, wording), times.film);
+    const QString at = shortTemperatureText(temperature, wording);
+    if (!times.lastUsed)
+        selected.nextDetail =
+            Words::tr("at %1, for %2 as in the notebook", "temperature, film").arg(at, times.film);
+    else if (!times.film.isEmpty())
+        selected.nextDetail =
+            Words::tr("at %1, undiluted, for %2 as in the last run", "temperature, film")
+                .arg(at, times.film);
+    else
+        selected.nextDetail =
+            Words::tr("at %1, undiluted, by the time last typed in: its film was not named")
+                .arg(at);
 }
 
 } // namespace
@@ -77,7 +87,7 @@ KnownTimes notebookTimes(const formulary::Formulary& formulary,
             dilution.isEmpty() || dilution == QLatin1String("stock") || name.endsWith(dilution);
         if (asItIs && std::find(family.begin(), family.end(), figure->developer) != family.end())
             return {figure->times, QString::fromStdString(figure->film),
-                    QString::fromStdString(figure->source)};
+                    QString::fromStdString(figure->source), false};
     }
     return {};
 }
@@ -181,7 +191,7 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
         selected.nextTime = next.time;
         (next.time.isEmpty() ? selected.noTime : selected.nextDetail) = next.note;
         selected.factors = next.rows;
-        if (developer && !times.film.isEmpty() && next.seconds)
+        if (developer && (times.lastUsed || !times.film.isEmpty()) && next.seconds)
             nameFilm(selected, times, temperature, wording);
     } else {
         selected.noTime = Words::tr("It has no time of its own: use it as its packet says.");

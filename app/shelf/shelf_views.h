@@ -58,8 +58,9 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
 /// The film maker's times that a bottle's next time is told from.
 struct KnownTimes {
     std::vector<chemistry::TimeAtTemperature> pairs;
-    QString film;   ///< whose times they are; empty for those last typed in for this developer
-    QString source; ///< as entered
+    QString film;          ///< whose times they are; empty where no film was named
+    QString source;        ///< as entered
+    bool lastUsed = false; ///< with this developer, undiluted; else from the notebook
 };
 
 /// The notebook's first entry for this developer as it stands in the bottle: undiluted, or at a

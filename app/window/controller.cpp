@@ -222,7 +222,13 @@ void Controller::showSelected(const QString& id)
     }
     constexpr double kUsual = 20;
     const chemistry::Celsius temperature(kUsual);
-    KnownTimes times{m_preferences.baseTimes(batch.solution->id), {}, {}};
+    KnownTimes times{m_preferences.baseTimes(batch.solution->id), {}, {}, true};
+    QStringList films;
+    for (const auto& film : m_preferences.baseTimesFor(batch.solution->id)) {
+        if (!film.name.empty())
+            films << QString::fromStdString(film.name);
+    }
+    times.film = films.join(QStringLiteral(", "));
     if (times.pairs.empty())
         times = notebookTimes(m_session.formulary(), *batch.solution);
     SelectedBottle selected = selectedBottle(batch, bottle->assessment, past, times,

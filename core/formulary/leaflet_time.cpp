@@ -86,7 +86,8 @@ std::shared_ptr<const DevelopmentFigure> exactTime(const Formulary& formulary,
 
 bool stillFor(const TimeFor& before, const TimeFor& now)
 {
-    if (before.developer != now.developer || before.parts != now.parts) {
+    const bool otherDeveloper = !before.developer.empty() && before.developer != now.developer;
+    if (otherDeveloper || before.parts != now.parts) {
         return false;
     }
     for (std::size_t i = 0; i < std::max(before.films.size(), now.films.size()); ++i) {

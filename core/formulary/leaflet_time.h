@@ -47,7 +47,8 @@ std::shared_ptr<const DevelopmentFigure> exactTime(const Formulary& formulary,
                                                    const TimeFor& wanted);
 
 /// Whether a time typed or taken for `before` may stand for `now`: nothing that was said has become
-/// something else. Naming a film or its exposure index for the first time changes nothing.
+/// something else. Naming a film, its exposure index or the developer for the first time changes
+/// nothing.
 bool stillFor(const TimeFor& before, const TimeFor& now);
 
 /// Solutions that have a time for any of these films at any dilution; as they were entered, no id

@@ -4,6 +4,7 @@
 #include "app/bench/run_codec.h"
 
 #include <QComboBox>
+#include <QCompleter>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -148,6 +149,133 @@ TEST(BenchPlan, OffersTheNotebooksTimesTheFilmsOwnFirst)
             EXPECT_EQ(parts->value(), 1);
         }
     }
+}
+
+QSpinBox* dilution(const BenchPage& page)
+{
+    for (auto* parts : page.findChildren<QSpinBox*>()) {
+        if (parts->accessibleName() == QStringLiteral("Dilution of the developer"))
+            return parts;
+    }
+    return nullptr;
+}
+
+QString timeShown(Bench& bench) { return qobject_cast<QLineEdit*>(bench.find("baseTime"))->text(); }
+
+void enterTime(Bench& bench, const char* id, const char* film, const char* dilution,
+               std::optional<double> index, double seconds)
+{
+    formulary::DevelopmentFigure made;
+    made.id = id;
+    made.film = film;
+    made.developer = "mq";
+    made.dilution = dilution;
+    made.exposureIndex = index;
+    made.times = {{Celsius(20), Seconds(seconds)}};
+    EXPECT_TRUE(bench.shelf.book->add(made));
+}
+
+void nameFilm(Bench& bench, const QString& name)
+{
+    auto* edit = qobject_cast<QLineEdit*>(bench.find("filmName"));
+    edit->setFocus();
+    edit->selectAll();
+    QTest::keyClicks(edit, name);
+    QTest::keyClick(edit, Qt::Key_Return);
+}
+
+QLineEdit* exposureIndex(const BenchPage& page)
+{
+    QLineEdit* last = nullptr;
+    for (auto* edit : page.findChildren<QLineEdit*>()) {
+        if (edit->accessibleName() == QStringLiteral("Exposure index"))
+            last = edit;
+    }
+    return last;
+}
+
+TEST(BenchTime, OfStockIsNotThatOfADilution)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    EXPECT_EQ(timeShown(bench), "10:00");
+    dilution(page)->setValue(1);
+    EXPECT_EQ(timeShown(bench), "") << "1+1 has a time of its own";
+    EXPECT_FALSE(bench.find("start")->isEnabled());
+    QTest::keyClicks(bench.find("baseTime"), QStringLiteral("14:00"));
+    bench.click("start");
+    EXPECT_EQ(bench.host.baseTimes("mq").front().time, Seconds(600)) << "stock's stays stock's";
+    EXPECT_EQ(bench.host.baseTimes("mq", 1).front().time, Seconds(840));
+}
+
+TEST(BenchTime, ARowThatFitsExactlyIsTakenByItself)
+{
+    Bench bench(false);
+    enterTime(bench, "t1", "Quay 400", "stock", {}, 480);
+    enterTime(bench, "t2", "Quay 400", "1+1", {}, 700);
+    enterTime(bench, "t3", "Quay 400", "stock", 800, 620);
+    BenchPage& page = bench.open();
+    nameFilm(bench, QStringLiteral("quay 400"));
+    EXPECT_EQ(timeShown(bench), "8:00");
+    const auto* what = qobject_cast<QLabel*>(bench.find("timeFor"));
+    EXPECT_TRUE(what->text().contains(QStringLiteral("quay 400 · stock · MQ borax")))
+        << what->text().toStdString();
+    dilution(page)->setValue(1);
+    EXPECT_EQ(timeShown(bench), "11:40");
+    EXPECT_TRUE(what->text().contains(QStringLiteral("1+1")));
+    dilution(page)->setValue(0);
+    exposureIndex(page)->setFocus();
+    QTest::keyClicks(exposureIndex(page), QStringLiteral("800"));
+    QTest::keyClick(exposureIndex(page), Qt::Key_Return);
+    EXPECT_EQ(timeShown(bench), "10:20");
+    dilution(page)->setValue(3);
+    EXPECT_EQ(timeShown(bench), "") << "no row, no time";
+}
+
+TEST(BenchTime, OfOneFilmIsNotThatOfAnother)
+{
+    Bench bench(false);
+    bench.open();
+    QTest::keyClicks(bench.find("baseTime"), QStringLiteral("9:30"));
+    nameFilm(bench, QStringLiteral("Quay 400"));
+    EXPECT_EQ(timeShown(bench), "9:30") << "it is said now what the time is for";
+    nameFilm(bench, QStringLiteral("Quay"));
+    EXPECT_EQ(timeShown(bench), "");
+}
+
+TEST(BenchTime, IsNotLostWhileANameIsTyped)
+{
+    Bench bench(false);
+    bench.open();
+    QTest::keyClicks(bench.find("baseTime"), QStringLiteral("9:30"));
+    nameFilm(bench, QStringLiteral("Quay 4"));
+    auto* name = qobject_cast<QLineEdit*>(bench.find("filmName"));
+    QTest::keyClicks(name, QStringLiteral("00"));
+    EXPECT_EQ(timeShown(bench), "9:30");
+    QTest::keyClick(name, Qt::Key_Backspace);
+    QTest::keyClick(name, Qt::Key_Backspace);
+    QTest::keyClick(name, Qt::Key_Return);
+    EXPECT_EQ(timeShown(bench), "9:30");
+}
+
+TEST(BenchTime, ANewFilmHasNoExposureIndexOfTheOneBefore)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    QTest::keyClicks(exposureIndex(page), QStringLiteral("400"));
+    bench.click("addFilm");
+    EXPECT_EQ(exposureIndex(page)->text(), "");
+}
+
+TEST(BenchTime, NamesOfKnownFilmsAreCompleted)
+{
+    Bench bench(false);
+    enterTime(bench, "t1", "Quay 400", "stock", {}, 480);
+    bench.open();
+    auto* name = qobject_cast<QLineEdit*>(bench.find("filmName"));
+    ASSERT_TRUE(name->completer());
+    name->completer()->setCompletionPrefix(QStringLiteral("qu"));
+    EXPECT_EQ(name->completer()->currentCompletion(), QStringLiteral("Quay 400"));
 }
 
 TEST(BenchPlan, SaysWhatIsLeftInTheWordsOfTheShelf)

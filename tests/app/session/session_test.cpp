@@ -452,6 +452,22 @@ TEST(Preferences, theMachineHasANameThatStays)
     EXPECT_NE(Preferences(desk.file("other.ini")).machine(), name);
 }
 
+TEST(Preferences, timesOfADilutionAreKeptApart)
+{
+    Desk desk;
+    Preferences& preferences = desk.preferences();
+    preferences.setBaseTimes("mq", {{chemistry::Celsius(20), chemistry::Seconds(600)}}, 0,
+                             {{"Quay 400", 400.0}, {"Harbour", std::nullopt}});
+    preferences.setBaseTimes("mq", {{chemistry::Celsius(20), chemistry::Seconds(840)}}, 1);
+    EXPECT_EQ(preferences.baseTimes("mq").front().time.value(), 600);
+    EXPECT_EQ(preferences.baseTimes("mq", 1).front().time.value(), 840);
+    const auto films = preferences.baseTimesFor("mq");
+    ASSERT_EQ(films.size(), 2U);
+    EXPECT_EQ(films[0], (formulary::FilmWanted{"Quay 400", 400.0}));
+    EXPECT_EQ(films[1], (formulary::FilmWanted{"Harbour", std::nullopt}));
+    EXPECT_TRUE(preferences.baseTimesFor("mq", 1).empty());
+}
+
 TEST(Preferences, figuresSpoiledByHandAreLeftOut)
 {
     Desk desk;
