@@ -1,5 +1,6 @@
 #include "app/bench/bath_cards.h"
 
+#include "app/bench/bench_words.h"
 #include "app/bench/clearing_box.h"
 #include "app/bench/plan_words.h"
 #include "app/widgets/card.h"
@@ -8,6 +9,7 @@
 #include "app/widgets/verdict_mark.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
+#include "core/ledger/pour.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -93,6 +95,12 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const ledger::NextLoad&
         head->addWidget(verdict);
         body->addLayout(head);
         body->addWidget(words(bottleFacts(*taken, wording), Tone::Quiet));
+        auto* pour = words(
+            tr("Pour: %1")
+                .arg(pourText(ledger::pourOf(bath.need, wishes.tank), wishes.temperature, wording)),
+            Tone::Ink);
+        pour->setObjectName(QStringLiteral("pour-%1").arg(roleName(role)));
+        body->addWidget(pour);
     }
     if (taken || bath.need.required)
         body->addWidget(words(choiceText(bath), Tone::Ink));

@@ -94,6 +94,19 @@ QString stepTitle(const ledger::RunStep& step, const QString& bottle)
     return {};
 }
 
+QString pourText(const ledger::Pour& pour, std::optional<chemistry::Celsius> temperature,
+                 const Wording& wording)
+{
+    constexpr double kNothing = 0.5; // ml
+    QString text = volumeText(pour.stock, wording);
+    if (pour.water.value() > kNothing)
+        text =
+            Words::tr("%1 stock + %2 water", "volumes").arg(text, volumeText(pour.water, wording));
+    return temperature ? Words::tr("%1, %2", "what is poured, temperature")
+                             .arg(text, shortTemperatureText(*temperature, wording))
+                       : text;
+}
+
 QString nextText(std::optional<StepKind> next)
 {
     if (!next)

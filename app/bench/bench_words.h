@@ -18,6 +18,11 @@ QString stepKindName(ledger::StepKind kind);
 /// "Next: pour back"; "Finish" after the last step.
 QString nextText(std::optional<ledger::StepKind> next);
 
+/// "300 ml stock + 300 ml water, 20 °C"; of an undiluted bath "600 ml, 20 °C". Without a reading
+/// its temperature is left out.
+QString pourText(const ledger::Pour& pour, std::optional<chemistry::Celsius> temperature,
+                 const Wording& wording);
+
 /// "first 30 s, then 10 s every minute", "all the time", "leave it still".
 QString agitationText(const ledger::Agitation& agitation);
 

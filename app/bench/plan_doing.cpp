@@ -293,6 +293,10 @@ void PlanView::showSheet(const ledger::LoadWishes& wanted)
                 if (judged.batch.id == step.batch)
                     bottle = QString::fromStdString(judged.batch.name);
             rows.push_back({stepTitle(step, bottle), timeText(step.planned), false, false, false});
+            if (step.pour)
+                notes << tr("%1: %2", "step, what is poured")
+                             .arg(stepTitle(step, bottle),
+                                  pourText(*step.pour, wanted.temperature, wording));
             if (step.source == ledger::TimeSource::ColdWash)
                 notes << (wanted.washWater
                               ? tr("Washing takes longer in water as cold as the tap's.")

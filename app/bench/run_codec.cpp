@@ -64,13 +64,27 @@ ledger::RunBath readBath(const QJsonObject& o)
 
 QJsonObject write(const ledger::RunStep& step)
 {
-    return {{"kind", text(ledger::code(step.kind))},
-            {"changes", step.changes},
-            {"planned_s", step.planned.value()},
-            {"source", static_cast<int>(step.source)},
-            {"agitation", agitationToJson(step.agitation)},
-            {"batch", text(step.batch)},
-            {"caution", static_cast<int>(step.caution)}};
+    QJsonObject o{{"kind", text(ledger::code(step.kind))},
+                  {"changes", step.changes},
+                  {"planned_s", step.planned.value()},
+                  {"source", static_cast<int>(step.source)},
+                  {"agitation", agitationToJson(step.agitation)},
+                  {"batch", text(step.batch)},
+                  {"caution", static_cast<int>(step.caution)}};
+    if (step.pour) {
+        o["stock_ml"] = step.pour->stock.value();
+        o["water_ml"] = step.pour->water.value();
+    }
+    return o;
+}
+
+std::optional<ledger::Pour> readPour(const QJsonObject& o)
+{
+    const auto stock = optional(o["stock_ml"]);
+    if (!stock)
+        return std::nullopt;
+    return ledger::Pour{chemistry::Millilitres(*stock),
+                        chemistry::Millilitres(o["water_ml"].toDouble())};
 }
 
 Result<ledger::RunStep> readStep(const QJsonObject& o)
@@ -88,7 +102,8 @@ Result<ledger::RunStep> readStep(const QJsonObject& o)
                            static_cast<ledger::TimeSource>(source),
                            *agitation,
                            plain(o["batch"]),
-                           static_cast<ledger::StepCaution>(caution)};
+                           static_cast<ledger::StepCaution>(caution),
+                           readPour(o)};
 }
 
 QJsonObject write(const ledger::StepTime& time)

@@ -135,6 +135,21 @@ bool RunView::escape()
     return false;
 }
 
+// What goes into the tank now, and, before its step begins, what goes in next.
+QString RunView::pourWords(const ledger::RunState& state, const QStringList& names) const
+{
+    QStringList lines;
+    const auto& steps = state.sheet.steps;
+    if (const auto& pour = steps[state.current].pour)
+        lines << tr("Pour in: %1").arg(pourText(*pour, state.temperature, m_wording));
+    const std::size_t next = state.current + 1;
+    if (next < steps.size() && steps[next].pour)
+        lines << tr("Have ready: %1: %2", "step, what is poured")
+                     .arg(names[int(next)],
+                          pourText(*steps[next].pour, state.temperature, m_wording));
+    return lines.join(u'\n');
+}
+
 void RunView::showStep()
 {
     const ledger::RunState state = m_run->state();
@@ -157,6 +172,8 @@ void RunView::showStep()
     m_caution->setText(stepCaution(step, bottle(step)));
     m_caution->setVisible(!m_caution->text().isEmpty());
     const bool last = state.current + 1 == rows.size();
+    m_pour->setText(pourWords(state, names));
+    m_pour->setVisible(!m_pour->text().isEmpty());
     m_next->setText(state.phase == RunPhase::Ready ? tr("Start the clock")
                     : last                         ? nextText({})
                            : nextText(state.sheet.steps[state.current + 1].kind));

@@ -79,6 +79,10 @@ QWidget* RunView::clockCard()
     head->addWidget(m_title, 1);
     head->addWidget(m_count);
     card->body()->addLayout(head);
+    m_pour = new PlainLabel;
+    m_pour->setObjectName(QStringLiteral("pour"));
+    m_pour->setWordWrap(true);
+    card->body()->addWidget(m_pour);
     card->body()->addWidget(m_clock = new BigClock, 1);
     card->body()->addWidget(m_strip = new AgitationStrip);
     card->body()->addWidget(m_cue = new CuePanel);
@@ -203,6 +207,7 @@ void RunView::setFull(bool full)
     m_fullButton->setText(full ? tr("Leave full view (Esc)") : tr("Full view (F)"));
     m_title->setFont(Theme::font(full ? TextRole::PageTitle : TextRole::Heading));
     m_cue->setLarge(full);
+    m_pour->setFont(Theme::font(full ? TextRole::Heading : TextRole::Body));
     m_count->setFont(Theme::font(full ? TextRole::Heading : TextRole::Body));
 }
 

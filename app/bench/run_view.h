@@ -78,6 +78,7 @@ private:
     void sound();
     [[nodiscard]] QString bottle(const ledger::RunStep& step) const;
     [[nodiscard]] QStringList titles() const;
+    [[nodiscard]] QString pourWords(const ledger::RunState& state, const QStringList& names) const;
 
     Sounds* m_sounds;
     ledger::RunClock* m_run = nullptr;
@@ -103,6 +104,7 @@ private:
     CuePanel* m_cue;
     ReadingBox* m_reading;
     QLabel* m_caution;
+    QLabel* m_pour;
     QPushButton* m_hold;
     QPushButton* m_skip;
     QPushButton* m_next;

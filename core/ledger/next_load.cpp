@@ -1,5 +1,6 @@
 #include "core/ledger/next_load.h"
 
+#include "core/ledger/pour.h"
 #include "core/ledger/run_split.h"
 
 #include <algorithm>
@@ -108,9 +109,7 @@ void addSheet(NextLoad& made, const LoadWishes& wishes)
                          .washWater = wishes.washWater};
     for (const BathChoice& bath : made.plan.baths) {
         if (const Judged* taken = made.taken(bath.need.role)) {
-            const Millilitres whole = wishes.tank ? wishes.tank->volume : bath.need.volume;
-            request.baths.push_back(
-                {taken, bath.need.oneShot, {bath.need.volume, whole - bath.need.volume}});
+            request.baths.push_back({taken, bath.need.oneShot, pourOf(bath.need, wishes.tank)});
         }
     }
     auto sheet = makeSheet(request);

@@ -278,6 +278,37 @@ TEST(BenchTime, NamesOfKnownFilmsAreCompleted)
     EXPECT_EQ(name->completer()->currentCompletion(), QStringLiteral("Quay 400"));
 }
 
+TEST(BenchPlan, SaysHowMuchOfWhatIsPoured)
+{
+    Bench bench;
+    bench.host.setBaseTimes("mq", {{Celsius(20), Seconds(840)}}, 1);
+    BenchPage& page = bench.open();
+    const auto poured = [&] {
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the cards before
+        return qobject_cast<QLabel*>(bench.find("pour-Developer"))->text().replace(u'\u00a0', u' ');
+    };
+    EXPECT_EQ(poured(), QStringLiteral("Pour: 600 ml, 20 °C"));
+    dilution(page)->setValue(1);
+    const QString diluted = QStringLiteral("300 ml stock + 300 ml water, 20 °C");
+    EXPECT_EQ(poured(), QStringLiteral("Pour: ") + diluted);
+    EXPECT_TRUE(words(page)
+                    .replace(u'\u00a0', u' ')
+                    .contains(QStringLiteral("Develop in Dev 14: ") + diluted))
+        << words(page).toStdString();
+    bench.click("start");
+    const auto* clock = qobject_cast<QLabel*>(bench.find("pour"));
+    EXPECT_TRUE(QString(clock->text())
+                    .replace(u'\u00a0', u' ')
+                    .contains(QStringLiteral("Have ready: Develop in Dev 14: ") + diluted))
+        << clock->text().toStdString();
+    bench.key(Qt::Key_Return);
+    bench.key(Qt::Key_Return);
+    EXPECT_TRUE(QString(clock->text())
+                    .replace(u'\u00a0', u' ')
+                    .contains(QStringLiteral("Pour in: ") + diluted))
+        << clock->text().toStdString();
+}
+
 TEST(BenchPlan, SaysWhatIsLeftInTheWordsOfTheShelf)
 {
     Bench bench;
