@@ -43,7 +43,8 @@ ledger::LoadWishes PlanView::wishes() const
         .sheet = ledger::withWash(m_templates[std::size_t(std::max(0, m_template->currentIndex()))],
                                   m_wash->plan()),
         .washWater = m_wash->plan().water,
-        .chosen = m_chosen};
+        .chosen = m_chosen,
+        .developers = ledger::developersFor(times(), m_judged, filmsTyped())};
     if (const auto reading = m_temperature->value())
         wishes.temperature = Celsius(*reading);
     return wishes;
@@ -93,6 +94,14 @@ const formulary::Formulary& PlanView::times() const
 {
     static const formulary::Formulary kNone;
     return m_host->formulary() ? *m_host->formulary() : kNone;
+}
+
+std::vector<formulary::FilmWanted> PlanView::filmsTyped() const
+{
+    std::vector<formulary::FilmWanted> films;
+    for (const ledger::RunFilm& film : m_films->films())
+        films.push_back({film.name, film.exposureIndex});
+    return films;
 }
 
 formulary::TimeFor PlanView::timeWanted() const
@@ -181,9 +190,7 @@ void PlanView::showTimeFor()
 void PlanView::offerKnownTimes()
 {
     const formulary::Formulary* formulary = m_host->formulary();
-    std::vector<formulary::FilmWanted> films;
-    for (const ledger::RunFilm& film : m_films->films())
-        films.push_back({film.name, film.exposureIndex});
+    const auto films = filmsTyped();
     auto known = formulary && !m_baseFor.empty()
                      ? knownTimes(*formulary, m_baseFor, films, m_host->wording())
                      : std::vector<BaseTimesEdit::Known>();

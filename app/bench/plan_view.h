@@ -68,6 +68,7 @@ private:
     void takeKnownTime();
     void showTimeFor();
     [[nodiscard]] formulary::TimeFor timeWanted() const;
+    [[nodiscard]] std::vector<formulary::FilmWanted> filmsTyped() const;
     [[nodiscard]] const formulary::Formulary& times() const;
     void offerKnownTimes();
     [[nodiscard]] QString firstToDo(const ledger::LoadWishes& wishes) const;

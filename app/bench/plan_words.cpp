@@ -83,7 +83,9 @@ QString nextBestText(const ledger::BathChoice& choice, const ledger::NextLoad& s
 
 QString bottleFacts(const ledger::Judged& judged, const Wording& wording)
 {
-    const QString volume = volumeText(judged.batch.volume, wording);
+    const QString volume =
+        QStringLiteral("%1 · %2").arg(QString::fromStdString(judged.batch.solution->name),
+                                      volumeText(judged.batch.volume, wording));
     if (!judged.assessment.filmsLeft)
         return volume;
     return Words::tr("%1, %2 left")

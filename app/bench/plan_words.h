@@ -22,7 +22,7 @@ QString problemText(const ledger::PlanProblem& problem, const ledger::NextLoad& 
                     const Wording& wording);
 /// "First 2 × 135-36 in Dev 14 and Fix 9".
 QStringList splitTexts(const ledger::NextLoad& so, const Wording& wording);
-/// "980 ml, 7 of 10 films done".
+/// "MQ borax developer, stock · 980 ml, 7 films left".
 QString bottleFacts(const ledger::Judged& judged, const Wording& wording);
 
 } // namespace ullage::app

@@ -40,7 +40,8 @@ QString bottleText(const Bottle& bottle, const Wording& wording)
     const QString state = bottle.assessment.verdict == ledger::Verdict::Good
                               ? shelfLines(bottle.batch, bottle.assessment, wording).headline
                               : verdictWord(bottle.assessment.verdict);
-    return BathTable::tr("%1 · %2", "bottle, state").arg(name, state);
+    return BathTable::tr("%1 · %2 · %3", "bottle, solution, state")
+        .arg(name, QString::fromStdString(bottle.batch.solution->name), state);
 }
 
 } // namespace

@@ -136,6 +136,7 @@ ledger::NextLoad RunDialog::next()
 {
     ledger::LoadWishes wishes{
         .load = m_films->load(), .pairs = m_times->pairs(), .needs = m_baths->needs()};
+    wishes.developers = ledger::developersFor(session().formulary(), bottlesThen(), {});
     if (const auto reading = m_thermometer->value())
         wishes.temperature = chemistry::Celsius(*reading);
     return ledger::nextLoad(wishes, bottlesThen());
@@ -191,6 +192,10 @@ void RunDialog::addBottleWarnings(const ledger::NextLoad& next, QStringList& war
             warnings << tr("%1: %2", "bottle, reason")
                             .arg(name, reasonSentence(reasons.front(), bottle.batch,
                                                       bottle.assessment, wording()));
+        } else if (problem.code == Code::Worn) {
+            warnings << tr("%1 has done film: what is thrown away after one load is taken from a "
+                           "fresh bottle.")
+                            .arg(name);
         } else if (problem.code == Code::CapacityShort) {
             warnings << tr("%1 has %2 left; this load is %3.")
                             .arg(name, filmsLeftText(chemistry::Films(problem.limit), wording()),

@@ -16,9 +16,9 @@ namespace ullage::app
 namespace
 {
 
-// Roomy cell, from the top: margin, bottle, board, tally, verdict, two lines, margin.
+// Roomy cell, from the top: margin, bottle, board, solution, tally, verdict, two lines, margin.
 constexpr int kTop = 12;
-constexpr int kWords = 108; // from the board to the lower edge
+constexpr int kWords = 114; // from the board to the lower edge
 constexpr int kSide = 5;    // between a cell's edge and the card of a selected bottle
 
 // Compact cell.
@@ -81,7 +81,9 @@ void paintRoomy(QPainter& painter, const QRectF& cell, const BottleView& bottle,
 
     const double left = cell.left() + kSide + 18;
     const double width = cell.right() - kSide - 10 - left;
-    const QRectF tally(cell.left() + 10, foot + 12, cell.width() - 20, 13);
+    drawLine(painter, QRectF(cell.left() + 10, foot + 7, cell.width() - 20, 16),
+             Theme::font(TextRole::Small), c.ink, bottle.solutionName, Qt::AlignHCenter);
+    const QRectF tally(cell.left() + 10, foot + 25, cell.width() - 20, 13);
     painter.setPen(c.ink);
     if (bottle.filmsDone > 0)
         paintTally(painter, tally, Qt::AlignHCenter, bottle.filmsDone);
@@ -89,13 +91,13 @@ void paintRoomy(QPainter& painter, const QRectF& cell, const BottleView& bottle,
         drawLine(painter, tally.adjusted(0, -3, 0, 3), Theme::font(TextRole::Small), c.quiet,
                  tallyText(0), Qt::AlignHCenter);
     painter.setFont(verdictFont(14));
-    paintVerdict(painter, QRectF(left, foot + 34, width, 22), bottle.verdict);
+    paintVerdict(painter, QRectF(left, foot + 41, width, 22), bottle.verdict);
     if (bottle.subline.isEmpty()) {
-        drawWrapped(painter, QRectF(left, foot + 60, width, 38), bottle.headline);
+        drawWrapped(painter, QRectF(left, foot + 65, width, 38), bottle.headline);
         return;
     }
-    drawLine(painter, QRectF(left, foot + 58, width, 20), mediumFont(), c.ink, bottle.headline);
-    drawLine(painter, QRectF(left, foot + 77, width, 20), Theme::font(TextRole::Small), c.quiet,
+    drawLine(painter, QRectF(left, foot + 63, width, 20), mediumFont(), c.ink, bottle.headline);
+    drawLine(painter, QRectF(left, foot + 81, width, 20), Theme::font(TextRole::Small), c.quiet,
              bottle.subline);
 }
 
@@ -110,7 +112,12 @@ void paintCompact(QPainter& painter, const QRectF& cell, const BottleView& bottl
     const auto line = [&](double top, double height) {
         return QRectF(left, cell.top() + top, width, height);
     };
+    // The name whole, and of the solution what still fits.
+    const double nameWidth =
+        std::min(width, QFontMetricsF(verdictFont(13)).horizontalAdvance(bottle.name) + 6);
     drawLine(painter, line(9, 18), verdictFont(13), c.ink, bottle.name);
+    drawLine(painter, line(9, 18).adjusted(nameWidth, 0, 0, 0), Theme::font(TextRole::Small),
+             c.quiet, bottle.solutionName);
     painter.setFont(verdictFont(12));
     paintVerdict(painter, line(28, 18), bottle.verdict);
     if (bottle.subline.isEmpty()) {

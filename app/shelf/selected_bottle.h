@@ -21,7 +21,7 @@ struct SelectedBottle {
     QString id;
     QString name; ///< "Dev 14"
 
-    QString nextTitle;  ///< heading of the first card: "Dev 14 · next film"
+    QString nextTitle;  ///< heading of the first card: "Dev 14, MQ borax · next film"
     QString nextTime;   ///< "12:35"; empty where there is no time to give
     QString nextDetail; ///< beside the time: "at 20 °C, 1 film of 135-36, 8th in 1 L"
     std::vector<FactorRow> factors;

@@ -184,7 +184,8 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     const bool developer = role == formulary::Role::Developer;
     selected.id = QString::fromStdString(batch.id);
     selected.name = QString::fromStdString(batch.name);
-    selected.nextTitle = Words::tr("%1 · next film").arg(selected.name);
+    selected.nextTitle = Words::tr("%1, %2 · next film", "bottle, solution")
+                             .arg(selected.name, QString::fromStdString(batch.solution->name));
     if (developer || role == formulary::Role::Fixer) {
         const NextFilm next = developer ? nextFilm(batch, assessment, pairs, temperature, wording)
                                         : nextFixing(batch, assessment, temperature, wording);

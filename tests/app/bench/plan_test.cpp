@@ -309,6 +309,18 @@ TEST(BenchPlan, SaysHowMuchOfWhatIsPoured)
         << clock->text().toStdString();
 }
 
+TEST(BenchPlan, SaysWhatIsInABottleWhereItIsChosen)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    EXPECT_TRUE(words(page).contains(QStringLiteral("MQ borax developer, stock")));
+    for (const auto* list : page.findChildren<QComboBox*>()) {
+        if (list->accessibleName() == QStringLiteral("Bottle for: Developer")) {
+            EXPECT_TRUE(list->itemText(1).contains(QStringLiteral("MQ borax developer, stock")));
+        }
+    }
+}
+
 TEST(BenchPlan, SaysWhatIsLeftInTheWordsOfTheShelf)
 {
     Bench bench;

@@ -144,5 +144,104 @@ TEST(NextLoad, NoBottleIsProposedThatNobodySawClear)
     EXPECT_EQ(name(nextLoad(wishes(1), shelf.judged()), Role::Developer), "Dev 1");
 }
 
+formulary::Solution other(RunShelf& shelf)
+{
+    formulary::Solution made = *shelf.book->formulary().solution("mq");
+    made.id = "pq";
+    made.name = "PQ developer";
+    EXPECT_TRUE(shelf.book->add(made));
+    return made;
+}
+
+TEST(NextLoad, ADeveloperIsProposedWithinTheOneUsedLast)
+{
+    RunShelf shelf;
+    other(shelf);
+    shelf.mix("pq", "b1", "Older");
+    shelf.days(2);
+    const auto dev = shelf.mix("mq", "b2", "Dev 1");
+    shelf.days(1);
+    LoadWishes wanted = wishes(1);
+    const auto propose = [&] {
+        const auto judged = shelf.judged();
+        wanted.developers = developersFor(shelf.book->formulary(), judged, {});
+        return name(nextLoad(wanted, judged), Role::Developer);
+    };
+    EXPECT_EQ(propose(), "Older") << "none was used: the oldest of all";
+    shelf.work(dev, 1);
+    EXPECT_EQ(propose(), "Dev 1");
+    shelf.mix("mq", "b3", "Dev 2");
+    wanted.load.films[0].count = 10;
+    EXPECT_EQ(propose(), "Dev 2") << "within it, what can take the load";
+    wanted.chosen[Role::Developer] = shelf.judged()[0].batch.id;
+    EXPECT_EQ(propose(), "Older") << "the user's word goes before";
+}
+
+TEST(NextLoad, ADeveloperIsProposedThatHasTheFilmsTime)
+{
+    RunShelf shelf;
+    other(shelf);
+    const auto dev = shelf.mix("mq", "b1", "Dev 1");
+    shelf.work(dev, 1);
+    shelf.mix("pq", "b2", "Other");
+    formulary::DevelopmentFigure figure;
+    figure.id = "t1";
+    figure.film = "Quay 400";
+    figure.developer = "pq";
+    figure.dilution = "stock";
+    figure.times = kPairs;
+    EXPECT_TRUE(shelf.book->add(figure));
+    const auto judged = shelf.judged();
+    const auto& book = shelf.book->formulary();
+    EXPECT_EQ(developersFor(book, judged, {{"quay 400", {}}}), (std::vector<std::string>{"pq"}));
+    EXPECT_EQ(developersFor(book, judged, {{"Pier", {}}}), (std::vector<std::string>{"mq"}));
+}
+
+TEST(NextLoad, ForOneUseAWornBottleIsNotProposed)
+{
+    RunShelf shelf;
+    const auto worn = shelf.mix("mq", "b1", "Worn");
+    shelf.mix("fix", "b2", "Fix 1");
+    shelf.work(worn, 1);
+    LoadWishes wanted = wishes(1);
+    wanted.parts = 1;
+    NextLoad next = nextLoad(wanted, shelf.judged());
+    EXPECT_EQ(name(next, Role::Developer), "nothing");
+    EXPECT_EQ(next.plan.bath(Role::Developer)->candidates[0].hindrance, Hindrance::Worn);
+    shelf.days(1);
+    shelf.mix("mq", "b3", "Fresh");
+    next = nextLoad(wanted, shelf.judged());
+    EXPECT_EQ(name(next, Role::Developer), "Fresh");
+    wanted.chosen[Role::Developer] = worn;
+    next = nextLoad(wanted, shelf.judged());
+    EXPECT_EQ(name(next, Role::Developer), "Worn");
+    EXPECT_TRUE(next.plan.has(PlanProblemCode::Worn));
+    EXPECT_FALSE(next.plan.blocked());
+    wanted.parts = 0;
+    wanted.chosen.clear();
+    EXPECT_EQ(name(nextLoad(wanted, shelf.judged()), Role::Developer), "Worn")
+        << "poured back, the oldest goes first";
+}
+
+TEST(NextLoad, SaysHowMuchOfWhatIsPoured)
+{
+    RunShelf shelf;
+    shelf.mix("mq", "b1", "Dev 1");
+    shelf.mix("fix", "b2", "Fix 1");
+    LoadWishes wanted = wishes(1);
+    wanted.parts = 1;
+    const NextLoad next = nextLoad(wanted, shelf.judged());
+    ASSERT_TRUE(next.sheet);
+    for (const RunStep& step : next.sheet->steps) {
+        if (step.kind == StepKind::Develop) {
+            EXPECT_EQ(step.pour, (Pour{Millilitres(300), Millilitres(300)}));
+        } else if (step.kind == StepKind::Fix) {
+            EXPECT_EQ(step.pour, (Pour{Millilitres(600), Millilitres(0)}));
+        } else {
+            EXPECT_FALSE(step.pour) << code(step.kind);
+        }
+    }
+}
+
 } // namespace
 } // namespace ullage::ledger
