@@ -4708,10 +4708,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Mit Tafelkorn</translation>
     </message>
     <message>
-        <source>%1 · next film</source>
-        <translation type="vanished">%1 · nächster Film</translation>
-    </message>
-    <message>
         <source>It has no time of its own: use it as its packet says.</source>
         <translation>Keine eigene Zeit: nach Packungsangabe verwenden.</translation>
     </message>
@@ -5563,11 +5559,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
 </context>
 <context>
     <name>ullage::app::BathTable</name>
-    <message>
-        <source>%1 · %2</source>
-        <comment>bottle, state</comment>
-        <translation type="vanished">%1 · %2</translation>
-    </message>
     <message>
         <source>Bottle</source>
         <translation>Flasche</translation>
