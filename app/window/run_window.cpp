@@ -74,30 +74,30 @@ void installLanguage(const QString& code)
     const bool asSystem = code.isEmpty() || QLocale(code).language() == system.language();
     const QLocale locale = asSystem ? system : QLocale(code);
     QLocale::setDefault(locale); // charts and tally marks word their figures by it
-    auto* translator = new QTranslator(qApp);
+    auto* translator = new QTranslator(QCoreApplication::instance());
     if (!translator->load(locale, QStringLiteral("ullage"), QStringLiteral("_"), kTranslations) &&
         !translator->load(kPrefix + QStringLiteral("en"), kTranslations)) {
         delete translator;
         return;
     }
     if (installed) {
-        QApplication::removeTranslator(installed);
+        QCoreApplication::removeTranslator(installed);
         installed->deleteLater();
     }
     installed = translator;
-    QApplication::installTranslator(translator);
+    QCoreApplication::installTranslator(translator);
 
     // Qt's own words, on the buttons of its dialogs; without its package they stay English.
     static QTranslator* qtInstalled = nullptr;
-    auto* qtWords = new QTranslator(qApp);
+    auto* qtWords = new QTranslator(QCoreApplication::instance());
     if (qtWords->load(locale, QStringLiteral("qtbase"), QStringLiteral("_"),
                       QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
         if (qtInstalled) {
-            QApplication::removeTranslator(qtInstalled);
+            QCoreApplication::removeTranslator(qtInstalled);
             qtInstalled->deleteLater();
         }
         qtInstalled = qtWords;
-        QApplication::installTranslator(qtWords);
+        QCoreApplication::installTranslator(qtWords);
     } else {
         delete qtWords;
     }
