@@ -1,5 +1,6 @@
 // One application for all widget tests: no screen, no settings of the machine, the program's look.
 #include "app/widgets/theme.h"
+#include "tests/app/desktop_leaks.h"
 
 #include <QApplication>
 #include <QLocale>

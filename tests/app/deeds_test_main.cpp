@@ -1,5 +1,6 @@
 // One application for the tests of session, dialogs and controller.
 #include "app/widgets/theme.h"
+#include "tests/app/desktop_leaks.h"
 #include "tests/app/english_plurals.h"
 
 #include <QApplication>

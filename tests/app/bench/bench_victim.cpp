@@ -5,6 +5,7 @@
 #include "bench_window.h"
 
 #include "app/widgets/theme.h"
+#include "tests/app/desktop_leaks.h"
 
 #include <QStandardPaths>
 
