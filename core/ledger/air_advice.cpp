@@ -35,7 +35,8 @@ Batch toppedUp(Batch batch, Millilitres fresh)
     if (batch.limits->used(batch.standing) < 1) {
         batch.spentSince.reset();
     }
-    return movedTo(std::move(batch), batch.vessel);
+    auto vessel = batch.vessel; // arguments may be evaluated in any order
+    return movedTo(std::move(batch), std::move(vessel));
 }
 
 std::shared_ptr<const formulary::Vessel>
