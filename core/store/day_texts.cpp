@@ -35,8 +35,7 @@ bool shares(const std::set<std::string>& some, const std::vector<std::string>& o
 } // namespace
 
 DayTexts::DayTexts(SqlStore& store)
-    : m_store(store),
-      m_voidings(store.connection(), QStringLiteral("SELECT body FROM entry WHERE voids = ?")),
+    : m_voidings(store.connection(), QStringLiteral("SELECT body FROM entry WHERE voids = ?")),
       m_ofRun(store.connection(),
               QStringLiteral("SELECT body, batch FROM entry WHERE run = ? UNION ALL "
                              "SELECT v.body, NULL FROM entry o JOIN entry v ON v.voids = o.id "

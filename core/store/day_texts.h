@@ -59,7 +59,6 @@ private:
     Result<void> addRowOf(const DayRow& event, RowsBySeq& rows);
     Result<void> addFirst(Statement& statement, const std::string& of, RowsBySeq& rows);
 
-    SqlStore& m_store;
     Statement m_voidings;
     Statement m_ofRun;
     Statement m_filmOf;

@@ -122,7 +122,6 @@ TEST_F(BigBook, ReadsAPageAtATimeInOrderAndWhole)
     }
     EXPECT_EQ(model->entriesRead(), kBatches * (kNotes + 1));
     std::set<std::string> seen;
-    QDate day;
     const store::DayEntry* last = nullptr;
     for (int row = 0; row < model->rowCount(); ++row) {
         const store::DayEntry* entry = model->entry(row);

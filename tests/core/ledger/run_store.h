@@ -184,7 +184,7 @@ private:
     }
 
     Kept m_before;
-    const std::vector<FilmMark> none; // runs mark no film
+    const std::vector<FilmMark> none{}; // runs mark no film
 };
 
 } // namespace ullage::ledger
