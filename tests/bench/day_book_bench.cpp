@@ -51,8 +51,8 @@ struct Million {
                  "INSERT INTO action (mode, what, subject) VALUES (3, 'x', 'x')");
         sqlite3_stmt* insert = nullptr;
         sqlite3_prepare_v2(raw,
-                           "INSERT INTO entry (type, id, action, batch, kind, at_ms, run, body) "
-                           "VALUES ('event', ?, 1, ?, ?, ?, ?, ?)",
+                           "INSERT INTO entry (type, id, action, batch, kind, at_ms, run, body, "
+                           "hash) VALUES ('event', ?, 1, ?, ?, ?, ?, ?, randomblob(32))",
                            -1, &insert, nullptr);
         for (int i = 0; i < kEvents; ++i) {
             const QByteArray id = QByteArray::number(i);
