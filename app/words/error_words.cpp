@@ -371,14 +371,6 @@ private:
 
 } // namespace
 
-QString shortened(const QString& text, int most)
-{
-    constexpr int kEnd = 60; // of a path and its message the end tells most
-    const QString kept =
-        text.size() <= most ? text : text.left(most - kEnd) + QChar(0x2026) + text.right(kEnd);
-    return printable(kept, kept.size());
-}
-
 QString errorSentence(const Error& error, const Wording& wording)
 {
     QString sentence = ErrorWords(error, &wording).sentence();

@@ -17,7 +17,4 @@ QString errorSentence(const Error& error, const Wording& wording);
 /// them and numbers unrounded with a decimal point.
 QString errorLine(const Error& error);
 
-/// What somebody else wrote, as messages quote it: printable(), and a long text cut in the middle.
-QString shortened(const QString& text, int most = 240);
-
 } // namespace ullage::app

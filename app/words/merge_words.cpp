@@ -3,6 +3,7 @@
 #include "app/words/error_words.h"
 #include "app/words/event_words.h"
 #include "app/words/moment_text.h"
+#include "app/words/printable_text.h"
 
 #include <QCoreApplication>
 #include <QStringList>

@@ -70,4 +70,12 @@ QString printableLines(const QString& text)
     return lines.join(u'\n');
 }
 
+QString shortened(const QString& text, int most)
+{
+    constexpr int kEnd = 60; // of a path and its message the end tells most
+    const QString kept =
+        text.size() <= most ? text : text.left(most - kEnd) + QChar(0x2026) + text.right(kEnd);
+    return printable(kept, kept.size());
+}
+
 } // namespace ullage::app

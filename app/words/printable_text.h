@@ -17,5 +17,7 @@ QString printable(const QString& text, qsizetype most = 200);
 
 /// As printable(), for a whole message of ours: its line ends stay, and nothing is cut.
 QString printableLines(const QString& text);
+/// What somebody else wrote, as messages quote it: printable(), and a long text cut in the middle.
+QString shortened(const QString& text, int most = 240);
 
 } // namespace ullage::app
