@@ -127,6 +127,7 @@ QMenu::icon { padding-left: 8px; }
 QToolTip { background: @card; color: @ink; border: 1px solid @border; padding: 5px 8px; }
 QSplitter::handle { background: transparent; }
 QSplitter::handle:hover { background: @border; }
+QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QStatusBar { background: @paper; color: @quiet; }
 QProgressBar { background: @raised; border: 1px solid @border; border-radius: 6px; text-align: center;
   min-height: 14px; }
