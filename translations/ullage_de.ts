@@ -1309,6 +1309,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Film marked %1</source>
         <translation>Film vermerkt: %1</translation>
     </message>
+    <message>
+        <source>Not as it was entered</source>
+        <translation>Nicht so, wie es eingetragen wurde</translation>
+    </message>
 </context>
 <context>
     <name>DayFacts</name>
@@ -1353,6 +1357,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 → %2</source>
         <comment>planned and real time</comment>
         <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>It is not shown, and nothing is reckoned with it. In the File menu, “Copies…” puts a copy in the book&apos;s place, and “Salvage a damaged book…” takes what is sound into a new one.</source>
+        <translation>Es wird nicht gezeigt, und nichts wird damit gerechnet. Im Menü „Datei“ setzt „Kopien…“ eine Kopie an die Stelle des Buchs, und „Beschädigtes Buch bergen…“ nimmt in ein neues auf, was heil ist.</translation>
     </message>
 </context>
 <context>

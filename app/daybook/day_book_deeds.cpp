@@ -36,7 +36,7 @@ void DayBookPage::addEntry()
 void DayBookPage::takeBack()
 {
     const store::DayEntry* entry = chosen();
-    if (!entry || !m_session.isOpen())
+    if (!entry || entry->fault || !m_session.isOpen())
         return;
     if (entry->mark)
         return takeMarkBack(store::DayEntry(*entry));

@@ -107,7 +107,7 @@ void DayDetail::setFacts(const DayFacts& facts)
     }
     m_column->addStretch(1);
     m_takeBack->setText(facts.bringBack ? tr("B&ring back…") : tr("&Take back…"));
-    m_takeBack->show();
+    m_takeBack->setVisible(!facts.fixed);
 }
 
 void DayDetail::setNothing(const QString& text)

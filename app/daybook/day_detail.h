@@ -38,6 +38,7 @@ struct DayFacts {
     std::vector<FactorRow> times; ///< a run's steps, planned and real
     QString person;               ///< "by Ada"; empty if nobody is named
     bool bringBack = false;       ///< it is taken back and can be brought back
+    bool fixed = false;           ///< it can be neither taken back nor brought back
 };
 
 class DayDetail : public Card

@@ -80,6 +80,8 @@ Result<int> eachDayEntry(store::SqlStore& store, const store::DayFilter& filter,
         if (!page)
             return tl::unexpected(page.error());
         for (const store::DayEntry& entry : page->entries) {
+            if (entry.fault) // what was changed must not go on to paper or into another book
+                return refuse(*entry.fault);
             if (auto fine = take(entry); !fine)
                 return tl::unexpected(fine.error());
             ++count;

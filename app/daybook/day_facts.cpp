@@ -149,6 +149,15 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
                              dayTime(entry, wording.locale));
     facts.title = line.title;
     facts.detail = line.detail;
+    if (entry.fault) {
+        facts.detail +=
+            u'\n' + Words::tr("It is not shown, and nothing is reckoned with it. In the "
+                              "File menu, “Copies…” puts a copy in the book's place, "
+                              "and “Salvage a damaged book…” takes what is sound into a "
+                              "new one.");
+        facts.fixed = true;
+        return facts;
+    }
     if (const auto* note = std::get_if<Noted>(&entry.event.what))
         facts.detail = entry.mark ? utf8(entry.mark->note) : noteText(*note); // line breaks
     facts.bringBack = entry.taken.has_value();

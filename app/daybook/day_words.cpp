@@ -1,5 +1,6 @@
 #include "app/daybook/day_words.h"
 
+#include "app/words/error_words.h"
 #include "app/words/event_words.h"
 #include "app/words/film_words.h"
 #include "app/words/formulary_words.h"
@@ -130,6 +131,14 @@ DayLine dayLine(const store::DayEntry& entry, const formulary::Formulary& formul
 {
     const Event& event = entry.event;
     DayLine line;
+    if (entry.fault) {
+        const QString what = Words::tr("Not as it was entered");
+        line.title = entry.name.empty()
+                         ? what
+                         : Words::tr("%1, %2", "kind of entry, bottle").arg(what, utf8(entry.name));
+        line.detail = errorSentence(*entry.fault, wording);
+        return line;
+    }
     if (entry.mark) {
         line = markLine(entry, wording);
     } else if (const auto* run = std::get_if<Processed>(&event.what)) {

@@ -26,11 +26,27 @@ Event asEvent(const FilmMark& mark)
     return {mark.id, {}, mark.at, Noted{mark.note}, {}, mark.by};
 }
 
+// What may be told of a row that is not what was entered: its columns say when and where.
+DayEntry faultyEntry(const DayRow& row, Error fault)
+{
+    DayEntry entry;
+    entry.key = row.key();
+    entry.event = {row.id, row.batch, instant(row.atMs), Noted{}, {}, {}};
+    entry.fault = std::move(fault);
+    return entry;
+}
+
+// Whether it is the row that is faulty, not the store.
+bool isOfTheRow(const Error& error)
+{
+    return error.code != ErrorCode::StoreFailed && error.code != ErrorCode::Cancelled;
+}
+
 TakenBack takingBack(const FilmMark& by) { return {by.id, by.at, by.note, by.by}; }
 
-Result<Event> eventOf(const QByteArray& body)
+Result<Event> provenEvent(LineProof& proof, const Rows& row)
 {
-    auto entry = decodeStored(body);
+    auto entry = proof.entry(row);
     if (!entry) {
         return tl::unexpected(entry.error());
     }
@@ -76,14 +92,12 @@ const std::string& runOf(const Event& event)
 } // namespace
 
 DayBook::DayBook(SqlStore& store, SearchIndex* index)
-    : m_store(store), m_index(index), m_texts(store),
+    : m_store(store), m_index(index), m_texts(store), m_proof(store.connection()),
       m_name(store.connection(), QStringLiteral("SELECT name FROM batch WHERE id = ?")),
-      m_mixing(store.connection(), QStringLiteral("SELECT body FROM entry WHERE batch = ? AND "
-                                                  "kind = 'mixed' ORDER BY seq DESC LIMIT 1")),
-      m_voidings(store.connection(),
-                 QStringLiteral("SELECT body FROM entry WHERE voids = ? ORDER BY seq DESC")),
-      m_ofRun(store.connection(),
-              QStringLiteral("SELECT body, batch, type FROM entry WHERE run = ? ORDER BY seq")),
+      m_mixing(store.connection(), LineProof::select("e.batch = ? AND e.kind = 'mixed' "
+                                                     "ORDER BY e.seq DESC LIMIT 1")),
+      m_voidings(store.connection(), LineProof::select("e.voids = ? ORDER BY e.seq DESC")),
+      m_ofRun(store.connection(), LineProof::select("e.run = ? ORDER BY e.seq")),
       // Skips from one name to the next; there are few, whatever the number of entries.
       m_people(store.connection(),
                QStringLiteral("WITH RECURSIVE one(name) AS (SELECT min(person) FROM entry WHERE "
@@ -128,13 +142,7 @@ Result<DayPage> DayBook::page(const DayFilter& filter, const std::optional<DayKe
                               int limit, const Stop& stop)
 {
     if (!filter.words.empty()) {
-        auto found = search(filter, after, limit, stop);
-        for (std::size_t i = 0; found && i < found->entries.size(); ++i) {
-            if (auto fine = complete(found->entries[i]); !fine) {
-                return tl::unexpected(fine.error());
-            }
-        }
-        return found;
+        return search(filter, after, limit, stop, [this](const DayRow& row) { return whole(row); });
     }
     DayPage page;
     const auto read = rows(dayRows(filter, after, limit));
@@ -142,10 +150,9 @@ Result<DayPage> DayBook::page(const DayFilter& filter, const std::optional<DayKe
         return tl::unexpected(read.error());
     }
     for (const DayRow& row : *read) {
-        auto entry = dayEntry(row);
-        auto fine = entry ? complete(*entry) : tl::unexpected(entry.error());
-        if (!fine) {
-            return tl::unexpected(fine.error());
+        auto entry = whole(row);
+        if (!entry) {
+            return tl::unexpected(entry.error());
         }
         page.entries.push_back(std::move(*entry));
     }
@@ -187,6 +194,38 @@ Result<DayTotals> DayBook::count(const DayFilter& filter, const Stop& stop)
         }
         after = *end;
     }
+}
+
+Result<DayEntry> DayBook::proven(const DayRow& row)
+{
+    auto fault = m_proof.faultOf(row.seq);
+    if (!fault) {
+        return tl::unexpected(fault.error());
+    }
+    if (*fault) {
+        return refuse(std::move(**fault));
+    }
+    auto entry = dayEntry(row);
+    if (!entry && isOfTheRow(entry.error())) {
+        entry.error().entry = row.seq;
+        entry.error().entryType = row.kind == "film-mark" ? "film-mark" : "event";
+        entry.error().subject = row.id;
+    }
+    return entry;
+}
+
+// One bad line must not hide the others.
+Result<DayEntry> DayBook::whole(const DayRow& row)
+{
+    auto entry = proven(row);
+    auto fine = entry ? complete(*entry) : tl::unexpected(entry.error());
+    if (fine || !isOfTheRow(fine.error())) {
+        return fine.and_then([&] { return std::move(entry); });
+    }
+    DayEntry faulty = faultyEntry(row, std::move(fine.error()));
+    const auto name = row.batch.empty() ? Result<std::string>() : nameOf(row.batch);
+    faulty.name = name.value_or(row.batch);
+    return faulty;
 }
 
 Result<void> DayBook::completeMark(DayEntry& entry)
@@ -235,7 +274,7 @@ Result<void> DayBook::complete(DayEntry& entry)
 Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
 {
     auto fine = eachRow(m_ofRun.run(run), [&](const Rows& row) -> Result<void> {
-        auto one = decodeStored(row.bytes(0));
+        auto one = m_proof.entry(row);
         if (!one) {
             return tl::unexpected(one.error());
         }
@@ -244,7 +283,7 @@ Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
         } else if (const auto* times = std::get_if<RunTimes>(&one->what)) {
             entry.times = *times;
         } else if (const auto* event = one->event()) {
-            entry.baths.push_back({event->id, row.text(1), {}, {}});
+            entry.baths.push_back({event->id, row.text(LineProof::kBatch), {}, {}});
         }
         return {};
     });
@@ -288,7 +327,7 @@ Result<std::string> DayBook::nameOf(const std::string& batch)
     // A batch whose mixing was taken back stands in no table any more.
     return eachRow(m_mixing.run(batch),
                    [&](const Rows& row) -> Result<void> {
-                       const auto event = eventOf(row.bytes(0));
+                       const auto event = provenEvent(m_proof, row);
                        if (event) {
                            name = std::get<Mixed>(event->what).name;
                        }
@@ -302,7 +341,7 @@ Result<std::optional<TakenBack>> DayBook::takenBack(const std::string& event)
 {
     std::vector<Event> voidings;
     auto fine = eachRow(m_voidings.run(event), [&](const Rows& row) -> Result<void> {
-        auto one = eventOf(row.bytes(0));
+        auto one = provenEvent(m_proof, row);
         if (!one) {
             return tl::unexpected(one.error());
         }

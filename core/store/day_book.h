@@ -4,6 +4,7 @@
 #include "core/ledger/entry.h"
 #include "core/store/day_query.h"
 #include "core/store/day_texts.h"
+#include "core/store/line_proof.h"
 #include "core/store/sql_store.h"
 
 #include <functional>
@@ -44,6 +45,9 @@ struct DayEntry {
     std::optional<ledger::FilmMark> mark;
     /// Marks that stand on films of a run, in the order of `films`.
     std::vector<std::vector<ledger::FilmMark>> marks;
+    /// A line that the row is made of cannot be read, or is not what was entered: then nothing of
+    /// the row may be shown but when, in which bottle, and this.
+    std::optional<Error> fault;
 };
 
 struct DayPage {
@@ -64,7 +68,7 @@ struct DayTotals {
 /// Of a search for words no more are counted: each must be looked at.
 inline constexpr int kMostCounted = 2000;
 
-/// A row, without what goes with it.
+/// A row, without what goes with it, and without asking whether it is what was entered.
 Result<DayEntry> dayEntry(const DayRow& row);
 
 /// Asked between slices; true gives up.
@@ -98,8 +102,11 @@ private:
                                            const std::optional<DayKey>& after);
     Result<std::vector<DayRow>> rows(const Query& query);
     Result<DayPage> search(const DayFilter& filter, const std::optional<DayKey>& after, int limit,
-                           const Stop& stop);
+                           const Stop& stop,
+                           const std::function<Result<DayEntry>(const DayRow&)>& take);
     Result<DayTotals> countFound(const DayFilter& filter, const Stop& stop);
+    Result<DayEntry> proven(const DayRow& row);
+    Result<DayEntry> whole(const DayRow& row);
     Result<void> complete(DayEntry& entry);
     Result<void> completeMark(DayEntry& entry);
     Result<void> completeRun(DayEntry& entry, const std::string& run);
@@ -109,6 +116,7 @@ private:
     SqlStore& m_store;
     SearchIndex* m_index;
     DayTexts m_texts;
+    LineProof m_proof;
     Statement m_name;
     Statement m_mixing;
     Statement m_voidings;

@@ -34,7 +34,8 @@ bool isBefore(const std::optional<DayKey>& key, const std::optional<chemistry::I
 } // namespace
 
 Result<DayPage> DayBook::search(const DayFilter& filter, const std::optional<DayKey>& after,
-                                int limit, const Stop& stop)
+                                int limit, const Stop& stop,
+                                const std::function<Result<DayEntry>(const DayRow&)>& take)
 {
     const std::vector<FoldedWord> words(filter.words.begin(), filter.words.end());
     std::unique_ptr<DaySearch> lead;
@@ -92,7 +93,7 @@ Result<DayPage> DayBook::search(const DayFilter& filter, const std::optional<Day
             if (!*holds) {
                 continue;
             }
-            auto entry = dayEntry(row);
+            auto entry = take(row);
             if (!entry) {
                 return tl::unexpected(entry.error());
             }
@@ -110,16 +111,22 @@ Result<DayPage> DayBook::search(const DayFilter& filter, const std::optional<Day
 
 Result<DayTotals> DayBook::countFound(const DayFilter& filter, const Stop& stop)
 {
+    const auto moment = [](const DayRow& row) -> Result<DayEntry> {
+        DayEntry entry;
+        entry.key = row.key();
+        return entry;
+    };
     DayTotals totals;
     std::optional<DayKey> after;
     while (true) {
-        const auto page = search(filter, after, kMostCounted + 1 - totals.entries, stop);
+        const auto page = search(filter, after, kMostCounted + 1 - totals.entries, stop, moment);
         if (!page) {
             return tl::unexpected(page.error());
         }
         totals.entries += static_cast<int>(page->entries.size());
         if (!page->entries.empty()) {
-            totals.oldest = page->entries.back().event.at;
+            totals.oldest =
+                chemistry::Instant(std::chrono::milliseconds(page->entries.back().key.atMs));
         }
         totals.stopped = page->stopped;
         totals.more = totals.entries > kMostCounted;

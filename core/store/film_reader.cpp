@@ -1,7 +1,6 @@
 #include "core/store/film_reader.h"
 
 #include "core/store/each_row.h"
-#include "core/store/journal_codec.h"
 
 #include <algorithm>
 #include <map>
@@ -31,13 +30,13 @@ struct BottleThen {
     std::map<std::string, Outlook> before;
 };
 
-Result<RunLines> readRun(Statement& ofRun, const std::string& run)
+Result<RunLines> readRun(LineProof& proof, Statement& ofRun, const std::string& run)
 {
     RunLines lines;
     lines.run = run;
     return eachRow(ofRun.run(run),
                    [&](const Rows& row) -> Result<void> {
-                       auto entry = decodeStored(row.bytes(0));
+                       auto entry = proof.entry(row);
                        if (!entry) {
                            return tl::unexpected(entry.error());
                        }
@@ -75,9 +74,8 @@ bool takenBackWhole(const FilmTrace& film) { return film.baths.empty(); }
 } // namespace
 
 FilmReader::FilmReader(SqlStore& store, const formulary::Formulary& formulary)
-    : m_store(store), m_formulary(formulary),
-      m_ofRun(store.connection(), QStringLiteral("SELECT body FROM entry WHERE run = ? ORDER BY "
-                                                 "seq")),
+    : m_store(store), m_formulary(formulary), m_proof(store.connection()),
+      m_ofRun(store.connection(), LineProof::select("e.run = ? ORDER BY e.seq")),
       m_runsOfBatch(store.connection(),
                     QStringLiteral("SELECT run FROM entry WHERE batch = ? AND +kind = 'processed' "
                                    "AND run IS NOT NULL ORDER BY at_ms DESC, seq DESC")),
@@ -111,7 +109,7 @@ Result<std::vector<FilmTrace>> FilmReader::traces(const std::vector<std::string>
     std::vector<RunLines> all;
     std::map<std::string, std::set<std::string>> wanted; // bottle → events
     for (const std::string& run : runs) {
-        auto lines = readRun(m_ofRun, run);
+        auto lines = readRun(m_proof, m_ofRun, run);
         if (!lines) {
             return tl::unexpected(lines.error());
         }

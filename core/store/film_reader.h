@@ -4,6 +4,7 @@
 
 #include "core/formulary/formulary.h"
 #include "core/ledger/film_trace.h"
+#include "core/store/line_proof.h"
 #include "core/store/sql_store.h"
 
 #include <optional>
@@ -37,6 +38,7 @@ private:
 
     SqlStore& m_store;
     const formulary::Formulary& m_formulary;
+    LineProof m_proof;
     Statement m_ofRun;
     Statement m_runsOfBatch;
     Statement m_runsBetween;

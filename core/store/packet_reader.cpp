@@ -1,7 +1,7 @@
 #include "core/store/packet_reader.h"
 
 #include "core/store/each_row.h"
-#include "core/store/journal_codec.h"
+#include "core/store/line_proof.h"
 
 namespace ullage::store
 {
@@ -11,9 +11,9 @@ using namespace ledger;
 namespace
 {
 
-constexpr const char* kPackets = "SELECT body FROM entry WHERE type = 'packet'";
+constexpr const char* kPackets = "e.type = 'packet'";
 constexpr const char* kMixings =
-    "SELECT body FROM entry WHERE kind = 'mixed' AND id NOT IN "
+    "e.kind = 'mixed' AND e.id NOT IN "
     "(SELECT voids FROM entry WHERE kind = 'voided' AND voids IS NOT NULL)";
 
 } // namespace
@@ -21,9 +21,10 @@ constexpr const char* kMixings =
 Result<std::map<std::string, Packet>> readPackets(SqlStore& store)
 {
     std::map<std::string, Packet> found;
-    Statement statement(store.connection(), QString::fromLatin1(kPackets));
+    LineProof proof(store.connection());
+    Statement statement(store.connection(), LineProof::select(kPackets));
     const auto fine = eachRow(statement.run(), [&](const Rows& row) -> Result<void> {
-        const auto entry = decodeStored(row.bytes(0));
+        const auto entry = proof.entry(row);
         if (!entry) {
             return tl::unexpected(entry.error());
         }
@@ -48,9 +49,10 @@ Result<std::vector<Packet>> packetsAtHand(SqlStore& store)
     if (packets->empty()) { // most books: then the mixings need not be read
         return left;
     }
-    Statement statement(store.connection(), QString::fromLatin1(kMixings));
+    LineProof proof(store.connection());
+    Statement statement(store.connection(), LineProof::select(kMixings));
     const auto fine = eachRow(statement.run(), [&](const Rows& row) -> Result<void> {
-        const auto entry = decodeStored(row.bytes(0));
+        const auto entry = proof.entry(row);
         if (!entry) {
             return tl::unexpected(entry.error());
         }

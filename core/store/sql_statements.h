@@ -1,16 +1,20 @@
 // The statements of SqlStore, prepared once a connection.
 #pragma once
 
+#include "core/store/line_proof.h"
 #include "core/store/sql_store.h"
 
 namespace ullage::store
 {
 
 struct SqlStore::Statements {
-    explicit Statements(const Connection& on) : connection(on) {}
+    explicit Statements(Connection& on) : connection(on), proof(on) {}
     const Connection& connection;
+    LineProof proof;
 
     Statement make(const char* sql) const { return {connection, QString::fromLatin1(sql)}; }
+    // Entries `e` with what tells whether they are what was entered.
+    Statement proven(const char* which) const { return {connection, LineProof::select(which)}; }
 
     Statement newest = make("SELECT seq, hash FROM entry ORDER BY seq DESC LIMIT 1");
     Statement putAction =
@@ -27,15 +31,11 @@ struct SqlStore::Statements {
              "entries = excluded.entries, hash = excluded.hash");
     Statement dropBatch = make("DELETE FROM batch WHERE id = ?");
     Statement bodyOf = make("SELECT body FROM entry WHERE type = ? AND id = ?");
-    // With the hash that each must have followed, so that single lines can be told sound.
     Statement definitions =
-        make("SELECT CAST(body AS BLOB), seq, CAST(type AS BLOB), CAST(id AS BLOB), hash, "
-             "(SELECT hash FROM entry before WHERE before.seq < entry.seq ORDER BY before.seq "
-             "DESC LIMIT 1) FROM entry "
-             "WHERE type IN ('solution', 'vessel', 'development-time') ORDER BY seq");
+        proven("e.type IN ('solution', 'vessel', 'development-time') ORDER BY e.seq");
     Statement hashOf =
         make("SELECT CAST(type AS BLOB), CAST(id AS BLOB), hash FROM entry WHERE seq = ?");
-    Statement event = make("SELECT body, batch FROM entry WHERE type = 'event' AND id = ?");
+    Statement event = proven("e.type = 'event' AND e.id = ?");
     // With what the batch keeps of its entries, read in the same moment.
     Statement eventsOf =
         make("SELECT CAST(entry.body AS BLOB), entry.batch, CAST(entry.type AS BLOB), "
@@ -43,13 +43,10 @@ struct SqlStore::Statements {
              "LEFT JOIN batch ON batch.id = entry.batch WHERE entry.batch = ? ORDER BY entry.seq");
     Statement batchEntries = make("SELECT entries FROM batch WHERE id = ? AND NOT EXISTS "
                                   "(SELECT 1 FROM entry WHERE entry.batch = ?)");
-    Statement eventsOfAction =
-        make("SELECT body, batch FROM entry WHERE action = ? AND type = 'event' ORDER BY seq");
-    Statement film = make("SELECT body FROM entry WHERE type = 'film' AND id = ?");
-    Statement marksOf =
-        make("SELECT body FROM entry WHERE film = ? AND kind = 'film-mark' ORDER BY seq");
-    Statement marksOfAction =
-        make("SELECT body FROM entry WHERE action = ? AND type = 'film-mark' ORDER BY seq");
+    Statement eventsOfAction = proven("e.action = ? AND e.type = 'event' ORDER BY e.seq");
+    Statement film = proven("e.type = 'film' AND e.id = ?");
+    Statement marksOf = proven("e.film = ? AND e.kind = 'film-mark' ORDER BY e.seq");
+    Statement marksOfAction = proven("e.action = ? AND e.type = 'film-mark' ORDER BY e.seq");
     Statement batch = make("SELECT id, name, solution, mixed_ms, ended_ms FROM batch WHERE id = ?");
     // Mixed at one moment: in the order in which the mixings were entered.
     Statement batchesInUse =
@@ -60,9 +57,8 @@ struct SqlStore::Statements {
         make("SELECT id, name, solution, mixed_ms, ended_ms FROM batch "
              "WHERE mixed_ms <= ? ORDER BY mixed_ms, "
              "(SELECT max(seq) FROM entry WHERE entry.batch = batch.id AND kind = 'mixed')");
-    Statement mixings =
-        make("SELECT body, batch FROM entry WHERE kind = 'mixed' AND type = 'event' "
-             "AND at_ms BETWEEN ? AND ? ORDER BY at_ms, seq");
+    Statement mixings = proven("e.kind = 'mixed' AND e.type = 'event' "
+                               "AND e.at_ms BETWEEN ? AND ? ORDER BY e.at_ms, e.seq");
     Statement has = make("SELECT 1 FROM entry WHERE type = ? AND id = ?");
     Statement hasRun = make("SELECT 1 FROM entry WHERE run = ? AND type = 'event' LIMIT 1");
     Statement actions = make("SELECT id, mode, what, subject, of, seat FROM action "

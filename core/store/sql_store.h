@@ -140,7 +140,6 @@ private:
     Result<void> look(const QString& lastSeen);
     Result<std::optional<Error>> againstLastSeen(const std::optional<ChainHead>& seen,
                                                  const ChainHead& head);
-    Result<ledger::Entry> definition(const Rows& row);
     bool hasLost(const std::string& batch);
     Error whatChanged(const std::string& batch, const std::vector<std::int64_t>& entries);
     Result<std::vector<ledger::Event>> eventsFrom(Result<Rows> rows);

@@ -41,12 +41,12 @@ Result<std::optional<T>> firstOf(Result<std::vector<T>> found)
 
 // Entries of one type, by their lines.
 template <class What>
-Result<std::vector<What>> entriesFrom(Result<Rows> rows)
+Result<std::vector<What>> entriesFrom(LineProof& proof, Result<Rows> rows)
 {
     std::vector<What> found;
     return eachRow(std::move(rows),
                    [&](const Rows& row) -> Result<void> {
-                       auto entry = decodeStored(row.bytes(0));
+                       auto entry = proof.entry(row);
                        if (!entry) {
                            return tl::unexpected(entry.error());
                        }
@@ -93,7 +93,7 @@ Result<std::vector<Entry>> SqlStore::definitions()
     std::vector<Error> unread;
     return eachRow(m_statements->definitions.run(),
                    [&](const Rows& row) -> Result<void> {
-                       auto entry = definition(row);
+                       auto entry = m_statements->proof.entry(row);
                        if (entry) {
                            found.push_back(std::move(*entry));
                        } else if (entry.error().code == ErrorCode::StoreFailed) {
@@ -109,33 +109,12 @@ Result<std::vector<Entry>> SqlStore::definitions()
         });
 }
 
-Result<Entry> SqlStore::definition(const Rows& row)
-{
-    const QByteArray body = row.blob(0);
-    const auto hash = digestFromBytes(row.blob(4));
-    const auto before = digestFromBytes(row.blob(5));
-    const bool follows = hash && m_growth->hasher().next(before.value_or(kNothing), row.blob(2),
-                                                         row.blob(3), body) == *hash;
-    if (!follows) {
-        const auto state = stateOf(*m_connection, row.number(1));
-        if (!state) {
-            return tl::unexpected(state.error());
-        }
-        // One that was faulty from the first is read as it always was, if it can be.
-        if (*state == LineState::Changed || *state == LineState::Foreign) {
-            return refuse(notAsEntered(damageOf(*state), row.number(1), row.blob(2), row.blob(3)));
-        }
-    }
-    auto entry = decodeStored(body);
-    return entry ? std::move(entry) : refuse(placed(entry.error(), row, 1, 2, 3));
-}
-
 Result<std::vector<Event>> SqlStore::eventsFrom(Result<Rows> rows)
 {
     std::vector<Event> found;
     return eachRow(std::move(rows),
                    [&](const Rows& row) -> Result<void> {
-                       auto entry = decodeStored(row.bytes(0));
+                       auto entry = m_statements->proof.entry(row);
                        if (!entry) {
                            return tl::unexpected(entry.error());
                        }
@@ -144,8 +123,6 @@ Result<std::vector<Event>> SqlStore::eventsFrom(Result<Rows> rows)
                            return refuse(
                                storeFailure(QStringLiteral("an event's line is no event")));
                        }
-                       // A voiding need not name its batch on its line; the book found out which.
-                       event->batch = row.text(1);
                        found.push_back(std::move(*event));
                        return {};
                    })
@@ -237,17 +214,17 @@ Result<std::vector<Event>> SqlStore::eventsOfAction(std::int64_t action)
 
 Result<std::optional<FilmRecord>> SqlStore::film(const std::string& id)
 {
-    return firstOf(entriesFrom<FilmRecord>(m_statements->film.run(id)));
+    return firstOf(entriesFrom<FilmRecord>(m_statements->proof, m_statements->film.run(id)));
 }
 
 Result<std::vector<FilmMark>> SqlStore::marksOf(const std::string& film)
 {
-    return entriesFrom<FilmMark>(m_statements->marksOf.run(film));
+    return entriesFrom<FilmMark>(m_statements->proof, m_statements->marksOf.run(film));
 }
 
 Result<std::vector<FilmMark>> SqlStore::marksOfAction(std::int64_t action)
 {
-    return entriesFrom<FilmMark>(m_statements->marksOfAction.run(action));
+    return entriesFrom<FilmMark>(m_statements->proof, m_statements->marksOfAction.run(action));
 }
 
 Result<std::vector<BatchState>> SqlStore::statesFrom(Result<Rows> rows)

@@ -1,0 +1,42 @@
+// Whether a single line is what was entered, for readers that no fold vouches for.
+#pragma once
+
+#include "core/ledger/entry.h"
+#include "core/store/chain.h"
+
+#include <optional>
+
+namespace ullage::store
+{
+
+/// Belongs to one thread, as its connection does.
+class LineProof
+{
+public:
+    explicit LineProof(Connection& connection);
+
+    /// What faultOf() reads of entries called `e`, to stand in a SELECT: number, type, id, line,
+    /// hash, and the hash of the entry before. The line is the fourth.
+    static QString columns();
+    static constexpr int kLine = 3; ///< the line's place among them
+    /// The whole SELECT for entries `e` of which `which` holds; after the columns() their batch.
+    static QString select(const char* which);
+    static constexpr int kBatch = 6; ///< the batch's place
+
+    /// What is wrong with the entry whose columns() begin at `first` in the row: NotAsEntered,
+    /// named after it. Nothing for one that was faulty before books had hashes: it is read as it
+    /// always was, if it can be. Fails with StoreFailed.
+    Result<std::optional<Error>> faultOf(const Rows& row, int first = 0);
+    /// The same, looked up by the entry's number.
+    Result<std::optional<Error>> faultOf(std::int64_t entry);
+    /// The entry itself, by columns() from 0 on; an event of the batch that select() gave.
+    /// NotAsEntered, or what is wrong with its line, named after it.
+    Result<ledger::Entry> entry(const Rows& row);
+
+private:
+    Connection& m_connection;
+    Statement m_one;
+    LineHasher m_hasher;
+};
+
+} // namespace ullage::store
