@@ -181,7 +181,8 @@ bool saysSearchFileIsBusy(const Error& error) { return error.code == ErrorCode::
 Result<QString> searchMark(SqlStore& book, std::int64_t seq)
 {
     Statement statement(book.connection(),
-                        QStringLiteral("SELECT type || ' ' || id FROM entry WHERE seq = ?"));
+                        QStringLiteral("SELECT coalesce(lower(hex(hash)), type || ' ' || id) "
+                                       "FROM entry WHERE seq = ?"));
     QString mark;
     return eachRow(statement.run(seq),
                    [&](const Rows& row) -> Result<void> {

@@ -35,8 +35,8 @@ SearchFileState openSearchFile(const QString& file, bool make, std::unique_ptr<C
 bool saysSearchFileIsBad(const Error& error);
 bool saysSearchFileIsBusy(const Error& error);
 
-/// What tells a book's entry from any other, so that a book that took another course is noticed:
-/// empty if there is no such entry.
+/// What tells a book's entry, and all before it, from any other, so that a book that took another
+/// course is noticed: its hash. Empty if there is no such entry.
 Result<QString> searchMark(SqlStore& book, std::int64_t seq);
 
 } // namespace ullage::store

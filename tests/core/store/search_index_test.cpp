@@ -115,6 +115,23 @@ TEST_F(SearchIndexTest, OfAnotherCourseOfTheBookIsLeftForANewOne)
     EXPECT_EQ(found(), 20u);
 }
 
+// The same entries, but for a word of one of them: only the chain differs.
+TEST_F(SearchIndexTest, OfABookThatDiffersInOneWordIsMadeAnew)
+{
+    const auto at = [](int) { return QStringLiteral("2020-06-01T00:00:00Z"); };
+    const auto notes = [&](const char* third) {
+        return notesIn(
+            20, [&](int i) { return QString::fromLatin1(i == 2 ? third : "as ever"); }, at);
+    };
+    SearchBook one(notes("needle"));
+    SearchBook two(notes("thread"));
+    const auto last = one.book.store->lastEntry();
+    ASSERT_TRUE(last);
+    ASSERT_EQ(*last, *two.book.store->lastEntry());
+    EXPECT_NE(*searchMark(*one.book.store, *last), *searchMark(*two.book.store, *last));
+    EXPECT_EQ(searchMark(*one.book.store, *last)->size(), 64);
+}
+
 TEST_F(SearchIndexTest, ThatIsNoDatabaseIsLeftForANewOne)
 {
     ASSERT_EQ(book.keep(), Outcome::UpToDate);
