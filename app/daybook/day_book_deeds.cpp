@@ -80,7 +80,10 @@ void DayBookPage::exportShown()
     const auto words = dayWording(m_session.formulary(), m_wording);
     const auto stop = [thread = m_slow.get()] { return thread->stopping(); };
     const auto failed = [this](const Error& error) {
-        QMetaObject::invokeMethod(this, [this, error] { fail(tr("Export what is shown"), error); });
+        QMetaObject::invokeMethod(this, [this, error] {
+            m_export->setEnabled(true);
+            fail(tr("Export what is shown"), error);
+        });
     };
     m_export->setEnabled(false);
     m_slow->post(
@@ -89,7 +92,7 @@ void DayBookPage::exportShown()
             QMetaObject::invokeMethod(this, [this, rows] {
                 m_export->setEnabled(true);
                 if (!rows)
-                    return fail(tr("Export what is shown"), rows.error());
+                    return failUnlessStopped(tr("Export what is shown"), rows.error());
                 prompts().tell(this, tr("Export what is shown"),
                                tr("%Ln entry(s) written.", nullptr, *rows));
                 emit exported(*rows);
@@ -121,7 +124,7 @@ void DayBookPage::printShown()
             const auto lines = dayPrintLines(store, filter, words, stop);
             QMetaObject::invokeMethod(this, [this, lines, print] {
                 if (!lines)
-                    return fail(tr("Print the day book"), lines.error());
+                    return failUnlessStopped(tr("Print the day book"), lines.error());
                 DayPrint whole = print;
                 whole.lines = *lines;
                 emit printReady(static_cast<int>(whole.lines.size()));

@@ -240,6 +240,12 @@ void DayBookPage::fail(const QString& title, const Error& error)
     prompts().fail(this, title, errorSentence(error, m_wording));
 }
 
+void DayBookPage::failUnlessStopped(const QString& title, const Error& error)
+{
+    if (error.code != ErrorCode::Cancelled)
+        fail(title, error);
+}
+
 void DayBookPage::changeEvent(QEvent* event)
 {
     if (event->type() == QEvent::LanguageChange)

@@ -95,6 +95,8 @@ private:
     void showChosen();
     void showHeader();
     void fail(const QString& title, const Error& error);
+    /// Who opens another book meanwhile, or closes the window, wants no word about it.
+    void failUnlessStopped(const QString& title, const Error& error);
     [[nodiscard]] store::DayFilter shownFilter() const;
     [[nodiscard]] DialogContext context() const;
 

@@ -87,7 +87,7 @@ Result<int> eachDayEntry(store::SqlStore& store, const store::DayFilter& filter,
             ++count;
         }
         if (page->stopped || (stop && stop()))
-            return refuse({.code = ErrorCode::FileFailed, .text = "stopped"});
+            return refuse({.code = ErrorCode::Cancelled});
         if (!page->more)
             return count;
         after = page->last;

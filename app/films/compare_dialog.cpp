@@ -26,7 +26,7 @@ namespace
 {
 
 // Days before and after: what a comparison of "the same time" may span.
-constexpr std::array<int, 3> kSpans{14, 45, 183};
+constexpr std::array<int, 3> kSpans{14, 42, 183};
 constexpr int kUsualSpan = 1;
 
 bool has(const ledger::FilmTrace& film, std::optional<ledger::FilmFault> fault)
@@ -107,7 +107,7 @@ void CompareDialog::fill()
     m_marked.clear();
     m_compared = {};
     m_lines.clear();
-    auto* page = new QWidget;
+    auto* page = new QWidget(this);
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, Space::kSmall, 0);
     column->setSpacing(Space::kTight);

@@ -161,8 +161,10 @@ void StatisticsPage::refresh()
     };
     const auto fail = [this, generation, current](const Error& error) {
         QMetaObject::invokeMethod(this, [this, generation, current, error] {
-            if (*current == generation)
-                emit failed(error);
+            if (*current != generation)
+                return;
+            m_progress->hide();
+            emit failed(error);
         });
     };
     m_thread.post(

@@ -1,9 +1,11 @@
 // What is written and printed is what is shown, row by row, whatever is shown.
 #include "tests/app/daybook/day_driver.h"
 
+#include "app/daybook/day_export.h"
 #include "app/daybook/day_print.h"
 #include "app/widgets/prompts.h"
 #include "core/store/journal_codec.h"
+#include "tests/core/store/damaged_book.h"
 
 #include <QPdfWriter>
 #include <QPrintPreviewDialog>
@@ -158,6 +160,41 @@ TEST_F(DayExport, NothingIsWrittenWhereItCannotBe)
     EXPECT_TRUE(asked.asked()[1].startsWith("Export what is shown|"));
     on.page.exportShown(); // and going back writes nothing
     EXPECT_FALSE(QFile::exists(desk.file("folder.csv")));
+}
+
+TEST_F(DayExport, WhatIsStoppedIsNoFailure)
+{
+    auto book = store::SqlStore::open(desk.session().path(), {.access = store::Access::Read});
+    ASSERT_TRUE(book);
+    const auto done =
+        exportDays(**book, {}, dayWording(desk.session().formulary(), desk.preferences().wording()),
+                   desk.file("stopped.csv"), [] { return true; });
+    ASSERT_FALSE(done);
+    EXPECT_EQ(done.error().code, ErrorCode::Cancelled);
+    EXPECT_FALSE(QFile::exists(desk.file("stopped.csv")));
+}
+
+TEST_F(DayExport, WhatWasChangedIsNamedAndNotWrittenOut)
+{
+    store::testing::tamper(
+        desk.session().path(),
+        {QStringLiteral("UPDATE entry SET body = replace(body, 'note 240', 'not 240') "
+                        "WHERE kind = 'noted' AND body LIKE '%note 240%'")});
+    PageOn on(desk);
+    on.choose("Not as it was entered, Dev 1");
+    const QModelIndex row = on.page.list()->currentIndex();
+    EXPECT_FALSE(row.data(DayModel::DetailRole).toString().contains("240"));
+    EXPECT_TRUE(row.data(DayModel::DetailRole).toString().contains("is not as it was entered"))
+        << row.data(DayModel::DetailRole).toString().toStdString();
+    for (auto* button : on.page.findChildren<QPushButton*>()) {
+        EXPECT_FALSE(button->isVisible() && button->text() == "&Take back…");
+    }
+    EXPECT_TRUE(on.shown().contains("Note, Dev 1")) << "the others are as they were";
+    asked.answer(desk.file("changed.csv"));
+    on.page.exportShown();
+    waitFor([&] { return asked.asked().size() == 2; });
+    EXPECT_TRUE(asked.asked()[1].startsWith("Export what is shown|"));
+    EXPECT_FALSE(QFile::exists(desk.file("changed.csv")));
 }
 
 TEST_F(DayExport, PrintsTheRowsShownAfterAPreview)
