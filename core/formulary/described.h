@@ -20,9 +20,11 @@ namespace ullage::formulary
 /// and optionally
 ///   static constexpr bool belongs(const T&, std::string_view field); // of what was read before it
 ///   static Result<void> together(const T&);                          // what fields say together
+///   static void settle(T&);                  // puts what was read in order, before any check
 template <class T>
 struct Described;
 
+/// One field: its description and the member it is read into.
 template <class T, class M>
 struct Bound {
     FieldDescription is;
@@ -119,7 +121,8 @@ void eachField(What& what, F&& f)
 template <class T>
 inline constexpr auto kFieldsOf = detail::flat<T>();
 
-/// Whether a field belongs on the line, by what stands before it.
+/// Whether a field belongs on the line, by what stands before it. One that does not is neither
+/// read, nor written, nor checked.
 template <class T>
 constexpr bool belongs(const T& what, const FieldDescription& is)
 {

@@ -16,9 +16,9 @@ namespace ullage::formulary
 
 /// How a field's value is written.
 enum class Holds {
-    Text,
+    Text,    ///< UTF-8
     Date,    ///< a day, as text
-    Moment,  ///< RFC 3339
+    Moment,  ///< RFC 3339 with a zone; kept in UTC
     Number,  ///< in `unit`, within [low, high]
     Decimal, ///< exact decimal text, within [low, high]; read from a number too
     Truth,
@@ -62,15 +62,16 @@ struct FieldDescription {
     std::string_view name; ///< as the journal spells it; ends with a NUL
     Holds holds = Holds::Text;
     Presence presence = Presence::Optional;
+    // Of a number or decimal: both ends allowed. NaN is never in it.
     double low = -std::numeric_limits<double>::infinity();
     double high = std::numeric_limits<double>::infinity();
     std::string_view unit = "";                   ///< as in Error::unit
-    bool whole = false;                           ///< a number of pieces
+    bool whole = false;                           ///< a number of pieces: no fractions
     double fallback = 0;                          ///< default of a number
     std::string_view meant = "";                  ///< default of a code
     std::span<const std::string_view> codes = {}; ///< in the order of their enum
-    std::span<const FieldDescription> inner = {};
-    std::size_t most = 0; ///< of a list; 0: no limit
+    std::span<const FieldDescription> inner = {}; ///< of an object, or of each in a list
+    std::size_t most = 0;                         ///< of a list; 0: no limit
     /// Characters of a text (of each text of a list) that is typed here; a journal may hold more.
     std::size_t longest = kLongestName;
     Refers refers = Refers::Nothing;
@@ -89,6 +90,7 @@ struct FieldDescription {
         changed.presence = Presence::Required;
         return changed;
     }
+    /// Of a number: with this default.
     [[nodiscard]] constexpr FieldDescription stated(double number = 0) const
     {
         auto changed = *this;
@@ -96,6 +98,7 @@ struct FieldDescription {
         changed.fallback = number;
         return changed;
     }
+    /// Likewise.
     [[nodiscard]] constexpr FieldDescription implied(double number = 0) const
     {
         auto changed = *this;
@@ -128,6 +131,7 @@ struct FieldDescription {
         changed.subject = true;
         return changed;
     }
+    /// Its name in version 1.
     [[nodiscard]] constexpr FieldDescription once(std::string_view name1) const
     {
         auto changed = *this;

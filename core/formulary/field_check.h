@@ -62,23 +62,26 @@ double numberOf(const M& member)
     }
 }
 
-/// Refuses what is outside the range, and parts of a piece where only whole ones are.
+/// Refuses what is outside the range (OutOfRange; NotFinite for NaN and infinity), and parts of a
+/// piece where only whole ones are (OutOfRange, `allowed` says so).
 Result<void> checkNumber(const FieldDescription& is, double value);
+/// OutOfRange for a list of more than `most`, with the number of its pieces.
 Result<void> checkCount(const FieldDescription& is, std::size_t pieces);
 tl::unexpected<Error> missing(const FieldDescription& is);
-/// The same refusal of a field inside another.
+/// The same refusal of a field inside another; `fine` must be a refusal.
 Result<void> inside(Result<void> fine, const FieldDescription& outer);
 
 } // namespace detail
 
-/// Refuses a missing or empty field that must be there, a figure out of its range and lists too
-/// long, then what Described<T>::together() refuses. Fields are named as the journal spells them,
-/// inner ones with their way ("keeping.full_days"). What is withdrawn need only say what it
-/// withdraws.
+/// Refuses, in the order of the fields, one that must be there and is empty (Missing), a figure out
+/// of its range (OutOfRange, NotFinite) and a list too long (OutOfRange), then what
+/// Described<T>::together() refuses. Fields are named as the journal spells them, inner ones with
+/// their way ("keeping.full_days"). What is withdrawn need only say what it withdraws.
 template <class T>
 Result<void> checkDescribed(const T& what);
 
-/// For one field; `demanded` as the description says, or not where the line is withdrawn.
+/// For one field; `demanded` as the description says, or not where the line is withdrawn: then a
+/// required number may be 0. Truths, codes and moments are sound by themselves and pass.
 template <class M>
 Result<void> checkField(const FieldDescription& is, const M& member, bool demanded)
 {
@@ -127,7 +130,7 @@ bool isWithdrawn(const T& what)
     }
 }
 
-/// Whether this field must be there on this line.
+/// Whether this field must be there on this line; of a withdrawn one, id and what it replaces only.
 template <class T>
 bool demands(const T& what, const FieldDescription& is)
 {
@@ -186,7 +189,8 @@ std::optional<Error> said(const FieldDescription& is, const M& member)
 
 } // namespace detail
 
-/// NotBuilt for a field that says more than its default although nothing reckons with it yet.
+/// NotBuilt for a field that says more than its default although nothing reckons with it yet; the
+/// error says what, in `text` or `number`. checkDescribed() does not ask this.
 template <class M>
 Result<void> checkBuilt(const FieldDescription& is, const M& member)
 {

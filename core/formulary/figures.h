@@ -16,18 +16,18 @@ namespace ullage::formulary
 {
 
 enum class Figure {
-    Capacity,
-    KeepsFull,
-    KeepsHalf,
-    KeepsTray,
-    Q10,
-    OxygenFactor,
-    Silver,
-    Bromide,
-    FreshClearing,
-    SilverLimit,
-    TabularFactor,
-    Replenish,
+    Capacity,      ///< films a litre it does until it is spent
+    KeepsFull,     ///< in a full bottle, closed
+    KeepsHalf,     ///< in a half-full bottle, closed
+    KeepsTray,     ///< in an open tray
+    Q10,           ///< development time for 10 °C colder ÷ time
+    OxygenFactor,  ///< solubility of oxygen against fresh water
+    Silver,        ///< that a film leaves behind
+    Bromide,       ///< that a film leaves behind, as KBr
+    FreshClearing, ///< clearing time when fresh, 20 °C
+    SilverLimit,   ///< silver above which the user discards it
+    TabularFactor, ///< fixing ÷ clearing time for tabular grains
+    Replenish,     ///< fresh solution added for each film
 };
 
 struct FigureBounds {
@@ -35,13 +35,14 @@ struct FigureBounds {
     std::string_view field;  ///< as the journal spells it
     std::string_view source; ///< key of its line in Solution::sources
     std::string_view shared; ///< key used where that one has no line; empty for none
-    double low = 0;
-    double high = 0;
-    std::string_view unit; ///< as in Error::unit
-    bool optional = true;  ///< false: it always has a value
+    double low = 0;          ///< smallest value allowed
+    double high = 0;         ///< largest value allowed
+    std::string_view unit;   ///< as in Error::unit; empty for a plain ratio
+    bool optional = true;    ///< false: it always has a value
 };
 
-/// In the order of Figure, which is the order they are checked in.
+/// In the order of Figure, which is the order they are checked in. The ranges keep slips of the pen
+/// out: conventions, no source.
 inline constexpr std::array<FigureBounds, 12> kFigures{{
     {Figure::Capacity, "capacity_films_per_litre", "capacity", "", 0.01, 1000, "films/L"},
     {Figure::KeepsFull, "keeping.full_days", "keeping", "", 0.01, 36525, "days"},
@@ -59,21 +60,22 @@ inline constexpr std::array<FigureBounds, 12> kFigures{{
 
 const FigureBounds& bounds(Figure figure);
 
-/// The value in the unit of its bounds; empty where the solution has none.
+/// The value in the unit of its bounds, not rounded; empty where the solution has none.
 std::optional<double> value(const Solution& solution, Figure figure);
 /// Sets it, unchecked; clearing a figure that always has a value puts its default back.
 void setValue(Solution& solution, Figure figure, std::optional<double> value);
 
-/// The source line under `key`, else under `shared`; empty for none.
+/// The source line under `key`, else under `shared`, as it was entered; empty for none.
 std::string sourceLine(const Solution& solution, std::string_view key,
                        std::string_view shared = {});
+/// The same by the figure's own keys.
 std::string sourceLine(const Solution& solution, Figure figure);
 
 /// How far a figure with this source line can be believed, from how the line begins: "common
 /// practice", "from memory", "computed" (in any letter case), else published. Empty for no line.
 std::optional<chemistry::Grade> gradeOf(std::string_view sourceLine);
 
-/// The lesser of two: published, computed, common practice, from memory, then none at all.
+/// The less believable of two: published, computed, common practice, from memory, then none at all.
 std::optional<chemistry::Grade> lesser(std::optional<chemistry::Grade> a,
                                        std::optional<chemistry::Grade> b);
 

@@ -14,7 +14,8 @@
 namespace ullage::formulary
 {
 
-/// Solutions and vessels never change once added; batches hold shared pointers to them.
+/// Solutions and vessels never change once added; batches hold shared pointers to them, so that a
+/// copy of the formulary is cheap and what it names outlives it. Nothing is checked here.
 class Formulary
 {
 public:
@@ -35,7 +36,8 @@ public:
     /// Solutions to choose from: those that no later one replaces, in order of entry.
     [[nodiscard]] std::vector<std::shared_ptr<const Solution>> currentSolutions() const;
 
-    /// `id` and every solution that it replaces or is replaced by, at any remove; `id` comes first.
+    /// `id` and every solution that it replaces or is replaced by, at any remove; `id` comes first,
+    /// known or not.
     [[nodiscard]] std::vector<std::string> family(const std::string& id) const;
 
     /// The user's development times.

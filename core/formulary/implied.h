@@ -11,7 +11,8 @@
 namespace ullage::formulary
 {
 
-/// The tray that published open-tray times are compared with: 1 L in one for 8×10 in sheets.
+/// The tray that published open-tray times are compared with: 1 L in one for 8×10 in sheets, whose
+/// surface is taken as that of the sheet (80 sq in).
 inline constexpr chemistry::SquareCentimetres kTraySurface{516};
 inline constexpr chemistry::Millilitres kTrayVolume{1000};
 /// The bottle that published keeping times are read on, and its two fillings.
@@ -20,7 +21,8 @@ inline constexpr chemistry::Millilitres kFullFilling{1000};
 inline constexpr chemistry::Millilitres kHalfFilling{515};
 
 /// How long `solution` keeps in a closed bottle filled to `volume`, opened once, at 20 °C: until it
-/// is spent by the model, and never past its published full-bottle time. Empty without one.
+/// is spent by the model, and never past its published full-bottle time. Not rounded. Empty without
+/// one. `volume` > 0.
 std::optional<chemistry::Days> keepsFor(const Solution& solution, const Vessel& vessel,
                                         chemistry::Millilitres volume,
                                         const chemistry::AirConstants& constants = {});
@@ -35,11 +37,12 @@ struct KeepingPoint {
 /// keeping times.
 std::vector<KeepingPoint> keepingCurve(const Solution& solution, Material material, int points);
 
-/// How long a litre in an open tray lasts by the model. Empty without keeping times.
+/// How long a fresh litre at 20 °C in an open tray lasts by the model, by air and age together; 0
+/// at the least. The entered tray time is not asked. Empty without keeping times.
 std::optional<chemistry::Hours> trayTime(const Solution& solution,
                                          const chemistry::AirConstants& constants = {});
 
-/// The limits, and where the ranges of the model's constants take them.
+/// What spends the solution by standing, and where the ranges of the model's constants take it.
 struct LimitsRange {
     chemistry::KeepingLimits limits;
     chemistry::MillimolesPerLitre oxygenLow;
@@ -51,18 +54,21 @@ struct LimitsRange {
 };
 
 /// Solved at every corner of the ranges of surface exchange and cap leak. Empty without keeping
-/// times; corners at which no positive limits exist are passed over.
+/// times; corners at which no positive limits exist are passed over. Without a half-full time the
+/// oxygen limit has the range of kOxygenLimit instead.
 std::optional<LimitsRange> limitsRange(const Solution& solution);
 
 struct WearPoint {
-    chemistry::FilmsPerLitre wear;
-    double factor = 1;
+    chemistry::FilmsPerLitre wear; ///< found by the film: 0 for the first
+    double factor = 1;             ///< on the first film's time
 };
 
-/// Factor on the time of the 1st, 2nd … film in a litre, up to the capacity (10 without one).
+/// Factor on the time of the 1st, 2nd … film in a litre, while the wear is below the capacity (10
+/// without one); one point at the least. Beyond 60 films only of every second, third … one.
 std::vector<WearPoint> wearCurve(const Solution& solution);
 
-/// Oxygen that reaches what is in a closed bottle from outside, by way; mmol a day.
+/// Oxygen that comes in from outside, by way; mmol a day. Through the whole wall and past the cap
+/// of a bottle without oxygen in it, the most there can be.
 struct VesselFlows {
     double wall = 0;
     double cap = 0;

@@ -25,7 +25,7 @@ struct DevelopmentFigure {
     std::optional<double> exposureIndex; ///< 0.1 to 1 000 000; empty: not said
     /// One to 20 times of a fresh bath, each at its own temperature.
     std::vector<chemistry::TimeAtTemperature> times;
-    std::string source;
+    std::string source; ///< its source line, see gradeOf(); may be empty
     std::string notes;
     std::string replaces;   ///< id of the figure this one stands in for, or empty
     bool withdrawn = false; ///< stands in for `replaces` by taking it out of the book
@@ -33,9 +33,10 @@ struct DevelopmentFigure {
     friend bool operator==(const DevelopmentFigure&, const DevelopmentFigure&) = default;
 };
 
-/// Refuses empty id, film, developer or times (a withdrawn figure needs no times, but must replace
-/// one), an exposure index out of range, and what chemistry::baseTime() refuses of pairs. Fields
-/// are named as the journal spells them.
+/// Refuses empty id, film, developer or times (Missing; a withdrawn figure needs only its id and
+/// the one it replaces), an exposure index, temperature or time out of range, more than 20 times
+/// (OutOfRange), and two at one temperature (Conflict). Fields are named as the journal spells
+/// them. Whether the developer exists is the Book's business.
 Result<void> check(const DevelopmentFigure& figure);
 
 /// What is looked for.

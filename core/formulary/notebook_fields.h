@@ -35,7 +35,7 @@ struct Described<DevelopmentFigure> {
         bound(&DevelopmentFigure::notes, field::prose("notes")),
         bound(&DevelopmentFigure::replaces, field::id("replaces", Refers::Same)),
         bound(&DevelopmentFigure::withdrawn, field::truth("withdrawn").implied()));
-    /// One time for each temperature.
+    /// Conflict for two times at one temperature.
     static Result<void> together(const DevelopmentFigure& figure);
 };
 

@@ -16,6 +16,7 @@
 namespace ullage::formulary
 {
 
+/// What it does; decides which rules and figures speak of it.
 enum class Role { Developer, Stop, Fixer, WashAid, WettingAgent, Other };
 
 /// The role as the journal writes it ("wash-aid"), and back; all codes in the order of the enum.
@@ -24,15 +25,16 @@ inline constexpr std::array<std::string_view, 6> kRoleCodes{"developer", "stop",
 std::string_view code(Role role);
 std::optional<Role> roleFromCode(std::string_view code);
 
-/// What a fixer is made with; its capacity by default goes by it.
+/// What a fixer is made with; its capacity by default is to go by it.
 enum class FixerKind { Acid, Alkaline };
 inline constexpr std::array<std::string_view, 2> kFixerKindCodes{"acid", "alkaline"};
 
-/// How what it is mixed from comes; a packet's too.
+/// How what it is mixed from comes; of a packet likewise.
 enum class Form { Powder, Liquid, Crystals };
 inline constexpr std::array<std::string_view, 3> kFormCodes{"powder", "liquid", "crystals"};
 
-/// Published keeping times. Everything is optional; a half-full time needs a full-bottle time.
+/// Published keeping times, each 0.01 days or hours or more; 100 years, in a tray 10, at most.
+/// Everything is optional; a half-full time needs a full-bottle time.
 struct Keeping {
     std::optional<chemistry::Days> full;  ///< full bottle, closed
     std::optional<chemistry::Days> half;  ///< half-full bottle, closed
@@ -44,15 +46,15 @@ struct Solution {
     std::string id;
     std::string name;
     Role role = Role::Other;
-    std::optional<chemistry::FilmsPerLitre> capacity;
+    std::optional<chemistry::FilmsPerLitre> capacity; ///< 0.01 to 1000; empty: not known
     chemistry::Wear wear;
     Keeping keeping;
     double q10 = 1.9;           ///< development time for 10 °C colder ÷ time; 1 to 5
     double oxygenFactor = 0.49; ///< solubility of oxygen against fresh water; 0.01 to 1.5
     double silverPerFilm = 0;   ///< g silver that one film leaves behind; 0 to 5
     double bromidePerFilm = 0;  ///< mg bromide as KBr from one film; 0 to 1000
-    std::optional<chemistry::Seconds> freshClearing;     ///< clearing time when fresh, 20 °C
-    std::optional<chemistry::GramsPerLitre> silverLimit; ///< the user's choice, off by default
+    std::optional<chemistry::Seconds> freshClearing;     ///< when fresh, 20 °C; 1 to 7200 s
+    std::optional<chemistry::GramsPerLitre> silverLimit; ///< the user's choice; 0.001 to 50
     std::optional<double> tabularFactor; ///< fixing ÷ clearing time for tabular grains; 1 to 10
     /// Fresh solution added for each film to hold the wear steady; 1 to 1000 mL, or none.
     std::optional<chemistry::Millilitres> replenishPerFilm;
@@ -61,6 +63,8 @@ struct Solution {
     /// figures it was mixed by.
     std::string replaces;
 
+    // Nothing reckons with these yet: a line that says more than the default is refused (NotBuilt),
+    // but for `chemicals`, which are kept. See solution_fields.h.
     std::optional<FixerKind> fixerKind;
     /// Taken for each film when it is poured away after one use; 1 to 100 000 mL.
     std::optional<chemistry::Millilitres> oneShotPerFilm;
@@ -68,21 +72,24 @@ struct Solution {
     std::string replenisher;                  ///< id of the solution it is topped up with, or empty
     std::optional<double> turnoverLimit;      ///< replenisher ÷ volume first mixed; 0.01 to 1000
     std::optional<Form> form;
-    std::vector<std::string> chemicals; ///< what it contains; hazard statements come from these
+    std::vector<std::string> chemicals; ///< what it contains, at most 100; not shown
 
     friend bool operator==(const Solution&, const Solution&) = default;
 };
 
-/// Oxygen that the solution holds in equilibrium with air at 20 °C.
+/// Oxygen that the solution holds in equilibrium with air at 20 °C: fresh water's × oxygenFactor.
 chemistry::MillimolesPerLitre saturation(const Solution& solution);
 
 /// What spends it by standing; empty without a full-bottle keeping time. The solution must have
-/// passed check(), which proves that the limits exist.
+/// passed check(), which proves that the limits exist under the usual constants; under others there
+/// may be none, and it is empty too.
 std::optional<chemistry::KeepingLimits>
 keepingLimits(const Solution& solution, const chemistry::AirConstants& constants = {});
 
-/// Refuses an empty id or name, any figure out of range, and keeping times that no positive limits
-/// can give; the error names the field as the journal spells it.
+/// Refuses an empty id or name and a half-full time without a full-bottle one (Missing), any figure
+/// out of range (OutOfRange, NotFinite), wear as chemistry::check() does, and keeping times that no
+/// positive limits can give (Conflict); the error names the field as the journal spells it. Whether
+/// other solutions it names exist is the Book's business.
 Result<void> check(const Solution& solution);
 
 } // namespace ullage::formulary

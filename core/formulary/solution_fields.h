@@ -15,7 +15,7 @@ inline constexpr std::array<std::string_view, 4> kWearRuleCodes{"none", "per-fil
 namespace field
 {
 
-/// A figure of a solution, under the name it has in its own object.
+/// A figure of a solution, in the range of kFigures, under the name it has in its own object.
 constexpr FieldDescription figure(std::string_view name, Figure which)
 {
     const FigureBounds& range = kFigures[static_cast<std::size_t>(which)];
@@ -53,7 +53,7 @@ struct Described<chemistry::Wear> {
     }
     /// The rule asks for the highest step reached, in whatever order they are written.
     static void settle(Wear& wear);
-    /// Steps must rise.
+    /// Refuses as chemistry::check(Wear), fields without "wear." before them.
     static Result<void> together(const Wear& wear);
 };
 
@@ -104,7 +104,7 @@ struct Described<Solution> {
         bound(&Solution::chemicals, field::texts("chemicals").atMost(100)),
         bound(&Solution::replaces, field::id("replaces", Refers::Same)),
         bound(&Solution::sources, field::sources("sources").implied()));
-    /// Keeping times must be such that positive limits give them.
+    /// Missing for a half-full time alone, Conflict for times that no positive limits give.
     static Result<void> together(const Solution& solution);
 };
 
