@@ -12,11 +12,12 @@ namespace ullage::app
 
 struct BarRow {
     QString name;
-    double value = 0; ///< 0 or more
-    QString text;     ///< the value in words
+    double value = 0; ///< 0 or more, in any unit; bars are as long against the largest shown
+    QString text;     ///< the value in words, with its unit
     bool operator==(const BarRow&) const = default;
 };
 
+/// All rows are its accessible name. It takes no focus and no clicks.
 class BarRows : public QWidget
 {
     Q_OBJECT

@@ -28,19 +28,25 @@ class ChartView;
 class EmptyState;
 class WhereFromButton;
 
+/// `session` and `thread` are the caller's. Every method is for the window's thread.
 class StatisticsPage : public QWidget
 {
     Q_OBJECT
 
 public:
+    /// Calendar months and years of the user's clock; TwelveMonths is this month and the eleven
+    /// before it. None but LastYear has an end.
     enum class Span { TwelveMonths, Year, LastYear, All };
 
     /// `thread` must be gone before the page is.
     StatisticsPage(Session& session, StoreThread& thread, QWidget* parent = nullptr);
 
+    /// The language or the units changed; nothing is reckoned anew.
     void setWording(const Wording& wording);
-    /// Reckons anew, if the page is to be seen; else when it is.
+    /// Reckons anew, if the page is to be seen; else when it is. A reckoning under way gives up;
+    /// what was shown stays until the new one is there. Nothing while no book is open.
     void refresh();
+    /// Reckons anew if it is another.
     void setSpan(Span span);
     /// What is shown; empty until it has been reckoned.
     [[nodiscard]] const std::optional<ledger::Statistics>& statistics() const
@@ -49,6 +55,7 @@ public:
     }
 
 signals:
+    /// The book could not be read, as readStatistics() refuses; what was shown stays.
     void failed(const ullage::Error& error);
 
 protected:
@@ -73,8 +80,9 @@ private:
     StoreThread& m_thread;
     Wording m_wording;
     std::optional<ledger::Statistics> m_statistics;
+    /// Number of the reckoning that is waited for; read on the thread, so it lives as long as jobs.
     std::shared_ptr<std::atomic<int>> m_generation = std::make_shared<std::atomic<int>>(0);
-    bool m_stale = true;
+    bool m_stale = true; ///< to be reckoned when the page is seen
     QComboBox* m_span;
     QProgressBar* m_progress;
     WhereFromButton* m_ask;

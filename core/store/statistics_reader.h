@@ -11,13 +11,16 @@ namespace ullage::store
 
 struct StatisticsRequest {
     ledger::Period period;
-    ledger::MonthOf monthOf;
-    chemistry::Instant now;
-    /// Told after every batch how many of how many are done; false gives up. May be empty.
+    ledger::MonthOf monthOf; ///< called on the reader's thread
+    chemistry::Instant now;  ///< batches in use are counted as of it
+    /// Told after every batch how many of how many are done; false gives up. May be empty; called
+    /// on the reader's thread.
     std::function<bool(int done, int all)> progress;
 };
 
-/// Empty if it was given up. It reads one batch after another and keeps none.
+/// Empty if it was given up. It reads one batch after another and keeps none. Refuses what the
+/// store refuses to hand out (StoreFailed, NotAsEntered) and what a fold refuses: one batch that
+/// cannot be read leaves no statistics.
 Result<std::optional<ledger::Statistics>> readStatistics(SqlStore& store,
                                                          const StatisticsRequest& request);
 
