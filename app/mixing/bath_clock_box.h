@@ -19,29 +19,35 @@ namespace ullage::app
 class ChartView;
 class QuantityEdit;
 
+/// Both temperatures are 0 to 100 °C and must be there; while one is missing there is no clock, and
+/// what was shown last stays.
 class BathClockBox : public QWidget
 {
     Q_OBJECT
 
 public:
+    /// The moment, only to be compared with others of the same clock; see MixingDeeds::steady.
     using Now = std::function<chemistry::Instant()>;
 
     BathClockBox(Now now, const Wording& wording, QWidget* parent = nullptr);
 
     void setWording(const Wording& wording);
-    /// Begins anew, with no reading.
+    /// Begins anew, with no reading. `volume` is what the bottle holds; 0 gives no clock.
     void begin(chemistry::Millilitres volume, chemistry::Celsius bottle, chemistry::Celsius around);
+    /// Where the bottle is to come to; without it there is no clock.
     void setWanted(std::optional<chemistry::Celsius> wanted);
-    /// Other surroundings, another law: readings taken in the old ones are let go.
+    /// Other surroundings, another law: readings taken in the old ones are let go, as they are when
+    /// the user types another temperature around.
     void setSurroundings(chemistry::Surroundings surroundings);
-    /// One's own thermometer: the bottle as it is now. From the second on, the readings replace the
-    /// usual time constant.
+    /// One's own thermometer: the bottle as it is now. From the second on, the first reading and
+    /// the last replace the usual time constant, if they come nearer to what is around.
     void addReading();
 
     [[nodiscard]] QuantityEdit* bottle() const { return m_bottle; }
     /// The bath's temperature, or the room's.
     [[nodiscard]] QuantityEdit* around() const { return m_around; }
     [[nodiscard]] ChartView* chart() const { return m_chart; }
+    /// What it says of the readings taken.
     [[nodiscard]] QString readingText() const;
     /// Where the time is from; empty while a temperature is missing.
     [[nodiscard]] std::optional<Explanation> figure() const;

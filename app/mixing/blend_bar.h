@@ -11,6 +11,7 @@
 namespace ullage::app
 {
 
+/// A picture of its words: they are its accessible name, and it takes no focus.
 class BlendBar : public QWidget
 {
     Q_OBJECT
@@ -18,7 +19,7 @@ class BlendBar : public QWidget
 public:
     explicit BlendBar(QWidget* parent = nullptr);
 
-    /// No blend shows `why` in its place.
+    /// No blend shows `why` in its place. The bar is parted by volume, each as it is measured.
     void setBlend(const std::optional<chemistry::Blend>& blend, const Wording& wording,
                   const QString& why = {});
     [[nodiscard]] QSize sizeHint() const override { return {300, 54}; }

@@ -18,6 +18,8 @@ namespace ullage::app
 class FormulaTable;
 class QuantityEdit;
 
+/// Until the user types one, the name is the next free one of the role, and the volume a round one
+/// that the bottle holds; choosing a packet that says what it makes sets the volume to that.
 class ChoiceStep : public QWidget
 {
     Q_OBJECT
@@ -30,25 +32,30 @@ public:
 
     /// `freeVessels` are the bottles that hold nothing; `names` of all batches ever; `packets`
     /// those not yet used: a solution that has one is mixed from it unless the user chooses
-    /// otherwise.
+    /// otherwise. All are copied. What was typed before stays: name, volume and powder.
     void setFormulary(const formulary::Formulary& formulary,
                       const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
                       const QStringList& names, const std::vector<ledger::Packet>& packets = {});
+    /// What stands in the fields, finished or not.
     [[nodiscard]] MixingPlan plan() const;
-    /// Why one cannot go on; empty if one can.
+    /// Why one cannot go on, in words; empty if one can. Asks planProblem() last.
     [[nodiscard]] QString problem() const;
 
     [[nodiscard]] QComboBox* solution() const { return m_solution; }
     [[nodiscard]] QComboBox* vessel() const { return m_vessel; }
+    /// 1 to 100 000 mL, required.
     [[nodiscard]] QuantityEdit* makes() const { return m_makes; }
+    /// Grams, 0 to 100 000; may stay empty.
     [[nodiscard]] QuantityEdit* powder() const { return m_powder; }
-    /// Hidden for a solution without a packet, without a formula.
+    /// Hidden for a solution without a packet, and while it is weighed out.
     [[nodiscard]] QComboBox* packet() const { return m_packet; }
+    /// Weigh it out; hidden for a solution whose composition is no formula.
     [[nodiscard]] QCheckBox* raw() const { return m_raw; }
     [[nodiscard]] FormulaTable* formula() const { return m_formula; }
     [[nodiscard]] QLineEdit* name() const { return m_name; }
 
 signals:
+    /// Something that plan() or problem() tells may be another.
     void changed();
 
 private:
@@ -77,8 +84,8 @@ private:
     FormulaTable* m_formula;
     QLineEdit* m_name;
     std::vector<std::pair<QLabel*, QWidget*>> m_labels; ///< of the fields, from above
-    bool m_ownName = false;
-    bool m_ownVolume = false;
+    bool m_ownName = false;                             ///< the user typed one
+    bool m_ownVolume = false;                           ///< likewise
 };
 
 } // namespace ullage::app

@@ -8,6 +8,8 @@ class QComboBox;
 namespace ullage::app
 {
 
+/// A bath is taken to be used at 20 °C, and to stand in water of 18 °C or a room of 19 °C; all are
+/// edited (common practice, no source).
 class CoolStep : public QWidget
 {
     Q_OBJECT
@@ -17,12 +19,15 @@ public:
 
     void setWording(const Wording& wording);
     void setWords(const QString& heading, const QString& words);
-    /// The batch as it was filled up. One that is no warmer than it is used needs no clock.
+    /// The batch as it was filled up. One of 22 °C or less needs no clock: it is hidden.
     void begin(chemistry::Millilitres volume, chemistry::Celsius bottle);
 
+    /// Everything about cooling, the box among it.
     [[nodiscard]] QWidget* clock() const { return m_cooling; }
     [[nodiscard]] BathClockBox* box() const { return m_box; }
+    /// In the order of chemistry::Surroundings.
     [[nodiscard]] QComboBox* surroundings() const { return m_where; }
+    /// 0 to 100 °C, required.
     [[nodiscard]] QuantityEdit* wanted() const { return m_wanted; }
 
 private:

@@ -19,33 +19,39 @@ namespace ullage::app
 
 class FigureLabel;
 
+/// Beeps and says so every kDissolvingCheck from pouring on, until it is clear. Nothing is logged
+/// here.
 class DissolveStep : public QWidget
 {
     Q_OBJECT
 
 public:
+    /// As BathClockBox::Now.
     using Now = std::function<chemistry::Instant()>;
 
     explicit DissolveStep(Now now, QWidget* parent = nullptr);
 
+    /// The language changed; the clock goes on.
     void retranslate();
     /// What is weighed out, in the order of addition; empty for a packet.
     void setOrder(const QStringList& lines);
     /// Begins anew: nothing poured yet.
     void reset();
-    /// The powder went in.
+    /// The powder went in: now. The clock starts anew if it went before.
     void pour();
     [[nodiscard]] bool isPoured() const { return m_poured.has_value(); }
     /// The user looked and it is clear.
     [[nodiscard]] bool isClear() const;
-    /// Looks at the clock; called by a timer.
+    /// Looks at the clock; called by a timer every half second.
     void tick();
 
     [[nodiscard]] QPushButton* pourButton() const { return m_pour; }
     [[nodiscard]] QCheckBox* clearBox() const { return m_clear; }
+    /// Time to the next shake, "9:41"; "clear" when it is.
     [[nodiscard]] QString clockText() const;
 
 signals:
+    /// It was poured, or called clear or not.
     void changed();
 
 private:

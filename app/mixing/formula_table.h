@@ -15,6 +15,8 @@ class QLabel;
 namespace ullage::app
 {
 
+/// For each salt of saltForms() the user may say which form the formula means and which is at hand;
+/// other chemicals are only scaled.
 class FormulaTable : public QWidget
 {
     Q_OBJECT
@@ -23,18 +25,22 @@ public:
     explicit FormulaTable(const Wording& wording, QWidget* parent = nullptr);
 
     void setWording(const Wording& wording);
-    /// A row a chemical, in the order of addition; the forms at hand are those of the formula.
+    /// A row a chemical, in the order of addition; the forms at hand are those of the formula, and
+    /// it makes as much as the formula. Does not emit changed().
     void setFormula(const chemistry::Formula& formula);
+    /// The batch; at 0 the weights shown before stay. Does not emit changed().
     void setMakes(chemistry::Millilitres makes);
 
-    /// As it is to be weighed: scaled, in the forms at hand.
+    /// As it is to be weighed: scaled, in the forms at hand, not rounded. Liquids are only scaled.
     [[nodiscard]] chemistry::Formula formula() const;
     /// The choice of forms of a row; null where a chemical has only one.
     [[nodiscard]] QComboBox* inFormula(int row) const;
     [[nodiscard]] QComboBox* atHand(int row) const;
+    /// The amount of a row with its unit, rounded to be weighed.
     [[nodiscard]] QString weighed(int row) const;
 
 signals:
+    /// The user chose another form.
     void changed();
 
 private:

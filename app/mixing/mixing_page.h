@@ -32,9 +32,11 @@ class WhereFromButton;
 
 /// What the guide needs done; the window fills it in.
 struct MixingDeeds {
+    /// Logs a batch and gives its id; refuses as Book::mix() does.
     std::function<Result<std::string>(const ledger::NewBatch&, ledger::When)> mix;
-    /// The batch is clear.
+    /// The batch is clear; refused without taking the batch back.
     std::function<Result<void>(const std::string& batch)> dissolved;
+    /// UTC; the moment the batch is logged at.
     std::function<chemistry::Instant()> now;
     /// What the guide's own clocks count by: goes on in sleep and never jumps, whatever the
     /// machine's clock is set to. `now` if empty.
@@ -43,11 +45,14 @@ struct MixingDeeds {
     std::function<std::vector<ledger::Packet>()> packets = {};
 };
 
+/// `mix`, `dissolved` and `now` must be there. A refusal is told in a dialog, and what was typed
+/// stays.
 class MixingPage : public QWidget
 {
     Q_OBJECT
 
 public:
+    /// Close is the last before logging; from Done there is no way back.
     enum class Step { Choice, Safety, Water, Dissolve, TopUp, Close, Done };
     static constexpr int kSteps = 7;
 
@@ -55,14 +60,17 @@ public:
 
     /// The language or the units changed; the mixing under way goes on where it is.
     void setWording(const Wording& wording);
-    /// Begins a new mixing.
+    /// Begins at the first step; arguments as of ChoiceStep::setFormulary(). Fields keep what was
+    /// typed before, so there is a page for each mixing.
     void begin(const formulary::Formulary& formulary,
                const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
                const QStringList& names);
 
     [[nodiscard]] Step step() const;
-    /// One step on, if this one is fulfilled; the sixth logs the batch.
+    /// One step on, if this one is fulfilled; the sixth logs the batch, and stays where it is if
+    /// that is refused; the seventh is finished().
     void next();
+    /// One step back; from the first the guide is left, from the last there is none.
     void back();
 
     [[nodiscard]] ChoiceStep* choice() const { return m_choice; }

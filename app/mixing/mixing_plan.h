@@ -17,29 +17,34 @@
 namespace ullage::app
 {
 
+/// What was chosen in the first step. Anything may still be missing.
 struct MixingPlan {
     std::shared_ptr<const formulary::Solution> solution;
     std::shared_ptr<const formulary::Vessel> vessel;
-    chemistry::Millilitres makes;
-    std::optional<double> powderGrams;
+    chemistry::Millilitres makes;         ///< final volume; 0 while it is not known
+    std::optional<double> powderGrams;    ///< as the packet says; not used with a formula
     QString name;                         ///< of the batch to be
     std::optional<ledger::Packet> packet; ///< opened for it, where the cupboard holds one
     /// To be weighed out in place of a packet: for `makes`, in the forms at hand.
     std::optional<chemistry::Formula> formula;
 
     [[nodiscard]] bool isComplete() const { return solution && vessel && makes.value() > 0; }
-    /// What is weighed out, or what the packet says; 0 where neither is known.
+    /// Grams weighed out (liquids not counted), or what the packet says; 0 where neither is known.
     [[nodiscard]] double powder() const;
-    /// Of it, taken to be crystals of thiosulfate: all of a fixer's packet, or what its formula
-    /// says.
+    /// Grams of it taken to be crystals of thiosulfate: all of a fixer's packet, or what the
+    /// formula has of it, whatever its form.
     [[nodiscard]] double thiosulfate() const;
-    /// Volume that the powder adds: thiosulfate crystals, and the rest as sulfite.
+    /// Volume that the powder adds: thiosulfate crystals, and the rest as sulfite (a
+    /// simplification).
     [[nodiscard]] chemistry::Millilitres displaced() const;
-    /// Refuses as chemistry::startVolume() does.
+    /// Water to begin with; the plan must be complete. Refuses as chemistry::startVolume() does:
+    /// TooMuch for a vessel that is too small, NotEnough if the powder leaves no room.
     [[nodiscard]] Result<chemistry::StartVolume> start() const;
 };
 
-/// The water usual for a packaged powder of this role, where the packet says nothing.
+/// The water usual for a packaged powder of this role, where the packet says nothing. Developers 38
+/// to 41 °C, within kDeveloperWater; fixers 25 to 29 °C, around kFixerWater; others 18 to 24 °C
+/// (common practice, no source).
 struct UsualWater {
     chemistry::Celsius low;
     chemistry::Celsius high;
@@ -52,26 +57,29 @@ QString planProblem(const MixingPlan& plan, const Wording& wording);
 /// "half a bottle: 111 g of powder will raise it by 12 ml".
 QString startNote(const MixingPlan& plan, const chemistry::StartVolume& start,
                   const Wording& wording);
-/// "It will become": films, the tenth film's factor, keeping, and what a film costs if the packet
-/// has a price.
+/// "It will become": films, the tenth film's factor, keeping if mixed `now`, and what a film costs
+/// if the packet has a price and the solution a capacity. Empty without a complete plan.
 std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant now,
                                    const Wording& wording);
 
 /// A bottle in a bath or in the room: where it stands, what is wanted, and how fast it goes.
 struct BathClock {
     chemistry::Celsius bottle;
-    chemistry::Celsius bath;
+    chemistry::Celsius bath; ///< or the room's air
     chemistry::Celsius wanted;
-    chemistry::Seconds constant;
+    chemistry::Seconds constant; ///< τ, > 0; see chemistry/warming.h
     chemistry::Surroundings surroundings = chemistry::Surroundings::StirredBath;
 
+    /// From now; 0 if it is there. Refuses as chemistry::timeToReach() does (OutOfRange).
     [[nodiscard]] Result<chemistry::Seconds> ready() const
     {
         return chemistry::timeToReach(wanted, bottle, bath, constant);
     }
 };
+/// Temperature of the bottle over minutes from now, with a marker where it is ready; the summary is
+/// bathText().
 ChartSpec bathChart(const BathClock& clock, const Wording& wording);
-/// "ready in about 17 min", or why it never is.
+/// "ready in about 17 min" (minutes rounded up), or why it never is.
 QString bathText(const BathClock& clock, const Wording& wording);
 
 } // namespace ullage::app

@@ -10,8 +10,8 @@ namespace ullage::app
 {
 
 struct MixingStep {
-    QString name;
-    QString detail;
+    QString name;   ///< "Water"
+    QString detail; ///< one line below it, cut where there is no room
 };
 
 /// Only steps already done can be gone back to, with a click or the keyboard (Up).
@@ -23,11 +23,13 @@ public:
     explicit MixingStepList(QWidget* parent = nullptr);
 
     void setSteps(const std::vector<MixingStep>& steps);
+    /// From 0; all before it count as done.
     void setCurrent(int step);
     [[nodiscard]] int current() const { return m_current; }
     [[nodiscard]] QSize sizeHint() const override;
 
 signals:
+    /// One already done; nothing is changed by it.
     void stepWanted(int step);
 
 protected:

@@ -11,6 +11,7 @@ namespace ullage::app
 
 class BlendBar;
 
+/// Nothing here is logged; every field is 0 to 100 °C and required.
 class WaterStep : public QWidget
 {
     Q_OBJECT
@@ -20,7 +21,8 @@ public:
 
     /// The language or the units changed; what is typed and read stays.
     void setWording(const Wording& wording);
-    /// Begins anew with the water usual for the plan.
+    /// Begins anew with the water usual for the plan: hot 60, cold 15, a bottle of 20 °C in a bath
+    /// 2 °C warmer than wanted (all common practice, no source). An incomplete plan is only kept.
     void setPlan(const MixingPlan& plan);
     [[nodiscard]] const MixingPlan& plan() const { return m_plan; }
     [[nodiscard]] QuantityEdit* hot() const { return m_hot; }
@@ -28,7 +30,9 @@ public:
     [[nodiscard]] QuantityEdit* wanted() const { return m_wanted; }
     [[nodiscard]] BathClockBox* clock() const { return m_clock; }
     [[nodiscard]] BlendBar* bar() const { return m_bar; }
-    /// What the bottle will be at when it is filled up with the cold water.
+    /// What the bottle will be at when it is filled up with the cold water: the mean by volume,
+    /// without what the powder adds or dissolving takes. A field that cannot be read counts as 20
+    /// or 15 °C.
     [[nodiscard]] chemistry::Celsius filledUp() const;
     /// Where these figures are from.
     [[nodiscard]] std::vector<Explanation> figures() const;
