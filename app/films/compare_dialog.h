@@ -15,6 +15,8 @@ class QVBoxLayout;
 namespace ullage::app
 {
 
+/// Good films are those of the same time without any mark: 14, 45 or 183 days before and after, as
+/// the user chooses. Fills itself anew when the book grows.
 class CompareDialog : public QDialog
 {
     Q_OBJECT
@@ -23,6 +25,7 @@ public:
     /// Around this film's run; around the newest film marked if it is empty.
     CompareDialog(const DialogContext& context, const QString& film, QWidget* parent = nullptr);
 
+    /// Empty while no film is marked so.
     [[nodiscard]] const ledger::FilmComparison& compared() const { return m_compared; }
     /// Everything it says, line by line, for a screen reader and for tests.
     [[nodiscard]] const QStringList& lines() const { return m_lines; }

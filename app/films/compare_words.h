@@ -12,17 +12,17 @@
 namespace ullage::app
 {
 
-/// The name of a bottle by its id.
+/// The name of a bottle by its id; for one that is not known, what is to stand in its place.
 using BottleName = std::function<QString(const std::string&)>;
 
 /// "Developed in Dev 4", "The developer had done 8 films a litre or more".
 QString traitText(const ledger::TraitFound& found, const BottleName& bottle,
                   const Wording& wording);
 
-/// "3 of 3 marked · 1 of 12 good".
+/// "3 of 3 marked · 1 of 12 good", counted among the films of which it is known.
 QString traitCounts(const ledger::TraitFound& found);
 
-/// How much the comparison rests on: "3 films marked (thin), 12 good ones."
+/// How much the comparison rests on: "3 films marked, 12 good ones."
 QString comparedText(const ledger::FilmComparison& compared);
 
 } // namespace ullage::app

@@ -16,11 +16,14 @@ class QVBoxLayout;
 namespace ullage::app
 {
 
+/// Fills itself anew when the book grows, and shows what it showed last once the book is closed.
+/// What the Book refuses is told in a dialog.
 class FilmCard : public QDialog
 {
     Q_OBJECT
 
 public:
+    /// `film` is its id.
     FilmCard(const DialogContext& context, const QString& film, QWidget* parent = nullptr);
 
     [[nodiscard]] const QString& film() const { return m_film; }

@@ -20,27 +20,28 @@ struct FilmBottleView {
     QString
         then; ///< "MQ borax developer · 7 films a litre before, time × 1.70 · standing 12 % used"
     VerdictLook verdict = VerdictLook::Good;
-    QString verdictText; ///< "was good"
+    QString verdictText; ///< "Then: good"
 };
 
 struct FilmMarkView {
-    ledger::FilmMark mark;
-    QString text; ///< "Thin: by half"
-    QString when; ///< "2 Nov, 19:30, by Ada"
+    ledger::FilmMark mark; ///< one that stands
+    QString text;          ///< "Thin: by half"
+    QString when;          ///< "2 Nov, 19:30, by Ada"
 };
 
 struct FilmView {
     QString id;
-    QString name;   ///< "Harbour 400"
+    QString name;   ///< "Harbour 400"; "A film" where it has none
     QString detail; ///< "120 · EI 400 · roll 3"
     QString run;    ///< "2 Nov, 19:30, by Ada"; says so where the run was taken back
     QString marks;  ///< "thin, uneven"; may be empty
     std::vector<FilmMarkView> standing;
-    std::vector<FilmBottleView> bottles;
-    std::vector<FactorRow> times; ///< steps, planned and real
-    QString conditions;           ///< "20.5 °C, tank Two reels"; may be empty
+    std::vector<FilmBottleView> bottles; ///< in order of entry; empty where the run was taken back
+    std::vector<FactorRow> times;        ///< steps, planned and real
+    QString conditions;                  ///< "20.5 °C, tank Two reels"; may be empty
 };
 
+/// Figures are the bottles' own of just before the film; moments are worded as seen from `now`.
 FilmView filmView(const ledger::FilmTrace& film, chemistry::Instant now, const Wording& wording);
 
 } // namespace ullage::app

@@ -12,19 +12,22 @@ class QTreeWidget;
 namespace ullage::app
 {
 
+/// Only films that have a line of their own; fills itself anew when the book grows.
 class FilmsDialog : public QDialog
 {
     Q_OBJECT
 
 public:
+    /// `batch` is the bottle's id, `name` what it is called.
     FilmsDialog(const DialogContext& context, const QString& batch, const QString& name,
                 QWidget* parent = nullptr);
 
     [[nodiscard]] QTreeWidget* list() const { return m_list; }
 
 signals:
+    /// A click or the key; where a second click activates too, told twice.
     void filmRequested(const QString& film);
-    /// What went wrong with the films marked?
+    /// What went wrong with the films marked? `film` is the newest of them.
     void compareRequested(const QString& film);
 
 private:
