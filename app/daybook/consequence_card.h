@@ -15,12 +15,13 @@ namespace ullage::app
 
 /// One bottle and what it comes to.
 struct BottleConsequences {
-    QString name;
+    QString name; ///< its heading
     ledger::Consequences what;
 };
 
 /// "Films left" → "5 → 3 films"; figures that stay are given once, and left out where they say
-/// nothing. Empty where nothing changes.
+/// nothing. Empty where no figure changes as it is worded: a change too small to be seen is none.
+/// Days are worded as seen from `now`.
 std::vector<FactorRow> consequenceRows(const ledger::Consequences& what, chemistry::Instant now,
                                        const Wording& wording);
 

@@ -29,6 +29,8 @@ class PageHeader;
 class StatisticsPage;
 class TakeBackDialog;
 
+/// Reads on threads of its own, and only while it is seen, but for an export or a print under way.
+/// What fails is told in a dialog.
 class DayBookPage : public QWidget
 {
     Q_OBJECT
@@ -39,8 +41,9 @@ public:
     ~DayBookPage() override;
 
     void setWording(const Wording& wording);
+    /// Statistics, or the entries again.
     void showStatistics(bool on);
-    /// Shows what happened to one bottle.
+    /// Shows what happened to one bottle: the filter is set to it, the rest of it stays.
     void showBottle(const QString& id, const QString& name);
 
     [[nodiscard]] DayFilterBar* filterBar() const { return m_filter; }
@@ -52,9 +55,11 @@ public:
     /// The chosen entry; null for none.
     [[nodiscard]] const store::DayEntry* chosen() const;
 
-    // What the buttons do; each opens its dialog or asks for its file.
+    // What the buttons do; each opens its dialog or asks for its file, and does nothing while no
+    // book is open. Export and print are of all that the filter lets through, read or not.
     void addEntry();
     void takeBack();
+    /// `entry` is a mark on a film; brings it back if it was taken back.
     void takeMarkBack(const store::DayEntry& entry);
     void exportShown();
     void printShown();

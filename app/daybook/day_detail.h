@@ -53,6 +53,7 @@ public:
     void setNothing(const QString& text);
 
 signals:
+    /// Take the entry back, or bring it back.
     void takeBackRequested();
     void filmRequested(const QString& id);
     void shelfRequested(const QString& id, const QString& name);

@@ -19,8 +19,9 @@ struct DayWording {
     Wording wording;
 };
 
-/// Everything the filter lets through, newest first, one row after another. `take` gives up by
-/// returning a refusal.
+/// Everything the filter lets through, newest first, one row after another; how many there were.
+/// `take` gives up by returning a refusal, which is handed on; `stop` is refused as FileFailed with
+/// the text "stopped". StoreFailed or NotAsEntered where the book cannot be read on.
 Result<int> eachDayEntry(store::SqlStore& store, const store::DayFilter& filter,
                          const store::Stop& stop,
                          const std::function<Result<void>(const store::DayEntry&)>& take);
@@ -28,25 +29,26 @@ Result<int> eachDayEntry(store::SqlStore& store, const store::DayFilter& filter,
 /// Writes a file, whole or not at all: a journal for the ending .jsonl (the entries' own lines in
 /// order of entry, and what took them back), else CSV (RFC 4180, UTF-8) with the columns at, what,
 /// bottles, detail, by, taken_back, newest first, times as RFC 3339; text that a spreadsheet would
-/// run gets an apostrophe in front (csv_cell.h). The number of rows.
+/// run gets an apostrophe in front (csv_cell.h). The number of rows. Refuses as eachDayEntry()
+/// does, a file that is the open book (BookItself), and one that cannot be written (FileFailed).
 Result<int> exportDays(store::SqlStore& store, const store::DayFilter& filter,
                        const DayWording& words, const QString& file, const store::Stop& stop);
 
 /// A line of paper.
 struct DayPrintLine {
     bool heading = false; ///< a day
-    QString time;
-    QString title;
+    QString time;         ///< empty for a day, as detail
+    QString title;        ///< of a day its heading
     QString detail;
-    bool taken = false;
+    bool taken = false; ///< struck out
 };
 
-/// The lines to print, headings of days among them.
+/// The lines to print, headings of days among them. Refuses as eachDayEntry() does.
 Result<std::vector<DayPrintLine>> dayPrintLines(store::SqlStore& store,
                                                 const store::DayFilter& filter,
                                                 const DayWording& words, const store::Stop& stop);
 
-/// Copies of the definitions, for another thread.
+/// Copies of solutions and vessels, for another thread; development times are left out.
 DayWording dayWording(const formulary::Formulary& formulary, const Wording& wording);
 
 } // namespace ullage::app

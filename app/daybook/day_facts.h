@@ -11,11 +11,12 @@
 namespace ullage::app
 {
 
-/// Reads the bottles of the entry from the session's book.
+/// Reads the bottles of the entry from the session's book, on the window's thread. What cannot be
+/// read is left out.
 DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording& wording);
 
 /// What taking the entry back would void: of a run all its baths and the note of its times; of an
-/// entry that is taken back the voidings, so that it is brought back.
+/// entry that is taken back the voidings, so that it is brought back. Not for marks on films.
 std::vector<TakingBack> takingBack(const store::DayEntry& entry, ledger::Book& book);
 
 } // namespace ullage::app

@@ -23,6 +23,8 @@ class DayFilterBar : public QWidget
     Q_OBJECT
 
 public:
+    /// Days of the user's calendar. Week is today and the six days before it; Between asks for two
+    /// days, both within, in either order.
     enum class Span { All, Today, Week, Month, Year, LastYear, Between };
 
     explicit DayFilterBar(QWidget* parent = nullptr);
@@ -35,7 +37,7 @@ public:
     /// People to choose from. Without any there is no such choice.
     void setPeople(const std::vector<std::string>& people);
 
-    /// Without the meanings of the text (addMeanings()).
+    /// What is chosen, as moments in UTC; without the meanings of the text (addMeanings()).
     [[nodiscard]] store::DayFilter filter() const;
     /// Everything is let through.
     [[nodiscard]] bool isOpen() const { return filter() == store::DayFilter(); }
@@ -43,15 +45,17 @@ public:
     [[nodiscard]] QString words() const;
 
     void setGroup(DayGroup group);
+    /// Chooses it, even if it is not among the bottles offered.
     void setBottle(const QString& id, const QString& name);
     void setSpan(Span span);
-    /// Lets everything through.
+    /// Lets everything through; tells it once.
     void reset();
     /// Where to type words.
     [[nodiscard]] QLineEdit* find() const { return m_find; }
 
 signals:
-    /// Something else is let through; of typing only once it pauses.
+    /// Something else is let through; of typing and dates only once that pauses for a quarter of a
+    /// second.
     void changed();
 
 protected:

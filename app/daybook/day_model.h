@@ -14,6 +14,7 @@
 namespace ullage::app
 {
 
+/// Used on the window's thread; jobs on `thread` read and hand their answers over.
 class DayModel : public QAbstractListModel
 {
     Q_OBJECT
@@ -23,7 +24,7 @@ public:
     enum Role {
         IsDayRole = Qt::UserRole + 1, ///< a heading
         GroupRole,                    ///< DayGroup as int
-        TimeRole,
+        TimeRole,                     ///< dayTime()
         DetailRole,
         TakenRole, ///< "taken back: …", empty unless it was
         PersonRole,
@@ -35,7 +36,7 @@ public:
 
     /// How rows are worded; tells the views that all words changed.
     void setWords(std::function<DayLine(const store::DayEntry&)> words, const QLocale& locale);
-    /// Shows what this lets through, from the newest on.
+    /// Shows what this lets through, from the newest on. The old rows stay until the first answer.
     void setFilter(const store::DayFilter& filter);
     [[nodiscard]] const store::DayFilter& filter() const { return m_filter; }
     /// Reads again what is shown, if the book has grown since.
@@ -50,7 +51,7 @@ public:
     /// How far back words were looked for; invalid if they were not, or all of it was looked at.
     [[nodiscard]] QDate lookedBackTo() const;
 
-    /// Null for a heading.
+    /// Null for a heading and for no row. Good until the rows change.
     [[nodiscard]] const store::DayEntry* entry(int row) const;
     /// The row of an event among those read, -1 if it is not.
     [[nodiscard]] int rowOf(const QString& event) const;
@@ -68,7 +69,7 @@ public:
     [[nodiscard]] bool canFetchMore(const QModelIndex& parent) const override;
     void fetchMore(const QModelIndex& parent) override;
 
-    static constexpr int kPage = 200;
+    static constexpr int kPage = 200; ///< entries read at a time
 
 signals:
     /// A page has come, or some of it; after a change of filter or a refresh all of it is new. Of
@@ -76,6 +77,7 @@ signals:
     void read(bool anew);
     /// Words were looked for a good way back, and it goes on; or it has come to an end.
     void lookedOn();
+    /// The book cannot be read; what was shown stays.
     void failed(const ullage::Error& error);
 
 private:

@@ -30,12 +30,13 @@ struct DayLine {
     QString taken;  ///< "taken back: one reel was empty"; empty unless it was
 };
 
+/// Moments and volumes in the user's words; what the formulary does not know is named by its id.
 DayLine dayLine(const store::DayEntry& entry, const formulary::Formulary& formulary,
                 const Wording& wording);
 
 /// "Saturday, 14 November 2026" in the locale's words.
 QString dayHeading(QDate day, const QLocale& locale);
-/// "18:20".
+/// "18:20", on the user's clock.
 QString dayTime(const store::DayEntry& entry, const QLocale& locale);
 
 /// All of a row in one line, for a screen reader.

@@ -20,6 +20,7 @@ class ForgottenDialog : public DeedDialog
     Q_OBJECT
 
 public:
+    /// In the order of the box. Film is what went through; the films themselves get no lines.
     enum class Kind {
         Film,
         TopUp,
@@ -41,6 +42,7 @@ public:
                     QWidget* parent = nullptr);
 
     void setKind(Kind kind);
+    /// What stands beside the fields, line by line.
     [[nodiscard]] QStringList consequences() const;
 
 protected:
@@ -81,7 +83,7 @@ private:
     QuantityEdit* m_air;
     ConsequenceCard* m_follows;
     QTimer* m_later;
-    std::string m_wanted;
+    std::string m_wanted; ///< the bottle chosen last: chosen again where it is offered
 };
 
 } // namespace ullage::app

@@ -19,12 +19,13 @@ class LookingStrip : public QWidget
 public:
     explicit LookingStrip(QWidget* parent = nullptr);
 
-    /// Under way. `done` of 100, negative where nobody knows.
+    /// Under way. `done` of 100; negative where nobody knows, and then there is no bar.
     void showProgress(const QString& text, const QString& button, int done = -1);
     /// At rest, with something to say and to press; at once.
     void showRest(const QString& text, const QString& button);
     /// Nothing to tell.
     void rest();
+    /// Empty while it is hidden.
     [[nodiscard]] QString text() const;
 
 signals:

@@ -17,6 +17,7 @@
 namespace ullage::app
 {
 
+/// Reads only: the connection may not write. Made and told from the window's thread.
 class StoreThread
 {
 public:
@@ -30,10 +31,13 @@ public:
     StoreThread& operator=(const StoreThread&) = delete;
 
     /// Lets go of the book before and reads this one from now on. Waits as the destructor does, so
-    /// that nothing holds the old file when it returns. Empty for none: jobs are then dropped.
+    /// that nothing holds the old file when it returns; jobs still waiting are dropped, unheard.
+    /// Empty for none: all jobs are then dropped.
     /// `indexes` is the folder of the caches for searches; empty for none.
     void setBook(const QString& path, const QString& indexes = {});
-    /// `job` and `failed` (the book cannot be read) are called on the thread.
+    /// `job` and `failed` (the book cannot be opened, as SqlStore::open() refuses) are called on
+    /// the thread; at most one of them, and neither for a job that is dropped. What they capture
+    /// must live as long as the thread.
     void post(Job job, Failed failed);
     /// For jobs: the index of the book in hand, null if there is none of use.
     store::SearchIndex* index();

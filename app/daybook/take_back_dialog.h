@@ -24,10 +24,11 @@ class TakeBackDialog : public DeedDialog
 
 public:
     /// `what` says what it is about, in a line. All of `events` go together; to bring something
-    /// back, they are the voidings that took it back.
+    /// back, they are the voidings that took it back. A reason must be given.
     TakeBackDialog(const DialogContext& context, const QString& what,
                    std::vector<TakingBack> events, bool bringBack, QWidget* parent = nullptr);
 
+    /// What stands beside the fields, line by line.
     [[nodiscard]] QStringList consequences() const;
 
 protected:
