@@ -15,6 +15,8 @@ class QVBoxLayout;
 namespace ullage::app
 {
 
+/// Times of 10 s to 4 h at 5 to 60 °C, as chemistry::baseTime() allows. Whether two stand at one
+/// temperature is not looked at.
 class BaseTimesEdit : public QWidget
 {
     Q_OBJECT
@@ -36,14 +38,14 @@ public:
     /// is what one of them says, that one is shown as chosen.
     void setKnown(std::vector<Known> known);
     [[nodiscard]] const std::vector<Known>& known() const { return m_known; }
-    /// The one chosen; null once something else is typed.
+    /// The one chosen; null once something else is typed. Good until setKnown().
     [[nodiscard]] const Known* chosen() const;
 
-    /// One empty row if there are none.
+    /// One row without a time if there are none. Emits changed().
     void setPairs(const std::vector<chemistry::TimeAtTemperature>& pairs);
     /// The rows with both figures.
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature> pairs() const;
-    /// What is wrong with the first wrong row; empty rows are not wrong.
+    /// What is wrong with the first wrong row; a row without a time is not wrong.
     [[nodiscard]] QString problem() const;
 
 signals:

@@ -16,25 +16,33 @@ class QGridLayout;
 namespace ullage::app
 {
 
+/// Developer and fixer always have a line, other roles if there is a bottle of it. Bottles stand in
+/// the order of bottlesFor(), as they were when the table was made.
 class BathTable : public QWidget
 {
     Q_OBJECT
 
 public:
+    /// Proposes proposedBottle(), unless the last run went without one of its role, and the volumes
+    /// used and lost last.
     BathTable(const DialogContext& context, QWidget* parent = nullptr);
 
-    /// Lines with a bottle chosen.
+    /// Lines with a bottle chosen. What is used once has lost nothing besides; no volume used is
+    /// all.
     [[nodiscard]] std::vector<ledger::Bath> baths() const;
-    /// The bottle chosen for a role; null for none.
+    /// The bottle chosen for a role; null for none. Good as long as the table.
     [[nodiscard]] const Bottle* chosen(formulary::Role role) const;
     /// What each line asks of a bottle, and what the user chose for it.
     [[nodiscard]] std::vector<ledger::BathNeed> needs() const;
     /// Puts the bottles proposed into the lines that the user has left alone. Says nothing.
     void propose(const ledger::NextLoad& next);
-    /// Chooses a bottle in the line of its role, as the user would.
+    /// Chooses a bottle in the line of its role, as the user would; nothing if it is not offered.
     void choose(const Bottle& bottle);
-    /// The roles in order of the process, and whether a bottle is chosen.
+    /// What is wrong with the volumes of the lines with a bottle chosen, in words; empty if
+    /// nothing.
     [[nodiscard]] QStringList problems() const;
+    /// For the next run: which roles went without, and what the developer's line says was used and
+    /// lost.
     void remember(Preferences& preferences) const;
 
 signals:

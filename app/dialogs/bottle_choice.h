@@ -8,8 +8,9 @@
 namespace ullage::app
 {
 
-/// Bottles in use of a role, those to take first in front: usable ones (verdict not Discard) before
-/// the others, and among them the oldest, so that nothing grows old behind a newer one.
+/// Bottles of a role, those to take first in front: usable ones (verdict not Discard) before the
+/// others, then those known to be clear, and among them the oldest, so that nothing grows old
+/// behind a newer one. They point into `bottles`.
 std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bottle>& bottles);
 
 /// A vessel for a new batch, and how it stands to it.
@@ -19,13 +20,14 @@ struct VesselChoice {
 };
 
 /// Every vessel: empty ones first, and among them those that hold `volume`, then those too small;
-/// of those alike walls that keep air out before walls that let it through, then the smallest.
+/// of those alike walls of glass and PET before those that let air through, then the smallest, of
+/// those too small the largest. They point into `bottles`.
 std::vector<VesselChoice> vesselsFor(chemistry::Millilitres volume,
                                      const formulary::Formulary& formulary,
                                      const std::vector<Bottle>& bottles);
 
-/// What a new batch of this solution would most likely be: the volume that fits the vessel, a whole
-/// litre or half litre where one is near, else all the vessel holds.
+/// What a new batch in this vessel would most likely be: as many quarters of a litre as it holds,
+/// if that is nine tenths of it or more, else all it holds (common practice, no source).
 chemistry::Millilitres usualVolume(const formulary::Vessel& vessel);
 
 } // namespace ullage::app

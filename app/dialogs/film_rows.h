@@ -15,6 +15,8 @@ class QVBoxLayout;
 namespace ullage::app
 {
 
+/// Counts are 0.01 to 10 000, parts of a piece too; formats as filmsInOne() knows them, and "×" is
+/// read as "x". There are no rows until they are added.
 class FilmRows : public QWidget
 {
     Q_OBJECT
@@ -22,7 +24,9 @@ class FilmRows : public QWidget
 public:
     explicit FilmRows(const Wording& wording, QWidget* parent = nullptr);
 
+    /// One more row; emits changed().
     void addFilms(const QString& format, double count);
+    /// These rows in place of all.
     void setFilms(const std::vector<ledger::FilmCount>& films);
     [[nodiscard]] int rows() const { return static_cast<int>(m_rows.size()); }
     /// Rows that can be read; one format in two rows is added up.

@@ -9,6 +9,8 @@ class QTreeWidget;
 namespace ullage::app
 {
 
+/// One entry at a time is taken back, with a reason, which must be given. What the Book refuses
+/// (CannotVoid, AlreadyVoided) leaves the dialog open.
 class HistoryDialog : public BottleDialog
 {
     Q_OBJECT

@@ -35,11 +35,12 @@ public:
     /// The journal itself is another now: what was decided about its lines no longer holds.
     void forget();
     /// While it is judged.
-    void setJudging(bool judging);
+    void setJudging(bool judging); ///< importing waits for it
 
 signals:
-    /// Something was decided: judge again.
+    /// Something was decided: judge again. Told once decisions pause for a quarter of a second.
     void decided();
+    /// Nothing is left to decide, and the user wants all of it in.
     void importWanted();
 
 private:

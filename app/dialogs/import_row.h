@@ -18,12 +18,12 @@ namespace ullage::app
 
 /// What the row is about, in words and in codes.
 struct ImportRowView {
-    int line = 0;
-    QString what; ///< what stands on the line; empty where it cannot be read
-    QString why;
+    int line = 0;                     ///< of the journal, from 1; 0 for a taking back of ours
+    QString what;                     ///< what stands on the line; empty where it cannot be read
+    QString why;                      ///< what it stands against
     std::vector<ledger::WayOut> ways; ///< empty for a bottle that may be one of ours
     std::string ours;                 ///< event that TakeBack takes back
-    std::optional<chemistry::Instant> at;
+    std::optional<chemistry::Instant> at; ///< of their event: where ChangeTime begins
 };
 
 class ImportRow : public Card
@@ -36,13 +36,14 @@ public:
     ImportRow(const ImportRowView& view, const QLocale& locale, QWidget* parent);
 
     [[nodiscard]] int line() const { return m_view.line; }
+    /// It asks whether two bottles are one; then KeepBoth is among the choices.
     [[nodiscard]] bool sameBottle() const { return m_view.ways.empty(); }
     [[nodiscard]] const std::string& ours() const { return m_view.ours; }
     [[nodiscard]] Choice choice() const;
     /// Of ChangeTime.
     [[nodiscard]] chemistry::Instant moment() const;
 
-    /// Chooses without telling anybody.
+    /// Chooses without telling anybody. One that is not offered leaves nothing chosen.
     void choose(Choice choice);
     /// What was chosen does not help, or something else is wrong now: to be decided again.
     void reopen(const ImportRowView& view);
@@ -50,6 +51,7 @@ public:
     void settle();
 
 signals:
+    /// The user chose something, or another moment.
     void decided();
 
 private:

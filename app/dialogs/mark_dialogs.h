@@ -10,6 +10,7 @@ class QPlainTextEdit;
 namespace ullage::app
 {
 
+/// A note; some words are needed.
 class NoteDialog : public BottleDialog
 {
     Q_OBJECT
@@ -25,7 +26,7 @@ private:
     QPlainTextEdit* m_text;
 };
 
-/// "Contaminated" or "All dissolved".
+/// "Contaminated", with what happened if that is known, or "All dissolved".
 class MarkDialog : public BottleDialog
 {
     Q_OBJECT
@@ -43,6 +44,7 @@ private:
     QLineEdit* m_why = nullptr;
 };
 
+/// Where it stands from then on: 0 to 45 °C.
 class StoredAtDialog : public BottleDialog
 {
     Q_OBJECT
@@ -57,6 +59,7 @@ private:
     QuantityEdit* m_temperature;
 };
 
+/// How long it stood open, 0.01 to 87 600 h, with how wide a surface, 0.1 to 1 000 000 cm².
 class StoodOpenDialog : public BottleDialog
 {
     Q_OBJECT
@@ -72,6 +75,7 @@ private:
     QuantityEdit* m_surface;
 };
 
+/// Opened and closed again, with nothing taken or added.
 class OpenedDialog : public BottleDialog
 {
     Q_OBJECT
@@ -83,6 +87,7 @@ protected:
     Result<void> act() override;
 };
 
+/// The end of a batch; where it goes must be said.
 class DiscardDialog : public BottleDialog
 {
     Q_OBJECT

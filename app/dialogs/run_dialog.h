@@ -18,6 +18,8 @@ class FigureLabel;
 class FilmRows;
 class TopUpOffers;
 
+/// The developing time is that of the moment given, so that a run entered late is timed by its own
+/// wear. What was typed (times by developer, thermometer, volumes) is remembered once it is logged.
 class RunDialog : public DeedDialog
 {
     Q_OBJECT
@@ -26,8 +28,9 @@ public:
     /// `first` is chosen for its role, if it is given and may be used.
     RunDialog(const DialogContext& context, const Bottle* first, QWidget* parent = nullptr);
 
-    /// The developing time shown, "12:35" or a factor; empty without a developer.
+    /// The developing time shown, "12:35" or a factor; empty without a developer or a temperature.
     [[nodiscard]] QString timeShown() const;
+    /// Of time, bottles and load, one sentence each; none of them hinders logging.
     [[nodiscard]] QStringList warnings() const { return m_warned; }
 
 protected:

@@ -9,6 +9,8 @@ class QVBoxLayout;
 namespace ullage::app
 {
 
+/// 300 pixels wide besides room for its bar, and never taller than 580, so that a dialog stays
+/// within 800.
 class SideColumn : public QScrollArea
 {
     Q_OBJECT
@@ -16,6 +18,7 @@ class SideColumn : public QScrollArea
 public:
     explicit SideColumn(QWidget* parent = nullptr);
 
+    /// To add to; the layout belongs to it.
     [[nodiscard]] QVBoxLayout* column() const { return m_column; }
     [[nodiscard]] QSize sizeHint() const override;
 

@@ -25,6 +25,7 @@ public:
 
     TestDialog(const DialogContext& context, const Bottle& bottle, QWidget* parent = nullptr);
 
+    /// One offered for the role: Clearing for a fixer, Strip for a developer, Look for all.
     void setKind(Kind kind);
     /// What the figures typed so far mean; empty while they mean nothing.
     [[nodiscard]] QString judgement() const;

@@ -30,17 +30,17 @@ public:
     /// A bath of the run that is poured back.
     struct Bath {
         std::string batch;
-        chemistry::Millilitres lost;
-        std::optional<chemistry::Millilitres> airLeft;
+        chemistry::Millilitres lost;                   ///< in the run
+        std::optional<chemistry::Millilitres> airLeft; ///< as of the run; empty: not said
     };
     /// Offers anew; what is ticked and chosen stays so. `bottles` as they were before the run.
-    /// Hides itself where there is nothing to offer.
+    /// Hides itself where there is nothing to offer: ledger::topUpAfter() says for what.
     void setRun(const std::vector<Bath>& baths, chemistry::Films films,
                 const std::vector<ledger::Judged>& bottles, const Wording& wording);
 
     /// Another run: nothing is ticked.
     void clear();
-    /// Those ticked.
+    /// Those ticked of the run set last.
     [[nodiscard]] std::vector<ledger::RunTopUp> topUps() const;
 
 private:

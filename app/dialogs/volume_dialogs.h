@@ -10,6 +10,10 @@ class QLineEdit;
 namespace ullage::app
 {
 
+// Volumes are 0.1 to 1 000 000 mL; whether they fit the bottle is the Book's business (TooMuch,
+// NotEnough).
+
+/// Adds fresh solution, mixed for it or from another batch of the same solution.
 class TopUpDialog : public BottleDialog
 {
     Q_OBJECT
@@ -25,6 +29,7 @@ private:
     QComboBox* m_from;
 };
 
+/// Takes some out; what for may stay empty.
 class DrawOffDialog : public BottleDialog
 {
     Q_OBJECT
@@ -40,6 +45,7 @@ private:
     QLineEdit* m_why;
 };
 
+/// Into another vessel, all of it. Those in use are offered last; the Book says whether it goes.
 class MoveDialog : public BottleDialog
 {
     Q_OBJECT
@@ -55,8 +61,8 @@ private:
     QComboBox* m_vessel;
 };
 
-/// Fills a combo with vessels in the order of vesselsFor(): "Amber 1, 1,030 ml, glass (Dev 14)".
-/// The data of each is its id. A batch in `own` is left out.
+/// Adds vessels to a combo in their order: "Amber 1 · holds 1,030 ml · glass · in use by Dev 14".
+/// The data of each is its id. The vessel `own` is left out.
 void fillVessels(QComboBox& combo, const std::vector<VesselChoice>& choices, const std::string& own,
                  const Wording& wording);
 

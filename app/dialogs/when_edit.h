@@ -19,6 +19,7 @@ class QPushButton;
 namespace ullage::app
 {
 
+/// Shown on the user's clock, told in UTC.
 class WhenEdit : public QWidget
 {
     Q_OBJECT
@@ -35,6 +36,7 @@ public:
     /// The clock's moment until the user sets another. The field counts in minutes: within the
     /// minute of the earliest moment or of now, those are meant.
     [[nodiscard]] chemistry::Instant moment() const;
+    /// As if the user had set it; emits changed().
     void setMoment(chemistry::Instant moment);
     [[nodiscard]] bool isNow() const { return !m_set; }
 
@@ -42,7 +44,8 @@ public:
     /// field.
     [[nodiscard]] bool isAsked() const;
 
-    /// Why this cannot be, naming the value and what is allowed; empty if it can.
+    /// Why this cannot be, naming the value and what is allowed; empty if it can: still to come,
+    /// too early, or a time that the clock skipped in spring.
     [[nodiscard]] QString problem() const;
 
 signals:

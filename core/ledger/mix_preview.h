@@ -11,8 +11,8 @@ namespace ullage::ledger
 {
 
 struct MixPreview {
-    std::optional<chemistry::Films> films;
-    double firstFactor = 1;                       ///< on the first film's time
+    std::optional<chemistry::Films> films;        ///< that it will do; empty without a capacity
+    double firstFactor = 1;                       ///< of wear on the first load's time
     std::optional<double> tenthFactor;            ///< on the tenth's, if it can do ten
     std::optional<chemistry::Seconds> firstTime;  ///< at 20 °C, where the maker's time is known
     std::optional<chemistry::Seconds> tenthTime;  ///< likewise
@@ -20,12 +20,13 @@ struct MixPreview {
     std::optional<chemistry::Instant> discardBy;  ///< standing in this bottle, untouched
     std::optional<chemistry::Days> inThisBottle;  ///< from mixing to discardBy
 
-    /// The bottle takes more than a tenth off the published keeping time.
+    /// The bottle takes more than a tenth off the published keeping time (a convention).
     [[nodiscard]] bool bottleCostsTime() const;
 };
 
-/// `pairs`: the film maker's times for this developer, if known. Refuses what the Book would
-/// refuse: a volume over the capacity or not above 0.
+/// `pairs`: the film maker's times for this developer, if known. Refuses what the Book would refuse
+/// of the mixing alone: a volume out of its field's range (OutOfRange) or over the capacity
+/// (TooMuch). Whether the vessel is free is not looked at.
 Result<MixPreview> previewMix(const formulary::Solution& solution, const formulary::Vessel& vessel,
                               chemistry::Millilitres volume, chemistry::Instant at,
                               std::span<const chemistry::TimeAtTemperature> pairs = {});
