@@ -18,12 +18,12 @@ class EditorFoot : public QWidget
     Q_OBJECT
 
 public:
-    /// Save accepts the editor and Cancel rejects it.
+    /// Save accepts the editor and Cancel rejects it. The foot is the editor's child.
     explicit EditorFoot(QDialog* editor);
 
-    /// Whether what was to be saved is entered; says why if it is not.
+    /// Whether what was to be saved is entered; says why if it is not, as formularyProblem() does.
     bool took(const Result<void>& done, const Wording& wording);
-    /// Empty for none.
+    /// What is wrong, in words; empty for nothing. Saving is still the caller's to allow.
     void setProblem(const QString& problem);
     [[nodiscard]] QPushButton* save() const { return m_save; }
 

@@ -15,11 +15,13 @@ class FigureModel : public QAbstractListModel
     Q_OBJECT
 
 public:
+    /// Fields of FigureRow; GradeRole is a chemistry::Grade as int, invalid for none.
     enum Role { LabelRole = Qt::UserRole + 1, ValueRole, SourceRole, KnownRole, GradeRole };
 
     using QAbstractListModel::QAbstractListModel;
 
     void setRows(std::vector<FigureRow> rows);
+    /// `index` from 0 to rowCount() − 1. Good until setRows().
     [[nodiscard]] const FigureRow& row(int index) const
     {
         return m_rows[static_cast<std::size_t>(index)];
@@ -40,10 +42,12 @@ class FigureList : public QListView
 public:
     explicit FigureList(QWidget* parent = nullptr);
 
-    /// Keeps the place in the list when the same solution is shown again.
+    /// Keeps the place in the list, or takes the last row if there are fewer; tells the figure
+    /// there.
     void setRows(std::vector<FigureRow> rows);
-    /// The figure chosen; null for an empty list.
+    /// The figure chosen; null for an empty list. Good until setRows().
     [[nodiscard]] const FigureRow* chosen() const;
+    /// Nothing for a row that is not there.
     void choose(int row);
 
 signals:

@@ -30,15 +30,18 @@ class FormularyPage : public QWidget
 public:
     enum class Tab { Solutions, Bottles, Times };
 
+    /// Nothing is shown until setFormulary().
     explicit FormularyPage(FormularyDeeds deeds, QWidget* parent = nullptr);
 
     /// Shows the book's formulary as it is now; call again when it or the wording may have changed.
-    /// Nothing is touched if they have not.
+    /// Nothing is touched if they have not. It is copied; what was chosen stays chosen, or what
+    /// replaced it is.
     void setFormulary(const formulary::Formulary& formulary, const Wording& wording);
     void setTab(Tab tab);
     [[nodiscard]] Tab tab() const;
     /// The chosen solution's id; empty for none.
     [[nodiscard]] QString chosenSolution() const;
+    /// Goes to the solutions; an unknown id, or one since replaced, changes nothing else.
     void chooseSolution(const QString& id);
 
 protected:

@@ -21,14 +21,14 @@ public:
         QVariant sort; ///< compared when sorted; the text if invalid
     };
     struct Row {
-        QString id;
-        std::vector<Cell> cells;
+        QString id;              ///< of what the row shows
+        std::vector<Cell> cells; ///< one a column
     };
     enum Role { SortRole = Qt::UserRole + 1, IdRole };
 
     using QAbstractTableModel::QAbstractTableModel;
 
-    /// Columns named in `numbers` are aligned right.
+    /// Columns whose positions stand in `numbers` are aligned right.
     void setColumns(const QStringList& columns, const QList<int>& numbers);
     void setRows(std::vector<Row> rows);
 
@@ -50,17 +50,21 @@ class FormularyTable : public QTableView
     Q_OBJECT
 
 public:
-    /// The column `stretched` takes the width that the others leave.
+    /// `name` is what a screen reader calls it. The column at `stretched` takes the width that the
+    /// others leave. Rows stand as they were given until a heading is pressed.
     FormularyTable(const QString& name, const QStringList& columns, const QList<int>& numbers,
                    int stretched, QWidget* parent = nullptr);
 
-    /// Keeps the row chosen if it is still there, else chooses the first.
+    /// Keeps the row chosen if it is still there, else chooses the first; tells it by rowChosen().
     void setRows(std::vector<FormularyTableModel::Row> rows);
+    /// Empty for none.
     [[nodiscard]] QString chosen() const;
+    /// Nothing for an id that is not there.
     void choose(const QString& id);
 
 signals:
     void rowChosen(const QString& id);
+    /// Return or a double click.
     void rowOpened(const QString& id);
 
 private:

@@ -17,6 +17,7 @@ class Card;
 class ChartView;
 struct ChartSpec;
 
+/// What does not wear (wearChart() without series) has the first curve only, and no switch.
 class ImpliedCharts : public QWidget
 {
     Q_OBJECT
@@ -26,6 +27,7 @@ public:
 
     explicit ImpliedCharts(QWidget* parent = nullptr);
 
+    /// Checked or not: figures that do not pass their check give no curve.
     void setSolution(const formulary::Solution& solution, const Wording& wording);
     /// Both one above the other, else one at a time with a switch.
     void setBoth(bool both);

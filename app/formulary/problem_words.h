@@ -9,7 +9,8 @@
 namespace ullage::app
 {
 
-/// One sentence: errorSentence(), and words of its own for figures that contradict each other.
+/// One sentence: errorSentence(), and words of its own for figures that contradict each other
+/// (Conflict of keeping times, and of times at one temperature).
 QString formularyProblem(const Error& error, const Wording& wording);
 
 } // namespace ullage::app

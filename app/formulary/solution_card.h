@@ -17,10 +17,12 @@ class SolutionCard : public Card
 public:
     explicit SolutionCard(QWidget* parent = nullptr);
 
+    /// Copies what it shows.
     void setSolution(const formulary::Solution& solution, const Wording& wording);
     [[nodiscard]] FigureList* figures() const { return m_figures; }
 
 signals:
+    /// Change it, or begin a new one with its figures.
     void editWanted();
     void copyWanted();
 

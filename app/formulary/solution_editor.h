@@ -21,6 +21,7 @@ class SolutionEditor : public QDialog
     Q_OBJECT
 
 public:
+    /// Only Edit makes one that replaces `start`; it can be saved only once something is changed.
     enum class Purpose { New, Copy, Edit };
 
     /// `start` is what is copied or edited. Nothing is entered before Save is pressed and core's
@@ -33,6 +34,7 @@ public:
     /// Id of what was saved; empty before.
     [[nodiscard]] QString saved() const { return m_saved; }
 
+    /// Enters it and closes; stays open with everything typed if it is refused, and says why.
     void accept() override;
 
 private:

@@ -21,6 +21,8 @@ class DaysEdit;
 class QuantityEdit;
 class SourceEdit;
 
+/// Ranges are those of formulary::bounds(). Fields of the line that have no place here (fixer_kind
+/// and the others that nothing reckons with yet, chemicals) are kept as they were set.
 class SolutionForm : public QWidget
 {
     Q_OBJECT
@@ -31,20 +33,25 @@ public:
     /// Shows it; fields that are not touched keep their exact values, sources of figures that have
     /// no field are kept too.
     void setSolution(const formulary::Solution& solution);
-    /// What stands in the fields, with `id` and `replaces` as they were set.
+    /// What stands in the fields, with `id` and `replaces` as they were set, unchecked: a figure
+    /// that cannot be read is left out, or is its default where there must be one.
     [[nodiscard]] formulary::Solution solution() const;
 
     /// The first thing wrong, as a sentence; empty if core's own check passes. `id` is not looked
-    /// at. Marks the field it is about.
+    /// at. Marks the field it is about. Sources are looked at last (SourceEdit::problem()).
     QString showProblem();
 
     [[nodiscard]] QLineEdit* name() const { return m_name; }
+    /// The field of any figure; of a bottle's keeping time that of its number.
     [[nodiscard]] QuantityEdit* figure(formulary::Figure figure) const;
+    /// Null for what is no bottle's keeping time.
     [[nodiscard]] DaysEdit* days(formulary::Figure figure) const;
-    /// The source under a key of Solution::sources.
+    /// The source under a key of Solution::sources that has a field; throws std::out_of_range for
+    /// another.
     [[nodiscard]] SourceEdit* source(const std::string& key) const;
 
 signals:
+    /// The user changed something; not told by setSolution().
     void changed();
 
 private:
@@ -76,7 +83,9 @@ private:
     std::map<std::string, QLabel*> m_problems;
 };
 
-/// "5: 1.15; 10: 1.3" to steps and back. Nothing for words of another form.
+/// "5: 1.15; 10: 1.3" (films per litre: factor, in the user's way of writing numbers) to steps and
+/// back. Nothing for words of another form; ranges and order are not looked at. The words round, to
+/// two and three decimals.
 std::optional<std::vector<chemistry::WearStep>> readSteps(const QString& text,
                                                           const Wording& wording);
 QString stepsText(const std::vector<chemistry::WearStep>& steps, const Wording& wording);

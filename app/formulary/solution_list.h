@@ -21,6 +21,7 @@ class SolutionListModel : public QAbstractListModel
     Q_OBJECT
 
 public:
+    /// The solution's id, empty for a heading; whether it is one.
     enum Role { IdRole = Qt::UserRole + 1, HeadingRole };
 
     using QAbstractListModel::QAbstractListModel;
@@ -28,8 +29,9 @@ public:
     /// Only solutions whose name contains `wanted`, without regard to letter case.
     void setSolutions(const std::vector<std::shared_ptr<const formulary::Solution>>& solutions,
                       const QString& wanted);
+    /// -1 if it is not shown.
     [[nodiscard]] int rowOf(const QString& id) const;
-    /// -1 if there is no solution.
+    /// Row of the first one, below its heading; -1 if there is no solution.
     [[nodiscard]] int firstSolution() const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -54,12 +56,16 @@ public:
 
     explicit SolutionList(QWidget* parent = nullptr);
 
-    /// Keeps what is chosen, or chooses what replaced it, or the first.
+    /// Keeps what is chosen, or chooses what replaced it, or the first. Only current solutions are
+    /// listed. solutionChosen() is told for the first only.
     void setFormulary(const formulary::Formulary& formulary);
+    /// Id; empty for none.
     [[nodiscard]] QString chosen() const;
+    /// Empties the search field where it hides it; nothing for an id that is not listed.
     void choose(const QString& id);
 
 signals:
+    /// Another one.
     void solutionChosen(const QString& id);
     /// Return or a double click.
     void solutionOpened(const QString& id);

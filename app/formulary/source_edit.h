@@ -19,12 +19,15 @@ public:
     explicit SourceEdit(const QString& name, QWidget* parent = nullptr,
                         Qt::Orientation lie = Qt::Horizontal);
 
-    /// Shows a source line; as long as nothing is touched line() gives it back as it was.
+    /// Shows a source line; as long as nothing is touched line() gives it back as it was. Does not
+    /// emit changed().
     void setLine(const std::string& line);
+    /// As formulary::joinSource() writes it; empty for neither grade nor source.
     [[nodiscard]] std::string line() const;
     void setPlaceholderText(const QString& text);
 
-    /// A source without a grade, or a published one that is not named; empty if all is well.
+    /// In words: a source without a grade, or a published one that is not named; empty if all is
+    /// well. That nothing is said of a figure is well.
     [[nodiscard]] QString problem() const;
 
     [[nodiscard]] QComboBox* grade() const { return m_grade; }

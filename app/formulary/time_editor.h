@@ -22,6 +22,7 @@ class ChartView;
 class QuantityEdit;
 class SourceEdit;
 
+/// Up to 20 times of 10 s to 4 h at 5 to 60 °C. Only developers that none replaced are offered.
 class TimeEditor : public QDialog
 {
     Q_OBJECT
@@ -32,22 +33,23 @@ public:
     TimeEditor(const formulary::DevelopmentFigure& start, const formulary::Formulary& formulary,
                FormularyDeeds deeds, const Wording& wording, QWidget* parent = nullptr);
 
-    /// What stands in the fields, without an id.
+    /// What stands in the fields, without an id. Pairs that lack one of the two are left out.
     [[nodiscard]] formulary::DevelopmentFigure figure() const;
-    /// The first thing wrong, empty if core's check passes.
+    /// The first thing wrong, as a sentence; empty if core's check passes and the source is well.
     [[nodiscard]] QString problem() const;
 
     [[nodiscard]] QLineEdit* film() const { return m_film; }
     [[nodiscard]] QComboBox* developer() const { return m_developer; }
     [[nodiscard]] QLineEdit* dilution() const { return m_dilution; }
     [[nodiscard]] SourceEdit* source() const { return m_source; }
-    /// Temperature and time of a pair.
+    /// Temperature and time of a pair, from 0; there are three at the least.
     [[nodiscard]] QuantityEdit* temperature(int pair) const;
     [[nodiscard]] QuantityEdit* time(int pair) const;
     [[nodiscard]] QPushButton* saveButton() const;
     /// Id of what was saved; empty before.
     [[nodiscard]] QString saved() const { return m_saved; }
 
+    /// Enters it and closes; stays open with everything typed if it is refused, and says why.
     void accept() override;
 
 private:
@@ -75,7 +77,7 @@ private:
     QPlainTextEdit* m_notes;
     ChartView* m_chart;
     EditorFoot* m_foot;
-    std::vector<double> m_q10; ///< of the developers, in the order of the box
+    std::vector<double> m_q10; ///< of the developers, in the order of their box
     QString m_saved;
 };
 

@@ -17,6 +17,8 @@ class ChartView;
 class EmptyState;
 class FormularyTable;
 
+/// Only times that stand: those that none replaced or took out. The table shows each at 20 °C, to
+/// five seconds, so that rows compare.
 class TimesTab : public QWidget
 {
     Q_OBJECT
@@ -24,13 +26,15 @@ class TimesTab : public QWidget
 public:
     explicit TimesTab(FormularyDeeds deeds, QWidget* parent = nullptr);
 
+    /// It is copied; what was chosen stays chosen.
     void setFormulary(const formulary::Formulary& formulary, const Wording& wording);
     [[nodiscard]] FormularyTable* table() const { return m_table; }
     [[nodiscard]] ChartView* chart() const { return m_chart; }
 
     /// Opens the editor for a new time.
     void makeNew();
-    /// Takes the chosen one out of the book, after asking.
+    /// Takes the chosen one out of the notebook by a line of its own, after asking; a refusal is
+    /// told in a dialog. Nothing if none is chosen.
     void withdraw();
 
 private:

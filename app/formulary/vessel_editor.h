@@ -19,6 +19,8 @@ class EditorFoot;
 class ExplanationView;
 class QuantityEdit;
 
+/// Only new ones: a bottle that is in the book is not changed. Ranges as of formulary::Vessel;
+/// wall, permeability and cap may stay empty for the usual ones.
 class VesselEditor : public QDialog
 {
     Q_OBJECT
@@ -26,15 +28,17 @@ class VesselEditor : public QDialog
 public:
     VesselEditor(FormularyDeeds deeds, const Wording& wording, QWidget* parent = nullptr);
 
-    /// What stands in the fields, without an id.
+    /// What stands in the fields, without an id, unchecked; a capacity that cannot be read is 0.
     [[nodiscard]] formulary::Vessel vessel() const;
     [[nodiscard]] QLineEdit* name() const { return m_name; }
     [[nodiscard]] QuantityEdit* capacity() const { return m_capacity; }
     [[nodiscard]] QComboBox* material() const { return m_material; }
     [[nodiscard]] QuantityEdit* wall() const { return m_wall; }
     [[nodiscard]] QPushButton* saveButton() const;
+    /// The first thing wrong, as a sentence; empty if core's check passes.
     [[nodiscard]] QString problem() const;
 
+    /// Enters it and closes; stays open with everything typed if it is refused, and says why.
     void accept() override;
 
 private:

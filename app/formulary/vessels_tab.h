@@ -19,6 +19,7 @@ class VesselsTab : public QWidget
 public:
     explicit VesselsTab(QWidget* parent = nullptr);
 
+    /// It is copied; what was chosen stays chosen. All bottles of the book, in use or not.
     void setFormulary(const formulary::Formulary& formulary, const Wording& wording);
     [[nodiscard]] FormularyTable* table() const { return m_table; }
 
