@@ -34,6 +34,7 @@ enum class ChartInk { Films, Standing, Age, Air, Fan, Next, ToCome, Limit, Quiet
 /// How an area is put in figures: as the two edges, or as what lies between them.
 enum class AreaFigures { Edges, Between };
 
+/// Points in the units of the axes.
 struct ChartSeries {
     QString name; ///< wording of the legend and the table; never empty for one in either
     SeriesKind kind = SeriesKind::Line;
@@ -45,7 +46,9 @@ struct ChartSeries {
     AreaFigures figures = AreaFigures::Between;
 };
 
+/// Dates: chartDay(). Categories: 0, 1, 2 …
 enum class ChartX { Dates, Categories, Numbers };
+/// Percent: shares of 1. Minutes: values in minutes. Number: with `yUnit`.
 enum class ChartY { Percent, Minutes, Number };
 
 /// Words under the axis at a place of their own.
@@ -64,9 +67,9 @@ struct ChartSpec {
     QString xTitle;                  ///< written under the axis, if anything
     QStringList categories;          ///< for Categories: what stands under each bar
     std::vector<ChartLabel> xLabels; ///< for Numbers: these in place of round values
-    ChartY y = ChartY::Percent;      ///< Percent: shares of 1. Minutes: values in minutes
+    ChartY y = ChartY::Percent;
     double yMin = 0;
-    std::optional<double> yMax;   ///< from the data if not given
+    std::optional<double> yMax;   ///< above yMin; a round value over the data if not given
     QString yUnit;                ///< for Number: written after the value
     std::optional<double> marker; ///< an upright line at this x
     QString markerText;           ///< "today"
@@ -78,9 +81,11 @@ struct ChartSpec {
     std::function<QString(double)> xText;
 };
 
-/// A day (and part of a day) as x of a date axis: days since 1 January 1970.
+/// A day (and part of a day) as x of a date axis: days since 1 January 1970, by the date and time
+/// that `time` shows, in whatever zone it is.
 double chartDay(const QDateTime& time);
 double chartDay(QDate date);
+/// The day of such an x; its part of a day is dropped.
 QDate chartDate(double day);
 
 /// Shows one chart with its legend. The keyboard reads it: Left and Right move a read-out, Home
@@ -92,6 +97,7 @@ class ChartView : public QWidget
 public:
     using QWidget::QWidget;
 
+    /// Copies it; hides the read-out.
     virtual void setChart(const ChartSpec& spec) = 0;
     [[nodiscard]] virtual const ChartSpec& chart() const = 0;
     /// The words of the read-out, empty while it is hidden.
@@ -100,6 +106,7 @@ public:
     virtual void showTable() = 0;
 };
 
+/// An empty one, owned by `parent`.
 ChartView* makeChartView(QWidget* parent = nullptr);
 
 } // namespace ullage::app

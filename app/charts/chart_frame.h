@@ -12,22 +12,29 @@
 namespace ullage::app
 {
 
+/// Plain values in pixels of the view; setSpec() and resize() come before all else. Words are in
+/// the default locale.
 class ChartFrame
 {
 public:
+    /// Copies it; hides the read-out.
     void setSpec(const ChartSpec& spec);
+    /// Lays the plot out anew, with room for the labels of the axes.
     void resize(const QSize& size);
 
     [[nodiscard]] const ChartSpec& spec() const { return m_spec; }
     [[nodiscard]] const QRectF& plot() const { return m_plot; }
 
     [[nodiscard]] bool categories() const { return m_spec.x == ChartX::Categories; }
+    /// Ends of the x axis as drawn: a number axis begins a little early.
     [[nodiscard]] double xMin() const;
     [[nodiscard]] double xMax() const;
+    /// Where a value lies; outside the plot for one off the axes.
     [[nodiscard]] QPointF toPlot(double x, double y) const;
 
     /// Moves the read-out to x, held inside the axis; to a whole category on a category axis.
     void readAt(double x);
+    /// The same at a place of the view; hides it outside the plot.
     void readAtPixel(const QPointF& at);
     void hideReadOut() { m_readAt.reset(); }
     [[nodiscard]] const std::optional<double>& readingAt() const { return m_readAt; }

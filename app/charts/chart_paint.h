@@ -10,6 +10,7 @@ class QPainter;
 namespace ullage::app
 {
 
+/// Of the theme shown now.
 QColor chartColour(ChartInk ink);
 
 /// The sign of a series, as it is drawn in the chart, in a small box.
@@ -33,6 +34,7 @@ class ChartLegend : public QWidget
 public:
     explicit ChartLegend(QWidget* parent = nullptr);
 
+    /// Those with a name that are in the legend.
     void setSeries(const std::vector<ChartSeries>& series);
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
     [[nodiscard]] int heightForWidth(int width) const override;

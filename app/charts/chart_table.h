@@ -9,6 +9,7 @@
 namespace ullage::app
 {
 
+/// A row for every x of allX(), a column for each series in the figures, worded as in the read-out.
 class ChartTableModel : public QAbstractTableModel
 {
     Q_OBJECT
@@ -25,7 +26,7 @@ public:
 private:
     ChartSpec m_spec;
     std::vector<double> m_x;
-    std::vector<std::size_t> m_columns; // which series
+    std::vector<std::size_t> m_columns; ///< which series
 };
 
 /// The table in a window; Ctrl+C copies it as text that a spreadsheet reads.
