@@ -38,10 +38,12 @@ struct CopyStanding {
 };
 
 /// Copies the book at `path` to `places` before something that could spoil it. Why one of the
-/// copies could not be made; that stands in nobody's way. Any thread.
+/// copies could not be made, as store::backUp() refuses, the own folder's before the second's; that
+/// stands in nobody's way. Waits until it is done. Any thread.
 std::optional<Error> copyBefore(const QString& path, const CopyPlaces& places,
                                 chemistry::Instant now);
 
+/// For the window's thread.
 class CopyKeeper : public QObject
 {
     Q_OBJECT
@@ -50,7 +52,7 @@ public:
     explicit CopyKeeper(ledger::Clock clock, QObject* parent = nullptr);
     ~CopyKeeper() override;
 
-    /// Without places nothing is copied. They hold from the next copy on.
+    /// Without places nothing is copied, and start() does nothing. They hold from the next copy on.
     void setPlaces(const std::optional<CopyPlaces>& places);
     [[nodiscard]] const std::optional<CopyPlaces>& places() const { return m_places; }
 
@@ -59,7 +61,7 @@ public:
     void start(const QString& path, bool now);
     /// Waits for copies under way, and leaves the book alone.
     void stop();
-    /// Makes one, unless one is being made.
+    /// Makes one; while one is being made, one more after it. Nothing while no book is open.
     void copyNow();
 
     [[nodiscard]] const CopyStanding& standing() const { return m_standing; }

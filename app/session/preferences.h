@@ -14,26 +14,30 @@
 namespace ullage::app
 {
 
+/// Settings are a file that a user can edit: what cannot be read counts as not set. For the
+/// window's thread.
 class Preferences
 {
 public:
     /// In the place the platform keeps settings, or in the file of this name (for tests).
     explicit Preferences(const QString& file = {});
 
-    /// Units and locale together; units are those of the locale's country until they are set.
+    /// Units and locale together; units are those of the system's country until they are set.
     [[nodiscard]] Wording wording() const;
     void setUnits(const Units& units);
 
     /// "de", "en"; empty follows the system.
     [[nodiscard]] QString language() const;
     void setLanguage(const QString& code);
-    /// The locale for numbers and dates: the system's, or the chosen language's.
+    /// The locale for numbers and dates: the system's, or the chosen language's if that is another
+    /// language than the system's.
     [[nodiscard]] QLocale locale() const;
 
-    enum class Look { System, Light, Dark };
+    enum class Look { System, Light, Dark }; ///< in the order of ThemeMode
     [[nodiscard]] Look look() const;
     void setLook(Look look);
 
+    /// Path of the book used last; empty before the first.
     [[nodiscard]] QString lastBook() const;
     void setLastBook(const QString& path);
 
@@ -44,8 +48,8 @@ public:
     /// A name for this user's windows on this machine, made up when it is first asked for.
     [[nodiscard]] QString machine();
 
-    /// The film maker's figures last used with a developer at 1+`parts`; empty if none. Those of
-    /// one dilution are never those of another.
+    /// The film maker's figures last used with a developer (a solution's id) at 1+`parts`; empty if
+    /// none. Those of one dilution are never those of another. Finite, but not checked otherwise.
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature> baseTimes(const std::string& solution,
                                                                       double parts = 0) const;
     /// The films that they were used for.
@@ -59,13 +63,15 @@ public:
     [[nodiscard]] QString person() const;
     void setPerson(const QString& name);
 
-    /// A volume or temperature last used, by the name of the field that asked for it.
+    /// A volume or temperature last used, in mL or °C, by the name of the field that asked for it;
+    /// never NaN or infinite, but in no range.
     [[nodiscard]] std::optional<double> lastFigure(const QString& name) const;
     void setLastFigure(const QString& name, double value);
 
     /// For what a page remembers by itself, under its own name.
     [[nodiscard]] QSettings& settings() { return *m_settings; }
 
+    /// As MainWindow::layoutState() made it.
     [[nodiscard]] QByteArray windowGeometry() const;
     void setWindowGeometry(const QByteArray& geometry);
 

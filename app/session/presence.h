@@ -19,6 +19,8 @@
 namespace ullage::app
 {
 
+/// Used on the thread of its store. What cannot be read or written just now counts as nobody, and
+/// is tried again at the next look.
 class Presence
 {
 public:
@@ -32,13 +34,15 @@ public:
     Presence(const Presence&) = delete;
     Presence& operator=(const Presence&) = delete;
 
-    /// Looks, and renews the record if it is time to. Whether anyone else has the book open.
+    /// Looks, and renews the record if it is time to (kRenewal) and nobody else is writing. Whether
+    /// anyone else has the book open.
     bool lookAround();
     /// Who, as far as it is known: machines by name, this one's by the program's number.
     [[nodiscard]] const QStringList& others() const { return m_others; }
 
     static constexpr std::chrono::seconds kRenewal{30};
-    static constexpr std::chrono::seconds kPatience{100}; ///< three renewals and a bit
+    /// A record unchanged for so long is nobody's: three renewals and a bit.
+    static constexpr std::chrono::seconds kPatience{100};
 
 private:
     struct Record {

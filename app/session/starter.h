@@ -13,7 +13,8 @@ namespace ullage::app
 inline const QString kStarterFormulary = QStringLiteral(":/ullage/starter.jsonl");
 
 /// Enters the journal `file` in one transaction and returns how many entries were new. A refusal
-/// names file and line; then nothing is entered. `store` is the one `book` was opened on.
+/// names file and line; then nothing is entered: FileFailed, or what store::importJournal()
+/// refuses. `store` is the one `book` was opened on.
 Result<int> enterJournal(ledger::Book& book, store::SqlStore& store, const QString& file);
 
 } // namespace ullage::app
