@@ -14,11 +14,12 @@
 namespace ullage::app
 {
 
-/// Does its work on the thread it is called on. A count of what was done, or why it was not.
+/// Does its work on the thread it is called on. A count of what was done, or why it was not. Where
+/// a shared pointer is handed over, it is filled before the job returns.
 using BookJob = std::function<Result<int>()>;
 
 /// Writes the book as a journal, or its events as CSV by the file's ending; whole or not at all.
-/// The number of lines.
+/// The number of lines. FileFailed where it cannot be written.
 BookJob exportJob(const QString& path, const QString& journal);
 /// A whole, verified copy; `fault` gets what is wrong in the book. 1.
 BookJob copyJob(const QString& path, const QString& target, chemistry::Instant now,

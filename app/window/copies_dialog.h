@@ -14,16 +14,18 @@ class QTreeWidget;
 namespace ullage::app
 {
 
+/// What the dialog shows.
 struct CopiesView {
     QString book; ///< name of its file
     CopyStanding standing;
     CopyPlaces places;
-    bool open = false;    ///< only of an open book can a copy be made
-    bool looking = false; ///< the list is still being made
-    std::vector<store::Copy> copies;
-    chemistry::Instant now;
+    bool open = false;               ///< only of an open book can a copy be made
+    bool looking = false;            ///< the list is still being made
+    std::vector<store::Copy> copies; ///< in the order shown
+    chemistry::Instant now;          ///< moments are worded as seen from it
 };
 
+/// Only says what is wanted; who made it does that, and sets the view again.
 class CopiesDialog : public QDialog
 {
     Q_OBJECT
@@ -31,14 +33,18 @@ class CopiesDialog : public QDialog
 public:
     explicit CopiesDialog(const Wording& wording, QWidget* parent = nullptr);
 
+    /// Chooses the first copy.
     void setView(const CopiesView& view);
 
 signals:
+    /// A copy now.
     void copyRequested();
+    /// One that can be read.
     void restoreRequested(const ullage::store::Copy& copy);
     /// Some other file as a copy.
     void otherRequested();
     void salvageRequested();
+    /// Another second folder, or none any more.
     void secondRequested();
     void noSecondRequested();
 

@@ -15,13 +15,14 @@ namespace ullage::app
 /// The line in the rail; empty as long as nothing is known.
 struct StandingText {
     QString line;
-    QString whatToDo; ///< in a sentence or two; empty where all is well
-    bool trouble = false;
+    QString whatToDo;     ///< in a sentence or two; empty where all is well
+    bool trouble = false; ///< something is to be done
 };
+/// A failure comes before a fault in the book, and what became of the second folder after both.
 StandingText standingText(const CopyStanding& standing, chemistry::Instant now,
                           const Wording& wording);
 
-/// "sound", "something is wrong in it", "cannot be read".
+/// "checked", "with the book's faults", "cannot be read".
 QString stateText(store::CopyState state);
 
 /// "24 Nov, 15:30, 412 entries", for questions.

@@ -25,6 +25,8 @@ namespace ullage::app
 
 class ImportDialog;
 
+/// For the window's thread. All of a journal comes in, or nothing. Where copies go somewhere, one
+/// of the book is made before. Refusals and what came in are told in dialogs.
 class JournalImport : public QObject
 {
     Q_OBJECT
@@ -35,8 +37,9 @@ public:
     /// Stops what is under way: the book is as it was.
     ~JournalImport() override;
 
-    /// Does nothing while another one is under way.
+    /// `journal` is a file's path. Does nothing while another one is under way.
     void start(const QString& journal, const Wording& wording);
+    /// At work, or waiting for decisions.
     [[nodiscard]] bool running() const;
 
 private:

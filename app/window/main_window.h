@@ -34,22 +34,27 @@ public:
 
     explicit MainWindow(QWidget* parent = nullptr);
 
+    /// There from the beginning, as a page that tells what is to come is for each of the others.
     [[nodiscard]] ShelfPage* shelf() const { return m_shelf; }
     /// Puts a page in the place of what is there; the window owns it. `firstForKeys` tells which
     /// of its fields the keys are for when the page is opened for the first time; without it, it
     /// is the first in the order of Tab. Not a focus proxy: that would take the page out of it.
     void setPage(Page page, QWidget* widget, std::function<QWidget*()> firstForKeys = {});
+    /// As if it were chosen in the rail.
     void showPage(Page page);
     /// Shows a guide in the place of the pages until one of them is chosen or it is taken away; the
     /// window owns it. There is one at a time: another deletes the one before.
     void showGuide(QWidget* guide);
     void takeGuideAway();
+    /// Chosen in the rail, also while a guide stands in its place.
     [[nodiscard]] Page page() const;
 
     /// Nothing but the page, as large as the screen; and back to the size before.
     void setBare(bool bare);
 
+    /// In title and rail; empty for no book.
     void setBook(const QString& name);
+    /// In the rail: how the copies stand.
     void setBackup(const QString& text, bool trouble = false);
     /// In the rail: who else has the book open, or why it can only be read.
     void setStanding(const QString& text, bool trouble = false, const QString& more = {});
@@ -58,15 +63,19 @@ public:
     /// Names of what would be undone and redone ("mixing Dev 15"); none disables, an empty one has
     /// no name.
     void setUndo(const std::optional<QString>& undo, const std::optional<QString>& redo);
+    // What is ticked in the View menu; none of these tells that it was chosen.
     void setUnits(const Units& units);
+    /// `current` is a code; the languages stand in their order.
     void setLanguages(const std::vector<Language>& languages, const QString& current);
     void showTheme(ThemeMode mode);
 
     /// Size, place and split of the window, to be kept between starts.
     [[nodiscard]] QByteArray layoutState() const;
+    /// Nothing for what layoutState() did not make.
     void restoreLayout(const QByteArray& state);
 
 signals:
+    // Menu entries, buttons of the Shelf and the rail. By itself the window changes pages only.
     void newBookRequested();
     void openBookRequested();
     void importRequested();
@@ -83,13 +92,17 @@ signals:
     void compareFilmsRequested();
     void mixRequested();
     void enterRequested();
+    /// `batch` is the bottle's id.
     void bottleActionRequested(ullage::app::BottleAction action, const QString& batch);
+    /// The page is shown already.
     void pageChosen(ullage::app::Page page);
     void unitsChosen(const ullage::app::Units& units);
+    /// A Language::code.
     void languageChosen(const QString& code);
     void themeChosen(ullage::app::ThemeMode mode);
     void cautionsRequested();
     void aboutRequested();
+    /// The window goes; it cannot be stopped.
     void closing();
 
 protected:

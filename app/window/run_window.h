@@ -25,7 +25,7 @@ struct WindowOptions {
 /// opened the window still opens, says why, and offers another.
 int runWindow(const WindowOptions& options);
 
-/// Where books are kept if nobody says otherwise.
+/// The book that is used if nobody says otherwise; its folder is made.
 QString usualBook();
 /// Where their copies go: the folder of the program, and the user's second one.
 CopyPlaces copyPlaces(const Preferences& preferences);
@@ -33,7 +33,9 @@ CopyPlaces copyPlaces(const Preferences& preferences);
 QString lastSeenFolder();
 /// Where windows take their seats (seat.h).
 QString seatFolder();
-/// Installs the translation of a language ("de"), of the system's for "". English is always there.
+/// Installs the translation of a language ("de"), of the system's for "", with Qt's own words where
+/// they are there, and makes its locale the default one. English is always there. Needs a
+/// QCoreApplication.
 void installLanguage(const QString& code);
 
 } // namespace ullage::app

@@ -10,12 +10,13 @@
 namespace ullage::app
 {
 
+/// Reads nothing and opens nothing by itself.
 class SalvageDialog : public QDialog
 {
     Q_OBJECT
 
 public:
-    /// Accepted if the new book at `fresh` is to be opened.
+    /// Accepted if the new book at `fresh` is to be opened. `done` is copied as words.
     SalvageDialog(const store::Salvaged& done, const QString& fresh, const Wording& wording,
                   QWidget* parent = nullptr);
 };
