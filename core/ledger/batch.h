@@ -15,11 +15,12 @@
 namespace ullage::ledger
 {
 
+/// UsedUp: nothing was left in the bottle.
 enum class BatchEnd { None, Discarded, UsedUp };
 
 /// One load that went through, with the wear it found.
 struct LoadDone {
-    std::string event;
+    std::string event; ///< its id
     chemistry::Instant at;
     chemistry::Films units;
     chemistry::FilmsPerLitre wearBefore;
@@ -59,26 +60,26 @@ struct Batch {
     chemistry::Instant mixedAt;
     chemistry::Instant asOf; ///< the moment of this state; frozen at endedAt
     chemistry::Millilitres mixedVolume;
-    chemistry::Millilitres volume;
-    chemistry::FilmsPerLitre wear;
+    chemistry::Millilitres volume; ///< in the bottle; 0 where it was used up
+    chemistry::FilmsPerLitre wear; ///< w; diluted by topping up
     chemistry::Standing standing;
     chemistry::GramsPerLitre silver;
-    chemistry::MilligramsPerLitre bromide;
+    chemistry::MilligramsPerLitre bromide; ///< as KBr
     chemistry::Celsius temperature{chemistry::kReferenceTemperature.value};
-    int openings = 0;
+    int openings = 0; ///< times that it was open, mixing counted in
 
-    chemistry::Films filmsDone;
-    std::vector<LoadDone> loads;
+    chemistry::Films filmsDone;  ///< sum of the loads, one-shot ones too
+    std::vector<LoadDone> loads; ///< oldest first, as all below
     std::vector<chemistry::ClearingTest> tests;
     std::vector<Mark> testMarks; ///< when each of `tests` was made
     std::optional<Mark> lastClearingTest;
-    std::vector<Mark> passes;      ///< tests passed (a clearing test is judged by the verdict)
-    std::vector<StripDone> strips; ///< those with a density
-    std::optional<double> stripFactor;
-    std::optional<chemistry::Instant> stripAt;
+    std::vector<Mark> passes;          ///< tests passed (a clearing test is judged by the verdict)
+    std::vector<StripDone> strips;     ///< those with a density
+    std::optional<double> stripFactor; ///< accepted last, on the development time
+    std::optional<chemistry::Instant> stripAt; ///< when that was
     bool contaminated = false;
-    bool testFailed = false;
-    bool dissolved = false;
+    bool testFailed = false; ///< a later pass does not undo it
+    bool dissolved = false;  ///< marked so
     bool historyUnknown = false;
     /// When a test was last asked for (TestAsked), until one is made.
     std::optional<chemistry::Instant> testAskedAt;
@@ -111,9 +112,9 @@ public:
                   FoldDepth depth = FoldDepth::Whole);
 
     /// Applies the next event by time; its fields must have passed checkFields(). Refuses what the
-    /// journal says is refused: too much used or filled in, before mixing, after the end, an
-    /// unknown solution or vessel. Voided and what is not about a batch do not
-    /// belong here.
+    /// journal says is refused: too much used or filled in (NotEnough, TooMuch), before mixing
+    /// (BeforeMixing), after the end (AfterEnd), a second mixing (AlreadyMixed), an unknown
+    /// solution or vessel (UnknownId). Voided and what is not about a batch do not belong here.
     Result<void> apply(const Event& event);
 
     /// Whether `event` can simply follow: not before the last one applied.
@@ -144,7 +145,7 @@ std::unordered_set<std::string> takenBack(const std::vector<Event>& entered);
 std::vector<Event> happened(std::vector<Event> entered);
 
 /// Folds what happened up to and including `until`. `entered` in order of entry. Empty if the batch
-/// was not yet mixed then.
+/// was not yet mixed then. Refuses as Fold::apply() does.
 Result<std::optional<Batch>> foldUntil(const std::vector<Event>& entered, chemistry::Instant until,
                                        const formulary::Formulary& formulary,
                                        const chemistry::AirConstants& constants = {});

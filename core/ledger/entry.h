@@ -16,11 +16,11 @@
 namespace ullage::ledger
 {
 
-/// A film that went through a run.
+/// A film that went through a run. What is empty is not known.
 struct FilmRecord {
     std::string id;
-    std::string run;
-    std::string format;
+    std::string run;    ///< Processed::run of its baths
+    std::string format; ///< see chemistry/films.h
     std::string name;
     std::optional<double> exposureIndex; ///< 0.1 to 1 000 000
     std::string notes;
@@ -29,13 +29,14 @@ struct FilmRecord {
 /// A packet in the cupboard. Dates as ISO text, "" for unknown.
 struct Packet {
     std::string id;
-    std::string solution;
-    std::optional<chemistry::Millilitres> makes; ///< 1 to 1 000 000 mL
+    std::string solution;                        ///< id of what it makes
+    std::optional<chemistry::Millilitres> makes; ///< 1 to 1 000 000 mL; empty: not known
     std::string lot;
     std::string bought;
     std::string useBy;
     std::optional<Decimal> cost; ///< 0 to 1 000 000
     std::string currency;
+    // Not reckoned with yet, but for `place`: a line that says more than the default is refused.
     std::optional<formulary::Form> form;
     std::optional<chemistry::Millilitres> volume; ///< of a concentrate; 0.1 to 1 000 000 mL
     std::optional<chemistry::Days> keepsOpened;   ///< once opened; 0.01 to 36 525
@@ -127,7 +128,8 @@ struct Entry {
     [[nodiscard]] const Event* event() const { return std::get_if<Event>(&what); }
 };
 
-/// Refuses empty ids and figures out of range; references are the Book's business.
+/// Refuses empty ids and references (Missing), figures out of range (OutOfRange, NotFinite) and
+/// lists too long (OutOfRange); whether what is referred to exists is the Book's business.
 Result<void> check(const FilmRecord& film);
 Result<void> check(const Packet& packet);
 Result<void> check(const Chemical& chemical);

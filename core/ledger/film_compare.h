@@ -40,15 +40,15 @@ struct TraitCount {
 
 struct TraitFound {
     FilmTrait trait{};
-    std::string subject;
-    std::optional<formulary::Role> role;
-    double number = 0;
-    TraitCount marked;
-    TraitCount good;
+    std::string subject;                 ///< as listed for the trait, else empty
+    std::optional<formulary::Role> role; ///< of the bottle, where the trait is about one
+    double number = 0;                   ///< as listed for the trait
+    TraitCount marked;                   ///< among the films marked
+    TraitCount good;                     ///< among the good ones
 };
 
 struct FilmComparison {
-    int marked = 0;
+    int marked = 0; ///< films compared
     int good = 0;
     /// Shared by the films marked, and by at most half as many of the good ones; the clearest
     /// difference first. Empty without good films: there is nothing to compare with.
@@ -56,15 +56,17 @@ struct FilmComparison {
     /// Shared by the films marked, and by the good ones about as often; or with no good film that
     /// it is known of.
     std::vector<TraitFound> common;
-    /// Bottles that a look is worth, the most pointed at first: those that set the films apart.
+    /// Ids of bottles that a look is worth, the most pointed at first: those that set the films
+    /// apart.
     std::vector<std::string> suspects;
 };
 
+// Conventions, no source.
 inline constexpr double kStepOff = 0.05; ///< of the planned time, before it is worth a word
-inline constexpr chemistry::Seconds kStepOffLeast{5};
-inline constexpr double kTelling = 0.5; ///< of the share among the films marked
-inline constexpr int kMostNeeded = 4;   ///< from so many marked films on, not every one
-inline constexpr double kMost = 0.75;   ///< but so many of them must share a trait
+inline constexpr chemistry::Seconds kStepOffLeast{5}; ///< and so much at the least
+inline constexpr double kTelling = 0.5;               ///< of the share among the films marked
+inline constexpr int kMostNeeded = 4; ///< from so many marked films on, not every one
+inline constexpr double kMost = 0.75; ///< but so many of them must share a trait
 
 /// Traits of numbers take the least (or greatest) figure among the films marked as their limit.
 FilmComparison compareFilms(const std::vector<FilmTrace>& marked,

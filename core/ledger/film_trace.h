@@ -25,17 +25,19 @@ struct FilmBath {
 
 struct FilmTrace {
     FilmRecord film;
-    chemistry::Instant at;       ///< when its run was logged; without baths the epoch
-    std::string by;              ///< who ran it, or empty
-    std::vector<FilmBath> baths; ///< in order of entry; empty when the run was taken back
-    std::optional<RunTimes> times;
-    std::vector<FilmMark> marks; ///< those that stand, in order of entry
+    chemistry::Instant at;         ///< when its run was logged; without baths the epoch
+    std::string by;                ///< who ran it, or empty
+    std::vector<FilmBath> baths;   ///< in order of entry; empty when the run was taken back
+    std::optional<RunTimes> times; ///< of its run, where they are known
+    std::vector<FilmMark> marks;   ///< those that stand, in order of entry
 
+    /// The first of that role; null for none.
     [[nodiscard]] const FilmBath* bath(formulary::Role role) const;
 };
 
 /// The bottle just before each of these events of it, by the event's id, all from one fold. Events
 /// that were taken back are left out. `entered` are the bottle's own events in order of entry.
+/// Refuses as Fold::apply() does.
 Result<std::map<std::string, Outlook>> outlooksBefore(const std::vector<Event>& entered,
                                                       const std::set<std::string>& events,
                                                       const formulary::Formulary& formulary);

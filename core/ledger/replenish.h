@@ -16,16 +16,17 @@ namespace ullage::ledger
 
 /// A top-up that is part of a run: entered with it, right after it, and undone with it.
 struct RunTopUp {
-    std::string batch; ///< a bath of the run that is poured back
-    chemistry::Millilitres volume;
-    chemistry::Millilitres drawn; ///< poured off before, to make room
-    std::string from;             ///< batch it comes from, or empty for freshly mixed
-    std::optional<chemistry::Millilitres> airLeft;
+    std::string batch;             ///< a bath of the run that is poured back
+    chemistry::Millilitres volume; ///< added
+    chemistry::Millilitres drawn;  ///< poured off before, to make room; 0 or more
+    std::string from;              ///< batch it comes from, or empty for freshly mixed
+    std::optional<chemistry::Millilitres> airLeft; ///< after it; empty: not said
 };
 
 /// What a run of `films` through this batch asks for, `lost` having been lost in it. Empty without
 /// a rate, without film, and for a rate that would replace all that is there: then a fresh batch is
-/// the better advice. `from` and `airLeft` are left to the user.
+/// the better advice. `from` and `airLeft` are left to the user. Not rounded; `batch` as before the
+/// run.
 std::optional<RunTopUp> topUpAfter(const Batch& batch, chemistry::Films films,
                                    chemistry::Millilitres lost);
 

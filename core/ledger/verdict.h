@@ -18,6 +18,7 @@ inline constexpr std::array<std::string_view, 4> kVerdictCodes{"good", "near-its
                                                                "discard"};
 std::string_view code(Verdict verdict);
 
+/// With the names of its numbers: films a litre, films, days, seconds at 20 °C, g/L, shares of 1.
 enum class ReasonCode {
     // Discard
     Contaminated,
@@ -28,15 +29,15 @@ enum class ReasonCode {
     PastKeeping,         ///< days_over, full_days
     SilverOverLimit,     ///< silver, limit
     // Test first
-    StandingSpent,   ///< standing
-    ClearingTestDue, ///< films_since, days_since
-    HistoryUnknown,
-    TestAsked, ///< days_since; somebody asked for a test that has not been made
+    StandingSpent,   ///< standing; not while a passed test vouches for it
+    ClearingTestDue, ///< films_since, days_since; fixers only
+    HistoryUnknown,  ///< likewise not while one vouches for it
+    TestAsked,       ///< days_since; somebody asked for a test that has not been made
     // Near its end
-    CapacityNear, ///< wear, capacity
-    FilmsFew,     ///< films_left, mean_load
-    StandingNear, ///< standing
-    DiscardSoon,  ///< days
+    CapacityNear, ///< wear, capacity; from 0.8 of it on
+    FilmsFew,     ///< films_left, mean_load; left for one such load or less
+    StandingNear, ///< standing; from 0.8 on
+    DiscardSoon,  ///< days; 14 or fewer, < 0 once it is past
 };
 inline constexpr std::array<std::string_view, 15> kReasonCodes{"contaminated",
                                                                "test-failed",
@@ -88,14 +89,17 @@ struct Assessment {
     std::optional<chemistry::Instant> keepsUntil; ///< mixing + published full-bottle time
     std::optional<chemistry::Instant> discardBy;  ///< the earlier of the two
     std::optional<chemistry::Clearing> clearing;  ///< a fixer with a test
-    std::optional<LastFilm> lastFilm;
+    std::optional<LastFilm> lastFilm;             ///< empty without a capacity or a load to come
 };
 
 /// Judges a batch at batch.asOf. Rules and limits: core/chemistry/README.md.
 Assessment assess(const Batch& batch, const chemistry::AirConstants& constants = {});
 
+// Conventions, no source.
+/// A passed test vouches for a bottle for less than so long, and for less than so much wear.
 inline constexpr chemistry::Days kPassKeeps{14};
 inline constexpr chemistry::FilmsPerLitre kPassKeepsFilms{2};
+/// A fixer is to be tested once either has come since the last test, or since mixing.
 inline constexpr chemistry::Days kClearingTestEvery{30};
 inline constexpr chemistry::FilmsPerLitre kClearingTestEveryFilms{5};
 
