@@ -20,8 +20,8 @@ struct PartsByWeight {
     double water = 0;
 };
 
-/// c2 : (c1 − c2), in percent by weight. Refuses `from` outside (0, 100] and `to` outside (0,
-/// from].
+/// c2 : (c1 − c2), in percent by weight. Refuses `from` outside (0, 100] and `to` outside (0, from]
+/// (OutOfRange, NotFinite).
 Result<PartsByWeight> dilutionByWeight(double from, double to);
 
 /// A liquid as its bottle says: strength in percent by weight, density in g/mL.
@@ -37,7 +37,7 @@ struct VolumesToPour {
 
 /// What gives `makes` of strength `to` from a liquid of strength `from`. The two need not add up to
 /// `makes`: make up to the mark. Refuses strengths as dilutionByWeight(), densities out of range
-/// and a volume that is not above 0.
+/// and a volume outside 1 to 1 000 000 mL (OutOfRange, NotFinite).
 Result<VolumesToPour> dilutionByVolume(Millilitres makes, const Strength& from, const Strength& to);
 
 } // namespace ullage::chemistry

@@ -21,6 +21,7 @@ struct SaltForm {
     double molarMass;      ///< g/mol of what is weighed, for one formula unit of the salt
 };
 
+/// Every salt that can be converted, in all its forms.
 std::span<const SaltForm> saltForms();
 
 /// What to weigh of one form for a gram of another: the quotient of the molar masses. UnknownKind
@@ -30,22 +31,23 @@ Result<double> hydrateFactor(std::string_view salt, std::string_view from, std::
 enum class AmountUnit { Gram, Millilitre };
 
 struct Ingredient {
-    std::string name; ///< as in saltForms() where a hydrate is to be converted, else any text
-    std::string form; ///< empty where there is only one
-    double amount = 0;
+    std::string name;  ///< as in saltForms() where a hydrate is to be converted, else any text
+    std::string form;  ///< empty where there is only one
+    double amount = 0; ///< for what the formula makes; above 0
     AmountUnit unit = AmountUnit::Gram;
     friend bool operator==(const Ingredient&, const Ingredient&) = default;
 };
 
 struct Formula {
-    Millilitres makes;
+    Millilitres makes;                   ///< above 0
     std::vector<Ingredient> ingredients; ///< in the order of addition
 };
 
 /// The formula for another volume (> 0); order and forms kept, nothing rounded.
 Formula scaled(Formula formula, Millilitres makes);
 
-/// The formula with every ingredient of this salt weighed in the form at hand.
+/// The formula with every ingredient of this salt weighed in the form at hand; liquids stay.
+/// UnknownKind as hydrateFactor().
 Result<Formula> withForm(Formula formula, std::string_view salt, std::string_view form);
 
 } // namespace ullage::chemistry

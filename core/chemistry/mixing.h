@@ -7,7 +7,8 @@
 namespace ullage::chemistry
 {
 
-/// Volume that a dissolved powder adds, by its main constituents.
+/// Volume that a dissolved powder adds, by its main constituents; sources: kSulfiteDisplacement,
+/// kThiosulfateDisplacement. Grams 0 or more.
 Millilitres displacement(double gramsSulfite, double gramsThiosulfateCrystals);
 
 struct StartVolume {
@@ -21,7 +22,9 @@ struct StartVolume {
 /// Water to start with for `makes` mL in a vessel of `capacity`, when the powder displaces
 /// `displaced`: ½ to ¾ of the final volume, and never more than the vessel less displacement and
 /// kMixingRoom. A vessel that the batch all but fills is the bottle itself and is started half
-/// full, to be shaken. Refuses a vessel that cannot hold the batch, or no positive start.
+/// full, to be shaken. Not rounded. Refuses a vessel that cannot hold the batch and a batch of
+/// nothing (TooMuch), and a powder that leaves no room for water (NotEnough). Sources: kStartShare,
+/// kMixingRoom, kHalfBottle.
 Result<StartVolume> startVolume(Millilitres makes, Millilitres capacity, Millilitres displaced);
 
 /// The next time to shake or stir and look, every kDissolvingCheck from mixing on; after `now`.

@@ -18,8 +18,10 @@ struct Blend {
 };
 
 /// Shares of `total` (measured at `wanted`) by mass: m_hot = m·(T − T_cold)/(T_hot − T_cold).
-/// Refuses a temperature that is not from cold to hot, or hot and cold alike. Simplification: what
-/// the vessel takes up is left out, so the blend comes out a little nearer to room temperature.
+/// Not rounded. Refuses hot or cold outside 0 to 100 °C (OutOfRange, NotFinite), hot that is no
+/// warmer than cold (Conflict), and a temperature that is not from cold to hot (OutOfRange).
+/// Simplification: what the vessel takes up is left out, so the blend comes out a little nearer to
+/// room temperature.
 Result<Blend> blend(Millilitres total, Celsius wanted, Celsius hot, Celsius cold);
 
 } // namespace ullage::chemistry

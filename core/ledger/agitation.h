@@ -27,7 +27,7 @@ struct Agitation {
     friend bool operator==(const Agitation&, const Agitation&) = default;
 };
 
-/// Refuses figures outside the ranges above; other kinds need none.
+/// Refuses figures outside the ranges above (OutOfRange, NotFinite); other kinds need none.
 Result<void> check(const Agitation& agitation);
 
 struct AgitationBlock {

@@ -33,8 +33,9 @@ struct FilmMark {
     std::string by;                 ///< who, or empty
 };
 
-/// Refuses an empty id or film, and both or neither of fault and takesBack; fields are named as the
-/// journal spells them. Whether film and mark exist is the Book's business.
+/// Refuses an empty id or film (Missing), and both (Conflict) or neither (Missing) of fault and
+/// takesBack; fields are named as the journal spells them. Whether film and mark exist is the
+/// Book's business.
 Result<void> check(const FilmMark& mark);
 
 /// Ids of the marks that were taken back; `entered` in order of entry. One that takes back and was

@@ -18,7 +18,7 @@ namespace ullage::ledger
 struct TankPlaces {
     std::string format;                         ///< see chemistry/films.h
     int most = 1;                               ///< pieces at once; 1 to 100
-    std::optional<chemistry::Millilitres> each; ///< solution that covers one piece
+    std::optional<chemistry::Millilitres> each; ///< solution that covers one piece; 1 to 100 000 mL
     friend bool operator==(const TankPlaces&, const TankPlaces&) = default;
 };
 
@@ -29,7 +29,8 @@ struct Tank {
     friend bool operator==(const Tank&, const Tank&) = default;
 };
 
-/// Refuses an empty name, a volume or places out of range, an unknown format or one listed twice.
+/// Refuses an empty name (Missing), a volume or places out of range (OutOfRange, NotFinite), an
+/// unknown format (UnknownKind) or one listed twice (Conflict).
 Result<void> check(const Tank& tank);
 
 enum class TankFault {
