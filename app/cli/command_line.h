@@ -67,7 +67,8 @@ public:
     /// BookItself if the file that a command is to read or write is the book itself, under whatever
     /// name: written over it would be gone, and read it would lose its locks.
     [[nodiscard]] Result<void> isNotTheBook(const QString& file) const;
-    /// The same without folding or reading what it says: for a book that may be damaged.
+    /// As open(), without folding or reading what the book says: for one that may be damaged. Null
+    /// on failure.
     std::unique_ptr<store::SqlStore> openStore(store::Access access, int& code) const;
 
     /// For long work, called `what` where its progress is shown.
@@ -90,6 +91,7 @@ public:
     [[nodiscard]] bool foundDamage() const { return !m_damageTold.isEmpty(); }
     /// The fault in a line, with what it is about.
     static QString damageLine(const Error& fault);
+    /// Tells it, and usageText() with it; returns kWrongUsage.
     int wrongUsage(const QString& message) const;
     /// Tells the error and returns its exit code: the store's failures are 3, the rest 1.
     int refused(const Error& error) const;
@@ -101,6 +103,7 @@ private:
     mutable QStringList m_damageTold; ///< each is said once
 };
 
+// Each returns the exit code, and has told whatever hindered it.
 int reportCommand(const Call& call);
 int timeCommand(const Call& call);
 int importCommand(const Call& call);
