@@ -1,6 +1,15 @@
 #include "tests/threads/qt_hand_over.h"
 
-#ifdef __SANITIZE_THREAD__
+// g++ says so by a macro, clang by a feature.
+#if defined(__has_feature)
+#if __has_feature(thread_sanitizer)
+#define ULLAGE_UNDER_THREAD_SANITIZER
+#endif
+#elif defined(__SANITIZE_THREAD__)
+#define ULLAGE_UNDER_THREAD_SANITIZER
+#endif
+
+#ifdef ULLAGE_UNDER_THREAD_SANITIZER
 
 #include <QDeadlineTimer>
 #include <QThread>
@@ -37,11 +46,13 @@ bool QMetaObject::invokeMethodImpl(QObject* receiver, QtPrivate::QSlotObjectBase
         real<bool(QObject*, QtPrivate::QSlotObjectBase*, Qt::ConnectionType, void*)>(
             "_ZN11QMetaObject16invokeMethodImplEP7QObjectPN9QtPrivate15QSlotObjectBaseEN2Qt14"
             "ConnectionTypeEPv");
+    // Held here too, so that it does not go within: by then the receiver's thread may be through
+    // with it, which only the count that Qt keeps of it tells.
+    slot->ref();
     __tsan_release(receiver);
     const bool done = invoke(receiver, slot, type, result);
-    if (type == Qt::BlockingQueuedConnection) {
-        __tsan_acquire(receiver);
-    }
+    __tsan_acquire(receiver);
+    slot->destroyIfLastRef();
     return done;
 }
 
