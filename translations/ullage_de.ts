@@ -287,8 +287,8 @@
         <translation>ein Text</translation>
     </message>
     <message>
-        <source>a text without the character U+0000</source>
-        <translation>ein Text ohne das Zeichen U+0000</translation>
+        <source>a text without the characters U+0000, U+FFFE, U+FFFF, and without U+FEFF at its start</source>
+        <translation>ein Text ohne die Zeichen U+0000, U+FFFE, U+FFFF und ohne U+FEFF am Anfang</translation>
     </message>
     <message>
         <source>a number</source>

@@ -48,7 +48,8 @@ const std::vector<const char*>& allowedPhrases()
         QT_TRANSLATE_NOOP("Allowed", "one JSON object on a line"),
         QT_TRANSLATE_NOOP("Allowed", "surrogates in pairs"),
         QT_TRANSLATE_NOOP("Allowed", "a text"),
-        QT_TRANSLATE_NOOP("Allowed", "a text without the character U+0000"),
+        QT_TRANSLATE_NOOP("Allowed", "a text without the characters U+0000, U+FFFE, U+FFFF, and "
+                                     "without U+FEFF at its start"),
         QT_TRANSLATE_NOOP("Allowed", "a number"),
         QT_TRANSLATE_NOOP("Allowed", "a list of texts"),
         QT_TRANSLATE_NOOP("Allowed", "an object"),

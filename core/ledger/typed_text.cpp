@@ -95,17 +95,25 @@ private:
 
 } // namespace
 
+bool canBeKept(std::string_view text)
+{
+    constexpr std::string_view kByteOrder = "\uFEFF";
+    // SQLite takes the first for the end, the others for no characters, and drops the mark.
+    return text.find('\0') == std::string_view::npos &&
+           text.find("\uFFFE") == std::string_view::npos &&
+           text.find("\uFFFF") == std::string_view::npos &&
+           text.substr(0, kByteOrder.size()) != kByteOrder;
+}
+
 Result<void> checkTyped(const std::string& field, const std::string& text, std::size_t most)
 {
     const auto count = charactersOf(text);
     if (!count) {
         return refuse({.code = ErrorCode::BadEncoding, .field = field, .allowed = "UTF-8"});
     }
-    if (text.find('\0') != std::string::npos) {
-        return refuse({.code = ErrorCode::Malformed,
-                       .field = field,
-                       .text = text,
-                       .allowed = "a text without the character U+0000"});
+    if (!canBeKept(text)) {
+        return refuse(
+            {.code = ErrorCode::Malformed, .field = field, .text = text, .allowed = kTextToKeep});
     }
     if (*count > most) {
         return refuse({.code = ErrorCode::TooLong,

@@ -10,6 +10,7 @@
 #include "core/ledger/entry.h"
 
 #include <cstddef>
+#include <string_view>
 
 namespace ullage::ledger
 {
@@ -18,7 +19,14 @@ using formulary::kLongestName;
 using formulary::kLongestSource;
 using formulary::kLongestText;
 
-/// Refuses a text of the entry that is no UTF-8 (BadEncoding), holds U+0000 (Malformed) or is too
+/// Whether a text of UTF-8 comes out of a book as it went in: it holds neither U+0000 nor the
+/// noncharacters U+FFFE and U+FFFF, and does not begin with U+FEFF, a mark of byte order.
+bool canBeKept(std::string_view text);
+/// What is asked for where it cannot, as Error::allowed.
+inline constexpr const char* kTextToKeep =
+    "a text without the characters U+0000, U+FFFE, U+FFFF, and without U+FEFF at its start";
+
+/// Refuses a text of the entry that is no UTF-8 (BadEncoding), cannot be kept (Malformed) or is too
 /// long (TooLong: `number` characters, at most `high`), as its line's description has it; fields
 /// as the journal spells them, inner ones with their way ("sources.capacity").
 Result<void> checkTyped(const Entry& entry);

@@ -1,5 +1,6 @@
 #include "core/store/fields.h"
 
+#include "core/ledger/typed_text.h"
 #include "core/store/instant_text.h"
 
 #include <QJsonDocument>
@@ -59,15 +60,14 @@ std::string Fields::textOf(const char* key, const QJsonValue& value)
         refuseWith({.code = ErrorCode::Malformed, .text = shown(value), .allowed = "a text"}, key);
         return {};
     }
-    const QString text = value.toString();
-    if (text.contains(QChar::Null)) {
-        refuseWith({.code = ErrorCode::Malformed,
-                    .text = shown(value),
-                    .allowed = "a text without the character U+0000"},
-                   key);
+    std::string text = value.toString().toStdString();
+    if (!ledger::canBeKept(text)) {
+        refuseWith(
+            {.code = ErrorCode::Malformed, .text = shown(value), .allowed = ledger::kTextToKeep},
+            key);
         return {};
     }
-    return text.toStdString();
+    return text;
 }
 
 std::string Fields::text(const char* key) { return textOf(key, get(key, true)); }

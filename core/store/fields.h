@@ -29,7 +29,8 @@ public:
 
     [[nodiscard]] bool has(const char* key) const;
 
-    /// Missing if absent; Malformed for another type or a text with U+0000.
+    /// Missing if absent; Malformed for another type or a text that cannot
+    /// be kept (core/ledger/typed_text.h).
     std::string text(const char* key);
     std::string textIf(const char* key); ///< empty if absent
 

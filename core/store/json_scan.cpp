@@ -1,5 +1,6 @@
 #include "core/store/json_scan.h"
 
+#include "core/ledger/typed_text.h"
 #include "core/store/json_line.h"
 
 #include <QJsonArray>
@@ -22,6 +23,12 @@ constexpr qsizetype kMostShown = 60; // bytes of the offending text that an erro
 QByteArrayView shownPart(QByteArrayView text)
 {
     return text.first(std::min(text.size(), kMostShown));
+}
+
+// U+FFFE or U+FFFF at the start of `text`.
+bool isNoncharacter(QByteArrayView text)
+{
+    return text.startsWith("\xEF\xBF\xBE") || text.startsWith("\xEF\xBF\xBF");
 }
 
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
@@ -206,6 +213,9 @@ bool JsonScan::arrayBody(int depth)
 bool JsonScan::string()
 {
     take('"');
+    if (m_text.sliced(std::min(m_at, m_text.size())).startsWith("\xEF\xBB\xBF")) {
+        return malformed(ledger::kTextToKeep); // decoding would drop the mark of byte order
+    }
     while (m_at < m_text.size()) {
         const auto c = static_cast<unsigned char>(m_text[m_at]);
         if (c == '"') {
@@ -214,6 +224,9 @@ bool JsonScan::string()
         }
         if (c < 0x20) {
             return malformed("control characters written as \\u0000 to \\u001f");
+        }
+        if (c == 0xEF && isNoncharacter(m_text.sliced(m_at))) { // in fields nobody knows, too
+            return malformed(ledger::kTextToKeep);
         }
         if (c != '\\') {
             ++m_at;
@@ -240,6 +253,10 @@ bool JsonScan::escape()
     ushort second = 0;
     if (!unit(first)) {
         return malformed("four hexadecimal digits after \\u");
+    }
+    if (first >= 0xFFFE) {
+        m_at = start;
+        return malformed(ledger::kTextToKeep);
     }
     if (QChar::isLowSurrogate(first)) {
         m_at = start;

@@ -237,6 +237,35 @@ TEST(HostileText, GoesThroughTheJournalUnchanged)
     }
 }
 
+// SQLite takes U+FFFE and U+FFFF for no characters and drops a mark of byte order: such a text
+// would come out as another one, and an id twice.
+TEST(HostileText, WhatWouldComeOutChangedIsRefused)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(kHead + kSolution + kVessel + kMixed));
+    const QByteArray before = book.text();
+    for (const std::string text : {"a\uFFFE", "\uFFFFz", "\uFEFFname"}) {
+        EXPECT_FALSE(ledger::canBeKept(text));
+        const auto typed = book.book->record("dev-1", ledger::Noted{text}, {at(1), {}});
+        ASSERT_FALSE(typed);
+        EXPECT_EQ(typed.error().code, ErrorCode::Malformed);
+        EXPECT_EQ(typed.error().field, "text");
+    }
+    for (const QByteArray raw :
+         {"a\uFFFE", "\uFFFFz", "\uFEFFname", R"(\ufffe)", R"(\uffff)", R"(\ufeffname)"}) {
+        const auto note = book.import(kHead + noteLine("n1", '"' + raw + '"'));
+        ASSERT_FALSE(note) << raw.toStdString();
+        EXPECT_EQ(note.error().line, 2);
+        EXPECT_EQ(note.error().field, "text");
+        EXPECT_FALSE(book.import(kHead + noteLine(raw, R"("x")")));
+    }
+    EXPECT_FALSE(book.import(kHead + noteLine("n1", "\"x\",\"mood\":\"\uFFFE\"")));
+    EXPECT_EQ(book.text(), before);
+    // Elsewhere in a text the mark is a character like others.
+    ASSERT_TRUE(book.import(kHead + noteLine("n2", "\"word\uFEFFjoined\"")));
+    expectSameElsewhere(book);
+}
+
 TEST(HostileText, ALongNoteComesInOrIsRefusedByItsLength)
 {
     const QByteArray megabyte(1'000'000, 'n');
