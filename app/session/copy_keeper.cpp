@@ -1,5 +1,6 @@
 #include "app/session/copy_keeper.h"
 
+#include <QDeadlineTimer>
 #include <QDir>
 #include <QThread>
 
@@ -12,6 +13,7 @@ namespace
 {
 
 constexpr int kLookMs = 5 * 60'000;
+constexpr int kClosingWaitsMs = 1000;
 constexpr auto kDay = std::chrono::hours(24);
 constexpr auto kAgain = std::chrono::hours(1);
 
@@ -30,16 +32,17 @@ std::optional<chemistry::Instant> lastGoodOf(const QString& path, const QString&
 }
 
 // On the thread: one copy in each place; neither waits for the other's luck.
-CopyStanding copied(const QString& path, const CopyPlaces& places, chemistry::Instant now)
+CopyStanding copied(const QString& path, const CopyPlaces& places, chemistry::Instant now,
+                    const store::Watch& goingOn = {})
 {
     CopyStanding standing;
     QDir().mkpath(places.own); // where that fails the copy says so
-    if (const auto made = store::backUp(path, places.own, now))
+    if (const auto made = store::backUp(path, places.own, now, {}, goingOn))
         standing.fault = made->fault;
     else
         standing.failure = made.error();
     if (!places.second.isEmpty()) {
-        if (const auto made = store::backUp(path, places.second, now); !made)
+        if (const auto made = store::backUp(path, places.second, now, {}, goingOn); !made)
             standing.secondFailure = made.error();
     }
     standing.lastGood = lastGoodOf(path, places.own);
@@ -61,7 +64,8 @@ std::optional<Error> copyBefore(const QString& path, const CopyPlaces& places,
 }
 
 CopyKeeper::CopyKeeper(ledger::Clock clock, QObject* parent)
-    : QObject(parent), m_clock(std::move(clock))
+    : QObject(parent), m_clock(std::move(clock)),
+      m_wanted(std::make_shared<std::atomic<bool>>(true))
 {
     m_timer.setInterval(kLookMs);
     connect(&m_timer, &QTimer::timeout, this, &CopyKeeper::lookAtTheClock);
@@ -95,8 +99,14 @@ void CopyKeeper::start(const QString& path, bool now)
 void CopyKeeper::stop()
 {
     m_timer.stop();
-    for (QThread* thread : findChildren<QThread*>())
-        thread->wait(); // it deletes itself on the next turn of the loop
+    const QDeadlineTimer patience(kClosingWaitsMs);
+    for (QThread* thread : findChildren<QThread*>()) { // they delete themselves on the loop's turn
+        if (!thread->wait(patience)) {
+            *m_wanted = false;
+            thread->wait();
+        }
+    }
+    m_wanted = std::make_shared<std::atomic<bool>>(true);
     m_thread = nullptr;
     m_again = false;
     m_path.clear();
@@ -126,17 +136,19 @@ void CopyKeeper::lookAtTheClock()
 
 void CopyKeeper::work(bool copy)
 {
-    m_thread = QThread::create([this, path = m_path, places = *m_places, copy, now = m_clock()] {
-        CopyStanding standing;
-        if (copy)
-            standing = copied(path, places, now);
-        else
-            standing.lastGood = lastGoodOf(path, places.own);
-        QMetaObject::invokeMethod(this, [this, path, standing] {
-            if (path == m_path)
-                take(standing);
+    m_thread = QThread::create(
+        [this, path = m_path, places = *m_places, copy, now = m_clock(), wanted = m_wanted] {
+            CopyStanding standing;
+            if (copy)
+                standing = copied(path, places, now,
+                                  [wanted](const store::Progress&) { return wanted->load(); });
+            else
+                standing.lastGood = lastGoodOf(path, places.own);
+            QMetaObject::invokeMethod(this, [this, path, standing] {
+                if (path == m_path)
+                    take(standing);
+            });
         });
-    });
     QThread* const thread = m_thread;
     thread->setParent(this);
     connect(thread, &QThread::finished, this, [this, thread] {

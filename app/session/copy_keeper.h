@@ -14,6 +14,8 @@
 #include <QStringList>
 #include <QTimer>
 
+#include <atomic>
+#include <memory>
 #include <optional>
 
 class QThread;
@@ -59,7 +61,8 @@ public:
     /// A book is open now: says how its copies stand, makes one at once if `now`, and from then on
     /// one a day; after a failure one an hour.
     void start(const QString& path, bool now);
-    /// Waits for copies under way, and leaves the book alone.
+    /// Leaves the book alone. Copies under way are waited for a second, then given up: the next
+    /// start makes them.
     void stop();
     /// Makes one; while one is being made, one more after it. Nothing while no book is open.
     void copyNow();
@@ -83,7 +86,8 @@ private:
     std::optional<chemistry::Instant> m_tried; ///< when a copy was last begun
     QTimer m_timer;
     QThread* m_thread = nullptr;
-    bool m_again = false; ///< a copy was asked for while one was made
+    std::shared_ptr<std::atomic<bool>> m_wanted; ///< false: copies begun so far are given up
+    bool m_again = false;                        ///< a copy was asked for while one was made
 };
 
 } // namespace ullage::app

@@ -4,6 +4,7 @@
 #include "core/store/book_file.h"
 #include "core/store/chain.h"
 #include "core/store/file_moves.h"
+#include "core/store/interruptibly.h"
 #include "core/store/sql_store.h"
 
 #include <QDateTime>
@@ -41,7 +42,7 @@ Result<Extent> extentOf(Connection& book)
 }
 
 // A connection that may only read the book may still write its copy.
-Result<void> copyInto(Connection& from, const QString& target)
+Result<void> copyInto(Connection& from, const QString& target, const Watch& goingOn)
 {
     const auto readsOnly = from.number(QStringLiteral("PRAGMA query_only"));
     if (!readsOnly) {
@@ -50,23 +51,30 @@ Result<void> copyInto(Connection& from, const QString& target)
     if (auto fine = from.run(QStringLiteral("PRAGMA query_only = OFF")); !fine) {
         return fine;
     }
-    auto done = from.run(QStringLiteral("VACUUM INTO %1").arg(sqlQuoted(target)));
+    auto done = interruptibly(from, goingOn, [&] {
+        return from.run(QStringLiteral("VACUUM INTO %1").arg(sqlQuoted(target)));
+    });
     auto back = from.run(QStringLiteral("PRAGMA query_only = %1").arg(*readsOnly));
     return done ? back : done;
 }
 
-Result<void> checkCopy(const QString& path, const Extent& expected)
+Result<void> checkCopy(const QString& path, const Extent& expected, const Watch& goingOn)
 {
     const auto copy = Connection::open(path, FileMode::Frozen, kPatience);
     if (!copy) {
         return tl::unexpected(copy.error());
     }
-    const auto sound = (*copy)->text(QStringLiteral("PRAGMA integrity_check"));
+    const auto sound = interruptibly(**copy, goingOn, [&]() -> Result<void> {
+        const auto said = (*copy)->text(QStringLiteral("PRAGMA integrity_check"));
+        if (!said) {
+            return tl::unexpected(said.error());
+        }
+        return *said == QLatin1String("ok")
+                   ? Result<void>{}
+                   : refuse(storeFailure(QStringLiteral("the copy is damaged: %1").arg(*said)));
+    });
     if (!sound) {
-        return tl::unexpected(sound.error());
-    }
-    if (*sound != QLatin1String("ok")) {
-        return refuse(storeFailure(QStringLiteral("the copy is damaged: %1").arg(*sound)));
+        return sound;
     }
     const auto copied = extentOf(**copy);
     if (!copied) {
@@ -80,7 +88,8 @@ Result<void> checkCopy(const QString& path, const Extent& expected)
 }
 
 // A whole, checked copy under a name that does not count yet.
-Result<QString> copyToPart(Connection& from, const QString& target, const StepWatch& watch)
+Result<QString> copyToPart(Connection& from, const QString& target, const StepWatch& watch,
+                           const Watch& goingOn = {})
 {
     const auto part = newPart(target);
     if (!part) {
@@ -92,11 +101,11 @@ Result<QString> copyToPart(Connection& from, const QString& target, const StepWa
             return tl::unexpected(extent.error());
         }
         watch("copy");
-        if (auto fine = copyInto(from, *part); !fine) {
+        if (auto fine = copyInto(from, *part, goingOn); !fine) {
             return fine;
         }
         watch("check");
-        if (auto fine = checkCopy(*part, *extent); !fine) {
+        if (auto fine = checkCopy(*part, *extent, goingOn); !fine) {
             return fine;
         }
         return flushFile(*part);
@@ -162,9 +171,9 @@ Result<void> rotate(const QDir& folder, const QString& id, Instant now)
 
 // The first thing that is not as it was entered. What was faulty before there were hashes is known
 // to be, and is no fault of a copy.
-std::optional<Error> changedIn(SqlStore& store)
+std::optional<Error> changedIn(SqlStore& store, const Watch& goingOn)
 {
-    const auto chain = verifyChain(store.connection());
+    const auto chain = verifyChain(store.connection(), goingOn);
     if (!chain) {
         return chain.error();
     }
@@ -174,20 +183,7 @@ std::optional<Error> changedIn(SqlStore& store)
     return changed != chain->faults.end() ? std::optional(*changed) : std::nullopt;
 }
 
-} // namespace
-
-Result<void> copyVerified(Connection& from, const QString& target, const StepWatch& watch)
-{
-    const StepWatch told = watch ? watch : [](const char*) {};
-    if (QFileInfo::exists(target) || QFileInfo(target).isSymLink()) {
-        return refuse({.code = ErrorCode::IdTaken, .field = "file", .text = target.toStdString()});
-    }
-    return copyToPart(from, target, told).and_then([&](const QString& part) {
-        return keepAs(part, target, told);
-    });
-}
-
-std::optional<Error> faultIn(const QString& path, Instant now)
+std::optional<Error> faultWatched(const QString& path, Instant now, const Watch& goingOn)
 {
     {
         const auto file = Connection::open(path, FileMode::Frozen, kPatience);
@@ -206,7 +202,7 @@ std::optional<Error> faultIn(const QString& path, Instant now)
     if (!store) {
         return store.error();
     }
-    if (auto changed = changedIn(**store)) {
+    if (auto changed = changedIn(**store, goingOn)) {
         return changed;
     }
     auto book = ledger::Book::open(
@@ -216,6 +212,24 @@ std::optional<Error> faultIn(const QString& path, Instant now)
     }
     const auto bottles = (*book)->batches(now);
     return bottles ? std::nullopt : std::optional(bottles.error());
+}
+
+} // namespace
+
+Result<void> copyVerified(Connection& from, const QString& target, const StepWatch& watch)
+{
+    const StepWatch told = watch ? watch : [](const char*) {};
+    if (QFileInfo::exists(target) || QFileInfo(target).isSymLink()) {
+        return refuse({.code = ErrorCode::IdTaken, .field = "file", .text = target.toStdString()});
+    }
+    return copyToPart(from, target, told).and_then([&](const QString& part) {
+        return keepAs(part, target, told);
+    });
+}
+
+std::optional<Error> faultIn(const QString& path, Instant now)
+{
+    return faultWatched(path, now, {});
 }
 
 Result<MadeCopy> copyTo(const QString& path, const QString& target, Instant now)
@@ -241,7 +255,7 @@ Result<MadeCopy> copyTo(const QString& path, const QString& target, Instant now)
 }
 
 Result<MadeCopy> backUp(const QString& path, const QString& folder, Instant now,
-                        const StepWatch& watch)
+                        const StepWatch& watch, const Watch& goingOn)
 {
     const StepWatch told = watch ? watch : [](const char*) {};
     const QDir place(folder);
@@ -260,12 +274,16 @@ Result<MadeCopy> backUp(const QString& path, const QString& folder, Instant now,
     while (QFileInfo::exists(place.filePath(fileName(name)))) {
         name.at += std::chrono::milliseconds(1);
     }
-    const auto part = copyToPart(**connection, place.filePath(fileName(name)), told);
+    const auto part = copyToPart(**connection, place.filePath(fileName(name)), told, goingOn);
     if (!part) {
         return tl::unexpected(part.error());
     }
     MadeCopy made;
-    made.fault = faultIn(*part, now);
+    made.fault = faultWatched(*part, now, goingOn);
+    if (made.fault && made.fault->code == ErrorCode::Cancelled) {
+        QFile::remove(*part);
+        return tl::unexpected(*made.fault);
+    }
     name.faulty = made.fault.has_value();
     const QString target = place.filePath(fileName(name));
     if (auto fine = keepAs(*part, target, told); !fine) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/copies.h"
+#include "core/store/progress.h"
 
 #include <functional>
 
@@ -34,8 +35,9 @@ struct MadeCopy {
 Result<MadeCopy> copyTo(const QString& path, const QString& target, chemistry::Instant now);
 
 /// Copies the book at `path` into `folder` (which must be there), named by the book's own id and
-/// the moment, and removes the copies of this book that rotation no longer keeps.
+/// the moment, and removes the copies of this book that rotation no longer keeps. Where `goingOn`
+/// says to stop before the copy has its name, it is Cancelled and nothing is left.
 Result<MadeCopy> backUp(const QString& path, const QString& folder, chemistry::Instant now,
-                        const StepWatch& watch = {});
+                        const StepWatch& watch = {}, const Watch& goingOn = {});
 
 } // namespace ullage::store

@@ -162,6 +162,26 @@ TEST(Backup, OfAFaultyBookIsMadeAndMarked)
     EXPECT_TRUE(QFile::exists(sound->copy.path));
 }
 
+TEST(Backup, StoppedAtAnyTimeItLeavesNothing)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(kStart));
+    const QString folder = copiesOf(book);
+    int asked = 0;
+    for (int most = 0;; ++most) {
+        asked = 0;
+        const auto made = backUp(book.path(), folder, day(2026, 9, 1), {},
+                                 [&](const Progress&) { return asked++ < most; });
+        if (made) {
+            break;
+        }
+        EXPECT_EQ(made.error().code, ErrorCode::Cancelled) << most;
+        EXPECT_TRUE(QDir(folder).isEmpty(QDir::Files)) << most;
+    }
+    EXPECT_GE(asked, 2); // while it is copied and while the copy is checked
+    EXPECT_EQ(copies(book.path(), {}, {folder}).size(), 1U);
+}
+
 TEST(Backup, KilledAtAnyStepLeavesNoHalfCopyThatCounts)
 {
     TempBook book;

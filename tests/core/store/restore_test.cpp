@@ -148,6 +148,31 @@ TEST_F(Restore, RefusesWhatIsNoWholeBook)
               0);
 }
 
+TEST_F(Restore, RefusesACopyInWhichALineWasChangedRemovedOrPutIn)
+{
+    close();
+    for (const char* deed :
+         {"UPDATE entry SET body = replace(body, '1000', '9999') WHERE id = 'e1'",
+          "DELETE FROM entry WHERE seq = (SELECT max(seq) FROM entry)",
+          "INSERT INTO entry (type, id, action, body) "
+          "VALUES ('vessel', 'x', 1, '{\"type\":\"vessel\",\"id\":\"x\"}')"}) {
+        const QString changed = book.inFolder("changed");
+        ASSERT_TRUE(QFile::copy(copy, changed)); // nobody has it open
+        {
+            auto behind = Connection::open(changed, FileMode::Write, 1000);
+            ASSERT_TRUE(behind);
+            ASSERT_TRUE((*behind)->run("DROP TRIGGER entry_stays"));
+            ASSERT_TRUE((*behind)->run("DROP TRIGGER entry_is_kept"));
+            ASSERT_TRUE((*behind)->run(QLatin1String(deed)));
+        }
+        const auto done = restore(changed, book.path(), true, testNow());
+        ASSERT_FALSE(done) << deed;
+        EXPECT_EQ(done.error().code, ErrorCode::NotAsEntered) << deed;
+        EXPECT_EQ(textOf(book.path()), later) << deed;
+        ASSERT_TRUE(QFile::remove(changed));
+    }
+}
+
 TEST_F(Restore, MovesAnUnreadableBookAsideWithItsLogs)
 {
     close();
