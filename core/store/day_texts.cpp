@@ -51,8 +51,9 @@ DayTexts::DayTexts(SqlStore& store)
                 QStringLiteral("SELECT body FROM entry WHERE batch = ? AND kind = 'mixed'")),
       m_solution(store.connection(),
                  QStringLiteral("SELECT body FROM entry WHERE type = 'solution' AND id = ?")),
+      // The plus: without it the planner walks an index of all entries of those types.
       m_entries(store.connection(),
-                entries("e.seq > ? AND e.seq <= ? AND e.type IN ('event', 'film', 'film-mark') "
+                entries("e.seq > ? AND e.seq <= ? AND +e.type IN ('event', 'film', 'film-mark') "
                         "ORDER BY e.seq")),
       m_firstBath(store.connection(),
                   entries("e.run = ? AND e.kind = 'processed' ORDER BY e.seq LIMIT 1")),

@@ -15,7 +15,9 @@ namespace ullage::store
 namespace
 {
 
-constexpr int kFew = 4000; // documents that are looked at all at once
+constexpr int kFew = 4000;             // documents that are looked at all at once
+constexpr std::size_t kManyWords = 4;  // of more than these not all trigrams are asked for
+constexpr std::size_t kTrigramsOf = 4; // each of many
 
 bool newer(const DayKey& a, const DayKey& b)
 {
@@ -29,13 +31,26 @@ void putInOrder(std::vector<DayKey>& keys)
     keys.erase(std::unique(keys.begin(), keys.end()), keys.end());
 }
 
-// All trigrams of one of the words. Empty if one of them is too short.
+// Some of them, the last among them, where names of one kind differ most.
+std::vector<QByteArray> spread(const std::vector<QByteArray>& all)
+{
+    std::vector<QByteArray> some;
+    for (std::size_t i = 1; i <= kTrigramsOf; ++i) {
+        some.push_back(all[i * all.size() / kTrigramsOf - 1]);
+    }
+    return some;
+}
+
+// All trigrams of one of the words; of many words some of each, as all of them would cost more than
+// looking at what they have too much. Empty if a word is too short.
 QString matching(const std::vector<FoldedWord>& words)
 {
     QStringList either;
     for (const FoldedWord& word : words) {
         QStringList all;
-        for (const QByteArray& three : word.trigrams()) {
+        const auto trigrams = word.trigrams();
+        const bool thin = words.size() > kManyWords && trigrams.size() > kTrigramsOf;
+        for (const QByteArray& three : thin ? spread(trigrams) : trigrams) {
             all << u'"' + QString::fromUtf8(three).replace(u'"', QLatin1String("\"\"")) + u'"';
         }
         if (all.isEmpty()) {

@@ -33,13 +33,14 @@ public:
     /// It failed once, or a newer file has taken its place: open another.
     [[nodiscard]] bool isSpent() const;
 
-    /// How many documents hold all trigrams of one of these words, counted up to `most`.
+    /// How many documents hold all trigrams of one of these words (where they are many: some of
+    /// each), counted up to `most`.
     std::optional<int> count(const std::vector<FoldedWord>& words, int most);
     struct Found {
         std::vector<DayKey> keys; ///< of rows, newest first, each once
         bool all = false;         ///< there are no others
     };
-    /// Rows older than `after` of documents that hold all trigrams of one of these words; at least
+    /// Rows older than `after` of documents that hold the same of one of these words; at least
     /// `wanted`, if there are as many, and none left out that is newer than the last one given.
     std::optional<Found> newest(const std::vector<FoldedWord>& words,
                                 const std::optional<DayKey>& after, int wanted);
