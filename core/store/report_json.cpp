@@ -77,7 +77,6 @@ QByteArray fixText(const Batch& batch, const Assessment& so)
 QByteArray batchText(const Batch& batch)
 {
     const Assessment so = assess(batch);
-    const auto limit = batch.limits ? std::optional(batch.limits->oxygen) : std::nullopt;
     LineWriter one;
     one.text("batch", batch.id)
         .text("name", batch.name)
@@ -89,7 +88,8 @@ QByteArray batchText(const Batch& batch)
         .number("wear_factor", so.wearFactor)
         .number("age_days", so.age.value())
         .number("oxygen_mmol_per_litre", batch.standing.taken.total().value())
-        .raw("oxygen_limit_mmol_per_litre", orNull(limit))
+        .raw("oxygen_limit_mmol_per_litre",
+             batch.limits ? numberText(batch.limits->oxygen.value()) : kNull)
         .raw("age_part", orNull(so.agePart))
         .raw("air_part", orNull(so.airPart))
         .raw("standing_used", orNull(so.standingUsed))

@@ -29,6 +29,7 @@ constexpr int kInUse = 100;
 constexpr std::int64_t kStart = 1'577'872'800'000; // 2020-01-01T10:00:00Z
 constexpr std::int64_t kHour = 3'600'000;
 constexpr int kStepBefore = 4;
+const QByteArray kPerson("the one at the sink"); // of a run
 
 int events()
 {
@@ -107,7 +108,8 @@ private:
                  R"("material":"glass"}'))");
         sqlite3_prepare_v2(raw,
                            "INSERT INTO entry (type, id, action, batch, kind, at_ms, volume_ml, "
-                           "films, run, body) VALUES ('event', ?, 1, ?, ?, ?, ?, ?, ?, ?)",
+                           "films, run, person, body) "
+                           "VALUES ('event', ?, 1, ?, ?, ?, ?, ?, ?, ?, ?)",
                            -1, &m_insert, nullptr);
         const int batches = events() / kEach;
         for (int batch = 0; batch < batches; ++batch) {
@@ -134,7 +136,7 @@ private:
                 const QByteArray run = "run-" + id + '-' + QByteArray::number(i);
                 put(id, i, "processed", at, 500, 1, run,
                     R"("films":[{"format":"135-36","count":1}],"used_ml":500,"run":")" + run +
-                        R"(","by":"the one at the sink")");
+                        R"(","by":")" + kPerson + '"');
             } else {
                 put(id, i, "noted", at, {}, {}, {},
                     R"("text":"clear as day, a little darker than last time; agitated every )"
@@ -166,7 +168,8 @@ private:
         real(5, volume);
         real(6, films);
         run.isEmpty() ? (void)sqlite3_bind_null(m_insert, 7) : text(7, run);
-        text(8, body);
+        run.isEmpty() ? (void)sqlite3_bind_null(m_insert, 8) : text(8, kPerson);
+        text(9, body);
         if (sqlite3_step(m_insert) != SQLITE_DONE) {
             std::abort();
         }

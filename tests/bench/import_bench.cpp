@@ -113,15 +113,16 @@ int insertThem(const QString& from, const QString& path)
     double seconds = 0;
     int count = 0;
     std::vector<sqlite3_value*> chunk;
-    while (true) {
-        while (chunk.size() < std::size_t(kChunk) * std::size_t(columns) &&
-               sqlite3_step(rows) == SQLITE_ROW) {
+    bool more = true;
+    while (more) {
+        while (chunk.size() < std::size_t(kChunk) * std::size_t(columns)) {
+            if (sqlite3_step(rows) != SQLITE_ROW) {
+                more = false; // asked once more it would begin again
+                break;
+            }
             for (int i = 0; i < columns; ++i) {
                 chunk.push_back(sqlite3_value_dup(sqlite3_column_value(rows, i)));
             }
-        }
-        if (chunk.empty()) {
-            break;
         }
         const auto start = Steady::now();
         for (std::size_t at = 0; at < chunk.size(); at += std::size_t(columns)) {

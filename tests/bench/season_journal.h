@@ -39,11 +39,14 @@ public:
         std::vector<Bottle> bottles(static_cast<std::size_t>(m_size.open));
         const int each = m_size.events / m_size.batches;
         int begun = 0;
-        for (int event = 0; event < m_size.events; ++event) {
-            const auto slot = static_cast<std::size_t>(pick(m_size.open));
+        for (int event = 0; event < each * m_size.batches; ++event) {
+            auto slot = static_cast<std::size_t>(pick(m_size.open));
+            while (bottles[slot].left == 0 && begun == m_size.batches) {
+                slot = (slot + 1) % bottles.size(); // that bottle was the last of its place
+            }
             Bottle& bottle = bottles[slot];
             m_minutes += 1 + pick(9);
-            if (bottle.left == 0 && begun < m_size.batches) {
+            if (bottle.left == 0) {
                 ++begun;
                 bottle = {id(), each, 1000};
                 out.write(head(bottle, "mixed") + R"(,"solution":"mq","vessel":"b)" +

@@ -79,8 +79,8 @@ struct Opened {
     Opened()
     {
         store = need(SqlStore::open(folder.filePath("b.ullage"), {.access = Access::Create}));
-        book =
-            need(ledger::Book::open(*store, now, [this] { return "i" + std::to_string(++ids); }));
+        book = need(ledger::Book::open(*store, now,
+                                       [this] { return std::to_string(++ids).insert(0, 1, 'i'); }));
     }
     void import(QByteArray text)
     {
