@@ -4,6 +4,8 @@
 
 #include <array>
 #include <cmath>
+#include <map>
+#include <string_view>
 
 namespace ullage::chemistry
 {
@@ -40,26 +42,35 @@ OwnFigure counted(std::span<const std::vector<T>> bottles)
     return figure;
 }
 
-// Takes in one bottle: covariance 0.01·(I + c·cᵀ), whose inverse is 100·(I − c·cᵀ/(1 + cᵀc)).
-void takeIn(Belief& slope, const std::vector<WornClearing>& bottle, double capacity)
-{
+// Sums over the tests that share a fresh one.
+struct Shared {
     double ww = 0;
     double wy = 0;
     double cw = 0;
     double cy = 0;
     double cc = 0;
+};
+
+// Takes in one bottle. Where a fresh test is shared the covariance is 0.01·(I + c·cᵀ), whose
+// inverse is 100·(I − c·cᵀ/(1 + cᵀc)).
+void takeIn(Belief& slope, const std::vector<WornClearing>& bottle, double capacity)
+{
+    std::map<std::string_view, Shared> byFilm;
     for (const WornClearing& test : bottle) {
+        Shared& sums = byFilm[test.film];
         const double w = test.wear.value();
         const double y = test.at20 / test.fresh - 1;
         const double c = 1 + w / capacity;
-        ww += w * w;
-        wy += w * y;
-        cw += c * w;
-        cy += c * y;
-        cc += c * c;
+        sums.ww += w * w;
+        sums.wy += w * y;
+        sums.cw += c * w;
+        sums.cy += c * y;
+        sums.cc += c * c;
     }
-    slope.precision += (ww - cw * cw / (1 + cc)) / kClearingVariance;
-    slope.pull += (wy - cw * cy / (1 + cc)) / kClearingVariance;
+    for (const auto& [film, sums] : byFilm) {
+        slope.precision += (sums.ww - sums.cw * sums.cw / (1 + sums.cc)) / kClearingVariance;
+        slope.pull += (sums.wy - sums.cw * sums.cy / (1 + sums.cc)) / kClearingVariance;
+    }
 }
 
 double logChance(const KeepingTrial& trial, double limit)

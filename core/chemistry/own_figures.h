@@ -11,6 +11,7 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <vector>
 
 namespace ullage::chemistry
@@ -30,13 +31,14 @@ struct OwnFigure {
 struct WornClearing {
     FilmsPerLitre wear; ///< > 1
     Seconds at20;
-    Seconds fresh; ///< > 0
+    Seconds fresh;         ///< > 0
+    std::string film = {}; ///< that both were made with
 };
 
 /// Capacity in films per litre from the rise of clearing times, y = t/fresh − 1 = β·w. The tests of
-/// one bottle share the error of its fresh test. `published` > 0 is the prior's middle, its sd half
-/// of that. Empty with fewer than four tests in two bottles, and while a rise is not certain (the
-/// span would reach beyond every capacity).
+/// one film in one bottle share the error of its fresh test. `published` > 0 is the prior's middle,
+/// its sd half of that. Empty with fewer than four tests in two bottles, and while a rise is not
+/// certain (the span would reach beyond every capacity).
 std::optional<OwnFigure> ownFixerCapacity(std::span<const std::vector<WornClearing>> bottles,
                                           FilmsPerLitre published);
 

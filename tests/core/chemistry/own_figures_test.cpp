@@ -71,6 +71,43 @@ TEST(OwnFixerCapacity, testsOfOneBottleShareTheErrorOfItsFreshTest)
     EXPECT_NEAR(own->value, precision / pull, 1e-9);
 }
 
+// Two films in one bottle have a fresh test each, so their errors are their own: the same as in two
+// bottles, but for what is counted.
+TEST(OwnFixerCapacity, testsOfTwoFilmsInABottleShareNothing)
+{
+    auto other = cleared(12, 99);
+    other.film = "other";
+    const Clearings together{{cleared(6, 80), other}, {cleared(7, 81), cleared(14, 98)}};
+    const Clearings apart{{cleared(6, 80)}, {other}, {cleared(7, 81), cleared(14, 98)}};
+    const auto one = ownFixerCapacity(together, FilmsPerLitre(25));
+    const auto two = ownFixerCapacity(apart, FilmsPerLitre(25));
+    ASSERT_TRUE(one && two);
+    EXPECT_NEAR(one->value, two->value, 1e-9);
+    EXPECT_NEAR(one->low, two->low, 1e-9);
+    EXPECT_NEAR(one->high, two->high, 1e-9);
+    EXPECT_EQ(one->bottles, 2);
+    EXPECT_EQ(two->bottles, 3);
+}
+
+// Neither the order of bottles nor that of their tests matters, nor the unit of time.
+TEST(OwnFixerCapacity, goesByWhatWasMeasuredAlone)
+{
+    Clearings bottles{{cleared(6, 80), cleared(14, 98)}, {cleared(7, 81)}, {cleared(9, 90)}};
+    const auto own = ownFixerCapacity(bottles, FilmsPerLitre(20));
+    std::swap(bottles[0][0], bottles[0][1]);
+    std::swap(bottles[0], bottles[2]);
+    for (auto& bottle : bottles) {
+        for (WornClearing& test : bottle) {
+            test.at20 *= 3;
+            test.fresh *= 3;
+        }
+    }
+    const auto again = ownFixerCapacity(bottles, FilmsPerLitre(20));
+    ASSERT_TRUE(own && again);
+    EXPECT_NEAR(own->value, again->value, 1e-9);
+    EXPECT_NEAR(own->high, again->high, 1e-9);
+}
+
 TEST(OwnFixerCapacity, manyTestsFindTheTruth)
 {
     std::mt19937 random(7);
@@ -123,6 +160,30 @@ TEST(OwnDeveloperWear, isTheWeightedSlope)
     EXPECT_FALSE(ownDeveloperWear(std::span(bottles).first(1), 10));
     const Strips four{{bottles[0][0], bottles[0][1]}, bottles[1]};
     EXPECT_FALSE(ownDeveloperWear(four, 10));
+}
+
+// A developer that wears by 14 % a film where its packet says 10: its strips are developed by the
+// packet's factor and come out thin.
+TEST(OwnDeveloperWear, manyStripsFindTheTruth)
+{
+    std::mt19937 random(11);
+    std::normal_distribution<double> error(0, 0.05);
+    Strips bottles;
+    for (int bottle = 0; bottle < 30; ++bottle) {
+        bottles.emplace_back();
+        for (const double w : {2.0, 5.0, 8.0}) {
+            const double given = 1 + 0.10 * w;
+            const double needed = 1 + 0.14 * w + error(random);
+            bottles.back().push_back({FilmsPerLitre(w), given, 1.2 * given / needed, 1.2});
+        }
+    }
+    const auto own = ownDeveloperWear(bottles, 10);
+    ASSERT_TRUE(own);
+    EXPECT_NEAR(own->value, 14, 0.3);
+    EXPECT_LT(own->low, 14);
+    EXPECT_GT(own->high, 14);
+    EXPECT_EQ(own->tests, 90);
+    EXPECT_EQ(own->bottles, 30);
 }
 
 KeepingTrial looked(double oxygen, double age, bool passed)
@@ -195,6 +256,36 @@ TEST(OwnOxygenLimit, goesWhereTheTrialsPoint)
                       {looked(33, 0, true)}};
     EXPECT_LT(ownOxygenLimit(soon, MillimolesPerLitre(24))->high, 24);
     EXPECT_GT(ownOxygenLimit(late, MillimolesPerLitre(24))->low, 24);
+}
+
+// Bottles of a developer that ends at 16 mmol a litre where the packet's times say 24: each is
+// looked at once a week, the last pass and the first failure count.
+TEST(OwnOxygenLimit, manyTrialsFindTheTruth)
+{
+    std::mt19937 random(13);
+    std::uniform_real_distribution<double> rate(0.6, 2.5); // mmol a litre and week
+    std::normal_distribution<double> spread(0, 0.15);
+    Trials bottles;
+    for (int bottle = 0; bottle < 60; ++bottle) {
+        const double weekly = rate(random);
+        const double ends = std::exp(spread(random)); // of this bottle, in s
+        std::vector<KeepingTrial> trials;
+        for (int week = 1; trials.empty() || trials.back().passed; ++week) {
+            const double oxygen = weekly * week;
+            const double age = 0.01 * week;
+            const bool passed = oxygen / 16 + age < ends;
+            if (passed && !trials.empty()) {
+                trials.pop_back();
+            }
+            trials.push_back(looked(oxygen, age, passed));
+        }
+        bottles.push_back(trials);
+    }
+    const auto own = ownOxygenLimit(bottles, MillimolesPerLitre(24));
+    ASSERT_TRUE(own);
+    EXPECT_NEAR(own->value, 16, 1);
+    EXPECT_LT(own->high - own->low, 2);
+    EXPECT_EQ(own->bottles, 60);
 }
 
 } // namespace
