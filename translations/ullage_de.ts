@@ -2188,10 +2188,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Eine halb volle, geschlossene Flasche ist nach dieser Zeit durch Stehen erschöpft. Der Unterschied zur vollen Flasche wird der Luft darin zugeschrieben.</translation>
     </message>
     <message>
-        <source>Shown beside what the model makes of a tray; no date comes from it.</source>
-        <translation>Wird neben dem gezeigt, was das Modell für eine Schale ergibt; kein Datum geht darauf zurück.</translation>
-    </message>
-    <message>
         <source>Outside the entered times: time = nearest time × Q10 to the power of (degrees colder ÷ 10).</source>
         <translation>Außerhalb der eingegebenen Zeiten: Zeit = nächstliegende Zeit × Q10 hoch (Grad kälter ÷ 10).</translation>
     </message>
@@ -2295,10 +2291,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Das wird aus der Haltbarkeit einer vollen Flasche berechnet, und es ist keine eingegeben.</translation>
     </message>
     <message>
-        <source>The two keeping times are run through the bottle model: a full and a half-full litre bottle of glass, opened once. Oxygen and age together spend the solution in both, and only one pair of limits does that.</source>
-        <translation>Die beiden Haltbarkeiten werden durch das Flaschenmodell geführt: eine volle und eine halb volle Literflasche aus Glas, einmal geöffnet. Sauerstoff und Alter zusammen erschöpfen die Lösung in beiden, und nur ein Paar von Grenzen leistet das.</translation>
-    </message>
-    <message>
         <source>The full bottle takes up</source>
         <translation>Die volle Flasche nimmt auf</translation>
     </message>
@@ -2339,20 +2331,12 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Bereich %1 – %2 h, allein aus dem Bereich des Austauschs.</translation>
     </message>
     <message>
-        <source>The exchange was chosen knowing a published tray time of 24 h, so this is a check on the order of size only.</source>
-        <translation>Der Austausch wurde in Kenntnis einer veröffentlichten Schalenzeit von 24 h gewählt; dies prüft also nur die Größenordnung.</translation>
-    </message>
-    <message>
         <source>Beside the open tray: %1 by the model, %2 entered.</source>
         <translation>Zur offenen Schale: %1 nach Modell, %2 eingegeben.</translation>
     </message>
     <message>
         <source>Calibrated, not checked: a date from it is good to a factor of two.</source>
         <translation>Kalibriert, nicht geprüft: Ein Datum daraus ist auf einen Faktor zwei genau.</translation>
-    </message>
-    <message>
-        <source>The model has not been tested on fixers.</source>
-        <translation>Das Modell ist an Fixierbädern nicht erprobt.</translation>
     </message>
     <message>
         <source>Source: none given.</source>
@@ -2455,20 +2439,12 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Alterung durch Wärme</translation>
     </message>
     <message>
-        <source>Age = days since mixing, each counted more when warm, ÷ life by age alone.</source>
-        <translation>Alter = Tage seit dem Ansetzen, bei Wärme jeder höher gezählt, ÷ Lebensdauer durch Alter allein.</translation>
-    </message>
-    <message>
         <source>Air = oxygen taken up per litre ÷ oxygen it can take. Each opening renews the air in the bottle.</source>
         <translation>Luft = je Liter aufgenommener Sauerstoff ÷ verträglicher Sauerstoff. Jedes Öffnen erneuert die Luft in der Flasche.</translation>
     </message>
     <message>
         <source>Day of mixing + the keeping time of a full bottle, in calendar months. No bottle is kept longer.</source>
         <translation>Tag des Ansetzens + Haltbarkeit einer vollen Flasche, in Kalendermonaten. Keine Flasche wird länger aufbewahrt.</translation>
-    </message>
-    <message>
-        <source>The earlier of two days: when age and air together have spent it, the bottle standing on as it is now, and the keeping time of a full bottle.</source>
-        <translation>Der frühere von zwei Tagen: wenn Alter und Luft zusammen die Lösung erschöpft haben, falls die Flasche so weitersteht wie jetzt, und das Ende der Haltbarkeit einer vollen Flasche.</translation>
     </message>
     <message>
         <source>Standing used = air + age. Spent at 100 %.</source>
@@ -2571,6 +2547,62 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Fixing time = 2 × clearing time of the fresh solution. It grows with film: a clearing test makes it this bottle&apos;s own.</source>
         <translation>Fixierzeit = 2 × Klärzeit der frischen Lösung. Sie wächst mit jedem Film: ein Klärtest macht sie zur Zeit dieser Flasche.</translation>
+    </message>
+    <message>
+        <source>Says how fast the solution takes up oxygen where it stands open: in this time a litre in an 8 × 10 in tray has had what it can take.</source>
+        <translation>Sagt, wie schnell die Lösung Sauerstoff aufnimmt, wo sie offen steht: In dieser Zeit hat ein Liter in einer Schale für 8 × 10 Zoll aufgenommen, was er aufnehmen kann.</translation>
+    </message>
+    <message>
+        <source>air does not count</source>
+        <translation>Luft zählt nicht</translation>
+    </message>
+    <message>
+        <source>only developers are spoilt by air, unless a half-full time says so</source>
+        <translation>nur Entwickler verderben an der Luft, es sei denn, eine halb volle Haltbarkeit sagt es</translation>
+    </message>
+    <message>
+        <source>It is no developer and has no half-full time of its own: air does not count, and age alone spends it in the keeping time of a full bottle.</source>
+        <translation>Es ist kein Entwickler und hat keine eigene Haltbarkeit für die halb volle Flasche: Luft zählt nicht, und allein das Alter erschöpft die Lösung in der Haltbarkeit einer vollen Flasche.</translation>
+    </message>
+    <message>
+        <source>The two keeping times are run through the bottle model: a full litre bottle of glass, opened when it was filled, and a half-full one, opened once more half way. Oxygen and age together spend the solution in both, and only one pair of limits does that.</source>
+        <translation>Die beiden Haltbarkeiten werden durch das Flaschenmodell geführt: eine volle Literflasche aus Glas, geöffnet beim Füllen, und eine halb volle, auf halbem Weg noch einmal geöffnet. Sauerstoff und Alter zusammen erschöpfen die Lösung in beiden, und nur ein Paar von Grenzen leistet das.</translation>
+    </message>
+    <message>
+        <source>Openings of the half-full bottle</source>
+        <translation>Öffnungen der halb vollen Flasche</translation>
+    </message>
+    <message>
+        <source>Here the exchange is that of open water, so that it can be compared with an entered tray time. Where one is entered, bottles that stand open go by that.</source>
+        <translation>Hier ist der Austausch der von offenem Wasser, damit er sich mit einer eingetragenen Schalenzeit vergleichen lässt. Wo eine eingetragen ist, richtet sich danach, was offen steht.</translation>
+    </message>
+    <message>
+        <source>In print: %1 – %2 for phenidone-ascorbate developers.</source>
+        <translation>In gedruckten Angaben: %1 – %2 für Phenidon-Ascorbat-Entwickler.</translation>
+    </message>
+    <message>
+        <source>Wall by temperature</source>
+        <translation>Wand nach Temperatur</translation>
+    </message>
+    <message>
+        <source>Age = days since mixing, each of a developer&apos;s counted more when warm, ÷ life by age alone.</source>
+        <translation>Alter = Tage seit dem Ansetzen, bei einem Entwickler jeder wärmere stärker gezählt, ÷ Lebensdauer allein durch Alter.</translation>
+    </message>
+    <message>
+        <source>The earlier of two days: when age and air together have spent it, the bottle standing on as it is now, and the keeping time of a full bottle. A day less than two days before the keeping time ends is that end.</source>
+        <translation>Der frühere von zwei Tagen: wenn Alter und Luft zusammen die Lösung erschöpft haben, wobei die Flasche weitersteht wie jetzt, und die Haltbarkeit einer vollen Flasche. Ein Tag weniger als zwei Tage vor dem Ende der Haltbarkeit ist dieses Ende.</translation>
+    </message>
+    <message>
+        <source>It is no developer and has no half-full time of its own: air does not count, it keeps as long as a full bottle does.</source>
+        <translation>Es ist kein Entwickler und hat keine eigene Haltbarkeit für die halb volle Flasche: Luft zählt nicht, die Lösung hält so lange wie eine volle Flasche.</translation>
+    </message>
+    <message>
+        <source>Calibrated on one keeping time and on an oxygen limit without a source, not checked: a date is good to a factor of two at best. Which route the air takes is known much better.</source>
+        <translation>An einer Haltbarkeit und an einer Sauerstoffgrenze ohne Quelle kalibriert, nicht geprüft: Ein Datum ist bestenfalls auf einen Faktor zwei genau. Welchen Weg die Luft nimmt, ist viel besser bekannt.</translation>
+    </message>
+    <message>
+        <source>The bottle is less than half full, where no keeping times are published: this is an extrapolation.</source>
+        <translation>Die Flasche ist weniger als halb voll; dafür sind keine Haltbarkeiten veröffentlicht: Das ist eine Extrapolation.</translation>
     </message>
 </context>
 <context>
@@ -3380,14 +3412,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Ohne Haltbarkeit erhält keine Flasche davon ein Entsorgungsdatum.</translation>
     </message>
     <message>
-        <source>Calibrated on one point; good to a factor of two elsewhere.</source>
-        <translation>An einem Punkt kalibriert; sonst auf den Faktor zwei genau.</translation>
-    </message>
-    <message>
-        <source>Calibrated on the two points; good to a factor of two elsewhere.</source>
-        <translation>An den beiden Punkten kalibriert; sonst auf den Faktor zwei genau.</translation>
-    </message>
-    <message>
         <source>Time for each film, as a factor</source>
         <translation>Zeit für jeden Film, als Faktor</translation>
     </message>
@@ -3469,6 +3493,18 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>your limit</source>
         <translation>Ihre Grenze</translation>
+    </message>
+    <message>
+        <source>It goes by the calendar, however full its bottle is.</source>
+        <translation>Es gilt der Kalender, gleich wie voll die Flasche ist.</translation>
+    </message>
+    <message>
+        <source>Calibrated on one point; good to a factor of two elsewhere at best. Below half full it is an extrapolation.</source>
+        <translation>An einem Punkt kalibriert; sonst bestenfalls auf einen Faktor zwei genau. Weniger als halb voll ist es eine Extrapolation.</translation>
+    </message>
+    <message>
+        <source>Calibrated on the two points, the half-full bottle opened once more half way; good to a factor of two elsewhere. Below half full it is an extrapolation.</source>
+        <translation>An den zwei Punkten kalibriert, die halb volle Flasche auf halbem Weg noch einmal geöffnet; sonst auf einen Faktor zwei genau. Weniger als halb voll ist es eine Extrapolation.</translation>
     </message>
 </context>
 <context>

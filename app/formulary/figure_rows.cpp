@@ -1,6 +1,7 @@
 #include "app/formulary/figure_rows.h"
 
 #include "app/words/source_words.h"
+#include "core/formulary/implied.h"
 
 #include <QCoreApplication>
 
@@ -144,7 +145,7 @@ std::vector<FigureRow> figureRows(const formulary::Solution& solution, const Wor
     for (const Figure figure :
          {Figure::Bromide, Figure::Silver, Figure::SilverLimit, Figure::Replenish})
         add(figure);
-    if (solution.keeping.tray && formulary::keepingLimits(solution))
+    if (solution.keeping.tray && formulary::trayTime(solution))
         rows.push_back(implied(ImpliedFigure::TrayByModel, solution, wording));
     return rows;
 }

@@ -105,9 +105,15 @@ QString keepingCaution(const formulary::Solution& solution)
 {
     if (!solution.keeping.full)
         return Words::tr("Without a keeping time no bottle of it gets a discard-by date.");
+    if (!solution.keeping.half && solution.role != formulary::Role::Developer)
+        return Words::tr("It goes by the calendar, however full its bottle is.");
     if (!solution.keeping.half)
-        return Words::tr("Calibrated on one point; good to a factor of two elsewhere.");
-    return Words::tr("Calibrated on the two points; good to a factor of two elsewhere.");
+        return Words::tr(
+            "Calibrated on one point; good to a factor of two elsewhere at best. Below "
+            "half full it is an extrapolation.");
+    return Words::tr(
+        "Calibrated on the two points, the half-full bottle opened once more half way; "
+        "good to a factor of two elsewhere. Below half full it is an extrapolation.");
 }
 
 namespace

@@ -137,7 +137,7 @@ ChartSpec airChart(const ledger::Batch& batch, const ledger::Assessment& so,
     spec.summary =
         greatest ? Words::tr("%1 taken up by now; most of it: %2.").arg(taken, routeName(*greatest))
                  : Words::tr("%1 taken up by now.").arg(taken);
-    if (batch.limits) {
+    if (batch.limits && batch.limits->airCounts()) {
         const double limit = batch.limits->oxygen.value();
         ChartSeries aged{.name = Words::tr("less what age has used"),
                          .kind = SeriesKind::Line,

@@ -212,7 +212,7 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
         selected.left = whatIsLeftChart(batch, assessment, past, wording);
     else
         selected.noLeft = Words::tr("It has neither a capacity nor a keeping time to draw.");
-    if (batch.limits)
+    if (batch.limits && batch.limits->airCounts())
         selected.air = airChart(batch, assessment, past, wording);
     selected.figures = explainAll(batch, assessment, wording);
     if (const auto so = ledger::developingTime(batch, assessment, pairs, temperature);

@@ -41,7 +41,8 @@ QString usedFor(Figure figure)
         return Words::tr("A half-full, closed bottle is spent by standing at this time. The "
                          "difference from the full bottle is put down to the air in it.");
     case Figure::KeepsTray:
-        return Words::tr("Shown beside what the model makes of a tray; no date comes from it.");
+        return Words::tr("Says how fast the solution takes up oxygen where it stands open: in this "
+                         "time a litre in an 8 × 10 in tray has had what it can take.");
     case Figure::Q10:
         return Words::tr("Outside the entered times: time = nearest time × Q10 to the power of "
                          "(degrees colder ÷ 10).");
@@ -96,14 +97,17 @@ QString impliedText(ImpliedFigure figure, const formulary::Solution& solution,
         return {};
     switch (figure) {
     case ImpliedFigure::OxygenLimit:
-        return oxygenText(limits->oxygen, wording.locale);
+        return limits->airCounts() ? oxygenText(limits->oxygen, wording.locale)
+                                   : Words::tr("air does not count");
     case ImpliedFigure::AgeAlone: {
         const double days = limits->age.value();
         return days < 3 ? hours(days * 24, wording.locale)
                         : Words::tr("%Ln day(s)", nullptr, static_cast<int>(std::lround(days)));
     }
     case ImpliedFigure::TrayByModel:
-        return hours(formulary::trayTime(solution)->value(), wording.locale);
+        if (const auto time = formulary::trayTime(solution))
+            return hours(time->value(), wording.locale);
+        break;
     case ImpliedFigure::Saturation:
         break;
     }
@@ -115,8 +119,11 @@ QString impliedSource(ImpliedFigure figure, const formulary::Solution& solution,
 {
     switch (figure) {
     case ImpliedFigure::OxygenLimit:
-        return solution.keeping.half ? Words::tr("computed from the two keeping times")
-                                     : Words::tr("taken by the model: no half-full time is known");
+        if (solution.keeping.half)
+            return Words::tr("computed from the two keeping times");
+        if (solution.role != formulary::Role::Developer)
+            return Words::tr("only developers are spoilt by air, unless a half-full time says so");
+        return Words::tr("taken by the model: no half-full time is known");
     case ImpliedFigure::AgeAlone:
         return solution.keeping.half ? Words::tr("computed from the two keeping times")
                                      : Words::tr("computed from the full-bottle time");
@@ -160,12 +167,21 @@ Explanation explain(ImpliedFigure figure, const formulary::Solution& solution,
         return why;
     }
     why.constants.push_back(explained(solution, Figure::KeepsFull, wording));
+    if (!range->limits.airCounts()) {
+        why.equation =
+            Words::tr("It is no developer and has no half-full time of its own: air does "
+                      "not count, and age alone spends it in the keeping time of a full "
+                      "bottle.");
+        gradeByConstants(why);
+        return why;
+    }
     if (solution.keeping.half) {
         why.constants.push_back(explained(solution, Figure::KeepsHalf, wording));
         why.equation =
-            Words::tr("The two keeping times are run through the bottle model: a full and a "
-                      "half-full litre bottle of glass, opened once. Oxygen and age together "
-                      "spend the solution in both, and only one pair of limits does that.");
+            Words::tr("The two keeping times are run through the bottle model: a full litre bottle "
+                      "of glass, opened when it was filled, and a half-full one, opened once more "
+                      "half way. Oxygen and age together spend the solution in both, and only one "
+                      "pair of limits does that.");
         why.inputs = {
             {Words::tr("The full bottle takes up"), oxygenText(range->fullTakesUp, locale)},
             {Words::tr("The half-full one"), oxygenText(*range->halfTakesUp, locale)}};
@@ -180,6 +196,12 @@ Explanation explain(ImpliedFigure figure, const formulary::Solution& solution,
     why.constants.push_back(
         explained(Words::tr("Air to solution"), chemistry::kBottleExchange, locale));
     why.constants.push_back(explained(Words::tr("Leak of a cap"), chemistry::kCapLeak, locale));
+    if (solution.keeping.half) {
+        auto openings = chemistry::kHalfOpenings;
+        openings.unit = {}; // its name says it
+        why.constants.push_back(
+            explained(Words::tr("Openings of the half-full bottle"), openings, locale));
+    }
     why.constants.push_back(explained(solution, Figure::OxygenFactor, wording));
     const auto span = [&](double low, double high, int decimals) {
         return Words::tr("Range %1 – %2, from the ranges of what it stands on.")
@@ -202,8 +224,10 @@ Explanation explain(ImpliedFigure figure, const formulary::Solution& solution,
         why.notes << Words::tr("Range %1 – %2 h, from the range of the exchange alone.")
                          .arg(numberText(formulary::trayTime(solution, fast)->value(), 0, locale),
                               numberText(formulary::trayTime(solution, slow)->value(), 0, locale))
-                  << Words::tr("The exchange was chosen knowing a published tray time of 24 h, so "
-                               "this is a check on the order of size only.");
+                  << Words::tr(
+                         "Here the exchange is that of open water, so that it can be compared "
+                         "with an entered tray time. Where one is entered, bottles that stand "
+                         "open go by that.");
     } else if (solution.keeping.tray) {
         why.notes << Words::tr("Beside the open tray: %1 by the model, %2 entered.")
                          .arg(impliedText(ImpliedFigure::TrayByModel, solution, wording),
@@ -212,8 +236,6 @@ Explanation explain(ImpliedFigure figure, const formulary::Solution& solution,
     if (figure != ImpliedFigure::TrayByModel)
         why.notes << Words::tr("Calibrated, not checked: a date from it is good to a factor of "
                                "two.");
-    if (solution.role == formulary::Role::Fixer)
-        why.notes << Words::tr("The model has not been tested on fixers.");
     gradeByConstants(why);
     return why;
 }
@@ -233,9 +255,13 @@ Explanation explain(Figure figure, const formulary::Solution& solution, const Wo
                                        : Words::tr("Source: %1").arg(source));
     }
     if (figure == Figure::Q10) {
-        why.notes << Words::tr("In print: %1 – %2 for metol-hydroquinone developers.")
-                         .arg(plainNumber(chemistry::kQ10.low, wording.locale),
-                              plainNumber(chemistry::kQ10.high, wording.locale));
+        const chemistry::Constant& known = formulary::q10Range(solution);
+        const QString low = plainNumber(known.low, wording.locale);
+        const QString high = plainNumber(known.high, wording.locale);
+        why.notes << (known.name == chemistry::kQ10Ascorbate.name
+                          ? Words::tr("In print: %1 – %2 for phenidone-ascorbate developers.")
+                          : Words::tr("In print: %1 – %2 for metol-hydroquinone developers."))
+                         .arg(low, high);
     }
     return why;
 }

@@ -53,6 +53,8 @@ void addRoutes(const ledger::Batch& batch, const QLocale& locale, Explanation& w
 void addAir(const ledger::Batch& batch, const Wording& wording, Explanation& why)
 {
     const QLocale& locale = wording.locale;
+    if (!batch.limits->airCounts())
+        return;
     addRoutes(batch, locale, why);
     why.inputs.push_back(
         {Words::tr("Oxygen it can take"), oxygenText(batch.limits->oxygen, locale)});
@@ -69,6 +71,8 @@ void addAir(const ledger::Batch& batch, const Wording& wording, Explanation& why
                 explained(Words::tr("Wall lets through"), wall.permeability, locale));
         if (!batch.vessel->wall)
             why.constants.push_back(explained(Words::tr("Wall"), wall.thickness, locale));
+        why.constants.push_back(
+            explained(Words::tr("Wall by temperature"), chemistry::kWallWarmth, locale));
     }
     why.constants.push_back(explained(*batch.solution, Figure::OxygenFactor, wording));
 }
@@ -84,8 +88,9 @@ void addAge(const ledger::Batch& batch, const Wording& wording, Explanation& why
     why.inputs.push_back(
         {Words::tr("Life by age alone"),
          Words::tr("%1 days").arg(numberText(batch.limits->age.value(), 0, locale))});
-    // At 20 °C the factor is 1 whatever its constant.
-    if (batch.temperature.value() != chemistry::kReferenceTemperature.value)
+    // At 20 °C the factor is 1 whatever its constant, and what is no developer has none.
+    if (batch.closed().agesByWarmth &&
+        batch.temperature.value() != chemistry::kReferenceTemperature.value)
         why.constants.push_back(
             explained(Words::tr("Ageing by warmth"), chemistry::kAgeing, locale));
 }
@@ -113,8 +118,8 @@ QString equationOf(BottleFigure figure)
 {
     switch (figure) {
     case BottleFigure::AgePart:
-        return Words::tr("Age = days since mixing, each counted more when warm, ÷ life by age "
-                         "alone.");
+        return Words::tr("Age = days since mixing, each of a developer's counted more when warm, "
+                         "÷ life by age alone.");
     case BottleFigure::AirPart:
         return Words::tr("Air = oxygen taken up per litre ÷ oxygen it can take. Each opening "
                          "renews the air in the bottle.");
@@ -123,7 +128,8 @@ QString equationOf(BottleFigure figure)
                          "No bottle is kept longer.");
     case BottleFigure::DiscardBy:
         return Words::tr("The earlier of two days: when age and air together have spent it, the "
-                         "bottle standing on as it is now, and the keeping time of a full bottle.");
+                         "bottle standing on as it is now, and the keeping time of a full bottle. "
+                         "A day less than two days before the keeping time ends is that end.");
     default:
         return Words::tr("Standing used = air + age. Spent at 100 %.");
     }
@@ -164,13 +170,22 @@ Explanation explainStanding(BottleFigure figure, const ledger::Batch& batch,
         why.inputs.push_back(
             {Words::tr("Keeping time ends"), dayText(*so.keepsUntil, batch.asOf, wording.locale)});
     }
-    why.notes << Words::tr("Calibrated on two keeping times, not checked: a date is good to a "
-                           "factor of two. Which route the air takes is known much better.");
+    if (!batch.limits->airCounts())
+        why.notes << Words::tr("It is no developer and has no half-full time of its own: air does "
+                               "not count, it keeps as long as a full bottle does.");
+    else if (batch.solution->keeping.half)
+        why.notes << Words::tr("Calibrated on two keeping times, not checked: a date is good to a "
+                               "factor of two. Which route the air takes is known much better.");
+    else
+        why.notes << Words::tr("Calibrated on one keeping time and on an oxygen limit without a "
+                               "source, not checked: a date is good to a factor of two at best. "
+                               "Which route the air takes is known much better.");
+    if (batch.limits->airCounts() && chemistry::belowHalfFull(batch.volume, batch.vessel->capacity))
+        why.notes << Words::tr("The bottle is less than half full, where no keeping times are "
+                               "published: this is an extrapolation.");
     if (figure == BottleFigure::DiscardBy)
         why.notes << Words::tr("What would help is reckoned the same way: on from today, once with "
                                "the change and once without it.");
-    if (batch.solution->role == formulary::Role::Fixer)
-        why.notes << Words::tr("The model has not been tested on fixers.");
     gradeByConstants(why);
     return why;
 }

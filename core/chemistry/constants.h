@@ -6,6 +6,8 @@
 #pragma once
 
 #include <array>
+#include <cmath>
+#include <optional>
 #include <string_view>
 
 namespace ullage::chemistry
@@ -29,18 +31,24 @@ struct Constant {
     std::string_view source;
 };
 
-/// The value, or a point of its range: share −1 is the low end, 0 the value, 1 the high end.
-constexpr double atShare(const Constant& constant, double share)
+/// A place in the range of a constant, in its logarithm: 0 the low end, 1 the high end, without one
+/// the value itself.
+using Place = std::optional<double>;
+
+/// The constant there. What has no range, or one that begins at nothing, stays at its value.
+inline double at(const Constant& constant, Place place)
 {
-    const double span = share < 0 ? constant.value - constant.low : constant.high - constant.value;
-    return constant.value + share * span;
+    if (!place || constant.low <= 0 || constant.low == constant.high) {
+        return constant.value;
+    }
+    return constant.low * std::pow(constant.high / constant.low, *place);
 }
 
 inline constexpr Constant kFilmArea{
     "film-area",
-    516.13,
-    516.13,
-    516.13,
+    516.128,
+    516.128,
+    516.128,
     "cm²",
     Grade::Published,
     "80 sq in: Anchell, The Darkroom Cookbook, 3rd ed. 2008, p. 108"};
@@ -80,8 +88,9 @@ inline constexpr Constant kCapLeak{"cap-leak",
                                    0.01,
                                    0.25,
                                    "cm³/day",
-                                   Grade::Published,
-                                   "packaging survey, range of screw caps"};
+                                   Grade::CommonPractice,
+                                   "no source for 0.05; the range is that of screw caps: Systech "
+                                   "Illinois figures in gasworld 2003955"};
 inline constexpr Constant kBottleExchange{"bottle-exchange",
                                           2,
                                           1,
@@ -96,15 +105,33 @@ inline constexpr Constant kTrayExchange{
     15,
     "cm/h",
     Grade::Published,
-    "median of open water under convective cooling, Tellus B 66, 22827, 2014"};
+    "median of open water under convective cooling, Tellus B 66, 22827, 2014; used where no tray "
+    "time is published"};
 inline constexpr Constant kAgeing{"ageing",
                                   10'560,
                                   9'620,
                                   11'500,
                                   "K",
-                                  Grade::Published,
-                                  "fitted to the accelerated ageing of a developer, Chapman 1997, "
-                                  "Quality Engineering 10(1), 137"};
+                                  Grade::Computed,
+                                  "fitted to the accelerated ageing of a developer at 72 to 92 °C, "
+                                  "Chapman 1997, Quality Engineering 10(1), 137; developers only"};
+/// What a wall lets through goes by e^(−this/T). Measured on LDPE, assumed for the others.
+inline constexpr Constant kWallWarmth{"wall-warmth",
+                                      3'765,
+                                      3'765,
+                                      3'765,
+                                      "K",
+                                      Grade::Published,
+                                      "31.3 kJ/mol for oxygen in LDPE: Polymer International 30, "
+                                      "109, 1993"};
+inline constexpr Constant kWallTemperature{"wall-temperature",
+                                           25,
+                                           25,
+                                           25,
+                                           "°C",
+                                           Grade::Published,
+                                           "what the permeabilities are for: Biosystems "
+                                           "Engineering, Food Package Engineering, Table 11.2"};
 inline constexpr Constant kReferenceTemperature{
     "reference-temperature", 20, 20, 20, "°C", Grade::CommonPractice, "the trade's working point"};
 inline constexpr Constant kWallArea{"wall-area",
@@ -123,22 +150,55 @@ inline constexpr Constant kSurface{"surface",
                                    "level surface in a round bottle, volume to the power 2/3"};
 inline constexpr Constant kOxygenLimit{
     "oxygen-limit",
+    24,
     13,
-    8,
-    20,
+    40,
     "mmol/L",
-    Grade::Computed,
-    "used where only the keeping time of a full bottle is known"};
+    Grade::CommonPractice,
+    "no source: as an MQ-borax stock, where only the keeping time of a full bottle is known; the "
+    "range is that of a half-full bottle never opened again, or three times"};
+inline constexpr Constant kHalfOpenings{
+    "half-openings",
+    2,
+    1,
+    4,
+    "openings",
+    Grade::CommonPractice,
+    "no source: a bottle is half full because somebody poured from it"};
+inline constexpr Constant kTimeRounding{"time-rounding",
+                                        0.5,
+                                        0.5,
+                                        0.5,
+                                        "months",
+                                        Grade::CommonPractice,
+                                        "no source: keeping times given in whole months"};
+inline constexpr Constant kCalendarNear{"calendar-near",
+                                        2,
+                                        2,
+                                        2,
+                                        "days",
+                                        Grade::CommonPractice,
+                                        "no source: a date of the model so near to the calendar's "
+                                        "is the calendar's"};
 inline constexpr Constant kMonth{"month", 30.4375,         30.4375,      30.4375,
                                  "days",  Grade::Computed, "365.25 / 12"};
 inline constexpr Constant kQ10{
     "q10",
     1.9,
-    1.86,
-    2.07,
+    1.5,
+    3.0,
     "",
     Grade::Published,
-    "1.86 to 1.96 from Kodak publication F-32, MQ borax stock row; 2.07 Clerc § 573"};
+    "metol-hydroquinone: 1.86 to 1.96 from Kodak publication F-32, MQ borax stock row; 2.07 Clerc "
+    "§ 573; other rows of F-32 from 1.5 to 3.0"};
+inline constexpr Constant kQ10Ascorbate{
+    "q10-ascorbate",
+    2.5,
+    2.3,
+    3.0,
+    "",
+    Grade::Published,
+    "phenidone-ascorbate: 2.27 and 2.84 from Kodak publication F-32, rotary tube, 68 to 75 °F"};
 inline constexpr Constant kFixDoubling{
     "fix-doubling",
     10,
@@ -201,8 +261,14 @@ inline constexpr Constant kSilverPerFilm{"silver-per-film",
                                          "g",
                                          Grade::Computed,
                                          "silver that fixing takes from film"};
-inline constexpr Constant kBromidePerFilm{
-    "bromide-per-film", 50, 40, 60, "mg as KBr", Grade::Computed, "what developing frees"};
+inline constexpr Constant kBromidePerFilm{"bromide-per-film",
+                                          50,
+                                          40,
+                                          60,
+                                          "mg as KBr",
+                                          Grade::Published,
+                                          "what developing frees: Replenishing system, "
+                                          "silvergrain.com/labs, 40 to 60 mg for 80 sq in"};
 inline constexpr Constant kSilverWaste{"silver-waste",
                                        0.005,
                                        0.005,

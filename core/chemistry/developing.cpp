@@ -88,4 +88,25 @@ Result<BaseTime> baseTime(std::span<const TimeAtTemperature> pairs, Celsius temp
     return result;
 }
 
+Result<std::optional<CarriedRange>> carriedRange(std::span<const TimeAtTemperature> pairs,
+                                                 Celsius temperature, double q10,
+                                                 const Constant& range)
+{
+    const auto usual = baseTime(pairs, temperature, q10);
+    if (!usual) {
+        return tl::unexpected(usual.error());
+    }
+    const auto& warnings = usual->warnings;
+    if (std::find(warnings.begin(), warnings.end(), TimeWarning::Extrapolated) == warnings.end()) {
+        return std::nullopt;
+    }
+    const auto slow = baseTime(pairs, temperature, std::min(q10, range.low));
+    const auto fast = baseTime(pairs, temperature, std::max(q10, range.high));
+    if (!slow || !fast) {
+        return tl::unexpected(slow ? fast.error() : slow.error());
+    }
+    const auto [shortest, longest] = std::minmax(slow->time, fast->time);
+    return CarriedRange{shortest, longest, pairs.size() == 1};
+}
+
 } // namespace ullage::chemistry

@@ -4,9 +4,11 @@
 // from one dilution to another, because published ratios run from 1.4 to 1.7. No figure, no time.
 #pragma once
 
+#include "core/chemistry/constants.h"
 #include "core/chemistry/quantities.h"
 #include "core/chemistry/result.h"
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -43,9 +45,24 @@ struct BaseTime {
 Result<BaseTime> baseTime(std::span<const TimeAtTemperature> pairs, Celsius temperature,
                           double q10);
 
+/// What a time that is carried by Q10 may be as well, Q10 being known as a range.
+struct CarriedRange {
+    Seconds shortest;
+    Seconds longest;
+    bool fromOnePair = false; ///< a second pair would fix Q10 for this film and developer
+};
+
+/// baseTime() under every Q10 in `range`, which is widened to hold `q10`. Empty where nothing is
+/// carried: at a pair, and between two. Refuses as baseTime().
+Result<std::optional<CarriedRange>> carriedRange(std::span<const TimeAtTemperature> pairs,
+                                                 Celsius temperature, double q10,
+                                                 const Constant& range);
+
 inline constexpr Celsius kCoolestUsual{18};
 inline constexpr Celsius kWarmestUsual{24};
-/// Hydroquinone is inert near 13 °C: Wellington, Photographic Handbook, p. 130; TM 11-2323.
+/// Hydroquinone is inert near 13 °C: Wellington, Photographic Handbook, p. 130, where it loses
+/// power fast below 60 °F (15.6 °C). TM 11-2323, para 33 b, still develops at 55 °F (12.8 °C), at
+/// full strength.
 inline constexpr Celsius kCoolest{13};
 inline constexpr Celsius kWarmest{30};
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <limits>
 
 namespace ullage::chemistry
 {
@@ -13,6 +14,11 @@ namespace
 // Below this the air is a film under the cap: what comes in goes straight through.
 constexpr double kLeastAir = 0.5;
 constexpr Days kHorizon{200 * 365.25};
+constexpr Millilitres kReferenceCapacity{1030};
+constexpr Millilitres kFull{1000};
+constexpr Millilitres kHalf{515};
+// The tray that open-tray times are published for, a litre in one of 8×10 in.
+constexpr SquareCentimetres kTray{516.13};
 
 Standing freshIn(const Enclosure& bottle, Millilitres volume, MillimolesPerLitre saturation)
 {
@@ -20,6 +26,36 @@ Standing freshIn(const Enclosure& bottle, Millilitres volume, MillimolesPerLitre
     state.taken.pouring = saturation;
     state.air = freshAir(bottle.capacity - volume);
     return state;
+}
+
+double ageingOf(const Closed& closed, const AirConstants& constants)
+{
+    return closed.agesByWarmth ? ageingFactor(closed.temperature, constants) : 1;
+}
+
+// A time of whole months, anywhere in the half month either side that was rounded away.
+Days unrounded(Days time, Place place)
+{
+    if (!place || !wholeMonths(time)) {
+        return time;
+    }
+    const double reach = kTimeRounding.value * kMonth.value;
+    const double low = time.value() - reach;
+    return Days(low * std::pow((time.value() + reach) / low, *place));
+}
+
+// Uptake of the reference bottle, opened so often at equal intervals, filling it counted in.
+MillimolesPerLitre takenUp(Millilitres volume, Days time, int openings,
+                           MillimolesPerLitre saturation, const AirConstants& constants)
+{
+    const Enclosure bottle = referenceBottle(constants);
+    const Closed closed{bottle, volume, saturation};
+    Standing state = freshIn(bottle, volume, saturation);
+    for (int i = 0; i < openings; ++i) {
+        state.air = freshAir(bottle.capacity - volume);
+        state = stand(state, time / openings, closed, constants);
+    }
+    return state.taken.total();
 }
 
 } // namespace
@@ -40,8 +76,14 @@ Enclosure enclosure(Millilitres capacity, double permeability, Millimetres wall,
 
 Enclosure referenceBottle(const AirConstants& constants)
 {
-    return enclosure(Millilitres(1030), 0, Millimetres(1),
-                     CubicCentimetresPerDay(atShare(kCapLeak, constants.capLeakShare)));
+    return enclosure(kReferenceCapacity, 0, Millimetres(1),
+                     CubicCentimetresPerDay(at(kCapLeak, constants.capLeak)));
+}
+
+double wallFactor(Celsius temperature)
+{
+    const double reference = Celsius(kWallTemperature.value).kelvin();
+    return std::exp(-kWallWarmth.value * (1 / temperature.kelvin() - 1 / reference));
 }
 
 Routes& Routes::operator*=(double factor)
@@ -69,13 +111,14 @@ double ageingFactor(Celsius temperature, const AirConstants& constants)
 Standing stand(Standing state, Days time, const Closed& closed, const AirConstants& constants)
 {
     const double t = time.value();
-    state.aged += time * ageingFactor(closed.temperature, constants);
+    state.aged += time * ageingOf(closed, constants);
 
     const Litres solution = litres(closed.volume);
     const Enclosure& bottle = closed.bottle;
     const double wetted = std::min(1.0, closed.volume / bottle.capacity);
-    const double throughWet = wetted * bottle.wallFlow;
-    const double intoHeadWall = (1 - wetted) * bottle.wallFlow;
+    const double wallFlow = bottle.wallFlow * wallFactor(closed.temperature);
+    const double throughWet = wetted * wallFlow;
+    const double intoHeadWall = (1 - wetted) * wallFlow;
     const auto take = [&](MillimolesPerLitre& route, double amount) {
         route += Millimoles(amount) / solution;
     };
@@ -117,30 +160,41 @@ Standing toppedUp(Standing state, double share, MillimolesPerLitre saturation)
     return state;
 }
 
-MillimolesPerLitre openUptake(Hours time, SquareCentimetres surface, Millilitres volume,
-                              MillimolesPerLitre saturation, const AirConstants& constants)
+bool belowHalfFull(Millilitres volume, Millilitres capacity)
 {
-    const double amount = constants.trayExchange * surface.value() * saturation.value() *
-                          time.value() / 1000; // cm³ to L
+    return volume / capacity < kHalf / kReferenceCapacity;
+}
+
+MillimolesPerLitre openUptake(Hours time, SquareCentimetres surface, Millilitres volume,
+                              MillimolesPerLitre saturation, double exchange)
+{
+    const double amount =
+        exchange * surface.value() * saturation.value() * time.value() / 1000; // cm³ to L
     return Millimoles(amount) / litres(volume);
+}
+
+double trayExchange(const std::optional<KeepingLimits>& limits, const AirConstants& constants)
+{
+    return limits && limits->trayExchange ? *limits->trayExchange : constants.trayExchange;
 }
 
 Result<KeepingLimits> calibrate(const KeepingTimes& times, MillimolesPerLitre saturation,
                                 const AirConstants& constants)
 {
-    const Enclosure bottle = referenceBottle(constants);
-    const auto takenUp = [&](Millilitres volume, Days time) {
-        const Closed closed{bottle, volume, saturation};
-        return stand(freshIn(bottle, volume, saturation), time, closed, constants).taken.total();
-    };
-    const double fullTaken = takenUp(Millilitres(1000), times.full).value();
+    const Days full = unrounded(times.full, constants.fullRounding);
+    if (!times.half && !times.developer) {
+        return KeepingLimits{MillimolesPerLitre(std::numeric_limits<double>::infinity()), full};
+    }
+    const double fullTaken = takenUp(kFull, full, 1, saturation, constants).value();
     double perOxygen = 1 / kOxygenLimit.value; // 1/N_c
     if (times.half) {
-        const double halfTaken = takenUp(Millilitres(515), *times.half).value();
-        const double ratio = *times.half / times.full;
+        const Days half = unrounded(*times.half, constants.halfRounding);
+        const double halfTaken =
+            takenUp(kHalf, half, constants.halfOpenings, saturation, constants).value();
+        const double ratio = half / full;
         perOxygen = (1 - ratio) / (halfTaken - ratio * fullTaken);
     }
-    const double perAge = (1 - perOxygen * fullTaken) / times.full.value(); // 1/L0
+    const double perAge = (1 - perOxygen * fullTaken) / full.value(); // 1/L0
     if (!std::isfinite(perOxygen) || perOxygen <= 0 || !std::isfinite(perAge) || perAge <= 0) {
         Error error{.code = ErrorCode::Conflict,
                     .field = times.half ? "keeping.half_days" : "keeping.full_days",
@@ -151,7 +205,12 @@ Result<KeepingLimits> calibrate(const KeepingTimes& times, MillimolesPerLitre sa
         error.unit = "days";
         return refuse(std::move(error));
     }
-    return KeepingLimits{MillimolesPerLitre(1 / perOxygen), Days(1 / perAge)};
+    KeepingLimits limits{MillimolesPerLitre(1 / perOxygen), Days(1 / perAge)};
+    if (times.tray) {
+        const auto anHour = openUptake(Hours(1), kTray, kFull, saturation, 1); // at 1 cm/h
+        limits.trayExchange = (limits.oxygen - saturation) / (anHour * times.tray->value());
+    }
+    return limits;
 }
 
 Days daysUntilSpent(const Standing& state, const Closed& closed, const KeepingLimits& limits,
@@ -165,8 +224,7 @@ Days daysUntilSpent(const Standing& state, const Closed& closed, const KeepingLi
         return Days(0);
     }
     // Age alone would spend it by then, so the root lies before.
-    double latest =
-        -now * limits.age.value() / ageingFactor(closed.temperature, constants) * (1 + 1e-12);
+    double latest = -now * limits.age.value() / ageingOf(closed, constants) * (1 + 1e-12);
     latest = std::min(latest, kHorizon.value());
     const double atLatest = missing(latest);
     if (atLatest <= 0) {

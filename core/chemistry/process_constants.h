@@ -24,7 +24,8 @@ inline constexpr Constant kWashAid{"wash-aid", 2, 2, 2, "min", Grade::Published,
 inline constexpr Constant kWashAfterAid{"wash-after-aid", 5,        5, 5, "min",
                                         Grade::Published, kArmyWash};
 inline constexpr Constant kWetting{"wetting", 1, 1, 1, "min", Grade::Published, kArmyWash};
-/// Two sources: the larger is used. TM 11-2323, para 33, doubles for prints at 50 °F.
+/// Three sources: the largest is used. TM 11-2323, para 33 d, doubles for prints at 50 °F; MD0954,
+/// para 3-34, makes it 1.4 from 40 to 69 °F.
 inline constexpr Constant kColdWash{
     "cold-wash", 3, 2, 3, "", Grade::Published, "10 to 15 °C against 21 to 24 °C: T.O. 33B-1-1"};
 inline constexpr Constant kReticulation{"reticulation", 8, 8, 8, "°C", Grade::Published,
@@ -43,7 +44,7 @@ inline constexpr Constant kThiosulfateLeft{"thiosulfate-left",
                                            0.014,
                                            "g/m²",
                                            Grade::Published,
-                                           "ISO 18917 methylene-blue practice for microfilm"};
+                                           "of the ion: ISO 18901, as 36 CFR 1238.14 (c) has it"};
 
 // Mixing
 // -------------------------------------------------------------------------------------------

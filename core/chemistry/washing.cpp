@@ -82,7 +82,9 @@ double shareForStorage(GramsPerLitre thiosulfate, Millilitres carried, SquareCen
     constexpr double kSquareCentimetresInSquareMetre = 1e4;
     const double mayStay =
         kThiosulfateLeft.value * film.value() / kSquareCentimetresInSquareMetre; // g
-    return mayStay / (thiosulfate.value() * litres(carried).value());
+    constexpr double kIon = 112.12;  // g/mol, S₂O₃²⁻
+    constexpr double kSalt = 158.10; // g/mol, Na₂S₂O₃
+    return mayStay / (thiosulfate.value() * kIon / kSalt * litres(carried).value());
 }
 
 double leftAfterRunning(Seconds time) { return std::exp2(-time / minutes(kHypoHalving.value)); }

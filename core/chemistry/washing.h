@@ -51,8 +51,8 @@ double leftAfterDumps(Millilitres carried, Millilitres filling, int times);
 /// `filling` > 0.
 int dumpsNeeded(Millilitres carried, Millilitres filling, double share);
 
-/// The share of what is carried over that leaves kThiosulfateLeft on film of this area. Thiosulfate
-/// as the anhydrous ion's salt, g/L; all > 0.
+/// The share of what is carried over that leaves kThiosulfateLeft, which is of the ion, on film of
+/// this area. `thiosulfate` as the anhydrous sodium salt, g/L; all > 0.
 double shareForStorage(GramsPerLitre thiosulfate, Millilitres carried, SquareCentimetres film);
 
 /// Share of the fixer left in an average negative after so long in running water.

@@ -1,6 +1,7 @@
 #include "core/formulary/implied.h"
 
 #include <algorithm>
+#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
 
 namespace ullage::formulary
@@ -21,26 +22,70 @@ chemistry::Standing fresh(const Solution& solution, Millilitres air)
     return state;
 }
 
-chemistry::MillimolesPerLitre takenUp(const Solution& solution, Millilitres volume, Days time)
+// In the reference bottle, opened so often at equal intervals.
+chemistry::MillimolesPerLitre takenUp(const Solution& solution, Millilitres volume, Days time,
+                                      int openings)
 {
     const chemistry::Closed closed{chemistry::referenceBottle(), volume, saturation(solution)};
-    return chemistry::stand(fresh(solution, kReferenceCapacity - volume), time, closed)
-        .taken.total();
+    auto state = fresh(solution, kReferenceCapacity - volume);
+    for (int i = 0; i < openings; ++i) {
+        state.air = chemistry::freshAir(kReferenceCapacity - volume);
+        state = chemistry::stand(state, time / openings, closed);
+    }
+    return state.taken.total();
+}
+
+// Every combination of the ends of what the limits are solved with.
+std::vector<AirConstants> corners()
+{
+    constexpr int kEnds = 5;
+    std::vector<AirConstants> all;
+    for (unsigned which = 0; which < 1U << kEnds; ++which) {
+        const auto end = [&](unsigned bit) { return (which >> bit & 1U) != 0 ? 1.0 : 0.0; };
+        AirConstants corner;
+        corner.bottleExchange = at(chemistry::kBottleExchange, end(0));
+        corner.capLeak = end(1);
+        corner.fullRounding = end(2);
+        corner.halfRounding = end(3);
+        corner.halfOpenings = static_cast<int>(end(4) > 0 ? chemistry::kHalfOpenings.high
+                                                          : chemistry::kHalfOpenings.low);
+        all.push_back(corner);
+    }
+    return all;
 }
 
 } // namespace
 
 std::optional<Days> keepsFor(const Solution& solution, const Vessel& vessel, Millilitres volume,
-                             const AirConstants& constants)
+                             std::optional<int> openings, const AirConstants& constants)
 {
     const auto limits = keepingLimits(solution, constants);
     if (!limits) {
         return std::nullopt;
     }
-    const chemistry::Closed closed{enclosure(vessel, constants), volume, saturation(solution)};
-    const auto state = fresh(solution, airAbove(vessel, volume, std::nullopt));
-    return std::min(chemistry::daysUntilSpent(state, closed, *limits, constants),
-                    *solution.keeping.full);
+    chemistry::Closed closed{enclosure(vessel, constants), volume, saturation(solution)};
+    closed.agesByWarmth = solution.role == Role::Developer;
+    const bool full = volume / vessel.capacity >= kFullFilling / kReferenceCapacity;
+    const int times = openings.value_or(full ? 1 : constants.halfOpenings);
+    const auto missing = [&](double days) {
+        auto state = fresh(solution, {});
+        for (int i = 0; i < times; ++i) {
+            state.air = chemistry::freshAir(airAbove(vessel, volume, std::nullopt));
+            state = chemistry::stand(state, Days(days / times), closed, constants);
+        }
+        return limits->used(state) - 1;
+    };
+    const double latest = solution.keeping.full->value();
+    const double now = missing(0);
+    const double atLatest = missing(latest);
+    if (now >= 0 || atLatest <= 0) {
+        return now >= 0 ? Days(0) : *solution.keeping.full;
+    }
+    std::uintmax_t iterations = 200;
+    const auto [low, high] = boost::math::tools::toms748_solve(
+        missing, 0.0, latest, now, atLatest, boost::math::tools::eps_tolerance<double>(50),
+        iterations);
+    return Days((low + high) / 2);
 }
 
 std::vector<KeepingPoint> keepingCurve(const Solution& solution, Material material, int points)
@@ -67,14 +112,14 @@ std::vector<KeepingPoint> keepingCurve(const Solution& solution, Material materi
 std::optional<chemistry::Hours> trayTime(const Solution& solution, const AirConstants& constants)
 {
     const auto limits = keepingLimits(solution, constants);
-    if (!limits) {
+    if (!limits || !limits->airCounts()) {
         return std::nullopt;
     }
     const auto held = saturation(solution);
-    const double anHour =
-        chemistry::openUptake(chemistry::Hours(1), kTraySurface, kTrayVolume, held, constants) /
-            limits->oxygen +
-        1 / (24 * limits->age.value());
+    const double anHour = chemistry::openUptake(chemistry::Hours(1), kTraySurface, kTrayVolume,
+                                                held, constants.trayExchange) /
+                              limits->oxygen +
+                          1 / (24 * limits->age.value());
     return chemistry::Hours(std::max(0.0, 1 - held / limits->oxygen) / anHour);
 }
 
@@ -88,28 +133,23 @@ std::optional<LimitsRange> limitsRange(const Solution& solution)
     range.limits = *limits;
     range.oxygenLow = range.oxygenHigh = limits->oxygen;
     range.ageLow = range.ageHigh = limits->age;
-    for (const double exchange :
-         {chemistry::kBottleExchange.low, chemistry::kBottleExchange.high}) {
-        for (const double capShare : {-1.0, 1.0}) {
-            AirConstants corner;
-            corner.bottleExchange = exchange;
-            corner.capLeakShare = capShare;
-            if (const auto there = keepingLimits(solution, corner)) {
-                range.oxygenLow = std::min(range.oxygenLow, there->oxygen);
-                range.oxygenHigh = std::max(range.oxygenHigh, there->oxygen);
-                range.ageLow = std::min(range.ageLow, there->age);
-                range.ageHigh = std::max(range.ageHigh, there->age);
-            }
+    for (const AirConstants& corner : corners()) {
+        if (const auto there = keepingLimits(solution, corner)) {
+            range.oxygenLow = std::min(range.oxygenLow, there->oxygen);
+            range.oxygenHigh = std::max(range.oxygenHigh, there->oxygen);
+            range.ageLow = std::min(range.ageLow, there->age);
+            range.ageHigh = std::max(range.ageHigh, there->age);
         }
     }
-    if (!solution.keeping.half) {
+    if (!solution.keeping.half && limits->airCounts()) {
         // The oxygen limit is then a constant of the model, with a range of its own.
         range.oxygenLow = chemistry::MillimolesPerLitre(chemistry::kOxygenLimit.low);
         range.oxygenHigh = chemistry::MillimolesPerLitre(chemistry::kOxygenLimit.high);
     }
-    range.fullTakesUp = takenUp(solution, kFullFilling, *solution.keeping.full);
+    range.fullTakesUp = takenUp(solution, kFullFilling, *solution.keeping.full, 1);
     if (solution.keeping.half) {
-        range.halfTakesUp = takenUp(solution, kHalfFilling, *solution.keeping.half);
+        range.halfTakesUp =
+            takenUp(solution, kHalfFilling, *solution.keeping.half, AirConstants().halfOpenings);
     }
     return range;
 }
@@ -131,7 +171,8 @@ std::vector<WearPoint> wearCurve(const Solution& solution)
 VesselFlows flows(const Vessel& vessel, const AirConstants& constants)
 {
     const auto bottle = enclosure(vessel, constants);
-    return {bottle.wallFlow, bottle.capFlow};
+    const chemistry::Celsius usual(chemistry::kReferenceTemperature.value);
+    return {bottle.wallFlow * chemistry::wallFactor(usual), bottle.capFlow};
 }
 
 } // namespace ullage::formulary

@@ -5,6 +5,7 @@
 #include "core/formulary/solution_fields.h"
 
 #include <algorithm>
+#include <cctype>
 
 namespace ullage::formulary
 {
@@ -25,15 +26,41 @@ chemistry::MillimolesPerLitre saturation(const Solution& solution)
     return chemistry::solutionSaturation(solution.oxygenFactor);
 }
 
+namespace
+{
+
+// For a solution with a full-bottle time.
+chemistry::KeepingTimes keepingTimes(const Solution& solution)
+{
+    const Keeping& keeping = solution.keeping;
+    return {*keeping.full, keeping.half, keeping.tray, solution.role == Role::Developer};
+}
+
+} // namespace
+
 std::optional<chemistry::KeepingLimits> keepingLimits(const Solution& solution,
                                                       const chemistry::AirConstants& constants)
 {
     if (!solution.keeping.full) {
         return std::nullopt;
     }
-    const auto limits = chemistry::calibrate({*solution.keeping.full, solution.keeping.half},
-                                             saturation(solution), constants);
+    const auto limits =
+        chemistry::calibrate(keepingTimes(solution), saturation(solution), constants);
     return limits ? std::optional(*limits) : std::nullopt;
+}
+
+const chemistry::Constant& q10Range(const Solution& solution)
+{
+    const auto ascorbate = [](const std::string& chemical) {
+        std::string small = chemical;
+        std::transform(small.begin(), small.end(), small.begin(), [](unsigned char letter) {
+            return static_cast<char>(std::tolower(letter));
+        });
+        return small.find("ascorb") != std::string::npos;
+    };
+    const auto& chemicals = solution.chemicals;
+    return std::any_of(chemicals.begin(), chemicals.end(), ascorbate) ? chemistry::kQ10Ascorbate
+                                                                      : chemistry::kQ10;
 }
 
 void Described<chemistry::Wear>::settle(chemistry::Wear& wear)
@@ -61,7 +88,7 @@ Result<void> Described<Solution>::together(const Solution& solution)
     if (!keeping.full) {
         return {};
     }
-    const auto limits = chemistry::calibrate({*keeping.full, keeping.half}, saturation(solution));
+    const auto limits = chemistry::calibrate(keepingTimes(solution), saturation(solution));
     return limits ? Result<void>{} : refuse(limits.error());
 }
 

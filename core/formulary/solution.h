@@ -38,7 +38,7 @@ inline constexpr std::array<std::string_view, 3> kFormCodes{"powder", "liquid", 
 struct Keeping {
     std::optional<chemistry::Days> full;  ///< full bottle, closed
     std::optional<chemistry::Days> half;  ///< half-full bottle, closed
-    std::optional<chemistry::Hours> tray; ///< open tray; shown, not used for dates
+    std::optional<chemistry::Hours> tray; ///< a litre in an open 8×10 in tray
     friend bool operator==(const Keeping&, const Keeping&) = default;
 };
 
@@ -80,11 +80,16 @@ struct Solution {
 /// Oxygen that the solution holds in equilibrium with air at 20 °C: fresh water's × oxygenFactor.
 chemistry::MillimolesPerLitre saturation(const Solution& solution);
 
-/// What spends it by standing; empty without a full-bottle keeping time. The solution must have
+/// What spends it by standing; for anything but a developer age alone, unless it has a half-full
+/// time. Empty without a full-bottle keeping time. The solution must have
 /// passed check(), which proves that the limits exist under the usual constants; under others there
 /// may be none, and it is empty too.
 std::optional<chemistry::KeepingLimits>
 keepingLimits(const Solution& solution, const chemistry::AirConstants& constants = {});
+
+/// What is published of the Q10 of such a developer: kQ10Ascorbate if ascorbate or ascorbic acid is
+/// among its chemicals (in English, as the journal writes them), else kQ10.
+const chemistry::Constant& q10Range(const Solution& solution);
 
 /// Refuses an empty id or name and a half-full time without a full-bottle one (Missing), any figure
 /// out of range (OutOfRange, NotFinite), wear as chemistry::check() does, and keeping times that no

@@ -28,11 +28,11 @@ chemistry::Enclosure enclosure(const Vessel& vessel, const chemistry::AirConstan
 {
     const chemistry::WallConstant& wall =
         chemistry::kWalls[static_cast<std::size_t>(vessel.material)];
-    const double permeability = vessel.permeability.value_or(
-        chemistry::atShare(wall.permeability, constants.permeabilityShare));
+    const double permeability =
+        vessel.permeability.value_or(chemistry::at(wall.permeability, constants.permeability));
     const auto thickness = vessel.wall.value_or(chemistry::Millimetres(wall.thickness.value));
-    const auto cap = vessel.capLeak.value_or(chemistry::CubicCentimetresPerDay(
-        chemistry::atShare(chemistry::kCapLeak, constants.capLeakShare)));
+    const auto cap = vessel.capLeak.value_or(
+        chemistry::CubicCentimetresPerDay(chemistry::at(chemistry::kCapLeak, constants.capLeak)));
     return chemistry::enclosure(vessel.capacity, permeability, thickness, cap);
 }
 

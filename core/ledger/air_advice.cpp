@@ -81,7 +81,7 @@ std::optional<AirAdvice> airAdvice(const Batch& batch,
                                    const chemistry::AirConstants& constants)
 {
     const auto dateOf = [&](const Batch& changed) { return *assess(changed, constants).discardBy; };
-    if (!batch.limits || !batch.inUse()) {
+    if (!batch.limits || !batch.limits->airCounts() || !batch.inUse()) {
         return std::nullopt;
     }
     AirAdvice advice;

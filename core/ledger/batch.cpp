@@ -148,8 +148,9 @@ struct Effects {
     void operator()(const Moved& e) const { batch.vessel = formulary.vessel(e.vessel); }
     void operator()(const StoodOpen& e) const
     {
-        batch.standing.taken.openVessel += chemistry::openUptake(
-            e.time, e.surface, batch.volume, saturation(*batch.solution), constants);
+        batch.standing.taken.openVessel +=
+            chemistry::openUptake(e.time, e.surface, batch.volume, saturation(*batch.solution),
+                                  chemistry::trayExchange(batch.limits, constants));
     }
     void operator()(const StoredAt& e) const { batch.temperature = e.temperature; }
     void operator()(const ClearingTested& e) const
@@ -211,7 +212,8 @@ std::optional<double> Batch::standingUsed() const
 
 chemistry::Closed Batch::closed() const
 {
-    return {enclosure(*vessel), volume, saturation(*solution), temperature};
+    return {enclosure(*vessel), volume, saturation(*solution), temperature,
+            solution->role == formulary::Role::Developer};
 }
 
 Fold::Fold(const formulary::Formulary& formulary, const chemistry::AirConstants& constants,

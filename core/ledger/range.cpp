@@ -15,11 +15,11 @@ using chemistry::Instant;
 namespace
 {
 
-using Sample = std::array<double, kSampledConstants>;
+using Sample = std::array<double, kDrawn>;
 
-ConstantShares sharesOf(const Sample& sample)
+Draw drawOf(const Sample& sample)
 {
-    return {sample[0], sample[1], sample[2], sample[3], sample[4]};
+    return {sample[0], sample[1], sample[2], sample[3], sample[4], sample[5], sample[6], sample[7]};
 }
 
 // The distributions of the standard library differ between its makers; these do not.
@@ -59,29 +59,34 @@ Instant quantile(const std::vector<Instant>& sorted, double share)
 
 } // namespace
 
-chemistry::AirConstants airConstantsAt(const ConstantShares& shares)
+chemistry::AirConstants constantsOf(const Draw& draw)
 {
     chemistry::AirConstants constants;
-    constants.bottleExchange = atShare(chemistry::kBottleExchange, shares.bottleExchange);
-    constants.trayExchange = atShare(chemistry::kTrayExchange, shares.trayExchange);
-    constants.ageing = atShare(chemistry::kAgeing, shares.ageing);
-    constants.permeabilityShare = shares.permeability;
-    constants.capLeakShare = shares.capLeak;
+    constants.bottleExchange = at(chemistry::kBottleExchange, draw.bottleExchange);
+    constants.trayExchange = at(chemistry::kTrayExchange, draw.trayExchange);
+    constants.ageing = at(chemistry::kAgeing, draw.ageing);
+    constants.permeability = draw.permeability;
+    constants.capLeak = draw.capLeak;
+    const auto& openings = chemistry::kHalfOpenings;
+    constants.halfOpenings = static_cast<int>(
+        openings.low + std::floor(draw.halfOpenings * (openings.high - openings.low + 1)));
+    constants.fullRounding = draw.fullRounding;
+    constants.halfRounding = draw.halfRounding;
     return constants;
 }
 
-std::vector<ConstantShares> latinHypercube(int count, std::uint32_t seed)
+std::vector<Draw> latinHypercube(int count, std::uint32_t seed)
 {
     std::mt19937 random(seed);
     std::vector<Sample> samples(static_cast<std::size_t>(count));
-    for (std::size_t dimension = 0; dimension < kSampledConstants; ++dimension) {
+    for (std::size_t dimension = 0; dimension < kDrawn; ++dimension) {
         const auto slices = shuffled(count, random);
         for (std::size_t i = 0; i < samples.size(); ++i) {
-            samples[i][dimension] = 2 * (slices[i] + unit(random)) / count - 1;
+            samples[i][dimension] = (slices[i] + unit(random)) / count;
         }
     }
-    std::vector<ConstantShares> result;
-    std::transform(samples.begin(), samples.end(), std::back_inserter(result), sharesOf);
+    std::vector<Draw> result;
+    std::transform(samples.begin(), samples.end(), std::back_inserter(result), drawOf);
     return result;
 }
 
@@ -89,10 +94,7 @@ Result<std::optional<DateRange>> discardRange(const std::vector<Event>& entered,
                                               const formulary::Formulary& formulary,
                                               const RangeSettings& settings)
 {
-    const auto dateAt = [&](const ConstantShares& shares) {
-        return dateUnder(entered, until, formulary, airConstantsAt(shares));
-    };
-    const auto value = dateAt({});
+    const auto value = dateUnder(entered, until, formulary, {});
     if (!value) {
         return tl::unexpected(value.error());
     }
@@ -101,11 +103,10 @@ Result<std::optional<DateRange>> discardRange(const std::vector<Event>& entered,
     }
     DateRange range;
     range.value = **value;
-    range.allLow = dateAt({-1, -1, -1, -1, -1}).value_or(std::nullopt);
-    range.allHigh = dateAt({1, 1, 1, 1, 1}).value_or(std::nullopt);
     std::vector<Instant> dates;
-    for (const ConstantShares& shares : latinHypercube(settings.samples, settings.seed)) {
-        if (const auto date = dateAt(shares); date && *date) {
+    for (const Draw& draw : latinHypercube(settings.samples, settings.seed)) {
+        const auto date = dateUnder(entered, until, formulary, constantsOf(draw));
+        if (date && *date) {
             dates.push_back(**date);
         }
     }

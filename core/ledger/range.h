@@ -1,12 +1,13 @@
 // How far the discard-by date can be believed: the same batch under other constants.
 //
-// The constants of the air and age model are known as ranges. Each set of them is given the whole
-// chain anew: the solution's limits are solved again, the batch folded again, the date read off. So
-// a constant that the published keeping times already pin down moves the date little.
+// The constants of the air and age model are known as ranges, the published times as rounded, and
+// nobody knows how often the half-full bottle was opened. Each set of them is given the whole chain
+// anew: the solution's limits are solved again, the batch folded again, the date read off. So a
+// constant that the published keeping times already pin down moves the date little.
 //
-// Simplifications: the ranges are taken as independent and a share of each range as uniform on both
-// sides of the value (half of the samples lie below it). That is a way of looking at ranges, not a
-// measured distribution. The calendar's limit does not move.
+// Simplifications: the ranges are taken as independent, each uniform in its logarithm, the openings
+// as 1 to 4 alike. That is a way of looking at ranges, not a measured distribution. The calendar's
+// limit does not move.
 #pragma once
 
 #include "core/chemistry/constants.h"
@@ -20,29 +21,30 @@
 namespace ullage::ledger
 {
 
-/// Where each constant stands in its range: −1 low, 0 the value, 1 high.
-struct ConstantShares {
+/// A draw: where in its range each thing that is not known for certain stands, from 0 to below 1.
+struct Draw {
     double bottleExchange = 0;
     double trayExchange = 0;
     double ageing = 0;
-    double permeability = 0;
+    double permeability = 0; ///< one place for the walls of all materials
     double capLeak = 0;
+    double halfOpenings = 0;
+    double fullRounding = 0;
+    double halfRounding = 0;
 };
-inline constexpr std::size_t kSampledConstants = 5;
+inline constexpr std::size_t kDrawn = 8;
 
-chemistry::AirConstants airConstantsAt(const ConstantShares& shares);
+chemistry::AirConstants constantsOf(const Draw& draw);
 
-/// A Latin hypercube: in each dimension every one of `count` equal slices of [−1, 1] is met once.
+/// A Latin hypercube: in each dimension every one of `count` equal slices of [0, 1) is met once.
 /// The same seed gives the same sample on every machine.
-std::vector<ConstantShares> latinHypercube(int count, std::uint32_t seed);
+std::vector<Draw> latinHypercube(int count, std::uint32_t seed);
 
 struct DateRange {
-    chemistry::Instant value;                  ///< with the constants as they are
-    std::optional<chemistry::Instant> allLow;  ///< empty where the keeping times then contradict
-    std::optional<chemistry::Instant> allHigh; ///< likewise
-    chemistry::Instant early;                  ///< 10 % of the sample lie before
-    chemistry::Instant late;                   ///< 90 % do
-    int used = 0;                              ///< samples under which the keeping times make sense
+    chemistry::Instant value; ///< with the constants as they are
+    chemistry::Instant early; ///< 10 % of the sample lie before
+    chemistry::Instant late;  ///< 90 % do
+    int used = 0;             ///< samples under which the keeping times make sense
 };
 
 struct RangeSettings {

@@ -86,7 +86,10 @@ void assessStanding(const Batch& batch, const chemistry::AirConstants& constants
             chemistry::addDays(batch.asOf, chemistry::daysUntilSpent(batch.standing, closed,
                                                                      *batch.limits, constants));
     }
-    so.discardBy = so.spentAt ? std::min(*so.spentAt, *so.keepsUntil) : so.keepsUntil;
+    // A day or two beside the calendar's date is the calendar's date told by a blunter clock.
+    const bool before = so.spentAt && chemistry::daysBetween(*so.spentAt, *so.keepsUntil) >=
+                                          Days(chemistry::kCalendarNear.value);
+    so.discardBy = before ? so.spentAt : so.keepsUntil;
 }
 
 // A passed test vouches for the solution for a while.

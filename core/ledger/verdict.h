@@ -87,9 +87,10 @@ struct Assessment {
     std::optional<double> standingUsed;           ///< s
     std::optional<chemistry::Instant> spentAt;    ///< when s reaches (or last rose to) 1
     std::optional<chemistry::Instant> keepsUntil; ///< mixing + published full-bottle time
-    std::optional<chemistry::Instant> discardBy;  ///< the earlier of the two
-    std::optional<chemistry::Clearing> clearing;  ///< a fixer with a test
-    std::optional<LastFilm> lastFilm;             ///< empty without a capacity or a load to come
+    /// The earlier of the two; a `spentAt` less than kCalendarNear before `keepsUntil` is that.
+    std::optional<chemistry::Instant> discardBy;
+    std::optional<chemistry::Clearing> clearing; ///< a fixer with a test
+    std::optional<LastFilm> lastFilm;            ///< empty without a capacity or a load to come
 };
 
 /// Judges a batch at batch.asOf. Rules and limits: core/chemistry/README.md.

@@ -77,6 +77,7 @@ QByteArray fixText(const Batch& batch, const Assessment& so)
 QByteArray batchText(const Batch& batch)
 {
     const Assessment so = assess(batch);
+    const bool airCounts = batch.limits && batch.limits->airCounts();
     LineWriter one;
     one.text("batch", batch.id)
         .text("name", batch.name)
@@ -89,7 +90,7 @@ QByteArray batchText(const Batch& batch)
         .number("age_days", so.age.value())
         .number("oxygen_mmol_per_litre", batch.standing.taken.total().value())
         .raw("oxygen_limit_mmol_per_litre",
-             batch.limits ? numberText(batch.limits->oxygen.value()) : kNull)
+             airCounts ? numberText(batch.limits->oxygen.value()) : kNull)
         .raw("age_part", orNull(so.agePart))
         .raw("air_part", orNull(so.airPart))
         .raw("standing_used", orNull(so.standingUsed))

@@ -2,8 +2,7 @@
 
 from reading_journal import DAY_US, OPENING, films_of, instant
 from reading_maths import bisect
-from reading_model import (AIR_MMOL_PER_ML, DEFAULT_OXYGEN_FACTOR, K_TRAY, Closed, Vessel,
-                           ageing_rate, dissolved_oxygen, standing_limits)
+from reading_model import AIR_MMOL_PER_ML, Closed, Standing, Vessel
 
 EMPTY_ML = 1e-9
 
@@ -23,13 +22,8 @@ class Batch:
         self.name = mixed.data.get("name") or self.id
         self.solution_id = mixed.data["solution"]
         self.solution = book.solutions[self.solution_id]
-        self.c_sat = dissolved_oxygen(
-            self.solution.get("oxygen_factor", DEFAULT_OXYGEN_FACTOR))
-        keeping = self.solution.get("keeping")
-        self.limit = self.life = None
-        if keeping is not None:
-            self.limit, self.life = standing_limits(
-                keeping["full_days"], keeping.get("half_days"), self.c_sat)
+        self.model = Standing(self.solution)
+        self.c_sat, self.limit = self.model.c_sat, self.model.limit
         self.mixed_at = self.clock = instant(mixed.data["at"])
         self.vessel = self._vessel(mixed)
         self.volume = float(mixed.data["volume_ml"])
@@ -65,14 +59,16 @@ class Batch:
 
     def standing(self):
         """Standing used, or None where keeping is not published."""
-        return None if self.limit is None else self.oxygen / self.limit + self.age
+        return self.model.used(self.oxygen, self.age)
 
     def standing_after(self, days):
         """Standing used after standing on, as it is, for that long."""
-        closed = Closed(self.vessel, self.volume, self.air, self.c_sat)
-        taken = closed.taken_up(self.air_oxygen, days)
-        return ((self.oxygen + taken / (self.volume / 1000.0)) / self.limit
-                + self.age + days * ageing_rate(self.temperature) / self.life)
+        taken = self._closed().taken_up(self.air_oxygen, days)
+        return self.model.used(self.oxygen + taken / (self.volume / 1000.0),
+                               self.age + self.model.aged(days, self.temperature))
+
+    def _closed(self):
+        return Closed(self.vessel, self.volume, self.air, self.c_sat, self.temperature)
 
     def advance(self, to):
         """Lets the closed bottle stand until then."""
@@ -82,12 +78,11 @@ class Batch:
             if before is not None and before < 1.0 <= self.standing_after(days):
                 self.rose_at = self.clock + DAY_US * bisect(
                     lambda t: self.standing_after(t) - 1.0, 0.0, days)
-            closed = Closed(self.vessel, self.volume, self.air, self.c_sat)
+            closed = self._closed()
             self.oxygen += (closed.taken_up(self.air_oxygen, days)
                             / (self.volume / 1000.0))
             self.air_oxygen = closed.air_after(self.air_oxygen, days)
-            if self.life is not None:
-                self.age += days * ageing_rate(self.temperature) / self.life
+            self.age += self.model.aged(days, self.temperature)
         self.clock = to
 
     # --- events -------------------------------------------------------------
@@ -155,7 +150,7 @@ class Batch:
             f.refuse("vessel", "holds less than is there")
 
     def _stood_open(self, f):
-        taken = K_TRAY * f.data["area_cm2"] * self.c_sat * f.data["hours"] / 1000.0
+        taken = self.model.k_tray * f.data["area_cm2"] * self.c_sat * f.data["hours"] / 1000.0
         self.oxygen += taken / (self.volume / 1000.0)
 
     def _stored_at(self, f):

@@ -7,7 +7,7 @@ from datetime import datetime, timezone
 
 FILM_UNITS = {"135-36": (1, 1), "120": (1, 1), "135-24": (2, 3), "220": (2, 1),
               "4x5": (1, 4), "5x7": (35, 80), "8x10": (1, 1)}
-FILM_AREA_CM2 = 516.13
+FILM_AREA_CM2 = 516.128
 ROLES = ("developer", "stop", "fixer", "wash-aid", "wetting-agent", "other")
 MATERIALS = ("glass", "pet", "hdpe", "ldpe", "pp")
 DAY_US = 86_400_000_000

@@ -9,6 +9,7 @@ from reading_maths import Line, beta_quantile, incomplete_beta
 from reading_model import days_until
 
 SLACK = 1e-9
+SAME_DATE_DAYS = 2.0             # a model date nearer to the calendar's is the calendar's
 MONTH_DAYS = 30.4375
 VERDICTS = ("discard", "test-first", "near-its-end", "good")
 LEVEL_OF = {
@@ -49,15 +50,17 @@ def keeping_limit(mixed_at, full_days):
 def discard_instant(batch):
     """When to discard for standing: the model's date or the calendar's."""
     limit = keeping_limit(batch.mixed_at, batch.solution["keeping"]["full_days"])
-    standing = batch.standing()
-    if standing >= 1.0:
-        rose = batch.rose_at if batch.rose_at is not None else batch.mixed_at
-        return min(rose, limit)
-    if batch.volume == 0.0:
+    if batch.standing() >= 1.0:
+        model = batch.mixed_at if batch.rose_at is None else batch.rose_at
+    elif batch.volume == 0.0:
         return limit           # nothing is left to stand on, the calendar is
-    ahead = (limit - batch.clock) / DAY_US
-    days = days_until(lambda t: batch.standing_after(t) - 1.0, ahead)
-    return limit if days is None else min(limit, batch.clock + days * DAY_US)
+    else:
+        ahead = (limit - batch.clock) / DAY_US
+        days = days_until(lambda t: batch.standing_after(t) - 1.0, ahead)
+        if days is None:
+            return limit
+        model = batch.clock + days * DAY_US
+    return model if (limit - model) / DAY_US >= SAME_DATE_DAYS else limit
 
 
 def films_left(batch):
@@ -220,7 +223,7 @@ def report_one(batch):
         "oxygen_mmol_per_litre": batch.oxygen,
         "oxygen_limit_mmol_per_litre": batch.limit,
         "age_part": batch.age if kept else None,
-        "air_part": batch.oxygen / batch.limit if kept else None,
+        "air_part": batch.model.air_part(batch.oxygen) if kept else None,
         "standing_used": batch.standing(),
         "silver_g_per_litre": batch.silver,
         "bromide_mg_per_litre": batch.bromide,

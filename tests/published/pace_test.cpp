@@ -25,13 +25,5 @@ TEST(Forecast, gammaPriorOfTheHandbook)
     EXPECT_NEAR(chanceSlowerThan(prior, Days(250)), 0.95, 0.0005);
 }
 
-// The handbook's rule for a test: shape grows by the count, scale by the time.
-TEST(Forecast, posteriorAddsCountAndTime)
-{
-    const RateBelief after = belief({3, Days(45)});
-    EXPECT_EQ(after.shape, 1 + 3);
-    EXPECT_EQ(after.time, Days(30 + 45));
-}
-
 } // namespace
 } // namespace ullage::chemistry

@@ -135,7 +135,7 @@ TEST(ShelfViews, aDateIsToldWithItsSpan)
         return selectedBottle(batch, assessment, {}, {}, range, chemistry::Celsius(20), english())
             .reasons.join(u' ');
     };
-    ledger::DateRange range{at, {}, {}, at, at, 60};
+    ledger::DateRange range{at, at, at, 60};
     EXPECT_EQ(said(range), said(std::nullopt)) << "no span to tell";
     range.early = chemistry::addDays(at, chemistry::Days(-60));
     range.late = chemistry::addDays(at, chemistry::Days(60));

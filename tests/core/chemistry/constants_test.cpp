@@ -5,6 +5,7 @@
 #include "core/chemistry/mixing.h"
 #include "core/chemistry/process_constants.h"
 
+#include <cmath>
 #include <gtest/gtest.h>
 
 namespace ullage::chemistry
@@ -23,7 +24,12 @@ void expectRange(const Constant& constant, double low, double value, double high
 TEST(Constants, keepTheirRanges)
 {
     expectRange(kOxygenFactor, 0.49, 0.49, 1.0);
-    expectRange(kOxygenLimit, 8, 13, 20);
+    expectRange(kOxygenLimit, 13, 24, 40);
+    expectRange(kHalfOpenings, 1, 2, 4);
+    expectRange(kQ10, 1.5, 1.9, 3.0);
+    expectRange(kQ10Ascorbate, 2.3, 2.5, 3.0);
+    expectRange(kAgeing, 9'620, 10'560, 11'500);
+    expectRange(kCapLeak, 0.01, 0.05, 0.25);
     expectRange(kSilverPerFilm, 0.11, 0.15, 0.21);
     expectRange(kBromidePerFilm, 40, 50, 60);
     expectRange(kColdWash, 2, 3, 3);
@@ -34,13 +40,14 @@ TEST(Constants, keepTheirRanges)
     expectRange(kRunOnOneSide, 8, 8, 8);
 }
 
-TEST(Constants, sharesRunFromLowToHigh)
+TEST(Constants, placesRunFromLowToHighInTheLogarithm)
 {
-    EXPECT_EQ(atShare(kTrayExchange, -1), 3);
-    EXPECT_EQ(atShare(kTrayExchange, 0), 7);
-    EXPECT_EQ(atShare(kTrayExchange, 1), 15);
-    EXPECT_EQ(atShare(kTrayExchange, -0.5), 5);
-    EXPECT_EQ(atShare(kTrayExchange, 0.5), 11);
+    EXPECT_DOUBLE_EQ(at(kTrayExchange, 0), 3);
+    EXPECT_DOUBLE_EQ(at(kTrayExchange, 1), 15);
+    EXPECT_DOUBLE_EQ(at(kTrayExchange, 0.5), std::sqrt(3.0 * 15));
+    EXPECT_EQ(at(kTrayExchange, {}), 7);
+    EXPECT_EQ(at(kWalls[0].permeability, 0.5), 0) << "glass lets nothing through anywhere";
+    EXPECT_EQ(at(kFilmArea, 0.5), kFilmArea.value);
 }
 
 TEST(Displacement, addsUpByConstituent)

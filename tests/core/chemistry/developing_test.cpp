@@ -97,5 +97,37 @@ TEST(BaseTime, refusesFiguresThatCannotBe)
     EXPECT_EQ(refused({pair(20, 10)}, 20, 5.1).field, "q10");
 }
 
+TEST(CarriedRange, isTheTimeUnderTheEndsOfTheRange)
+{
+    const std::array one{TimeAtTemperature{Celsius(20), Seconds(600)}};
+    const auto cold = carriedRange(one, Celsius(18), 1.9, kQ10);
+    ASSERT_TRUE(cold && *cold);
+    EXPECT_NEAR((*cold)->shortest.value(), 600 * std::pow(1.5, 0.2), 1e-9);
+    EXPECT_NEAR((*cold)->longest.value(), 600 * std::pow(3.0, 0.2), 1e-9);
+    EXPECT_TRUE((*cold)->fromOnePair);
+    const auto warm = carriedRange(one, Celsius(24), 2.5, kQ10Ascorbate);
+    EXPECT_NEAR((*warm)->shortest.value(), 600 * std::pow(3.0, -0.4), 1e-9);
+    EXPECT_NEAR((*warm)->longest.value(), 600 * std::pow(2.3, -0.4), 1e-9);
+    // The solution's own figure is always within.
+    const auto steep = carriedRange(one, Celsius(18), 4, kQ10);
+    EXPECT_NEAR((*steep)->longest.value(), 600 * std::pow(4.0, 0.2), 1e-9);
+}
+
+TEST(CarriedRange, isEmptyWhereNothingIsCarried)
+{
+    const std::array two{TimeAtTemperature{Celsius(20), Seconds(600)},
+                         TimeAtTemperature{Celsius(24), Seconds(450)}};
+    for (const double celsius : {20.0, 22.0, 24.0}) {
+        const auto range = carriedRange(two, Celsius(celsius), 1.9, kQ10);
+        ASSERT_TRUE(range);
+        EXPECT_FALSE(*range) << celsius;
+    }
+    const auto beyond = carriedRange(two, Celsius(25), 1.9, kQ10);
+    ASSERT_TRUE(beyond && *beyond);
+    EXPECT_FALSE((*beyond)->fromOnePair);
+    EXPECT_EQ(carriedRange(two, Celsius(5), 1.9, kQ10).error().code, ErrorCode::OutOfRange);
+    EXPECT_EQ(carriedRange({}, Celsius(20), 1.9, kQ10).error().code, ErrorCode::NoFigure);
+}
+
 } // namespace
 } // namespace ullage::chemistry

@@ -24,11 +24,11 @@ TEST(FilmFormats, countAsTheConventionSays)
 
 TEST(FilmFormats, sheetsWithTheirUnitGoByArea)
 {
-    EXPECT_DOUBLE_EQ(films("9x12cm"), 108 / 516.13);
-    EXPECT_DOUBLE_EQ(films("6.5x9cm"), 58.5 / 516.13);
+    EXPECT_DOUBLE_EQ(films("9x12cm"), 108 / 516.128);
+    EXPECT_DOUBLE_EQ(films("6.5x9cm"), 58.5 / 516.128);
     EXPECT_DOUBLE_EQ(films("11x14in"), 154.0 / 80);
     EXPECT_DOUBLE_EQ(films("8x10in"), 1);
-    EXPECT_DOUBLE_EQ(filmsInArea(SquareCentimetres(516.13)).value(), 1);
+    EXPECT_DOUBLE_EQ(filmsInArea(SquareCentimetres(516.128)).value(), 1);
 }
 
 TEST(FilmFormats, nothingElseIsAFormat)

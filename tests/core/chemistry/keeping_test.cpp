@@ -56,13 +56,19 @@ TEST(Stand, matchesTheEquationWorkedOutApart)
     const auto pet =
         enclosure(Millilitres(1030), 1.8, Millimetres(0.30), CubicCentimetresPerDay(0.05));
     const auto inPet = stand(closedUp(pet, 500), Days(30), {pet, Millilitres(500), kSaturation});
-    EXPECT_NEAR(inPet.taken.total().value(), 8.724444028650304, 1e-9);
+    EXPECT_NEAR(inPet.taken.total().value(), 8.69594716571638, 1e-9);
+    const auto cold =
+        stand(closedUp(pet, 500), Days(30), {pet, Millilitres(500), kSaturation, Celsius(5)});
+    EXPECT_NEAR(cold.taken.total().value(), 8.636670598470065, 1e-9);
 
     const auto hdpe =
         enclosure(Millilitres(1030), 73, Millimetres(0.9), CubicCentimetresPerDay(0.05));
     const auto full = stand(closedUp(hdpe, 1030), Days(30), {hdpe, Millilitres(1030), kSaturation});
-    EXPECT_NEAR(full.taken.total().value(), 1.4612737168592165, 1e-9);
-    EXPECT_GT(full.taken.wall.value(), 20 * full.taken.cap.value());
+    EXPECT_NEAR(full.taken.total().value(), 1.190716841096005, 1e-9);
+    const auto cool =
+        stand(closedUp(hdpe, 1030), Days(30), {hdpe, Millilitres(1030), kSaturation, Celsius(5)});
+    EXPECT_NEAR(cool.taken.total().value(), 0.628148826262589, 1e-9);
+    EXPECT_GT(full.taken.wall.value(), 17 * full.taken.cap.value());
     EXPECT_EQ(full.taken.bottleAir.value(), 0);
 }
 
@@ -121,13 +127,18 @@ TEST(Ageing, followsArrhenius)
     const auto warm =
         stand(Standing(), Days(10), {bottle, Millilitres(1000), kSaturation, Celsius(30)});
     EXPECT_NEAR(warm.aged.value(), 32.81411273871352, 1e-11);
+    // What is no developer ages a day in a day.
+    const auto other =
+        stand(Standing(), Days(10), {bottle, Millilitres(1000), kSaturation, Celsius(30), false});
+    EXPECT_EQ(other.aged, Days(10));
+    EXPECT_EQ(other.taken.total(), warm.taken.total());
 }
 
 TEST(OpenVessel, takesUpByItsSurface)
 {
     // k·A·C_sat·h/1000 per litre: 7·516·0.13923647606·24/1000 in one litre, twice that in half.
     const auto tray = [](double volume) {
-        return openUptake(Hours(24), SquareCentimetres(516), Millilitres(volume), kSaturation)
+        return openUptake(Hours(24), SquareCentimetres(516), Millilitres(volume), kSaturation, 7)
             .value();
     };
     EXPECT_NEAR(tray(1000), 12.07013163681403, 1e-9);
@@ -139,25 +150,116 @@ TEST(Calibration, runsTheModelBackwards)
     const KeepingTimes times{Days(182.625), Days(60.875)};
     const auto limits = calibrate(times, kSaturation);
     ASSERT_TRUE(limits);
-    EXPECT_NEAR(limits->oxygen.value(), 12.807678800341618, 1e-8);
-    EXPECT_NEAR(limits->age.value(), 194.74686557945347, 1e-7);
+    EXPECT_NEAR(limits->oxygen.value(), 24.26733461818996, 1e-8);
+    EXPECT_NEAR(limits->age.value(), 188.8281764558086, 1e-7);
 
-    // By its own limits the reference bottle is spent exactly at the two published times.
+    // By its own limits the reference bottle is spent exactly at the two published times, the half
+    // full one opened once more half way.
     const auto bottle = referenceBottle();
     for (const auto& [volume, days] : {std::pair{1000.0, 182.625}, {515.0, 60.875}}) {
         auto state = closedUp(bottle, volume);
         state.taken.pouring = kSaturation;
         const Closed closed{bottle, Millilitres(volume), kSaturation};
-        EXPECT_NEAR(limits->used(stand(state, Days(days), closed)), 1, 1e-12);
-        EXPECT_NEAR(daysUntilSpent(state, closed, *limits).value(), days, 1e-7);
+        double left = days;
+        if (volume < 1000) {
+            left = days / 2;
+            state = stand(state, Days(left), closed);
+            EXPECT_LT(limits->used(state), 0.7);
+            state.air = freshAir(bottle.capacity - Millilitres(volume));
+        }
+        EXPECT_NEAR(limits->used(stand(state, Days(left), closed)), 1, 1e-12);
+        EXPECT_NEAR(daysUntilSpent(state, closed, *limits).value(), left, 1e-7);
     }
+}
+
+TEST(Calibration, goesByHowOftenTheHalfFullBottleWasOpened)
+{
+    const KeepingTimes times{Days(182.625), Days(60.875)};
+    constexpr double kOxygen[]{12.807678800341618, 24.26733461818996, 33.12704607182204,
+                               39.714973071082646};
+    constexpr double kAge[]{194.7468655794535, 188.8281764558086, 187.128250016243,
+                            186.36594829652708};
+    for (int openings = 1; openings <= 4; ++openings) {
+        AirConstants constants;
+        constants.halfOpenings = openings;
+        const auto limits = calibrate(times, kSaturation, constants);
+        ASSERT_TRUE(limits) << openings;
+        EXPECT_NEAR(limits->oxygen.value(), kOxygen[openings - 1], 1e-8) << openings;
+        EXPECT_NEAR(limits->age.value(), kAge[openings - 1], 1e-7) << openings;
+    }
+}
+
+TEST(Calibration, aTimeInMonthsMayBeHalfAMonthOff)
+{
+    AirConstants constants;
+    constants.fullRounding = 1;
+    constants.halfRounding = 0;
+    const auto shifted = calibrate({Days(182.625), Days(60.875)}, kSaturation, constants);
+    EXPECT_NEAR(shifted->oxygen.value(), 19.85410571196481, 1e-8);
+    EXPECT_NEAR(shifted->age.value(), 206.48608787866914, 1e-7);
+    // Days that are no whole months were not rounded to them.
+    const auto exact = calibrate({Days(180), Days(62)}, kSaturation, constants);
+    EXPECT_EQ(exact->oxygen, calibrate({Days(180), Days(62)}, kSaturation)->oxygen);
+    // The half month goes by the logarithm: in the middle lies the geometric mean.
+    constants.fullRounding = 0.5;
+    const auto middle = calibrate({Days(60.875), {}, {}, false}, kSaturation, constants);
+    EXPECT_NEAR(middle->age.value(), 30.4375 * std::sqrt(1.5 * 2.5), 1e-9);
 }
 
 TEST(Calibration, oneFigureLeavesTheDefaultLimit)
 {
     const auto limits = calibrate({Days(182.625), {}}, kSaturation);
-    EXPECT_NEAR(limits->oxygen.value(), 13, 1e-12);
-    EXPECT_NEAR(limits->age.value(), 194.55581987883843, 1e-7);
+    EXPECT_NEAR(limits->oxygen.value(), 24, 1e-12);
+    EXPECT_NEAR(limits->age.value(), 188.89964731657253, 1e-7);
+}
+
+TEST(Calibration, whatIsNoDeveloperGoesByTheCalendar)
+{
+    const auto limits = calibrate({Days(60.875), {}, Hours(24), false}, kSaturation);
+    ASSERT_TRUE(limits);
+    EXPECT_FALSE(limits->airCounts());
+    EXPECT_EQ(limits->age, Days(60.875));
+    EXPECT_EQ(trayExchange(*limits), kTrayExchange.value);
+    const auto bottle = glass(1030);
+    Standing state = closedUp(bottle, 100);
+    const Closed closed{bottle, Millilitres(100), kSaturation, Celsius(30), false};
+    EXPECT_NEAR(daysUntilSpent(state, closed, *limits).value(), 60.875, 1e-9);
+    state.taken.openVessel = MillimolesPerLitre(100);
+    EXPECT_EQ(limits->used(state), 0);
+    // With a half-full time of its own air counts for it too.
+    const auto half = calibrate({Days(60.875), Days(30), {}, false}, kSaturation);
+    EXPECT_TRUE(half->airCounts());
+    EXPECT_EQ(half->oxygen, calibrate({Days(60.875), Days(30)}, kSaturation)->oxygen);
+}
+
+TEST(Calibration, aTrayTimeFixesTheExchangeOfAnOpenVessel)
+{
+    const auto limits = calibrate({Days(182.625), Days(60.875), Hours(24)}, kSaturation);
+    ASSERT_TRUE(limits && limits->trayExchange);
+    EXPECT_NEAR(*limits->trayExchange, 13.989420439013259, 1e-8);
+    // A fresh litre in the tray has taken up its limit after that time.
+    const auto taken = openUptake(Hours(24), SquareCentimetres(516.13), Millilitres(1000),
+                                  kSaturation, trayExchange(*limits));
+    EXPECT_NEAR((taken + kSaturation).value(), limits->oxygen.value(), 1e-10);
+    AirConstants slow;
+    slow.trayExchange = 3;
+    EXPECT_EQ(trayExchange(*limits, slow), *limits->trayExchange);
+    EXPECT_EQ(trayExchange(std::nullopt, slow), 3);
+    EXPECT_EQ(trayExchange(*calibrate({Days(182.625), Days(60.875)}, kSaturation), slow), 3);
+}
+
+TEST(HalfFull, beginsAtTheBottleOfThePublishedTime)
+{
+    EXPECT_FALSE(belowHalfFull(Millilitres(515), Millilitres(1030)));
+    EXPECT_TRUE(belowHalfFull(Millilitres(514), Millilitres(1030)));
+    EXPECT_FALSE(belowHalfFull(Millilitres(250), Millilitres(500)));
+}
+
+TEST(Wall, letsLessThroughInTheCold)
+{
+    EXPECT_DOUBLE_EQ(wallFactor(Celsius(25)), 1);
+    EXPECT_NEAR(wallFactor(Celsius(20)), 0.806233053428276, 1e-12);
+    EXPECT_NEAR(wallFactor(Celsius(5)), 0.4033340837913365, 1e-12);
 }
 
 TEST(Calibration, refusesTimesNoLimitsCanGive)
@@ -165,7 +267,9 @@ TEST(Calibration, refusesTimesNoLimitsCanGive)
     EXPECT_EQ(calibrate({Days(100), Days(100)}, kSaturation).error().field, "keeping.half_days");
     EXPECT_EQ(calibrate({Days(100), Days(120)}, kSaturation).error().code, ErrorCode::Conflict);
     // The cap alone would spend it first: no age is left.
-    EXPECT_EQ(calibrate({Days(7000), {}}, kSaturation).error().field, "keeping.full_days");
+    EXPECT_EQ(calibrate({Days(12'000), {}}, kSaturation).error().field, "keeping.full_days");
+    // The half-full bottle would have to be spent by less oxygen than the full one has by then.
+    EXPECT_EQ(calibrate({Days(3000), Days(1)}, kSaturation).error().field, "keeping.half_days");
 }
 
 TEST(DaysUntilSpent, isNothingOnceSpentAndRespectsTemperature)

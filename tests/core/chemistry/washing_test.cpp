@@ -68,12 +68,13 @@ TEST(FillAndDump, neededFillingsAreTheFewestThatDo)
 
 TEST(FillAndDump, storageShareIsByAreaAndStrength)
 {
-    // 0.014 g/m² on 516.13 cm² is 0.7226 mg; 20 mL of 150 g/L carry 3 g.
+    // 0.014 g/m² on 516.13 cm² is 0.7226 mg; 20 mL of 150 g/L of the salt carry 3 g, 2.1275 g of it
+    // the ion.
     const auto share = [](double strength, double carried, double area) {
         return shareForStorage(GramsPerLitre(strength), Millilitres(carried),
                                SquareCentimetres(area));
     };
-    EXPECT_NEAR(share(150, 20, 516.13), 0.014 * 0.051613 / 3, 1e-12);
+    EXPECT_NEAR(share(150, 20, 516.13), 0.014 * 0.051613 / (3 * 112.12 / 158.10), 1e-12);
     EXPECT_NEAR(share(75, 20, 516.13), 2 * share(150, 20, 516.13), 1e-12);
     EXPECT_NEAR(share(150, 20, 258.065), share(150, 20, 516.13) / 2, 1e-12);
 }

@@ -76,10 +76,26 @@ TEST(Solution, defaultsAreTheModels)
     EXPECT_NEAR(saturation(developer()).value(), 0.13923647606143907, 1e-12);
 }
 
+TEST(Solution, rangeOfQ10GoesByWhatIsInIt)
+{
+    auto solution = developer();
+    EXPECT_EQ(q10Range(solution).name, kQ10.name);
+    solution.chemicals = {"metol", "sodium sulfite"};
+    EXPECT_EQ(q10Range(solution).name, kQ10.name);
+    for (const char* chemical : {"ascorbic acid", "Sodium ascorbate", "sodium isoascorbate"}) {
+        solution.chemicals = {"phenidone", chemical};
+        EXPECT_EQ(q10Range(solution).name, kQ10Ascorbate.name) << chemical;
+    }
+}
+
 TEST(Solution, keepingLimitsNeedAFullBottleFigure)
 {
     auto solution = developer();
-    EXPECT_NEAR(keepingLimits(solution)->oxygen.value(), 12.807678800341618, 1e-8);
+    EXPECT_NEAR(keepingLimits(solution)->oxygen.value(), 24.26733461818996, 1e-8);
+    EXPECT_NEAR(*keepingLimits(solution)->trayExchange, 13.989420439013259, 1e-8);
+    solution.role = Role::Fixer;
+    solution.keeping.half.reset();
+    EXPECT_FALSE(keepingLimits(solution)->airCounts());
     solution.keeping = {};
     EXPECT_FALSE(keepingLimits(solution));
     EXPECT_TRUE(check(solution));
@@ -135,13 +151,13 @@ TEST(Vessel, rangesReachTheMaterialsFiguresOnly)
     auto vessel = bottle();
     vessel.material = Material::Hdpe;
     AirConstants high;
-    high.permeabilityShare = 1;
-    high.capLeakShare = 1;
+    high.permeability = 1;
+    high.capLeak = 1;
     EXPECT_NEAR(enclosure(vessel, high).wallFlow / enclosure(vessel).wallFlow, 98.0 / 73, 1e-12);
     EXPECT_NEAR(enclosure(vessel, high).capFlow / enclosure(vessel).capFlow, 5, 1e-12);
     AirConstants low;
-    low.permeabilityShare = -1;
-    low.capLeakShare = -1;
+    low.permeability = 0;
+    low.capLeak = 0;
     EXPECT_NEAR(enclosure(vessel, low).wallFlow / enclosure(vessel).wallFlow, 39.0 / 73, 1e-12);
     EXPECT_NEAR(enclosure(vessel, low).capFlow / enclosure(vessel).capFlow, 0.2, 1e-12);
     vessel.permeability = 50;

@@ -135,7 +135,7 @@ TEST(Loads, countInFilms)
 {
     const Load mixedLoad{{{"135-36", 2}, {"135-24", 3}, {"4x5", 4}, {"220", 1}}, {}};
     EXPECT_DOUBLE_EQ(mixedLoad.units().value(), 2 + 2 + 1 + 2);
-    EXPECT_DOUBLE_EQ((Load{{}, SquareCentimetres(1032.26)}).units().value(), 2);
+    EXPECT_DOUBLE_EQ((Load{{}, SquareCentimetres(1032.256)}).units().value(), 2);
 }
 
 TEST(Entries, ofTheCupboardAreChecked)

@@ -141,9 +141,9 @@ TEST(Fold, standsClosedByTheModelBetweenEvents)
     // Worked out apart: 8.577298660 mmol/L from 530 mL of air and the cap in 30 days.
     EXPECT_NEAR(oxygen(history.batch(30)), kSaturation + 8.577298660400226, 1e-9);
     EXPECT_NEAR(history.batch(30).standing.aged.value(), 30, 1e-12);
-    // s = N/N_c + g with N_c = 12.807679 and L0 = 194.746866.
+    // s = N/N_c + g with N_c = 24.267335 and L0 = 188.828176.
     EXPECT_NEAR(*history.batch(30).standingUsed(),
-                (kSaturation + 8.577298660400226) / 12.807678800341618 + 30 / 194.74686557945347,
+                (kSaturation + 8.577298660400226) / 24.26733461818996 + 30 / 188.8281764558086,
                 1e-8);
 }
 
@@ -337,20 +337,20 @@ TEST(Fold, remembersWhenItWasLastSpent)
     history.mix("dev", 500);
     const auto fresh = history.batch(0);
     EXPECT_FALSE(fresh.spentSince);
-    const auto later = history.batch(100);
+    const auto later = history.batch(130);
     ASSERT_TRUE(later.spentSince);
     EXPECT_NEAR(*history.batchAt(*later.spentSince).standingUsed(), 1, 1e-8);
     // Topped up it is younger; then it rises again.
-    history.add(100, ToppedUp{Millilitres(500), {}});
-    EXPECT_FALSE(history.batch(100).spentSince);
-    const auto again = history.batch(300);
+    history.add(130, ToppedUp{Millilitres(500), {}});
+    EXPECT_FALSE(history.batch(130).spentSince);
+    const auto again = history.batch(330);
     ASSERT_TRUE(again.spentSince);
-    EXPECT_GT(*again.spentSince, history.at(100));
+    EXPECT_GT(*again.spentSince, history.at(130));
     EXPECT_NEAR(*history.batchAt(*again.spentSince).standingUsed(), 1, 1e-8);
     // By an event: from that event on.
     History open;
     open.mix("dev", 1000);
-    open.add(3, StoodOpen{Hours(48), SquareCentimetres(516)});
+    open.add(3, StoodOpen{Hours(60), SquareCentimetres(516)});
     EXPECT_EQ(open.batch(4).spentSince, open.at(3));
 }
 

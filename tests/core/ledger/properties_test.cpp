@@ -137,8 +137,10 @@ TEST(Properties, oxygenByRoutesIsTheOxygenOfTheWholeEquation)
         const auto closed = batch.closed();
         const double c = closed.saturation.value();
         const double wet = std::min(1.0, batch.volume / closed.bottle.capacity);
-        const double qWet = wet * closed.bottle.wallFlow;
-        const double qHead = (1 - wet) * closed.bottle.wallFlow + closed.bottle.capFlow;
+        const double kelvin = closed.temperature.value() + 273.15;
+        const double wall = closed.bottle.wallFlow * std::exp(-3765 * (1 / kelvin - 1 / 298.15));
+        const double qWet = wet * wall;
+        const double qHead = (1 - wet) * wall + closed.bottle.capFlow;
         const double air = batch.standing.air.volume.value();
         double expected = (qWet + qHead) * t;
         if (air >= 0.5) {

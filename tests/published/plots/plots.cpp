@@ -1,7 +1,6 @@
 // Draws keeping.svg and ageing.svg into the folder named: the model's curves over published points.
 #include "core/chemistry/oxygen.h"
 #include "core/formulary/implied.h"
-#include "core/ledger/range.h"
 
 #include <cmath>
 #include <cstdio>
@@ -110,11 +109,13 @@ formulary::Solution stock()
 {
     formulary::Solution solution;
     solution.id = solution.name = "stock";
+    solution.role = formulary::Role::Developer;
     solution.keeping = {Days(182.625), Days(60.875), {}};
     return solution;
 }
 
-std::vector<Point> keepingLine(const AirConstants& constants, formulary::Material material)
+std::vector<Point> keepingLine(formulary::Material material, int openings,
+                               const AirConstants& constants = {})
 {
     formulary::Vessel bottle;
     bottle.id = bottle.name = "bottle";
@@ -122,10 +123,19 @@ std::vector<Point> keepingLine(const AirConstants& constants, formulary::Materia
     bottle.material = material;
     std::vector<Point> points;
     for (double fill = 60; fill <= 1030; fill += 10) {
-        const auto days = formulary::keepsFor(stock(), bottle, Millilitres(fill), constants);
+        const auto days =
+            formulary::keepsFor(stock(), bottle, Millilitres(fill), openings, constants);
         points.push_back({fill, days ? days->value() : 0});
     }
     return points;
+}
+
+// As if the half-full bottle of the published time had been opened so often.
+AirConstants openedSoOften(int openings)
+{
+    AirConstants constants;
+    constants.halfOpenings = openings;
+    return constants;
 }
 
 bool drawKeeping(const std::string& folder)
@@ -133,15 +143,18 @@ bool drawKeeping(const std::string& folder)
     Plot plot(1030, 200, "How long an MQ-borax stock keeps, by how full the bottle is",
               "mL of solution in a bottle of 1030 mL", "days");
     plot.ticks({0, 250, 515, 750, 1000}, {0, 50, 100, 150, 200}, 0);
-    plot.line(keepingLine({}, formulary::Material::Glass), "#1f5fa8", "");
-    plot.line(keepingLine(ledger::airConstantsAt({-1, -1, -1, -1, -1}), formulary::Material::Glass),
-              "#1f5fa8", "2 4");
-    plot.line(keepingLine(ledger::airConstantsAt({1, 1, 1, 1, 1}), formulary::Material::Glass),
-              "#1f5fa8", "6 4");
-    plot.line(keepingLine({}, formulary::Material::Hdpe), "#b0501e", "");
+    using formulary::Material;
+    plot.line(keepingLine(Material::Glass, 2), "#1f5fa8", "");
+    plot.line(keepingLine(Material::Glass, 1), "#1f5fa8", "6 4");
+    plot.line(keepingLine(Material::Glass, 1, openedSoOften(1)), "#1f5fa8", "2 4");
+    plot.line(keepingLine(Material::Glass, 1, openedSoOften(4)), "#1f5fa8", "2 4");
+    plot.line(keepingLine(Material::Hdpe, 1), "#b0501e", "");
     plot.dots({{1000, 182.625}, {515, 60.875}}, "#222");
-    plot.label({40, 180}, "blue: glass (dotted: all constants low, dashed: all high)");
-    plot.label({40, 168}, "brown: HDPE · dots: the two published times it is calibrated on");
+    plot.label({40, 190}, "blue: glass, opened once more half way; dashed: left alone");
+    plot.label({40, 178},
+               "dotted: left alone, had the published half-full one been opened 1 or 4 times");
+    plot.label({40, 166}, "brown: HDPE, left alone · dots: the two published times");
+    plot.label({40, 154}, "below 515 mL all is extrapolated");
     return plot.save(folder + "/keeping.svg");
 }
 
