@@ -8560,6 +8560,14 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>%1: “%2” is not understood; write it like %3.</source>
         <translation>%1: „%2“ ist nicht verständlich; so schreiben: %3.</translation>
     </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>eine ganze Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>more than 0, at most %1</source>
+        <translation>mehr als 0, höchstens %1</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::Rail</name>

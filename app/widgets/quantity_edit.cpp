@@ -2,6 +2,7 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/words/number_text.h"
+#include "core/formulary/field_of.h"
 
 #include <QFocusEvent>
 #include <QStyle>
@@ -22,6 +23,15 @@ QuantityEdit::QuantityEdit(QuantityKind kind, const QString& name, const Wording
         readTyped();
         emit valueChanged();
     });
+}
+
+QuantityEdit::QuantityEdit(const formulary::FieldDescription& is, const QString& name,
+                           const Wording& wording, QWidget* parent)
+    : QuantityEdit(quantityKind(is), name, wording, parent)
+{
+    setRange(is.low, is.high);
+    setWhole(is.whole);
+    setRequired(is.presence == formulary::Presence::Required);
 }
 
 void QuantityEdit::setName(const QString& name)
@@ -52,6 +62,12 @@ void QuantityEdit::setRange(double least, double most)
     showValidity();
 }
 
+void QuantityEdit::setWhole(bool whole)
+{
+    m_whole = whole;
+    showValidity();
+}
+
 void QuantityEdit::setRequired(bool required)
 {
     m_required = required;
@@ -74,6 +90,10 @@ std::optional<double> QuantityEdit::value() const
 
 bool QuantityEdit::inRange(double value) const
 {
+    if (m_whole && value != std::floor(value))
+        return false;
+    if (formulary::isAboveNothing(m_least) && value <= 0)
+        return false;
     // A limit shown rounded in the user's unit must be accepted when it is typed as shown.
     const auto asShown = [&](double limit) {
         return editText(m_kind, value, m_wording) == editText(m_kind, limit, m_wording) &&
@@ -86,6 +106,13 @@ QString QuantityEdit::rangeText() const
 {
     const bool least = std::isfinite(m_least);
     const bool most = std::isfinite(m_most);
+    const bool above = formulary::isAboveNothing(m_least);
+    if (m_whole && least && most)
+        return tr("a whole number from %1 to %2")
+            .arg(editText(m_kind, above ? 1 : m_least, m_wording),
+                 editText(m_kind, m_most, m_wording));
+    if (above && most)
+        return tr("more than 0, at most %1").arg(editText(m_kind, m_most, m_wording));
     if (least && most)
         return tr("from %1 to %2")
             .arg(editText(m_kind, m_least, m_wording), editText(m_kind, m_most, m_wording));

@@ -23,13 +23,18 @@ public:
     /// `name` is the field's own, as its label says ("Volume used").
     QuantityEdit(QuantityKind kind, const QString& name, const Wording& wording,
                  QWidget* parent = nullptr);
+    /// For a field of the journal: its kind by its unit, its range, and whether it must be there.
+    QuantityEdit(const formulary::FieldDescription& is, const QString& name, const Wording& wording,
+                 QWidget* parent = nullptr);
 
     [[nodiscard]] QuantityKind kind() const { return m_kind; }
 
     void setName(const QString& name);
     void setWording(const Wording& wording);
-    /// Both ends allowed, in the stored unit.
+    /// Both ends allowed, in the stored unit; the smallest double stands for "more than nothing".
     void setRange(double least, double most);
+    /// Whole numbers only.
+    void setWhole(bool whole);
     /// An empty field is a problem; else it is simply no value.
     void setRequired(bool required);
 
@@ -63,6 +68,7 @@ private:
     double m_least = -std::numeric_limits<double>::infinity();
     double m_most = std::numeric_limits<double>::infinity();
     bool m_required = false;
+    bool m_whole = false;
 
     std::optional<double> m_value; // exact, before the range is looked at
     QString m_shown;               // the words that stand for m_value

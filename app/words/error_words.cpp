@@ -5,6 +5,7 @@
 #include "app/words/number_text.h"
 #include "app/words/printable_text.h"
 #include "app/words/store_words.h"
+#include "core/formulary/field_of.h"
 #include "core/store/damage.h"
 
 #include <QCoreApplication>
@@ -88,9 +89,8 @@ private:
     // "Allowed: 0 to 980 ml." Limits that only mean "more than nothing" are said so.
     [[nodiscard]] QString allowed() const
     {
-        constexpr double kNothing = 1e-300;
         if (m_error.low && m_error.high) {
-            if (*m_error.low > 0 && *m_error.low < kNothing) {
+            if (formulary::isAboveNothing(*m_error.low)) {
                 return tr("Allowed: more than 0, at most %1.").arg(amount(*m_error.high));
             }
             return tr("Allowed: %1 to %2.").arg(amount(*m_error.low), amount(*m_error.high));

@@ -199,6 +199,21 @@ ReadQuantity readQuantity(QuantityKind kind, const QString& typed, const Wording
     return {value, {}};
 }
 
+QuantityKind quantityKind(const formulary::FieldDescription& is)
+{
+    if (is.unit == "ml")
+        return QuantityKind::Volume;
+    if (is.unit == "°C")
+        return QuantityKind::Temperature;
+    if (is.unit == "s")
+        return QuantityKind::Time;
+    if (is.unit == "cm²")
+        return QuantityKind::Area;
+    if (is.unit == "h")
+        return QuantityKind::Hours;
+    return is.whole ? QuantityKind::Count : QuantityKind::Number;
+}
+
 QString unitText(QuantityKind kind, const Wording& wording)
 {
     switch (kind) {
@@ -227,6 +242,7 @@ QString editText(QuantityKind kind, double value, const Wording& wording)
     QLocale locale = wording.locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
     const auto number = [&](double n, int decimals) { return numberText(n, decimals, locale); };
+    const auto amount = [&](double n) { return number(n, std::abs(n) < 0.95 ? 3 : 1); };
     QString text;
     switch (kind) {
     case QuantityKind::Time:
@@ -235,7 +251,7 @@ QString editText(QuantityKind kind, double value, const Wording& wording)
         return filmCountText(value, locale);
     case QuantityKind::Volume:
         text = wording.units.volume == VolumeUnit::FluidOunce ? number(toFluidOunces(value), 2)
-                                                              : number(value, 1);
+                                                              : amount(value);
         break;
     case QuantityKind::Temperature:
         text = wording.units.temperature == TemperatureUnit::Fahrenheit
@@ -244,7 +260,7 @@ QString editText(QuantityKind kind, double value, const Wording& wording)
         break;
     case QuantityKind::Area:
     case QuantityKind::Hours:
-        text = number(value, 1);
+        text = amount(value);
         break;
     case QuantityKind::Number:
         text = number(value, 2);

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "app/words/units.h"
+#include "core/formulary/field.h"
 
 #include <QString>
 
@@ -32,6 +33,9 @@ enum class ReadProblem {
     OtherUnit, ///< a unit that does not belong here
 };
 
+/// What a field of the journal is for, by its unit; a number of pieces is a count.
+QuantityKind quantityKind(const formulary::FieldDescription& is);
+
 struct ReadQuantity {
     std::optional<double> value;              ///< in the stored unit
     ReadProblem problem = ReadProblem::Empty; ///< when there is no value
@@ -39,8 +43,8 @@ struct ReadQuantity {
 
 ReadQuantity readQuantity(QuantityKind kind, const QString& text, const Wording& wording);
 
-/// For a field: without group signs, with its unit, to the places that are useful; readQuantity
-/// understands it.
+/// For a field: without group signs, with its unit, to the places that are useful (more of them
+/// below 1, so that little is not shown as nothing); readQuantity understands it.
 QString editText(QuantityKind kind, double value, const Wording& wording);
 
 /// The unit by itself ("ml", "°F"); empty for counts and times.

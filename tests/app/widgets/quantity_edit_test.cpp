@@ -1,5 +1,7 @@
 #include "app/widgets/quantity_edit.h"
 #include "core/chemistry/quantities.h"
+#include "core/formulary/field_of.h"
+#include "core/ledger/event_fields.h"
 
 #include <QPushButton>
 #include <QSignalSpy>
@@ -145,6 +147,39 @@ TEST(QuantityEdit, ALimitTypedAsShownIsAllowed)
     form.edit->setRange(0, 20 * 29.5735295625);
     form.type(QStringLiteral("20 fl oz"));
     EXPECT_TRUE(form.edit->value());
+}
+
+TEST(QuantityEdit, GoesByTheJournalsField)
+{
+    using namespace ullage::ledger;
+    using ullage::formulary::fieldOf;
+    const Wording wording{{}, kBritish};
+    QuantityEdit hours(fieldOf(&StoodOpen::time), QStringLiteral("Hours open"), wording);
+    EXPECT_EQ(hours.kind(), QuantityKind::Hours);
+    EXPECT_FALSE(hours.isValid()) << "it must be there";
+    QTest::keyClicks(&hours, QStringLiteral("0"));
+    EXPECT_EQ(hours.problem().toStdString(),
+              "Hours open: 0 is not allowed; allowed is more than 0, at most 87600 h.");
+    hours.setValue(0.004);
+    EXPECT_TRUE(hours.isValid()) << "what the journal takes, the field takes";
+    EXPECT_EQ(hours.text(), QStringLiteral("0.004 h")) << "little is not nothing";
+
+    QuantityEdit count(fieldOf(&FilmCount::count), QStringLiteral("Count"), wording);
+    EXPECT_EQ(count.kind(), QuantityKind::Count);
+    QTest::keyClicks(&count, QStringLiteral("1/2"));
+    EXPECT_EQ(count.problem().toStdString(),
+              "Count: 1/2 is not allowed; allowed is a whole number from 1 to 10000.");
+    count.setValue(3);
+    EXPECT_TRUE(count.isValid());
+
+    QuantityEdit warm(fieldOf(&ClearingTested::temperature), QStringLiteral("Temperature"),
+                      wording);
+    warm.setValue(50);
+    EXPECT_FALSE(warm.isValid());
+    QuantityEdit air(kEventAir, QStringLiteral("Air left"), wording);
+    EXPECT_TRUE(air.isValid()) << "it may be left out";
+    air.setValue(0);
+    EXPECT_TRUE(air.isValid());
 }
 
 TEST(QuantityField, SpeaksTheCoresTypes)
