@@ -2,6 +2,8 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "core/formulary/field_of.h"
+#include "core/ledger/event_fields.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -19,9 +21,10 @@ using chemistry::Seconds;
 ClearingBox::ClearingBox(const QString& bottle, ledger::SteadyClock steady, const Wording& wording,
                          QWidget* parent)
     : QWidget(parent), m_steady(std::move(steady)),
-      m_time(new QuantityField<Seconds>(QuantityKind::Time, tr("Time to clear"), wording)),
-      m_temperature(new QuantityField<chemistry::Celsius>(QuantityKind::Temperature,
-                                                          tr("Temperature"), wording)),
+      m_time(new QuantityField<Seconds>(formulary::fieldOf(&ledger::ClearingTested::time),
+                                        tr("Time to clear"), wording)),
+      m_temperature(new QuantityField<chemistry::Celsius>(
+          formulary::fieldOf(&ledger::ClearingTested::temperature), tr("Temperature"), wording)),
       m_watch(new QPushButton(tr("Start timing"))), m_enter(new QPushButton(tr("Enter the test"))),
       m_timer(new QTimer(this))
 {
@@ -36,13 +39,9 @@ ClearingBox::ClearingBox(const QString& bottle, ledger::SteadyClock steady, cons
     column->addWidget(what);
     auto* row = new QHBoxLayout;
     row->setSpacing(6);
-    m_time->setRange(1, 3600);
-    m_time->setRequired(true);
     m_time->setPlaceholderText(tr("m:ss"));
     m_time->setAccessibleName(tr("Time to clear"));
     m_time->setObjectName(QStringLiteral("clearingTime"));
-    m_temperature->setRange(5, 60);
-    m_temperature->setRequired(true);
     m_temperature->setAccessibleName(tr("Temperature of the fixer"));
     m_temperature->setQuantity(chemistry::Celsius(20));
     setButtonLook(m_watch, ButtonLook::Primary); // the way on while a test is due

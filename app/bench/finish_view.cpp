@@ -9,6 +9,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
+#include "core/ledger/event_fields.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -132,8 +133,7 @@ void FinishView::addRow(const ledger::RunBath& bath, bool used)
     const QString name = QString::fromStdString(bath.name);
     Row row{bath.batch,
             new QCheckBox(plainCaption(tr("%1, %2").arg(name, volumeText(bath.used, m_wording)))),
-            nullptr, new QComboBox,
-            new QuantityEdit(QuantityKind::Volume, tr("Air left"), m_wording)};
+            nullptr, new QComboBox, new QuantityEdit(ledger::kEventAir, tr("Air left"), m_wording)};
     row.used->setChecked(used);
     row.used->setObjectName(QStringLiteral("used"));
     grid->addWidget(row.used, line, 0);
@@ -155,7 +155,6 @@ void FinishView::addRow(const ledger::RunBath& bath, bool used)
     row.air->addItems({tr("as the bottle always stands"), tr("squeezed out"), tr("measured:")});
     row.air->setAccessibleName(tr("Air left in %1").arg(name));
     row.air->setObjectName(QStringLiteral("air"));
-    row.airLeft->setRange(0, 100'000);
     row.airLeft->setRequired(true);
     row.airLeft->setMaximumWidth(110);
     row.airLeft->setAccessibleName(tr("Measured air in %1").arg(name));

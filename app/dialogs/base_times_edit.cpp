@@ -2,6 +2,8 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "core/formulary/field_of.h"
+#include "core/formulary/notebook_fields.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -44,13 +46,15 @@ BaseTimesEdit::BaseTimesEdit(const Wording& wording, QWidget* parent)
 void BaseTimesEdit::addRow(const std::optional<chemistry::TimeAtTemperature>& pair)
 {
     Row row{new QWidget(this), nullptr, nullptr};
-    row.time = new QuantityEdit(QuantityKind::Time, tr("Film maker's time"), m_wording, row.line);
-    row.time->setRange(10, 4 * 3600);
+    row.time = new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::time),
+                                tr("Film maker's time"), m_wording, row.line);
+    row.time->setRequired(false); // an empty row is left out
     row.time->setObjectName(QStringLiteral("baseTime"));
     row.time->setPlaceholderText(tr("m:ss"));
-    row.temperature = new QuantityEdit(QuantityKind::Temperature, tr("Film maker's temperature"),
-                                       m_wording, row.line);
-    row.temperature->setRange(5, 60);
+    row.temperature =
+        new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::temperature),
+                         tr("Film maker's temperature"), m_wording, row.line);
+    row.temperature->setRequired(false);
     if (pair) {
         row.time->setValue(pair->time.value());
         row.temperature->setValue(pair->temperature.value());

@@ -5,6 +5,8 @@
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
 #include "app/words/verdict_words.h"
+#include "core/formulary/field_of.h"
+#include "core/ledger/event_fields.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -21,7 +23,6 @@ namespace
 
 using formulary::Role;
 
-constexpr double kMostMl = 1'000'000;
 enum Column { Name, Which, Used, Lost, Air, Once };
 const QString kTankFigure = QStringLiteral("tank");
 const QString kLostFigure = QStringLiteral("lost");
@@ -78,9 +79,10 @@ BathTable::BathTable(const DialogContext& context, QWidget* parent)
     }
 }
 
-QuantityEdit* BathTable::field(const QString& name, int row, int column)
+QuantityEdit* BathTable::field(const formulary::FieldDescription& is, const QString& name, int row,
+                               int column)
 {
-    auto* edit = new QuantityEdit(QuantityKind::Volume, name, m_context.wording, this);
+    auto* edit = new QuantityEdit(is, name, m_context.wording, this);
     edit->setFixedWidth(96);
     m_grid->addWidget(edit, row, column);
     connect(edit, &QuantityEdit::valueChanged, this, &BathTable::changed);
@@ -98,13 +100,12 @@ void BathTable::addLine(Role role)
     m_grid->addWidget(line.bottle, row, Which);
     line.bottle->setAccessibleName(tr("%1: bottle").arg(name));
     line.bottle->setMinimumWidth(200);
-    line.used = field(tr("%1: volume used").arg(name), row, Used);
-    line.used->setRange(0.1, kMostMl);
+    line.used = field(formulary::fieldOf(&ledger::Processed::used), tr("%1: volume used").arg(name),
+                      row, Used);
     line.used->setPlaceholderText(tr("all of it"));
-    line.lost = field(tr("%1: lost").arg(name), row, Lost);
-    line.lost->setRange(0, kMostMl);
-    line.air = field(tr("%1: air left").arg(name), row, Air);
-    line.air->setRange(0, kMostMl);
+    line.lost =
+        field(formulary::fieldOf(&ledger::Processed::lost), tr("%1: lost").arg(name), row, Lost);
+    line.air = field(ledger::kEventAir, tr("%1: air left").arg(name), row, Air);
     line.air->setPlaceholderText(tr("not known"));
     line.oneShot->setAccessibleName(tr("%1: one-shot").arg(name));
     setPlainToolTip(line.oneShot, tr("Thrown away after this load instead of poured back"));

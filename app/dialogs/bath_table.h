@@ -60,7 +60,8 @@ private:
     void addLine(formulary::Role role);
     void showUse(const Line& line);
     [[nodiscard]] const Bottle* bottleOf(const Line& line) const;
-    QuantityEdit* field(const QString& name, int row, int column);
+    QuantityEdit* field(const formulary::FieldDescription& is, const QString& name, int row,
+                        int column);
 
     DialogContext m_context;
     QGridLayout* m_grid;

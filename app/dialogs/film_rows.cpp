@@ -4,6 +4,8 @@
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
 #include "core/chemistry/films.h"
+#include "core/formulary/field_of.h"
+#include "core/ledger/event_fields.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -14,14 +16,6 @@
 
 namespace ullage::app
 {
-
-namespace
-{
-
-constexpr double kLeast = 0.01;
-constexpr double kMost = 10'000;
-
-} // namespace
 
 FilmRows::FilmRows(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_lines(new QVBoxLayout),
@@ -45,9 +39,8 @@ FilmRows::FilmRows(const Wording& wording, QWidget* parent)
 void FilmRows::addFilms(const QString& format, double count)
 {
     Row row{new QWidget(this), nullptr, nullptr};
-    row.count = new QuantityEdit(QuantityKind::Count, tr("Count"), m_wording, row.line);
-    row.count->setRange(kLeast, kMost);
-    row.count->setRequired(true);
+    row.count = new QuantityEdit(formulary::fieldOf(&ledger::FilmCount::count), tr("Count"),
+                                 m_wording, row.line);
     row.count->setValue(count);
     row.count->setFixedWidth(70);
     row.format = new QComboBox(row.line);

@@ -15,8 +15,8 @@ class QVBoxLayout;
 namespace ullage::app
 {
 
-/// Counts are 0.01 to 10 000, of which the Book takes whole ones only; formats as filmsInOne()
-/// knows them, and "×" is read as "x". There are no rows until they are added.
+/// Counts are whole, in the range of the journal's; formats as filmsInOne() knows them, and "×" is
+/// read as "x". There are no rows until they are added.
 class FilmRows : public QWidget
 {
     Q_OBJECT

@@ -8,6 +8,8 @@
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
+#include "core/formulary/field_of.h"
+#include "core/formulary/solution_fields.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -207,9 +209,8 @@ void SolutionForm::addWear(QGridLayout* grid, int& row)
     m_rule->setAccessibleName(wearName());
     m_rule->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_rule->setMinimumContentsLength(14);
-    m_percent = new QuantityEdit(QuantityKind::Number, tr("Percent per film"), m_wording, this);
-    m_percent->setRange(0, 100);
-    m_percent->setRequired(true);
+    m_percent = new QuantityEdit(formulary::fieldOf(&chemistry::Wear::percent),
+                                 tr("Percent per film"), m_wording, this);
     m_percent->setPlaceholderText(tr("percent"));
     m_steps = new QLineEdit(this);
     m_steps->setAccessibleName(tr("Steps"));

@@ -7,7 +7,9 @@
 #include "app/words/batch_names.h"
 #include "app/words/number_text.h"
 #include "core/formulary/composition.h"
+#include "core/formulary/field_of.h"
 #include "core/formulary/figures.h"
+#include "core/ledger/event_fields.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -37,7 +39,8 @@ double nominal(double capacity)
 ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_form(new QFormLayout(this)),
       m_solution(new QComboBox(this)), m_vessel(new QComboBox(this)),
-      m_makes(new QuantityEdit(QuantityKind::Volume, tr("Makes"), wording, this)),
+      m_makes(
+          new QuantityEdit(formulary::fieldOf(&ledger::Mixed::volume), tr("Makes"), wording, this)),
       m_powder(new QuantityEdit(QuantityKind::Number, tr("Powder"), wording, this)),
       m_packet(new QComboBox(this)), m_raw(new QCheckBox(this)),
       m_formula(new FormulaTable(wording, this)), m_name(new QLineEdit(this))
@@ -52,8 +55,6 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
         m_form->addRow(words, field);
         m_labels.emplace_back(words, field);
     }
-    m_makes->setRange(1, 100'000);
-    m_makes->setRequired(true);
     m_powder->setRange(0, 100'000);
     m_form->addRow(m_raw);
     m_form->addRow(m_formula);
