@@ -1,5 +1,6 @@
 // What a person does, as entries; and the opposite of it.
 #include "core/ledger/book.h"
+#include "core/ledger/deed_events.h"
 
 #include <algorithm>
 #include <unordered_set>
@@ -14,12 +15,19 @@ namespace
 
 // A user's events that undo takes back say so; what they say is a code, worded by the application.
 constexpr const char* kUndoneReason = "undone";
-constexpr const char* kForTopUp = "top-up";
-constexpr const char* kForRoom = "make-room";
 
 Event eventOf(const std::string& id, const std::string& batch, const When& when, Happening what)
 {
     return {id, batch, when.at, std::move(what), when.airLeft};
+}
+
+std::vector<Entry> entriesOf(std::vector<Event> events)
+{
+    std::vector<Entry> entries;
+    for (Event& event : events) {
+        entries.push_back({std::move(event), {}});
+    }
+    return entries;
 }
 
 } // namespace
@@ -27,14 +35,9 @@ Event eventOf(const std::string& id, const std::string& batch, const When& when,
 Result<std::string> Book::mix(const NewBatch& batch, When when)
 {
     const std::string id = m_newId();
-    const Mixed mixed{batch.solution, batch.vessel, batch.volume,
-                      batch.name,     batch.packet, batch.historyUnknown};
-    const Action action{.what = "mix", .subject = batch.name};
-    std::vector<Entry> entries{{eventOf(m_newId(), id, when, mixed), {}}};
-    if (batch.dissolved) {
-        entries.push_back({eventOf(m_newId(), id, {when.at, {}}, Dissolved{}), {}});
-    }
-    return transact(action, entries).map([&] { return id; });
+    return transact({.what = "mix", .subject = batch.name},
+                    entriesOf(eventsOf(batch, id, when, m_newId)))
+        .map([&] { return id; });
 }
 
 Result<std::string> Book::process(const FilmRun& run, Instant at)
@@ -43,7 +46,6 @@ Result<std::string> Book::process(const FilmRun& run, Instant at)
         return refuse({.code = ErrorCode::Missing, .field = "batch"});
     }
     const std::string id = m_newId();
-    std::vector<Entry> entries;
     std::string subject;
     for (const Bath& bath : run.baths) {
         const auto same = [&](const Bath& other) { return other.batch == bath.batch; };
@@ -58,8 +60,6 @@ Result<std::string> Book::process(const FilmRun& run, Instant at)
             return tl::unexpected(name.error());
         }
         subject += subject.empty() ? *name : ", " + *name;
-        const Processed processed{run.load, bath.used, bath.lost, bath.oneShot, id};
-        entries.push_back({eventOf(m_newId(), bath.batch, {at, bath.airLeft}, processed), {}});
     }
     for (const RunTopUp& topUp : run.topUps) {
         const auto poured = [&](const Bath& bath) {
@@ -71,17 +71,8 @@ Result<std::string> Book::process(const FilmRun& run, Instant at)
                            .text = topUp.batch,
                            .allowed = "a bath of this run that is poured back"});
         }
-        if (topUp.drawn.value() > 0) {
-            entries.push_back(
-                {eventOf(m_newId(), topUp.batch, {at, {}}, Drawn{topUp.drawn, kForRoom}), {}});
-        }
-        if (!topUp.from.empty()) {
-            entries.push_back(
-                {eventOf(m_newId(), topUp.from, {at, {}}, Drawn{topUp.volume, kForTopUp}), {}});
-        }
-        const ToppedUp topped{topUp.volume, topUp.from};
-        entries.push_back({eventOf(m_newId(), topUp.batch, {at, topUp.airLeft}, topped), {}});
     }
+    std::vector<Entry> entries = entriesOf(eventsOf(run, id, at, m_newId));
     if (!run.times.steps.empty()) {
         RunTimes times = run.times;
         times.id = m_newId();
@@ -103,12 +94,8 @@ Result<void> Book::topUp(const std::string& batch, chemistry::Millilitres volume
     if (!name) {
         return tl::unexpected(name.error());
     }
-    std::vector<Entry> entries;
-    if (!from.empty()) {
-        entries.push_back({eventOf(m_newId(), from, {when.at, {}}, Drawn{volume, kForTopUp}), {}});
-    }
-    entries.push_back({eventOf(m_newId(), batch, when, ToppedUp{volume, from}), {}});
-    return transact({.what = "top-up", .subject = *name}, entries);
+    return transact({.what = "top-up", .subject = *name},
+                    entriesOf(topUpEvents(batch, volume, when, from, m_newId)));
 }
 
 Result<void> Book::drawOff(const std::string& batch, chemistry::Millilitres volume,
