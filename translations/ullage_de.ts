@@ -3759,6 +3759,153 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>Happenings</name>
+    <message>
+        <source>Film went through</source>
+        <translation>Film lief durch</translation>
+    </message>
+    <message>
+        <source>Run film</source>
+        <translation>Film entwickeln</translation>
+    </message>
+    <message>
+        <source>Log this run</source>
+        <translation>Durchgang eintragen</translation>
+    </message>
+    <message>
+        <source>Topped up</source>
+        <translation>Nachgefüllt</translation>
+    </message>
+    <message>
+        <source>Top up %1</source>
+        <translation>%1 nachfüllen</translation>
+    </message>
+    <message>
+        <source>Top up</source>
+        <translation>Nachfüllen</translation>
+    </message>
+    <message>
+        <source>Drawn off</source>
+        <translation>Abgezogen</translation>
+    </message>
+    <message>
+        <source>Draw off %1</source>
+        <translation>%1 abziehen</translation>
+    </message>
+    <message>
+        <source>Draw off</source>
+        <translation>Abziehen</translation>
+    </message>
+    <message>
+        <source>Moved to another bottle</source>
+        <translation>In eine andere Flasche umgefüllt</translation>
+    </message>
+    <message>
+        <source>Move %1 to another bottle</source>
+        <translation>%1 in andere Flasche umfüllen</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Umfüllen</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Geöffnet</translation>
+    </message>
+    <message>
+        <source>%1 was opened</source>
+        <translation>%1 wurde geöffnet</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Stood open</source>
+        <translation>Offen gestanden</translation>
+    </message>
+    <message>
+        <source>%1 stood open</source>
+        <translation>%1 hat offen gestanden</translation>
+    </message>
+    <message>
+        <source>Stored at a temperature</source>
+        <translation>Bei einer Temperatur gelagert</translation>
+    </message>
+    <message>
+        <source>Where %1 is stored</source>
+        <translation>Wo %1 gelagert wird</translation>
+    </message>
+    <message>
+        <source>Clearing test</source>
+        <translation>Klärprobe</translation>
+    </message>
+    <message>
+        <source>Test %1</source>
+        <translation>%1 prüfen</translation>
+    </message>
+    <message>
+        <source>Save test</source>
+        <translation>Prüfung speichern</translation>
+    </message>
+    <message>
+        <source>Control strip</source>
+        <translation>Teststreifen</translation>
+    </message>
+    <message>
+        <source>A look</source>
+        <translation>Ein Blick darauf</translation>
+    </message>
+    <message>
+        <source>Contaminated</source>
+        <translation>Verunreinigt</translation>
+    </message>
+    <message>
+        <source>Mark %1 contaminated</source>
+        <translation>%1 als verunreinigt kennzeichnen</translation>
+    </message>
+    <message>
+        <source>Mark contaminated</source>
+        <translation>Als verunreinigt kennzeichnen</translation>
+    </message>
+    <message>
+        <source>All dissolved</source>
+        <translation>Alles gelöst</translation>
+    </message>
+    <message>
+        <source>Mark %1 dissolved</source>
+        <translation>%1 als gelöst kennzeichnen</translation>
+    </message>
+    <message>
+        <source>Mark dissolved</source>
+        <translation>Als gelöst kennzeichnen</translation>
+    </message>
+    <message>
+        <source>A note</source>
+        <translation>Eine Notiz</translation>
+    </message>
+    <message>
+        <source>Note on %1</source>
+        <translation>Notiz zu %1</translation>
+    </message>
+    <message>
+        <source>Save note</source>
+        <translation>Notiz speichern</translation>
+    </message>
+    <message>
+        <source>Discarded</source>
+        <translation>Entsorgt</translation>
+    </message>
+    <message>
+        <source>Discard %1</source>
+        <translation>%1 entsorgen</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>Entsorgen</translation>
+    </message>
+</context>
+<context>
     <name>KnownTimes</name>
     <message>
         <source>EI %1</source>
@@ -5374,6 +5521,29 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>VesselFields</name>
+    <message>
+        <source>Name of the new bottle</source>
+        <translation>Name der neuen Flasche</translation>
+    </message>
+    <message>
+        <source>Holds, to the brim</source>
+        <translation>Fasst randvoll</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Air is always squeezed out</source>
+        <translation>Luft wird immer herausgedrückt</translation>
+    </message>
+    <message>
+        <source>Amber 1</source>
+        <translation>Braun 1</translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message>
         <source>%1, %2</source>
@@ -5846,6 +6016,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>%1 was mixed</source>
         <translation>%1 wurde angesetzt</translation>
     </message>
+    <message>
+        <source>&amp;Kind of test</source>
+        <translation>A&amp;rt der Prüfung</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::CautionsDialog</name>
@@ -5984,6 +6158,37 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
+    <name>ullage::app::ClearingForm</name>
+    <message>
+        <source>How long a piece of film takes to clear.</source>
+        <translation>Wie lange ein Stück Film braucht, um klar zu werden.</translation>
+    </message>
+    <message>
+        <source>&amp;Cleared after (m:ss)</source>
+        <translation>&amp;Klar nach (m:ss)</translation>
+    </message>
+    <message>
+        <source>Te&amp;mperature of the bath</source>
+        <translation>Te&amp;mperatur des Bades</translation>
+    </message>
+    <message>
+        <source>%1 s at 20 °C</source>
+        <translation>%1 s bei 20 °C</translation>
+    </message>
+    <message>
+        <source>%1: at least twice the fresh %2 s. This fixer is to be discarded.</source>
+        <translation>%1: mindestens das Doppelte des frischen Werts von %2 s. Dieses Fixierbad ist zu entsorgen.</translation>
+    </message>
+    <message>
+        <source>%1: under twice the fresh %2 s. Fix for %3.</source>
+        <translation>%1: unter dem Doppelten des frischen Werts von %2 s. %3 fixieren.</translation>
+    </message>
+    <message>
+        <source>%1. No fresh time is known to compare it with.</source>
+        <translation>%1. Zum Vergleich ist keine frische Klärzeit bekannt.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::CompareDialog</name>
     <message>
         <source>What went wrong?</source>
@@ -6109,6 +6314,21 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Nothing is reckoned differently.</source>
         <translation>An der Rechnung ändert sich nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ContaminatedForm</name>
+    <message>
+        <source>A contaminated bottle is to be discarded; it is not offered for film again. Undo takes the mark back.</source>
+        <translation>Eine verunreinigte Flasche ist zu entsorgen; sie wird nicht mehr für Film angeboten. Rückgängig nimmt die Kennzeichnung zurück.</translation>
+    </message>
+    <message>
+        <source>What happened to &amp;it</source>
+        <translation>Was i&amp;hr geschehen ist</translation>
+    </message>
+    <message>
+        <source>fixer dripped in, unknown funnel …</source>
+        <translation>Fixierbad hineingetropft, unbekannter Trichter …</translation>
     </message>
 </context>
 <context>
@@ -6789,31 +7009,19 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
 <context>
     <name>ullage::app::DeedDialog</name>
     <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
-    </message>
-    <message>
         <source>W&amp;hen</source>
         <translation>&amp;Wann</translation>
     </message>
     <message>
-        <source>Air left in the bottle, if you know</source>
-        <translation>Luft übrig in der Flasche, falls bekannt</translation>
-    </message>
-    <message>
-        <source>After squeezing, marbles or gas. Left empty: all the room there is, or none in a bottle that is always squeezed.</source>
-        <translation>Nach dem Zusammendrücken, mit Glasmurmeln oder Schutzgas. Leer gelassen: der ganze freie Raum, oder keine Luft in einer Flasche, die immer zusammengedrückt wird.</translation>
+        <source>Fill in the fields; then it stands here what follows.</source>
+        <translation>Die Felder ausfüllen; dann steht hier, was daraus folgt.</translation>
     </message>
 </context>
 <context>
-    <name>ullage::app::DiscardDialog</name>
+    <name>ullage::app::DiscardForm</name>
     <message>
-        <source>Discard %1</source>
-        <translation>%1 entsorgen</translation>
+        <source>H&amp;ow</source>
+        <translation>W&amp;ie</translation>
     </message>
     <message>
         <source>%1 of %2. After this nothing more can happen to it; undo brings it back.</source>
@@ -6832,24 +7040,12 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>wie die örtliche Behörde es zulässt</translation>
     </message>
     <message>
-        <source>How</source>
-        <translation>Wie</translation>
-    </message>
-    <message>
-        <source>H&amp;ow</source>
-        <translation>W&amp;ie</translation>
+        <source>How: say where it goes.</source>
+        <translation>Wie: angeben, wohin es geht.</translation>
     </message>
     <message>
         <source>Before you pour it away</source>
         <translation>Vor dem Weggießen</translation>
-    </message>
-    <message>
-        <source>Discard</source>
-        <translation>Entsorgen</translation>
-    </message>
-    <message>
-        <source>How: say where it goes.</source>
-        <translation>Wie: angeben, wohin es geht.</translation>
     </message>
 </context>
 <context>
@@ -6896,34 +7092,33 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
-    <name>ullage::app::DrawOffDialog</name>
+    <name>ullage::app::DissolvedForm</name>
     <message>
-        <source>Draw off %1</source>
-        <translation>%1 abziehen</translation>
+        <source>Everything is dissolved and the solution is clear.</source>
+        <translation>Alles ist gelöst und die Lösung ist klar.</translation>
     </message>
-    <message>
-        <source>%1 is in the bottle.</source>
-        <translation>%1 in der Flasche.</translation>
-    </message>
+</context>
+<context>
+    <name>ullage::app::DrawOffForm</name>
     <message>
         <source>&amp;Volume taken out</source>
         <translation>Entnommene &amp;Menge</translation>
+    </message>
+    <message>
+        <source>What &amp;for</source>
+        <translation>Wo&amp;für</translation>
     </message>
     <message>
         <source>spilled, diluted for a one-shot bath, given away …</source>
         <translation>verschüttet, für ein Einmalbad verdünnt, weitergegeben …</translation>
     </message>
     <message>
-        <source>W&amp;hat for</source>
-        <translation>Wo&amp;für</translation>
+        <source>%1 is in the bottle.</source>
+        <translation>%1 in der Flasche.</translation>
     </message>
     <message>
         <source>If it is thrown away</source>
         <translation>Falls es weggegossen wird</translation>
-    </message>
-    <message>
-        <source>Draw off</source>
-        <translation>Abziehen</translation>
     </message>
 </context>
 <context>
@@ -6950,6 +7145,17 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>It stands on</source>
         <translation>Es beruht auf</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FieldForm</name>
+    <message>
+        <source>Air left in the bottle, if you know</source>
+        <translation>Luft übrig in der Flasche, falls bekannt</translation>
+    </message>
+    <message>
+        <source>After squeezing, marbles or gas. Left empty: all the room there is, or none in a bottle that is always squeezed.</source>
+        <translation>Nach dem Zusammendrücken, mit Glasmurmeln oder Schutzgas. Leer gelassen: der ganze freie Raum, oder keine Luft in einer Flasche, die immer zusammengedrückt wird.</translation>
     </message>
 </context>
 <context>
@@ -7044,6 +7250,25 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Why? It stays in the book, struck out.</source>
         <translation>Warum? Er bleibt im Buch, durchgestrichen.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FilmForm</name>
+    <message>
+        <source>&amp;Film: how many, which format</source>
+        <translation>&amp;Film: wie viele, welches Format</translation>
+    </message>
+    <message>
+        <source>A&amp;lso went through</source>
+        <translation>Lief a&amp;uch durch</translation>
+    </message>
+    <message>
+        <source>Volume &amp;used in each, if not all</source>
+        <translation>Jeweils &amp;benutzte Menge, wenn nicht alles</translation>
+    </message>
+    <message>
+        <source>Volume lost in ea&amp;ch</source>
+        <translation>Verlust in &amp;jeder</translation>
     </message>
 </context>
 <context>
@@ -7289,58 +7514,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Eintragen</translation>
     </message>
     <message>
-        <source>Film went through</source>
-        <translation>Film lief durch</translation>
-    </message>
-    <message>
-        <source>Topped up</source>
-        <translation>Nachgefüllt</translation>
-    </message>
-    <message>
-        <source>Drawn off</source>
-        <translation>Abgezogen</translation>
-    </message>
-    <message>
-        <source>Opened</source>
-        <translation>Geöffnet</translation>
-    </message>
-    <message>
-        <source>Stood open</source>
-        <translation>Stand offen</translation>
-    </message>
-    <message>
-        <source>Stored at a temperature</source>
-        <translation>Bei einer Temperatur gelagert</translation>
-    </message>
-    <message>
-        <source>Clearing test</source>
-        <translation>Klärprobe</translation>
-    </message>
-    <message>
-        <source>Control strip</source>
-        <translation>Teststreifen</translation>
-    </message>
-    <message>
-        <source>A look</source>
-        <translation>Ein Blick darauf</translation>
-    </message>
-    <message>
-        <source>Contaminated</source>
-        <translation>Verunreinigt</translation>
-    </message>
-    <message>
-        <source>All dissolved</source>
-        <translation>Alles gelöst</translation>
-    </message>
-    <message>
-        <source>A note</source>
-        <translation>Eine Notiz</translation>
-    </message>
-    <message>
-        <source>Discarded</source>
-        <translation>Entsorgt</translation>
-    </message>
-    <message>
         <source>Wha&amp;t happened</source>
         <translation>&amp;Was geschah</translation>
     </message>
@@ -7349,108 +7522,23 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>&amp;Flasche, von denen, die damals standen</translation>
     </message>
     <message>
-        <source>&amp;Film: how many, which format</source>
-        <translation>F&amp;ilm: wie viele, welches Format</translation>
-    </message>
-    <message>
-        <source>A&amp;lso went through</source>
-        <translation>Lief a&amp;uch durch</translation>
-    </message>
-    <message>
-        <source>Volume &amp;used in each, if not all</source>
-        <translation>Jeweils &amp;benutzte Menge, wenn nicht alles</translation>
-    </message>
-    <message>
-        <source>Volume l&amp;ost in each</source>
-        <translation>Jeweils &amp;verlorene Menge</translation>
-    </message>
-    <message>
-        <source>&amp;Volume</source>
-        <translation>&amp;Menge</translation>
-    </message>
-    <message>
-        <source>&amp;Hours open</source>
-        <translation>&amp;Stunden offen</translation>
-    </message>
-    <message>
-        <source>&amp;Surface</source>
-        <translation>&amp;Oberfläche</translation>
-    </message>
-    <message>
-        <source>&amp;Cleared after (m:ss)</source>
-        <translation>&amp;Klar nach (m:ss)</translation>
-    </message>
-    <message>
-        <source>Te&amp;mperature</source>
-        <translation>&amp;Temperatur</translation>
-    </message>
-    <message>
-        <source>&amp;Density, if measured</source>
-        <translation>&amp;Dichte, falls gemessen</translation>
-    </message>
-    <message>
-        <source>Facto&amp;r on the time, if any</source>
-        <translation>Fakto&amp;r auf die Zeit, falls einer</translation>
-    </message>
-    <message>
-        <source>Passed: fit for film</source>
-        <translation>Bestanden: für Film geeignet</translation>
-    </message>
-    <message>
-        <source>Failed: to be discarded</source>
-        <translation>Nicht bestanden: zu entsorgen</translation>
-    </message>
-    <message>
-        <source>Neither: only noted</source>
-        <translation>Weder noch: nur notiert</translation>
-    </message>
-    <message>
-        <source>R&amp;esult</source>
-        <translation>&amp;Ergebnis</translation>
-    </message>
-    <message>
-        <source>&amp;In words</source>
-        <translation>In Wo&amp;rten</translation>
-    </message>
-    <message>
-        <source>W&amp;hat for</source>
-        <translation>W&amp;ofür</translation>
-    </message>
-    <message>
-        <source>What was looked &amp;at</source>
-        <translation>W&amp;orauf geachtet wurde</translation>
-    </message>
-    <message>
-        <source>Wh&amp;ere it went</source>
-        <translation>W&amp;ohin damit</translation>
-    </message>
-    <message>
-        <source>&amp;Note</source>
-        <translation>&amp;Notiz</translation>
-    </message>
-    <message>
-        <source>What happe&amp;ned to it</source>
-        <translation>Was damit gescha&amp;h</translation>
-    </message>
-    <message>
         <source>No bottle stood then. Choose another time, or mix a batch first.</source>
         <translation>Damals stand keine Flasche. Einen anderen Zeitpunkt wählen oder zuerst etwas ansetzen.</translation>
-    </message>
-    <message>
-        <source>Fill in the fields; then it stands here what follows.</source>
-        <translation>Die Felder ausfüllen; dann steht hier, was daraus folgt.</translation>
     </message>
     <message>
         <source>Bottle: none stood then.</source>
         <translation>Flasche: damals stand keine.</translation>
     </message>
+</context>
+<context>
+    <name>ullage::app::FormDialog</name>
     <message>
-        <source>A few words are needed.</source>
-        <translation>Ein paar Worte sind nötig.</translation>
+        <source>Save</source>
+        <translation>Speichern</translation>
     </message>
     <message>
-        <source>Density, factor or result: one of them is needed.</source>
-        <translation>Dichte, Faktor oder Ergebnis: eines davon ist nötig.</translation>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -7550,10 +7638,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>&amp;Einträge, neueste zuerst</translation>
     </message>
     <message>
-        <source>wrong bottle, counted twice …</source>
-        <translation>falsche Flasche, doppelt gezählt …</translation>
-    </message>
-    <message>
         <source>&amp;Why the chosen entry is taken back</source>
         <translation>&amp;Grund für die Rücknahme des gewählten Eintrags</translation>
     </message>
@@ -7568,10 +7652,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Choose an entry that is not taken back yet.</source>
         <translation>Einen Eintrag wählen, der noch nicht zurückgenommen ist.</translation>
-    </message>
-    <message>
-        <source>Why: a few words are needed, for whoever wonders.</source>
-        <translation>Grund: ein paar Worte sind nötig, falls später jemand fragt.</translation>
     </message>
 </context>
 <context>
@@ -7705,6 +7785,37 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>No copy of the book could be made before: %1</source>
         <translation>Vorher konnte keine Kopie des Buchs angelegt werden: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::LookForm</name>
+    <message>
+        <source>Colour, smell, sediment, a leader.</source>
+        <translation>Farbe, Geruch, Bodensatz, ein Filmanfang.</translation>
+    </message>
+    <message>
+        <source>What was looked &amp;at</source>
+        <translation>W&amp;orauf geachtet wurde</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>smell</source>
+        <translation>Geruch</translation>
+    </message>
+    <message>
+        <source>sediment or flakes</source>
+        <translation>Bodensatz oder Flocken</translation>
+    </message>
+    <message>
+        <source>leader test</source>
+        <translation>Test mit Filmanfang</translation>
+    </message>
+    <message>
+        <source>iodide test: lasting cloudiness</source>
+        <translation>Iodidtest: bleibende Trübung</translation>
     </message>
 </context>
 <context>
@@ -7871,41 +7982,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
-    <name>ullage::app::MarkDialog</name>
-    <message>
-        <source>Mark %1 contaminated</source>
-        <translation>%1 als verunreinigt kennzeichnen</translation>
-    </message>
-    <message>
-        <source>Mark %1 dissolved</source>
-        <translation>%1 als gelöst kennzeichnen</translation>
-    </message>
-    <message>
-        <source>A contaminated bottle is to be discarded; it is not offered for film again. Undo takes the mark back.</source>
-        <translation>Eine verunreinigte Flasche ist zu entsorgen; sie wird nicht mehr für Film angeboten. Rückgängig nimmt die Kennzeichnung zurück.</translation>
-    </message>
-    <message>
-        <source>fixer dripped in, unknown funnel …</source>
-        <translation>Fixierbad hineingetropft, unbekannter Trichter …</translation>
-    </message>
-    <message>
-        <source>&amp;What happened</source>
-        <translation>Wa&amp;s ist geschehen</translation>
-    </message>
-    <message>
-        <source>Everything is dissolved and the solution is clear.</source>
-        <translation>Alles ist gelöst und die Lösung ist klar.</translation>
-    </message>
-    <message>
-        <source>Mark contaminated</source>
-        <translation>Als verunreinigt kennzeichnen</translation>
-    </message>
-    <message>
-        <source>Mark dissolved</source>
-        <translation>Als gelöst kennzeichnen</translation>
-    </message>
-</context>
-<context>
     <name>ullage::app::MixDialog</name>
     <message>
         <source>Mix a batch</source>
@@ -7922,26 +7998,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>&amp;Bottle</source>
         <translation>&amp;Flasche</translation>
-    </message>
-    <message>
-        <source>Amber 1</source>
-        <translation>Braun 1</translation>
-    </message>
-    <message>
-        <source>Name of the new bottle</source>
-        <translation>Name der neuen Flasche</translation>
-    </message>
-    <message>
-        <source>Holds, to the brim</source>
-        <translation>Fasst randvoll</translation>
-    </message>
-    <message>
-        <source>Made of</source>
-        <translation>Material</translation>
-    </message>
-    <message>
-        <source>Air is always squeezed out</source>
-        <translation>Luft wird immer herausgedrückt</translation>
     </message>
     <message>
         <source>&amp;Volume mixed</source>
@@ -8050,6 +8106,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Until it is marked so, this bottle is not proposed for film.</source>
         <translation>Bis das vermerkt ist, wird diese Flasche nicht für Filme vorgeschlagen.</translation>
+    </message>
+    <message>
+        <source>What follows in a new bottle is seen once it is entered.</source>
+        <translation>Was in einer neuen Flasche folgt, zeigt sich, sobald sie eingetragen ist.</translation>
     </message>
 </context>
 <context>
@@ -8244,30 +8304,22 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
-    <name>ullage::app::MoveDialog</name>
+    <name>ullage::app::MoveForm</name>
     <message>
-        <source>Move %1 to another bottle</source>
-        <translation>%1 in andere Flasche umfüllen</translation>
+        <source>Into &amp;which bottle</source>
+        <translation>In &amp;welche Flasche</translation>
     </message>
     <message>
         <source>%1 is in %2.</source>
         <translation>%1 in %2.</translation>
     </message>
     <message>
-        <source>&amp;Bottle</source>
-        <translation>&amp;Flasche</translation>
+        <source>Bottle: there is no other one to move it to.</source>
+        <translation>Flasche: es gibt keine andere zum Umfüllen.</translation>
     </message>
     <message>
         <source>The new bottle</source>
         <translation>Die neue Flasche</translation>
-    </message>
-    <message>
-        <source>Move</source>
-        <translation>Umfüllen</translation>
-    </message>
-    <message>
-        <source>Bottle: there is no other one to move it to.</source>
-        <translation>Flasche: es gibt keine andere zum Umfüllen.</translation>
     </message>
     <message>
         <source>%1 · holds %2 · %3</source>
@@ -8303,18 +8355,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
-    <name>ullage::app::NoteDialog</name>
-    <message>
-        <source>Note on %1</source>
-        <translation>Notiz zu %1</translation>
-    </message>
+    <name>ullage::app::NoteForm</name>
     <message>
         <source>&amp;Note</source>
         <translation>&amp;Notiz</translation>
-    </message>
-    <message>
-        <source>Save note</source>
-        <translation>Notiz speichern</translation>
     </message>
     <message>
         <source>Note: some words are needed.</source>
@@ -8322,18 +8366,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
-    <name>ullage::app::OpenedDialog</name>
-    <message>
-        <source>%1 was opened</source>
-        <translation>%1 wurde geöffnet</translation>
-    </message>
+    <name>ullage::app::OpenedForm</name>
     <message>
         <source>Opening a bottle renews the air above the solution. Deeds such as running film or topping up count as opened already.</source>
         <translation>Öffnen erneuert die Luft über der Lösung. Film entwickeln, Nachfüllen und Ähnliches zählen schon als Öffnen.</translation>
-    </message>
-    <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
     </message>
 </context>
 <context>
@@ -9279,49 +9315,119 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     </message>
 </context>
 <context>
-    <name>ullage::app::StoodOpenDialog</name>
-    <message>
-        <source>%1 stood open</source>
-        <translation>%1 hat offen gestanden</translation>
-    </message>
+    <name>ullage::app::StoodOpenForm</name>
     <message>
         <source>Say for how long and how wide the surface was: a tray for 8 × 10 in is about 516 cm², a litre bottle without its cap about 10 cm².</source>
         <translation>Angeben, wie lange und wie groß die Oberfläche war: eine Schale für 8 × 10 in hat etwa 516 cm², eine Literflasche ohne Verschluss etwa 10 cm².</translation>
     </message>
     <message>
-        <source>&amp;Hours open</source>
-        <translation>&amp;Stunden offen</translation>
+        <source>H&amp;ours open</source>
+        <translation>S&amp;tunden offen</translation>
     </message>
     <message>
         <source>&amp;Surface</source>
         <translation>&amp;Oberfläche</translation>
     </message>
-    <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
-    </message>
 </context>
 <context>
-    <name>ullage::app::StoredAtDialog</name>
+    <name>ullage::app::StoredAtForm</name>
     <message>
-        <source>Where %1 is stored</source>
-        <translation>Wo %1 gelagert wird</translation>
+        <source>Te&amp;mperature there</source>
+        <translation>Te&amp;mperatur dort</translation>
     </message>
     <message>
         <source>It is taken to stand at %1. From the moment given here on, it ages as fast as at the new temperature.</source>
         <translation>Als Lagertemperatur gilt bisher %1. Ab dem hier angegebenen Zeitpunkt altert der Ansatz so schnell wie bei der neuen Temperatur.</translation>
     </message>
     <message>
-        <source>&amp;Temperature there</source>
-        <translation>&amp;Temperatur dort</translation>
-    </message>
-    <message>
         <source>Where it stands</source>
         <translation>Wo die Flasche steht</translation>
     </message>
+</context>
+<context>
+    <name>ullage::app::StripForm</name>
     <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
+        <source>Passed: fit for film</source>
+        <translation>Bestanden: für Film geeignet</translation>
+    </message>
+    <message>
+        <source>Failed: to be discarded</source>
+        <translation>Nicht bestanden: zu entsorgen</translation>
+    </message>
+    <message>
+        <source>Neither: only noted</source>
+        <translation>Weder noch: nur notiert</translation>
+    </message>
+    <message>
+        <source>R&amp;esult</source>
+        <translation>&amp;Ergebnis</translation>
+    </message>
+    <message>
+        <source>A failed test marks the bottle for discarding; a later pass does not undo it, taking the test back does.</source>
+        <translation>Eine nicht bestandene Prüfung kennzeichnet die Flasche zum Entsorgen; eine später bestandene hebt das nicht auf, die Rücknahme der Prüfung schon.</translation>
+    </message>
+    <message>
+        <source>&amp;Density, if measured</source>
+        <translation>&amp;Dichte, falls gemessen</translation>
+    </message>
+    <message>
+        <source>Co&amp;mpared with</source>
+        <translation>&amp;Verglichen mit</translation>
+    </message>
+    <message>
+        <source>&amp;Factor on the time from now on, if any</source>
+        <translation>&amp;Faktor auf die Zeit ab jetzt, falls nötig</translation>
+    </message>
+    <message>
+        <source>Density, factor or result: one of them is needed.</source>
+        <translation>Dichte, Faktor oder Ergebnis: eines davon ist nötig.</translation>
+    </message>
+    <message>
+        <source>Mean of the strips: %1</source>
+        <translation>Mittel der Streifen: %1</translation>
+    </message>
+    <message>
+        <source>no strip yet</source>
+        <translation>noch kein Streifen</translation>
+    </message>
+    <message>
+        <source>To reach the reference the time would have to be taken %1 (%2 ÷ %3): density is taken to grow in proportion to time, which is an assumption.</source>
+        <translation>Um den Bezug zu erreichen, müsste die Zeit %1 genommen werden (%2 ÷ %3): angenommen ist, dass die Dichte im Verhältnis zur Zeit wächst.</translation>
+    </message>
+    <message>
+        <source>With the %1 in force that makes %2.</source>
+        <translation>Mit dem geltenden %1 ergibt das %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
+        <translation>
+            <numerusform>%Ln Streifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
+            <numerusform>%Ln Streifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>limits %1 to %2 from the strips before</source>
+        <translation>Grenzen %1 bis %2 aus den Streifen davor</translation>
+    </message>
+    <message>
+        <source>Within the %1: the time stays as it is.</source>
+        <translation>Innerhalb (%1): die Zeit bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Out of control, %1.</source>
+        <translation>Außer Kontrolle, %1.</translation>
+    </message>
+    <message>
+        <source>Without a strip read fresh there is nothing to compare with.</source>
+        <translation>Ohne einen frisch gemessenen Streifen fehlt der Vergleich.</translation>
+    </message>
+    <message>
+        <source>That is more than a factor of %1 in time can make up for: look for the cause (temperature, agitation, dilution, the strip itself).</source>
+        <translation>Das macht auch ein Faktor von %1 auf die Zeit nicht wett: nach der Ursache suchen (Temperatur, Bewegung, Verdünnung, der Streifen selbst).</translation>
+    </message>
+    <message>
+        <source>Accept: develop %1 from now on</source>
+        <translation>Übernehmen: von nun an %1 entwickeln</translation>
     </message>
 </context>
 <context>
@@ -9343,10 +9449,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Er bleibt durchgestrichen im Buch; gerechnet wird, als wäre es nie geschehen.</translation>
     </message>
     <message>
-        <source>wrong bottle, counted twice …</source>
-        <translation>falsche Flasche, doppelt gezählt …</translation>
-    </message>
-    <message>
         <source>&amp;Why</source>
         <translation>&amp;Grund</translation>
     </message>
@@ -9357,14 +9459,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Take back</source>
         <translation>Zurücknehmen</translation>
-    </message>
-    <message>
-        <source>Nothing is reckoned differently.</source>
-        <translation>An der Rechnung ändert sich nichts.</translation>
-    </message>
-    <message>
-        <source>Why: a few words are needed, for whoever wonders.</source>
-        <translation>Grund: Ein paar Worte sind nötig, für alle, die sich später wundern.</translation>
     </message>
 </context>
 <context>
@@ -9645,164 +9739,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     </message>
 </context>
 <context>
-    <name>ullage::app::TestDialog</name>
-    <message>
-        <source>Test %1</source>
-        <translation>%1 prüfen</translation>
-    </message>
-    <message>
-        <source>Clearing test: how long a piece of film takes to clear</source>
-        <translation>Klärprobe: wie lange ein Stück Film zum Klären braucht</translation>
-    </message>
-    <message>
-        <source>Control strip</source>
-        <translation>Teststreifen</translation>
-    </message>
-    <message>
-        <source>A look: colour, smell, sediment, a leader</source>
-        <translation>Augenschein: Farbe, Geruch, Bodensatz, Filmanfang</translation>
-    </message>
-    <message>
-        <source>&amp;Kind of test</source>
-        <translation>A&amp;rt der Prüfung</translation>
-    </message>
-    <message>
-        <source>&amp;Cleared after (m:ss)</source>
-        <translation>Ge&amp;klärt nach (m:ss)</translation>
-    </message>
-    <message>
-        <source>&amp;Temperature of the bath</source>
-        <translation>&amp;Temperatur des Bades</translation>
-    </message>
-    <message>
-        <source>&amp;Density, if measured</source>
-        <translation>&amp;Dichte, falls gemessen</translation>
-    </message>
-    <message>
-        <source>&amp;Factor on the time from now on, if any</source>
-        <translation>&amp;Faktor auf die Zeit ab jetzt, falls nötig</translation>
-    </message>
-    <message>
-        <source>colour</source>
-        <translation>Farbe</translation>
-    </message>
-    <message>
-        <source>smell</source>
-        <translation>Geruch</translation>
-    </message>
-    <message>
-        <source>sediment or flakes</source>
-        <translation>Bodensatz oder Flocken</translation>
-    </message>
-    <message>
-        <source>leader test</source>
-        <translation>Test mit Filmanfang</translation>
-    </message>
-    <message>
-        <source>iodide test: lasting cloudiness</source>
-        <translation>Iodidtest: bleibende Trübung</translation>
-    </message>
-    <message>
-        <source>What was looked &amp;at</source>
-        <translation>W&amp;as geprüft wurde</translation>
-    </message>
-    <message>
-        <source>Passed: fit for film</source>
-        <translation>Bestanden: für Film geeignet</translation>
-    </message>
-    <message>
-        <source>Failed: to be discarded</source>
-        <translation>Nicht bestanden: zu entsorgen</translation>
-    </message>
-    <message>
-        <source>Neither: only noted</source>
-        <translation>Weder noch: nur notiert</translation>
-    </message>
-    <message>
-        <source>&amp;Result</source>
-        <translation>&amp;Ergebnis</translation>
-    </message>
-    <message>
-        <source>Save test</source>
-        <translation>Prüfung speichern</translation>
-    </message>
-    <message>
-        <source>%1 s at 20 °C</source>
-        <translation>%1 s bei 20 °C</translation>
-    </message>
-    <message>
-        <source>%1: at least twice the fresh %2 s. This fixer is to be discarded.</source>
-        <translation>%1: mindestens das Doppelte des frischen Werts von %2 s. Dieses Fixierbad ist zu entsorgen.</translation>
-    </message>
-    <message>
-        <source>%1: under twice the fresh %2 s. Fix for %3.</source>
-        <translation>%1: unter dem Doppelten des frischen Werts von %2 s. %3 fixieren.</translation>
-    </message>
-    <message>
-        <source>%1. No fresh time is known to compare it with.</source>
-        <translation>%1. Zum Vergleich ist keine frische Klärzeit bekannt.</translation>
-    </message>
-    <message>
-        <source>A failed test marks the bottle for discarding; a later pass does not undo it, taking the test back does.</source>
-        <translation>Eine nicht bestandene Prüfung kennzeichnet die Flasche zum Entsorgen; eine später bestandene hebt das nicht auf, die Rücknahme der Prüfung schon.</translation>
-    </message>
-    <message>
-        <source>Density, factor or result: one of them is needed.</source>
-        <translation>Dichte, Faktor oder Ergebnis: eines davon ist nötig.</translation>
-    </message>
-    <message>
-        <source>Co&amp;mpared with</source>
-        <translation>&amp;Verglichen mit</translation>
-    </message>
-    <message>
-        <source>Mean of the strips: %1</source>
-        <translation>Mittel der Streifen: %1</translation>
-    </message>
-    <message>
-        <source>no strip yet</source>
-        <translation>noch kein Streifen</translation>
-    </message>
-    <message>
-        <source>To reach the reference the time would have to be taken %1 (%2 ÷ %3): density is taken to grow in proportion to time, which is an assumption.</source>
-        <translation>Um den Bezug zu erreichen, müsste die Zeit %1 genommen werden (%2 ÷ %3): angenommen ist, dass die Dichte im Verhältnis zur Zeit wächst.</translation>
-    </message>
-    <message>
-        <source>With the %1 in force that makes %2.</source>
-        <translation>Mit dem geltenden %1 ergibt das %2.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
-        <translation>
-            <numerusform>%Ln Streifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
-            <numerusform>%Ln Streifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>limits %1 to %2 from the strips before</source>
-        <translation>Grenzen %1 bis %2 aus den Streifen davor</translation>
-    </message>
-    <message>
-        <source>Within the %1: the time stays as it is.</source>
-        <translation>Innerhalb (%1): die Zeit bleibt, wie sie ist.</translation>
-    </message>
-    <message>
-        <source>Out of control, %1.</source>
-        <translation>Außer Kontrolle, %1.</translation>
-    </message>
-    <message>
-        <source>Without a strip read fresh there is nothing to compare with.</source>
-        <translation>Ohne einen frisch gemessenen Streifen fehlt der Vergleich.</translation>
-    </message>
-    <message>
-        <source>That is more than a factor of %1 in time can make up for: look for the cause (temperature, agitation, dilution, the strip itself).</source>
-        <translation>Das macht auch ein Faktor von %1 auf die Zeit nicht wett: nach der Ursache suchen (Temperatur, Bewegung, Verdünnung, der Streifen selbst).</translation>
-    </message>
-    <message>
-        <source>Accept: develop %1 from now on</source>
-        <translation>Übernehmen: von nun an %1 entwickeln</translation>
-    </message>
-</context>
-<context>
     <name>ullage::app::TimeEditor</name>
     <message>
         <source>Another temperature</source>
@@ -9946,30 +9882,22 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     </message>
 </context>
 <context>
-    <name>ullage::app::TopUpDialog</name>
-    <message>
-        <source>Top up %1</source>
-        <translation>%1 nachfüllen</translation>
-    </message>
-    <message>
-        <source>%1 is in the bottle, and there is room for %2 more.</source>
-        <translation>%1 in der Flasche, Platz für weitere %2.</translation>
-    </message>
+    <name>ullage::app::TopUpForm</name>
     <message>
         <source>&amp;Fresh solution added</source>
         <translation>&amp;Frische Lösung zugegeben</translation>
-    </message>
-    <message>
-        <source>Freshly mixed</source>
-        <translation>Frisch angesetzt</translation>
     </message>
     <message>
         <source>F&amp;rom</source>
         <translation>A&amp;us</translation>
     </message>
     <message>
-        <source>Top up</source>
-        <translation>Nachfüllen</translation>
+        <source>%1 is in the bottle, and there is room for %2 more.</source>
+        <translation>%1 in der Flasche, Platz für weitere %2.</translation>
+    </message>
+    <message>
+        <source>Freshly mixed</source>
+        <translation>Frisch angesetzt</translation>
     </message>
 </context>
 <context>
@@ -10091,6 +10019,17 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>stays in</source>
         <translation>bleibt darin</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::VoidingDialog</name>
+    <message>
+        <source>wrong bottle, counted twice …</source>
+        <translation>falsche Flasche, doppelt gezählt …</translation>
+    </message>
+    <message>
+        <source>Why: a few words are needed, for whoever wonders.</source>
+        <translation>Grund: ein paar Worte sind nötig, falls später jemand fragt.</translation>
     </message>
 </context>
 <context>

@@ -546,6 +546,16 @@
     </message>
 </context>
 <context>
+    <name>ullage::app::StripForm</name>
+    <message numerus="yes">
+        <source>%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
+        <translation>
+            <numerusform>%Ln strip before this one: limits need %1, so nothing is proposed yet.</numerusform>
+            <numerusform>%Ln strips before this one: limits need %1, so nothing is proposed yet.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::TallyLabel</name>
     <message numerus="yes">
         <source>%n film(s)</source>
@@ -562,16 +572,6 @@
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>ullage::app::TestDialog</name>
-    <message numerus="yes">
-        <source>%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
-        <translation>
-            <numerusform>%Ln strip before this one: limits need %1, so nothing is proposed yet.</numerusform>
-            <numerusform>%Ln strips before this one: limits need %1, so nothing is proposed yet.</numerusform>
         </translation>
     </message>
 </context>

@@ -27,6 +27,20 @@ std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bo
     return found;
 }
 
+std::vector<Bottle> bottlesAt(Session& session, chemistry::Instant at)
+{
+    if (at + std::chrono::minutes(1) > session.now())
+        return session.bottles();
+    std::vector<Bottle> then;
+    for (const ledger::BatchState& state : session.standingAt(at)) {
+        if (auto batch = session.book().batch(state.id, at)) {
+            auto assessment = ledger::assess(*batch);
+            then.push_back({std::move(*batch), std::move(assessment)});
+        }
+    }
+    return then;
+}
+
 std::vector<VesselChoice> vesselsFor(Millilitres volume, const formulary::Formulary& formulary,
                                      const std::vector<Bottle>& bottles)
 {

@@ -13,6 +13,10 @@ namespace ullage::app
 /// behind a newer one. They point into `bottles`.
 std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bottle>& bottles);
 
+/// The bottles as they were then, in order of mixing: those in use now if that is within a minute
+/// of now, else those that stood then, as far as they can be read.
+std::vector<Bottle> bottlesAt(Session& session, chemistry::Instant at);
+
 /// A vessel for a new batch, and how it stands to it.
 struct VesselChoice {
     std::shared_ptr<const formulary::Vessel> vessel;

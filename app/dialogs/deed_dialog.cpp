@@ -1,17 +1,16 @@
 #include "app/dialogs/deed_dialog.h"
 
+#include "app/dialogs/consequence_card.h"
 #include "app/dialogs/side_column.h"
 #include "app/widgets/card.h"
-#include "app/widgets/dialog_parts.h"
-#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 
-#include <QDialogButtonBox>
-#include <QGridLayout>
 #include <QHBoxLayout>
-#include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace ullage::app
 {
@@ -19,118 +18,32 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kFormWidth = 400;
+constexpr int kPauseMs = 150; // after typing, before the consequences are reckoned
 
 } // namespace
 
 DeedDialog::DeedDialog(const DialogContext& context, const QString& title, QWidget* parent)
-    : QDialog(parent), m_context(context)
+    : FormDialog(context.wording, title, parent), m_context(context),
+      m_form(new FieldForm(context.wording, this)), m_row(new QHBoxLayout),
+      m_later(new QTimer(this))
 {
-    setWindowTitle(plainTitle(title));
-    setAttribute(Qt::WA_DeleteOnClose, false);
-    QVBoxLayout* whole = dialogColumn(*this);
-    whole->setSpacing(Space::kInset);
-
-    auto* heading = new PlainLabel(title, this);
-    heading->setFont(Theme::font(TextRole::PageTitle));
-    whole->addWidget(heading);
-
-    m_body = new QHBoxLayout;
-    m_body->setSpacing(Space::kPage);
+    m_row->setSpacing(Space::kPage);
     auto* left = new QVBoxLayout;
-    left->setSpacing(Space::kGap);
-    m_form = new QGridLayout;
-    m_form->setHorizontalSpacing(Space::kGap);
-    m_form->setVerticalSpacing(Space::kTight);
-    m_form->setColumnMinimumWidth(0, kFormWidth / 2);
-    m_form->setColumnMinimumWidth(1, kFormWidth / 2);
-    m_form->setColumnStretch(0, 1);
-    m_form->setColumnStretch(1, 1);
-    left->addLayout(m_form);
+    left->addWidget(m_form);
     left->addStretch(1);
-    m_body->addLayout(left, 1);
-    whole->addLayout(m_body, 1);
-
-    m_problem = newProblemLabel();
-    whole->addWidget(m_problem);
-
-    auto* buttons = new QDialogButtonBox(this);
-    m_do = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
-    auto* back = buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
-    m_do->setDefault(true);
-    back->setAutoDefault(false);
-    setButtonLook(m_do, ButtonLook::Primary);
-    connect(buttons, &QDialogButtonBox::accepted, this, &DeedDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    whole->addWidget(buttons);
+    m_row->addLayout(left, 1);
+    body()->addLayout(m_row, 1);
+    m_forms.push_back(m_form);
+    m_later->setSingleShot(true);
+    m_later->setInterval(kPauseMs);
+    connect(m_later, &QTimer::timeout, this, &DeedDialog::lookAhead);
+    connect(m_form, &FieldForm::changed, m_later, qOverload<>(&QTimer::start));
 }
 
-QLabel* DeedDialog::newProblemLabel()
+void DeedDialog::heed(FieldForm* form)
 {
-    auto* label = new PlainLabel(this);
-    label->setWordWrap(true);
-    label->setFont(Theme::font(TextRole::Small));
-    setTone(label, Tone::Discard);
-    label->hide();
-    return label;
-}
-
-void DeedDialog::addRow(const QString& name, const QString& label, QWidget* field, Width width)
-{
-    Row row;
-    row.label = new PlainLabel(label, this);
-    row.label->setFont(Theme::font(TextRole::Small));
-    setTone(row.label, Tone::Quiet);
-    row.label->setBuddy(field);
-    row.field = field;
-    row.problem = newProblemLabel();
-    if (field->accessibleName().isEmpty())
-        field->setAccessibleName(QString(label).remove(u'&'));
-
-    const bool second = width == Width::Half && m_half;
-    if (!second)
-        m_line += 4; // label, field, problem, air between
-    const int column = second ? 1 : 0;
-    const int span = width == Width::Half ? 1 : 2;
-    m_form->addWidget(row.label, m_line, column, 1, span);
-    m_form->addWidget(field, m_line + 1, column, 1, span, Qt::AlignTop);
-    m_form->addWidget(row.problem, m_line + 2, column, 1, span, Qt::AlignTop);
-    m_form->setRowMinimumHeight(m_line + 3, Space::kTight);
-    m_half = width == Width::Half && !second;
-    m_rows[name] = row;
-    m_order.push_back(name);
-}
-
-QuantityEdit* DeedDialog::addQuantity(const QString& name, const QString& label, QuantityKind kind,
-                                      Width width)
-{
-    auto* edit = new QuantityEdit(kind, QString(label).remove(u'&'), wording(), this);
-    addRow(name, label, edit, width);
-    return edit;
-}
-
-QLabel* DeedDialog::addText(const QString& text)
-{
-    auto* label = new PlainLabel(text, this);
-    label->setWordWrap(true);
-    setTone(label, Tone::Quiet);
-    addWide(label);
-    return label;
-}
-
-void DeedDialog::addHeading(const QString& text)
-{
-    auto* label = new PlainLabel(text, this);
-    label->setFont(Theme::font(TextRole::Heading));
-    addWide(label);
-}
-
-void DeedDialog::addWide(QWidget* widget)
-{
-    m_line += 4;
-    m_half = false;
-    m_form->addWidget(widget, m_line, 0, 1, 2);
-    m_form->setRowMinimumHeight(m_line + 3, Space::kTight);
+    m_forms.push_back(form);
+    connect(form, &FieldForm::changed, m_later, qOverload<>(&QTimer::start));
 }
 
 WhenEdit* DeedDialog::addWhen(std::optional<chemistry::Instant> earliest, const QString& what,
@@ -140,17 +53,6 @@ WhenEdit* DeedDialog::addWhen(std::optional<chemistry::Instant> earliest, const 
     m_when->setEarliest(earliest, what);
     addRow(QStringLiteral("at"), tr("W&hen"), m_when, width);
     return m_when;
-}
-
-QuantityEdit* DeedDialog::addAir(Width width)
-{
-    m_air = addQuantity(QStringLiteral("air_ml"), tr("Air left in the bottle, if you know"),
-                        QuantityKind::Volume, width);
-    m_air->setRange(0, 1'000'000);
-    setPlainToolTip(m_air,
-                    tr("After squeezing, marbles or gas. Left empty: all the room there is, or "
-                       "none in a bottle that is always squeezed."));
-    return m_air;
 }
 
 void DeedDialog::addCautions(const QString& heading, const QStringList& cautions)
@@ -165,125 +67,124 @@ QVBoxLayout* DeedDialog::side()
     if (!m_side) {
         auto* column = new SideColumn(this);
         m_side = column->column();
-        m_body->addWidget(column);
+        m_row->addWidget(column);
     }
     return m_side;
 }
 
-void DeedDialog::setDeed(const QString& text, bool danger)
+chemistry::Instant DeedDialog::moment() const
 {
-    m_do->setText(text);
-    setButtonLook(m_do, danger ? ButtonLook::Danger : ButtonLook::Primary);
+    return m_when ? m_when->moment() : session().now();
 }
 
-void DeedDialog::setRowVisible(const QString& name, bool visible)
+void DeedDialog::showFollows(Follows when)
 {
-    const Row& row = m_rows.at(name);
-    row.label->setVisible(visible);
-    row.field->setVisible(visible);
-    row.problem->setVisible(visible && !row.problem->text().isEmpty());
+    m_whenFollows = when;
+    m_follows = new ConsequenceCard(this);
+    side()->insertWidget(0, m_follows);
+    lookAhead();
 }
 
-void DeedDialog::setRowLabel(const QString& name, const QString& label)
+void DeedDialog::lookAheadSoon() { m_later->start(); }
+
+void DeedDialog::lookAhead()
 {
-    const Row& row = m_rows.at(name);
-    row.label->setText(label);
-    const QString plain = QString(label).remove(u'&');
-    if (auto* edit = qobject_cast<QuantityEdit*>(row.field))
-        edit->setName(plain);
-    else
-        row.field->setAccessibleName(plain);
+    if (!m_follows)
+        return;
+    const bool said = m_whenFollows == Follows::Always || (m_when && !m_when->isNow());
+    m_follows->setVisible(said);
+    if (!said)
+        return m_follows->showText({}, false);
+    const auto events = wouldEnter();
+    if (!events)
+        return m_follows->showText(nothingFollows(), false);
+    if (const auto refused = follow(*events))
+        m_follows->showText(errorSentence(*refused, wording()), true);
 }
 
-ledger::When DeedDialog::when() const
+// Each bottle by itself, in the order in which they come.
+std::optional<Error> DeedDialog::follow(const std::vector<ledger::Event>& events)
 {
-    ledger::When when;
-    when.at = m_when ? m_when->moment() : session().now();
-    if (m_air && m_air->value())
-        when.airLeft = chemistry::Millilitres(*m_air->value());
-    return when;
+    const auto now = std::max(session().now(), moment()); // the clock runs on meanwhile
+    std::vector<BottleConsequences> bottles;
+    std::vector<std::string> seen;
+    for (const ledger::Event& first : events) {
+        if (first.batch.empty() || std::find(seen.begin(), seen.end(), first.batch) != seen.end())
+            continue; // nothing is reckoned from a packet
+        seen.push_back(first.batch);
+        std::vector<ledger::Event> extra;
+        std::copy_if(events.begin(), events.end(), std::back_inserter(extra),
+                     [&](const ledger::Event& one) { return one.batch == first.batch; });
+        const auto entered = session().book().events(first.batch);
+        if (!entered)
+            return entered.error();
+        const auto what = ledger::consequencesOf(*entered, extra, now, session().formulary());
+        if (!what)
+            return what.error();
+        const auto& known = what->before ? what->before : what->after;
+        bottles.push_back({QString::fromStdString(known ? known->batch.name : first.batch), *what});
+    }
+    m_follows->showFigures(bottles, now, wording());
+    return std::nullopt;
+}
+
+ledger::IdMaker DeedDialog::wouldBeIds()
+{
+    return [made = 0]() mutable { return "would-be-" + std::to_string(made++); };
+}
+
+QString DeedDialog::nothingFollows() const
+{
+    return tr("Fill in the fields; then it stands here what follows.");
+}
+
+QStringList DeedDialog::consequences() const
+{
+    return m_follows ? m_follows->lines() : QStringList();
 }
 
 QString DeedDialog::problemOf(const QString& field) const
 {
-    const auto found = m_rows.find(field);
-    return found == m_rows.end() ? m_problem->text() : found->second.problem->text();
+    for (const FieldForm* form : m_forms) {
+        if (const QString problem = form->problemOf(field); !problem.isEmpty())
+            return problem;
+    }
+    const bool known = std::any_of(m_forms.begin(), m_forms.end(),
+                                   [&](const FieldForm* form) { return form->has(field); });
+    return known ? QString() : refusal();
 }
 
 void DeedDialog::clearProblems()
 {
-    for (auto& [name, row] : m_rows) {
-        row.problem->clear();
-        row.problem->hide();
-    }
-    m_problem->clear();
-    m_problem->hide();
+    for (FieldForm* form : m_forms)
+        form->clearProblems();
+    FormDialog::clearProblems();
 }
 
 void DeedDialog::showProblem(const QString& field, const QString& problem)
 {
-    const auto found = m_rows.find(field);
-    const bool known = found != m_rows.end() && !found->second.field->isHidden();
-    QLabel* label = known ? found->second.problem : m_problem;
-    label->setText(problem);
-    label->show();
-    if (known)
-        found->second.field->setFocus(Qt::OtherFocusReason);
+    const bool shown = std::any_of(m_forms.begin(), m_forms.end(), [&](FieldForm* form) {
+        return form->showProblem(field, problem);
+    });
+    if (!shown)
+        setRefusal(problem);
 }
 
 void DeedDialog::showError(const Error& error)
 {
-    showProblem(QString::fromStdString(error.field), errorSentence(error, wording()));
+    // What is wrong within a field is said under it.
+    const QString field = QString::fromStdString(error.field).section(u'.', 0, 0);
+    showProblem(field, errorSentence(error, wording()));
 }
 
-bool DeedDialog::quantitiesAreFine()
+bool DeedDialog::fieldsAreFine()
 {
     bool fine = true;
-    // Last first, so that the first wrong field ends with the keyboard.
-    for (auto name = m_order.rbegin(); name != m_order.rend(); ++name) {
-        QWidget* field = m_rows.at(*name).field;
-        QString problem;
-        if (field->isHidden() || !field->isEnabled())
-            continue;
-        if (auto* quantity = qobject_cast<QuantityEdit*>(field))
-            problem = quantity->problem();
-        else if (auto* moment = qobject_cast<WhenEdit*>(field))
-            problem = moment->problem();
-        if (problem.isEmpty())
-            continue;
-        showProblem(*name, problem);
-        fine = false;
+    for (FieldForm* form : m_forms) {
+        if (!form->isHidden() && !form->figuresAreFine())
+            fine = false;
     }
-    return fine;
-}
-
-void DeedDialog::accept()
-{
-    clearProblems();
-    if (!quantitiesAreFine() || !fieldsAreFine())
-        return;
-    if (const auto done = act(); !done) {
-        showError(done.error());
-        return;
-    }
-    QDialog::accept();
-}
-
-BottleDialog::BottleDialog(const DialogContext& context, const Bottle& bottle, const QString& title,
-                           QWidget* parent)
-    : DeedDialog(context, title, parent), m_bottle(bottle)
-{
-}
-
-WhenEdit* BottleDialog::addWhenSinceMixing(Width width)
-{
-    return addWhen(batch().mixedAt, tr("%1 was mixed").arg(batchName()), width);
-}
-
-Result<void> BottleDialog::record(const ledger::Happening& what)
-{
-    return session().doing(
-        [&](ledger::Book& book) { return book.record(batch().id, what, when()); });
+    return fine && restIsFine();
 }
 
 } // namespace ullage::app

@@ -4,7 +4,6 @@
 #include "app/words/moment_text.h"
 
 #include <QHeaderView>
-#include <QLineEdit>
 #include <QTreeWidget>
 
 #include <algorithm>
@@ -20,8 +19,9 @@ constexpr int kRowHeight = 26;
 } // namespace
 
 HistoryDialog::HistoryDialog(const DialogContext& context, const Bottle& bottle, QWidget* parent)
-    : BottleDialog(context, bottle,
-                   tr("History of %1").arg(QString::fromStdString(bottle.batch.name)), parent)
+    : VoidingDialog(context, tr("History of %1").arg(QString::fromStdString(bottle.batch.name)),
+                    parent),
+      m_batch(bottle.batch.id)
 {
     addText(tr("What is taken back stays in the book, struck out; everything is reckoned as if it "
                "had never happened."));
@@ -29,21 +29,21 @@ HistoryDialog::HistoryDialog(const DialogContext& context, const Bottle& bottle,
     m_events->setHeaderLabels({tr("When"), tr("What")});
     m_events->setRootIsDecorated(false);
     m_events->setUniformRowHeights(true);
-    m_events->setMinimumSize(620, 300);
+    m_events->setMinimumSize(560, 300);
     m_events->setStyleSheet(QStringLiteral("QTreeWidget::item { padding: 0 12px 0 6px; }"));
     m_events->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     addRow(QStringLiteral("voids"), tr("&Entries, newest first"), m_events);
-    m_why = new QLineEdit(this);
-    m_why->setPlaceholderText(tr("wrong bottle, counted twice …"));
-    addRow(QStringLiteral("why"), tr("&Why the chosen entry is taken back"), m_why);
+    addWhy(tr("&Why the chosen entry is taken back"));
     setDeed(tr("Take back"), true);
     fill();
+    showFollows(Follows::Always);
+    connect(m_events, &QTreeWidget::currentItemChanged, this, &HistoryDialog::lookAheadSoon);
     m_events->setFocus();
 }
 
 void HistoryDialog::fill()
 {
-    auto events = session().book().events(batch().id);
+    auto events = session().book().events(m_batch);
     if (!events) {
         showError(events.error());
         return;
@@ -70,25 +70,24 @@ void HistoryDialog::fill()
         m_events->setCurrentItem(m_events->topLevelItem(0));
 }
 
-bool HistoryDialog::fieldsAreFine()
+std::vector<TakingBack> HistoryDialog::events() const
 {
     const auto* item = m_events->currentItem();
-    if (!item || item->data(0, Qt::UserRole).toString().isEmpty()) {
-        showProblem(QStringLiteral("voids"), tr("Choose an entry that is not taken back yet."));
-        return false;
-    }
-    if (m_why->text().trimmed().isEmpty()) {
-        showProblem(QStringLiteral("why"), tr("Why: a few words are needed, for whoever wonders."));
-        return false;
-    }
-    return true;
+    const std::string id = item ? item->data(0, Qt::UserRole).toString().toStdString() : "";
+    return id.empty() ? std::vector<TakingBack>() : std::vector{TakingBack{id, m_batch}};
 }
 
-Result<void> HistoryDialog::act()
+QString HistoryDialog::nothingFollows() const
 {
-    const std::string id = m_events->currentItem()->data(0, Qt::UserRole).toString().toStdString();
-    const std::string why = m_why->text().trimmed().toStdString();
-    return session().doing([&](ledger::Book& book) { return book.voidEvent(id, why); });
+    return tr("Choose an entry that is not taken back yet.");
+}
+
+bool HistoryDialog::restIsFine()
+{
+    if (!events().empty())
+        return VoidingDialog::restIsFine();
+    showProblem(QStringLiteral("voids"), nothingFollows());
+    return false;
 }
 
 } // namespace ullage::app

@@ -1,9 +1,8 @@
 // Everything that happened to one bottle, newest first, and taking any of it back.
 #pragma once
 
-#include "app/dialogs/deed_dialog.h"
+#include "app/dialogs/voiding_dialog.h"
 
-class QLineEdit;
 class QTreeWidget;
 
 namespace ullage::app
@@ -11,7 +10,7 @@ namespace ullage::app
 
 /// One entry at a time is taken back, with a reason, which must be given. What the Book refuses
 /// (CannotVoid, AlreadyVoided) leaves the dialog open.
-class HistoryDialog : public BottleDialog
+class HistoryDialog : public VoidingDialog
 {
     Q_OBJECT
 
@@ -19,14 +18,15 @@ public:
     HistoryDialog(const DialogContext& context, const Bottle& bottle, QWidget* parent = nullptr);
 
 protected:
-    bool fieldsAreFine() override;
-    Result<void> act() override;
+    bool restIsFine() override;
+    [[nodiscard]] std::vector<TakingBack> events() const override;
+    [[nodiscard]] QString nothingFollows() const override;
 
 private:
     void fill();
 
+    std::string m_batch;
     QTreeWidget* m_events;
-    QLineEdit* m_why;
 };
 
 } // namespace ullage::app

@@ -1,12 +1,15 @@
 #include "app/dialogs/mix_dialog.h"
 
-#include "app/dialogs/volume_dialogs.h"
+#include "app/dialogs/volume_forms.h"
 #include "app/widgets/card.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/words/batch_names.h"
 #include "app/words/cautions.h"
 #include "app/words/formulary_words.h"
+#include "core/formulary/field_of.h"
+#include "core/ledger/event_fields.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -29,7 +32,6 @@ const QString kVesselName = QStringLiteral("name");
 const QString kCapacity = QStringLiteral("capacity_ml");
 const QString kMaterial = QStringLiteral("material");
 const QString kSqueezed = QStringLiteral("squeezed");
-const QString kVolume = QStringLiteral("volume_ml");
 const QString kName = QStringLiteral("batch-name");
 // Stands for the vessel that is yet to be described; no id looks so.
 const QString kNewVessel = QStringLiteral("\n");
@@ -37,7 +39,8 @@ const QString kNewVessel = QStringLiteral("\n");
 } // namespace
 
 MixDialog::MixDialog(const DialogContext& context, QWidget* parent)
-    : DeedDialog(context, tr("Mix a batch"), parent), m_taken(session().batchNames())
+    : DeedDialog(context, tr("Mix a batch"), parent), m_new(context.wording, this),
+      m_taken(session().batchNames())
 {
     buildForm();
     buildSide();
@@ -49,9 +52,9 @@ MixDialog::MixDialog(const DialogContext& context, QWidget* parent)
         m_volumeTyped = true;
         refresh();
     });
-    connect(m_capacity, &QuantityEdit::valueChanged, this, &MixDialog::vesselChanged);
-    connect(m_material, &QComboBox::currentIndexChanged, this, &MixDialog::refresh);
-    connect(m_squeezed, &QCheckBox::toggled, this, &MixDialog::refresh);
+    connect(m_new.capacity, &QuantityEdit::valueChanged, this, &MixDialog::vesselChanged);
+    connect(m_new.material, &QComboBox::currentIndexChanged, this, &MixDialog::refresh);
+    connect(m_new.squeezed, &QCheckBox::toggled, this, &MixDialog::refresh);
     connect(m_name, &QLineEdit::textEdited, this, [this](const QString& text) {
         m_nameTyped = !text.trimmed().isEmpty();
         refresh();
@@ -60,6 +63,8 @@ MixDialog::MixDialog(const DialogContext& context, QWidget* parent)
     solutionChanged();
     vesselChanged();
     setDeed(tr("Mix it"));
+    showFollows(Follows::WhenDatedBack);
+    orderTabs(*this);
     m_solution->setFocus();
 }
 
@@ -70,27 +75,15 @@ void MixDialog::buildForm()
     m_vessel = new QComboBox(this);
     addRow(kVessel, tr("&Bottle"), m_vessel);
 
-    m_vesselName = new QLineEdit(this);
-    m_vesselName->setPlaceholderText(tr("Amber 1"));
-    addRow(kVesselName, tr("Name of the new bottle"), m_vesselName, Width::Half);
-    m_capacity =
-        addQuantity(kCapacity, tr("Holds, to the brim"), QuantityKind::Volume, Width::Half);
-    m_capacity->setRange(1, 100'000);
-    m_capacity->setRequired(true);
-    m_material = new QComboBox(this);
-    for (int i = 0; i < static_cast<int>(formulary::kMaterialCodes.size()); ++i)
-        m_material->addItem(materialName(static_cast<formulary::Material>(i)), i);
-    addRow(kMaterial, tr("Made of"), m_material, Width::Half);
-    m_squeezed = new QCheckBox(tr("Air is always squeezed out"), this);
-    addRow(kSqueezed, QString(), m_squeezed, Width::Half);
+    addRow(kVesselName, VesselFields::nameLabel(), m_new.name, Width::Half);
+    addRow(kCapacity, VesselFields::capacityLabel(), m_new.capacity, Width::Half);
+    addRow(kMaterial, VesselFields::materialLabel(), m_new.material, Width::Half);
+    addRow(kSqueezed, QString(), m_new.squeezed, Width::Half);
 
-    m_volume = addQuantity(kVolume, tr("&Volume mixed"), QuantityKind::Volume, Width::Half);
-    m_volume->setRange(0.1, 1'000'000);
-    m_volume->setRequired(true);
+    m_volume = addQuantity(formulary::fieldOf(&ledger::Mixed::volume), tr("&Volume mixed"));
     m_name = new QLineEdit(this);
     addRow(kName, tr("&Name on the label"), m_name, Width::Half);
-    auto* moment = addWhen();
-    connect(moment, &WhenEdit::changed, this, &MixDialog::refresh);
+    connect(addWhen(), &WhenEdit::changed, this, &MixDialog::refresh);
     m_found = new QCheckBox(tr("&Found bottle: nobody knows what it has been through"), this);
     addWide(m_found);
     m_dissolved = new QCheckBox(tr("&All of it is dissolved and clear"), this);
@@ -167,14 +160,10 @@ std::optional<formulary::Vessel> MixDialog::vessel() const
             session().formulary().vessel(m_vessel->currentData().toString().toStdString());
         return found ? std::optional(*found) : std::nullopt;
     }
-    if (!m_capacity->value())
+    if (!m_new.capacity->value())
         return std::nullopt;
-    formulary::Vessel vessel;
+    formulary::Vessel vessel = m_new.vessel();
     vessel.id = "new";
-    vessel.name = m_vesselName->text().trimmed().toStdString();
-    vessel.capacity = chemistry::Millilitres(*m_capacity->value());
-    vessel.material = static_cast<formulary::Material>(m_material->currentData().toInt());
-    vessel.squeezed = m_squeezed->isChecked();
     return vessel;
 }
 
@@ -212,8 +201,8 @@ void MixDialog::refresh()
     auto named = *into;
     if (named.name.empty())
         named.name = tr("new bottle").toStdString(); // only to be judged before it has its name
-    const auto preview = ledger::previewMix(*what, named, chemistry::Millilitres(*volume),
-                                            when().at, preferences().baseTimes(what->id));
+    const auto preview = ledger::previewMix(*what, named, chemistry::Millilitres(*volume), moment(),
+                                            preferences().baseTimes(what->id));
     m_become->setVisible(preview.has_value());
     if (preview)
         showPreview(*preview);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/dialogs/deed_dialog.h"
+#include "app/widgets/vessel_fields.h"
 #include "core/ledger/mix_preview.h"
 
 class QCheckBox;
@@ -30,7 +31,9 @@ public:
     [[nodiscard]] QString warnings() const;
 
 protected:
-    bool fieldsAreFine() override;
+    bool restIsFine() override;
+    [[nodiscard]] std::optional<std::vector<ledger::Event>> wouldEnter() const override;
+    [[nodiscard]] QString nothingFollows() const override;
     Result<void> act() override;
 
 private:
@@ -45,16 +48,15 @@ private:
     [[nodiscard]] QStringList warningsFor(const Result<ledger::MixPreview>& preview) const;
 
     [[nodiscard]] bool newVessel() const;
+    /// As far as it is described; a volume that cannot be read is 0.
+    [[nodiscard]] ledger::NewBatch newBatch(const std::string& vessel) const;
     [[nodiscard]] std::shared_ptr<const formulary::Solution> solution() const;
     /// The chosen one, or the new one as far as it is described.
     [[nodiscard]] std::optional<formulary::Vessel> vessel() const;
 
     QComboBox* m_solution;
     QComboBox* m_vessel;
-    QLineEdit* m_vesselName;
-    QuantityEdit* m_capacity;
-    QComboBox* m_material;
-    QCheckBox* m_squeezed;
+    VesselFields m_new; ///< the bottle that is yet to be entered
     QuantityEdit* m_volume;
     QLineEdit* m_name;
     QCheckBox* m_found;

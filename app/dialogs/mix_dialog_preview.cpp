@@ -4,6 +4,7 @@
 #include "app/words/error_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/ledger/deed_events.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -75,7 +76,7 @@ QStringList MixDialog::warningsFor(const Result<ledger::MixPreview>& preview) co
     return warnings;
 }
 
-bool MixDialog::fieldsAreFine()
+bool MixDialog::restIsFine()
 {
     if (!solution()) {
         showProblem(QStringLiteral("solution"), tr("Solution: choose one."));
@@ -85,11 +86,36 @@ bool MixDialog::fieldsAreFine()
         showProblem(QStringLiteral("batch-name"), tr("Name on the label: a name is needed."));
         return false;
     }
-    if (newVessel() && m_vesselName->text().trimmed().isEmpty()) {
+    if (newVessel() && m_new.name->text().trimmed().isEmpty()) {
         showProblem(QStringLiteral("name"), tr("Name of the new bottle: a name is needed."));
         return false;
     }
     return true;
+}
+
+ledger::NewBatch MixDialog::newBatch(const std::string& vessel) const
+{
+    return {solution()->id,
+            vessel,
+            chemistry::Millilitres(m_volume->value().value_or(0)),
+            m_name->text().trimmed().toStdString(),
+            {},
+            m_found->isChecked(),
+            m_dissolved->isChecked()};
+}
+
+std::optional<std::vector<ledger::Event>> MixDialog::wouldEnter() const
+{
+    if (!solution() || !m_volume->value() || newVessel() || !vessel())
+        return std::nullopt;
+    const auto newId = wouldBeIds();
+    return ledger::eventsOf(newBatch(vessel()->id), newId(), {moment(), {}}, newId);
+}
+
+QString MixDialog::nothingFollows() const
+{
+    return newVessel() ? tr("What follows in a new bottle is seen once it is entered.")
+                       : DeedDialog::nothingFollows();
 }
 
 Result<void> MixDialog::act()
@@ -97,7 +123,7 @@ Result<void> MixDialog::act()
     auto into = *vessel();
     // Before a new bottle is entered, it is sure that the batch will fit into it.
     if (const auto fits = ledger::previewMix(*solution(), into,
-                                             chemistry::Millilitres(*m_volume->value()), when().at);
+                                             chemistry::Millilitres(*m_volume->value()), moment());
         !fits)
         return tl::unexpected(fits.error());
     if (newVessel()) {
@@ -107,14 +133,10 @@ Result<void> MixDialog::act()
         fillBottles(into.id);
         vesselChanged();
     }
-    const ledger::NewBatch batch{solution()->id,
-                                 into.id,
-                                 chemistry::Millilitres(*m_volume->value()),
-                                 m_name->text().trimmed().toStdString(),
-                                 {},
-                                 m_found->isChecked(),
-                                 m_dissolved->isChecked()};
-    const auto done = session().doing([&](ledger::Book& book) { return book.mix(batch, when()); });
+    const ledger::NewBatch batch = newBatch(into.id);
+    const auto done = session().doing([&](ledger::Book& book) {
+        return book.mix(batch, {moment(), {}});
+    });
     if (!done)
         return tl::unexpected(done.error());
     m_mixed = QString::fromStdString(*done);

@@ -11,6 +11,9 @@
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
+#include "core/formulary/field_of.h"
+#include "core/ledger/deed_events.h"
+#include "core/ledger/entry_fields.h"
 
 #include <QSignalBlocker>
 #include <QVBoxLayout>
@@ -46,6 +49,7 @@ RunDialog::RunDialog(const DialogContext& context, const Bottle* first, QWidget*
     connect(m_baths, &BathTable::changed, this, &RunDialog::refresh);
     refresh();
     setDeed(tr("Log this run"));
+    showFollows(Follows::WhenDatedBack);
     m_films->setFocus();
 }
 
@@ -56,14 +60,12 @@ void RunDialog::buildForm()
     addRow(kFilms, tr("&Film: how many, which format"), m_films, Width::Half);
     m_times = new BaseTimesEdit(wording(), this);
     addRow(kTimes, tr("Film &maker's time, fresh developer"), m_times, Width::Half);
-    m_thermometer = addQuantity(QStringLiteral("temperature_c"), tr("&Thermometer"),
-                                QuantityKind::Temperature, Width::Half);
-    m_thermometer->setRange(0, 60);
+    m_thermometer =
+        addQuantity(formulary::fieldOf(&ledger::RunTimes::temperature), tr("&Thermometer"));
     m_thermometer->setRequired(true);
     m_thermometer->setValue(
         preferences().lastFigure(kThermometerFigure).value_or(kUsualTemperature));
-    auto* moment = addWhen({}, {}, Width::Half);
-    connect(moment, &WhenEdit::changed, this, &RunDialog::refresh);
+    connect(addWhen({}, {}, Width::Half), &WhenEdit::changed, this, &RunDialog::refresh);
     m_baths = new BathTable(context(), this);
     addRow(kBaths, tr("&Baths"), m_baths);
     m_topUps = new TopUpOffers(this);
@@ -119,7 +121,7 @@ QString RunDialog::timeShown() const { return m_time->text(); }
 // As they were at the moment given, so that a run entered late is timed by the wear of then.
 const std::vector<ledger::Judged>& RunDialog::bottlesThen()
 {
-    const chemistry::Instant at = when().at;
+    const chemistry::Instant at = moment();
     if (m_thenAt == at)
         return m_then;
     m_thenAt = at;
@@ -247,7 +249,7 @@ void RunDialog::refresh()
     m_warnings->setVisible(!m_warned.isEmpty());
 }
 
-bool RunDialog::fieldsAreFine()
+bool RunDialog::restIsFine()
 {
     const auto fine = [&](const QString& field, const QString& problem) {
         if (!problem.isEmpty())
@@ -264,11 +266,22 @@ bool RunDialog::fieldsAreFine()
     return true;
 }
 
+ledger::FilmRun RunDialog::run() const
+{
+    return {m_films->load(), m_baths->baths(), {}, {}, m_topUps->topUps()};
+}
+
+std::optional<std::vector<ledger::Event>> RunDialog::wouldEnter() const
+{
+    if (!m_films->problem().isEmpty() || !m_baths->problems().isEmpty() || m_baths->baths().empty())
+        return std::nullopt;
+    return ledger::eventsOf(run(), wouldBeIds()(), moment(), wouldBeIds());
+}
+
 Result<void> RunDialog::act()
 {
-    const ledger::FilmRun run{m_films->load(), m_baths->baths(), {}, {}, m_topUps->topUps()};
     const auto done =
-        session().doing([&](ledger::Book& book) { return book.process(run, when().at); });
+        session().doing([&](ledger::Book& book) { return book.process(run(), moment()); });
     if (!done)
         return tl::unexpected(done.error());
     if (!m_developer.empty() && !m_times->pairs().empty()) {

@@ -34,7 +34,8 @@ public:
     [[nodiscard]] QStringList warnings() const { return m_warned; }
 
 protected:
-    bool fieldsAreFine() override;
+    bool restIsFine() override;
+    [[nodiscard]] std::optional<std::vector<ledger::Event>> wouldEnter() const override;
     Result<void> act() override;
 
 private:
@@ -49,6 +50,7 @@ private:
     void addBottleWarnings(const ledger::NextLoad& next, QStringList& warnings) const;
     [[nodiscard]] QString fixing(const ledger::NextLoad& next) const;
     void offerTopUps();
+    [[nodiscard]] ledger::FilmRun run() const;
 
     FilmRows* m_films;
     QuantityEdit* m_thermometer;

@@ -3,12 +3,10 @@
 #include "app/bench/bench_page.h"
 #include "app/bench/steady_time.h"
 #include "app/daybook/day_book_page.h"
+#include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
-#include "app/dialogs/mark_dialogs.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
-#include "app/dialogs/test_dialog.h"
-#include "app/dialogs/volume_dialogs.h"
 #include "app/mixing/mixing_page.h"
 #include "app/shelf/shelf_charts.h"
 #include "app/shelf/shelf_page.h"
@@ -315,6 +313,9 @@ void Controller::doWith(BottleAction action, const QString& batch)
         return open(new RunDialog(context, bottle, &m_window));
     if (!bottle)
         return;
+    const auto happened = [&](HappeningKind kind) {
+        open(new BottleDialog(kind, context, *bottle, &m_window));
+    };
     switch (action) {
     case BottleAction::RunFilm:
         return;
@@ -322,31 +323,32 @@ void Controller::doWith(BottleAction action, const QString& batch)
         m_bench->plan(batch.toStdString());
         return m_window.showPage(Page::Bench);
     case BottleAction::TopUp:
-        return open(new TopUpDialog(context, *bottle, &m_window));
+        return happened(HappeningKind::TopUp);
     case BottleAction::DrawOff:
-        return open(new DrawOffDialog(context, *bottle, &m_window));
+        return happened(HappeningKind::DrawOff);
     case BottleAction::Move:
-        return open(new MoveDialog(context, *bottle, &m_window));
+        return happened(HappeningKind::Move);
     case BottleAction::Test:
-        return open(new TestDialog(context, *bottle, &m_window));
+        return open(
+            new BottleDialog(testsOf(bottle->batch.solution->role), context, *bottle, &m_window));
     case BottleAction::Dissolved:
-        return open(new MarkDialog(MarkDialog::Mark::Dissolved, context, *bottle, &m_window));
+        return happened(HappeningKind::Dissolved);
     case BottleAction::Contaminated:
-        return open(new MarkDialog(MarkDialog::Mark::Contaminated, context, *bottle, &m_window));
+        return happened(HappeningKind::Contaminated);
     case BottleAction::Note:
-        return open(new NoteDialog(context, *bottle, &m_window));
+        return happened(HappeningKind::Note);
     case BottleAction::Opened:
-        return open(new OpenedDialog(context, *bottle, &m_window));
+        return happened(HappeningKind::Opened);
     case BottleAction::StoodOpen:
-        return open(new StoodOpenDialog(context, *bottle, &m_window));
+        return happened(HappeningKind::StoodOpen);
     case BottleAction::StoredAt:
-        return open(new StoredAtDialog(context, *bottle, &m_window));
+        return happened(HappeningKind::StoredAt);
     case BottleAction::Films:
         return showFilms(batch, QString::fromStdString(bottle->batch.name));
     case BottleAction::History:
         return open(new HistoryDialog(context, *bottle, &m_window));
     case BottleAction::Discard:
-        return open(new DiscardDialog(context, *bottle, &m_window));
+        return happened(HappeningKind::Discard);
     }
 }
 

@@ -1,10 +1,14 @@
 // A forgotten entry: what is told to follow is what is true once it is entered.
 #include "tests/app/daybook/day_driver.h"
 
-#include "app/daybook/consequence_card.h"
 #include "app/daybook/forgotten_dialog.h"
+#include "app/dialogs/consequence_card.h"
+#include "app/words/event_words.h"
 
+#include <QKeySequence>
+#include <QLabel>
 #include <QListWidget>
+#include <QPlainTextEdit>
 
 namespace ullage::app
 {
@@ -33,7 +37,7 @@ protected:
         return *desk.session().book().batch(id, desk.now());
     }
     // The dialog's lines when the pause after typing is over.
-    static QStringList told(const ForgottenDialog& dialog)
+    static QStringList told(const DeedDialog& dialog)
     {
         QTest::qWait(250);
         return dialog.consequences();
@@ -58,11 +62,66 @@ protected:
         return {now, ledger::assess(now)};
     }
 
+    // The newest entry of the bottle, its id left out.
+    QString newest(const std::string& id)
+    {
+        const auto events = desk.session().book().events(id);
+        const ledger::Event& event = events->back();
+        const QString air = event.airLeft ? QString::number(event.airLeft->value()) : "-";
+        return QStringList{
+            QString::fromStdString(std::string(event.kind())),
+            QString::number(event.at.time_since_epoch().count()), air,
+            eventText(event, desk.session().formulary(), desk.preferences().wording())}
+            .join('|');
+    }
+
     Desk desk;
     std::string dev;
     std::string fix;
     std::string later;
 };
+
+using Kind = HappeningKind;
+
+// A kind and what is typed into its fields, by their names.
+struct Case {
+    Kind kind;
+    std::vector<std::pair<QString, QString>> fields;
+};
+
+const std::vector<Case>& cases()
+{
+    static const std::vector<Case> all{
+        {Kind::DrawOff, {{"Volume taken out", "300"}, {"What for", "given away"}}},
+        {Kind::TopUp, {{"Fresh solution added", "20"}}},
+        {Kind::Move, {}},
+        {Kind::Opened, {{"Air left in the bottle, if you know", "30"}}},
+        {Kind::StoodOpen, {{"Hours open", "20"}, {"Surface", "500"}}},
+        {Kind::StoredAt, {{"Temperature there", "30"}}},
+        {Kind::ClearingTest, {{"Cleared after (m:ss)", "1:10"}}},
+        {Kind::StripTest,
+         {{"Density, if measured", "1.2"}, {"Factor on the time from now on, if any", "1.2"}}},
+        {Kind::Look, {{"What was looked at", "colour"}}},
+        {Kind::Contaminated, {{"What happened to it", "fixer"}}},
+        {Kind::Dissolved, {}},
+        {Kind::Note, {{"Note", "brown"}}},
+        {Kind::Discard, {{"How", "collected"}}},
+    };
+    return all;
+}
+
+void fill(HappeningDialog& dialog, const Case& one)
+{
+    const QWidget& within = *dialog.shown();
+    for (const auto& [name, text] : one.fields) {
+        if (one.kind == Kind::Note)
+            named<QPlainTextEdit>(within, name)->setPlainText(text);
+        else if (one.kind == Kind::Look || one.kind == Kind::Discard)
+            named<QComboBox>(within, name)->setEditText(text);
+        else
+            type(within, name, text);
+    }
+}
 
 QStringList bottles(const ForgottenDialog& dialog)
 {
@@ -105,27 +164,13 @@ TEST_F(Forgotten, FilmThroughTwoBottlesAtItsTime)
 
 TEST_F(Forgotten, EveryKindSaysWhatFollowsAndDoesIt)
 {
-    using Kind = ForgottenDialog::Kind;
-    const std::vector<std::pair<Kind, std::vector<std::pair<QString, QString>>>> cases{
-        {Kind::DrawOff, {{"Volume", "300"}}},
-        {Kind::TopUp, {{"Volume", "20"}}},
-        {Kind::Opened, {}},
-        {Kind::StoodOpen, {{"Hours open", "20"}, {"Surface", "500"}}},
-        {Kind::StoredAt, {{"Temperature", "30"}}},
-        {Kind::StripTest, {{"Factor on the time, if any", "1.2"}}},
-        {Kind::Look, {{"What was looked at", "colour"}}},
-        {Kind::Contaminated, {{"What happened to it", "fixer"}}},
-        {Kind::Dissolved, {}},
-        {Kind::Note, {{"Note", "brown"}}},
-        {Kind::Discard, {{"Where it went", "collected"}}},
-    };
-    for (const auto& [kind, fields] : cases) {
+    for (const Case& one : cases()) {
+        const auto kind = one.kind;
         ForgottenDialog dialog(contextOf(desk), dev);
         dialog.show();
         setMoment(dialog, daysAgo(5));
         dialog.setKind(kind);
-        for (const auto& [name, text] : fields)
-            type(dialog, name, text);
+        fill(dialog, one);
         const QStringList said = told(dialog);
         const auto before = outlook(dev);
         const QByteArray journal = desk.journal();
@@ -141,6 +186,86 @@ TEST_F(Forgotten, EveryKindSaysWhatFollowsAndDoesIt)
     }
 }
 
+TEST_F(Forgotten, LeavesTheLineThatTheBottlesDialogLeaves)
+{
+    for (const Case& one : cases()) {
+        const std::string id = one.kind == Kind::ClearingTest ? fix : dev;
+        BottleDialog then(one.kind, contextOf(desk), bottleOf(desk, id));
+        ForgottenDialog forgotten(contextOf(desk), id);
+        forgotten.setKind(one.kind);
+        QStringList lines;
+        QStringList said;
+        for (HappeningDialog* dialog :
+             {static_cast<HappeningDialog*>(&then), static_cast<HappeningDialog*>(&forgotten)}) {
+            dialog->show();
+            setMoment(*dialog, daysAgo(5));
+            fill(*dialog, one);
+            said << told(*dialog).join('|');
+            dialog->accept();
+            ASSERT_FALSE(dialog->isVisible())
+                << static_cast<int>(one.kind) << dialog->problemOf("").toStdString();
+            lines << newest(id);
+            ASSERT_TRUE(desk.session().undo());
+        }
+        EXPECT_EQ(lines[0].toStdString(), lines[1].toStdString());
+        EXPECT_EQ(said[0].toStdString(), said[1].toStdString());
+        EXPECT_FALSE(said[0].isEmpty());
+    }
+}
+
+TEST_F(Forgotten, AsksForTheAirWhereTheBottleIsOpen)
+{
+    for (const Case& one : cases()) {
+        BottleDialog dialog(one.kind, contextOf(desk), bottleOf(desk, dev));
+        dialog.show();
+        fill(dialog, one);
+        const auto what = dialog.shown()->happening();
+        ASSERT_TRUE(what) << static_cast<int>(one.kind);
+        EXPECT_EQ(dialog.shown()->has("air_ml"), ledger::opens(*what))
+            << static_cast<int>(one.kind);
+    }
+}
+
+TEST_F(Forgotten, EveryKeyIsOfOneFieldAlone)
+{
+    ForgottenDialog dialog(contextOf(desk), dev);
+    dialog.show();
+    for (int i = 0; i < kHappeningKinds; ++i) {
+        dialog.setKind(static_cast<Kind>(i));
+        QSet<QChar> taken;
+        for (const QLabel* label : dialog.findChildren<QLabel*>()) {
+            const QString key = QKeySequence::mnemonic(label->text()).toString();
+            if (!label->buddy() || !label->isVisible() || key.isEmpty())
+                continue;
+            EXPECT_FALSE(taken.contains(key.back())) << i << ' ' << label->text().toStdString();
+            taken.insert(key.back());
+        }
+        EXPECT_GE(taken.size(), 3) << i;
+    }
+}
+
+TEST_F(Forgotten, AToppingUpFromAnotherBottleIsToldOfBoth)
+{
+    const auto spare = desk.mix("starter-mq-borax", "starter-glass-1000-b", 900, "Dev 2");
+    desk.pass(2);
+    desk.record(dev, ledger::Drawn{chemistry::Millilitres(200), "spilled", {}});
+    desk.pass(2);
+    ForgottenDialog dialog(contextOf(desk), dev);
+    dialog.show();
+    dialog.setKind(Kind::TopUp);
+    setMoment(dialog, daysAgo(1));
+    auto* from = named<QComboBox>(dialog, "From");
+    from->setCurrentIndex(from->findText("Dev 2"));
+    type(*dialog.shown(), "Fresh solution added", "100");
+    const QStringList said = told(dialog);
+    EXPECT_TRUE(said.contains("Dev 1")) << said.join('|').toStdString();
+    EXPECT_TRUE(said.contains("Dev 2")) << said.join('|').toStdString();
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_DOUBLE_EQ(batch(spare).volume.value(), 800);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 900);
+}
+
 TEST_F(Forgotten, WhatCannotHaveBeenIsRefusedAndSaidBefore)
 {
     ForgottenDialog dialog(contextOf(desk), dev);
@@ -151,7 +276,7 @@ TEST_F(Forgotten, WhatCannotHaveBeenIsRefusedAndSaidBefore)
     const QByteArray before = desk.journal();
     dialog.accept();
     EXPECT_FALSE(dialog.problemOf("volume_ml").isEmpty());
-    type(dialog, "Volume", "1200");
+    type(*dialog.shown(), "Volume taken out", "1200");
     EXPECT_TRUE(told(dialog).join('|').contains("1,200")) << told(dialog).join('|').toStdString();
     dialog.accept();
     EXPECT_TRUE(dialog.isVisible());
@@ -162,7 +287,7 @@ TEST_F(Forgotten, WhatCannotHaveBeenIsRefusedAndSaidBefore)
     dialog.setKind(ForgottenDialog::Kind::Note);
     setMoment(dialog, daysAgo(5));
     dialog.accept();
-    EXPECT_FALSE(dialog.problemOf("why").isEmpty()) << "a note without words";
+    EXPECT_FALSE(dialog.problemOf("text").isEmpty()) << "a note without words";
     EXPECT_EQ(desk.journal(), before);
 }
 
@@ -178,7 +303,7 @@ TEST_F(Forgotten, ABottleThatHasEndedStoodThen)
     auto* bottle = named<QComboBox>(dialog, "Bottle, of those that stood then");
     bottle->setCurrentIndex(bottle->findText("Stop 1"));
     dialog.setKind(ForgottenDialog::Kind::Note);
-    type(dialog, "Note", "was yellow");
+    named<QPlainTextEdit>(dialog, "Note")->setPlainText("was yellow");
     dialog.accept();
     EXPECT_FALSE(dialog.isVisible());
     EXPECT_EQ(desk.session().book().events(later)->size(), 3u);

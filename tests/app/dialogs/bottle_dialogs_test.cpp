@@ -1,8 +1,7 @@
 // Every dialog on one bottle: what it enters, and that what it refuses leaves the book as it was.
+#include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
-#include "app/dialogs/mark_dialogs.h"
-#include "app/dialogs/test_dialog.h"
-#include "app/dialogs/volume_dialogs.h"
+#include "app/dialogs/test_forms.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
 #include <QPlainTextEdit>
@@ -28,6 +27,14 @@ protected:
     ledger::Batch batch(const std::string& id)
     {
         return *desk.session().book().batch(id, desk.now());
+    }
+    std::vector<HappeningKind> tests(const std::string& id)
+    {
+        return testsOf(batch(id).solution->role);
+    }
+    static std::optional<double> proposed(const BottleDialog& dialog)
+    {
+        return dialog.findChild<StripForm*>()->proposedFactor();
     }
     void expectRefused(DeedDialog& dialog, const QString& field)
     {
@@ -57,7 +64,7 @@ protected:
 
 TEST_F(BottleDialogs, topUp)
 {
-    TopUpDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, dev));
     expectRefused(dialog, "volume_ml"); // nothing typed
     type(dialog, "Fresh solution added", "131");
     expectRefused(dialog, "volume_ml"); // 130 fit
@@ -71,7 +78,7 @@ TEST_F(BottleDialogs, topUp)
 TEST_F(BottleDialogs, topUpFromAnotherBottleDrawsThatOne)
 {
     const auto spare = desk.mix("starter-mq-borax", "starter-glass-500", 500, "Dev 15");
-    TopUpDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, dev));
     auto* from = named<QComboBox>(dialog, "From");
     from->setCurrentIndex(from->findText("Dev 15"));
     type(dialog, "Fresh solution added", "100 ml");
@@ -84,7 +91,7 @@ TEST_F(BottleDialogs, topUpFromAnotherBottleDrawsThatOne)
 
 TEST_F(BottleDialogs, drawOff)
 {
-    DrawOffDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::DrawOff, contextOf(desk), bottleOf(desk, dev));
     for (const char* bad : {"", "abc", "-5", "901", "nan", "1e9", "1,500"}) {
         type(dialog, "Volume taken out", bad);
         expectRefused(dialog, "volume_ml");
@@ -96,8 +103,8 @@ TEST_F(BottleDialogs, drawOff)
 
 TEST_F(BottleDialogs, moveRefusesABottleTooSmall)
 {
-    MoveDialog dialog(contextOf(desk), bottleOf(desk, dev));
-    auto* vessel = named<QComboBox>(dialog, "Bottle");
+    BottleDialog dialog(HappeningKind::Move, contextOf(desk), bottleOf(desk, dev));
+    auto* vessel = named<QComboBox>(dialog, "Into which bottle");
     vessel->setCurrentIndex(vessel->findData("starter-glass-500"));
     expectRefused(dialog, "vessel");
     vessel->setCurrentIndex(vessel->findData("starter-glass-1000-b"));
@@ -107,7 +114,7 @@ TEST_F(BottleDialogs, moveRefusesABottleTooSmall)
 
 TEST_F(BottleDialogs, anyOfThemCanBeDatedBackButNotBeyondReason)
 {
-    NoteDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::Note, contextOf(desk), bottleOf(desk, dev));
     named<QPlainTextEdit>(dialog, "Note")->setPlainText("smells of nothing");
     setMoment(dialog, desk.now() - std::chrono::hours(24 * 40));
     expectRefused(dialog, "at");
@@ -137,7 +144,7 @@ TEST_F(BottleDialogs, aDeedWithinTheMinuteOfMixingIsAtMixing)
 
 TEST_F(BottleDialogs, emptyNoteIsRefused)
 {
-    NoteDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::Note, contextOf(desk), bottleOf(desk, dev));
     named<QPlainTextEdit>(dialog, "Note")->setPlainText("  \n ");
     expectRefused(dialog, "text");
 }
@@ -145,13 +152,14 @@ TEST_F(BottleDialogs, emptyNoteIsRefused)
 TEST_F(BottleDialogs, clearingTestIsJudgedWhileItIsTyped)
 {
     desk.record(fix, ledger::ClearingTested{chemistry::Seconds(60), chemistry::Celsius(20)});
-    TestDialog dialog(contextOf(desk), bottleOf(desk, fix));
+    BottleDialog dialog(tests(fix), contextOf(desk), bottleOf(desk, fix));
     type(dialog, "Cleared after (m:ss)", "1:10");
-    EXPECT_TRUE(dialog.judgement().contains("under twice")) << dialog.judgement().toStdString();
+    EXPECT_TRUE(dialog.shown()->judgement().contains("under twice"))
+        << dialog.shown()->judgement().toStdString();
     type(dialog, "Cleared after (m:ss)", "2:00");
-    EXPECT_TRUE(dialog.judgement().contains("to be discarded"));
+    EXPECT_TRUE(dialog.shown()->judgement().contains("to be discarded"));
     type(dialog, "Temperature of the bath", "10"); // 120 s at 10 °C are 60 s at 20 °C
-    EXPECT_TRUE(dialog.judgement().contains("under twice"));
+    EXPECT_TRUE(dialog.shown()->judgement().contains("under twice"));
     type(dialog, "Temperature of the bath", "200");
     expectRefused(dialog, "temperature_c");
     type(dialog, "Temperature of the bath", "20");
@@ -161,7 +169,7 @@ TEST_F(BottleDialogs, clearingTestIsJudgedWhileItIsTyped)
 
 TEST_F(BottleDialogs, stripTestNeedsSomething)
 {
-    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
     auto* result = named<QComboBox>(dialog, "Result");
     result->setCurrentIndex(result->findText("Neither: only noted"));
     expectRefused(dialog, "density");
@@ -189,14 +197,14 @@ protected:
 TEST_F(StripDialog, proposesAFactorThatOnlyAcceptingTakes)
 {
     for (const bool accepted : {false, true}) {
-        TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+        BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
         dialog.show();
         auto* accept = dialog.findChild<QCheckBox*>("accept");
         EXPECT_FALSE(accept->isVisible());
         type(dialog, "Density, if measured", "1.10");
-        ASSERT_TRUE(dialog.proposedFactor());
-        EXPECT_NEAR(*dialog.proposedFactor(), 1.1, 1e-9); // 1.21 fresh ÷ 1.10
-        EXPECT_TRUE(dialog.judgement().contains("×\u00a01.10"));
+        ASSERT_TRUE(proposed(dialog));
+        EXPECT_NEAR(*proposed(dialog), 1.1, 1e-9); // 1.21 fresh ÷ 1.10
+        EXPECT_TRUE(dialog.shown()->judgement().contains("×\u00a01.10"));
         EXPECT_TRUE(accept->isVisible());
         EXPECT_FALSE(accept->isChecked()) << "it is proposed, not taken";
         if (accepted)
@@ -208,14 +216,14 @@ TEST_F(StripDialog, proposesAFactorThatOnlyAcceptingTakes)
         desk.passMinutes(10);
     }
     // The next strip was developed with it: what it asks for comes on top.
-    TestDialog next(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog next(tests(dev), contextOf(desk), bottleOf(desk, dev));
     type(next, "Density, if measured", "1.10");
-    EXPECT_NEAR(next.proposedFactor().value_or(0), 1.21, 1e-9);
+    EXPECT_NEAR(proposed(next).value_or(0), 1.21, 1e-9);
 }
 
 TEST_F(StripDialog, takesAcceptanceBackWithTheFigureItWasFor)
 {
-    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
     dialog.show();
     type(dialog, "Density, if measured", "1.10");
     auto* accept = dialog.findChild<QCheckBox*>("accept");
@@ -224,55 +232,55 @@ TEST_F(StripDialog, takesAcceptanceBackWithTheFigureItWasFor)
     type(dialog, "Density, if measured", "1.05");
     EXPECT_FALSE(accept->isChecked());
     type(dialog, "Density, if measured", "1.22");
-    EXPECT_FALSE(dialog.proposedFactor());
+    EXPECT_FALSE(proposed(dialog));
     EXPECT_FALSE(accept->isVisible());
-    EXPECT_TRUE(dialog.judgement().contains("stays as it is"));
+    EXPECT_TRUE(dialog.shown()->judgement().contains("stays as it is"));
     type(dialog, "Density, if measured", "0.6");
-    EXPECT_FALSE(dialog.proposedFactor()) << "no time makes up for that";
-    EXPECT_TRUE(dialog.judgement().contains("cause"));
+    EXPECT_FALSE(proposed(dialog)) << "no time makes up for that";
+    EXPECT_TRUE(dialog.shown()->judgement().contains("cause"));
     expectDone(dialog);
     EXPECT_EQ(factor(), 1);
 }
 
 TEST_F(StripDialog, comparesWithWhatTheUserChooses)
 {
-    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
     type(dialog, "Density, if measured", "1.10");
     auto* reference = named<QComboBox>(dialog, "Compared with");
     EXPECT_DOUBLE_EQ(reference->currentData().toDouble(), 1.21) << "the first one read fresh";
     reference->setCurrentIndex(reference->count() - 1); // the mean
-    EXPECT_NEAR(dialog.proposedFactor().value_or(0), 1.214 / 1.10, 1e-9);
+    EXPECT_NEAR(proposed(dialog).value_or(0), 1.214 / 1.10, 1e-9);
 }
 
 TEST_F(BottleDialogs, stripsNeedOthersBeforeThem)
 {
-    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
     type(dialog, "Density, if measured", "1.10");
-    EXPECT_FALSE(dialog.proposedFactor());
-    EXPECT_TRUE(dialog.judgement().contains("limits need 5"));
+    EXPECT_FALSE(proposed(dialog));
+    EXPECT_TRUE(dialog.shown()->judgement().contains("limits need 5"));
     expectDone(dialog);
 }
 
 TEST_F(BottleDialogs, aFailedLookCondemns)
 {
-    TestDialog dialog(contextOf(desk), bottleOf(desk, dev));
-    dialog.setKind(TestDialog::Kind::Look);
+    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    dialog.setKind(HappeningKind::Look);
     named<QComboBox>(dialog, "Result")->setCurrentIndex(1);
-    EXPECT_FALSE(dialog.judgement().isEmpty());
+    EXPECT_FALSE(dialog.shown()->judgement().isEmpty());
     expectDone(dialog);
     EXPECT_TRUE(batch(dev).testFailed);
 }
 
 TEST_F(BottleDialogs, storingOpeningAndStandingOpen)
 {
-    StoredAtDialog stored(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog stored(HappeningKind::StoredAt, contextOf(desk), bottleOf(desk, dev));
     type(stored, "Temperature there", "46");
     expectRefused(stored, "temperature_c");
     type(stored, "Temperature there", "8 °C");
     expectDone(stored);
     EXPECT_DOUBLE_EQ(batch(dev).temperature.value(), 8);
 
-    StoodOpenDialog stood(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog stood(HappeningKind::StoodOpen, contextOf(desk), bottleOf(desk, dev));
     type(stood, "Hours open", "2");
     expectRefused(stood, "area_cm2");
     type(stood, "Surface", "516");
@@ -280,7 +288,7 @@ TEST_F(BottleDialogs, storingOpeningAndStandingOpen)
     EXPECT_GT(batch(dev).standing.taken.openVessel.value(), 0);
 
     const int openings = batch(dev).openings;
-    OpenedDialog opened(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog opened(HappeningKind::Opened, contextOf(desk), bottleOf(desk, dev));
     type(opened, "Air left in the bottle, if you know", "30");
     expectDone(opened);
     EXPECT_EQ(batch(dev).openings, openings + 1);
@@ -289,17 +297,17 @@ TEST_F(BottleDialogs, storingOpeningAndStandingOpen)
 
 TEST_F(BottleDialogs, marks)
 {
-    MarkDialog dissolved(MarkDialog::Mark::Dissolved, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dissolved(HappeningKind::Dissolved, contextOf(desk), bottleOf(desk, dev));
     expectDone(dissolved);
     EXPECT_TRUE(batch(dev).dissolved);
-    MarkDialog contaminated(MarkDialog::Mark::Contaminated, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog contaminated(HappeningKind::Contaminated, contextOf(desk), bottleOf(desk, dev));
     expectDone(contaminated);
     EXPECT_TRUE(batch(dev).contaminated);
 }
 
 TEST_F(BottleDialogs, discardAsksHowAndCanBeUndone)
 {
-    DiscardDialog dialog(contextOf(desk), bottleOf(desk, fix));
+    BottleDialog dialog(HappeningKind::Discard, contextOf(desk), bottleOf(desk, fix));
     auto* how = named<QComboBox>(dialog, "How");
     EXPECT_EQ(how->currentText(), "collected for silver recovery");
     how->setEditText(" ");
@@ -313,7 +321,7 @@ TEST_F(BottleDialogs, discardAsksHowAndCanBeUndone)
 
 TEST_F(BottleDialogs, aBottleThatEndedMeanwhileIsRefused)
 {
-    DrawOffDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::DrawOff, contextOf(desk), bottleOf(desk, dev));
     desk.record(dev, ledger::Discarded{"by another window"});
     desk.passMinutes(1);
     type(dialog, "Volume taken out", "50");
@@ -337,6 +345,18 @@ TEST_F(BottleDialogs, historyTakesBackWithAReason)
     expectRefused(again, "voids"); // it is taken back already
 }
 
+TEST_F(BottleDialogs, historySaysWhatFollowsFromTakingBack)
+{
+    desk.run(dev, 3);
+    HistoryDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    EXPECT_TRUE(dialog.consequences().contains("Films left: 6 films → 9 films"))
+        << dialog.consequences().join('|').toStdString();
+    auto* events = named<QTreeWidget>(dialog, "Entries, newest first");
+    events->setCurrentItem(events->topLevelItem(2)); // the mixing, that the run needs
+    QTest::qWait(250);
+    EXPECT_FALSE(dialog.consequences().join('|').contains("Films left"));
+}
+
 TEST_F(BottleDialogs, theMixingUnderLaterEntriesCannotBeTakenBack)
 {
     desk.run(dev, 1);
@@ -352,14 +372,14 @@ TEST_F(BottleDialogs, germanNumbersAndOunces)
 {
     auto context = contextOf(desk);
     context.wording.locale = QLocale(QLocale::German, QLocale::Germany);
-    DrawOffDialog german(context, bottleOf(desk, dev));
+    BottleDialog german(HappeningKind::DrawOff, context, bottleOf(desk, dev));
     type(german, "Volume taken out", "50,5");
     expectDone(german);
     EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 849.5);
 
     context.wording = {{VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit},
                        QLocale(QLocale::English, QLocale::UnitedStates)};
-    DrawOffDialog ounces(context, bottleOf(desk, dev));
+    BottleDialog ounces(HappeningKind::DrawOff, context, bottleOf(desk, dev));
     type(ounces, "Volume taken out", "1");
     expectDone(ounces);
     EXPECT_NEAR(batch(dev).volume.value(), 849.5 - kMillilitresPerFluidOunce, 1e-9);

@@ -88,6 +88,20 @@ TEST(MixDialog, warnsOfTheLeakyTheFullAndTheUsed)
     EXPECT_TRUE(dialog.warnings().contains("another bottle named"));
 }
 
+TEST(MixDialog, saysWhatABottleEnteredLateIsToday)
+{
+    Desk desk;
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    type(dialog, "Name on the label", "Dev 1");
+    EXPECT_TRUE(dialog.consequences().isEmpty());
+    setMoment(dialog, desk.now() - std::chrono::hours(24 * 300));
+    QTest::qWait(250);
+    EXPECT_EQ(dialog.consequences().value(0), "Dev 1");
+    EXPECT_TRUE(dialog.consequences().contains("Verdict: – → Discard"))
+        << dialog.consequences().join('|').toStdString();
+}
+
 TEST(MixDialog, makesABottleOnTheWay)
 {
     Desk desk;

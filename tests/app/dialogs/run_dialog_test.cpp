@@ -58,6 +58,23 @@ TEST_F(RunFilm, timesTheLoadByItsFactors)
     EXPECT_FALSE(dialog.warnings().isEmpty());
 }
 
+TEST_F(RunFilm, saysWhatFollowsOnceItIsDatedBack)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    type(dialog, "Count", "2");
+    QTest::qWait(250);
+    EXPECT_TRUE(dialog.consequences().isEmpty()) << "now it stands on the card";
+    const QByteArray before = desk.journal();
+    setMoment(dialog, desk.now() - std::chrono::hours(48));
+    QTest::qWait(250);
+    const QString said = dialog.consequences().join('|');
+    EXPECT_TRUE(said.contains("Dev 14|")) << said.toStdString();
+    EXPECT_TRUE(said.contains("Films left: 10 films → 8 films")) << said.toStdString();
+    EXPECT_TRUE(said.contains("Fix 9|")) << said.toStdString();
+    EXPECT_EQ(desk.journal(), before);
+}
+
 TEST_F(RunFilm, takesTheTimeOfAKnownFilmFromTheNotebook)
 {
     const auto enter = [&](const char* id, const char* film, const char* developer,

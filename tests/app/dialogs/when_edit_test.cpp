@@ -1,7 +1,7 @@
 // When it happened, typed by the clock on the wall: also in the hours that it skips or repeats.
+#include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/when_edit.h"
 
-#include "app/dialogs/mark_dialogs.h"
 #include "tests/app/dialogs/dialog_driver.h"
 #include "tests/app/time_zone.h"
 
@@ -119,7 +119,7 @@ TEST(WhenEdit, ABookIsTheSameInEveryZoneAndLanguage)
         Desk desk;
         const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000.5, "Dev 1");
         desk.passMinutes(90);
-        NoteDialog note(contextOf(desk), bottleOf(desk, dev));
+        BottleDialog note(HappeningKind::Note, contextOf(desk), bottleOf(desk, dev));
         note.show();
         setMoment(note, desk.now() - minutes(45));
         note.findChild<QPlainTextEdit*>()->setPlainText("1.234,5");

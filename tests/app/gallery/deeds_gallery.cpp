@@ -1,11 +1,9 @@
 // Paints every dialog, and the window on a real book, to PNG files for a person to look at.
+#include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/import_dialog.h"
-#include "app/dialogs/mark_dialogs.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
-#include "app/dialogs/test_dialog.h"
-#include "app/dialogs/volume_dialogs.h"
 #include "app/shelf/shelf_page.h"
 #include "app/widgets/theme.h"
 #include "app/window/about_dialog.h"
@@ -22,7 +20,9 @@
 #include <QBuffer>
 #include <QComboBox>
 #include <QDir>
+#include <QEventLoop>
 #include <QStandardPaths>
+#include <QTimer>
 
 using namespace ullage::app;
 
@@ -65,14 +65,14 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
         if (dialog.isVisible())
             picture(dialog, name + "-refused");
     };
-    show(TopUpDialog(context, developer), "top-up");
-    show(DrawOffDialog(context, developer), "draw-off");
+    show(BottleDialog(HappeningKind::TopUp, context, developer), "top-up");
+    show(BottleDialog(HappeningKind::DrawOff, context, developer), "draw-off");
     {
-        MoveDialog dialog(context, developer);
+        BottleDialog dialog(HappeningKind::Move, context, developer);
         picture(dialog, "move");
     }
     {
-        TestDialog dialog(context, fixer);
+        BottleDialog dialog(testsOf(fixer.batch.solution->role), context, fixer);
         picture(dialog, "test");
         auto edits = dialog.findChildren<QuantityEdit*>();
         edits[0]->setValue(125);
@@ -80,20 +80,31 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
         picture(dialog, "test-judged");
     }
     {
-        TestDialog dialog(context, developer);
+        BottleDialog dialog(testsOf(developer.batch.solution->role), context, developer);
         picture(dialog, "test-strip");
     }
-    show(NoteDialog(context, developer), "note");
+    show(BottleDialog(HappeningKind::Note, context, developer), "note");
     {
-        MarkDialog dialog(MarkDialog::Mark::Contaminated, context, developer);
+        BottleDialog dialog(HappeningKind::Contaminated, context, developer);
         picture(dialog, "contaminated");
     }
     {
-        StoredAtDialog dialog(context, developer);
+        BottleDialog dialog(HappeningKind::DrawOff, context, developer);
+        dialog.findChild<WhenEdit*>()->setMoment(desk.now() - std::chrono::hours(48));
+        auto edits = dialog.findChildren<QuantityEdit*>();
+        edits[0]->setValue(100);
+        emit edits[0]->valueChanged();
+        QEventLoop pause; // after typing
+        QTimer::singleShot(250, &pause, &QEventLoop::quit);
+        pause.exec();
+        picture(dialog, "draw-off-dated-back");
+    }
+    {
+        BottleDialog dialog(HappeningKind::StoredAt, context, developer);
         picture(dialog, "stored-at");
     }
     {
-        StoodOpenDialog dialog(context, developer);
+        BottleDialog dialog(HappeningKind::StoodOpen, context, developer);
         picture(dialog, "stood-open");
     }
     {
@@ -101,7 +112,7 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
         picture(dialog, "history");
     }
     {
-        DiscardDialog dialog(context, fixer);
+        BottleDialog dialog(HappeningKind::Discard, context, fixer);
         picture(dialog, "discard");
     }
     AboutDialog about;

@@ -3,8 +3,8 @@
 // dark. demo_gallery FOLDER
 #include "app/bench/wash_edit.h"
 #include "app/cli/demo_book.h"
+#include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/run_dialog.h"
-#include "app/dialogs/test_dialog.h"
 #include "app/films/compare_dialog.h"
 #include "app/films/film_card.h"
 #include "app/films/films_dialog.h"
@@ -90,7 +90,8 @@ void proposals(Session& session, Preferences& preferences, const QString& develo
                const QString& toppedUp, const QString& end)
 {
     const DialogContext context{session, preferences, preferences.wording()};
-    TestDialog test(context, *session.bottle(developer));
+    const Bottle& tested = *session.bottle(developer);
+    BottleDialog test(testsOf(tested.batch.solution->role), context, tested);
     auto* density = test.findChildren<QuantityEdit*>()[2];
     density->setValue(1.07);
     emit density->valueChanged();

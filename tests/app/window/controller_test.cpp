@@ -1,5 +1,5 @@
 // The window on a real book: mix, run film, see the verdict change, discard, undo, restart.
-#include "app/dialogs/mark_dialogs.h"
+#include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
 #include "app/mixing/mixing_page.h"
@@ -136,7 +136,7 @@ TEST(Controller, fromMixingToDiscardAndBackThroughTheWindow)
 
         desk.passMinutes(30);
         at.window.shelf()->actions()->action(BottleAction::Discard)->trigger();
-        at.dialog<DiscardDialog>()->accept();
+        at.dialog<BottleDialog>()->accept();
         Window::settle();
         EXPECT_EQ(at.bottle("Dev 1"), nullptr);
 

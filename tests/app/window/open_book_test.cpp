@@ -1,6 +1,6 @@
 // The open book as a file, seen from the window: whatever is opened or asked for, the locks on it
 // stay; who else has it is said; where it went is said; a missing one is asked about.
-#include "app/dialogs/volume_dialogs.h"
+#include "app/dialogs/happening_dialog.h"
 #include "app/shelf/shelf_page.h"
 #include "app/widgets/prompts.h"
 #include "app/window/controller.h"
@@ -244,7 +244,8 @@ TEST(OpenBook, movedAwayTakesNothingAndKeepsWhatWasTyped)
     ScriptedPrompts asked;
     const PromptsInForce force(asked);
     Window at(desk);
-    auto* dialog = new DrawOffDialog(contextOf(desk), bottleOf(desk, id), &at.window);
+    auto* dialog =
+        new BottleDialog(HappeningKind::DrawOff, contextOf(desk), bottleOf(desk, id), &at.window);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
     type(*dialog, "Volume taken out", "100");

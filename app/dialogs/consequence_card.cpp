@@ -1,4 +1,4 @@
-#include "app/daybook/consequence_card.h"
+#include "app/dialogs/consequence_card.h"
 
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
@@ -144,6 +144,8 @@ void ConsequenceCard::showFigures(const std::vector<BottleConsequences>& bottles
                                   chemistry::Instant now, const Wording& wording)
 {
     clear();
+    if (bottles.empty())
+        addText(tr("Nothing is reckoned differently."), false);
     for (const BottleConsequences& bottle : bottles) {
         addText(bottle.name, true);
         if (bottle.what.before && !bottle.what.after) {
@@ -168,7 +170,8 @@ void ConsequenceCard::showFigures(const std::vector<BottleConsequences>& bottles
 void ConsequenceCard::showText(const QString& text, bool refusal)
 {
     clear();
-    addText(text, false, refusal);
+    if (!text.isEmpty())
+        addText(text, false, refusal);
     setAccessibleDescription(text);
 }
 

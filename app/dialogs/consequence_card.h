@@ -34,7 +34,7 @@ public:
 
     void showFigures(const std::vector<BottleConsequences>& bottles, chemistry::Instant now,
                      const Wording& wording);
-    /// Words in place of figures: what is missing, or why it cannot be.
+    /// Words in place of figures: what is missing, or why it cannot be; none for nothing.
     void showText(const QString& text, bool refusal);
     /// All of it in lines, as a screen reader gets it.
     [[nodiscard]] QStringList lines() const { return m_lines; }

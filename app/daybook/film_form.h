@@ -1,0 +1,42 @@
+// What film went through, and which bottles.
+#pragma once
+
+#include "app/dialogs/field_form.h"
+#include "core/ledger/book.h"
+
+class QListWidget;
+
+namespace ullage::app
+{
+
+class FilmRows;
+
+/// The same volume used and lost in each bottle; the films themselves get no lines.
+class FilmForm : public FieldForm
+{
+    Q_OBJECT
+
+public:
+    struct Other {
+        QString id;
+        QString name;
+    };
+
+    explicit FilmForm(const Wording& wording, QWidget* parent = nullptr);
+
+    /// Bottles that it may also have gone through; those ticked stay so.
+    void setOthers(const std::vector<Other>& others);
+    /// Through that bottle and those ticked, if the fields can be read.
+    [[nodiscard]] std::optional<ledger::FilmRun> run(const std::string& first) const;
+    /// What is wrong with the films, in words; empty for nothing.
+    [[nodiscard]] QString problem() const;
+
+private:
+    FilmRows* m_films;
+    QListWidget* m_also;
+    QuantityEdit* m_used;
+    QuantityEdit* m_lost;
+    QuantityEdit* m_air;
+};
+
+} // namespace ullage::app

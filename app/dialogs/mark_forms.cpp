@@ -1,0 +1,166 @@
+#include "app/dialogs/mark_forms.h"
+
+#include "app/words/cautions.h"
+#include "app/words/number_text.h"
+#include "core/formulary/field_of.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+
+namespace ullage::app
+{
+
+OpenedForm::OpenedForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent)
+{
+    addText(tr("Opening a bottle renews the air above the solution. Deeds such as running film or "
+               "topping up count as opened already."));
+    addAirOf<ledger::Opened>();
+}
+
+std::optional<ledger::Happening> OpenedForm::happening() const { return ledger::Opened{}; }
+
+StoodOpenForm::StoodOpenForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent)
+{
+    addText(tr("Say for how long and how wide the surface was: a tray for 8 × 10 in is about "
+               "516 cm², a litre bottle without its cap about 10 cm²."));
+    m_hours = addQuantity(formulary::fieldOf(&ledger::StoodOpen::time), tr("H&ours open"));
+    m_surface = addQuantity(formulary::fieldOf(&ledger::StoodOpen::surface), tr("&Surface"));
+    addAirOf<ledger::StoodOpen>();
+}
+
+std::optional<ledger::Happening> StoodOpenForm::happening() const
+{
+    if (!m_hours->value() || !m_surface->value())
+        return std::nullopt;
+    return ledger::StoodOpen{chemistry::Hours(*m_hours->value()),
+                             chemistry::SquareCentimetres(*m_surface->value())};
+}
+
+StoredAtForm::StoredAtForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent)
+{
+    m_now = addText({});
+    m_temperature =
+        addQuantity(formulary::fieldOf(&ledger::StoredAt::temperature), tr("Te&mperature there"));
+}
+
+void StoredAtForm::bottleChanged()
+{
+    m_now->setText(tr("It is taken to stand at %1. From the moment given here on, it ages as fast "
+                      "as at the new temperature.")
+                       .arg(temperatureText(batch()->temperature, wording())));
+}
+
+std::optional<ledger::Happening> StoredAtForm::happening() const
+{
+    if (!m_temperature->value())
+        return std::nullopt;
+    return ledger::StoredAt{chemistry::Celsius(*m_temperature->value())};
+}
+
+HappeningForm::Caution StoredAtForm::caution() const
+{
+    return {tr("Where it stands"), storingCautions()};
+}
+
+ContaminatedForm::ContaminatedForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent)
+{
+    addText(tr("A contaminated bottle is to be discarded; it is not offered for film again. Undo "
+               "takes the mark back."));
+    m_why = addLine(formulary::fieldOf(&ledger::Contaminated::why), tr("What happened to &it"));
+    m_why->setPlaceholderText(tr("fixer dripped in, unknown funnel …"));
+}
+
+std::optional<ledger::Happening> ContaminatedForm::happening() const
+{
+    return ledger::Contaminated{m_why->text().trimmed().toStdString()};
+}
+
+QWidget* ContaminatedForm::first() const { return m_why; }
+
+DissolvedForm::DissolvedForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent)
+{
+    addText(tr("Everything is dissolved and the solution is clear."));
+}
+
+std::optional<ledger::Happening> DissolvedForm::happening() const { return ledger::Dissolved{}; }
+
+NoteForm::NoteForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent), m_text(new QPlainTextEdit(this))
+{
+    m_text->setTabChangesFocus(true);
+    m_text->setMinimumHeight(110);
+    addRow(QStringLiteral("text"), tr("&Note"), m_text);
+}
+
+std::optional<ledger::Happening> NoteForm::happening() const
+{
+    const QString text = m_text->toPlainText().trimmed();
+    if (text.isEmpty())
+        return std::nullopt;
+    return ledger::Noted{text.toStdString(), {}};
+}
+
+bool NoteForm::restIsFine()
+{
+    if (happening())
+        return true;
+    showProblem(QStringLiteral("text"), tr("Note: some words are needed."));
+    return false;
+}
+
+QWidget* NoteForm::first() const { return m_text; }
+
+DiscardForm::DiscardForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent), m_what(addText({})), m_how(new QComboBox(this))
+{
+    m_how->setEditable(true);
+    addRow(QStringLiteral("how"), tr("H&ow"), m_how);
+}
+
+void DiscardForm::bottleChanged()
+{
+    const auto role = batch()->solution->role;
+    m_what->setText(tr("%1 of %2. After this nothing more can happen to it; undo brings it back.")
+                        .arg(volumeText(batch()->volume, wording()),
+                             QString::fromStdString(batch()->solution->name)));
+    if (m_role == role)
+        return;
+    m_role = role;
+    m_how->clear();
+    if (role == formulary::Role::Fixer)
+        m_how->addItem(tr("collected for silver recovery"));
+    m_how->addItem(tr("taken to the collection point"));
+    m_how->addItem(tr("as the local authority allows"));
+}
+
+std::optional<ledger::Happening> DiscardForm::happening() const
+{
+    const QString how = m_how->currentText().trimmed();
+    if (how.isEmpty())
+        return std::nullopt;
+    return ledger::Discarded{how.toStdString(), {}};
+}
+
+bool DiscardForm::restIsFine()
+{
+    if (happening())
+        return true;
+    showProblem(QStringLiteral("how"), tr("How: say where it goes."));
+    return false;
+}
+
+HappeningForm::Caution DiscardForm::caution() const
+{
+    return {tr("Before you pour it away"), disposalCautions(batch()->solution->role)};
+}
+
+QWidget* DiscardForm::first() const { return m_how; }
+
+} // namespace ullage::app

@@ -1,0 +1,122 @@
+// Forms of what is said about a bottle: notes, marks, where and how it stood, how it ended.
+#pragma once
+
+#include "app/dialogs/happening_form.h"
+
+class QComboBox;
+class QPlainTextEdit;
+
+namespace ullage::app
+{
+
+/// Opened and closed again, with nothing taken or added.
+class OpenedForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    OpenedForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+};
+
+/// How long it stood open, with how wide a surface.
+class StoodOpenForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    StoodOpenForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] QWidget* first() const override { return m_hours; }
+
+private:
+    QuantityEdit* m_hours;
+    QuantityEdit* m_surface;
+};
+
+/// Where it stands from then on.
+class StoredAtForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    StoredAtForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] Caution caution() const override;
+    [[nodiscard]] QWidget* first() const override { return m_temperature; }
+
+protected:
+    void bottleChanged() override;
+
+private:
+    QLabel* m_now;
+    QuantityEdit* m_temperature;
+};
+
+/// With what happened, if that is known.
+class ContaminatedForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    ContaminatedForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] QWidget* first() const override;
+
+private:
+    QLineEdit* m_why;
+};
+
+class DissolvedForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    DissolvedForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+};
+
+/// Some words are needed.
+class NoteForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    NoteForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    bool restIsFine() override;
+    [[nodiscard]] QWidget* first() const override;
+
+private:
+    QPlainTextEdit* m_text;
+};
+
+/// The end of a batch; where it goes must be said.
+class DiscardForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    DiscardForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    bool restIsFine() override;
+    [[nodiscard]] Caution caution() const override;
+    [[nodiscard]] QWidget* first() const override;
+
+protected:
+    void bottleChanged() override;
+
+private:
+    QLabel* m_what;
+    QComboBox* m_how;
+    std::optional<formulary::Role> m_role; ///< that the ways offered are for
+};
+
+} // namespace ullage::app

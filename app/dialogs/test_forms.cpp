@@ -1,0 +1,294 @@
+#include "app/dialogs/test_forms.h"
+
+#include "app/shelf/strip_chart.h"
+#include "app/words/number_text.h"
+#include "core/chemistry/process_constants.h"
+#include "core/formulary/field_of.h"
+#include "core/ledger/load_times.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QSignalBlocker>
+
+#include <cmath>
+#include <utility>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr double kUsualTemperature = 20; // °C; common practice, no source
+
+// What a test came to; a failed one condemns the bottle.
+QComboBox* addResult(FieldForm& form)
+{
+    auto* passed = new QComboBox(&form);
+    passed->addItem(StripForm::tr("Passed: fit for film"), 1);
+    passed->addItem(StripForm::tr("Failed: to be discarded"), 0);
+    passed->addItem(StripForm::tr("Neither: only noted"), -1);
+    form.addRow(QStringLiteral("passed"), StripForm::tr("R&esult"), passed);
+    return passed;
+}
+
+std::optional<bool> resultOf(const QComboBox& passed)
+{
+    const int chosen = passed.currentData().toInt();
+    return chosen < 0 ? std::nullopt : std::optional(chosen == 1);
+}
+
+void say(QLabel& judgement, const QString& text, Tone tone)
+{
+    judgement.setText(text);
+    judgement.setVisible(!text.isEmpty());
+    setTone(&judgement, tone);
+}
+
+QString failedText()
+{
+    return StripForm::tr("A failed test marks the bottle for discarding; a later pass does not "
+                         "undo it, taking the test back does.");
+}
+
+} // namespace
+
+ClearingForm::ClearingForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent)
+{
+    addText(tr("How long a piece of film takes to clear."));
+    m_seconds =
+        addQuantity(formulary::fieldOf(&ledger::ClearingTested::time), tr("&Cleared after (m:ss)"));
+    m_temperature = addQuantity(formulary::fieldOf(&ledger::ClearingTested::temperature),
+                                tr("Te&mperature of the bath"));
+    m_temperature->setValue(kUsualTemperature);
+    m_judgement = addText({});
+    addAirOf<ledger::ClearingTested>();
+    connect(this, &FieldForm::changed, this, &ClearingForm::judge);
+}
+
+std::optional<ledger::Happening> ClearingForm::happening() const
+{
+    if (!m_seconds->value() || !m_temperature->value())
+        return std::nullopt;
+    return ledger::ClearingTested{
+        chemistry::Seconds(*m_seconds->value()), chemistry::Celsius(*m_temperature->value()), {}};
+}
+
+QString ClearingForm::judgement() const { return m_judgement->text(); }
+
+void ClearingForm::judge()
+{
+    if (!batch() || !m_seconds->value() || !m_temperature->value())
+        return say(*m_judgement, {}, Tone::Quiet);
+    const auto so = ledger::outlookOf(*batch(), chemistry::Seconds(*m_seconds->value()),
+                                      chemistry::Celsius(*m_temperature->value()));
+    const auto seconds = [&](chemistry::Seconds time) {
+        return numberText(time.value(), 0, wording().locale);
+    };
+    const QString brought = tr("%1 s at 20 °C").arg(seconds(so.at20));
+    if (so.clearing.doubled)
+        say(*m_judgement,
+            tr("%1: at least twice the fresh %2 s. This fixer is to be discarded.")
+                .arg(brought, seconds(*so.clearing.fresh)),
+            Tone::Discard);
+    else if (so.clearing.fresh)
+        say(*m_judgement,
+            tr("%1: under twice the fresh %2 s. Fix for %3.")
+                .arg(brought, seconds(*so.clearing.fresh), timeText(so.fixing)),
+            Tone::Good);
+    else
+        say(*m_judgement, tr("%1. No fresh time is known to compare it with.").arg(brought),
+            Tone::Quiet);
+}
+
+StripForm::StripForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent), m_reference(new QComboBox(this)),
+      m_accept(new QCheckBox(this))
+{
+    m_density =
+        addQuantity(formulary::fieldOf(&ledger::StripTested::density), tr("&Density, if measured"));
+    addRow(QStringLiteral("reference"), tr("Co&mpared with"), m_reference, Width::Half);
+    m_factor = addQuantity(formulary::fieldOf(&ledger::StripTested::factor),
+                           tr("&Factor on the time from now on, if any"));
+    m_passed = addResult(*this);
+    m_judgement = addText({});
+    m_accept->setObjectName(QStringLiteral("accept"));
+    addWide(m_accept);
+    addAirOf<ledger::StripTested>();
+    m_accept->hide();
+    connect(this, &FieldForm::changed, this, &StripForm::judge);
+    connect(m_accept, &QCheckBox::toggled, m_factor, &QWidget::setDisabled);
+    connect(m_accept, &QCheckBox::toggled, this, &FieldForm::changed);
+}
+
+void StripForm::bottleChanged()
+{
+    fillReferences();
+    judge();
+}
+
+std::optional<ledger::Happening> StripForm::happening() const
+{
+    return ledger::StripTested{m_density->value(),
+                               m_accept->isChecked() ? m_proposed : m_factor->value(),
+                               resultOf(*m_passed)};
+}
+
+bool StripForm::restIsFine()
+{
+    if (m_density->value() || m_factor->value() || resultOf(*m_passed))
+        return true;
+    showProblem(QStringLiteral("density"), tr("Density, factor or result: one of them is needed."));
+    return false;
+}
+
+QString StripForm::judgement() const { return m_judgement->text(); }
+
+// The strips before the moment of this one: a forgotten strip is judged as it would have been then.
+ledger::StripRecord StripForm::recordBefore() const
+{
+    auto readings = session().strips(batch()->solution->id);
+    std::erase_if(readings, [this](const auto& one) { return one.strip.at >= at(); });
+    return ledger::stripRecord(std::move(readings));
+}
+
+// Every strip read fresh, newest first, and the centre; the usual one is chosen.
+void StripForm::fillReferences()
+{
+    const QSignalBlocker quiet(m_reference);
+    m_reference->clear();
+    if (batch()->solution->role == formulary::Role::Developer) {
+        const auto record = recordBefore();
+        const auto usual = ledger::referenceStrip(record, batch()->id);
+        for (std::size_t i = record.readings.size(); i-- > 0;) {
+            const auto& reading = record.readings[i];
+            if (reading.strip.wear > ledger::kReferenceWear)
+                continue;
+            m_reference->addItem(stripName(reading, at(), wording()), reading.strip.density);
+            if (i == usual)
+                m_reference->setCurrentIndex(m_reference->count() - 1);
+        }
+        if (record.next)
+            m_reference->addItem(tr("Mean of the strips: %1")
+                                     .arg(densityText(record.next->centre, wording().locale)),
+                                 record.next->centre);
+    }
+    m_reference->setEnabled(m_reference->count() > 0);
+    if (m_reference->count() == 0)
+        m_reference->addItem(tr("no strip yet"));
+}
+
+QString StripForm::proposalText(const ledger::StripProposal& proposal, double reference) const
+{
+    const auto factor = [&](double value) { return factorText(value, wording().locale); };
+    const double inForce = proposal.factor / proposal.correction;
+    QString text =
+        tr("To reach the reference the time would have to be taken %1 (%2 ÷ %3): density is taken "
+           "to grow in proportion to time, which is an assumption.")
+            .arg(factor(proposal.correction), densityText(reference, wording().locale),
+                 densityText(*m_density->value(), wording().locale));
+    if (std::abs(inForce - 1) > 0.0005)
+        text +=
+            u' ' +
+            tr("With the %1 in force that makes %2.").arg(factor(inForce), factor(proposal.factor));
+    return text;
+}
+
+// Sets the proposal as well: it is what the words are about.
+QString StripForm::judgeStrip(Tone& tone)
+{
+    m_proposed.reset();
+    if (!m_density->value())
+        return {};
+    const double density = *m_density->value();
+    const auto record = recordBefore();
+    const QVariant reference = m_reference->currentData();
+    if (!record.next)
+        return tr("%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.",
+                  nullptr, static_cast<int>(record.readings.size()))
+            .arg(ledger::kStripsForLimits);
+    const auto& chart = *record.next;
+    const QString limits = tr("limits %1 to %2 from the strips before")
+                               .arg(densityText(chart.lower, wording().locale),
+                                    densityText(chart.upper, wording().locale));
+    if (density >= chart.lower && density <= chart.upper)
+        return tr("Within the %1: the time stays as it is.").arg(limits);
+    tone = Tone::Near;
+    const QString out = tr("Out of control, %1.").arg(limits);
+    if (!reference.isValid())
+        return out + u' ' + tr("Without a strip read fresh there is nothing to compare with.");
+    const double inForce = batch()->stripFactor.value_or(1);
+    const auto asked = ledger::proposal(record, density, reference.toDouble(), inForce);
+    if (asked && *asked) {
+        m_proposed = (*asked)->factor;
+        return out + u' ' + proposalText(**asked, reference.toDouble());
+    }
+    return out + u' ' +
+           tr("That is more than a factor of %1 in time can make up for: look for the cause "
+              "(temperature, agitation, dilution, the strip itself).")
+               .arg(numberText(chemistry::kStripMost.value, 1, wording().locale));
+}
+
+void StripForm::judge()
+{
+    if (!batch())
+        return;
+    const auto before = std::exchange(m_proposed, std::nullopt);
+    if (resultOf(*m_passed) == false) {
+        say(*m_judgement, failedText(), Tone::Discard);
+    } else {
+        Tone tone = Tone::Quiet;
+        const QString text = judgeStrip(tone);
+        say(*m_judgement, text, tone);
+    }
+    // What was accepted was another factor.
+    if (m_proposed != before)
+        m_accept->setChecked(false);
+    m_accept->setVisible(m_proposed.has_value());
+    if (m_proposed)
+        m_accept->setText(
+            tr("Accept: develop %1 from now on").arg(factorText(*m_proposed, wording().locale)));
+}
+
+LookForm::LookForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent), m_what(new QComboBox(this))
+{
+    addText(tr("Colour, smell, sediment, a leader."));
+    m_what->setEditable(true);
+    addRow(QStringLiteral("why"), tr("What was looked &at"), m_what);
+    m_passed = addResult(*this);
+    m_judgement = addText({});
+    addAirOf<ledger::Looked>();
+    connect(this, &FieldForm::changed, this, &LookForm::judge);
+    judge();
+}
+
+void LookForm::bottleChanged()
+{
+    const auto role = batch()->solution->role;
+    if (m_role == role)
+        return;
+    m_role = role;
+    m_what->clear();
+    m_what->addItems({tr("colour"), tr("smell"), tr("sediment or flakes"), tr("leader test")});
+    if (role == formulary::Role::Fixer)
+        m_what->addItem(tr("iodide test: lasting cloudiness"));
+}
+
+std::optional<ledger::Happening> LookForm::happening() const
+{
+    return ledger::Looked{resultOf(*m_passed), m_what->currentText().trimmed().toStdString(), {}};
+}
+
+QString LookForm::judgement() const { return m_judgement->text(); }
+
+void LookForm::judge()
+{
+    say(*m_judgement, resultOf(*m_passed) == false ? failedText() : QString(), Tone::Discard);
+}
+
+QWidget* LookForm::first() const { return m_what; }
+
+} // namespace ullage::app

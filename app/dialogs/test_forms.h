@@ -1,0 +1,99 @@
+// Forms of the tests of a bottle: a clearing test, a control strip, a look (and smell, and leader
+// test).
+//
+// A strip out of control gets a factor on the development time proposed, with how it comes about.
+// It is the user's to accept; without that the time stays as it is.
+#pragma once
+
+#include "app/dialogs/happening_form.h"
+#include "app/widgets/theme.h"
+#include "core/ledger/strip_record.h"
+
+class QCheckBox;
+class QComboBox;
+
+namespace ullage::app
+{
+
+/// Judged while it is typed, by the same function that judges the batch once it is in the book.
+class ClearingForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    ClearingForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] QString judgement() const override;
+    [[nodiscard]] QWidget* first() const override { return m_seconds; }
+
+protected:
+    void bottleChanged() override { judge(); }
+
+private:
+    void judge();
+
+    QuantityEdit* m_seconds;
+    QuantityEdit* m_temperature;
+    QLabel* m_judgement;
+};
+
+/// One of density, factor and result is needed.
+class StripForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    StripForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    bool restIsFine() override;
+    [[nodiscard]] QString judgement() const override;
+    [[nodiscard]] QWidget* first() const override { return m_density; }
+    /// The factor proposed for the strip typed in; empty for none.
+    [[nodiscard]] std::optional<double> proposedFactor() const { return m_proposed; }
+
+protected:
+    void bottleChanged() override;
+
+private:
+    void judge();
+    [[nodiscard]] ledger::StripRecord recordBefore() const;
+    void fillReferences();
+    QString judgeStrip(Tone& tone);
+    [[nodiscard]] QString proposalText(const ledger::StripProposal& proposal,
+                                       double reference) const;
+
+    std::optional<double> m_proposed;
+    QuantityEdit* m_density;
+    QComboBox* m_reference;
+    QuantityEdit* m_factor;
+    QComboBox* m_passed;
+    QLabel* m_judgement;
+    QCheckBox* m_accept;
+};
+
+class LookForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    LookForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] QString judgement() const override;
+    [[nodiscard]] QWidget* first() const override;
+
+protected:
+    void bottleChanged() override;
+
+private:
+    void judge();
+
+    QComboBox* m_what;
+    QComboBox* m_passed;
+    QLabel* m_judgement;
+    std::optional<formulary::Role> m_role; ///< that the looks offered are for
+};
+
+} // namespace ullage::app

@@ -1,0 +1,82 @@
+#include "app/widgets/form_dialog.h"
+
+#include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_text.h"
+#include "app/widgets/theme.h"
+#include "app/words/error_words.h"
+
+#include <QDialogButtonBox>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+FormDialog::FormDialog(const Wording& wording, const QString& title, QWidget* parent)
+    : QDialog(parent), m_wording(wording), m_body(new QVBoxLayout), m_refusal(newProblemLine(this))
+{
+    setWindowTitle(plainTitle(title));
+    setAttribute(Qt::WA_DeleteOnClose, false);
+    QVBoxLayout* whole = dialogColumn(*this);
+    whole->setSpacing(Space::kInset);
+    auto* heading = new PlainLabel(title, this);
+    heading->setFont(Theme::font(TextRole::PageTitle));
+    whole->addWidget(heading);
+    m_body->setSpacing(Space::kGap);
+    whole->addLayout(m_body, 1);
+    whole->addWidget(m_refusal);
+
+    auto* buttons = new QDialogButtonBox(this);
+    m_do = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
+    auto* back = buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
+    m_do->setDefault(true);
+    back->setAutoDefault(false);
+    setButtonLook(m_do, ButtonLook::Primary);
+    connect(buttons, &QDialogButtonBox::accepted, this, &FormDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    whole->addWidget(buttons);
+}
+
+void FormDialog::setDeed(const QString& text, bool danger)
+{
+    m_do->setText(text);
+    setButtonLook(m_do, danger ? ButtonLook::Danger : ButtonLook::Primary);
+}
+
+QString FormDialog::refusal() const { return m_refusal->text(); }
+
+void FormDialog::setRefusal(const QString& why) { showIn(*m_refusal, why); }
+
+void FormDialog::clearProblems() { setRefusal({}); }
+
+void FormDialog::showError(const Error& error) { setRefusal(errorSentence(error, m_wording)); }
+
+void FormDialog::accept()
+{
+    clearProblems();
+    if (!fieldsAreFine())
+        return;
+    if (const auto done = act(); !done) {
+        showError(done.error());
+        return;
+    }
+    QDialog::accept();
+}
+
+QLabel* newProblemLine(QWidget* parent)
+{
+    auto* line = new PlainLabel(parent);
+    line->setWordWrap(true);
+    line->setFont(Theme::font(TextRole::Small));
+    setTone(line, Tone::Discard);
+    line->hide();
+    return line;
+}
+
+void showIn(QLabel& line, const QString& problem)
+{
+    line.setText(problem);
+    line.setVisible(!problem.isEmpty());
+}
+
+} // namespace ullage::app

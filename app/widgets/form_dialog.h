@@ -1,0 +1,63 @@
+// What every dialog that enters something has in common: its heading, what is wrong in one line
+// above the buttons, one button that does it, and Cancel, which Esc is too.
+//
+// A dialog holds no rules. What is refused is said while it stays open with everything typed.
+#pragma once
+
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QDialog>
+
+#include "app/words/units.h"
+#include "core/chemistry/result.h"
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace ullage::app
+{
+
+class FormDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    /// Enters it and closes; if it is refused, says why and stays. Checks fieldsAreFine() first.
+    void accept() override;
+    /// The line above the buttons; empty if nothing is wrong.
+    [[nodiscard]] QString refusal() const;
+    /// The button that does it.
+    [[nodiscard]] QPushButton* deedButton() const { return m_do; }
+
+protected:
+    FormDialog(const Wording& wording, const QString& title, QWidget* parent);
+
+    /// Between the heading and the refusal.
+    [[nodiscard]] QVBoxLayout* body() const { return m_body; }
+    /// The button's words; "Save" without.
+    void setDeed(const QString& text, bool danger = false);
+    void setRefusal(const QString& why);
+
+    /// Checks that need no Book; says what is wrong.
+    virtual bool fieldsAreFine() { return true; }
+    /// Enters it.
+    virtual Result<void> act() = 0;
+    /// Says what act() refused; in the line above the buttons, where nothing better is known.
+    virtual void showError(const Error& error);
+    virtual void clearProblems();
+
+    [[nodiscard]] const Wording& wording() const { return m_wording; }
+
+private:
+    Wording m_wording;
+    QVBoxLayout* m_body;
+    QLabel* m_refusal;
+    QPushButton* m_do;
+};
+
+/// A line for what is wrong, hidden while nothing is.
+QLabel* newProblemLine(QWidget* parent);
+/// Shows it there, or hides the line for nothing.
+void showIn(QLabel& line, const QString& problem);
+
+} // namespace ullage::app
