@@ -7122,17 +7122,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
-    <name>ullage::app::EditorFoot</name>
-    <message>
-        <source>Save</source>
-        <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
-    </message>
-</context>
-<context>
     <name>ullage::app::ExplanationView</name>
     <message>
         <source>Where from? %1</source>
@@ -9946,20 +9935,8 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
 <context>
     <name>ullage::app::VesselEditor</name>
     <message>
-        <source>I always squeeze the air out</source>
-        <translation>Ich drücke die Luft immer heraus</translation>
-    </message>
-    <message>
         <source>New bottle</source>
         <translation>Neue Flasche</translation>
-    </message>
-    <message>
-        <source>Name on the bottle</source>
-        <translation>Name auf der Flasche</translation>
-    </message>
-    <message>
-        <source>Material</source>
-        <translation>Material</translation>
     </message>
     <message>
         <source>Wall, mm</source>

@@ -1,7 +1,7 @@
 #include "app/formulary/solution_editor.h"
 
-#include "app/formulary/editor_foot.h"
 #include "app/formulary/implied_charts.h"
+#include "app/formulary/problem_words.h"
 #include "app/formulary/solution_form.h"
 #include "app/widgets/card.h"
 #include "app/widgets/plain_text.h"
@@ -75,24 +75,20 @@ std::vector<FactorRow> impliedRows(const formulary::Solution& solution, const Wo
 
 SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start,
                                FormularyDeeds deeds, const Wording& wording, QWidget* parent)
-    : QDialog(parent), m_purpose(purpose), m_deeds(std::move(deeds)), m_wording(wording),
+    : FormDialog(wording, titleOf(purpose), parent), m_purpose(purpose), m_deeds(std::move(deeds)),
       m_form(new SolutionForm(wording)), m_charts(new ImpliedCharts(this)),
-      m_implied(new FactorRows(this)), m_foot(new EditorFoot(this)), m_start(start)
+      m_implied(new FactorRows(this)), m_start(start)
 {
-    setWindowTitle(titleOf(purpose));
     formulary::Solution shown = start;
     if (purpose == Purpose::Copy)
         shown.name = tr("%1, copy").arg(QString::fromStdString(start.name)).toStdString();
     m_replaces = purpose == Purpose::Edit ? start.id : std::string();
     m_form->setSolution(shown);
 
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(Space::kPage, 20, Space::kPage, 20);
-    column->setSpacing(Space::kGap);
     auto* sentence = new PlainLabel(sentenceOf(purpose), this);
     sentence->setWordWrap(true);
     setTone(sentence, Tone::Quiet);
-    column->addWidget(sentence);
+    body()->addWidget(sentence);
     auto* row = new QHBoxLayout;
     row->setSpacing(Space::kGap);
     auto* fields = new Card({}, this);
@@ -115,8 +111,7 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     implied->body()->addWidget(m_implied);
     preview->addWidget(implied);
     row->addLayout(preview);
-    column->addLayout(row, 1);
-    column->addWidget(m_foot);
+    body()->addLayout(row, 1);
     connect(m_form, &SolutionForm::changed, this, &SolutionEditor::showState);
     resize(1220, 720);
     showState();
@@ -124,36 +119,43 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     m_form->name()->selectAll();
 }
 
-QPushButton* SolutionEditor::saveButton() const { return m_foot->save(); }
-
 void SolutionEditor::showState()
 {
     const QString problem = m_form->showProblem();
     const formulary::Solution solution = m_form->solution();
     const bool changed = m_purpose != Purpose::Edit || !(solution == m_start);
     // A form that nothing was typed into is not yet wrong.
-    m_foot->setProblem(m_purpose == Purpose::New && solution.name.empty() ? QString() : problem);
-    m_foot->save()->setEnabled(problem.isEmpty() && changed);
-    setPlainToolTip(m_foot->save(), changed ? problem : tr("Nothing is changed."));
+    setRefusal(m_purpose == Purpose::New && solution.name.empty() ? QString() : problem);
+    saveButton()->setEnabled(problem.isEmpty() && changed);
+    setPlainToolTip(saveButton(), changed ? problem : tr("Nothing is changed."));
     formulary::Solution named = solution;
     named.id = "preview";
     if (named.name.empty())
         named.name = "preview";
-    m_charts->setSolution(named, m_wording);
-    m_implied->setRows(impliedRows(named, m_wording));
+    m_charts->setSolution(named, wording());
+    m_implied->setRows(impliedRows(named, wording()));
 }
 
-void SolutionEditor::accept()
+bool SolutionEditor::fieldsAreFine()
 {
-    if (!m_form->showProblem().isEmpty())
-        return;
+    showState();
+    return m_form->showProblem().isEmpty();
+}
+
+Result<void> SolutionEditor::act()
+{
     formulary::Solution solution = m_form->solution();
     solution.id = m_deeds.newId();
     solution.replaces = m_replaces;
-    if (!m_foot->took(m_deeds.addSolution(solution), m_wording))
-        return;
-    m_saved = QString::fromStdString(solution.id);
-    QDialog::accept();
+    auto done = m_deeds.addSolution(solution);
+    if (done)
+        m_saved = QString::fromStdString(solution.id);
+    return done;
+}
+
+void SolutionEditor::showError(const Error& error)
+{
+    setRefusal(formularyProblem(error, wording()));
 }
 
 } // namespace ullage::app

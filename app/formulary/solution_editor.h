@@ -1,22 +1,20 @@
 // Makes a solution: new, as a copy, or in place of one that stays what it was for what is mixed.
 #pragma once
 
-#include "app/formulary/formulary_deeds.h"
-#include "app/words/units.h"
+#include "app/widgets/form_dialog.h"
 
-#include <QDialog>
+#include "app/formulary/formulary_deeds.h"
 
 class QPushButton;
 
 namespace ullage::app
 {
 
-class EditorFoot;
 class FactorRows;
 class ImpliedCharts;
 class SolutionForm;
 
-class SolutionEditor : public QDialog
+class SolutionEditor : public FormDialog
 {
     Q_OBJECT
 
@@ -30,12 +28,14 @@ public:
                    const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] SolutionForm* form() const { return m_form; }
-    [[nodiscard]] QPushButton* saveButton() const;
+    [[nodiscard]] QPushButton* saveButton() const { return deedButton(); }
     /// Id of what was saved; empty before.
     [[nodiscard]] QString saved() const { return m_saved; }
 
-    /// Enters it and closes; stays open with everything typed if it is refused, and says why.
-    void accept() override;
+protected:
+    bool fieldsAreFine() override;
+    Result<void> act() override;
+    void showError(const Error& error) override;
 
 private:
     void showState();
@@ -43,11 +43,9 @@ private:
     Purpose m_purpose;
     std::string m_replaces;
     FormularyDeeds m_deeds;
-    Wording m_wording;
     SolutionForm* m_form;
     ImpliedCharts* m_charts;
     FactorRows* m_implied;
-    EditorFoot* m_foot;
     formulary::Solution m_start;
     QString m_saved;
 };

@@ -1,7 +1,7 @@
 #include "app/formulary/time_editor.h"
 
 #include "app/charts/chart.h"
-#include "app/formulary/editor_foot.h"
+#include "app/formulary/editor_parts.h"
 #include "app/formulary/formulary_charts.h"
 #include "app/formulary/problem_words.h"
 #include "app/formulary/source_edit.h"
@@ -11,6 +11,8 @@
 #include "app/widgets/theme.h"
 #include "app/words/field_words.h"
 #include "core/chemistry/constants.h"
+#include "core/formulary/field_of.h"
+#include "core/formulary/notebook_fields.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -28,27 +30,28 @@ namespace ullage::app
 namespace
 {
 
-constexpr std::size_t kMostPairs = 20;
+constexpr std::size_t kMostPairs = formulary::fieldOf(&formulary::DevelopmentFigure::times).most;
 
 } // namespace
 
 TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
                        const formulary::Formulary& formulary, FormularyDeeds deeds,
                        const Wording& wording, QWidget* parent)
-    : QDialog(parent), m_replaces(start.id), m_deeds(std::move(deeds)), m_wording(wording),
-      m_film(new QLineEdit(this)), m_developer(new QComboBox(this)),
-      m_dilution(new QLineEdit(this)),
-      m_index(new QuantityEdit(QuantityKind::Number, fieldName("ei"), wording, this)),
+    : FormDialog(wording,
+                 start.id.empty() ? tr("New development time") : tr("Edit a development time"),
+                 parent),
+      m_replaces(start.id), m_deeds(std::move(deeds)), m_film(new QLineEdit(this)),
+      m_developer(new QComboBox(this)), m_dilution(new QLineEdit(this)),
+      m_index(new QuantityEdit(formulary::fieldOf(&formulary::DevelopmentFigure::exposureIndex),
+                               fieldName("ei"), wording, this)),
       m_grid(new QGridLayout), m_more(new QPushButton(tr("Another temperature"), this)),
       m_source(new SourceEdit(tr("Development time"), this, Qt::Vertical)),
-      m_notes(new QPlainTextEdit(this)), m_chart(makeChartView(this)), m_foot(new EditorFoot(this))
+      m_notes(new QPlainTextEdit(this)), m_chart(makeChartView(this))
 {
-    setWindowTitle(start.id.empty() ? tr("New development time") : tr("Edit a development time"));
     m_film->setText(QString::fromStdString(start.film));
     fillDevelopers(formulary, start.developer);
     m_dilution->setText(QString::fromStdString(start.dilution));
     m_dilution->setPlaceholderText(tr("stock, 1+1 …"));
-    m_index->setRange(0.1, 1'000'000);
     m_index->setValue(start.exposureIndex);
     m_index->setPlaceholderText(tr("any"));
     m_source->setLine(start.source);
@@ -60,45 +63,24 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
 
     auto* form = new QFormLayout;
     form->setVerticalSpacing(Space::kSmall);
-    const auto add = [&](const QString& name, QWidget* field) {
-        field->setAccessibleName(name);
-        auto* label = new PlainLabel(name, this);
-        label->setBuddy(field);
-        label->setMinimumHeight(m_film->sizeHint().height()); // on one line with what is typed
-        form->addRow(label, field);
-    };
-    add(fieldName("film"), m_film);
-    add(fieldName("developer"), m_developer);
-    add(tr("Dilution"), m_dilution);
-    add(fieldName("ei"), m_index);
+    addField(*form, fieldName("film"), m_film);
+    addField(*form, fieldName("developer"), m_developer);
+    addField(*form, tr("Dilution"), m_dilution);
+    addField(*form, fieldName("ei"), m_index);
     m_grid->setHorizontalSpacing(Space::kSmall);
     m_grid->setVerticalSpacing(6);
     auto* times = new QVBoxLayout;
     times->addLayout(m_grid);
     times->addWidget(m_more, 0, Qt::AlignLeft);
     form->addRow(fieldName("times"), times);
-    auto* from = new PlainLabel(tr("Where it is from"), this);
-    from->setBuddy(m_source);
-    from->setMinimumHeight(m_film->sizeHint().height());
-    form->addRow(from, m_source);
-    add(tr("Notes"), m_notes);
+    addField(*form, tr("Where it is from"), m_source);
+    addField(*form, tr("Notes"), m_notes);
     setPairs(start.times);
 
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(Space::kPage, 20, Space::kPage, 20);
-    column->setSpacing(Space::kGap);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(Space::kGap);
-    auto* fields = new Card({}, this);
-    fields->body()->addLayout(form);
-    fields->body()->addStretch();
     auto* curve = new Card(tr("Time against temperature"), this);
     curve->body()->addWidget(m_chart);
     curve->setMinimumWidth(360);
-    row->addWidget(fields, 1);
-    row->addWidget(curve, 1);
-    column->addLayout(row, 1);
-    column->addWidget(m_foot);
+    addCards(*body(), form, curve);
     connect(m_more, &QPushButton::clicked, this, [this] {
         addPair();
         m_pairs.back().temperature->setFocus();
@@ -130,12 +112,13 @@ void TimeEditor::fillDevelopers(const formulary::Formulary& formulary, const std
 void TimeEditor::addPair()
 {
     const int row = static_cast<int>(m_pairs.size());
-    const QString number = m_wording.locale.toString(row + 1);
-    Pair pair{new QuantityEdit(QuantityKind::Temperature, tr("Temperature %1").arg(number),
-                               m_wording, this),
-              new QuantityEdit(QuantityKind::Time, tr("Time %1").arg(number), m_wording, this)};
-    pair.temperature->setRange(5, 60);
-    pair.time->setRange(10, 4 * 3600);
+    const QString number = wording().locale.toString(row + 1);
+    Pair pair{new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::temperature),
+                               tr("Temperature %1").arg(number), wording(), this),
+              new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::time),
+                               tr("Time %1").arg(number), wording(), this)};
+    for (QuantityEdit* edit : {pair.temperature, pair.time})
+        edit->setRequired(false); // an empty pair is left out
     pair.time->setPlaceholderText(tr("m:ss"));
     m_grid->addWidget(pair.temperature, row, 0);
     m_grid->addWidget(pair.time, row, 1);
@@ -167,8 +150,6 @@ QuantityEdit* TimeEditor::time(int pair) const
 {
     return m_pairs[static_cast<std::size_t>(pair)].time;
 }
-
-QPushButton* TimeEditor::saveButton() const { return m_foot->save(); }
 
 formulary::DevelopmentFigure TimeEditor::figure() const
 {
@@ -204,30 +185,36 @@ QString TimeEditor::problem() const
     formulary::DevelopmentFigure tried = figure();
     tried.id = "tried";
     const auto fine = check(tried);
-    return fine ? m_source->problem() : formularyProblem(fine.error(), m_wording);
+    return fine ? m_source->problem() : formularyProblem(fine.error(), wording());
 }
 
 void TimeEditor::showState()
 {
     const QString trouble = problem();
-    m_foot->save()->setEnabled(trouble.isEmpty());
-    m_foot->setProblem(m_film->text().isEmpty() && figure().times.empty() ? QString() : trouble);
+    saveButton()->setEnabled(trouble.isEmpty());
+    setRefusal(m_film->text().isEmpty() && figure().times.empty() ? QString() : trouble);
     const int developer = m_developer->currentIndex();
     const double q10 =
         developer < 0 ? chemistry::kQ10.value : m_q10[static_cast<std::size_t>(developer)];
-    m_chart->setChart(developmentChart(figure().times, q10, m_wording));
+    m_chart->setChart(developmentChart(figure().times, q10, wording()));
 }
 
-void TimeEditor::accept()
+bool TimeEditor::fieldsAreFine()
 {
-    if (!problem().isEmpty())
-        return;
+    showState();
+    return problem().isEmpty();
+}
+
+Result<void> TimeEditor::act()
+{
     formulary::DevelopmentFigure made = figure();
     made.id = m_deeds.newId();
-    if (!m_foot->took(m_deeds.addFigure(made), m_wording))
-        return;
-    m_saved = QString::fromStdString(made.id);
-    QDialog::accept();
+    auto done = m_deeds.addFigure(made);
+    if (done)
+        m_saved = QString::fromStdString(made.id);
+    return done;
 }
+
+void TimeEditor::showError(const Error& error) { setRefusal(formularyProblem(error, wording())); }
 
 } // namespace ullage::app

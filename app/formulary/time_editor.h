@@ -1,10 +1,9 @@
 // Makes an entry of the development-time notebook, in place of another or new.
 #pragma once
 
-#include "app/formulary/formulary_deeds.h"
-#include "app/words/units.h"
+#include "app/widgets/form_dialog.h"
 
-#include <QDialog>
+#include "app/formulary/formulary_deeds.h"
 
 #include <vector>
 
@@ -17,13 +16,12 @@ class QPushButton;
 namespace ullage::app
 {
 
-class EditorFoot;
 class ChartView;
 class QuantityEdit;
 class SourceEdit;
 
 /// Up to 20 times of 10 s to 4 h at 5 to 60 °C. Only developers that none replaced are offered.
-class TimeEditor : public QDialog
+class TimeEditor : public FormDialog
 {
     Q_OBJECT
 
@@ -45,12 +43,14 @@ public:
     /// Temperature and time of a pair, from 0; there are three at the least.
     [[nodiscard]] QuantityEdit* temperature(int pair) const;
     [[nodiscard]] QuantityEdit* time(int pair) const;
-    [[nodiscard]] QPushButton* saveButton() const;
+    [[nodiscard]] QPushButton* saveButton() const { return deedButton(); }
     /// Id of what was saved; empty before.
     [[nodiscard]] QString saved() const { return m_saved; }
 
-    /// Enters it and closes; stays open with everything typed if it is refused, and says why.
-    void accept() override;
+protected:
+    bool fieldsAreFine() override;
+    Result<void> act() override;
+    void showError(const Error& error) override;
 
 private:
     struct Pair {
@@ -65,7 +65,6 @@ private:
 
     std::string m_replaces;
     FormularyDeeds m_deeds;
-    Wording m_wording;
     QLineEdit* m_film;
     QComboBox* m_developer;
     QLineEdit* m_dilution;
@@ -76,7 +75,6 @@ private:
     SourceEdit* m_source;
     QPlainTextEdit* m_notes;
     ChartView* m_chart;
-    EditorFoot* m_foot;
     std::vector<double> m_q10; ///< of the developers, in the order of their box
     QString m_saved;
 };

@@ -1,15 +1,18 @@
 #include "app/formulary/vessel_editor.h"
 
-#include "app/formulary/editor_foot.h"
+#include "app/formulary/editor_parts.h"
 #include "app/formulary/problem_words.h"
 #include "app/formulary/vessel_words.h"
 #include "app/widgets/card.h"
 #include "app/widgets/explanation_view.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
+#include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/words/field_words.h"
 #include "app/words/formulary_words.h"
+#include "core/formulary/field_of.h"
+#include "core/formulary/vessel_fields.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -23,80 +26,51 @@ namespace ullage::app
 {
 
 VesselEditor::VesselEditor(FormularyDeeds deeds, const Wording& wording, QWidget* parent)
-    : QDialog(parent), m_deeds(std::move(deeds)), m_wording(wording), m_name(new QLineEdit(this)),
-      m_capacity(new QuantityEdit(QuantityKind::Volume, fieldName("capacity_ml"), wording, this)),
-      m_material(new QComboBox(this)), m_hint(new PlainLabel(this)),
-      m_wall(new QuantityEdit(QuantityKind::Number, fieldName("wall_mm"), wording, this)),
-      m_permeability(
-          new QuantityEdit(QuantityKind::Number, fieldName("permeability"), wording, this)),
-      m_cap(new QuantityEdit(QuantityKind::Number, fieldName("cap_cm3_day"), wording, this)),
-      m_squeezed(new QCheckBox(tr("I always squeeze the air out"), this)),
-      m_why(new ExplanationView(ExplanationView::Heading::Shown, this)),
-      m_foot(new EditorFoot(this))
+    : FormDialog(wording, tr("New bottle"), parent), m_deeds(std::move(deeds)),
+      m_fields(wording, this), m_hint(new PlainLabel(this)),
+      m_wall(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::wall), fieldName("wall_mm"),
+                              wording, this)),
+      m_permeability(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::permeability),
+                                      fieldName("permeability"), wording, this)),
+      m_cap(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::capLeak),
+                             fieldName("cap_cm3_day"), wording, this)),
+      m_why(new ExplanationView(ExplanationView::Heading::Shown, this))
 {
-    setWindowTitle(tr("New bottle"));
-    m_capacity->setRange(1, 100'000);
-    m_capacity->setRequired(true);
-    m_wall->setRange(0.01, 20);
-    m_permeability->setRange(0, 10'000);
-    m_cap->setRange(0, 100);
-    for (const std::string_view code : formulary::kMaterialCodes)
-        m_material->addItem(materialName(*formulary::materialFromCode(code)));
     setTone(m_hint, Tone::Quiet);
     auto* form = new QFormLayout;
     form->setVerticalSpacing(Space::kSmall);
-    const auto add = [&](const QString& name, QWidget* field) {
-        field->setAccessibleName(name);
-        form->addRow(name, field);
-    };
-    add(tr("Name on the bottle"), m_name);
-    add(fieldName("capacity_ml"), m_capacity);
-    add(tr("Material"), m_material);
+    addField(*form, VesselFields::nameLabel(), m_fields.name);
+    addField(*form, VesselFields::capacityLabel(), m_fields.capacity);
+    addField(*form, VesselFields::materialLabel(), m_fields.material);
     form->addRow(QString(), m_hint);
-    add(tr("Wall, mm"), m_wall);
-    add(tr("Wall lets through, cm³·mm/(m²·day·atm)"), m_permeability);
-    add(tr("Leak of the cap, cm³ a day"), m_cap);
-    form->addRow(QString(), m_squeezed);
+    addField(*form, tr("Wall, mm"), m_wall);
+    addField(*form, tr("Wall lets through, cm³·mm/(m²·day·atm)"), m_permeability);
+    addField(*form, tr("Leak of the cap, cm³ a day"), m_cap);
+    form->addRow(QString(), m_fields.squeezed);
     auto* note =
         new PlainLabel(tr("A field left empty takes the usual figure of the material."), this);
     note->setWordWrap(true);
     setTone(note, Tone::Quiet);
     form->addRow(QString(), note);
 
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(Space::kPage, 20, Space::kPage, 20);
-    column->setSpacing(Space::kGap);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(Space::kGap);
-    auto* fields = new Card({}, this);
-    fields->body()->addLayout(form);
-    fields->body()->addStretch();
     auto* implied = new Card({}, this);
     implied->body()->addWidget(m_why);
     implied->setMinimumWidth(340);
-    row->addWidget(fields, 1);
-    row->addWidget(implied, 1);
-    column->addLayout(row, 1);
-    column->addWidget(m_foot);
-    connect(m_name, &QLineEdit::textEdited, this, &VesselEditor::showState);
-    connect(m_material, &QComboBox::currentIndexChanged, this, &VesselEditor::showState);
-    connect(m_squeezed, &QCheckBox::toggled, this, &VesselEditor::showState);
-    for (QuantityEdit* edit : {m_capacity, m_wall, m_permeability, m_cap})
+    addCards(*body(), form, implied);
+    connect(m_fields.name, &QLineEdit::textEdited, this, &VesselEditor::showState);
+    connect(m_fields.material, &QComboBox::currentIndexChanged, this, &VesselEditor::showState);
+    connect(m_fields.squeezed, &QCheckBox::toggled, this, &VesselEditor::showState);
+    for (QuantityEdit* edit : {m_fields.capacity, m_wall, m_permeability, m_cap})
         connect(edit, &QuantityEdit::valueChanged, this, &VesselEditor::showState);
+    orderTabs(*this);
     resize(940, 600);
     showState();
-    m_name->setFocus();
+    m_fields.name->setFocus();
 }
-
-QPushButton* VesselEditor::saveButton() const { return m_foot->save(); }
 
 formulary::Vessel VesselEditor::vessel() const
 {
-    formulary::Vessel vessel;
-    vessel.name = m_name->text().trimmed().toStdString();
-    vessel.capacity = chemistry::Millilitres(m_capacity->value().value_or(0));
-    vessel.material = static_cast<formulary::Material>(m_material->currentIndex());
-    vessel.squeezed = m_squeezed->isChecked();
+    formulary::Vessel vessel = m_fields.vessel();
     if (const auto wall = m_wall->value())
         vessel.wall = chemistry::Millimetres(*wall);
     vessel.permeability = m_permeability->value();
@@ -107,38 +81,42 @@ formulary::Vessel VesselEditor::vessel() const
 
 QString VesselEditor::problem() const
 {
-    for (const QuantityEdit* edit : {m_capacity, m_wall, m_permeability, m_cap}) {
+    for (const QuantityEdit* edit : {m_fields.capacity, m_wall, m_permeability, m_cap}) {
         if (!edit->isValid())
             return edit->problem();
     }
     formulary::Vessel tried = vessel();
     tried.id = "tried";
     const auto fine = check(tried);
-    return fine ? QString() : formularyProblem(fine.error(), m_wording);
+    return fine ? QString() : formularyProblem(fine.error(), wording());
 }
 
 void VesselEditor::showState()
 {
     const QString trouble = problem();
-    m_hint->setText(materialHint(static_cast<formulary::Material>(m_material->currentIndex())));
-    m_foot->save()->setEnabled(trouble.isEmpty());
-    m_foot->setProblem(m_name->text().isEmpty() && m_capacity->text().isEmpty() ? QString()
-                                                                                : trouble);
+    m_hint->setText(materialHint(vessel().material));
+    saveButton()->setEnabled(trouble.isEmpty());
+    setRefusal(m_fields.name->text().isEmpty() && m_fields.capacity->text().isEmpty() ? QString()
+                                                                                      : trouble);
     formulary::Vessel shown = vessel();
-    if (!m_capacity->value())
+    if (!m_fields.capacity->value())
         shown.capacity = chemistry::Millilitres(1000);
-    m_why->setExplanation(explainVessel(shown, m_wording));
+    m_why->setExplanation(explainVessel(shown, wording()));
 }
 
-void VesselEditor::accept()
+bool VesselEditor::fieldsAreFine()
 {
-    if (!problem().isEmpty())
-        return;
+    showState();
+    return problem().isEmpty();
+}
+
+Result<void> VesselEditor::act()
+{
     formulary::Vessel made = vessel();
     made.id = m_deeds.newId();
-    if (!m_foot->took(m_deeds.addVessel(made), m_wording))
-        return;
-    QDialog::accept();
+    return m_deeds.addVessel(made);
 }
+
+void VesselEditor::showError(const Error& error) { setRefusal(formularyProblem(error, wording())); }
 
 } // namespace ullage::app

@@ -1,27 +1,23 @@
 // Makes a bottle, showing what its wall and cap let in.
 #pragma once
 
+#include "app/widgets/form_dialog.h"
+
 #include "app/formulary/formulary_deeds.h"
-#include "app/words/units.h"
+#include "app/widgets/vessel_fields.h"
 
-#include <QDialog>
-
-class QCheckBox;
 class QComboBox;
 class QLabel;
-class QLineEdit;
 class QPushButton;
 
 namespace ullage::app
 {
 
-class EditorFoot;
 class ExplanationView;
-class QuantityEdit;
 
 /// Only new ones: a bottle that is in the book is not changed. Ranges as of formulary::Vessel;
 /// wall, permeability and cap may stay empty for the usual ones.
-class VesselEditor : public QDialog
+class VesselEditor : public FormDialog
 {
     Q_OBJECT
 
@@ -30,32 +26,29 @@ public:
 
     /// What stands in the fields, without an id, unchecked; a capacity that cannot be read is 0.
     [[nodiscard]] formulary::Vessel vessel() const;
-    [[nodiscard]] QLineEdit* name() const { return m_name; }
-    [[nodiscard]] QuantityEdit* capacity() const { return m_capacity; }
-    [[nodiscard]] QComboBox* material() const { return m_material; }
+    [[nodiscard]] QLineEdit* name() const { return m_fields.name; }
+    [[nodiscard]] QuantityEdit* capacity() const { return m_fields.capacity; }
+    [[nodiscard]] QComboBox* material() const { return m_fields.material; }
     [[nodiscard]] QuantityEdit* wall() const { return m_wall; }
-    [[nodiscard]] QPushButton* saveButton() const;
+    [[nodiscard]] QPushButton* saveButton() const { return deedButton(); }
     /// The first thing wrong, as a sentence; empty if core's check passes.
     [[nodiscard]] QString problem() const;
 
-    /// Enters it and closes; stays open with everything typed if it is refused, and says why.
-    void accept() override;
+protected:
+    bool fieldsAreFine() override;
+    Result<void> act() override;
+    void showError(const Error& error) override;
 
 private:
     void showState();
 
     FormularyDeeds m_deeds;
-    Wording m_wording;
-    QLineEdit* m_name;
-    QuantityEdit* m_capacity;
-    QComboBox* m_material;
+    VesselFields m_fields;
     QLabel* m_hint;
     QuantityEdit* m_wall;
     QuantityEdit* m_permeability;
     QuantityEdit* m_cap;
-    QCheckBox* m_squeezed;
     ExplanationView* m_why;
-    EditorFoot* m_foot;
 };
 
 } // namespace ullage::app
