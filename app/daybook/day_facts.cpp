@@ -39,46 +39,55 @@ struct TimesNote {
     std::string batch;
     RunTimes times;
 };
-std::optional<TimesNote> timesNoteOf(const store::DayEntry& entry, Book& book)
+
+// The first of the entries that stand of the run's first bottle for which `of` gives something;
+// asked with all of that bottle's.
+template <class Of>
+auto firstStanding(const store::DayEntry& entry, Book& book, Of of)
+    -> decltype(of(std::declval<const Event&>(), std::declval<const std::vector<Event>&>()))
 {
-    const std::string& run = runOf(entry);
-    if (run.empty() || entry.baths.empty())
-        return std::nullopt;
-    const std::string& batch = entry.baths.front().batch;
-    const auto events = book.events(batch);
+    const auto events =
+        entry.baths.empty() ? Result<std::vector<Event>>() : book.events(entry.baths.front().batch);
     if (!events)
         return std::nullopt;
     const auto taken = takenBack(*events);
     for (const Event& event : *events) {
-        const auto* note = std::get_if<Noted>(&event.what);
-        if (note && note->times && note->times->run == run && !taken.contains(event.id))
-            return TimesNote{event.id, batch, *note->times};
+        if (taken.contains(event.id))
+            continue;
+        if (auto found = of(event, *events))
+            return found;
     }
     return std::nullopt;
+}
+
+std::optional<TimesNote> timesNoteOf(const store::DayEntry& entry, Book& book)
+{
+    const std::string& run = runOf(entry);
+    return firstStanding(entry, book,
+                         [&](const Event& event, const auto&) -> std::optional<TimesNote> {
+                             const auto* note = std::get_if<Noted>(&event.what);
+                             if (run.empty() || !note || !note->times || note->times->run != run)
+                                 return std::nullopt;
+                             return TimesNote{event.id, event.batch, *note->times};
+                         });
 }
 
 // What took that note back, if anything did.
 std::optional<TakingBack> voidingOfTimes(const store::DayEntry& entry, Book& book)
 {
-    if (entry.baths.empty())
-        return std::nullopt;
-    const std::string& batch = entry.baths.front().batch;
-    const auto events = book.events(batch);
-    if (!events)
-        return std::nullopt;
-    const auto taken = takenBack(*events);
-    for (const Event& event : *events) {
-        const auto* voided = std::get_if<Voided>(&event.what);
-        if (!voided || taken.contains(event.id))
-            continue;
-        const auto what = std::find_if(events->begin(), events->end(), [&](const Event& other) {
-            return other.id == voided->voids;
+    return firstStanding(
+        entry, book, [&](const Event& event, const auto& events) -> std::optional<TakingBack> {
+            const auto* voided = std::get_if<Voided>(&event.what);
+            if (!voided)
+                return std::nullopt;
+            const auto what = std::find_if(events.begin(), events.end(), [&](const Event& other) {
+                return other.id == voided->voids;
+            });
+            const auto* note = what == events.end() ? nullptr : std::get_if<Noted>(&what->what);
+            if (!note || !note->times || note->times->run != runOf(entry))
+                return std::nullopt;
+            return TakingBack{event.id, entry.baths.front().batch};
         });
-        const auto* note = what == events->end() ? nullptr : std::get_if<Noted>(&what->what);
-        if (note && note->times && note->times->run == runOf(entry))
-            return TakingBack{event.id, batch};
-    }
-    return std::nullopt;
 }
 
 // What the bottle had done when the film came, and its time.

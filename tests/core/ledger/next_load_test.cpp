@@ -25,6 +25,19 @@ LoadWishes wishes(double films)
     return wanted;
 }
 
+// A developer and a fixer, mixed and clear.
+struct DevAndFix : RunShelf {
+    std::string dev = mix("mq", "b1", "Dev 1");
+    std::string fix = mix("fix", "b2", "Fix 1");
+};
+
+LoadWishes diluted(double films)
+{
+    LoadWishes wanted = wishes(films);
+    wanted.parts = 1;
+    return wanted;
+}
+
 std::string name(const NextLoad& next, Role role)
 {
     const Judged* taken = next.taken(role);
@@ -33,11 +46,10 @@ std::string name(const NextLoad& next, Role role)
 
 TEST(NextLoad, SaysBottlesTimesAndWhatIsLeftAtOnce)
 {
-    RunShelf shelf;
-    const auto dev = shelf.mix("mq", "b1", "Dev 1");
-    const auto fix = shelf.mix("fix", "b2", "Fix 1");
-    shelf.work(dev, 4);
-    EXPECT_TRUE(shelf.book->record(fix, ClearingTested{Seconds(50), Celsius(20)}, {shelf.now, {}}));
+    DevAndFix shelf;
+    shelf.work(shelf.dev, 4);
+    EXPECT_TRUE(
+        shelf.book->record(shelf.fix, ClearingTested{Seconds(50), Celsius(20)}, {shelf.now, {}}));
     const NextLoad next = nextLoad(wishes(2), shelf.judged());
     EXPECT_EQ(name(next, Role::Developer), "Dev 1");
     EXPECT_EQ(next.plan.bath(Role::Developer)->why, ChoiceReason::OnlyOne);
@@ -57,12 +69,8 @@ TEST(NextLoad, SaysBottlesTimesAndWhatIsLeftAtOnce)
 
 TEST(NextLoad, ADilutionIsGoneAndTheRestStaysAsItIs)
 {
-    RunShelf shelf;
-    shelf.mix("mq", "b1", "Dev 1");
-    shelf.mix("fix", "b2", "Fix 1");
-    LoadWishes wanted = wishes(1);
-    wanted.parts = 1;
-    const NextLoad next = nextLoad(wanted, shelf.judged());
+    DevAndFix shelf;
+    const NextLoad next = nextLoad(diluted(1), shelf.judged());
     const BathAfter* after = next.afterwards(Role::Developer);
     ASSERT_TRUE(after && after->filmsLeft);
     EXPECT_EQ(after->volume, Millilitres(700));
@@ -72,11 +80,9 @@ TEST(NextLoad, ADilutionIsGoneAndTheRestStaysAsItIs)
 
 TEST(NextLoad, AfterTheLoadItIsAsTheBookWillSay)
 {
-    RunShelf shelf;
-    const auto dev = shelf.mix("mq", "b1", "Dev 1");
-    shelf.mix("fix", "b2", "Fix 1");
+    DevAndFix shelf;
     const NextLoad before = nextLoad(wishes(3), shelf.judged());
-    shelf.work(dev, 3);
+    shelf.work(shelf.dev, 3);
     const auto judged = shelf.judged();
     const BathAfter* after = before.afterwards(Role::Developer);
     ASSERT_TRUE(after);
@@ -86,9 +92,7 @@ TEST(NextLoad, AfterTheLoadItIsAsTheBookWillSay)
 
 TEST(NextLoad, AFixerNobodyTestedHasNoTimeWithoutAFigure)
 {
-    RunShelf shelf;
-    shelf.mix("mq", "b1", "Dev 1");
-    shelf.mix("fix", "b2", "Fix 1");
+    DevAndFix shelf;
     const NextLoad next = nextLoad(wishes(1), shelf.judged());
     EXPECT_FALSE(next.fixing);
     ASSERT_TRUE(next.sheet);
@@ -97,9 +101,7 @@ TEST(NextLoad, AFixerNobodyTestedHasNoTimeWithoutAFigure)
 
 TEST(NextLoad, WithoutThermometerOrFigureItSaysWhatIsMissing)
 {
-    RunShelf shelf;
-    shelf.mix("mq", "b1", "Dev 1");
-    shelf.mix("fix", "b2", "Fix 1");
+    DevAndFix shelf;
     LoadWishes wanted = wishes(1);
     wanted.pairs.clear();
     EXPECT_EQ(nextLoad(wanted, shelf.judged()).developing.error().code, ErrorCode::NoFigure);
@@ -203,8 +205,7 @@ TEST(NextLoad, ForOneUseAWornBottleIsNotProposed)
     const auto worn = shelf.mix("mq", "b1", "Worn");
     shelf.mix("fix", "b2", "Fix 1");
     shelf.work(worn, 1);
-    LoadWishes wanted = wishes(1);
-    wanted.parts = 1;
+    LoadWishes wanted = diluted(1);
     NextLoad next = nextLoad(wanted, shelf.judged());
     EXPECT_EQ(name(next, Role::Developer), "nothing");
     EXPECT_EQ(next.plan.bath(Role::Developer)->candidates[0].hindrance, Hindrance::Worn);
@@ -225,12 +226,8 @@ TEST(NextLoad, ForOneUseAWornBottleIsNotProposed)
 
 TEST(NextLoad, SaysHowMuchOfWhatIsPoured)
 {
-    RunShelf shelf;
-    shelf.mix("mq", "b1", "Dev 1");
-    shelf.mix("fix", "b2", "Fix 1");
-    LoadWishes wanted = wishes(1);
-    wanted.parts = 1;
-    const NextLoad next = nextLoad(wanted, shelf.judged());
+    DevAndFix shelf;
+    const NextLoad next = nextLoad(diluted(1), shelf.judged());
     ASSERT_TRUE(next.sheet);
     for (const RunStep& step : next.sheet->steps) {
         if (step.kind == StepKind::Develop) {
