@@ -2550,7 +2550,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Says how fast the solution takes up oxygen where it stands open: in this time a litre in an 8 × 10 in tray has had what it can take.</source>
-        <translation>Sagt, wie schnell die Lösung Sauerstoff aufnimmt, wo sie offen steht: In dieser Zeit hat ein Liter in einer Schale für 8 × 10 Zoll aufgenommen, was er aufnehmen kann.</translation>
+        <translation>Sagt, wie schnell die Lösung offen stehend Sauerstoff aufnimmt: In dieser Zeit hat ein Liter in einer Schale von 8 × 10 in so viel aufgenommen, wie er verträgt.</translation>
     </message>
     <message>
         <source>air does not count</source>
@@ -2558,27 +2558,27 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>only developers are spoilt by air, unless a half-full time says so</source>
-        <translation>nur Entwickler verderben an der Luft, es sei denn, eine halb volle Haltbarkeit sagt es</translation>
+        <translation>Luft verdirbt nur Entwickler, es sei denn, eine Zeit für die halbvolle Flasche sagt es</translation>
     </message>
     <message>
         <source>It is no developer and has no half-full time of its own: air does not count, and age alone spends it in the keeping time of a full bottle.</source>
-        <translation>Es ist kein Entwickler und hat keine eigene Haltbarkeit für die halb volle Flasche: Luft zählt nicht, und allein das Alter erschöpft die Lösung in der Haltbarkeit einer vollen Flasche.</translation>
+        <translation>Sie ist kein Entwickler und hat keine eigene Zeit für die halbvolle Flasche: Luft zählt nicht, das Alter allein verbraucht sie in der Haltbarkeit der vollen Flasche.</translation>
     </message>
     <message>
         <source>The two keeping times are run through the bottle model: a full litre bottle of glass, opened when it was filled, and a half-full one, opened once more half way. Oxygen and age together spend the solution in both, and only one pair of limits does that.</source>
-        <translation>Die beiden Haltbarkeiten werden durch das Flaschenmodell geführt: eine volle Literflasche aus Glas, geöffnet beim Füllen, und eine halb volle, auf halbem Weg noch einmal geöffnet. Sauerstoff und Alter zusammen erschöpfen die Lösung in beiden, und nur ein Paar von Grenzen leistet das.</translation>
+        <translation>Beide Haltbarkeiten werden durch das Flaschenmodell gerechnet: eine volle Literflasche aus Glas, beim Füllen geöffnet, und eine halbvolle, zur Halbzeit noch einmal geöffnet. Sauerstoff und Alter zusammen verbrauchen die Lösung in beiden, und nur ein Paar von Grenzen leistet das.</translation>
     </message>
     <message>
         <source>Openings of the half-full bottle</source>
-        <translation>Öffnungen der halb vollen Flasche</translation>
+        <translation>Öffnungen der halbvollen Flasche</translation>
     </message>
     <message>
         <source>Here the exchange is that of open water, so that it can be compared with an entered tray time. Where one is entered, bottles that stand open go by that.</source>
-        <translation>Hier ist der Austausch der von offenem Wasser, damit er sich mit einer eingetragenen Schalenzeit vergleichen lässt. Wo eine eingetragen ist, richtet sich danach, was offen steht.</translation>
+        <translation>Hier ist der Austausch der von offenem Wasser, damit er sich mit einer eingetragenen Schalenzeit vergleichen lässt. Ist eine eingetragen, richten sich offen stehende Flaschen danach.</translation>
     </message>
     <message>
         <source>In print: %1 – %2 for phenidone-ascorbate developers.</source>
-        <translation>In gedruckten Angaben: %1 – %2 für Phenidon-Ascorbat-Entwickler.</translation>
+        <translation>Im Druck: %1 – %2 für Phenidon-Ascorbat-Entwickler.</translation>
     </message>
     <message>
         <source>Wall by temperature</source>
@@ -2586,23 +2586,23 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Age = days since mixing, each of a developer&apos;s counted more when warm, ÷ life by age alone.</source>
-        <translation>Alter = Tage seit dem Ansetzen, bei einem Entwickler jeder wärmere stärker gezählt, ÷ Lebensdauer allein durch Alter.</translation>
+        <translation>Alter = Tage seit dem Ansetzen, bei einem Entwickler jeder in der Wärme mehr gezählt, ÷ Leben durch Alter allein.</translation>
     </message>
     <message>
         <source>The earlier of two days: when age and air together have spent it, the bottle standing on as it is now, and the keeping time of a full bottle. A day less than two days before the keeping time ends is that end.</source>
-        <translation>Der frühere von zwei Tagen: wenn Alter und Luft zusammen die Lösung erschöpft haben, wobei die Flasche weitersteht wie jetzt, und die Haltbarkeit einer vollen Flasche. Ein Tag weniger als zwei Tage vor dem Ende der Haltbarkeit ist dieses Ende.</translation>
+        <translation>Der frühere von zwei Tagen: wenn Alter und Luft zusammen sie verbraucht haben, die Flasche stehend wie jetzt, und die Haltbarkeit der vollen Flasche. Ein Tag weniger als zwei Tage vor dem Ende der Haltbarkeit ist dieses Ende.</translation>
     </message>
     <message>
         <source>It is no developer and has no half-full time of its own: air does not count, it keeps as long as a full bottle does.</source>
-        <translation>Es ist kein Entwickler und hat keine eigene Haltbarkeit für die halb volle Flasche: Luft zählt nicht, die Lösung hält so lange wie eine volle Flasche.</translation>
+        <translation>Sie ist kein Entwickler und hat keine eigene Zeit für die halbvolle Flasche: Luft zählt nicht, sie hält so lange wie eine volle Flasche.</translation>
     </message>
     <message>
         <source>Calibrated on one keeping time and on an oxygen limit without a source, not checked: a date is good to a factor of two at best. Which route the air takes is known much better.</source>
-        <translation>An einer Haltbarkeit und an einer Sauerstoffgrenze ohne Quelle kalibriert, nicht geprüft: Ein Datum ist bestenfalls auf einen Faktor zwei genau. Welchen Weg die Luft nimmt, ist viel besser bekannt.</translation>
+        <translation>Kalibriert an einer Haltbarkeit und an einer Sauerstoffgrenze ohne Quelle, ungeprüft: Ein Datum stimmt bestenfalls auf den Faktor zwei. Welchen Weg die Luft nimmt, ist viel besser bekannt.</translation>
     </message>
     <message>
         <source>The bottle is less than half full, where no keeping times are published: this is an extrapolation.</source>
-        <translation>Die Flasche ist weniger als halb voll; dafür sind keine Haltbarkeiten veröffentlicht: Das ist eine Extrapolation.</translation>
+        <translation>Die Flasche ist weniger als halb voll, dafür sind keine Haltbarkeiten veröffentlicht: Das ist eine Extrapolation.</translation>
     </message>
 </context>
 <context>
@@ -3496,15 +3496,15 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>It goes by the calendar, however full its bottle is.</source>
-        <translation>Es gilt der Kalender, gleich wie voll die Flasche ist.</translation>
+        <translation>Sie geht nach dem Kalender, wie voll ihre Flasche auch ist.</translation>
     </message>
     <message>
         <source>Calibrated on one point; good to a factor of two elsewhere at best. Below half full it is an extrapolation.</source>
-        <translation>An einem Punkt kalibriert; sonst bestenfalls auf einen Faktor zwei genau. Weniger als halb voll ist es eine Extrapolation.</translation>
+        <translation>An einem Punkt kalibriert; anderswo bestenfalls auf den Faktor zwei genau. Unter halb voll ist es eine Extrapolation.</translation>
     </message>
     <message>
         <source>Calibrated on the two points, the half-full bottle opened once more half way; good to a factor of two elsewhere. Below half full it is an extrapolation.</source>
-        <translation>An den zwei Punkten kalibriert, die halb volle Flasche auf halbem Weg noch einmal geöffnet; sonst auf einen Faktor zwei genau. Weniger als halb voll ist es eine Extrapolation.</translation>
+        <translation>An den zwei Punkten kalibriert, die halbvolle Flasche zur Halbzeit noch einmal geöffnet; anderswo auf den Faktor zwei genau. Unter halb voll ist es eine Extrapolation.</translation>
     </message>
 </context>
 <context>
@@ -4411,6 +4411,85 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>NextFilm</name>
+    <message>
+        <source>Outside the usual %1 to %2: the result is less sure.</source>
+        <translation>Außerhalb der üblichen %1 bis %2: Das Ergebnis ist weniger sicher.</translation>
+    </message>
+    <message>
+        <source>Outside the temperatures of the film maker&apos;s times: reckoned on by rule.</source>
+        <translation>Außerhalb der Temperaturen, für die der Filmhersteller Zeiten nennt: nach Regel weitergerechnet.</translation>
+    </message>
+    <message>
+        <source>Film maker&apos;s time, %1</source>
+        <translation>Zeit des Filmherstellers, %1</translation>
+    </message>
+    <message>
+        <source>Temperature, %1</source>
+        <translation>Temperatur, %1</translation>
+    </message>
+    <message>
+        <source>at %1, for the next film</source>
+        <translation>bei %1, für den nächsten Film</translation>
+    </message>
+    <message>
+        <source>times the film maker&apos;s time; type that in at Run film</source>
+        <translation>mal Zeit des Filmherstellers; diese unter „Film entwickeln“ eintragen</translation>
+    </message>
+    <message>
+        <source>no time can be given at %1</source>
+        <translation>für %1 lässt sich keine Zeit angeben</translation>
+    </message>
+    <message>
+        <source>Wear, %1 in %2</source>
+        <translation>Verbrauch, %1 in %2</translation>
+    </message>
+    <message>
+        <source>Strip test, %1</source>
+        <translation>Teststreifen, %1</translation>
+    </message>
+    <message>
+        <source>Strip test, none yet</source>
+        <translation>Teststreifen, noch keiner</translation>
+    </message>
+    <message>
+        <source>Strip test, no factor accepted</source>
+        <translation>Teststreifen, kein Faktor übernommen</translation>
+    </message>
+    <message>
+        <source>Fix for twice the clearing time: test a piece of film, no test is on record.</source>
+        <translation>Doppelt so lange fixieren wie die Klärzeit: ein Stück Film prüfen, es ist kein Test verzeichnet.</translation>
+    </message>
+    <message>
+        <source>in the fixer at %1</source>
+        <translation>im Fixierbad bei %1</translation>
+    </message>
+    <message>
+        <source>in the fixer at %1, as if fresh: no test is on record</source>
+        <translation>im Fixierbad bei %1, wie frisch: kein Test ist verzeichnet</translation>
+    </message>
+    <message>
+        <source>Clears now, 20 °C</source>
+        <translation>Klärt jetzt, 20 °C</translation>
+    </message>
+    <message>
+        <source>Clears when fresh, 20 °C</source>
+        <translation>Klärt frisch, 20 °C</translation>
+    </message>
+    <message>
+        <source>Cleared when fresh</source>
+        <translation>Klärte frisch</translation>
+    </message>
+    <message>
+        <source>Twice the clearing time</source>
+        <translation>Doppelte Klärzeit</translation>
+    </message>
+    <message>
+        <source>With tabular grains</source>
+        <translation>Mit Tafelkorn</translation>
+    </message>
+</context>
+<context>
     <name>PlanFigures</name>
     <message>
         <source>your template</source>
@@ -4835,70 +4914,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 <context>
     <name>ShelfViews</name>
     <message>
-        <source>Outside the usual %1 to %2: the result is less sure.</source>
-        <translation>Außerhalb der üblichen %1 bis %2: Das Ergebnis ist weniger sicher.</translation>
-    </message>
-    <message>
-        <source>Outside the temperatures of the film maker&apos;s times: reckoned on by rule.</source>
-        <translation>Außerhalb der Temperaturen, für die der Filmhersteller Zeiten nennt: nach Regel weitergerechnet.</translation>
-    </message>
-    <message>
-        <source>Film maker&apos;s time, %1</source>
-        <translation>Zeit des Filmherstellers, %1</translation>
-    </message>
-    <message>
-        <source>Temperature, %1</source>
-        <translation>Temperatur, %1</translation>
-    </message>
-    <message>
-        <source>at %1, for the next film</source>
-        <translation>bei %1, für den nächsten Film</translation>
-    </message>
-    <message>
-        <source>no time can be given at %1</source>
-        <translation>für %1 lässt sich keine Zeit angeben</translation>
-    </message>
-    <message>
-        <source>times the film maker&apos;s time; type that in at Run film</source>
-        <translation>mal Zeit des Filmherstellers; diese unter „Film entwickeln“ eintragen</translation>
-    </message>
-    <message>
-        <source>Wear, %1 in %2</source>
-        <translation>Verbrauch, %1 in %2</translation>
-    </message>
-    <message>
-        <source>Strip test, %1</source>
-        <translation>Teststreifen, %1</translation>
-    </message>
-    <message>
-        <source>Strip test, none yet</source>
-        <translation>Teststreifen, noch keiner</translation>
-    </message>
-    <message>
-        <source>Fix for twice the clearing time: test a piece of film, no test is on record.</source>
-        <translation>Doppelt so lange fixieren wie die Klärzeit: ein Stück Film prüfen, es ist kein Test verzeichnet.</translation>
-    </message>
-    <message>
-        <source>in the fixer at %1</source>
-        <translation>im Fixierbad bei %1</translation>
-    </message>
-    <message>
-        <source>Clears now, 20 °C</source>
-        <translation>Klärt jetzt, 20 °C</translation>
-    </message>
-    <message>
-        <source>Cleared when fresh</source>
-        <translation>Klärte frisch</translation>
-    </message>
-    <message>
-        <source>Twice the clearing time</source>
-        <translation>Doppelte Klärzeit</translation>
-    </message>
-    <message>
-        <source>With tabular grains</source>
-        <translation>Mit Tafelkorn</translation>
-    </message>
-    <message>
         <source>It has no time of its own: use it as its packet says.</source>
         <translation>Keine eigene Zeit: nach Packungsangabe verwenden.</translation>
     </message>
@@ -4969,20 +4984,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>bei %1, für %2 laut Notizbuch</translation>
     </message>
     <message>
-        <source>Strip test, no factor accepted</source>
-        <translation>Teststreifen, kein Faktor übernommen</translation>
-    </message>
-    <message>
         <source>Is this computer&apos;s clock right? It says %1; the newest entry is of %2. What lies after the clock&apos;s time is kept, and shown again when it has come.</source>
         <translation>Geht die Uhr dieses Rechners richtig? Sie zeigt %1; der neueste Eintrag ist von %2. Was nach dieser Zeit liegt, bleibt erhalten und wird wieder gezeigt, wenn sie gekommen ist.</translation>
-    </message>
-    <message>
-        <source>in the fixer at %1, as if fresh: no test is on record</source>
-        <translation>im Fixierbad bei %1, wie frisch: kein Test ist verzeichnet</translation>
-    </message>
-    <message>
-        <source>Clears when fresh, 20 °C</source>
-        <translation>Klärt frisch, 20 °C</translation>
     </message>
     <message>
         <source>at %1, undiluted, for %2 as in the last run</source>
@@ -5948,6 +5951,233 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
+    <name>ullage::app::BookCopies</name>
+    <message>
+        <source>-copy</source>
+        <translation>-kopie</translation>
+    </message>
+    <message>
+        <source>Back up the book</source>
+        <translation>Buch sichern</translation>
+    </message>
+    <message>
+        <source>Books (*.ullage)</source>
+        <translation>Bücher (*.ullage)</translation>
+    </message>
+    <message>
+        <source>A whole copy was made; but something is wrong in the book, and so in the copy of it: %1</source>
+        <translation>Eine vollständige Kopie wurde angelegt; aber im Buch stimmt etwas nicht, und damit auch in seiner Kopie: %1</translation>
+    </message>
+    <message>
+        <source>A whole copy was made and checked.</source>
+        <translation>Eine vollständige Kopie wurde angelegt und geprüft.</translation>
+    </message>
+    <message>
+        <source>A second folder for copies</source>
+        <translation>Ein zweiter Ordner für Kopien</translation>
+    </message>
+    <message>
+        <source>Copies go there already. Choose a folder on a stick, on another disk or in a synced place.</source>
+        <translation>Dorthin gehen die Kopien schon. Wählen Sie einen Ordner auf einem Stick, einer anderen Platte oder an einem abgeglichenen Ort.</translation>
+    </message>
+    <message>
+        <source>Restore a copy</source>
+        <translation>Kopie wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Books (*.ullage);;All files (*)</source>
+        <translation>Bücher (*.ullage);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Put this copy in the place of %1?</source>
+        <translation>%1 durch diese Kopie ersetzen?</translation>
+    </message>
+    <message>
+        <source>Make %1 anew from this copy?</source>
+        <translation>%1 aus dieser Kopie neu anlegen?</translation>
+    </message>
+    <message>
+        <source>Put %1 in the place of %2?</source>
+        <translation>%2 durch %1 ersetzen?</translation>
+    </message>
+    <message>
+        <source>Make %2 anew from %1?</source>
+        <translation>%2 aus %1 neu anlegen?</translation>
+    </message>
+    <message>
+        <source>The copy: %1.</source>
+        <translation>Die Kopie: %1.</translation>
+    </message>
+    <message>
+        <source>The book as it is now is kept beside it under another name.</source>
+        <translation>Das Buch in seinem jetzigen Stand bleibt unter anderem Namen daneben erhalten.</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>The damaged book</source>
+        <translation>Das beschädigte Buch</translation>
+    </message>
+    <message>
+        <source>-salvaged</source>
+        <translation>-geborgen</translation>
+    </message>
+    <message>
+        <source>The new book</source>
+        <translation>Das neue Buch</translation>
+    </message>
+    <message>
+        <source>%1 is there already; a book is never overwritten. Choose another name.</source>
+        <translation>%1 gibt es schon; ein Buch wird nie überschrieben. Anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>Salvage a damaged book</source>
+        <translation>Beschädigtes Buch bergen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BookFiles</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>file, what is wrong with it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>In the File menu, “Copies…” puts a copy in its place, and “Salvage a damaged book…” reads what is left of it into a new one.</source>
+        <translation>Im Menü „Datei“ setzt „Kopien …“ eine Kopie an seine Stelle, und „Beschädigtes Buch bergen …“ liest, was davon übrig ist, in ein neues.</translation>
+    </message>
+    <message>
+        <source>The book cannot be opened</source>
+        <translation>Das Buch lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>Open book</source>
+        <translation>Buch öffnen</translation>
+    </message>
+    <message>
+        <source>Restore a copy</source>
+        <translation>Kopie wiederherstellen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) restored.</source>
+        <translation>
+            <numerusform>%Ln Eintrag wiederhergestellt.</numerusform>
+            <numerusform>%Ln Einträge wiederhergestellt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The book as it was is kept as %1.</source>
+        <translation>Das bisherige Buch bleibt als %1 erhalten.</translation>
+    </message>
+    <message>
+        <source>New book</source>
+        <translation>Neues Buch</translation>
+    </message>
+    <message>
+        <source>darkroom</source>
+        <translation>dunkelkammer</translation>
+    </message>
+    <message>
+        <source>Books (*.ullage)</source>
+        <translation>Bücher (*.ullage)</translation>
+    </message>
+    <message>
+        <source>%1 is there already; a book is never overwritten. Choose another name.</source>
+        <translation>%1 gibt es schon; ein Buch wird nie überschrieben. Anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>Books (*.ullage);;All files (*)</source>
+        <translation>Bücher (*.ullage);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>There is no %1.</source>
+        <translation>%1 gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Import a journal</source>
+        <translation>Journal importieren</translation>
+    </message>
+    <message>
+        <source>Journals (*.jsonl);;All files (*)</source>
+        <translation>Journale (*.jsonl);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Export a journal</source>
+        <translation>Journal exportieren</translation>
+    </message>
+    <message>
+        <source>Journals (*.jsonl);;Tables (*.csv)</source>
+        <translation>Journale (*.jsonl);;Tabellen (*.csv)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) written.</source>
+        <translation>
+            <numerusform>%Ln Eintrag geschrieben.</numerusform>
+            <numerusform>%Ln Einträge geschrieben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Check the book</source>
+        <translation>Buch prüfen</translation>
+    </message>
+    <message numerus="yes">
+        <source>The book is sound; %Ln batch(s) were reckoned anew.</source>
+        <translation>
+            <numerusform>Das Buch ist in Ordnung; %Ln Ansatz wurde neu berechnet.</numerusform>
+            <numerusform>Das Buch ist in Ordnung; %Ln Ansätze wurden neu berechnet.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BookStanding</name>
+    <message>
+        <source>Moved or replaced: nothing can be entered</source>
+        <translation>Verschoben oder ersetzt: Es kann nichts eingetragen werden</translation>
+    </message>
+    <message>
+        <source>Damaged: read only</source>
+        <translation>Beschädigt: nur lesbar</translation>
+    </message>
+    <message>
+        <source>Read only</source>
+        <translation>Nur lesbar</translation>
+    </message>
+    <message>
+        <source>Something is wrong in the book</source>
+        <translation>Im Buch stimmt etwas nicht</translation>
+    </message>
+    <message>
+        <source>%1 “Check the book” finds all there is.</source>
+        <translation>%1 „Buch prüfen“ findet alles, was es gibt.</translation>
+    </message>
+    <message>
+        <source>Also open elsewhere</source>
+        <translation>Auch anderswo geöffnet</translation>
+    </message>
+    <message>
+        <source>What is entered there appears here. Open in: %1</source>
+        <translation>Was dort eingetragen wird, erscheint hier. Geöffnet in: %1</translation>
+    </message>
+    <message>
+        <source>The book could not be read</source>
+        <translation>Das Buch konnte nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>%1 What is sound is shown. What to do about the rest?</source>
+        <translation>%1 Was heil ist, wird gezeigt. Was soll mit dem Rest geschehen?</translation>
+    </message>
+    <message>
+        <source>Restore a copy…</source>
+        <translation>Kopie wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>Salvage what is left into a new book…</source>
+        <translation>Was übrig ist, in ein neues Buch bergen…</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::BottleActions</name>
     <message>
         <source>&amp;Run film…</source>
@@ -6008,6 +6238,17 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>&amp;Films…</source>
         <translation>&amp;Filme…</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BottleDeeds</name>
+    <message>
+        <source>That cannot be undone</source>
+        <translation>Das lässt sich nicht rückgängig machen</translation>
+    </message>
+    <message>
+        <source>That cannot be done again</source>
+        <translation>Das lässt sich nicht wiederholen</translation>
     </message>
 </context>
 <context>
@@ -6333,224 +6574,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
 </context>
 <context>
     <name>ullage::app::Controller</name>
-    <message>
-        <source>The book could not be read</source>
-        <translation>Das Buch konnte nicht gelesen werden</translation>
-    </message>
-    <message>
-        <source>The book cannot be opened</source>
-        <translation>Das Buch lässt sich nicht öffnen</translation>
-    </message>
-    <message>
-        <source>That cannot be done again</source>
-        <translation>Das lässt sich nicht wiederholen</translation>
-    </message>
-    <message>
-        <source>That cannot be undone</source>
-        <translation>Das lässt sich nicht rückgängig machen</translation>
-    </message>
-    <message>
-        <source>New book</source>
-        <translation>Neues Buch</translation>
-    </message>
-    <message>
-        <source>darkroom</source>
-        <translation>dunkelkammer</translation>
-    </message>
-    <message>
-        <source>Books (*.ullage)</source>
-        <translation>Bücher (*.ullage)</translation>
-    </message>
-    <message>
-        <source>%1 is there already; a book is never overwritten. Choose another name.</source>
-        <translation>%1 gibt es schon; ein Buch wird nie überschrieben. Anderen Namen wählen.</translation>
-    </message>
-    <message>
-        <source>Open book</source>
-        <translation>Buch öffnen</translation>
-    </message>
-    <message>
-        <source>Books (*.ullage);;All files (*)</source>
-        <translation>Bücher (*.ullage);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>There is no %1.</source>
-        <translation>%1 gibt es nicht.</translation>
-    </message>
-    <message>
-        <source>Import a journal</source>
-        <translation>Journal importieren</translation>
-    </message>
-    <message>
-        <source>Journals (*.jsonl);;All files (*)</source>
-        <translation>Journale (*.jsonl);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>Export a journal</source>
-        <translation>Journal exportieren</translation>
-    </message>
-    <message>
-        <source>Journals (*.jsonl);;Tables (*.csv)</source>
-        <translation>Journale (*.jsonl);;Tabellen (*.csv)</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln entry(s) written.</source>
-        <translation>
-            <numerusform>%Ln Eintrag geschrieben.</numerusform>
-            <numerusform>%Ln Einträge geschrieben.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>-copy</source>
-        <translation>-kopie</translation>
-    </message>
-    <message>
-        <source>Back up the book</source>
-        <translation>Buch sichern</translation>
-    </message>
-    <message>
-        <source>A whole copy was made and checked.</source>
-        <translation>Eine vollständige Kopie wurde angelegt und geprüft.</translation>
-    </message>
-    <message>
-        <source>Restore a copy</source>
-        <translation>Kopie wiederherstellen</translation>
-    </message>
-    <message>
-        <source>The book as it is now is kept beside it under another name.</source>
-        <translation>Das Buch in seinem jetzigen Stand bleibt unter anderem Namen daneben erhalten.</translation>
-    </message>
-    <message>
-        <source>Restore</source>
-        <translation>Wiederherstellen</translation>
-    </message>
-    <message>
-        <source>Check the book</source>
-        <translation>Buch prüfen</translation>
-    </message>
-    <message numerus="yes">
-        <source>The book is sound; %Ln batch(s) were reckoned anew.</source>
-        <translation>
-            <numerusform>Das Buch ist in Ordnung; %Ln Ansatz wurde neu berechnet.</numerusform>
-            <numerusform>Das Buch ist in Ordnung; %Ln Ansätze wurden neu berechnet.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Who is working</source>
-        <translation>Wer arbeitet</translation>
-    </message>
-    <message>
-        <source>Your name, for the entries made from now on. Left empty, they name nobody.</source>
-        <translation>Dein Name, für die Einträge von jetzt an. Bleibt er leer, nennen sie niemanden.</translation>
-    </message>
-    <message>
-        <source>A whole copy was made; but something is wrong in the book, and so in the copy of it: %1</source>
-        <translation>Eine vollständige Kopie wurde angelegt; aber im Buch stimmt etwas nicht, und damit auch in seiner Kopie: %1</translation>
-    </message>
-    <message>
-        <source>A second folder for copies</source>
-        <translation>Ein zweiter Ordner für Kopien</translation>
-    </message>
-    <message>
-        <source>Copies go there already. Choose a folder on a stick, on another disk or in a synced place.</source>
-        <translation>Dorthin gehen die Kopien schon. Wählen Sie einen Ordner auf einem Stick, einer anderen Platte oder an einem abgeglichenen Ort.</translation>
-    </message>
-    <message>
-        <source>Put %1 in the place of %2?</source>
-        <translation>%2 durch %1 ersetzen?</translation>
-    </message>
-    <message>
-        <source>Make %2 anew from %1?</source>
-        <translation>%2 aus %1 neu anlegen?</translation>
-    </message>
-    <message>
-        <source>The copy: %1.</source>
-        <translation>Die Kopie: %1.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln entry(s) restored.</source>
-        <translation>
-            <numerusform>%Ln Eintrag wiederhergestellt.</numerusform>
-            <numerusform>%Ln Einträge wiederhergestellt.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>The book as it was is kept as %1.</source>
-        <translation>Das bisherige Buch bleibt als %1 erhalten.</translation>
-    </message>
-    <message>
-        <source>The damaged book</source>
-        <translation>Das beschädigte Buch</translation>
-    </message>
-    <message>
-        <source>-salvaged</source>
-        <translation>-geborgen</translation>
-    </message>
-    <message>
-        <source>The new book</source>
-        <translation>Das neue Buch</translation>
-    </message>
-    <message>
-        <source>Salvage a damaged book</source>
-        <translation>Beschädigtes Buch bergen</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>file, what is wrong with it</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>In the File menu, “Copies…” puts a copy in its place, and “Salvage a damaged book…” reads what is left of it into a new one.</source>
-        <translation>Im Menü „Datei“ setzt „Kopien …“ eine Kopie an seine Stelle, und „Beschädigtes Buch bergen …“ liest, was davon übrig ist, in ein neues.</translation>
-    </message>
-    <message>
-        <source>Put this copy in the place of %1?</source>
-        <translation>%1 durch diese Kopie ersetzen?</translation>
-    </message>
-    <message>
-        <source>Make %1 anew from this copy?</source>
-        <translation>%1 aus dieser Kopie neu anlegen?</translation>
-    </message>
-    <message>
-        <source>Moved or replaced: nothing can be entered</source>
-        <translation>Verschoben oder ersetzt: Es kann nichts eingetragen werden</translation>
-    </message>
-    <message>
-        <source>Damaged: read only</source>
-        <translation>Beschädigt: nur lesbar</translation>
-    </message>
-    <message>
-        <source>Read only</source>
-        <translation>Nur lesbar</translation>
-    </message>
-    <message>
-        <source>Something is wrong in the book</source>
-        <translation>Im Buch stimmt etwas nicht</translation>
-    </message>
-    <message>
-        <source>%1 “Check the book” finds all there is.</source>
-        <translation>%1 „Buch prüfen“ findet alles, was es gibt.</translation>
-    </message>
-    <message>
-        <source>Also open elsewhere</source>
-        <translation>Auch anderswo geöffnet</translation>
-    </message>
-    <message>
-        <source>What is entered there appears here. Open in: %1</source>
-        <translation>Was dort eingetragen wird, erscheint hier. Geöffnet in: %1</translation>
-    </message>
-    <message>
-        <source>%1 What is sound is shown. What to do about the rest?</source>
-        <translation>%1 Was heil ist, wird gezeigt. Was soll mit dem Rest geschehen?</translation>
-    </message>
-    <message>
-        <source>Restore a copy…</source>
-        <translation>Kopie wiederherstellen…</translation>
-    </message>
-    <message>
-        <source>Salvage what is left into a new book…</source>
-        <translation>Was übrig ist, in ein neues Buch bergen…</translation>
-    </message>
 </context>
 <context>
     <name>ullage::app::CoolStep</name>
@@ -6861,6 +6884,21 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Go on</source>
         <comment>looking for words</comment>
         <translation>Weitersuchen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DayBookPlace</name>
+    <message>
+        <source>The book could not be read</source>
+        <translation>Das Buch konnte nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>Who is working</source>
+        <translation>Wer arbeitet</translation>
+    </message>
+    <message>
+        <source>Your name, for the entries made from now on. Left empty, they name nobody.</source>
+        <translation>Dein Name, für die Einträge von jetzt an. Bleibt er leer, nennen sie niemanden.</translation>
     </message>
 </context>
 <context>
@@ -8364,36 +8402,12 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
 <context>
     <name>ullage::app::PageToCome</name>
     <message>
-        <source>The run in hand will stand here</source>
-        <translation>Hier wird der laufende Durchgang stehen</translation>
-    </message>
-    <message>
-        <source>Films, tank and thermometer, the baths one after another with their times, a clock to be read from across the room, and every bottle logged at the end. Until then, log a run with Run film on the Shelf.</source>
-        <translation>Filme, Dose und Thermometer, die Bäder nacheinander mit ihren Zeiten, eine Uhr, die quer durch den Raum lesbar ist, und am Ende jede Flasche eingetragen. Bis dahin einen Durchgang mit „Film entwickeln“ im Regal eintragen.</translation>
-    </message>
-    <message>
-        <source>Everything that happened will stand here</source>
-        <translation>Hier wird alles stehen, was geschehen ist</translation>
-    </message>
-    <message>
-        <source>Every run, mixing, test and discard, newest first, to be searched, printed and taken back. All of it is recorded already; the journal (File, Export) holds it in full.</source>
-        <translation>Jeder Durchgang, jedes Ansetzen, Prüfen und Entsorgen, neueste zuerst, zum Suchen, Drucken und Zurücknehmen. Aufgezeichnet wird alles schon jetzt; das Journal (Datei, Exportieren) enthält es vollständig.</translation>
-    </message>
-    <message>
         <source>What is not mixed yet will stand here</source>
         <translation>Hier wird stehen, was noch nicht angesetzt ist</translation>
     </message>
     <message>
         <source>Packets with their lot and use-by date, chemicals by weight, and what a batch from them will cost.</source>
         <translation>Packungen mit Charge und Verfallsdatum, Chemikalien nach Gewicht und was ein Ansatz daraus kostet.</translation>
-    </message>
-    <message>
-        <source>What solutions are will stand here</source>
-        <translation>Hier wird stehen, was die Lösungen sind</translation>
-    </message>
-    <message>
-        <source>How each solution wears and keeps, who says so, and what that means for a full or a half-full bottle.</source>
-        <translation>Wie jede Lösung sich verbraucht und hält, wer das sagt und was es für eine volle oder halb volle Flasche bedeutet.</translation>
     </message>
 </context>
 <context>
@@ -8903,6 +8917,13 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ShelfFeed</name>
+    <message>
+        <source>Being reckoned…</source>
+        <translation>Wird berechnet…</translation>
     </message>
 </context>
 <context>

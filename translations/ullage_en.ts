@@ -420,7 +420,14 @@
     </message>
 </context>
 <context>
-    <name>ullage::app::Controller</name>
+    <name>ullage::app::BookFiles</name>
+    <message numerus="yes">
+        <source>%Ln entry(s) restored.</source>
+        <translation>
+            <numerusform>%Ln entry restored.</numerusform>
+            <numerusform>%Ln entries restored.</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>%Ln entry(s) written.</source>
         <translation>
@@ -433,13 +440,6 @@
         <translation>
             <numerusform>The book is sound; %Ln batch was reckoned anew.</numerusform>
             <numerusform>The book is sound; %Ln batches were reckoned anew.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln entry(s) restored.</source>
-        <translation>
-            <numerusform>%Ln entry restored.</numerusform>
-            <numerusform>%Ln entries restored.</numerusform>
         </translation>
     </message>
 </context>

@@ -4,6 +4,8 @@
 #include "app/bench/plan_view.h"
 #include "app/bench/run_view.h"
 #include "app/widgets/card.h"
+#include "app/widgets/page_header.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
@@ -61,7 +63,7 @@ BenchPage::BenchPage(RunHost& host, BenchMemory& memory, Sounds& sounds, BenchCl
     connect(m_plan, &PlanView::ready, this, &BenchPage::begin);
     connect(m_plan, &PlanView::refused, this,
             [this](const QString& why) { showBanner(why, false); });
-    connect(m_view, &RunView::stepChanged, this, &BenchPage::save);
+    connect(m_view, &RunView::stepChanged, this, &BenchPage::keep);
     connect(m_view, &RunView::finished, this, [this] { ask(FinishView::Why::Finished); });
     connect(m_view, &RunView::cuesChanged, this,
             [this](BenchCues cues) { m_memory->setCues(cues); });
@@ -75,7 +77,7 @@ BenchPage::BenchPage(RunHost& host, BenchMemory& memory, Sounds& sounds, BenchCl
             m_run->back();
         m_view->setRun(m_run.get(), m_host->wording());
         showStage(Stage::Run);
-        save();
+        keep();
     });
     connect(m_timer, &QTimer::timeout, this, &BenchPage::tick);
     m_timer->setInterval(kTickMs);
@@ -179,7 +181,7 @@ void BenchPage::tick()
     m_view->tick();
     constexpr int kSaveEvery = 30; // ticks: three seconds
     if (++m_ticks % kSaveEvery == 0)
-        save();
+        keep();
 }
 
 void BenchPage::setFullView(bool full)

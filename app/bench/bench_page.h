@@ -1,19 +1,19 @@
 // The Bench: plan a run, keep its time, log it whole.
 //
-// The run in hand is saved at every step and every few seconds; a page that is made while such a
-// file lies there offers to go on. In the run: Space holds and goes on, Enter is next, S skips, B
-// goes back, T takes a reading, F shows the clock alone, D turns everything deep red on black,
-// Esc leaves the full view.
+// The run in hand is saved at every step and every few seconds, on a thread; a page that is made
+// while such a file lies there offers to go on. In the run: Space holds and goes on, Enter is next,
+// S skips, B goes back, T takes a reading, F shows the clock alone, D turns everything deep red on
+// black, Esc leaves the full view.
 #pragma once
 
 // First: moc loses its way in the standard headers of the core without it.
 #include <QWidget>
 
 #include "app/bench/bench_memory.h"
-#include "app/bench/cues.h"
 #include "app/bench/finish_view.h"
-#include "app/bench/run_file.h"
 #include "app/bench/run_host.h"
+#include "app/bench/run_keeper.h"
+#include "app/bench/sounds.h"
 #include "app/bench/wake_lock.h"
 #include "core/ledger/run_clock.h"
 
@@ -66,8 +66,10 @@ public:
     void bookChanged();
     /// Takes the run that was found up where it is by now; nothing if there is none.
     void goOn();
-    /// Writes the run in hand now.
+    /// Writes the run in hand; returns when it is on disk.
     void save();
+    /// Returns when all that was handed over to be written is on disk.
+    void waitUntilWritten() { m_keeper->wait(); }
 
 public slots:
     void tick();
@@ -90,6 +92,8 @@ private:
     void showStage(Stage stage);
     void showHeader();
     void begin(const ledger::RunState& state);
+    void keep();
+    void written(const Result<void>& done);
     void showBanner(const QString& text, bool canGoOn);
     void logAsFar();
     void dropFound();
@@ -102,12 +106,11 @@ private:
     RunHost* m_host;
     BenchMemory* m_memory;
     BenchClocks m_clocks;
-    std::unique_ptr<RunFile> m_file;
+    std::unique_ptr<RunKeeper> m_keeper;
     std::unique_ptr<ledger::RunClock> m_run;
     std::optional<ledger::RunState> m_found; ///< left by a crash, not yet decided upon
     WakeLock m_wake;
     bool m_full = false;
-    bool m_saved = true;
     int m_ticks = 0;
 
     PageHeader* m_header;

@@ -1,6 +1,6 @@
 #include "app/bench/clearing_box.h"
 
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"

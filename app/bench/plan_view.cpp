@@ -12,7 +12,7 @@
 #include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/known_times.h"
 #include "app/widgets/card.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
@@ -56,7 +56,10 @@ PlanView::PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock stead
     connect(m_template, &QComboBox::currentIndexChanged, this, &PlanView::reckonNow);
     connect(m_wash, &WashEdit::changed, this, &PlanView::reckonNow);
     connect(m_start, &QPushButton::clicked, this, &PlanView::start);
-    connect(&host, &RunHost::changed, this, &PlanView::refresh);
+    connect(&host, &RunHost::changed, this, [this] {
+        if (isVisible()) // else when the page is seen
+            refresh();
+    });
     connect(m_baths, &BathCards::chosen, this,
             [this](formulary::Role role, const std::string& batch) {
                 if (batch.empty())

@@ -1,7 +1,7 @@
 #include "app/bench/reading_box.h"
 
 #include "app/bench/bench_words.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 

@@ -1,4 +1,4 @@
-// What the Bench needs of the open book. The session implements it; BookHost does on a bare Book.
+// What the Bench needs of the open book.
 #pragma once
 
 // First: moc loses its way in the standard headers of the core without it.
@@ -12,7 +12,6 @@
 
 #include <QString>
 
-#include <map>
 #include <vector>
 
 namespace ullage::app
@@ -51,43 +50,6 @@ public:
 signals:
     /// Bottles, units or locale are others than before.
     void changed();
-};
-
-class BookHost : public RunHost
-{
-    Q_OBJECT
-
-public:
-    /// `book` must outlive the host.
-    BookHost(ledger::Book& book, Wording wording, QString runFile, QObject* parent = nullptr);
-
-    std::vector<ledger::Judged> judged() override;
-    Result<std::vector<ledger::Event>> events(const std::string& batch) override;
-    Result<std::string> log(const ledger::FilmRun& run, chemistry::Instant at) override;
-    Result<void> record(const std::string& batch, const ledger::Happening& what) override;
-    [[nodiscard]] chemistry::Instant now() const override { return m_book->now(); }
-    [[nodiscard]] Wording wording() const override { return m_wording; }
-    [[nodiscard]] QString runFile() const override { return m_runFile; }
-    [[nodiscard]] const formulary::Formulary* formulary() const override
-    {
-        return &m_book->formulary();
-    }
-
-    [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
-    baseTimes(const std::string& solution, double parts = 0) const override;
-    [[nodiscard]] std::vector<formulary::FilmWanted> baseTimesFor(const std::string& solution,
-                                                                  double parts = 0) const override;
-    void setBaseTimes(const std::string& solution,
-                      const std::vector<chemistry::TimeAtTemperature>& pairs, double parts = 0,
-                      const std::vector<formulary::FilmWanted>& films = {}) override;
-
-private:
-    using Key = std::pair<std::string, double>; ///< solution, parts
-    std::map<Key, std::vector<chemistry::TimeAtTemperature>> m_baseTimes;
-    std::map<Key, std::vector<formulary::FilmWanted>> m_baseTimesFor;
-    ledger::Book* m_book;
-    Wording m_wording;
-    QString m_runFile;
 };
 
 /// Whether the book holds this run already: the program may have ended between logging a run and

@@ -9,7 +9,7 @@
 #include "app/bench/step_list.h"
 #include "app/bench/tank_side.h"
 #include "app/widgets/card.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"

@@ -9,7 +9,7 @@
 #include <QWidget>
 
 #include "app/bench/bench_memory.h"
-#include "app/bench/cues.h"
+#include "app/bench/sounds.h"
 #include "app/words/units.h"
 #include "core/ledger/run_clock.h"
 

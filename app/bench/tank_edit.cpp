@@ -1,6 +1,6 @@
 #include "app/bench/tank_edit.h"
 
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"

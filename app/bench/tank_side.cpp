@@ -2,7 +2,9 @@
 
 #include "app/bench/bench_words.h"
 #include "app/widgets/card.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/caution_box.h"
+#include "app/widgets/factor_rows.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 

@@ -1,6 +1,7 @@
 #include "app/bench/template_dialog.h"
 
 #include "app/bench/bench_words.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"

@@ -3,7 +3,9 @@
 // chart is narrow, and its legend cannot show hatching.
 #include "app/charts/chart.h"
 #include "app/charts/chart_frame.h"
-#include "app/charts/chart_table.h"
+#include "app/charts/chart_legend.h"
+#include "app/charts/chart_table_dialog.h"
+#include "app/charts/chart_view.h"
 #include "app/widgets/hatch.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"

@@ -5,7 +5,9 @@
 #include "app/daybook/day_filter_bar.h"
 #include "app/daybook/day_model.h"
 #include "app/daybook/looking_strip.h"
-#include "app/statistics/statistics_page.h"
+#include "app/widgets/card.h"
+#include "app/widgets/empty_state.h"
+#include "app/widgets/page_header.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -31,11 +33,12 @@ constexpr int kBusyMs = 3000; // until it is asked again whether another window 
 
 } // namespace
 
-DayBookPage::DayBookPage(Session& session, Preferences& preferences, QWidget* parent)
+DayBookPage::DayBookPage(Session& session, Preferences& preferences, QWidget* statistics,
+                         QWidget* parent)
     : QWidget(parent), m_session(session), m_preferences(preferences),
       m_wording(preferences.wording()), m_pages(std::make_unique<StoreThread>()),
       m_slow(std::make_unique<StoreThread>()), m_keeper(std::make_unique<StoreThread>()),
-      m_again(new QTimer(this))
+      m_again(new QTimer(this)), m_statistics(statistics)
 {
     build();
     connectAll();
@@ -110,7 +113,6 @@ void DayBookPage::build()
     m_empty = new EmptyState({}, {}, this);
     m_mixFirst = m_empty->addButton({}, true);
     m_stack->addWidget(m_empty);
-    m_statistics = new StatisticsPage(m_session, *m_slow, this);
     m_stack->addWidget(m_statistics);
 }
 
@@ -137,11 +139,8 @@ void DayBookPage::connectAll()
     m_again->setSingleShot(true);
     m_again->setInterval(kBusyMs);
     connect(m_again, &QTimer::timeout, this, &DayBookPage::keepIndex);
-    const auto failed = [this](const Error& error) {
-        fail(tr("The book could not be read"), error);
-    };
-    connect(m_model, &DayModel::failed, this, failed);
-    connect(m_statistics, &StatisticsPage::failed, this, failed);
+    connect(m_model, &DayModel::failed, this,
+            [this](const Error& error) { fail(tr("The book could not be read"), error); });
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
             &DayBookPage::showChosen);
     connect(m_detail, &DayDetail::takeBackRequested, this, &DayBookPage::takeBack);
@@ -228,7 +227,6 @@ void DayBookPage::setWording(const Wording& wording)
             return dayLine(entry, m_session.formulary(), m_wording);
         },
         wording.locale);
-    m_statistics->setWording(wording);
     if (m_session.isOpen())
         showChosen();
 }

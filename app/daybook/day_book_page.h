@@ -1,11 +1,11 @@
 // The Day book: everything that happened, newest first, with what the chosen entry was about; and
-// the statistics of the same book behind a button.
+// behind a button the statistics of the same book, which are a page of their own.
 #pragma once
 
 #include <QWidget>
 
-#include "app/daybook/store_thread.h"
 #include "app/dialogs/deed_dialog.h"
+#include "app/session/store_thread.h"
 #include "core/store/day_book.h"
 
 #include <memory>
@@ -26,7 +26,6 @@ class EmptyState;
 class ForgottenDialog;
 class LookingStrip;
 class PageHeader;
-class StatisticsPage;
 class TakeBackDialog;
 
 /// Reads on threads of its own, and only while it is seen, but for an export or a print under way.
@@ -36,8 +35,10 @@ class DayBookPage : public QWidget
     Q_OBJECT
 
 public:
-    /// Both outlive the page.
-    DayBookPage(Session& session, Preferences& preferences, QWidget* parent = nullptr);
+    /// Session and preferences outlive the page; `statistics` is the widget behind the button, the
+    /// page's own from now on.
+    DayBookPage(Session& session, Preferences& preferences, QWidget* statistics,
+                QWidget* parent = nullptr);
     ~DayBookPage() override;
 
     void setWording(const Wording& wording);
@@ -51,7 +52,6 @@ public:
     /// What the keys are for when the page is opened.
     [[nodiscard]] QWidget* firstForKeys() const;
     [[nodiscard]] DayModel* model() const { return m_model; }
-    [[nodiscard]] StatisticsPage* statisticsPage() const { return m_statistics; }
     /// The chosen entry; null for none.
     [[nodiscard]] const store::DayEntry* chosen() const;
 
@@ -138,7 +138,7 @@ private:
     QPushButton* m_mixFirst;
     EmptyState* m_none;
     QPushButton* m_all;
-    StatisticsPage* m_statistics;
+    QWidget* m_statistics;
 };
 
 } // namespace ullage::app

@@ -1,5 +1,7 @@
 #include "app/daybook/day_detail.h"
 
+#include "app/widgets/factor_rows.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 

@@ -2,11 +2,15 @@
 #pragma once
 
 #include "app/widgets/card.h"
+#include "app/words/factor_row.h"
 
 #include <QWidget>
 
 #include <vector>
 
+class QVBoxLayout;
+class QLabel;
+class QPushButton;
 class QScrollArea;
 
 namespace ullage::app

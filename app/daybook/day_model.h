@@ -5,7 +5,7 @@
 #include <QAbstractListModel>
 
 #include "app/daybook/day_words.h"
-#include "app/daybook/store_thread.h"
+#include "app/session/store_thread.h"
 
 #include <functional>
 #include <memory>

@@ -1,6 +1,6 @@
 #include "app/daybook/looking_strip.h"
 
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 
 #include <QHBoxLayout>

@@ -1,5 +1,6 @@
 #include "app/dialogs/base_times_edit.h"
 
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "core/formulary/field_of.h"

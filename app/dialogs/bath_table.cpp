@@ -1,6 +1,7 @@
 #include "app/dialogs/bath_table.h"
 
 #include "app/dialogs/bottle_choice.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"

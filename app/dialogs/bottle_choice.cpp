@@ -41,18 +41,33 @@ std::vector<Bottle> bottlesAt(Session& session, chemistry::Instant at)
     return then;
 }
 
+namespace
+{
+
+const Bottle* batchIn(const formulary::Vessel& vessel, const std::vector<Bottle>& bottles)
+{
+    const auto found = std::find_if(bottles.begin(), bottles.end(), [&](const Bottle& bottle) {
+        return bottle.batch.vessel->id == vessel.id;
+    });
+    return found == bottles.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+std::vector<std::shared_ptr<const formulary::Vessel>>
+freeVessels(const formulary::Formulary& formulary, const std::vector<Bottle>& bottles)
+{
+    auto vessels = formulary.vessels();
+    std::erase_if(vessels, [&](const auto& vessel) { return batchIn(*vessel, bottles); });
+    return vessels;
+}
+
 std::vector<VesselChoice> vesselsFor(Millilitres volume, const formulary::Formulary& formulary,
                                      const std::vector<Bottle>& bottles)
 {
     std::vector<VesselChoice> choices;
-    for (const auto& vessel : formulary.vessels()) {
-        VesselChoice choice{vessel, nullptr};
-        for (const Bottle& bottle : bottles) {
-            if (bottle.batch.vessel->id == vessel->id)
-                choice.holds = &bottle;
-        }
-        choices.push_back(choice);
-    }
+    for (const auto& vessel : formulary.vessels())
+        choices.push_back({vessel, batchIn(*vessel, bottles)});
     const auto key = [&](const VesselChoice& choice) {
         const bool small = choice.vessel->capacity < volume;
         const bool leaks = choice.vessel->material > formulary::Material::Pet;

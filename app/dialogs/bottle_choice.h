@@ -30,6 +30,10 @@ std::vector<VesselChoice> vesselsFor(chemistry::Millilitres volume,
                                      const formulary::Formulary& formulary,
                                      const std::vector<Bottle>& bottles);
 
+/// The vessels that hold nothing, in the formulary's order.
+std::vector<std::shared_ptr<const formulary::Vessel>>
+freeVessels(const formulary::Formulary& formulary, const std::vector<Bottle>& bottles);
+
 /// What a new batch in this vessel would most likely be: as many quarters of a litre as it holds,
 /// if that is nine tenths of it or more, else all it holds (common practice, no source).
 chemistry::Millilitres usualVolume(const formulary::Vessel& vessel);

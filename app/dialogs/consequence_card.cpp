@@ -1,6 +1,7 @@
 #include "app/dialogs/consequence_card.h"
 
-#include "app/widgets/plain_text.h"
+#include "app/widgets/factor_rows.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"

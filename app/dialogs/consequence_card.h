@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/widgets/card.h"
+#include "app/words/factor_row.h"
 #include "app/words/units.h"
 #include "core/ledger/consequences.h"
 

@@ -3,6 +3,7 @@
 #include "app/dialogs/consequence_card.h"
 #include "app/dialogs/side_column.h"
 #include "app/widgets/card.h"
+#include "app/widgets/caution_box.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 

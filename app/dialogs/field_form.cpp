@@ -2,6 +2,7 @@
 
 #include "app/dialogs/when_edit.h"
 #include "app/widgets/form_dialog.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "core/ledger/event_fields.h"

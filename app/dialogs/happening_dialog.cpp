@@ -1,6 +1,7 @@
 #include "app/dialogs/happening_dialog.h"
 
 #include "app/widgets/card.h"
+#include "app/widgets/caution_box.h"
 #include "app/widgets/tab_order.h"
 
 #include <QComboBox>

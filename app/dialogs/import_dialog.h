@@ -13,6 +13,7 @@
 #include "core/formulary/formulary.h"
 #include "core/store/journal_reader.h"
 
+class QLabel;
 class QPushButton;
 class QVBoxLayout;
 

@@ -1,6 +1,6 @@
 #include "app/dialogs/import_row.h"
 
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/merge_words.h"
 #include "app/words/moment_text.h"

@@ -2,6 +2,9 @@
 
 #include "app/dialogs/volume_forms.h"
 #include "app/widgets/card.h"
+#include "app/widgets/caution_box.h"
+#include "app/widgets/factor_rows.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"

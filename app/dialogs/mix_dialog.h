@@ -5,6 +5,7 @@
 #include "app/widgets/vessel_fields.h"
 #include "core/ledger/mix_preview.h"
 
+class QLabel;
 class QCheckBox;
 class QComboBox;
 class QLineEdit;

@@ -1,7 +1,9 @@
 // What the dialog says of the batch before it is mixed, and the mixing itself.
 #include "app/dialogs/mix_dialog.h"
 #include "app/widgets/card.h"
+#include "app/widgets/factor_rows.h"
 #include "app/words/error_words.h"
+#include "app/words/factor_row.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "core/ledger/deed_events.h"

@@ -5,7 +5,7 @@
 #include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/bath_table.h"
 #include "app/dialogs/deed_dialog.h"
-#include "app/shelf/shelf_views.h"
+#include "app/words/next_film.h"
 
 class QLabel;
 

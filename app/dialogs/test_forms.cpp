@@ -1,6 +1,6 @@
 #include "app/dialogs/test_forms.h"
 
-#include "app/shelf/strip_chart.h"
+#include "app/charts/strip_chart.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/process_constants.h"
 #include "core/formulary/field_of.h"

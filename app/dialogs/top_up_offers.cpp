@@ -1,5 +1,6 @@
 #include "app/dialogs/top_up_offers.h"
 
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"

@@ -3,6 +3,7 @@
 #include "app/films/compare_words.h"
 #include "app/films/film_views.h"
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"

@@ -1,9 +1,12 @@
 #include "app/films/film_card.h"
 
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/factor_rows.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/verdict_label.h"
 #include "app/words/error_words.h"
 #include "app/words/film_words.h"
 

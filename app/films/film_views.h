@@ -1,8 +1,8 @@
 // A film and what it went through, in finished words.
 #pragma once
 
-#include "app/widgets/card.h"
 #include "app/widgets/verdict_mark.h"
+#include "app/words/factor_row.h"
 #include "app/words/units.h"
 #include "core/ledger/film_trace.h"
 

@@ -2,6 +2,7 @@
 
 #include "app/films/film_views.h"
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
@@ -75,6 +76,8 @@ FilmsDialog::FilmsDialog(const DialogContext& context, const QString& batch, con
     m_list->setFocus();
 }
 
+// The films of one bottle: what its contents can take sets how many they are, not how long the book
+// is.
 void FilmsDialog::fill()
 {
     if (!m_context.session.isOpen())

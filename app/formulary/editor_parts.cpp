@@ -1,7 +1,7 @@
 #include "app/formulary/editor_parts.h"
 
 #include "app/widgets/card.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 
 #include <QFormLayout>

@@ -1,6 +1,5 @@
 #include "app/formulary/figure_list.h"
 
-#include "app/widgets/figures.h"
 #include "app/widgets/grade_badge.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"

@@ -9,6 +9,7 @@
 #include "app/formulary/vessels_tab.h"
 #include "app/widgets/card.h"
 #include "app/widgets/explanation_view.h"
+#include "app/widgets/page_header.h"
 #include "app/widgets/theme.h"
 
 #include <QHBoxLayout>

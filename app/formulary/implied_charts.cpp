@@ -1,9 +1,10 @@
 #include "app/formulary/implied_charts.h"
 
 #include "app/charts/chart.h"
+#include "app/charts/chart_view.h"
 #include "app/formulary/formulary_charts.h"
 #include "app/widgets/card.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 
 #include <QButtonGroup>

@@ -4,6 +4,8 @@
 #include "app/formulary/problem_words.h"
 #include "app/formulary/solution_form.h"
 #include "app/widgets/card.h"
+#include "app/widgets/factor_rows.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/explanations.h"

@@ -3,7 +3,7 @@
 #include "app/formulary/days_edit.h"
 #include "app/formulary/problem_words.h"
 #include "app/formulary/source_edit.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"

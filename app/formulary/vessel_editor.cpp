@@ -5,7 +5,7 @@
 #include "app/formulary/vessel_words.h"
 #include "app/widgets/card.h"
 #include "app/widgets/explanation_view.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"

@@ -1,7 +1,8 @@
 #include "app/mixing/bath_clock_box.h"
 
+#include "app/charts/chart_view.h"
 #include "app/mixing/mixing_figures.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"

@@ -1,6 +1,7 @@
 #include "app/mixing/choice_step.h"
 
 #include "app/mixing/formula_table.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"

@@ -1,6 +1,6 @@
 #include "app/mixing/cool_step.h"
 
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 

@@ -3,6 +3,7 @@
 
 #include "app/mixing/bath_clock_box.h"
 
+class QLabel;
 class QComboBox;
 
 namespace ullage::app

@@ -1,7 +1,7 @@
 #include "app/mixing/dissolve_step.h"
 
-#include "app/widgets/figures.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/figure_label.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/mixing.h"

@@ -1,6 +1,6 @@
 #include "app/mixing/formula_table.h"
 
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/formula_words.h"
 

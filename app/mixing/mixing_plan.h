@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/charts/chart.h"
-#include "app/widgets/card.h"
+#include "app/words/factor_row.h"
 #include "app/words/units.h"
 #include "core/chemistry/formula.h"
 #include "core/chemistry/mixing.h"

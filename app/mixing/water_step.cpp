@@ -2,7 +2,7 @@
 
 #include "app/mixing/blend_bar.h"
 #include "app/mixing/mixing_figures.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"

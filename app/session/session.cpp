@@ -227,6 +227,8 @@ const Bottle* Session::bottle(const QString& id)
     return found == all.end() ? nullptr : &*found;
 }
 
+// Of the last batches of one developer alone. Asked for by a dialog as it opens; what is shown all
+// the time reads them on a thread.
 const std::vector<ledger::StripReading>& Session::strips(const std::string& solution)
 {
     if (const auto known = m_strips.find(solution); known != m_strips.end())
@@ -245,6 +247,8 @@ std::vector<ledger::BatchState> Session::standingAt(chemistry::Instant at)
     return states ? std::move(*states) : std::vector<ledger::BatchState>();
 }
 
+// Grows with the book, a short row a batch: asked for once when a batch is to be mixed, and not
+// while the book is looked at.
 QStringList Session::batchNames()
 {
     QStringList names;
@@ -259,6 +263,8 @@ QStringList Session::batchNames()
     return names;
 }
 
+// Nothing but one look where there are no packets; else the mixings, once when a batch is to be
+// mixed.
 std::vector<ledger::Packet> Session::packetsAtHand()
 {
     auto packets = store::packetsAtHand(*m_store);
@@ -269,6 +275,7 @@ std::vector<ledger::Packet> Session::packetsAtHand()
     return std::move(*packets);
 }
 
+// One row by an index, however long the book is.
 std::optional<chemistry::Instant> Session::newest()
 {
     const auto page = store::DayBook(*m_store).page({}, {}, 1);

@@ -1,7 +1,7 @@
 #include "app/shelf/bottle_delegate.h"
 
-#include "app/shelf/bottle_painter.h"
 #include "app/shelf/shelf_model.h"
+#include "app/widgets/bottle_painter.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/tally.h"
 #include "app/widgets/theme.h"

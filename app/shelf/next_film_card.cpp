@@ -1,7 +1,11 @@
 #include "app/shelf/next_film_card.h"
 
+#include "app/widgets/factor_rows.h"
+#include "app/widgets/figure_label.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/verdict_label.h"
 #include "app/widgets/where_from_button.h"
 #include "app/widgets/where_from_popover.h"
 

@@ -5,12 +5,17 @@
 #include "app/shelf/selected_bottle.h"
 #include "app/widgets/card.h"
 
+class QLabel;
+class QPushButton;
 class QHBoxLayout;
 class QScrollArea;
 
 namespace ullage::app
 {
 
+class FactorRows;
+class FigureLabel;
+class VerdictLabel;
 class WhereFromButton;
 
 class NextFilmCard : public Card

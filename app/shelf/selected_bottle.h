@@ -3,9 +3,9 @@
 
 #include "app/charts/chart.h"
 #include "app/shelf/bottle_actions.h"
-#include "app/widgets/card.h"
 #include "app/widgets/verdict_mark.h"
 #include "app/words/explanation.h"
+#include "app/words/factor_row.h"
 
 #include <QString>
 #include <QStringList>

@@ -9,6 +9,10 @@
 namespace ullage::app
 {
 
+namespace
+{
+
+// One sentence for a screen reader: name, solution, verdict, what is left, films done.
 QString accessibleText(const BottleView& bottle)
 {
     QStringList parts{bottle.name, bottle.solutionName, verdictWord(bottle.verdict)};
@@ -20,6 +24,8 @@ QString accessibleText(const BottleView& bottle)
                                    : tallyText(0));
     return parts.join(QStringLiteral(", "));
 }
+
+} // namespace
 
 void ShelfModel::setBottles(std::vector<BottleView> bottles)
 {

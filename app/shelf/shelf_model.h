@@ -1,7 +1,7 @@
 // The bottles in use, the most urgent first.
 #pragma once
 
-#include "app/shelf/bottle_view.h"
+#include "app/widgets/bottle_view.h"
 
 #include <QAbstractListModel>
 

@@ -1,9 +1,12 @@
 #include "app/shelf/shelf_page.h"
 
+#include "app/charts/chart_view.h"
 #include "app/shelf/next_film_card.h"
 #include "app/shelf/shelf_view.h"
 #include "app/widgets/card.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/empty_state.h"
+#include "app/widgets/page_header.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 
 #include <QEvent>

@@ -10,6 +10,7 @@
 
 #include <vector>
 
+class QPushButton;
 class QSplitter;
 class QStackedWidget;
 

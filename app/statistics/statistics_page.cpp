@@ -1,9 +1,11 @@
 #include "app/statistics/statistics_page.h"
 
 #include "app/charts/chart.h"
+#include "app/charts/chart_view.h"
 #include "app/statistics/statistics_words.h"
 #include "app/widgets/card.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/empty_state.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/moment_text.h"
@@ -29,12 +31,12 @@ chemistry::Instant startOf(QDate day) { return instantOf(day.startOfDay()); }
 
 } // namespace
 
-StatisticsPage::StatisticsPage(Session& session, StoreThread& thread, QWidget* parent)
-    : QWidget(parent), m_session(session), m_thread(thread), m_span(new QComboBox(this)),
-      m_progress(new QProgressBar(this)), m_ask(new WhereFromButton(this)),
-      m_stack(new QStackedWidget(this)), m_empty(new EmptyState({}, {}, this)),
-      m_filmsCard(new Card({}, this)), m_films(makeChartView(m_filmsCard)),
-      m_summary(new PlainLabel(m_filmsCard))
+StatisticsPage::StatisticsPage(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_thread(std::make_unique<StoreThread>()),
+      m_span(new QComboBox(this)), m_progress(new QProgressBar(this)),
+      m_ask(new WhereFromButton(this)), m_stack(new QStackedWidget(this)),
+      m_empty(new EmptyState({}, {}, this)), m_filmsCard(new Card({}, this)),
+      m_films(makeChartView(m_filmsCard)), m_summary(new PlainLabel(m_filmsCard))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -86,7 +88,34 @@ StatisticsPage::StatisticsPage(Session& session, StoreThread& thread, QWidget* p
     m_stack->addWidget(m_empty);
     connect(m_span, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
     m_ask->hide(); // until there is something to ask about
+    connect(&m_session, &Session::opened, this, &StatisticsPage::bookOpened);
+    connect(&m_session, &Session::closing, this, &StatisticsPage::bookClosing);
+    connect(&m_session, &Session::changed, this, [this] {
+        if (!m_failed)
+            refresh();
+    });
     retranslate();
+    if (m_session.isOpen())
+        bookOpened();
+}
+
+StatisticsPage::~StatisticsPage()
+{
+    ++*m_generation;
+    m_thread.reset();
+}
+
+void StatisticsPage::bookOpened()
+{
+    m_thread->setBook(m_session.path());
+    m_basis.reset();
+    refresh();
+}
+
+void StatisticsPage::bookClosing()
+{
+    giveUp();
+    m_thread->setBook({});
 }
 
 StatisticsPage::Bars StatisticsPage::addBars()
@@ -135,18 +164,61 @@ void StatisticsPage::showEvent(QShowEvent* event)
         refresh();
 }
 
+// A page that is not seen does no work.
+void StatisticsPage::hideEvent(QHideEvent* event)
+{
+    QWidget::hideEvent(event);
+    if (m_underWay) {
+        giveUp();
+        m_stale = true;
+    }
+}
+
+// The session changes every minute, and with it nothing but the time: what is under way goes on,
+// and whether the book has grown is looked at on the thread.
 void StatisticsPage::refresh()
 {
     m_stale = !isVisible();
     if (m_stale || !m_session.isOpen())
         return;
-    const int generation = ++*m_generation;
+    const ledger::Period wanted = period();
+    if (m_underWay == wanted)
+        m_again = true;
+    else
+        begin(wanted);
+}
+
+void StatisticsPage::giveUp()
+{
+    ++*m_generation;
+    m_underWay.reset();
+    m_again = false;
+    m_progress->hide();
+}
+
+bool StatisticsPage::ended(int generation)
+{
+    if (*m_generation != generation)
+        return false;
+    const bool again = m_again;
+    giveUp();
+    if (again)
+        QMetaObject::invokeMethod(this, &StatisticsPage::refresh, Qt::QueuedConnection);
+    return true;
+}
+
+void StatisticsPage::begin(const ledger::Period& period)
+{
+    giveUp();
+    m_failed = false;
+    m_underWay = period;
+    const int generation = *m_generation;
     const auto current = m_generation;
     store::StatisticsRequest request;
-    request.period = period();
+    request.period = period;
     request.now = m_session.now();
     request.monthOf = localMonth;
-    request.progress = [this, generation, current, thread = &m_thread](int done, int all) {
+    request.progress = [this, generation, current, thread = m_thread.get()](int done, int all) {
         if (thread->stopping() || *current != generation)
             return false;
         if (done % kTellEvery == 0)
@@ -159,35 +231,43 @@ void StatisticsPage::refresh()
             });
         return true;
     };
-    const auto fail = [this, generation, current](const Error& error) {
-        QMetaObject::invokeMethod(this, [this, generation, current, error] {
-            if (*current != generation)
+    const auto fail = [this, generation](const Error& error) {
+        QMetaObject::invokeMethod(this, [this, generation, error] {
+            if (!ended(generation))
                 return;
-            m_progress->hide();
+            m_failed = true;
             emit failed(error);
         });
     };
-    m_thread.post(
-        [=, this](store::SqlStore& store) {
+    m_thread->post(
+        [=, this, known = m_basis](store::SqlStore& store) {
             if (*current != generation)
                 return;
+            const auto last = store.lastEntry();
+            if (!last)
+                return fail(last.error());
+            const Basis basis{*last, period};
+            if (known == basis) {
+                QMetaObject::invokeMethod(this, [this, generation] { ended(generation); });
+                return;
+            }
             const auto read = store::readStatistics(store, request);
             if (!read)
                 return fail(read.error());
-            if (*read)
-                QMetaObject::invokeMethod(
-                    this, [this, generation, found = *read] { take(generation, found); });
+            if (!*read)
+                return; // stopped: nobody waits for it
+            QMetaObject::invokeMethod(this, [this, generation, basis, found = *read] {
+                const bool again = m_again;
+                if (!ended(generation))
+                    return;
+                // What was entered meanwhile may be counted as an entry and yet lie after the
+                // moment that was asked about.
+                m_basis = again ? std::nullopt : std::optional(basis);
+                m_statistics = found;
+                showAll();
+            });
         },
         fail);
-}
-
-void StatisticsPage::take(int generation, const std::optional<ledger::Statistics>& statistics)
-{
-    if (*m_generation != generation)
-        return;
-    m_progress->hide();
-    m_statistics = statistics;
-    showAll();
 }
 
 void StatisticsPage::showBars(const Bars& bars, const QString& title,

@@ -1,11 +1,11 @@
-// Statistics of the book: quiet charts over a period. They are reckoned on a thread and shown when
-// they are there.
+// Statistics of the book: quiet charts over a period. They are reckoned on a thread of their own
+// and shown when they are there.
 #pragma once
 
 #include <QWidget>
 
-#include "app/daybook/store_thread.h"
 #include "app/session/session.h"
+#include "app/session/store_thread.h"
 #include "app/statistics/bar_rows.h"
 #include "app/words/units.h"
 #include "core/ledger/statistics.h"
@@ -28,7 +28,8 @@ class ChartView;
 class EmptyState;
 class WhereFromButton;
 
-/// `session` and `thread` are the caller's. Every method is for the window's thread.
+/// Follows the book that the session has open, and reads only while the page is seen. Every method
+/// is for the window's thread.
 class StatisticsPage : public QWidget
 {
     Q_OBJECT
@@ -38,13 +39,15 @@ public:
     /// before it. None but LastYear has an end.
     enum class Span { TwelveMonths, Year, LastYear, All };
 
-    /// `thread` must be gone before the page is.
-    StatisticsPage(Session& session, StoreThread& thread, QWidget* parent = nullptr);
+    /// `session` outlives the page.
+    explicit StatisticsPage(Session& session, QWidget* parent = nullptr);
+    ~StatisticsPage() override;
 
     /// The language or the units changed; nothing is reckoned anew.
     void setWording(const Wording& wording);
-    /// Reckons anew, if the page is to be seen; else when it is. A reckoning under way gives up;
-    /// what was shown stays until the new one is there. Nothing while no book is open.
+    /// Reckons anew if the book has grown or the period is another, and if the page is to be seen;
+    /// else when it is. A reckoning of another period that is under way gives up; what was shown
+    /// stays until the new one is there. Nothing while no book is open.
     void refresh();
     /// Reckons anew if it is another.
     void setSpan(Span span);
@@ -60,9 +63,16 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
 private:
+    /// What a reckoning is of: the same again gives the same.
+    struct Basis {
+        std::int64_t lastEntry = 0;
+        ledger::Period period;
+        bool operator==(const Basis&) const = default;
+    };
     struct Bars {
         Card* card = nullptr;
         BarRows* rows = nullptr;
@@ -71,15 +81,24 @@ private:
     Bars addBars();
     static void showBars(const Bars& bars, const QString& title, const std::vector<BarRow>& rows,
                          const QString& none);
-    void take(int generation, const std::optional<ledger::Statistics>& statistics);
+    void bookOpened();
+    void bookClosing();
+    void begin(const ledger::Period& period);
+    void giveUp();
+    /// The reckoning of that number is over; false if it is not the one waited for.
+    bool ended(int generation);
     void showAll();
     void retranslate();
     [[nodiscard]] ledger::Period period() const;
 
     Session& m_session;
-    StoreThread& m_thread;
+    std::unique_ptr<StoreThread> m_thread; ///< gone before what its jobs tell
     Wording m_wording;
     std::optional<ledger::Statistics> m_statistics;
+    std::optional<Basis> m_basis;             ///< of what is shown
+    std::optional<ledger::Period> m_underWay; ///< being reckoned
+    bool m_again = false;                     ///< the book may have grown since that began
+    bool m_failed = false;                    ///< told once; not tried again by itself
     /// Number of the reckoning that is waited for; read on the thread, so it lives as long as jobs.
     std::shared_ptr<std::atomic<int>> m_generation = std::make_shared<std::atomic<int>>(0);
     bool m_stale = true; ///< to be reckoned when the page is seen

@@ -1,6 +1,7 @@
-#include "app/shelf/bottle_painter.h"
-#include "app/widgets/card.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/empty_state.h"
+
+#include "app/widgets/bottle_painter.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 
 #include <QHBoxLayout>

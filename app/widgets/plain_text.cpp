@@ -1,6 +1,7 @@
 #include "app/widgets/plain_text.h"
 
 #include <QToolTip>
+#include <QWidget>
 
 namespace ullage::app
 {
@@ -22,18 +23,6 @@ QString beginning(const QString& text)
 }
 
 } // namespace
-
-PlainLabel::PlainLabel(QWidget* parent, Qt::WindowFlags flags) : QLabel(parent, flags)
-{
-    setTextFormat(Qt::PlainText);
-}
-
-PlainLabel::PlainLabel(const QString& text, QWidget* parent, Qt::WindowFlags flags)
-    : QLabel(parent, flags)
-{
-    setTextFormat(Qt::PlainText); // before the text: nothing is to be guessed about it
-    setText(text);
-}
 
 QString plainText(const QString& text)
 {

@@ -7,20 +7,13 @@
 #pragma once
 
 #include <QFontMetricsF>
-#include <QLabel>
 #include <QString>
+
+class QPoint;
+class QWidget;
 
 namespace ullage::app
 {
-
-/// A label that shows its text letter by letter. With a buddy "&" still marks the key of our own
-/// words: typed parts of such a text go through plainCaption().
-class PlainLabel : public QLabel
-{
-public:
-    explicit PlainLabel(QWidget* parent = nullptr, Qt::WindowFlags flags = {});
-    explicit PlainLabel(const QString& text, QWidget* parent = nullptr, Qt::WindowFlags flags = {});
-};
 
 /// For texts about which Qt guesses and can't be told (tooltips, the second text of a message box):
 /// `text`, or markup of ours that shows it as it stands.

@@ -1,5 +1,6 @@
 #include "app/widgets/rail.h"
 
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 

@@ -1,9 +1,9 @@
 #include "app/widgets/tally.h"
 
+#include "app/widgets/tally_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 
-#include <QEvent>
 #include <QFontMetricsF>
 #include <QLocale>
 #include <QPainter>
@@ -122,39 +122,6 @@ QString tallyText(double films)
     if (!strokes.part)
         return TallyLabel::tr("%n film(s)", nullptr, strokes.whole);
     return TallyLabel::tr("%1 films").arg(numberText(films));
-}
-
-TallyLabel::TallyLabel(QWidget* parent) : QWidget(parent)
-{
-    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-    setFilms(0);
-}
-
-void TallyLabel::setFilms(double films)
-{
-    m_films = films;
-    setAccessibleName(tallyText(films));
-    updateGeometry();
-    update();
-}
-
-QSize TallyLabel::sizeHint() const
-{
-    return {static_cast<int>(std::ceil(tallyWidth(m_films, 13))) + 4, 17};
-}
-
-void TallyLabel::paintEvent(QPaintEvent*)
-{
-    QPainter painter(this);
-    painter.setPen(palette().color(foregroundRole()));
-    paintTally(painter, QRectF(2, 2, width() - 4, 13), Qt::AlignLeft, m_films);
-}
-
-void TallyLabel::changeEvent(QEvent* event)
-{
-    if (event->type() == QEvent::LanguageChange)
-        setAccessibleName(tallyText(m_films));
-    QWidget::changeEvent(event);
 }
 
 } // namespace ullage::app

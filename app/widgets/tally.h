@@ -3,7 +3,6 @@
 
 #include <QRectF>
 #include <QString>
-#include <QWidget>
 
 class QPainter;
 
@@ -32,23 +31,5 @@ void paintTally(QPainter& painter, const QRectF& rect, Qt::Alignment alignment, 
 
 /// "7 films", "2⅓ films", "not used yet".
 QString tallyText(double films);
-
-class TallyLabel : public QWidget
-{
-    Q_OBJECT
-
-public:
-    explicit TallyLabel(QWidget* parent = nullptr);
-
-    void setFilms(double films);
-    [[nodiscard]] QSize sizeHint() const override;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-    void changeEvent(QEvent* event) override;
-
-private:
-    double m_films = 0;
-};
 
 } // namespace ullage::app

@@ -2,8 +2,8 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/verdict_label.h"
 
-#include <QEvent>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
@@ -20,7 +20,6 @@ namespace
 {
 
 constexpr double kMark = 14; // the side of the shapes as drawn below
-constexpr double kGap = 7;   // between shape and word
 
 QPainterPath octagon(double radius)
 {
@@ -131,22 +130,17 @@ void paintVerdictShape(QPainter& painter, const QRectF& rect, VerdictLook look)
     painter.restore();
 }
 
-namespace
-{
-
 double paintMarkedText(QPainter& painter, const QRectF& rect, VerdictLook look, const QString& text)
 {
     const QFontMetricsF metrics(painter.font());
     const double mark = std::round(metrics.ascent() * 1.02);
     paintVerdictShape(painter, QRectF(rect.left(), rect.center().y() - mark / 2, mark, mark), look);
     painter.setPen(verdictColour(look));
-    const QRectF words = rect.adjusted(mark + kGap, 0, 0, 0);
+    const QRectF words = rect.adjusted(mark + kVerdictGap, 0, 0, 0);
     painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine,
                      oneLine(text, metrics, words.width()));
-    return mark + kGap + metrics.horizontalAdvance(text);
+    return mark + kVerdictGap + metrics.horizontalAdvance(text);
 }
-
-} // namespace
 
 double paintVerdict(QPainter& painter, const QRectF& rect, VerdictLook look)
 {
@@ -167,57 +161,6 @@ QIcon verdictIcon(VerdictLook look)
         icon.addPixmap(pixmap);
     }
     return icon;
-}
-
-VerdictLabel::VerdictLabel(QWidget* parent) : QWidget(parent)
-{
-    QFont bold = Theme::font(TextRole::Strong);
-    bold.setWeight(QFont::Bold);
-    setFont(bold);
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    describe();
-}
-
-void VerdictLabel::setLook(VerdictLook look)
-{
-    m_look = look;
-    describe();
-}
-
-void VerdictLabel::setText(const QString& text)
-{
-    m_text = text;
-    describe();
-}
-
-void VerdictLabel::describe()
-{
-    setAccessibleName(m_text.isEmpty() ? verdictWord(m_look) : m_text);
-    updateGeometry();
-    update();
-}
-
-QSize VerdictLabel::sizeHint() const
-{
-    const QFontMetricsF metrics(font());
-    const QString text = m_text.isEmpty() ? verdictWord(m_look) : m_text;
-    return {
-        static_cast<int>(std::ceil(metrics.horizontalAdvance(text) + metrics.ascent() + kGap + 4)),
-        static_cast<int>(std::ceil(metrics.height()))};
-}
-
-void VerdictLabel::paintEvent(QPaintEvent*)
-{
-    QPainter painter(this);
-    painter.setFont(font());
-    paintMarkedText(painter, rect(), m_look, m_text.isEmpty() ? verdictWord(m_look) : m_text);
-}
-
-void VerdictLabel::changeEvent(QEvent* event)
-{
-    if (event->type() == QEvent::LanguageChange)
-        describe();
-    QWidget::changeEvent(event);
 }
 
 } // namespace ullage::app

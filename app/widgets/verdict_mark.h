@@ -5,12 +5,14 @@
 #include <QIcon>
 #include <QRectF>
 #include <QString>
-#include <QWidget>
 
 class QPainter;
 
 namespace ullage::app
 {
+
+/// Between shape and word.
+inline constexpr double kVerdictGap = 7;
 
 enum class VerdictLook { Good, NearItsEnd, TestFirst, Discard };
 
@@ -25,32 +27,11 @@ void paintVerdictShape(QPainter& painter, const QRectF& rect, VerdictLook look);
 /// font. Returns the width used.
 double paintVerdict(QPainter& painter, const QRectF& rect, VerdictLook look);
 
+/// As paintVerdict(), with words of the caller's in place of the verdict's own.
+double paintMarkedText(QPainter& painter, const QRectF& rect, VerdictLook look,
+                       const QString& text);
+
 /// For menus and lists; follows the theme in force when it is made.
 QIcon verdictIcon(VerdictLook look);
-
-class VerdictLabel : public QWidget
-{
-    Q_OBJECT
-
-public:
-    explicit VerdictLabel(QWidget* parent = nullptr);
-
-    void setLook(VerdictLook look);
-    [[nodiscard]] VerdictLook look() const { return m_look; }
-    /// Words in place of the verdict's own ("Why: Good"); empty for its own.
-    void setText(const QString& text);
-
-    [[nodiscard]] QSize sizeHint() const override;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-    void changeEvent(QEvent* event) override;
-
-private:
-    void describe();
-
-    VerdictLook m_look = VerdictLook::Good;
-    QString m_text;
-};
 
 } // namespace ullage::app

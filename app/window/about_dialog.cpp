@@ -1,6 +1,6 @@
 #include "app/window/about_dialog.h"
 
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 
 #include <QCoreApplication>

@@ -1,7 +1,7 @@
 #include "app/window/cautions_dialog.h"
 
-#include "app/widgets/card.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/caution_box.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/cautions.h"
 

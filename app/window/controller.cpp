@@ -1,376 +1,175 @@
 #include "app/window/controller.h"
 
-#include "app/bench/bench_page.h"
 #include "app/bench/steady_time.h"
-#include "app/daybook/day_book_page.h"
-#include "app/dialogs/happening_dialog.h"
-#include "app/dialogs/history_dialog.h"
-#include "app/dialogs/mix_dialog.h"
-#include "app/dialogs/run_dialog.h"
-#include "app/mixing/mixing_page.h"
-#include "app/shelf/shelf_charts.h"
 #include "app/shelf/shelf_page.h"
-#include "app/shelf/shelf_views.h"
-#include "app/widgets/prompts.h"
+#include "app/shelf/shelf_view.h"
 #include "app/window/about_dialog.h"
+#include "app/window/bench_place.h"
+#include "app/window/book_copies.h"
+#include "app/window/book_files.h"
+#include "app/window/book_standing.h"
+#include "app/window/bottle_deeds.h"
 #include "app/window/cautions_dialog.h"
-#include "app/window/journal_import.h"
+#include "app/window/day_book_place.h"
+#include "app/window/film_dialogs.h"
+#include "app/window/formulary_place.h"
 #include "app/window/main_window.h"
-#include "app/words/error_words.h"
-#include "app/words/event_words.h"
-#include "app/words/moment_text.h"
-
-#include <QFileInfo>
-#include <QThread>
+#include "app/window/mixing_place.h"
+#include "app/window/shelf_feed.h"
 
 namespace ullage::app
 {
 
 Controller::Controller(MainWindow& window, Session& session, Preferences& preferences,
                        QObject* parent, ledger::SteadyClock steady)
-    : QObject(parent), m_window(window), m_session(session), m_preferences(preferences),
-      m_wording(preferences.wording()), m_steady(steady ? std::move(steady) : steadyTime()),
-      m_benchHost(new SessionHost(session, preferences, this)),
-      m_benchMemory(preferences.settings()), m_import(new JournalImport(window, session, this))
+    : QObject(parent), m_parts{window, session, preferences}, m_files(new BookFiles(m_parts, this)),
+      m_copies(new BookCopies(m_parts, *m_files, this)),
+      m_standing(new BookStanding(m_parts, *m_copies, this)), m_shelf(new ShelfFeed(m_parts, this)),
+      m_deeds(new BottleDeeds(m_parts, this)),
+      m_bench(new BenchPlace(m_parts, steady ? steady : steadyTime(), this)),
+      m_formulary(new FormularyPlace(m_parts, this)),
+      m_mixing(new MixingPlace(m_parts, steady ? steady : steadyTime(), this)),
+      m_dayBook(new DayBookPlace(m_parts, this)), m_films(new FilmDialogs(m_parts, this))
 {
-    makeBench();
-    makePages();
-    makeDayBook();
-    makeFilms();
-    connectWindow();
-    connectSession();
-    m_window.setUnits(m_wording.units);
-    m_window.showTheme(Theme::instance().mode());
-    if (m_session.isOpen()) {
-        m_window.setBook(m_session.bookName());
-        showStanding();
-        refresh();
-    } else {
-        m_window.shelf()->setBookOpen(false);
+    connectFileMenu();
+    connectEntries();
+    connectLook();
+    connectFilms();
+    connectPages();
+    const auto named = [this] { m_parts.window.setBook(m_parts.session.bookName()); };
+    connect(&session, &Session::opened, this, named);
+    window.setUnits(m_parts.wording().units);
+    window.showTheme(Theme::instance().mode());
+    if (session.isOpen()) {
+        named();
+        m_standing->show();
+        m_deeds->showUndo();
+        m_shelf->refresh();
     }
 }
 
-Controller::~Controller()
+Controller::~Controller() = default;
+
+bool Controller::openBook(const QString& path) { return m_files->openBook(path); }
+
+void Controller::openKnownBook(const QString& path) { m_files->openKnownBook(path); }
+
+void Controller::doWith(BottleAction action, const QString& batch)
 {
-    delete m_bench;
-    for (QThread* work : {m_job, m_listing}) {
-        if (work)
-            work->wait();
-    }
+    m_deeds->doWith(action, batch);
 }
 
-void Controller::connectWindow()
+void Controller::connectFileMenu()
 {
-    MainWindow* window = &m_window;
-    connect(window, &MainWindow::mixRequested, this, &Controller::mix);
-    connect(window, &MainWindow::enterRequested, this, &Controller::logMix);
-    connect(window, &MainWindow::bottleActionRequested, this, &Controller::doWith);
-    connect(window, &MainWindow::undoRequested, this, [this] { undoOrRedo(false); });
-    connect(window, &MainWindow::redoRequested, this, [this] { undoOrRedo(true); });
+    MainWindow* window = &m_parts.window;
+    connect(window, &MainWindow::newBookRequested, m_files, &BookFiles::newBook);
+    connect(window, &MainWindow::openBookRequested, m_files, &BookFiles::chooseBook);
+    connect(window, &MainWindow::importRequested, m_files, &BookFiles::importInto);
+    connect(window, &MainWindow::exportRequested, m_files, &BookFiles::exportTo);
+    connect(window, &MainWindow::checkRequested, m_files, &BookFiles::checkBook);
+    connect(window, &MainWindow::backupRequested, m_copies, &BookCopies::backUpTo);
+    connect(window, &MainWindow::copiesRequested, m_copies, &BookCopies::openCopies);
+    connect(window, &MainWindow::restoreRequested, m_copies, &BookCopies::restoreFrom);
+    connect(window, &MainWindow::salvageRequested, m_copies, &BookCopies::salvage);
+}
+
+void Controller::connectEntries()
+{
+    MainWindow* window = &m_parts.window;
+    connect(window, &MainWindow::mixRequested, m_mixing, &MixingPlace::open);
+    connect(window, &MainWindow::enterRequested, m_deeds, &BottleDeeds::logMix);
+    connect(window, &MainWindow::bottleActionRequested, m_deeds, &BottleDeeds::doWith);
+    connect(window, &MainWindow::undoRequested, m_deeds, &BottleDeeds::undo);
+    connect(window, &MainWindow::redoRequested, m_deeds, &BottleDeeds::redo);
+    connect(window, &MainWindow::personRequested, m_dayBook, &DayBookPlace::askPerson);
+}
+
+void Controller::connectLook()
+{
+    MainWindow* window = &m_parts.window;
     connect(window, &MainWindow::unitsChosen, this, &Controller::setUnits);
+    connect(window, &MainWindow::languageChosen, this, &Controller::setLanguage);
     connect(window, &MainWindow::themeChosen, this, [this](ThemeMode mode) {
         Theme::instance().setMode(mode);
-        m_preferences.setLook(static_cast<Preferences::Look>(mode));
+        m_parts.preferences.setLook(static_cast<Preferences::Look>(mode));
     });
-    connect(window, &MainWindow::languageChosen, this, &Controller::setLanguage);
-    connect(window, &MainWindow::cautionsRequested, this, &Controller::cautions);
-    connect(window, &MainWindow::aboutRequested, this, &Controller::about);
-    connect(window, &MainWindow::newBookRequested, this, &Controller::newBook);
-    connect(window, &MainWindow::openBookRequested, this, &Controller::chooseBook);
-    connect(window, &MainWindow::importRequested, this, &Controller::importInto);
-    connect(window, &MainWindow::exportRequested, this, &Controller::exportTo);
-    connect(window, &MainWindow::backupRequested, this, &Controller::backUpTo);
-    connect(window, &MainWindow::copiesRequested, this, &Controller::openCopies);
-    connect(window, &MainWindow::restoreRequested, this, &Controller::restoreFrom);
-    connect(window, &MainWindow::salvageRequested, this, &Controller::salvage);
-    connect(window, &MainWindow::checkRequested, this, &Controller::checkBook);
+    connect(window, &MainWindow::cautionsRequested, this,
+            [window] { openOnce(new CautionsDialog(window)); });
+    connect(window, &MainWindow::aboutRequested, this,
+            [window] { openOnce(new AboutDialog(window)); });
     connect(window, &MainWindow::closing, this,
-            [this] { m_preferences.setWindowGeometry(m_window.layoutState()); });
-    connect(window->shelf(), &ShelfPage::bottleSelected, this, &Controller::showSelected);
+            [this] { m_parts.preferences.setWindowGeometry(m_parts.window.layoutState()); });
 }
 
-void Controller::connectSession()
+void Controller::connectFilms()
 {
-    connect(&m_session, &Session::changed, this, &Controller::refresh);
-    connect(&m_session, &Session::opened, this, [this] {
-        m_window.setBook(m_session.bookName());
-        m_window.shelf()->setBookOpen(true);
+    connect(&m_parts.window, &MainWindow::compareFilmsRequested, m_films,
+            [this] { m_films->compareFilms(QString()); });
+    connect(m_dayBook, &DayBookPlace::filmRequested, m_films, &FilmDialogs::showFilm);
+    connect(m_dayBook, &DayBookPlace::filmsRequested, m_films, &FilmDialogs::showFilms);
+    connect(m_deeds, &BottleDeeds::filmsRequested, m_films, &FilmDialogs::showFilms);
+    connect(m_films, &FilmDialogs::bottleRequested, this, &Controller::showBottle);
+    connect(m_films, &FilmDialogs::testRequested, m_deeds,
+            [this](const QString& batch) { m_deeds->doWith(BottleAction::Test, batch); });
+}
+
+void Controller::connectPages()
+{
+    connect(&m_parts.window, &MainWindow::statisticsRequested, m_dayBook,
+            &DayBookPlace::showStatistics);
+    connect(m_dayBook, &DayBookPlace::mixRequested, m_mixing, &MixingPlace::open);
+    connect(m_dayBook, &DayBookPlace::shelfRequested, this,
+            [this](const QString& id, const QString& name) {
+                m_films->closeAll();
+                showBottle(id, name);
+            });
+    connect(m_deeds, &BottleDeeds::bottleMade, m_shelf, &ShelfFeed::select);
+    connect(m_deeds, &BottleDeeds::benchRequested, m_bench, &BenchPlace::plan);
+    connect(m_mixing, &MixingPlace::plainLogWanted, m_deeds, &BottleDeeds::logMix);
+    connect(m_mixing, &MixingPlace::finished, this, [this](const QString& batch) {
+        m_parts.window.showPage(Page::Shelf);
+        if (!batch.isEmpty())
+            m_shelf->select(batch);
     });
-    connect(&m_session, &Session::closing, this, [this] { m_window.shelf()->setBookOpen(false); });
-    connect(&m_session, &Session::opened, this, &Controller::showBookOnBench);
-    connect(&m_session, &Session::failed, this, &Controller::tellFault);
-    connect(&m_session, &Session::standingChanged, this, [this] {
-        showStanding();
-        if (m_session.isOpen())
-            showUndo();
-    });
-    connect(&m_session.copies(), &CopyKeeper::changed, this, [this] {
-        showBackup();
-        listCopies();
-    });
 }
 
-bool Controller::openBook(const QString& path)
+// On the shelf if it stands there; of one that is gone the day book tells what happened to it.
+void Controller::showBottle(const QString& id, const QString& name)
 {
-    m_wanted = path;
-    if (const auto opened = m_session.open(path); !opened) {
-        QString told = tr("%1: %2", "file, what is wrong with it")
-                           .arg(QFileInfo(path).fileName(), sentence(opened.error()));
-        if (!m_session.isOpen())
-            told +=
-                u'\n' + tr("In the File menu, “Copies…” puts a copy in its place, and “Salvage a "
-                           "damaged book…” reads what is left of it into a new one.");
-        prompts().fail(&m_window, tr("The book cannot be opened"), told);
-        return false;
-    }
-    m_preferences.setLastBook(m_session.path());
-    return true;
+    if (!m_parts.session.bottle(id))
+        return m_dayBook->showBottle(id, name);
+    m_parts.window.showPage(Page::Shelf);
+    m_shelf->select(id);
+    m_parts.window.shelf()->view()->setFocus();
 }
 
-// What a window must know about the file: it is not alone with it, or can only read it.
-void Controller::showStanding()
+void Controller::setUnits(const Units& units)
 {
-    const auto& why = m_session.readOnly();
-    m_window.offerMending(isFaulty());
-    if (why) {
-        const bool moved = why->code == ErrorCode::BookMoved;
-        const QString text = moved ? tr("Moved or replaced: nothing can be entered")
-                             : why->code == ErrorCode::BookDamaged ? tr("Damaged: read only")
-                                                                   : tr("Read only");
-        m_window.setStanding(text, why->code != ErrorCode::ReadOnly, sentence(*why));
-        return;
-    }
-    if (const auto& fault = m_session.fault())
-        return m_window.setStanding(
-            tr("Something is wrong in the book"), true,
-            tr("%1 “Check the book” finds all there is.").arg(sentence(*fault)));
-    const QStringList& others = m_session.elsewhere();
-    m_window.setStanding(others.isEmpty() ? QString() : tr("Also open elsewhere"), false,
-                         others.isEmpty() ? QString()
-                                          : tr("What is entered there appears here. Open in: %1")
-                                                .arg(others.join(QStringLiteral(", "))));
-}
-
-// Something is wrong in the book: what can be done about it is offered where it is said.
-void Controller::tellFault(const Error& error)
-{
-    const QString title = tr("The book could not be read");
-    if (error.code != ErrorCode::NotAsEntered && error.code != ErrorCode::BookDamaged)
-        return fail(title, error);
-    const auto way = prompts().choose(
-        &m_window, title,
-        tr("%1 What is sound is shown. What to do about the rest?").arg(sentence(error)),
-        {tr("Restore a copy…"), tr("Salvage what is left into a new book…")});
-    if (way) // once whoever told of it is done
-        QMetaObject::invokeMethod(
-            this, [this, way] { mend(*way); }, Qt::QueuedConnection);
-}
-
-bool Controller::isFaulty() const
-{
-    const auto& why = m_session.readOnly();
-    return m_session.isOpen() &&
-           (why ? why->code == ErrorCode::BookDamaged : m_session.fault().has_value());
-}
-
-void Controller::mend(int way)
-{
-    if (way == 0)
-        openCopies();
-    else
-        salvage();
-}
-
-void Controller::refresh()
-{
-    if (!m_session.isOpen())
-        return;
-    std::vector<BottleView> views;
-    std::optional<chemistry::Instant> next;
-    const auto now = m_session.now();
-    for (const Bottle& bottle : m_session.bottles()) {
-        views.push_back(bottleView(bottle.batch, bottle.assessment, m_wording));
-        const auto by = bottle.assessment.discardBy;
-        if (by && *by > now && (!next || *by < *next))
-            next = by;
-    }
-    ShelfPage* shelf = m_window.shelf();
-    QString summary = views.empty() ? QString() : shelfSummary(views, next, now, m_wording);
-    if (const auto newest = m_session.newest()) {
-        if (const QString behind = clockBehindText(*newest, now, m_wording); !behind.isEmpty())
-            summary = behind;
-    }
-    shelf->setSummary(summary);
-    shelf->setBottles(std::move(views));
-    showSelected(shelf->currentBottle());
-    showUndo();
-    showPages();
-}
-
-void Controller::showSelected(const QString& id)
-{
-    const Bottle* bottle = m_session.bottle(id);
-    if (!bottle)
-        return;
-    const ledger::Batch& batch = bottle->batch;
-    std::vector<ledger::Batch> past;
-    for (const auto moment : pastMoments(batch)) {
-        if (auto then = m_session.book().batch(batch.id, moment))
-            past.push_back(std::move(*then));
-    }
-    constexpr double kUsual = 20;
-    const chemistry::Celsius temperature(kUsual);
-    KnownTimes times{m_preferences.baseTimes(batch.solution->id), {}, {}, true};
-    QStringList films;
-    for (const auto& film : m_preferences.baseTimesFor(batch.solution->id)) {
-        if (!film.name.empty())
-            films << QString::fromStdString(film.name);
-    }
-    times.film = films.join(QStringLiteral(", "));
-    if (times.pairs.empty())
-        times = notebookTimes(m_session.formulary(), *batch.solution);
-    SelectedBottle selected = selectedBottle(batch, bottle->assessment, past, times,
-                                             discardRange(batch), temperature, m_wording);
-    addAirAdvice(selected, batch);
-    addStrips(selected, batch);
-    m_window.shelf()->setSelected(selected);
-}
-
-void Controller::showUndo()
-{
-    const auto name = [](const std::optional<ledger::Action>& action) {
-        return action ? std::optional(actionName(*action)) : std::nullopt;
-    };
-    auto undo = name(m_session.book().undoable());
-    if (!undo && m_session.book().othersHaveDone())
-        undo = QString(); // asked for, it tells where others' deeds are taken back
-    if (m_session.readOnly())
-        m_window.setUndo({}, {});
-    else
-        m_window.setUndo(undo, name(m_session.book().redoable()));
-}
-
-void Controller::undoOrRedo(bool redo)
-{
-    if (!m_session.isOpen())
-        return;
-    if (const auto done = redo ? m_session.redo() : m_session.undo(); !done)
-        fail(redo ? tr("That cannot be done again") : tr("That cannot be undone"), done.error());
+    m_parts.preferences.setUnits(units);
+    m_parts.window.setUnits(units);
+    m_bench->setWording();
+    m_formulary->setWording();
+    wordAnew();
 }
 
 // Pages that word themselves when they are made are made again; the others are told.
 void Controller::setLanguage(const QString& code)
 {
-    m_preferences.setLanguage(code);
+    m_parts.preferences.setLanguage(code);
     emit languageChosen(code);
-    m_wording = m_preferences.wording();
-    emit m_benchHost->changed();
-    remakeBench();
-    remakeFormularyPage();
-    showStanding();
-    m_dayBook->setWording(m_wording);
-    if (m_mixing)
-        m_mixing->setWording(m_wording);
-    showBackup();
-    refresh();
+    m_bench->remake();
+    m_formulary->remake();
+    m_standing->show();
+    m_copies->showStanding();
+    m_deeds->showUndo();
+    wordAnew();
 }
 
-void Controller::setUnits(const Units& units)
+void Controller::wordAnew()
 {
-    m_preferences.setUnits(units);
-    m_wording = m_preferences.wording();
-    m_dayBook->setWording(m_wording);
-    if (m_mixing)
-        m_mixing->setWording(m_wording);
-    m_window.setUnits(units);
-    emit m_benchHost->changed();
-    refresh();
-}
-
-void Controller::open(DeedDialog* dialog)
-{
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
-}
-
-void Controller::logMix()
-{
-    if (!m_session.isOpen())
-        return;
-    auto* dialog = new MixDialog({m_session, m_preferences, m_wording}, &m_window);
-    connect(dialog, &QDialog::accepted, this,
-            [this, dialog] { m_window.shelf()->selectBottle(dialog->mixed()); });
-    open(dialog);
-}
-
-void Controller::doWith(BottleAction action, const QString& batch)
-{
-    if (!m_session.isOpen())
-        return;
-    const DialogContext context{m_session, m_preferences, m_wording};
-    const Bottle* bottle = m_session.bottle(batch);
-    if (action == BottleAction::RunFilm)
-        return open(new RunDialog(context, bottle, &m_window));
-    if (!bottle)
-        return;
-    const auto happened = [&](HappeningKind kind) {
-        open(new BottleDialog(kind, context, *bottle, &m_window));
-    };
-    switch (action) {
-    case BottleAction::RunFilm:
-        return;
-    case BottleAction::Bench:
-        m_bench->plan(batch.toStdString());
-        return m_window.showPage(Page::Bench);
-    case BottleAction::TopUp:
-        return happened(HappeningKind::TopUp);
-    case BottleAction::DrawOff:
-        return happened(HappeningKind::DrawOff);
-    case BottleAction::Move:
-        return happened(HappeningKind::Move);
-    case BottleAction::Test:
-        return open(
-            new BottleDialog(testsOf(bottle->batch.solution->role), context, *bottle, &m_window));
-    case BottleAction::Dissolved:
-        return happened(HappeningKind::Dissolved);
-    case BottleAction::Contaminated:
-        return happened(HappeningKind::Contaminated);
-    case BottleAction::Note:
-        return happened(HappeningKind::Note);
-    case BottleAction::Opened:
-        return happened(HappeningKind::Opened);
-    case BottleAction::StoodOpen:
-        return happened(HappeningKind::StoodOpen);
-    case BottleAction::StoredAt:
-        return happened(HappeningKind::StoredAt);
-    case BottleAction::Films:
-        return showFilms(batch, QString::fromStdString(bottle->batch.name));
-    case BottleAction::History:
-        return open(new HistoryDialog(context, *bottle, &m_window));
-    case BottleAction::Discard:
-        return happened(HappeningKind::Discard);
-    }
-}
-
-void Controller::cautions()
-{
-    auto* dialog = new CautionsDialog(&m_window);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
-}
-
-void Controller::about()
-{
-    auto* dialog = new AboutDialog(&m_window);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
-}
-
-QString Controller::sentence(const Error& error) const { return errorSentence(error, m_wording); }
-
-void Controller::fail(const QString& title, const Error& error)
-{
-    prompts().fail(&m_window, title, sentence(error));
+    m_dayBook->setWording();
+    m_mixing->setWording();
+    m_shelf->refresh();
 }
 
 } // namespace ullage::app

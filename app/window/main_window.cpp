@@ -28,7 +28,7 @@ MainWindow::MainWindow(QWidget* parent)
     setCentralWidget(centre);
     m_pages->addWidget(m_shelf);
     for (const Page page : {Page::Bench, Page::DayBook, Page::Cupboard, Page::Formulary})
-        m_pages->addWidget(new PageToCome(page));
+        m_pages->addWidget(page == Page::Cupboard ? new PageToCome : new QWidget);
 
     connect(m_rail, &Rail::pageChosen, this, [this](Page page) {
         // Opened for the first time with the keys on the page left: not the first button on the

@@ -1,7 +1,5 @@
-// A page that is not built yet: says what it will hold, in its place.
+// The Cupboard, which is not built yet: says what it will hold, in its place.
 #pragma once
-
-#include "app/widgets/rail.h"
 
 #include <QWidget>
 
@@ -16,7 +14,7 @@ class PageToCome : public QWidget
     Q_OBJECT
 
 public:
-    explicit PageToCome(Page page, QWidget* parent = nullptr);
+    explicit PageToCome(QWidget* parent = nullptr);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -24,7 +22,6 @@ protected:
 private:
     void retranslate();
 
-    Page m_page;
     PageHeader* m_header;
     EmptyState* m_empty;
 };

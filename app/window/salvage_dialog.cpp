@@ -1,7 +1,7 @@
 #include "app/window/salvage_dialog.h"
 
 #include "app/widgets/dialog_parts.h"
-#include "app/widgets/plain_text.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/window/copy_words.h"
 

@@ -79,6 +79,7 @@ struct Period {
     {
         return (!from || at >= *from) && (!until || at < *until);
     }
+    bool operator==(const Period&) const = default;
 };
 
 /// The month a moment falls in on the user's calendar; the core knows UTC only.

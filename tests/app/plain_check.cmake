@@ -4,7 +4,8 @@
 cmake_minimum_required(VERSION 3.25)
 
 # The helper itself, and the only places that make markup; each escapes what was typed.
-set(helper app/widgets/plain_text.h app/widgets/plain_text.cpp)
+set(helper app/widgets/plain_text.h app/widgets/plain_text.cpp app/widgets/plain_label.h
+    app/widgets/plain_label.cpp)
 set(makesMarkup app/widgets/explanation_view.h app/widgets/explanation_view.cpp app/bench/tank_side.cpp)
 # Message boxes and questions: told there that their texts are plain.
 set(asks app/widgets/prompts.cpp)

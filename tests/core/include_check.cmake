@@ -1,5 +1,5 @@
 # Fails when a room of the house includes what it may not: the core any Qt at all, the store anything
-# of Qt's windows, a lower room a higher one, the window what reckons a time.
+# of Qt's windows, a lower room a higher one, one page another, the window what reckons a time.
 # Usage: cmake -D ROOT=<source folder> -P <this file>
 cmake_minimum_required(VERSION 3.25)
 
@@ -13,6 +13,22 @@ set(windowHeaders "^(Qt(Gui|Widgets|Charts|Svg|SvgWidgets|PrintSupport)/|QWidget
 # The window gets their values by way of the ledger, and none of their functions.
 set(reckonsTimes "^core/chemistry/(developing|fixing|wear)\\.h$")
 set(reckoningCalls "chemistry::(baseTime|coldFactor|fitClearing|whenReaching|clearing|wearFactor)[^A-Za-z]")
+
+# The rooms inside app, from the ground up; each may include itself and those before it. Pages stand
+# beside each other: none includes another, the window leads between them. The command line stands
+# beside all that has widgets; it has words only, and only start-up includes it. What lies in app
+# itself is start-up.
+set(pages bench daybook films formulary mixing shelf statistics)
+set(below_words "")
+set(below_session words)
+set(below_widgets words session)
+set(below_charts words session widgets)
+set(below_dialogs words session widgets charts)
+foreach(page IN LISTS pages)
+    set(below_${page} words session widgets charts dialogs)
+endforeach()
+set(below_window words session widgets charts dialogs ${pages})
+set(below_cli words)
 
 set(faults 0)
 set(seen 0)
@@ -34,6 +50,17 @@ foreach(room IN LISTS rooms)
             endif()
             if(room STREQUAL "app" AND header MATCHES "${reckonsTimes}")
                 set(fault TRUE)
+            endif()
+            if(header MATCHES "^app/([^/]+)/")
+                set(used ${CMAKE_MATCH_1})
+                if(file MATCHES "^app/([^/]+)/")
+                    set(within ${CMAKE_MATCH_1})
+                    if(NOT DEFINED below_${within})
+                        set(fault TRUE) # a room without a place in the order
+                    elseif(NOT used STREQUAL within AND NOT used IN_LIST below_${within})
+                        set(fault TRUE)
+                    endif()
+                endif()
             endif()
             foreach(higher IN LISTS above)
                 if(header MATCHES "^${higher}/" OR header MATCHES "\\.\\./")

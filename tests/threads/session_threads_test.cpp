@@ -1,6 +1,6 @@
 // The session's copies, the day book's reader and the window's jobs, while somebody works.
-#include "app/daybook/store_thread.h"
 #include "app/session/session.h"
+#include "app/session/store_thread.h"
 #include "app/window/book_jobs.h"
 #include "tests/core/store/temp_book.h"
 

@@ -4,6 +4,7 @@
 #include "app/bench/bench_page.h"
 #include "app/bench/steady_time.h"
 #include "app/widgets/theme.h"
+#include "tests/app/bench/book_host.h"
 #include "tests/core/ledger/run_kit.h"
 
 #include <QApplication>
@@ -112,9 +113,10 @@ struct Bench {
         file.write(bytes);
     }
 
-    /// The page is gone as in a crash: what it would do in its end is undone.
+    /// The page is gone as in a crash a moment later: what it would do in its end is undone.
     void kill()
     {
+        page->waitUntilWritten();
         const QByteArray left = runFile();
         page.reset();
         putRunFile(left);

@@ -1,6 +1,8 @@
 #include "app/charts/chart.h"
 #include "app/charts/chart_figures.h"
-#include "app/charts/chart_table.h"
+#include "app/charts/chart_table_dialog.h"
+#include "app/charts/chart_table_model.h"
+#include "app/charts/chart_view.h"
 #include "app/widgets/theme.h"
 #include "tests/app/gallery/samples.h"
 

@@ -4,7 +4,7 @@
 #include "app/daybook/day_detail.h"
 #include "app/daybook/forgotten_dialog.h"
 #include "app/daybook/take_back_dialog.h"
-#include "app/widgets/card.h"
+#include "app/widgets/factor_rows.h"
 #include "app/widgets/prompts.h"
 
 #include <QAbstractButton>
@@ -266,6 +266,28 @@ TEST(DayBookEmpty, SaysWhatToDoFirst)
     desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
     on.settle();
     EXPECT_EQ(on.shown(), QStringList{"Mixed, Dev 1"});
+}
+
+TEST_F(DayBookPageTest, TheStatisticsStandBehindAButton)
+{
+    auto* statistics = new QWidget;
+    DayBookPage page(desk.session(), desk.preferences(), statistics);
+    page.show();
+    waitFor([&] { return page.model()->entriesRead() > 0 && !page.model()->isWaiting(); });
+    const auto press = [&](const char* text) {
+        for (auto* button : page.findChildren<QPushButton*>()) {
+            if (button->isVisible() && button->text() == text)
+                return button->click();
+        }
+        ADD_FAILURE() << "no button " << text;
+    };
+    EXPECT_FALSE(statistics->isVisible());
+    press("&Statistics");
+    EXPECT_TRUE(statistics->isVisible());
+    EXPECT_FALSE(page.list()->isVisible());
+    press("En&tries");
+    EXPECT_FALSE(statistics->isVisible());
+    EXPECT_TRUE(page.list()->isVisible());
 }
 
 TEST_F(DayBookPageTest, LetsGoOfTheFileWhenTheBookIsClosed)

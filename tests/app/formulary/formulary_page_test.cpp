@@ -1,6 +1,6 @@
 #include "app/formulary/formulary_page.h"
 
-#include "app/charts/chart.h"
+#include "app/charts/chart_view.h"
 #include "app/formulary/figure_list.h"
 #include "app/formulary/formulary_table.h"
 #include "app/formulary/solution_card.h"

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/charts/chart.h"
-#include "app/shelf/bottle_view.h"
 #include "app/shelf/selected_bottle.h"
+#include "app/widgets/bottle_view.h"
 
 #include <vector>
 

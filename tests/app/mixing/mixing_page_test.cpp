@@ -1,6 +1,6 @@
 #include "app/mixing/mixing_page.h"
 
-#include "app/charts/chart.h"
+#include "app/charts/chart_view.h"
 #include "app/mixing/blend_bar.h"
 #include "app/mixing/choice_step.h"
 #include "app/mixing/cool_step.h"

@@ -1,7 +1,7 @@
-#include "app/charts/chart.h"
+#include "app/charts/chart_view.h"
 #include "app/shelf/shelf_page.h"
 #include "app/shelf/shelf_view.h"
-#include "app/widgets/card.h"
+#include "app/widgets/figure_label.h"
 #include "tests/app/gallery/samples.h"
 
 #include <QLabel>

@@ -68,28 +68,6 @@ TEST(ShelfViews, graverVerdictsStandFirstAndSpentOnesBeforeFresh)
     EXPECT_LT(test, discard);
 }
 
-TEST(ShelfViews, nextFilmMultipliesWhatItShows)
-{
-    const auto batch = Bottle().films(1, 4).at(day(10));
-    const auto so = ledger::assess(batch);
-    const auto next = nextFilm(batch, so, kNineThirty, chemistry::Celsius(20), english());
-    EXPECT_EQ(next.time, "13:20"); // 9:30 × 1.40 = 798 s
-    ASSERT_EQ(next.rows.size(), 4u);
-    EXPECT_EQ(next.rows[0].value, "9:30");
-    EXPECT_EQ(next.rows[2].value.simplified(), QString::fromUtf8("× 1.40"));
-}
-
-TEST(ShelfViews, withoutTheMakersTimeThereIsNone)
-{
-    const auto batch = Bottle().films(1, 4).at(day(10));
-    const auto next = nextFilm(batch, ledger::assess(batch), {}, chemistry::Celsius(20), english());
-    EXPECT_EQ(next.time.simplified(), QString::fromUtf8("× 1.40"));
-    const auto cold =
-        nextFilm(batch, ledger::assess(batch), kNineThirty, chemistry::Celsius(5), english());
-    EXPECT_FALSE(cold.time.contains(u':'));
-    EXPECT_TRUE(cold.note.contains("no time"));
-}
-
 TEST(ShelfViews, theNotebookStandsInForATimeThatNobodyTypedIn)
 {
     auto formulary = formularyOfTwo();

@@ -2,9 +2,9 @@
 #include "tests/app/daybook/day_driver.h"
 
 #include "app/charts/chart.h"
+#include "app/charts/chart_view.h"
 #include "app/statistics/statistics_page.h"
 #include "app/statistics/statistics_words.h"
-#include "app/widgets/card.h"
 #include "app/widgets/where_from_button.h"
 #include "core/store/journal_reader.h"
 
@@ -18,6 +18,17 @@ namespace
 {
 
 using ledger::EndCause;
+
+/// The page on a desk's book, shown.
+struct StatisticsOn {
+    explicit StatisticsOn(Desk& desk) : page(desk.session())
+    {
+        page.setWording(desk.preferences().wording());
+        page.resize(1100, 760);
+        page.show();
+    }
+    StatisticsPage page;
+};
 
 class StatisticsPageTest : public testing::Test
 {
@@ -60,9 +71,8 @@ protected:
 
 TEST_F(StatisticsPageTest, TheLastTwelveMonths)
 {
-    PageOn on(desk);
-    on.page.showStatistics(true);
-    const auto& so = wait(*on.page.statisticsPage());
+    StatisticsOn on(desk);
+    const auto& so = wait(on.page);
     EXPECT_DOUBLE_EQ(so.developed.value(), 11);
     ASSERT_EQ(so.months.size(), 7u); // January (29 days before February) to July 2026
     EXPECT_EQ(so.months.front().month, std::chrono::year(2026) / 1);
@@ -78,9 +88,8 @@ TEST_F(StatisticsPageTest, TheLastTwelveMonths)
 
 TEST_F(StatisticsPageTest, AnotherPeriodIsAnotherSum)
 {
-    PageOn on(desk);
-    auto* page = on.page.statisticsPage();
-    on.page.showStatistics(true);
+    StatisticsOn on(desk);
+    auto* page = &on.page;
     wait(*page);
     page->setSpan(StatisticsPage::Span::All);
     waitFor([&] { return page->statistics()->developed.value() == 15; });
@@ -91,11 +100,44 @@ TEST_F(StatisticsPageTest, AnotherPeriodIsAnotherSum)
     waitFor([&] { return page->statistics()->developed.value() == 11; });
 }
 
+TEST_F(StatisticsPageTest, GrowsWithTheBook)
+{
+    StatisticsOn on(desk);
+    EXPECT_DOUBLE_EQ(wait(on.page).developed.value(), 11);
+    const auto id = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 4");
+    desk.passMinutes(1);
+    desk.run(id, 2);
+    waitFor([&] { return on.page.statistics()->developed.value() == 13; });
+}
+
+TEST_F(StatisticsPageTest, ReadsOnlyWhileItIsSeen)
+{
+    StatisticsOn on(desk);
+    wait(on.page);
+    on.page.hide();
+    const auto id = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 4");
+    desk.passMinutes(1);
+    desk.run(id, 2);
+    QTest::qWait(50);
+    EXPECT_DOUBLE_EQ(on.page.statistics()->developed.value(), 11);
+    on.page.show();
+    waitFor([&] { return on.page.statistics()->developed.value() == 13; });
+}
+
+TEST_F(StatisticsPageTest, LetsGoOfTheFileWhenTheBookIsClosed)
+{
+    StatisticsOn on(desk);
+    wait(on.page);
+    const QString log = desk.session().path() + "-wal";
+    ASSERT_TRUE(QFile::exists(log));
+    desk.session().close();
+    EXPECT_FALSE(QFile::exists(log)) << "the last to close clears it away";
+}
+
 TEST_F(StatisticsPageTest, IsReadInWordsToo)
 {
-    PageOn on(desk);
-    on.page.showStatistics(true);
-    wait(*on.page.statisticsPage());
+    StatisticsOn on(desk);
+    wait(on.page);
     QStringList bars;
     for (const auto* rows : on.page.findChildren<BarRows*>())
         bars << rows->accessibleName();
@@ -104,7 +146,7 @@ TEST_F(StatisticsPageTest, IsReadInWordsToo)
     EXPECT_TRUE(all.contains("35 days · 2 bottles · 5.5 films each")) << all.toStdString();
     EXPECT_TRUE(all.contains(QRegularExpression("Spent by film: 1 bottle · 50.%")))
         << all.toStdString();
-    auto* chart = on.page.statisticsPage()->findChild<ChartView*>();
+    auto* chart = on.page.findChild<ChartView*>();
     EXPECT_TRUE(chart->chart().summary.contains("11 films, 1.6 a month")) // 11 in 7 months
         << chart->chart().summary.toStdString();
     EXPECT_EQ(chart->chart().categories.size(), 7);
@@ -112,11 +154,10 @@ TEST_F(StatisticsPageTest, IsReadInWordsToo)
 
 TEST_F(StatisticsPageTest, SaysHowItCounts)
 {
-    PageOn on(desk);
-    on.page.showStatistics(true);
-    auto* ask = on.page.statisticsPage()->findChild<WhereFromButton*>();
+    StatisticsOn on(desk);
+    auto* ask = on.page.findChild<WhereFromButton*>();
     EXPECT_TRUE(ask->isHidden());
-    wait(*on.page.statisticsPage());
+    wait(on.page);
     EXPECT_FALSE(ask->isHidden());
     const auto figures = ask->figures();
     ASSERT_EQ(figures.size(), 4u);
@@ -151,9 +192,8 @@ TEST(StatisticsWords, CostsKeepTheirCurrency)
 TEST(StatisticsEmpty, SaysWhatToDoFirst)
 {
     Desk desk;
-    PageOn on(desk);
-    on.page.showStatistics(true);
-    waitFor([&] { return on.page.statisticsPage()->statistics().has_value(); });
+    StatisticsOn on(desk);
+    waitFor([&] { return on.page.statistics().has_value(); });
     bool said = false;
     for (const auto* label : on.page.findChildren<QLabel*>())
         said = said || (label->isVisible() && label->text() == "Nothing to count yet");

@@ -1,4 +1,4 @@
-#include "app/widgets/card.h"
+#include "app/widgets/factor_rows.h"
 #include "app/widgets/flow_layout.h"
 #include "app/widgets/prompts.h"
 

@@ -1,6 +1,7 @@
 #include "app/widgets/figures.h"
 #include "app/widgets/tally.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/verdict_label.h"
 #include "app/widgets/verdict_mark.h"
 
 #include <QImage>

@@ -2,7 +2,7 @@
 // walk that opens whatever can be opened and looks at how it is shown.
 #pragma once
 
-#include "app/charts/chart.h"
+#include "app/charts/chart_view.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/where_from_button.h"
 #include "app/widgets/where_from_popover.h"

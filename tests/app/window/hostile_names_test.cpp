@@ -108,7 +108,7 @@ TEST_F(HostileNames, EveryDeedOfABottleShowsThemAsTyped)
         }
     }
     EXPECT_GE(m_dialogs, 2 * (kBottleActions - 1));
-    at.controller.logMix();
+    emit at.window.enterRequested();
     settle();
     inspectDialogs(at.window, "mix");
 }
@@ -132,7 +132,7 @@ TEST_F(HostileNames, EveryMenuEntryShowsThemAsTyped)
 TEST_F(HostileNames, TheMixingGuideShowsThemAsTyped)
 {
     Walked at(desk);
-    at.controller.mix();
+    emit at.window.mixRequested();
     auto* guide = at.window.findChild<MixingPage*>();
     ASSERT_NE(guide, nullptr);
     for (int i = 0; i < MixingPage::kSteps; ++i) {

@@ -1,6 +1,7 @@
 // A change of language while the window is open leaves no word behind: what it shows afterwards is
 // what a window shows that was opened in that language.
 #include "app/charts/chart.h"
+#include "app/charts/chart_view.h"
 #include "app/daybook/day_book_page.h"
 #include "app/formulary/formulary_page.h"
 #include "app/mixing/mixing_page.h"
@@ -157,7 +158,7 @@ struct Shown {
                          [&languages](const QString& code) { languages.use(code); });
         window.setLanguages({{{}, {}}, {"de", "Deutsch"}}, desk.preferences().language());
         window.show();
-        controller.mix();
+        emit window.mixRequested();
     }
 
     // Each page in turn, and the guide; by name.

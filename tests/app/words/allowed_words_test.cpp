@@ -47,7 +47,7 @@ QStringList literalsFrom(const QString& source, qsizetype at)
 QStringList phrasesOfTheCore()
 {
     static const QRegularExpression kPlaces(
-        QStringLiteral(R"((?:\ballowed =|\bmalformed\(|\bk\w+Form =)\s*)"));
+        QStringLiteral(R"((?:\ballowed =|\bmalformed\(|\bk\w+Form =|\bkTextToKeep =)\s*)"));
     QStringList found;
     QDirIterator files(QStringLiteral(ULLAGE_CORE), {"*.cpp", "*.h"}, QDir::Files,
                        QDirIterator::Subdirectories);

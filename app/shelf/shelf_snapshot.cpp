@@ -1,0 +1,111 @@
+#include "app/shelf/shelf_snapshot.h"
+
+#include "app/charts/strip_chart.h"
+#include "app/shelf/shelf_charts.h"
+#include "app/words/air_words.h"
+#include "app/words/explanations.h"
+#include "core/ledger/air_advice.h"
+#include "core/ledger/range.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+// Enough for months; the span moves by days between one and the next sample of this size.
+constexpr int kRangeSamples = 60;
+
+std::optional<ledger::DateRange> discardRange(const BottleSnapshot& snapshot,
+                                              const formulary::Formulary& formulary)
+{
+    const ledger::Batch& batch = snapshot.bottle.batch;
+    if (!batch.inUse())
+        return std::nullopt;
+    return ledger::discardRange(snapshot.events, batch.asOf, formulary, {.samples = kRangeSamples})
+        .value_or(std::nullopt);
+}
+
+void addStrips(SelectedBottle& selected, const BottleSnapshot& snapshot, const Wording& wording)
+{
+    const ledger::Batch& batch = snapshot.bottle.batch;
+    selected.hasStrips = batch.solution->role == formulary::Role::Developer;
+    if (!selected.hasStrips)
+        return;
+    const auto record = ledger::stripRecord(snapshot.strips);
+    if (record.readings.empty()) {
+        selected.stripWords << stripsToCome();
+        return;
+    }
+    selected.strips = stripChart(record, batch.asOf, wording);
+    selected.stripWords = stripSentences(record, batch.id, batch.asOf, wording);
+    if (const auto limits = explainStripLimits(record, wording))
+        selected.figures.push_back(*limits);
+}
+
+void addAirAdvice(SelectedBottle& selected, const BottleSnapshot& snapshot, const Wording& wording)
+{
+    if (!selected.air)
+        return;
+    const ledger::Batch& batch = snapshot.bottle.batch;
+    selected.help << routeSentence(batch, wording);
+    if (const auto advice = ledger::airAdvice(batch, snapshot.freeVessels))
+        selected.help << helpSentences(*advice, batch.asOf, wording);
+}
+
+} // namespace
+
+ShelfShown shelfShown(const ShelfSnapshot& shelf, const Wording& wording)
+{
+    ShelfShown shown;
+    std::optional<chemistry::Instant> next;
+    for (const ledger::Judged& bottle : shelf.bottles) {
+        shown.bottles.push_back(bottleView(bottle.batch, bottle.assessment, wording));
+        const auto by = bottle.assessment.discardBy;
+        if (by && *by > shelf.now && (!next || *by < *next))
+            next = by;
+    }
+    if (!shown.bottles.empty())
+        shown.summary = shelfSummary(shown.bottles, next, shelf.now, wording);
+    if (shelf.newest) {
+        const QString behind = clockBehindText(*shelf.newest, shelf.now, wording);
+        if (!behind.isEmpty())
+            shown.summary = behind;
+    }
+    return shown;
+}
+
+std::vector<ledger::Batch> pastOf(const ledger::Batch& batch, std::vector<ledger::Event> entered,
+                                  const formulary::Formulary& formulary)
+{
+    std::vector<ledger::Batch> past;
+    ledger::Fold fold(formulary);
+    const auto events = ledger::happened(std::move(entered));
+    auto next = events.begin();
+    for (const auto moment : pastMoments(batch)) {
+        for (; next != events.end() && next->at <= moment; ++next) {
+            if (!fold.apply(*next))
+                return past;
+        }
+        if (fold.started())
+            past.push_back(fold.at(moment));
+    }
+    return past;
+}
+
+SelectedBottle selectedBottle(const BottleSnapshot& snapshot, const formulary::Formulary& formulary,
+                              const Wording& wording)
+{
+    const auto& [batch, assessment] = snapshot.bottle;
+    SelectedBottle selected =
+        selectedBottle(batch, assessment, pastOf(batch, snapshot.events, formulary), snapshot.times,
+                       discardRange(snapshot, formulary), snapshot.temperature, wording);
+    addAirAdvice(selected, snapshot, wording);
+    addStrips(selected, snapshot, wording);
+    return selected;
+}
+
+} // namespace ullage::app

@@ -1,0 +1,52 @@
+// All that the shelf shows, made in one pass from what the book held at one moment: pure functions,
+// fit for any thread.
+#pragma once
+
+#include "app/shelf/selected_bottle.h"
+#include "app/shelf/shelf_views.h"
+#include "app/widgets/bottle_view.h"
+#include "core/ledger/event.h"
+#include "core/ledger/run_plan.h"
+#include "core/ledger/strip_record.h"
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace ullage::app
+{
+
+/// The bottles in use, each as it is now.
+struct ShelfSnapshot {
+    std::vector<ledger::Judged> bottles;
+    std::optional<chemistry::Instant> newest; ///< of any entry, also where it lies after now
+    chemistry::Instant now;
+};
+
+struct ShelfShown {
+    std::vector<BottleView> bottles; ///< in the order of the snapshot
+    QString summary; ///< or that the clock stands before the newest entry; empty for no bottle
+};
+
+ShelfShown shelfShown(const ShelfSnapshot& shelf, const Wording& wording);
+
+/// One bottle with its history.
+struct BottleSnapshot {
+    ledger::Judged bottle;
+    std::vector<ledger::Event> events;        ///< of its batch, as entered
+    std::vector<ledger::StripReading> strips; ///< of its developer; not looked at for others
+    std::vector<std::shared_ptr<const formulary::Vessel>> freeVessels;
+    KnownTimes times;
+    chemistry::Celsius temperature; ///< of the next bath
+};
+
+/// Everything that is said of it: the next time, the reasons, the charts, what would help.
+SelectedBottle selectedBottle(const BottleSnapshot& snapshot, const formulary::Formulary& formulary,
+                              const Wording& wording);
+
+/// Its states at pastMoments(), each folded on from the one before; those that cannot be folded are
+/// left out.
+std::vector<ledger::Batch> pastOf(const ledger::Batch& batch, std::vector<ledger::Event> entered,
+                                  const formulary::Formulary& formulary);
+
+} // namespace ullage::app

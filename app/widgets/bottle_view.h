@@ -1,0 +1,40 @@
+// What is drawn and said of one bottle: plain values and finished sentences, so that whoever draws
+// it knows nothing of the ledger.
+#pragma once
+
+#include "app/widgets/bottle_shape.h"
+#include "app/widgets/verdict_mark.h"
+
+#include <QMetaType>
+#include <QString>
+
+namespace ullage::app
+{
+
+enum class SolutionLook { Developer, Stop, Fixer, WashAid, WettingAgent, Other };
+
+struct BottleView {
+    QString id;           ///< the batch
+    QString name;         ///< "Dev 14"
+    QString mixedText;    ///< "mixed 2 Nov"
+    QString mixedDate;    ///< "2 Nov", for a label too narrow for more
+    QString solutionName; ///< "MQ borax developer, stock"
+    QString vesselName;   ///< "Amber 1"
+    SolutionLook solution = SolutionLook::Developer;
+    BottleMaterial material = BottleMaterial::Glass;
+    double capacityMl = 1000; ///< of the vessel, brim-full
+    double volumeMl = 0;
+    bool squeezed = false; ///< the air is pressed out at every closing
+    double airMl = 0;      ///< air left in a squeezed bottle; others follow from the volume
+    double filmsDone = 0;  ///< film units, thirds and quarters included
+    double standing = 0;   ///< share of life used by standing, 0 to 1 and above
+    double wear = 0;       ///< share of capacity used by film, 0 to 1 and above
+    VerdictLook verdict = VerdictLook::Good;
+    QString headline;   ///< "5 films left"
+    QString subline;    ///< "until 1 May"
+    double urgency = 0; ///< the most urgent bottle stands first
+};
+
+} // namespace ullage::app
+
+Q_DECLARE_METATYPE(ullage::app::BottleView)

@@ -1,0 +1,58 @@
+#include "app/window/bench_place.h"
+
+#include "app/bench/bench_page.h"
+#include "app/widgets/theme.h"
+#include "app/window/main_window.h"
+
+namespace ullage::app
+{
+
+BenchPlace::BenchPlace(const WindowParts& parts, ledger::SteadyClock steady, QObject* parent)
+    : QObject(parent), m_parts(parts), m_steady(std::move(steady)),
+      m_host(parts.session, parts.preferences), m_memory(parts.preferences.settings())
+{
+    make();
+    connect(&m_parts.session, &Session::opened, this, &BenchPlace::bookOpened);
+}
+
+BenchPlace::~BenchPlace() { delete m_page; }
+
+void BenchPlace::make()
+{
+    m_page = new BenchPage(m_host, m_memory, m_sounds,
+                           {m_steady, [&session = m_parts.session] { return session.now(); }});
+    m_parts.window.setPage(Page::Bench, m_page, [this] { return m_page->firstForKeys(); });
+    connect(m_page, &BenchPage::fullViewChanged, &m_parts.window, &MainWindow::setBare);
+}
+
+void BenchPlace::bookOpened()
+{
+    m_page->bookChanged();
+    // A run left by a crash is what the user came for.
+    if (m_page->isRunInHand())
+        m_parts.window.showPage(Page::Bench);
+}
+
+void BenchPlace::plan(const QString& batch)
+{
+    m_page->plan(batch.toStdString());
+    m_parts.window.showPage(Page::Bench);
+}
+
+void BenchPlace::setWording() { emit m_host.changed(); }
+
+void BenchPlace::remake()
+{
+    emit m_host.changed();
+    // A run in hand goes through its file, as after a crash.
+    const bool running = m_page->run() != nullptr;
+    const bool dark = Theme::instance().isDarkRoom();
+    m_parts.window.setPage(Page::Bench, new QWidget); // the other pages keep their places
+    delete m_page;
+    make();
+    m_page->setDarkRoom(dark);
+    if (running)
+        m_page->goOn();
+}
+
+} // namespace ullage::app

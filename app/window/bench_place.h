@@ -1,0 +1,47 @@
+// The Bench in the window: its host is the open book, and its full view the whole screen.
+#pragma once
+
+#include <QObject>
+#include <QPointer>
+
+#include "app/bench/alert_sounds.h"
+#include "app/bench/bench_memory.h"
+#include "app/bench/session_host.h"
+#include "app/window/window_parts.h"
+#include "core/ledger/run_clock.h"
+
+namespace ullage::app
+{
+
+class BenchPage;
+
+class BenchPlace : public QObject
+{
+    Q_OBJECT
+
+public:
+    /// `steady` is the clock of the runs.
+    BenchPlace(const WindowParts& parts, ledger::SteadyClock steady, QObject* parent = nullptr);
+    ~BenchPlace() override;
+
+    /// Shows the Bench with a run planned through this bottle.
+    void plan(const QString& batch);
+    /// The units changed.
+    void setWording();
+    /// The language changed: the page words itself when it is made, so it is made anew. A run in
+    /// hand goes on at the same second.
+    void remake();
+
+private:
+    void make();
+    void bookOpened();
+
+    WindowParts m_parts;
+    ledger::SteadyClock m_steady;
+    SessionHost m_host;
+    BenchMemory m_memory;
+    AlertSounds m_sounds;
+    QPointer<BenchPage> m_page; ///< the window's, but it goes before what it stands on
+};
+
+} // namespace ullage::app

@@ -1,0 +1,40 @@
+// What is done with bottles from the window: each deed opens its dialog; undo and redo.
+#pragma once
+
+#include <QObject>
+
+#include "app/shelf/bottle_actions.h"
+#include "app/window/window_parts.h"
+
+namespace ullage::app
+{
+
+class BottleDeeds : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit BottleDeeds(const WindowParts& parts, QObject* parent = nullptr);
+
+    // None does anything while no book is open.
+    /// The plain dialog for a new batch.
+    void logMix();
+    /// Running film needs no bottle; the others do nothing if `batch` is not in use.
+    void doWith(BottleAction action, const QString& batch);
+    void undo();
+    void redo();
+    /// What the Edit menu says of them; again when the words for it change.
+    void showUndo();
+
+signals:
+    /// A bottle is to be selected on the shelf.
+    void bottleMade(const QString& batch);
+    /// Plan a run with it on the Bench; show what film went through it.
+    void benchRequested(const QString& batch);
+    void filmsRequested(const QString& batch, const QString& name);
+
+private:
+    WindowParts m_parts;
+};
+
+} // namespace ullage::app

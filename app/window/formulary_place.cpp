@@ -1,0 +1,73 @@
+#include "app/window/formulary_place.h"
+
+#include "app/formulary/formulary_page.h"
+#include "app/window/main_window.h"
+
+#include <QEvent>
+
+namespace ullage::app
+{
+
+FormularyPlace::FormularyPlace(const WindowParts& parts, QObject* parent)
+    : QObject(parent), m_parts(parts)
+{
+    make();
+    connect(&m_parts.session, &Session::opened, this, &FormularyPlace::setWording);
+    connect(&m_parts.session, &Session::changed, this, &FormularyPlace::refresh);
+}
+
+void FormularyPlace::make()
+{
+    FormularyDeeds deeds;
+    const auto add = [&session = m_parts.session](const auto& what) {
+        return session.doing([&](ledger::Book& book) { return book.add(what); });
+    };
+    deeds.addSolution = add;
+    deeds.addVessel = add;
+    deeds.addFigure = add;
+    deeds.newId = [&session = m_parts.session] { return session.newId(); };
+    m_page = new FormularyPage(deeds);
+    m_page->installEventFilter(this);
+    m_parts.window.setPage(Page::Formulary, m_page);
+    setWording();
+}
+
+bool FormularyPlace::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Show)
+        refresh();
+    return QObject::eventFilter(watched, event);
+}
+
+void FormularyPlace::setWording()
+{
+    m_entries = -1;
+    refresh();
+}
+
+void FormularyPlace::refresh()
+{
+    Session& session = m_parts.session;
+    if (!session.isOpen() || !m_page->isVisible())
+        return;
+    const std::int64_t entries = session.entries();
+    if (entries == m_entries)
+        return;
+    m_entries = entries;
+    m_page->setFormulary(session.formulary(), m_parts.wording());
+}
+
+void FormularyPlace::remake()
+{
+    const auto tab = m_page->tab();
+    const QString solution = m_page->chosenSolution();
+    make();
+    if (m_parts.session.isOpen()) { // for what was chosen to be found again
+        m_entries = m_parts.session.entries();
+        m_page->setFormulary(m_parts.session.formulary(), m_parts.wording());
+    }
+    m_page->chooseSolution(solution);
+    m_page->setTab(tab);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,40 @@
+// The Formulary in the window.
+#pragma once
+
+#include <QObject>
+
+#include "app/window/window_parts.h"
+
+#include <cstdint>
+
+namespace ullage::app
+{
+
+class FormularyPage;
+
+/// For the window's thread. The page is told of the book's formulary when it is seen and the book
+/// has grown since, not else.
+class FormularyPlace : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit FormularyPlace(const WindowParts& parts, QObject* parent = nullptr);
+
+    /// The units changed.
+    void setWording();
+    /// The language changed: the page words itself when it is made, so it is made anew.
+    void remake();
+
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void make();
+    void refresh();
+
+    WindowParts m_parts;
+    FormularyPage* m_page = nullptr; ///< the window's
+    std::int64_t m_entries = -1;     ///< in the book when the page was told; -1 for to be told
+};
+
+} // namespace ullage::app

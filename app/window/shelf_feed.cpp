@@ -1,0 +1,193 @@
+#include "app/window/shelf_feed.h"
+
+#include "app/dialogs/bottle_choice.h"
+#include "app/shelf/shelf_page.h"
+#include "app/window/main_window.h"
+
+#include <QEvent>
+#include <QSemaphore>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr chemistry::Celsius kUsual{20}; // of the next bath
+constexpr int kPatienceMs = 50;          // longer than this, a window is felt to stand still
+
+} // namespace
+
+/// Filled on the thread before `ready`.
+struct ShelfFeed::Handed {
+    QSemaphore ready;
+    Result<SelectedBottle> selected;
+    bool taken = false; ///< the window's thread only
+};
+
+ShelfFeed::ShelfFeed(const WindowParts& parts, QObject* parent)
+    : QObject(parent), m_parts(parts), m_thread(std::make_unique<StoreThread>())
+{
+    ShelfPage* shelf = m_parts.window.shelf();
+    shelf->installEventFilter(this);
+    connect(shelf, &ShelfPage::bottleSelected, this, [this](const QString& id) {
+        if (!m_filling)
+            showSelected(id);
+    });
+    connect(&m_parts.session, &Session::opened, this, &ShelfFeed::bookOpened);
+    connect(&m_parts.session, &Session::closing, this, &ShelfFeed::bookClosing);
+    connect(&m_parts.session, &Session::changed, this, &ShelfFeed::refresh);
+    shelf->setBookOpen(m_parts.session.isOpen());
+    if (m_parts.session.isOpen())
+        bookOpened();
+}
+
+ShelfFeed::~ShelfFeed()
+{
+    ++*m_turn;
+    m_thread.reset();
+}
+
+bool ShelfFeed::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Show && m_stale)
+        refresh();
+    return QObject::eventFilter(watched, event);
+}
+
+void ShelfFeed::bookOpened()
+{
+    m_told = false;
+    m_shown.clear();
+    m_thread->setBook(m_parts.session.path());
+    m_parts.window.shelf()->setBookOpen(true);
+}
+
+void ShelfFeed::bookClosing()
+{
+    ++*m_turn;
+    m_thread->setBook({});
+    m_parts.window.shelf()->setBookOpen(false);
+}
+
+void ShelfFeed::refresh()
+{
+    m_stale = true;
+    if (m_parts.window.shelf()->isVisible())
+        showShelf();
+}
+
+// The bottles in use are few, however long the book is, and the session has them folded for
+// everybody; the newest entry is one row of an index.
+void ShelfFeed::showShelf()
+{
+    Session& session = m_parts.session;
+    if (!session.isOpen())
+        return;
+    m_stale = false;
+    ShelfSnapshot snapshot{{}, session.newest(), session.now()};
+    for (const Bottle& bottle : session.bottles())
+        snapshot.bottles.push_back({bottle.batch, bottle.assessment});
+    ShelfShown shown = shelfShown(snapshot, m_parts.wording());
+    ShelfPage* shelf = m_parts.window.shelf();
+    shelf->setSummary(shown.summary);
+    m_filling = true;
+    shelf->setBottles(std::move(shown.bottles));
+    m_filling = false;
+    showSelected(shelf->currentBottle());
+}
+
+bool ShelfFeed::select(const QString& id)
+{
+    if (m_stale)
+        showShelf();
+    return m_parts.window.shelf()->selectBottle(id);
+}
+
+BottleSnapshot ShelfFeed::snapshotOf(const Bottle& bottle)
+{
+    const formulary::Solution& solution = *bottle.batch.solution;
+    const Preferences& preferences = m_parts.preferences;
+    KnownTimes times{preferences.baseTimes(solution.id), {}, {}, true};
+    QStringList films;
+    for (const auto& film : preferences.baseTimesFor(solution.id)) {
+        if (!film.name.empty())
+            films << QString::fromStdString(film.name);
+    }
+    times.film = films.join(QStringLiteral(", "));
+    if (times.pairs.empty())
+        times = notebookTimes(m_parts.session.formulary(), solution);
+    Session& session = m_parts.session;
+    return {{bottle.batch, bottle.assessment},
+            {},
+            {},
+            freeVessels(session.formulary(), session.bottles()),
+            std::move(times),
+            kUsual};
+}
+
+void ShelfFeed::showSelected(const QString& id)
+{
+    const int turn = ++*m_turn;
+    const Bottle* bottle = m_parts.session.isOpen() ? m_parts.session.bottle(id) : nullptr;
+    if (!bottle)
+        return;
+    auto handed = std::make_shared<Handed>();
+    const auto hand = [this, turn, handed](Result<SelectedBottle> selected) {
+        handed->selected = std::move(selected);
+        handed->ready.release();
+        QMetaObject::invokeMethod(this, [this, turn, handed] { take(turn, handed); });
+    };
+    m_thread->post(
+        [=, current = m_turn, thread = m_thread.get(), snapshot = snapshotOf(*bottle),
+         wording = m_parts.wording()](store::SqlStore&) mutable {
+            if (*current != turn)
+                return;
+            const auto book = thread->book();
+            if (!book)
+                return hand(tl::unexpected(book.error()));
+            const ledger::Batch& batch = snapshot.bottle.batch;
+            auto events = (*book)->events(batch.id);
+            if (!events)
+                return hand(tl::unexpected(events.error()));
+            snapshot.events = std::move(*events);
+            if (batch.solution->role == formulary::Role::Developer) {
+                auto strips = (*book)->strips(batch.solution->id, batch.asOf);
+                if (!strips)
+                    return hand(tl::unexpected(strips.error()));
+                snapshot.strips = std::move(*strips);
+            }
+            hand(selectedBottle(snapshot, (*book)->formulary(), wording));
+        },
+        [hand](const Error& error) { hand(tl::unexpected(error)); });
+    if (handed->ready.tryAcquire(1, kPatienceMs))
+        return take(turn, handed);
+    if (m_shown == id)
+        return; // what is told of it stands until it is told anew
+    SelectedBottle waiting;
+    waiting.id = id;
+    waiting.name = QString::fromStdString(bottle->batch.name);
+    waiting.nextTitle = waiting.name;
+    waiting.verdict = bottleView(bottle->batch, bottle->assessment, m_parts.wording()).verdict;
+    waiting.noTime = tr("Being reckoned…");
+    m_parts.window.shelf()->setSelected(waiting);
+}
+
+void ShelfFeed::take(int turn, const std::shared_ptr<Handed>& handed)
+{
+    if (handed->taken || *m_turn != turn)
+        return;
+    handed->taken = true;
+    if (handed->selected) {
+        m_shown = handed->selected->id;
+        m_parts.window.shelf()->setSelected(*handed->selected);
+        return;
+    }
+    // Where something is known to be wrong in the book, that was told already.
+    const Session& session = m_parts.session;
+    if (std::exchange(m_told, true) || session.fault() || session.readOnly())
+        return;
+    emit m_parts.session.failed(handed->selected.error());
+}
+
+} // namespace ullage::app

@@ -1,0 +1,64 @@
+#include "app/shelf/shelf_snapshot.h"
+
+#include "app/shelf/shelf_charts.h"
+#include "tests/app/words/sample_batches.h"
+
+namespace ullage::app
+{
+
+using namespace sample;
+
+TEST(ShelfSnapshot, thePastIsWhatTheEventsSayOfEachMoment)
+{
+    const Bottle bottle = Bottle().films(1, 4).films(20, 2);
+    const auto batch = bottle.at(day(40));
+    const auto moments = pastMoments(batch);
+    const auto past = pastOf(batch, bottle.events(), bottle.formulary());
+    ASSERT_EQ(past.size(), moments.size());
+    for (std::size_t i = 0; i < past.size(); ++i) {
+        const auto then = bottle.at(moments[i]);
+        EXPECT_EQ(past[i].asOf, moments[i]);
+        EXPECT_DOUBLE_EQ(past[i].filmsDone.value(), then.filmsDone.value()) << i;
+        EXPECT_EQ(ledger::assess(past[i]).standingUsed, ledger::assess(then).standingUsed) << i;
+    }
+    EXPECT_DOUBLE_EQ(past.back().filmsDone.value(), 6);
+}
+
+TEST(ShelfSnapshot, theShelfIsTheBottlesAndWhatTheyComeTo)
+{
+    const auto fresh = Bottle().films(1, 1).at(day(12));
+    const auto spent = Bottle().films(1, 10).at(day(12));
+    const ShelfSnapshot shelf{
+        {{fresh, ledger::assess(fresh)}, {spent, ledger::assess(spent)}}, day(12), day(12)};
+    const auto shown = shelfShown(shelf, english());
+    ASSERT_EQ(shown.bottles.size(), 2u);
+    EXPECT_DOUBLE_EQ(shown.bottles[1].filmsDone, 10);
+    EXPECT_TRUE(shown.summary.contains("in use · 1 to discard")) << shown.summary.toStdString();
+    EXPECT_TRUE(shelfShown({{}, {}, day(12)}, english()).summary.isEmpty());
+}
+
+TEST(ShelfSnapshot, aClockThatIsBehindIsSaidFirst)
+{
+    const auto batch = Bottle().at(day(12));
+    const ShelfSnapshot shelf{{{batch, ledger::assess(batch)}}, day(40), day(12)};
+    EXPECT_TRUE(shelfShown(shelf, english()).summary.startsWith("Is this computer's clock right?"));
+}
+
+TEST(ShelfSnapshot, allThatIsSaidOfABottleIsMadeFromIt)
+{
+    const Bottle bottle = Bottle().films(1, 4);
+    const auto batch = bottle.at(day(10));
+    BottleSnapshot snapshot{{batch, ledger::assess(batch)}, bottle.events(), {}, {}, KnownTimes{},
+                            chemistry::Celsius(20)};
+    snapshot.times.pairs = {{chemistry::Celsius(20), chemistry::Seconds(570)}};
+    snapshot.times.lastUsed = true;
+    const auto selected = selectedBottle(snapshot, bottle.formulary(), english());
+    EXPECT_EQ(selected.nextTime, "13:20"); // 9:30 × 1.40 = 798 s
+    EXPECT_TRUE(selected.left);
+    EXPECT_TRUE(selected.air);
+    EXPECT_FALSE(selected.help.isEmpty());
+    EXPECT_TRUE(selected.hasStrips);
+    EXPECT_FALSE(selected.stripWords.isEmpty()) << "what to do first";
+}
+
+} // namespace ullage::app

@@ -1,0 +1,82 @@
+// The shelf follows the book while it is seen, and makes up for what it missed when it is seen
+// again.
+#include "app/dialogs/mix_dialog.h"
+#include "tests/app/window/window_kit.h"
+
+#include <QLabel>
+#include <QLineEdit>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+bool says(const QWidget& page, const QString& text)
+{
+    for (const auto* label : page.findChildren<QLabel*>()) {
+        if (label->isVisible() && label->text().contains(text))
+            return true;
+    }
+    return false;
+}
+
+} // namespace
+
+TEST(ShelfFeed, aShelfThatIsNotSeenDoesNoWork)
+{
+    Desk desk;
+    Window at(desk);
+    at.window.showPage(Page::DayBook);
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    EXPECT_EQ(at.bottle("Dev 1"), nullptr);
+    at.window.showPage(Page::Shelf);
+    EXPECT_NE(at.bottle("Dev 1"), nullptr);
+}
+
+TEST(ShelfFeed, tellsOfTheBottleSelectedAndOfAnother)
+{
+    Desk desk;
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    const auto fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
+    Window at(desk);
+    ShelfPage* shelf = at.window.shelf();
+    for (const auto& bottle : {std::pair(dev, "Dev 1, "), std::pair(fix, "Fix 1, ")}) {
+        const auto& id = bottle.first; // no binding: a lambda cannot hold one
+        const char* const name = bottle.second;
+        ASSERT_TRUE(shelf->selectBottle(QString::fromStdString(id)));
+        EXPECT_TRUE(QTest::qWaitFor([&] { return says(*shelf, name); }, 10'000)) << name;
+    }
+    desk.passMinutes(1);
+    desk.run(fix, 3);
+    EXPECT_DOUBLE_EQ(at.bottle("Fix 1")->filmsDone, 3);
+    EXPECT_TRUE(says(*shelf, "Fix 1, "));
+}
+
+TEST(ShelfFeed, aBottleMixedFromAnotherPageIsSelected)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    Window at(desk);
+    at.window.showPage(Page::DayBook);
+    emit at.window.enterRequested();
+    auto* mix = at.dialog<MixDialog>();
+    type(*mix, "Name on the label", "Dev 2");
+    mix->accept();
+    Window::settle();
+    at.window.showPage(Page::Shelf);
+    ASSERT_NE(at.bottle("Dev 2"), nullptr);
+    EXPECT_EQ(at.window.shelf()->currentBottle(), at.bottle("Dev 2")->id);
+}
+
+TEST(ShelfFeed, letsGoOfTheFileWhenTheBookIsClosed)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    Window at(desk);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says(*at.window.shelf(), "Dev 1, "); }, 10'000));
+    desk.session().close();
+    EXPECT_FALSE(QFile::exists(desk.bookPath() + "-wal")) << "no connection is left";
+}
+
+} // namespace ullage::app
