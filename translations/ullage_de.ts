@@ -3684,6 +3684,26 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <comment>width, height, unit</comment>
         <translation>Planfilm %1 × %2 %3</translation>
     </message>
+    <message>
+        <source>Film %1</source>
+        <comment>width × length</comment>
+        <translation>Film %1</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <comment>width of film</comment>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 by length</source>
+        <comment>film</comment>
+        <translation>%1 nach Länge</translation>
+    </message>
+    <message>
+        <source>%1, %2 wide, by length</source>
+        <comment>film, its width</comment>
+        <translation>%1, %2 breit, nach Länge</translation>
+    </message>
 </context>
 <context>
     <name>Formulas</name>
@@ -7309,20 +7329,8 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Anzahl</translation>
     </message>
     <message>
-        <source>Film format</source>
-        <translation>Filmformat</translation>
-    </message>
-    <message>
-        <source>A format, or a sheet with its unit such as 9x12cm or 11x14in</source>
-        <translation>Ein Format oder ein Planfilm mit Einheit, etwa 9x12cm oder 11x14in</translation>
-    </message>
-    <message>
         <source>Remove</source>
         <translation>Entfernen</translation>
-    </message>
-    <message>
-        <source>Film format: “%1” is not known; allowed is one of the list, or a sheet with its unit such as 9x12cm or 11x14in.</source>
-        <translation>Filmformat: „%1“ ist nicht bekannt; erlaubt ist eines aus der Liste oder ein Planfilm mit Einheit, etwa 9x12cm oder 11x14in.</translation>
     </message>
 </context>
 <context>
@@ -7395,10 +7403,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Format</translation>
     </message>
     <message>
-        <source>A named format, or a sheet as 9x12cm or 11x14in</source>
-        <translation>Ein benanntes Format oder ein Planfilm wie 9x12cm oder 11x14in</translation>
-    </message>
-    <message>
         <source>Number of films</source>
         <translation>Anzahl der Filme</translation>
     </message>
@@ -7425,10 +7429,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Remove this film</source>
         <translation>Diesen Film entfernen</translation>
-    </message>
-    <message>
-        <source>“%1” is no film format. Use one of the list, or a sheet as 9x12cm.</source>
-        <translation>„%1“ ist kein Filmformat. Eines der Liste verwenden oder einen Planfilm wie 9x12cm.</translation>
     </message>
 </context>
 <context>
@@ -7566,6 +7566,69 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FormatBox</name>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Film format</source>
+        <translation>Filmformat</translation>
+    </message>
+    <message>
+        <source>A format of the list, or a size with its unit such as 9x12cm or 11x14in</source>
+        <translation>Ein Format der Liste oder eine Größe mit Einheit, etwa 9x12cm oder 11x14in</translation>
+    </message>
+    <message>
+        <source>Width of the film</source>
+        <translation>Breite des Films</translation>
+    </message>
+    <message>
+        <source>Length of the film</source>
+        <translation>Länge des Films</translation>
+    </message>
+    <message>
+        <source>Unit of the film&apos;s size</source>
+        <translation>Einheit der Filmgröße</translation>
+    </message>
+    <message>
+        <source>Rolls</source>
+        <translation>Rollen</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Planfilme</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Andere</translation>
+    </message>
+    <message>
+        <source>other size</source>
+        <translation>andere Größe</translation>
+    </message>
+    <message>
+        <source>Any other, by its size</source>
+        <translation>Jedes andere, nach seiner Größe</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Film format: the size is at most 10 by 100 metres.</source>
+        <translation>Filmformat: Die Größe ist höchstens 10 mal 100 Meter.</translation>
+    </message>
+    <message>
+        <source>Film format: “%1” is not known; allowed is one of the list, or a size with its unit such as 9x12cm or 11x14in.</source>
+        <translation>Filmformat: „%1“ ist nicht bekannt; erlaubt ist eines der Liste oder eine Größe mit Einheit, etwa 9x12cm oder 11x14in.</translation>
     </message>
 </context>
 <context>

@@ -1,14 +1,13 @@
 #include "app/bench/films_edit.h"
 
+#include "app/widgets/format_box.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
-#include "app/words/formulary_words.h"
 #include "core/chemistry/films.h"
 #include "core/ledger/typed_text.h"
 
-#include <QComboBox>
 #include <QCompleter>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -39,8 +38,7 @@ FilmsEdit::FilmsEdit(const Wording& wording, QWidget* parent)
     column->addLayout(row);
     connect(add, &QPushButton::clicked, this, [this] {
         ledger::RunFilm film;
-        film.format = m_rows.empty() ? m_format.toStdString()
-                                     : m_rows.back().format->currentText().toStdString();
+        film.format = m_rows.empty() ? m_format.toStdString() : m_rows.back().format->format();
         addFilm(film);
         m_rows.back().name->setFocus();
         emit changed();
@@ -67,7 +65,7 @@ void FilmsEdit::setFilms(const std::vector<ledger::RunFilm>& films)
 void FilmsEdit::addFilm(const ledger::RunFilm& film)
 {
     Row row{new QWidget,
-            new QComboBox,
+            new FormatBox(m_wording, this),
             new QSpinBox,
             new QuantityEdit(QuantityKind::Number, tr("Exposure index"), m_wording),
             new QLineEdit,
@@ -78,18 +76,14 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     grid->setSpacing(6);
     auto* first = new QHBoxLayout;
     auto* second = new QHBoxLayout;
-    for (QHBoxLayout* line : {first, second}) {
+    for (QHBoxLayout* line : {first, second})
         line->setSpacing(6);
-        grid->addLayout(line);
-    }
-    for (const auto& format : chemistry::namedFormats())
-        row.format->addItem(QString::fromUtf8(format.code.data(), qsizetype(format.code.size())));
-    row.format->setEditable(true);
+    grid->addLayout(first);
+    grid->addWidget(row.format->sizeLine());
+    grid->addLayout(second);
     row.format->setFixedWidth(118);
-    row.format->setCurrentText(QString::fromStdString(film.format));
-    row.format->lineEdit()->setCursorPosition(0);
+    row.format->setFormat(film.format);
     row.format->setAccessibleName(tr("Format"));
-    setPlainToolTip(row.format, tr("A named format, or a sheet as 9x12cm or 11x14in"));
     row.count->setFixedWidth(74);
     row.count->setRange(1, 100);
     row.count->setPrefix(QStringLiteral("× "));
@@ -124,7 +118,7 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     m_lines->addWidget(row.line);
     m_rows.push_back(row);
     connect(away, &QPushButton::clicked, this, [this, line = row.line] { remove(line); });
-    connect(row.format, &QComboBox::currentTextChanged, this, &FilmsEdit::changed);
+    connect(row.format, &FormatBox::formatChanged, this, &FilmsEdit::changed);
     connect(row.count, &QSpinBox::valueChanged, this, &FilmsEdit::changed);
     connect(row.index, &QuantityEdit::valueChanged, this, &FilmsEdit::changed);
     connect(row.index, &QLineEdit::editingFinished, this,
@@ -192,7 +186,7 @@ std::vector<ledger::RunFilm> FilmsEdit::films() const
 {
     std::vector<ledger::RunFilm> films;
     for (const Row& row : m_rows) {
-        const std::string format = row.format->currentText().trimmed().toStdString();
+        const std::string format = row.format->format();
         if (chemistry::filmsInOne(format))
             films.push_back({format, row.count->value(), row.name->text().trimmed().toStdString(),
                              row.index->value(), row.notes->text().trimmed().toStdString()});
@@ -203,10 +197,8 @@ std::vector<ledger::RunFilm> FilmsEdit::films() const
 QString FilmsEdit::problem() const
 {
     for (const Row& row : m_rows) {
-        const QString format = row.format->currentText().trimmed();
-        if (!chemistry::filmsInOne(format.toStdString()))
-            return tr("“%1” is no film format. Use one of the list, or a sheet as 9x12cm.")
-                .arg(format);
+        if (const QString problem = row.format->problem(); !problem.isEmpty())
+            return problem;
         if (!row.index->isValid())
             return row.index->problem();
         // Said before the run: at its end it would stand in the way of logging it.

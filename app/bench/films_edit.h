@@ -9,7 +9,6 @@
 
 #include <vector>
 
-class QComboBox;
 class QCompleter;
 class QStringListModel;
 class QLineEdit;
@@ -19,6 +18,7 @@ class QVBoxLayout;
 namespace ullage::app
 {
 
+class FormatBox;
 class QuantityEdit;
 
 class FilmsEdit : public QWidget
@@ -50,7 +50,7 @@ signals:
 private:
     struct Row {
         QWidget* line;
-        QComboBox* format;
+        FormatBox* format;
         QSpinBox* count;
         QuantityEdit* index;
         QLineEdit* name;

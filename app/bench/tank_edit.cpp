@@ -33,6 +33,7 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
     column->setSpacing(12);
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(4); // so many formats, and still a screen of 700
     const auto label = [&](const QString& text, QWidget* buddy, int row) {
         auto* made = new PlainLabel(text);
         made->setBuddy(buddy);
@@ -49,7 +50,7 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
     grid->addWidget(new PlainLabel(tr("Holds at once")), 2, 1);
     grid->addWidget(new PlainLabel(tr("covered by, each")), 2, 2);
     int row = 3;
-    for (const auto& format : chemistry::namedFormats()) {
+    for (const auto& format : chemistry::usualFormats()) {
         const std::string code(format.code);
         const auto known =
             std::find_if(tank.places.begin(), tank.places.end(),

@@ -1,13 +1,11 @@
 #include "app/dialogs/film_rows.h"
 
-#include "app/widgets/plain_text.h"
+#include "app/widgets/format_box.h"
 #include "app/widgets/theme.h"
-#include "app/words/formulary_words.h"
 #include "core/chemistry/films.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -43,25 +41,18 @@ void FilmRows::addFilms(const QString& format, double count)
                                  m_wording, row.line);
     row.count->setValue(count);
     row.count->setFixedWidth(70);
-    row.format = new QComboBox(row.line);
-    row.format->setAccessibleName(tr("Film format"));
-    row.format->setEditable(true);
-    row.format->setInsertPolicy(QComboBox::NoInsert);
-    for (const auto& named : chemistry::namedFormats()) {
-        const auto code =
-            QString::fromUtf8(named.code.data(), static_cast<qsizetype>(named.code.size()));
-        row.format->addItem(code, code);
-        row.format->setItemData(row.format->count() - 1, plainToolTip(filmFormatName(named.code)),
-                                Qt::ToolTipRole);
-    }
-    row.format->setEditText(format);
-    setPlainToolTip(row.format, tr("A format, or a sheet with its unit such as 9x12cm or 11x14in"));
+    row.format = new FormatBox(m_wording, row.line);
+    row.format->setFormat(format.toStdString());
     auto* remove = new QPushButton(tr("Remove"), row.line);
     remove->setAutoDefault(false);
     setButtonLook(remove, ButtonLook::Chip);
 
-    auto* line = new QHBoxLayout(row.line);
-    line->setContentsMargins(0, 0, 0, 0);
+    auto* lines = new QVBoxLayout(row.line);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->setSpacing(Space::kTight);
+    auto* line = new QHBoxLayout;
+    lines->addLayout(line);
+    lines->addWidget(row.format->sizeLine());
     line->setSpacing(Space::kSmall);
     line->addWidget(row.count);
     line->addWidget(row.format, 1);
@@ -71,7 +62,7 @@ void FilmRows::addFilms(const QString& format, double count)
     if (m_rows.size() == 1)
         setFocusProxy(row.count);
     connect(row.count, &QuantityEdit::valueChanged, this, &FilmRows::changed);
-    connect(row.format, &QComboBox::editTextChanged, this, &FilmRows::changed);
+    connect(row.format, &FormatBox::formatChanged, this, &FilmRows::changed);
     connect(remove, &QPushButton::clicked, this, [this, widget = row.line] { removeRow(widget); });
     showRemovers();
     emit changed();
@@ -108,17 +99,11 @@ void FilmRows::showRemovers()
     }
 }
 
-QString FilmRows::formatOf(const Row& row)
-{
-    QString text = row.format->currentText().trimmed();
-    return text.replace(QChar(0xd7), u'x');
-}
-
 ledger::Load FilmRows::load() const
 {
     ledger::Load load;
     for (const Row& row : m_rows) {
-        const std::string format = formatOf(row).toStdString();
+        const std::string format = row.format->format();
         if (!row.count->value() || !chemistry::filmsInOne(format))
             continue;
         const auto same = std::find_if(load.films.begin(), load.films.end(),
@@ -136,10 +121,8 @@ QString FilmRows::problem() const
     for (const Row& row : m_rows) {
         if (const QString problem = row.count->problem(); !problem.isEmpty())
             return problem;
-        if (!chemistry::filmsInOne(formatOf(row).toStdString()))
-            return tr("Film format: “%1” is not known; allowed is one of the list, or a sheet with "
-                      "its unit such as 9x12cm or 11x14in.")
-                .arg(row.format->currentText());
+        if (const QString problem = row.format->problem(); !problem.isEmpty())
+            return problem;
     }
     return {};
 }

@@ -8,15 +8,16 @@
 
 #include <vector>
 
-class QComboBox;
 class QPushButton;
 class QVBoxLayout;
 
 namespace ullage::app
 {
 
-/// Counts are whole, in the range of the journal's; formats as filmsInOne() knows them, and "×" is
-/// read as "x". There are no rows until they are added.
+class FormatBox;
+
+/// Counts are whole, in the range of the journal's; formats as FormatBox takes them. There are no
+/// rows until they are added.
 class FilmRows : public QWidget
 {
     Q_OBJECT
@@ -40,12 +41,11 @@ signals:
 private:
     struct Row {
         QWidget* line;
-        QComboBox* format;
+        FormatBox* format;
         QuantityEdit* count;
     };
     void removeRow(QWidget* line);
     void showRemovers();
-    [[nodiscard]] static QString formatOf(const Row& row);
 
     Wording m_wording;
     std::vector<Row> m_rows;

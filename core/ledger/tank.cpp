@@ -40,6 +40,17 @@ Result<void> check(const Tank& tank)
     return {};
 }
 
+namespace
+{
+
+bool isStrip(const std::string& format)
+{
+    const auto size = chemistry::sizeOf(format);
+    return size && chemistry::stripOf(*size);
+}
+
+} // namespace
+
 std::vector<TankFinding> findings(const Tank& tank, const Load& load)
 {
     std::vector<TankFinding> found;
@@ -52,6 +63,9 @@ std::vector<TankFinding> findings(const Tank& tank, const Load& load)
         const auto place =
             std::find_if(tank.places.begin(), tank.places.end(),
                          [&](const TankPlaces& other) { return other.format == film.format; });
+        if (place == tank.places.end() && isStrip(film.format)) {
+            continue; // a reel set to its width takes it, if the tank has one
+        }
         if (place == tank.places.end()) {
             found.push_back({TankFault::NoReel, film.format, film.count, 0});
             continue;

@@ -49,7 +49,9 @@ struct TankFinding {
     double limit = 0;   ///< pieces or mL the tank gives
 };
 
-/// What stands against this load in this tank; empty when it fits, or when nothing is known.
+/// What stands against this load in this tank; empty when it fits, or when nothing is known. Strips
+/// (chemistry::filmStrips()) for which no places are listed are not looked at: what a reel takes is
+/// a matter of their width.
 std::vector<TankFinding> findings(const Tank& tank, const Load& load);
 
 } // namespace ullage::ledger

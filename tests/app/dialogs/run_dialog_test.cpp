@@ -166,9 +166,11 @@ TEST_F(RunFilm, refusesFilmThatIsNone)
         expectRefused(dialog, "films");
     }
     type(dialog, "Count", "1");
-    named<QComboBox>(dialog, "Film format")->setEditText("126");
+    named<QComboBox>(dialog, "Film format")->setEditText("130");
     expectRefused(dialog, "films");
-    EXPECT_TRUE(dialog.problemOf("films").contains("126"));
+    EXPECT_TRUE(dialog.problemOf("films").contains("130"));
+    named<QComboBox>(dialog, "Film format")->setEditText("126");
+    expectRefused(dialog, "films"); // its length is not said
     named<QComboBox>(dialog, "Film format")->setEditText("9x12cm");
     type(dialog, "Thermometer", "200");
     expectRefused(dialog, "temperature_c");

@@ -82,7 +82,28 @@ TEST(FormularyWords, formatsAsTheTradeNamesThem)
     EXPECT_EQ(filmFormatName("4x5"), "4 × 5 in sheet");
     EXPECT_EQ(filmFormatName("9x12cm"), "9 × 12 cm sheet");
     EXPECT_EQ(filmFormatName("strange"), "strange");
-    EXPECT_EQ(filmFormatShort("9x12cm"), "9×12cm");
+    EXPECT_EQ(filmFormatName("4.6x61cm"), "Film 46\u00a0mm\u00a0×\u00a061\u00a0cm");
+    EXPECT_EQ(filmFormatShort("135-36"), "135-36");
+    EXPECT_EQ(filmFormatShort("4x5"), "4×5");
+    EXPECT_EQ(filmFormatShort("9x12cm"), "9×12\u00a0cm");
+    EXPECT_EQ(filmFormatShort("1.6x150cm"), "16\u00a0mm\u00a0×\u00a0150\u00a0cm");
+    EXPECT_EQ(filmStripName(chemistry::filmStrips()[0]), "127, 46 mm wide, by length");
+    EXPECT_EQ(filmStripName(chemistry::filmStrips()[2]), "16 mm by length");
+}
+
+TEST(FormularyWords, formatsAreReadAsTheyAreShown)
+{
+    for (const char* code : {"135-36", "120", "4x5", "6.5x9cm", "11x14in", "4.6x61cm"}) {
+        EXPECT_EQ(readFilmFormat(filmFormatShort(code)), code);
+    }
+    EXPECT_EQ(readFilmFormat(QStringLiteral(" 9 × 12 CM ")), "9x12cm");
+    EXPECT_EQ(readFilmFormat(QStringLiteral("6,5x9cm")), "6.5x9cm");
+    EXPECT_EQ(readFilmFormat(QStringLiteral("strange film")), "strangefilm");
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+    EXPECT_EQ(filmFormatShort("6.5x9cm"), "6,5×9\u00a0cm");
+    EXPECT_EQ(readFilmFormat(filmFormatShort("6.5x9cm")), "6.5x9cm");
+    QLocale::setDefault(before);
 }
 
 TEST(MomentText, keepingTimes)

@@ -249,6 +249,8 @@ TEST(Tank, ChecksReelsAndVolume)
     EXPECT_EQ(many[0].fault, TankFault::TooMany);
     EXPECT_NEAR(many[0].limit, 0.5, 1e-9);
     EXPECT_EQ(findings(tank, {{{"8x10", 1}}, {}})[0].fault, TankFault::NoReel);
+    EXPECT_EQ(findings(tank, {{{"9x12cm", 1}}, {}})[0].fault, TankFault::NoReel);
+    EXPECT_TRUE(findings(tank, {{{"4.6x61cm", 1}}, {}}).empty()) << "its reel is not known";
     const Tank low{"low", Millilitres(400), {{"135-36", 4, Millilitres(250)}}};
     EXPECT_EQ(findings(low, {{{"135-36", 2}}, {}})[0].fault, TankFault::TooLittleSolution);
     EXPECT_TRUE(findings({"plain", Millilitres(600), {}}, {{{"8x10", 9}}, {}}).empty());
