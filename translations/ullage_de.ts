@@ -3196,6 +3196,47 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
             <numerusform>%n gute</numerusform>
         </translation>
     </message>
+    <message>
+        <source>it comes after the image is developed and takes nothing of it</source>
+        <translation>es kommt, wenn das Bild entwickelt ist, und nimmt nichts davon weg</translation>
+    </message>
+    <message>
+        <source>it has no part in dissolving what was not developed</source>
+        <translation>es hat keinen Teil daran, Unentwickeltes aufzulösen</translation>
+    </message>
+    <message>
+        <source>it comes when the image is made and cleared</source>
+        <translation>es kommt, wenn das Bild fertig und klar ist</translation>
+    </message>
+    <message>
+        <source>it does the contrary</source>
+        <translation>es bewirkt das Gegenteil</translation>
+    </message>
+    <message>
+        <source>more than enough of it changes nothing</source>
+        <translation>mehr als genug davon ändert nichts</translation>
+    </message>
+    <message>
+        <source>it does the same to the whole film</source>
+        <translation>es wirkt auf den ganzen Film gleich</translation>
+    </message>
+    <message>
+        <source>standing does not spoil it</source>
+        <translation>Stehen verdirbt es nicht</translation>
+    </message>
+    <message>
+        <source>water before the developer neither adds density nor takes it</source>
+        <translation>Wasser vor dem Entwickler gibt keine Dichte und nimmt keine</translation>
+    </message>
+    <message>
+        <source>exposure changes density and nothing else</source>
+        <translation>die Belichtung ändert die Dichte und sonst nichts</translation>
+    </message>
+    <message>
+        <source>Not why they are %1: %2.</source>
+        <comment>what is wrong with negatives, reason</comment>
+        <translation>Nicht der Grund für „%1“: %2.</translation>
+    </message>
 </context>
 <context>
     <name>Films</name>
@@ -6560,6 +6601,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Have %1 tested before its next film</source>
         <translation>%1 vor dem nächsten Film prüfen lassen</translation>
+    </message>
+    <message>
+        <source>Apart as well, but no cause</source>
+        <translation>Auch anders, aber keine Ursache</translation>
     </message>
 </context>
 <context>

@@ -134,7 +134,7 @@ void CompareDialog::fill()
         else if (film.marks.empty())
             good.push_back(std::move(film));
     }
-    m_compared = ledger::compareFilms(m_marked, good);
+    m_compared = ledger::compareFilms(m_marked, good, fault());
 
     addText(column, comparedText(m_compared))->setFont(Theme::font(TextRole::Strong));
     setTone(addText(column, tr("It counts and compares, no more. What stands apart is where to "
@@ -152,6 +152,7 @@ void CompareDialog::fill()
         addTraits(column, m_compared.common);
     }
     addSuspects(column);
+    addRuledOut(column);
     addFilms(column);
     showPage(page, column);
 }
@@ -186,6 +187,20 @@ void CompareDialog::addTraits(QVBoxLayout* column, const std::vector<ledger::Tra
                             one, [this](const std::string& id) { return bottleName(id); },
                             m_context.wording));
         setTone(addText(column, traitCounts(one)), Tone::Quiet);
+        column->addSpacing(Space::kTight);
+    }
+}
+
+void CompareDialog::addRuledOut(QVBoxLayout* column)
+{
+    if (m_compared.ruledOut.empty())
+        return;
+    addHeading(column, tr("Apart as well, but no cause"));
+    for (const ledger::RuledOut& one : m_compared.ruledOut) {
+        addText(column, traitText(
+                            one.found, [this](const std::string& id) { return bottleName(id); },
+                            m_context.wording));
+        setTone(addText(column, ruledOutText(one)), Tone::Quiet);
         column->addSpacing(Space::kTight);
     }
 }

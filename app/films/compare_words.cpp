@@ -93,6 +93,31 @@ QString verdictText(Role role)
     return Words::tr("A later bath was to be tested first or discarded");
 }
 
+QString noCauseText(ledger::NoCause why)
+{
+    switch (why) {
+    case ledger::NoCause::AfterImage:
+        return Words::tr("it comes after the image is developed and takes nothing of it");
+    case ledger::NoCause::NoFixing:
+        return Words::tr("it has no part in dissolving what was not developed");
+    case ledger::NoCause::Later:
+        return Words::tr("it comes when the image is made and cleared");
+    case ledger::NoCause::OtherWay:
+        return Words::tr("it does the contrary");
+    case ledger::NoCause::Enough:
+        return Words::tr("more than enough of it changes nothing");
+    case ledger::NoCause::AllAlike:
+        return Words::tr("it does the same to the whole film");
+    case ledger::NoCause::NeverSpoilt:
+        return Words::tr("standing does not spoil it");
+    case ledger::NoCause::PlainWater:
+        return Words::tr("water before the developer neither adds density nor takes it");
+    case ledger::NoCause::ExposureOnly:
+        break;
+    }
+    return Words::tr("exposure changes density and nothing else");
+}
+
 } // namespace
 
 QString traitText(const ledger::TraitFound& found, const BottleName& bottle, const Wording& wording)
@@ -147,6 +172,12 @@ QString traitCounts(const ledger::TraitFound& found)
         .arg(marked)
         .arg(found.good.with)
         .arg(found.good.known);
+}
+
+QString ruledOutText(const ledger::RuledOut& ruledOut)
+{
+    return Words::tr("Not why they are %1: %2.", "what is wrong with negatives, reason")
+        .arg(filmFaultName(ruledOut.fault), noCauseText(ruledOut.why));
 }
 
 QString comparedText(const ledger::FilmComparison& compared)

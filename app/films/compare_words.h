@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/words/units.h"
-#include "core/ledger/film_compare.h"
+#include "core/ledger/film_cause.h"
 
 #include <QString>
 
@@ -21,6 +21,9 @@ QString traitText(const ledger::TraitFound& found, const BottleName& bottle,
 
 /// "3 of 3 marked · 1 of 12 good", counted among the films of which it is known.
 QString traitCounts(const ledger::TraitFound& found);
+
+/// "Not why they are thin: it comes after the image is developed and takes nothing of it."
+QString ruledOutText(const ledger::RuledOut& ruledOut);
 
 /// How much the comparison rests on: "3 films marked, 12 good ones."
 QString comparedText(const ledger::FilmComparison& compared);

@@ -1,5 +1,6 @@
 #include "app/widgets/format_box.h"
 
+#include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"

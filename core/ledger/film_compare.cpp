@@ -1,5 +1,7 @@
 #include "core/ledger/film_compare.h"
 
+#include "core/ledger/film_cause.h"
+
 #include <algorithm>
 #include <array>
 #include <functional>
@@ -76,8 +78,19 @@ std::optional<double> median(const Films& films, const Figure& figure)
 class Comparing
 {
 public:
-    Comparing(const Films& marked, const Films& good) : m_marked(marked), m_good(good)
+    Comparing(const Films& marked, const Films& good, std::optional<FilmFault> fault)
+        : m_marked(marked), m_good(good)
     {
+        for (const FilmTrace& film : marked) {
+            for (const FilmMark& mark : film.marks) {
+                if (mark.fault && (!fault || mark.fault == fault)) {
+                    m_faults.insert(*mark.fault);
+                }
+            }
+        }
+        if (fault) {
+            m_faults.insert(*fault);
+        }
         m_found.marked = static_cast<int>(marked.size());
         m_found.good = static_cast<int>(good.size());
     }
@@ -122,11 +135,30 @@ private:
         }
         const bool telling =
             found.good.known > 0 && found.good.share() <= kTelling * found.marked.share() + kSlack;
-        if (telling) {
+        const auto why = noCause(found);
+        if (why && telling) {
+            m_found.ruledOut.push_back({std::move(found), *m_faults.begin(), *why});
+        } else if (why) {
+            return;
+        } else if (telling) {
             m_found.apart.push_back(std::move(found));
         } else if (!onlyApart) {
             m_found.common.push_back(std::move(found));
         }
+    }
+
+    // Why it is a cause of none of the marks asked about: of the first, where it is of none.
+    [[nodiscard]] std::optional<NoCause> noCause(const TraitFound& found) const
+    {
+        std::optional<NoCause> first;
+        for (const FilmFault fault : m_faults) {
+            const auto why = whyNot(fault, found);
+            if (!why) {
+                return std::nullopt;
+            }
+            first = first ? first : why;
+        }
+        return first;
     }
 
     void bottles()
@@ -308,15 +340,16 @@ private:
 
     const Films& m_marked;
     const Films& m_good;
+    std::set<FilmFault> m_faults; ///< asked about
     FilmComparison m_found;
 };
 
 } // namespace
 
 FilmComparison compareFilms(const std::vector<FilmTrace>& marked,
-                            const std::vector<FilmTrace>& good)
+                            const std::vector<FilmTrace>& good, std::optional<FilmFault> fault)
 {
-    return Comparing(marked, good).all();
+    return Comparing(marked, good, fault).all();
 }
 
 } // namespace ullage::ledger

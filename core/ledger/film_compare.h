@@ -14,6 +14,8 @@
 namespace ullage::ledger
 {
 
+enum class NoCause;
+
 enum class FilmTrait {
     Bottle,        ///< went through this bottle: subject its id, role
     WearOver,      ///< the bottle of this role had done `number` films per litre or more
@@ -47,6 +49,13 @@ struct TraitFound {
     TraitCount good;                     ///< among the good ones
 };
 
+/// Something that sets the films apart and cannot have made them what they are (film_cause.h).
+struct RuledOut {
+    TraitFound found;
+    FilmFault fault{}; ///< of those asked about, the first
+    NoCause why{};     ///< it is no cause of that
+};
+
 struct FilmComparison {
     int marked = 0; ///< films compared
     int good = 0;
@@ -56,6 +65,8 @@ struct FilmComparison {
     /// Shared by the films marked, and by the good ones about as often; or with no good film that
     /// it is known of.
     std::vector<TraitFound> common;
+    /// What would stand in `apart`, but can be no cause of any of the marks asked about.
+    std::vector<RuledOut> ruledOut;
     /// Ids of bottles that a look is worth, the most pointed at first: those that set the films
     /// apart.
     std::vector<std::string> suspects;
@@ -69,7 +80,10 @@ inline constexpr int kMostNeeded = 4; ///< from so many marked films on, not eve
 inline constexpr double kMost = 0.75; ///< but so many of them must share a trait
 
 /// Traits of numbers take the least (or greatest) figure among the films marked as their limit.
+/// What cannot be a cause of `fault` is left out of `apart`, `common` and `suspects`; without
+/// `fault`, what can be a cause of none of the marks that the films marked have.
 FilmComparison compareFilms(const std::vector<FilmTrace>& marked,
-                            const std::vector<FilmTrace>& good);
+                            const std::vector<FilmTrace>& good,
+                            std::optional<FilmFault> fault = {});
 
 } // namespace ullage::ledger

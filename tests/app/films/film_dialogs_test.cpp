@@ -211,6 +211,7 @@ TEST_F(FilmsTest, ComparesMarksOneKindAndHasABottleTestedFirst)
         }));
     }
     dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 2");
+    fix = desk.mix("starter-acid-fixer", "starter-glass-1000", 1000, "Fix 2");
     run({"Quay"}, 600, 601);
     run({"Dunes"}, 600, 600);
     CompareDialog dialog(contextOf(desk), QString());
@@ -220,7 +221,14 @@ TEST_F(FilmsTest, ComparesMarksOneKindAndHasABottleTestedFirst)
     EXPECT_TRUE(dialog.lines().contains(QStringLiteral("Developed in Dev 1")))
         << dialog.lines().join(u'\n').toStdString();
     EXPECT_TRUE(dialog.lines().contains(QStringLiteral("4 of 4 marked · 0 of 2 good")));
-    EXPECT_TRUE(dialog.lines().contains(QStringLiteral("Fixed in Fix 1")));
+    // All of them went through another fixer as well; but a fixer can't thin a film.
+    const auto line = dialog.lines().indexOf(QStringLiteral("Fixed in Fix 1"));
+    ASSERT_GT(line, dialog.lines().indexOf(QStringLiteral("Apart as well, but no cause")));
+    EXPECT_EQ(dialog.lines()[line + 1], QStringLiteral("Not why they are thin: it comes after the "
+                                                       "image is developed and takes nothing of "
+                                                       "it."));
+    for (auto* button : dialog.findChildren<QPushButton*>())
+        EXPECT_FALSE(button->text().contains(QStringLiteral("Fix 1")));
 
     const QString id = QString::fromStdString(marked);
     ASSERT_EQ(desk.session().bottle(id)->assessment.verdict, ledger::Verdict::Good);

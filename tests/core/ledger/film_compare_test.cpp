@@ -1,4 +1,5 @@
 // What films marked have in common, and what sets them apart from the good ones.
+#include "core/ledger/film_cause.h"
 #include "core/ledger/film_compare.h"
 #include "tests/core/ledger/ledger_kit.h"
 
@@ -39,6 +40,13 @@ struct Made {
     Made& step(const std::string& kind, double planned, double real)
     {
         film.times->steps.push_back({kind, Seconds(planned), Seconds(real)});
+        return *this;
+    }
+    Made& marked(FilmFault fault)
+    {
+        FilmMark mark;
+        mark.fault = fault;
+        film.marks.push_back(mark);
         return *this;
     }
     Made& warmth(double celsius)
@@ -180,6 +188,62 @@ TEST(FilmCompare, WithoutGoodFilmsNothingStandsApart)
     EXPECT_TRUE(find(found.common, FilmTrait::Bottle, "d1"));
     EXPECT_TRUE(found.suspects.empty());
     EXPECT_TRUE(compareFilms({}, {}).common.empty());
+}
+
+TEST(FilmCompare, WhatCannotBeACauseIsNotPointedAt)
+{
+    const auto thin = [](const char* run) {
+        return Made(run)
+            .through("d1", Role::Developer, 8)
+            .through("x1", Role::Fixer, 18)
+            .step("fix", 300, 400)
+            .marked(FilmFault::Thin);
+    };
+    const auto good =
+        films({Made("r3").through("d2", Role::Developer, 1).through("x2", Role::Fixer, 1)});
+    const auto found = compareFilms(films({thin("r1"), thin("r2")}), good);
+    EXPECT_TRUE(find(found.apart, FilmTrait::Bottle, "d1"));
+    EXPECT_FALSE(find(found.apart, FilmTrait::Bottle, "x1")) << "a fixer can't thin a film";
+    EXPECT_EQ(found.suspects, std::vector<std::string>{"d1"});
+    std::vector<std::pair<FilmTrait, NoCause>> out;
+    for (const RuledOut& one : found.ruledOut) {
+        EXPECT_EQ(one.fault, FilmFault::Thin);
+        out.emplace_back(one.found.trait, one.why);
+    }
+    EXPECT_NE(std::find(out.begin(), out.end(), std::pair(FilmTrait::Bottle, NoCause::AfterImage)),
+              out.end());
+    EXPECT_NE(
+        std::find(out.begin(), out.end(), std::pair(FilmTrait::WearOver, NoCause::AfterImage)),
+        out.end());
+    // The same films as not clear: now it is the fixer, and the developer is out.
+    auto milky = films({thin("r1"), thin("r2")});
+    for (FilmTrace& film : milky) {
+        film.marks.front().fault = FilmFault::NotClear;
+    }
+    const auto other = compareFilms(milky, good);
+    EXPECT_TRUE(find(other.apart, FilmTrait::Bottle, "x1"));
+    EXPECT_FALSE(find(other.apart, FilmTrait::Bottle, "d1"));
+    // What both have in common with the good ones is no cause either.
+    const auto same = compareFilms(
+        films({Made("r1").through("x2", Role::Fixer, 1).marked(FilmFault::Thin)}), good);
+    EXPECT_FALSE(find(same.common, FilmTrait::Bottle, "x2"));
+}
+
+TEST(FilmCompare, OfSeveralMarksWhatCanCauseOneStays)
+{
+    const auto both = Made("r1")
+                          .through("d1", Role::Developer, 8)
+                          .through("x1", Role::Fixer, 18)
+                          .marked(FilmFault::Thin)
+                          .marked(FilmFault::NotClear);
+    const auto good =
+        films({Made("r3").through("d2", Role::Developer, 1).through("x2", Role::Fixer, 1)});
+    const auto any = compareFilms(films({both}), good);
+    EXPECT_TRUE(find(any.apart, FilmTrait::Bottle, "d1"));
+    EXPECT_TRUE(find(any.apart, FilmTrait::Bottle, "x1"));
+    EXPECT_TRUE(any.ruledOut.empty());
+    const auto thin = compareFilms(films({both}), good, FilmFault::Thin);
+    EXPECT_FALSE(find(thin.apart, FilmTrait::Bottle, "x1")) << "asked about thin alone";
 }
 
 TEST(FilmTraces, BottlesAreAsTheyWereJustBefore)
