@@ -1606,10 +1606,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>in diesem Fenster ist nichts rückgängig zu machen. Was andere eingetragen haben, wird im Tagebuch zurückgenommen.</translation>
     </message>
     <message>
-        <source>The book is damaged and can only be read: %1. Nothing more is entered into it. Restore a copy.</source>
-        <translation>Das Buch ist beschädigt und kann nur noch gelesen werden: %1. Es wird nichts mehr eingetragen. Stellen Sie eine Kopie wieder her.</translation>
-    </message>
-    <message>
         <source>this file is the open book itself. Choose another file.</source>
         <translation>diese Datei ist das geöffnete Buch selbst. Wählen Sie eine andere Datei.</translation>
     </message>
@@ -1705,6 +1701,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>%1 are too many.</source>
         <translation>%1 sind zu viele.</translation>
+    </message>
+    <message>
+        <source>The book is damaged and can only be read. Nothing more is entered into it. Restore a copy, or salvage what is left.</source>
+        <translation>Das Buch ist beschädigt und kann nur gelesen werden. Es wird nichts mehr eingetragen. Stellen Sie eine Kopie wieder her oder bergen Sie, was noch da ist.</translation>
     </message>
 </context>
 <context>
@@ -6097,6 +6097,17 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Salvage a damaged book</source>
         <translation>Beschädigtes Buch bergen</translation>
     </message>
+    <message numerus="yes">
+        <source>The book has %Ln entry(s) more; they will be missing.</source>
+        <translation>
+            <numerusform>Das Buch hat %Ln Eintrag mehr; er wird fehlen.</numerusform>
+            <numerusform>Das Buch hat %Ln Einträge mehr; sie werden fehlen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It is also open elsewhere: there the copy takes its place, too.</source>
+        <translation>Es ist auch anderswo offen: Dort tritt die Kopie ebenfalls an seine Stelle.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::BookFiles</name>
@@ -6346,6 +6357,17 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Show as a table…</source>
         <translation>Als Tabelle zeigen…</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ChoiceDialog</name>
+    <message>
+        <source>&amp;Go on</source>
+        <translation>&amp;Weiter</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -6636,9 +6658,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>fixer dripped in, unknown funnel …</source>
         <translation>Fixierbad hineingetropft, unbekannter Trichter …</translation>
     </message>
-</context>
-<context>
-    <name>ullage::app::Controller</name>
 </context>
 <context>
     <name>ullage::app::CoolStep</name>
@@ -7474,6 +7493,43 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Remove this film</source>
         <translation>Diesen Film entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FindingsDialog</name>
+    <message>
+        <source>Check the book</source>
+        <translation>Buch prüfen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln fault(s) found</source>
+        <translation>
+            <numerusform>%Ln Fehler gefunden</numerusform>
+            <numerusform>%Ln Fehler gefunden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was changed. What is sound is shown as before. A copy from before the fault has all of it; salvaging puts what is sound into a new book.</source>
+        <translation>Nichts wurde verändert. Was in Ordnung ist, wird gezeigt wie zuvor. Eine Kopie von vor dem Fehler hat alles; Bergen bringt, was in Ordnung ist, in ein neues Buch.</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %Ln more</source>
+        <translation>
+            <numerusform>und %Ln weiterer</numerusform>
+            <numerusform>und %Ln weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Restore a copy…</source>
+        <translation>Kopie &amp;wiederherstellen …</translation>
+    </message>
+    <message>
+        <source>&amp;Salvage…</source>
+        <translation>&amp;Bergen …</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>

@@ -420,6 +420,16 @@
     </message>
 </context>
 <context>
+    <name>ullage::app::BookCopies</name>
+    <message numerus="yes">
+        <source>The book has %Ln entry(s) more; they will be missing.</source>
+        <translation>
+            <numerusform>The book has %Ln entry more; it will be missing.</numerusform>
+            <numerusform>The book has %Ln entries more; they will be missing.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::BookFiles</name>
     <message numerus="yes">
         <source>%Ln entry(s) restored.</source>
@@ -498,6 +508,23 @@
         <translation>
             <numerusform>%n film. Choose it for its card.</numerusform>
             <numerusform>%n films. Choose one for its card.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FindingsDialog</name>
+    <message numerus="yes">
+        <source>%Ln fault(s) found</source>
+        <translation>
+            <numerusform>%Ln fault found</numerusform>
+            <numerusform>%Ln faults found</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %Ln more</source>
+        <translation>
+            <numerusform>and %Ln more</numerusform>
+            <numerusform>and %Ln more</numerusform>
         </translation>
     </message>
 </context>

@@ -49,8 +49,10 @@ int checkCommand(const Call& call)
     }
     const auto faults =
         static_cast<qlonglong>(check->findings.size()) + static_cast<qlonglong>(check->unlisted);
-    call.printText(CheckCommand::tr("%n faults", nullptr, static_cast<int>(faults)) +
-                   CheckCommand::tr(" in %1.\n").arg(counted));
+    // Nothing was counted where the file could not be read to its end.
+    call.printText(
+        CheckCommand::tr("%n faults", nullptr, static_cast<int>(faults)) +
+        (check->entries > 0 ? CheckCommand::tr(" in %1.\n").arg(counted) : QStringLiteral(".\n")));
     return kStoreFailed;
 }
 

@@ -8,6 +8,7 @@
 #include "app/words/error_words.h"
 
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -39,6 +40,20 @@ DeedDialog::DeedDialog(const DialogContext& context, const QString& title, QWidg
     m_later->setInterval(kPauseMs);
     connect(m_later, &QTimer::timeout, this, &DeedDialog::lookAhead);
     connect(m_form, &FieldForm::changed, m_later, qOverload<>(&QTimer::start));
+    connect(&session(), &Session::standingChanged, this, &DeedDialog::showStanding);
+    showStanding();
+}
+
+// Before anything is filled in, and not only when it is refused. What was filled in stays.
+void DeedDialog::showStanding()
+{
+    const auto& why = session().readOnly();
+    deedButton()->setEnabled(!why);
+    if (why)
+        setRefusal(errorSentence(*why, wording()));
+    else if (m_cannot)
+        setRefusal({});
+    m_cannot = why.has_value();
 }
 
 void DeedDialog::heed(FieldForm* form)

@@ -104,6 +104,7 @@ protected:
     [[nodiscard]] chemistry::Instant moment() const;
 
 private:
+    void showStanding();
     [[nodiscard]] std::optional<Error> follow(const std::vector<ledger::Event>& events);
 
     DialogContext m_context;
@@ -114,6 +115,7 @@ private:
     WhenEdit* m_when = nullptr; ///< of addWhen()
     ConsequenceCard* m_follows = nullptr;
     Follows m_whenFollows = Follows::Always;
+    bool m_cannot = false; ///< the book can only be read
     QTimer* m_later;
 };
 

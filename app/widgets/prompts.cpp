@@ -1,5 +1,6 @@
 #include "app/widgets/prompts.h"
 
+#include "app/widgets/choice_dialog.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
@@ -76,10 +77,8 @@ public:
     std::optional<int> choose(QWidget* parent, const QString& title, const QString& label,
                               const QStringList& ways) override
     {
-        bool ok = false;
-        const QString way =
-            QInputDialog::getItem(parent, plainTitle(title), plainText(label), ways, 0, false, &ok);
-        return ok ? std::optional(static_cast<int>(ways.indexOf(way))) : std::nullopt;
+        ChoiceDialog dialog(title, label, ways, parent);
+        return dialog.exec() == QDialog::Accepted ? std::optional(dialog.chosen()) : std::nullopt;
     }
 
     std::optional<QString> openFile(QWidget* parent, const QString& title,

@@ -11,6 +11,8 @@
 #include <QFileInfo>
 #include <QThread>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -186,6 +188,17 @@ void BookCopies::restoreFrom()
     });
 }
 
+// Only of a copy of this very book: what another has more or less says nothing.
+qint64 BookCopies::entriesLostBy(const store::Copy& copy) const
+{
+    Session& session = m_parts.session;
+    const bool ofThis = std::any_of(m_copies.begin(), m_copies.end(),
+                                    [&](const store::Copy& one) { return one.path == copy.path; });
+    return ofThis && session.isOpen() && session.path() == m_files.bookInHand()
+               ? session.entries() - copy.entries
+               : 0;
+}
+
 void BookCopies::restoreCopy(const store::Copy& copy)
 {
     if (m_files.isBusy())
@@ -203,11 +216,17 @@ void BookCopies::restoreCopy(const store::Copy& copy)
                                        : tr("Make %1 anew from this copy?").arg(name))
                               : (there ? tr("Put %1 in the place of %2?").arg(what, name)
                                        : tr("Make %2 anew from %1?").arg(what, name));
-    const Question question{
-        tr("Restore a copy"), ask,
-        (of.isEmpty() ? QString() : tr("The copy: %1.").arg(of) + u'\n') +
-            (there ? tr("The book as it is now is kept beside it under another name.") : QString()),
-        tr("Restore"), true};
+    QStringList detail;
+    if (!of.isEmpty())
+        detail << tr("The copy: %1.").arg(of);
+    if (const qint64 more = entriesLostBy(copy); more > 0)
+        detail << tr("The book has %Ln entry(s) more; they will be missing.", nullptr,
+                     static_cast<int>(more));
+    if (there && !m_parts.session.elsewhere().isEmpty())
+        detail << tr("It is also open elsewhere: there the copy takes its place, too.");
+    if (there)
+        detail << tr("The book as it is now is kept beside it under another name.");
+    const Question question{tr("Restore a copy"), ask, detail.join(u'\n'), tr("Restore"), true};
     if (prompts().confirm(&m_parts.window, question))
         m_files.putBack(copy.path, path);
 }

@@ -51,6 +51,8 @@ private:
     void chooseSecondFolder();
     void setSecondFolder(const QString& folder);
     void restoreCopy(const store::Copy& copy);
+    /// How many entries the book in hand has more than a copy of it; 0 where that is not known.
+    [[nodiscard]] qint64 entriesLostBy(const store::Copy& copy) const;
     void showSalvaged(const store::Salvaged& done, const QString& fresh);
 
     WindowParts m_parts;

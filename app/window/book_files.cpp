@@ -1,6 +1,7 @@
 #include "app/window/book_files.h"
 
 #include "app/widgets/prompts.h"
+#include "app/window/findings_dialog.h"
 #include "app/window/journal_import.h"
 #include "app/window/main_window.h"
 #include "app/window/missing_book.h"
@@ -213,12 +214,25 @@ void BookFiles::exportTo()
         [](int count) { return tr("%Ln entry(s) written.", nullptr, count); });
 }
 
+void BookFiles::showFindings(const store::BookCheck& check)
+{
+    auto* dialog = new FindingsDialog(check, m_parts.wording(), &m_parts.window);
+    connect(dialog, &FindingsDialog::copiesRequested, this, &BookFiles::copiesRequested);
+    connect(dialog, &FindingsDialog::salvageRequested, this, &BookFiles::salvageRequested);
+    openOnce(dialog);
+}
+
 void BookFiles::checkBook()
 {
     if (!m_parts.session.isOpen())
         return;
-    run(tr("Check the book"), checkJob(m_parts.session.path(), m_parts.session.lastSeen()),
-        [](int count) {
+    const auto check = std::make_shared<store::BookCheck>();
+    run(tr("Check the book"), checkJob(m_parts.session.path(), m_parts.session.lastSeen(), check),
+        [this, check](int count) {
+            if (!check->findings.empty()) {
+                showFindings(*check);
+                return QString();
+            }
             return tr("The book is sound; %Ln batch(s) were reckoned anew.", nullptr, count);
         });
 }

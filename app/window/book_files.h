@@ -53,8 +53,12 @@ public:
 signals:
     /// A copy is put in the place of the book: whatever shows copies goes.
     void puttingBack();
+    /// After a check that found faults: the copies are wanted, or what is left in a new book.
+    void copiesRequested();
+    void salvageRequested();
 
 private:
+    void showFindings(const store::BookCheck& check);
     void insteadOf(const QString& path, const std::vector<store::Copy>& copies);
     void fail(const QString& title, const Error& error) const { m_parts.fail(title, error); }
 

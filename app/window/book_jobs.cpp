@@ -2,7 +2,6 @@
 
 #include "core/store/backup.h"
 #include "core/store/file_moves.h"
-#include "core/store/integrity.h"
 #include "core/store/journal_writer.h"
 #include "core/store/restore.h"
 #include "core/store/sql_store.h"
@@ -22,18 +21,13 @@ Error fileFailure(const QString& file, const QString& message)
     return error;
 }
 
-// The number of batches, or the first thing found wrong.
-Result<int> checked(const QString& path, const QString& lastSeen, const store::Watch& watch)
+Result<store::BookCheck> checked(const QString& path, const QString& lastSeen,
+                                 const store::Watch& watch)
 {
     auto store = store::SqlStore::open(path, {.access = store::Access::Read, .lastSeen = lastSeen});
     if (!store)
         return tl::unexpected(store.error());
-    const auto check = store::checkBook(**store, watch);
-    if (!check)
-        return tl::unexpected(check.error());
-    if (!check->findings.empty())
-        return tl::unexpected(check->findings.front());
-    return static_cast<int>(check->batches);
+    return store::checkBook(**store, watch);
 }
 
 } // namespace
@@ -97,14 +91,24 @@ BookJob salvageJob(const QString& damaged, const QString& fresh, const QStringLi
     };
 }
 
-BookJob checkJob(const QString& path, const QString& lastSeen)
+BookJob checkJob(const QString& path, const QString& lastSeen,
+                 std::shared_ptr<store::BookCheck> done)
 {
-    return [=]() { return checked(path, lastSeen, {}); };
+    return [=]() -> Result<int> {
+        auto check = checked(path, lastSeen, {});
+        if (!check)
+            return tl::unexpected(check.error());
+        *done = std::move(*check);
+        return static_cast<int>(done->batches);
+    };
 }
 
 Result<void> checkWhole(const QString& path, const QString& lastSeen, const store::Watch& watch)
 {
-    return checked(path, lastSeen, watch).map([](int) {});
+    const auto check = checked(path, lastSeen, watch);
+    if (!check)
+        return tl::unexpected(check.error());
+    return check->findings.empty() ? Result<void>{} : tl::unexpected(check->findings.front());
 }
 
 } // namespace ullage::app

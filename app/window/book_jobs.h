@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/chemistry/result.h"
+#include "core/store/integrity.h"
 #include "core/store/progress.h"
 #include "core/store/restore.h"
 #include "core/store/salvage.h"
@@ -32,9 +33,10 @@ BookJob restoreJob(const QString& copy, const QString& path, chemistry::Instant 
 /// `fresh`. The number of entries.
 BookJob salvageJob(const QString& damaged, const QString& fresh, const QStringList& folders,
                    chemistry::Instant now, std::shared_ptr<store::Salvaged> done);
-/// Reads everything and folds every batch. The number of batches, or the first thing found wrong.
-BookJob checkJob(const QString& path, const QString& lastSeen);
-/// The same for a session (SessionOptions::wholeCheck), which may stop it.
+/// Reads everything and folds every batch; `done` gets what was found. The number of batches.
+BookJob checkJob(const QString& path, const QString& lastSeen,
+                 std::shared_ptr<store::BookCheck> done);
+/// The first thing found wrong, for a session (SessionOptions::wholeCheck), which may stop it.
 Result<void> checkWhole(const QString& path, const QString& lastSeen, const store::Watch& watch);
 
 } // namespace ullage::app

@@ -67,6 +67,8 @@ void Controller::connectFileMenu()
     connect(window, &MainWindow::importRequested, m_files, &BookFiles::importInto);
     connect(window, &MainWindow::exportRequested, m_files, &BookFiles::exportTo);
     connect(window, &MainWindow::checkRequested, m_files, &BookFiles::checkBook);
+    connect(m_files, &BookFiles::copiesRequested, m_copies, &BookCopies::openCopies);
+    connect(m_files, &BookFiles::salvageRequested, m_copies, &BookCopies::salvage);
     connect(window, &MainWindow::backupRequested, m_copies, &BookCopies::backUpTo);
     connect(window, &MainWindow::copiesRequested, m_copies, &BookCopies::openCopies);
     connect(window, &MainWindow::restoreRequested, m_copies, &BookCopies::restoreFrom);
@@ -123,7 +125,11 @@ void Controller::connectPages()
                 m_films->closeAll();
                 showBottle(id, name);
             });
-    connect(m_deeds, &BottleDeeds::bottleMade, m_shelf, &ShelfFeed::select);
+    connect(m_deeds, &BottleDeeds::bottleMade, this, [this](const QString& batch) {
+        m_mixing->logged();
+        m_parts.window.showPage(Page::Shelf);
+        m_shelf->select(batch);
+    });
     connect(m_deeds, &BottleDeeds::benchRequested, m_bench, &BenchPlace::plan);
     connect(m_mixing, &MixingPlace::plainLogWanted, m_deeds, &BottleDeeds::logMix);
     connect(m_mixing, &MixingPlace::finished, this, [this](const QString& batch) {

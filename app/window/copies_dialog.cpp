@@ -16,6 +16,8 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -145,7 +147,13 @@ void CopiesDialog::setView(const CopiesView& view)
         item->setFlags(Qt::NoItemFlags);
         item->setFirstColumnSpanned(true);
     } else {
-        m_list->setCurrentItem(m_list->topLevelItem(0));
+        // A faulty one would put the same fault back.
+        const auto sound =
+            std::find_if(view.copies.begin(), view.copies.end(), [](const store::Copy& copy) {
+                return copy.state == store::CopyState::Sound;
+            });
+        const auto row = sound == view.copies.end() ? 0 : sound - view.copies.begin();
+        m_list->setCurrentItem(m_list->topLevelItem(static_cast<int>(row)));
     }
     showChosen();
 }

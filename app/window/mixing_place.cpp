@@ -45,6 +45,12 @@ void MixingPlace::open()
                    session.batchNames());
 }
 
+void MixingPlace::logged()
+{
+    if (m_guide && m_guide->step() == MixingPage::Step::Choice)
+        m_parts.window.takeGuideAway();
+}
+
 void MixingPlace::setWording()
 {
     if (m_guide)

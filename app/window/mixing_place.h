@@ -22,6 +22,8 @@ public:
 
     /// Opens the guide, or goes back to the one under way; nothing while no book is open.
     void open();
+    /// A batch was logged without the guide: one that has only begun to ask is taken away.
+    void logged();
     /// The language or the units changed.
     void setWording();
 

@@ -342,9 +342,8 @@ private:
         case ErrorCode::BookMoved:
             return movedText();
         case ErrorCode::BookDamaged:
-            return tr("The book is damaged and can only be read: %1. Nothing more is entered into "
-                      "it. Restore a copy.")
-                .arg(text(m_error.text));
+            return tr("The book is damaged and can only be read. Nothing more is entered into it. "
+                      "Restore a copy, or salvage what is left.");
         case ErrorCode::StoreFailed:
             return storeFailureText(m_error);
         case ErrorCode::FileFailed:

@@ -7,6 +7,8 @@
 #include "core/store/interruptibly.h"
 #include "core/store/read_view.h"
 
+#include <set>
+
 namespace ullage::store
 {
 
@@ -52,6 +54,10 @@ public:
 private:
     void found(Error error)
     {
+        // Each reading of the file meets the same damage again.
+        if (error.code == ErrorCode::StoreFailed && !m_told.insert(error.text).second) {
+            return;
+        }
         if (m_check.findings.size() < kMostFaults) {
             m_check.findings.push_back(std::move(error));
         } else {
@@ -133,7 +139,8 @@ private:
     Connection* m_connection;
     const Watch* m_watch;
     BookCheck m_check;
-    std::int64_t m_each = 0; ///< entries, as far as that is known beforehand
+    std::set<std::string> m_told; ///< what the store failed with
+    std::int64_t m_each = 0;      ///< entries, as far as that is known beforehand
 };
 
 } // namespace

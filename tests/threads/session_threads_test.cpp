@@ -128,9 +128,10 @@ TEST_F(SessionThreads, RunsAJobOnAThreadAndHearsOfItsEnd)
         return other.import(lines).map([](const store::Imported& done) { return done.added; });
     };
     const auto fault = std::make_shared<std::optional<Error>>();
+    const auto check = std::make_shared<store::BookCheck>();
     const std::vector<BookJob> jobs{import, exportJob(path(), file("all.jsonl")),
                                     copyJob(path(), file("copy.ullage"), testNow(), fault),
-                                    checkJob(path(), file("seen"))};
+                                    checkJob(path(), file("seen"), check)};
     for (const BookJob& job : jobs) {
         const auto result = std::make_shared<Result<int>>(0);
         bool ended = false;

@@ -265,7 +265,7 @@ TEST_F(BottleDialogs, aFailedLookCondemns)
 {
     BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
     dialog.setKind(HappeningKind::Look);
-    named<QComboBox>(dialog, "Result")->setCurrentIndex(1);
+    named<QComboBox>(*dialog.shown(), "Result")->setCurrentIndex(1);
     EXPECT_FALSE(dialog.shown()->judgement().isEmpty());
     expectDone(dialog);
     EXPECT_TRUE(batch(dev).testFailed);

@@ -1,11 +1,14 @@
 // Copies of the book through the window, also where no book can be opened.
 #include "app/window/copies_dialog.h"
+#include "app/window/findings_dialog.h"
 #include "core/store/backup.h"
+#include "core/store/connection.h"
 #include "core/store/copies.h"
 #include "tests/app/window/window_kit.h"
 
 #include <QDir>
 #include <QFile>
+#include <QListWidget>
 #include <QPushButton>
 #include <QTreeWidget>
 
@@ -65,6 +68,32 @@ TEST(BookCopies, restoringWorksWhereNoBookCanBeOpened)
     ASSERT_TRUE(QTest::qWaitFor([&] { return at.asked.asked().size() >= told + 3; }, 20'000));
     EXPECT_TRUE(desk.session().isOpen());
     EXPECT_NE(at.bottle("Dev 1"), nullptr) << at.asked.asked().join(u'\n').toStdString();
+}
+
+TEST(BookCopies, aCheckListsAllThatIsWrongAndLeadsOn)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
+    Window at(desk);
+    {
+        auto behind = store::Connection::open(desk.bookPath(), store::FileMode::Write, 1000);
+        ASSERT_TRUE(behind);
+        ASSERT_TRUE((*behind)->run("DROP TRIGGER entry_stays"));
+        ASSERT_TRUE((*behind)->run("UPDATE entry SET body = replace(body, '1000', '999') "
+                                   "WHERE kind = 'mixed'"));
+    }
+    emit at.window.checkRequested();
+    FindingsDialog* found = nullptr;
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return (found = at.window.findChild<FindingsDialog*>()) != nullptr; }, 10'000));
+    EXPECT_GE(found->findChild<QListWidget*>()->count(), 3); // the trigger and both bottles
+    for (QPushButton* button : found->findChildren<QPushButton*>()) {
+        if (button->text().contains("copy"))
+            button->click();
+    }
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return at.window.findChild<CopiesDialog*>() != nullptr; }, 10'000));
 }
 
 TEST(BookCopies, theCopiesAreListedAndOneIsRestored)

@@ -56,7 +56,7 @@ TEST(Controller, fromMixingToDiscardAndBackThroughTheWindow)
         type(*mix, "Name on the label", "Dev 1");
         mix->accept();
         Window::settle();
-        at.window.showPage(Page::Shelf); // a shelf that is not seen does not follow
+        EXPECT_TRUE(at.window.shelf()->isVisible()) << "with the bottle, not the guide again";
         ASSERT_NE(at.bottle("Dev 1"), nullptr);
         EXPECT_EQ(at.bottle("Dev 1")->verdict, VerdictLook::Good);
         EXPECT_EQ(at.window.shelf()->currentBottle(), at.bottle("Dev 1")->id);

@@ -24,7 +24,7 @@ class TypedIntoTheBook : public BookTest
 
 TEST(TypedText, TakesAnyUtf8)
 {
-    for (const char* text : {"", "a", "\x7f", "ä", "\u07FF", "\u0800", "\uD7FF", "\uE000", "\uFFFF",
+    for (const char* text : {"", "a", "\x7f", "ä", "\u07FF", "\u0800", "\uD7FF", "\uE000", "\uFFFD",
                              "\U00010000", "\U0010FFFF", "<b>&\"'\n\x1b"}) {
         EXPECT_FALSE(refusal(text)) << text;
     }
