@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPlainTextEdit>
+#include <QTimer>
 
 namespace ullage::app
 {
@@ -39,7 +40,15 @@ protected:
     // The dialog's lines when the pause after typing is over.
     static QStringList told(const DeedDialog& dialog)
     {
-        QTest::qWait(250);
+        const auto pauses = dialog.findChildren<QTimer*>(QString(), Qt::FindDirectChildrenOnly);
+        EXPECT_FALSE(pauses.isEmpty());
+        EXPECT_TRUE(QTest::qWaitFor(
+            [&] {
+                return std::none_of(pauses.begin(), pauses.end(), [](const QTimer* pause) {
+                    return pause->isSingleShot() && pause->isActive();
+                });
+            },
+            10'000));
         return dialog.consequences();
     }
     chemistry::Instant daysAgo(int days) const
