@@ -175,6 +175,8 @@ void DeedDialog::clearProblems()
     for (FieldForm* form : m_forms)
         form->clearProblems();
     FormDialog::clearProblems();
+    if (m_cannot)
+        showStanding(); // that does not go by what was typed
 }
 
 void DeedDialog::showProblem(const QString& field, const QString& problem)

@@ -4,6 +4,7 @@
 #include "app/dialogs/test_forms.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
+#include <QFile>
 #include <QPlainTextEdit>
 #include <QTreeWidget>
 
@@ -259,6 +260,20 @@ TEST_F(BottleDialogs, stripsNeedOthersBeforeThem)
     EXPECT_FALSE(proposed(dialog));
     EXPECT_TRUE(dialog.shown()->judgement().contains("limits need 5"));
     expectDone(dialog);
+}
+
+TEST_F(BottleDialogs, aBookThatCanOnlyBeReadIsSaidFromTheStartAndStaysSaid)
+{
+    ASSERT_TRUE(QFile::rename(desk.bookPath(), desk.bookPath() + ".away"));
+    (void)desk.session().doing(
+        [](ledger::Book&) -> Result<void> { return refuse({.code = ErrorCode::Cancelled}); });
+    ASSERT_TRUE(desk.session().readOnly());
+    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    EXPECT_FALSE(dialog.refusal().isEmpty());
+    dialog.setKind(HappeningKind::Look);
+    EXPECT_FALSE(dialog.refusal().isEmpty());
+    EXPECT_FALSE(dialog.deedButton()->isEnabled());
+    ASSERT_TRUE(QFile::rename(desk.bookPath() + ".away", desk.bookPath()));
 }
 
 TEST_F(BottleDialogs, aFailedLookCondemns)
