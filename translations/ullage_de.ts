@@ -95,6 +95,14 @@
         <source>asking for a test of %1</source>
         <translation>die Bitte um eine Prüfung von %1</translation>
     </message>
+    <message>
+        <source>measuring silver in %1</source>
+        <translation>Silber in %1 messen</translation>
+    </message>
+    <message>
+        <source>filtering %1</source>
+        <translation>%1 filtern</translation>
+    </message>
 </context>
 <context>
     <name>AirWords</name>
@@ -170,6 +178,14 @@
     <message>
         <source>Where most of its oxygen came from: %1 (%2).</source>
         <translation>Woher der meiste Sauerstoff kam: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>It stands too warm: above %1 a fixer spoils.</source>
+        <translation>Sie steht zu warm: Über %1 verdirbt ein Fixierbad.</translation>
+    </message>
+    <message>
+        <source>It stands too cold: below %1 crystals may fall out (warming dissolves them again), and a bottle that may freeze must not be more than %2 full.</source>
+        <translation>Sie steht zu kalt: Unter %1 können Kristalle ausfallen (Erwärmen löst sie wieder), und eine Flasche, die gefrieren kann, darf höchstens zu %2 gefüllt sein.</translation>
     </message>
 </context>
 <context>
@@ -325,6 +341,34 @@
     <message>
         <source>a date, 1900 to 2200, such as 2026-06-01</source>
         <translation>ein Datum, 1900 bis 2200, etwa 2026-06-01</translation>
+    </message>
+    <message>
+        <source>either from or history</source>
+        <translation>entweder from oder history</translation>
+    </message>
+    <message>
+        <source>no later than it was found</source>
+        <translation>nicht später als der Fund</translation>
+    </message>
+    <message>
+        <source>the solution&apos;s own replenisher</source>
+        <translation>der Regenerator dieser Lösung</translation>
+    </message>
+    <message>
+        <source>another bottle</source>
+        <translation>eine andere Flasche</translation>
+    </message>
+    <message>
+        <source>a bottle of the same solution</source>
+        <translation>eine Flasche derselben Lösung</translation>
+    </message>
+    <message>
+        <source>a bottle of the same kind</source>
+        <translation>eine Flasche derselben Art</translation>
+    </message>
+    <message>
+        <source>with its other half, at the same time and of the same volume</source>
+        <translation>mit ihrer anderen Hälfte, zur selben Zeit und mit demselben Volumen</translation>
     </message>
 </context>
 <context>
@@ -629,6 +673,10 @@
         <source>%1, %2</source>
         <comment>what is poured, temperature</comment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, raised to the packet&apos;s shortest, %2</source>
+        <translation>%1, angehoben auf die kürzeste Zeit der Packung, %2</translation>
     </message>
 </context>
 <context>
@@ -1936,6 +1984,26 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>in favour of an imported journal</source>
         <translation>zugunsten eines importierten Journals</translation>
     </message>
+    <message>
+        <source>Decanted %1 of %2 into %3</source>
+        <translation>%1 %2 in %3 umgefüllt</translation>
+    </message>
+    <message>
+        <source>%1, second bath</source>
+        <translation>%1, zweites Bad</translation>
+    </message>
+    <message>
+        <source>Topped up with %1 of replenisher</source>
+        <translation>Mit %1 Regenerator aufgefüllt</translation>
+    </message>
+    <message>
+        <source>Topped up with %1 from another bottle</source>
+        <translation>Mit %1 aus einer anderen Flasche aufgefüllt</translation>
+    </message>
+    <message>
+        <source>into a bottle of its own</source>
+        <translation>in eine eigene Flasche</translation>
+    </message>
 </context>
 <context>
     <name>Explanations</name>
@@ -2042,14 +2110,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Colder bath</source>
         <translation>Kälteres Bad</translation>
-    </message>
-    <message>
-        <source>a straight line through the tests (least squares), read at the films per litre done by now</source>
-        <translation>eine Gerade durch die Proben (kleinste Quadrate), abgelesen bei den bisherigen Filmen je Liter</translation>
-    </message>
-    <message>
-        <source>the last test, because a line needs three tests at two levels of wear</source>
-        <translation>die letzte Probe, denn eine Gerade braucht drei Proben bei zwei Verbrauchsständen</translation>
     </message>
     <message>
         <source>Fixing time = 2 × clearing time; %1 × for films with tabular grains (%2). Clearing time = %3.</source>
@@ -2603,6 +2663,26 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>The bottle is less than half full, where no keeping times are published: this is an extrapolation.</source>
         <translation>Die Flasche ist weniger als halb voll, dafür sind keine Haltbarkeiten veröffentlicht: Das ist eine Extrapolation.</translation>
+    </message>
+    <message>
+        <source>a straight line through the tests (least squares), read at the films per litre done by now, but no less than the last test carried on</source>
+        <translation>eine Gerade durch die Proben (kleinste Quadrate), abgelesen bei den bisher gemachten Filmen je Liter, aber nicht weniger als die fortgeführte letzte Probe</translation>
+    </message>
+    <message>
+        <source>the last test, carried on so that it doubles over the capacity; a line needs three tests at two levels of wear</source>
+        <translation>die letzte Probe, so fortgeführt, dass sie sich über die Kapazität verdoppelt; eine Gerade braucht drei Proben bei zwei Ständen der Abnutzung</translation>
+    </message>
+    <message>
+        <source>Raised to the packet&apos;s shortest time, %1.</source>
+        <translation>Angehoben auf die kürzeste Zeit der Packung, %1.</translation>
+    </message>
+    <message>
+        <source>By what is published of such developers it may be %1 to %2.</source>
+        <translation>Nach dem, was über solche Entwickler veröffentlicht ist, können es %1 bis %2 sein.</translation>
+    </message>
+    <message>
+        <source>A second time for another temperature would be better.</source>
+        <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
     </message>
 </context>
 <context>
@@ -4549,6 +4629,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>With tabular grains</source>
         <translation>Mit Tafelkorn</translation>
     </message>
+    <message>
+        <source>Raised to the packet&apos;s shortest</source>
+        <translation>Angehoben auf die kürzeste der Packung</translation>
+    </message>
 </context>
 <context>
     <name>PlanFigures</name>
@@ -4763,6 +4847,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>A test was asked for because negatives came out wrong: test it before you trust it with film.</source>
         <translation>Eine Prüfung wurde erbeten, weil Negative misslungen sind: erst prüfen, dann Film anvertrauen.</translation>
+    </message>
+    <message>
+        <source>Replenisher used comes to %1 times what was mixed, over the limit of %2: discard it.</source>
+        <translation>Der verbrauchte Regenerator macht das %1-Fache des Ansatzes aus, mehr als die Grenze von %2: entsorgen.</translation>
+    </message>
+    <message>
+        <source>Something of unknown history was poured in: test it before you trust it with film.</source>
+        <translation>Es wurde etwas von unbekannter Vorgeschichte zugegossen: prüfen Sie es, bevor Sie ihm einen Film anvertrauen.</translation>
     </message>
 </context>
 <context>
@@ -5337,6 +5429,13 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Develop a control strip in it as you would the next film, read its density, and enter it with Test. Begin while the developer is fresh: that strip is what the later ones are compared with.</source>
         <translation>Einen Teststreifen darin entwickeln wie den nächsten Film, seine Dichte messen und mit Prüfen eintragen. Am besten beginnen, solange der Entwickler frisch ist: mit diesem Streifen werden die späteren verglichen.</translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln strip(s) beyond the limits was (were) passed by hand, the last of them %1.</source>
+        <translation>
+            <numerusform>%Ln Streifen außerhalb der Grenzen wurde von Hand als bestanden eingetragen: %1.</numerusform>
+            <numerusform>%Ln Streifen außerhalb der Grenzen wurden von Hand als bestanden eingetragen, zuletzt %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TimeCommand</name>
@@ -5387,6 +5486,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Outside %1 to %2 times are less sure.</source>
         <translation>Außerhalb von %1 bis %2 sind Zeiten weniger sicher.</translation>
+    </message>
+    <message>
+        <source>By the range of Q10 it may be %1 to %2.</source>
+        <translation>Nach dem Bereich von Q10 können es %1 bis %2 sein.</translation>
+    </message>
+    <message>
+        <source>A second time for another temperature would be better.</source>
+        <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
     </message>
 </context>
 <context>
@@ -5582,6 +5689,18 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>test asked for</source>
         <translation>Prüfung erbeten</translation>
+    </message>
+    <message>
+        <source>replenished too often</source>
+        <translation>zu oft regeneriert</translation>
+    </message>
+    <message>
+        <source>%1 times its volume, limit %2</source>
+        <translation>das %1-Fache ihres Volumens, Grenze %2</translation>
+    </message>
+    <message>
+        <source>Films: at least %1 done; how many it has left is not known.</source>
+        <translation>Filme: mindestens %1 gemacht; wie viele noch bleiben, ist nicht bekannt.</translation>
     </message>
 </context>
 <context>
@@ -8724,6 +8843,14 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <comment>step, what is poured</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>By the range of Q10 %1 to %2.</source>
+        <translation>Nach dem Bereich von Q10 %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>A second time for another temperature would be better.</source>
+        <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::QuantityEdit</name>
@@ -8946,6 +9073,10 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>for %1</source>
         <comment>what a time is for</comment>
         <translation>für %1</translation>
+    </message>
+    <message>
+        <source>Fix for %1, the packet&apos;s shortest time: twice the clearing time would be less.</source>
+        <translation>Fixieren Sie %1, die kürzeste Zeit der Packung: Das Doppelte der Klärzeit wäre weniger.</translation>
     </message>
 </context>
 <context>

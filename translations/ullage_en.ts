@@ -374,6 +374,13 @@
             <numerusform>%Ln of %1 strips are out of control:</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln strip(s) beyond the limits was (were) passed by hand, the last of them %1.</source>
+        <translation>
+            <numerusform>%Ln strip beyond the limits was passed by hand: %1.</numerusform>
+            <numerusform>%Ln strips beyond the limits were passed by hand, the last of them %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Verdicts</name>

@@ -171,6 +171,9 @@ QString fixSourceText(const ledger::FixingFactors& factors, const Wording& wordi
     } else {
         text = Words::tr("Fix time is your own figure: no clearing time is known");
     }
+    if (factors.raisedTo)
+        text = Words::tr("%1, raised to the packet's shortest, %2")
+                   .arg(text, timeText(*factors.raisedTo));
     return factors.cold > 1.0005 ? Words::tr("%1; %2 for the cold")
                                        .arg(text, factorText(factors.cold, wording.locale))
                                  : text;

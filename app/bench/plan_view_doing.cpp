@@ -319,6 +319,14 @@ void PlanView::showSheet(const ledger::LoadWishes& wanted)
                               factorText(f->temperature, wording.locale),
                               factorText(f->wear, wording.locale),
                               factorText(f->strip, wording.locale));
+            if (f->carried)
+                notes << tr("By the range of Q10 %1 to %2.")
+                                 .arg(timeText(f->carried->shortest),
+                                      timeText(f->carried->longest)) +
+                             (f->carried->fromOnePair
+                                  ? u' ' + tr("A second time for another temperature would be "
+                                              "better.")
+                                  : QString());
             for (const auto warning : f->base.warnings)
                 notes << (warning == chemistry::TimeWarning::Extrapolated
                               ? tr("The maker gives no time for this temperature: reckoned from "

@@ -135,6 +135,11 @@ QStringList stripSentences(const ledger::StripRecord& record, const std::string&
         if (!marked.empty())
             sentences.back() += u'.';
     }
+    if (const auto passed = ledger::overriddenIn(record, batch); !passed.empty())
+        sentences << Words::tr("%Ln strip(s) beyond the limits was (were) passed by hand, the last "
+                               "of them %1.",
+                               nullptr, static_cast<int>(passed.size()))
+                         .arg(stripName(record.readings[passed.back()], now, wording));
     if (const auto reference = ledger::referenceStrip(record, batch))
         sentences << withOneStop(Words::tr("Reference, read fresh: %1.")
                                      .arg(stripName(record.readings[*reference], now, wording)));

@@ -148,6 +148,14 @@ int timeCommand(const Call& call)
         TimeCommand::tr("%1   wear\n").arg(factorText(next->wear, wording.locale)) +
         TimeCommand::tr("%1   strip\n").arg(factorText(next->strip, wording.locale));
     call.printText(text);
+    if (next->carried) {
+        call.say(TimeCommand::tr("By the range of Q10 it may be %1 to %2.")
+                     .arg(timeText(next->carried->shortest, TimeStep::FiveSeconds),
+                          timeText(next->carried->longest, TimeStep::FiveSeconds)));
+        if (next->carried->fromOnePair) {
+            call.say(TimeCommand::tr("A second time for another temperature would be better."));
+        }
+    }
     for (const std::string_view warning : next->warnings) {
         call.say(warningText(warning, wording));
     }

@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <set>
 
 namespace ullage::app
 {
@@ -118,27 +119,52 @@ void DeedDialog::lookAhead()
         m_follows->showText(errorSentence(*refused, wording()), true);
 }
 
-// Each bottle by itself, in the order in which they come.
+// What a bottle is filled with is part of it, so all of them are looked at together.
+Result<std::vector<ledger::Event>>
+DeedDialog::enteredFor(const std::vector<std::string>& batches) const
+{
+    std::vector<ledger::Event> all;
+    std::set<std::string> there;
+    for (const std::string& batch : batches) {
+        if (!there.insert(batch).second)
+            continue; // came along with one before
+        auto some = session().book().connectedEvents(batch);
+        if (!some)
+            return some;
+        for (ledger::Event& event : *some) {
+            there.insert(event.batch);
+            all.push_back(std::move(event));
+        }
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](const auto& a, const auto& b) { return a.entry < b.entry; });
+    return all;
+}
+
+// In the order in which the bottles come.
 std::optional<Error> DeedDialog::follow(const std::vector<ledger::Event>& events)
 {
     const auto now = std::max(session().now(), moment()); // the clock runs on meanwhile
-    std::vector<BottleConsequences> bottles;
-    std::vector<std::string> seen;
-    for (const ledger::Event& first : events) {
-        if (first.batch.empty() || std::find(seen.begin(), seen.end(), first.batch) != seen.end())
+    std::vector<std::string> batches;
+    std::vector<ledger::Event> extra;
+    for (const ledger::Event& event : events) {
+        if (event.batch.empty())
             continue; // nothing is reckoned from a packet
-        seen.push_back(first.batch);
-        std::vector<ledger::Event> extra;
-        std::copy_if(events.begin(), events.end(), std::back_inserter(extra),
-                     [&](const ledger::Event& one) { return one.batch == first.batch; });
-        const auto entered = session().book().events(first.batch);
-        if (!entered)
-            return entered.error();
-        const auto what = ledger::consequencesOf(*entered, extra, now, session().formulary());
+        extra.push_back(event);
+        if (std::find(batches.begin(), batches.end(), event.batch) == batches.end())
+            batches.push_back(event.batch);
+    }
+    const auto entered = enteredFor(batches);
+    if (!entered)
+        return entered.error();
+    std::vector<BottleConsequences> bottles;
+    for (const std::string& batch : batches) {
+        const auto what =
+            ledger::consequencesOf(batch, *entered, extra, now, session().formulary());
         if (!what)
             return what.error();
         const auto& known = what->before ? what->before : what->after;
-        bottles.push_back({QString::fromStdString(known ? known->batch.name : first.batch), *what});
+        bottles.push_back({QString::fromStdString(known ? known->batch.name : batch), *what});
     }
     m_follows->showFigures(bottles, now, wording());
     return std::nullopt;

@@ -105,6 +105,8 @@ protected:
 
 private:
     void showStanding();
+    [[nodiscard]] Result<std::vector<ledger::Event>>
+    enteredFor(const std::vector<std::string>& batches) const;
     [[nodiscard]] std::optional<Error> follow(const std::vector<ledger::Event>& events);
 
     DialogContext m_context;

@@ -171,6 +171,9 @@ QString RunDialog::fixing(const ledger::NextLoad& next) const
                        : tr("Fix for %1, twice the clearing time of the fresh solution: no test is "
                             "on record.");
     text = text.arg(timeText(next.fixing->time, TimeStep::FiveSeconds));
+    if (next.fixing->raisedTo)
+        text = tr("Fix for %1, the packet's shortest time: twice the clearing time would be less.")
+                   .arg(timeText(next.fixing->time, TimeStep::FiveSeconds));
     if (fixer->batch.solution->tabularFactor)
         text += u' ' + tr("For tabular grains %1.")
                            .arg(timeText(next.fixingTabular->time, TimeStep::FiveSeconds));

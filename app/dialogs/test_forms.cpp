@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QSignalBlocker>
 
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -91,7 +92,7 @@ void ClearingForm::judge()
     if (so.clearing.doubled)
         say(*m_judgement,
             tr("%1: at least twice the fresh %2 s. This fixer is to be discarded.")
-                .arg(brought, seconds(*so.clearing.fresh)),
+                .arg(brought, seconds(so.clearing.doubled->fresh)),
             Tone::Discard);
     else if (so.clearing.fresh)
         say(*m_judgement,
@@ -279,7 +280,13 @@ void LookForm::bottleChanged()
 
 std::optional<ledger::Happening> LookForm::happening() const
 {
-    return ledger::Looked{resultOf(*m_passed), m_what->currentText().trimmed().toStdString(), {}};
+    // The first ones of the list are what the book has codes for.
+    static constexpr std::array kCodes{ledger::LookedAt::Colour, ledger::LookedAt::Smell,
+                                       ledger::LookedAt::Precipitate, ledger::LookedAt::Leader};
+    const QString what = m_what->currentText().trimmed();
+    const auto place = static_cast<std::size_t>(m_what->findText(what));
+    return ledger::Looked{resultOf(*m_passed), what.toStdString(),
+                          place < kCodes.size() ? std::optional(kCodes[place]) : std::nullopt};
 }
 
 QString LookForm::judgement() const { return m_judgement->text(); }

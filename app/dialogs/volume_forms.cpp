@@ -59,7 +59,8 @@ std::optional<std::vector<ledger::Event>> TopUpForm::events(const std::string& b
 {
     if (!m_volume->value())
         return std::nullopt;
-    return ledger::topUpEvents(batch, Millilitres(*m_volume->value()), when(at), from(), newId);
+    return ledger::topUpEvents(batch, {Millilitres(*m_volume->value()), from(), {}}, when(at),
+                               newId);
 }
 
 Result<void> TopUpForm::enter(const std::string& batch, Instant at) const

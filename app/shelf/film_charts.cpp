@@ -79,7 +79,7 @@ ChartSpec clearingChart(const ledger::Batch& batch, const ledger::Assessment& so
     spec.xTitle = spec.xName;
     spec.y = ChartY::Number;
     spec.yUnit = Words::tr("s", "seconds");
-    const double most = batch.solution->capacity ? batch.solution->capacity->value() : 20;
+    const double most = so.capacity ? so.capacity->value() : 20;
     spec.xMax = std::max(most, batch.wear.value() + 1);
     spec.marker = batch.wear.value();
     spec.markerText = Words::tr("today");

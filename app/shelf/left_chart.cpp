@@ -52,10 +52,10 @@ public:
 
     void addFilms(ChartSpec& spec) const
     {
-        if (!m_batch.solution->capacity)
+        if (!formulary::capacityOf(*m_batch.solution))
             return;
         const auto left = [&](chemistry::FilmsPerLitre wear) {
-            return leftShare(wear / *m_batch.solution->capacity);
+            return leftShare(wear / *formulary::capacityOf(*m_batch.solution));
         };
         ChartSeries done{
             .name = Words::tr("films"), .kind = SeriesKind::Step, .ink = ChartInk::Films};
@@ -140,7 +140,10 @@ private:
         const auto& solution = *m_batch.solution;
         if (!m_batch.inUse() || !ledger::restHolds(solution))
             return;
-        const double share = leftShare(*ledger::wearAtRest(solution) / *solution.capacity);
+        const auto capacity = formulary::capacityOf(solution);
+        if (!capacity)
+            return;
+        const double share = leftShare(*ledger::wearAtRest(solution) / *capacity);
         spec.series.push_back({.name = Words::tr("films come to rest here, topped up"),
                                .kind = SeriesKind::Dashed,
                                .ink = ChartInk::Quiet,

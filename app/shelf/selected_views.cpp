@@ -116,7 +116,7 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
         selected.closing = first;
         selected.reasons.removeLast();
     }
-    if (batch.limits || batch.solution->capacity)
+    if (batch.limits || assessment.capacity)
         selected.left = whatIsLeftChart(batch, assessment, past, wording);
     else
         selected.noLeft = Words::tr("It has neither a capacity nor a keeping time to draw.");

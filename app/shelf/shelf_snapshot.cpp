@@ -5,6 +5,7 @@
 #include "app/words/air_words.h"
 #include "app/words/explanations.h"
 #include "core/ledger/air_advice.h"
+#include "core/ledger/fold_together.h"
 #include "core/ledger/range.h"
 
 #include <algorithm>
@@ -25,7 +26,8 @@ std::optional<ledger::DateRange> discardRange(const BottleSnapshot& snapshot,
     const ledger::Batch& batch = snapshot.bottle.batch;
     if (!batch.inUse())
         return std::nullopt;
-    return ledger::discardRange(snapshot.events, batch.asOf, formulary, {.samples = kRangeSamples})
+    return ledger::discardRange(batch.id, snapshot.events, batch.asOf, formulary,
+                                {.samples = kRangeSamples})
         .value_or(std::nullopt);
 }
 
@@ -51,6 +53,8 @@ void addAirAdvice(SelectedBottle& selected, const BottleSnapshot& snapshot, cons
     if (!selected.air)
         return;
     const ledger::Batch& batch = snapshot.bottle.batch;
+    if (const QString stored = storeSentence(batch, wording); !stored.isEmpty())
+        selected.help << stored;
     selected.help << routeSentence(batch, wording);
     if (const auto advice = ledger::airAdvice(batch, snapshot.freeVessels))
         selected.help << helpSentences(*advice, batch.asOf, wording);
@@ -82,16 +86,16 @@ std::vector<ledger::Batch> pastOf(const ledger::Batch& batch, std::vector<ledger
                                   const formulary::Formulary& formulary)
 {
     std::vector<ledger::Batch> past;
-    ledger::Fold fold(formulary);
+    ledger::FoldTogether folds(formulary);
     const auto events = ledger::happened(std::move(entered));
     auto next = events.begin();
     for (const auto moment : pastMoments(batch)) {
         for (; next != events.end() && next->at <= moment; ++next) {
-            if (!fold.apply(*next))
+            if (!folds.apply(*next))
                 return past;
         }
-        if (fold.started())
-            past.push_back(fold.at(moment));
+        if (const ledger::Fold* fold = folds.of(batch.id))
+            past.push_back(fold->at(moment));
     }
     return past;
 }

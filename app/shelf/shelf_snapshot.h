@@ -33,7 +33,7 @@ ShelfShown shelfShown(const ShelfSnapshot& shelf, const Wording& wording);
 /// One bottle with its history.
 struct BottleSnapshot {
     ledger::Judged bottle;
-    std::vector<ledger::Event> events;        ///< of its batch, as entered
+    std::vector<ledger::Event> events; ///< as entered, with those of the bottles connected with it
     std::vector<ledger::StripReading> strips; ///< of its developer; not looked at for others
     std::vector<std::shared_ptr<const formulary::Vessel>> freeVessels;
     KnownTimes times;
@@ -45,7 +45,7 @@ SelectedBottle selectedBottle(const BottleSnapshot& snapshot, const formulary::F
                               const Wording& wording);
 
 /// Its states at pastMoments(), each folded on from the one before; those that cannot be folded are
-/// left out.
+/// left out. `entered` are its events and those of all bottles it is connected with by filling.
 std::vector<ledger::Batch> pastOf(const ledger::Batch& batch, std::vector<ledger::Event> entered,
                                   const formulary::Formulary& formulary);
 

@@ -21,7 +21,8 @@ QString utf8(const std::string& text) { return QString::fromStdString(text); }
 
 double wearShare(const ledger::Batch& batch)
 {
-    return batch.solution->capacity ? batch.wear / *batch.solution->capacity : 0;
+    const auto capacity = formulary::capacityOf(*batch.solution);
+    return capacity ? batch.wear / *capacity : 0;
 }
 
 } // namespace

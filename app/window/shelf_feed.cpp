@@ -147,7 +147,7 @@ void ShelfFeed::showSelected(const QString& id)
             if (!book)
                 return hand(tl::unexpected(book.error()));
             const ledger::Batch& batch = snapshot.bottle.batch;
-            auto events = (*book)->events(batch.id);
+            auto events = (*book)->connectedEvents(batch.id);
             if (!events)
                 return hand(tl::unexpected(events.error()));
             snapshot.events = std::move(*events);

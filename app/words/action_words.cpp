@@ -30,6 +30,8 @@ const std::map<std::string_view, const char*>& names()
         {"stored-at", QT_TRANSLATE_NOOP("Actions", "storing %1")},
         {"clearing-test", QT_TRANSLATE_NOOP("Actions", "clearing test of %1")},
         {"strip-test", QT_TRANSLATE_NOOP("Actions", "strip test of %1")},
+        {"measured", QT_TRANSLATE_NOOP("Actions", "measuring silver in %1")},
+        {"filtered", QT_TRANSLATE_NOOP("Actions", "filtering %1")},
         {"looked", QT_TRANSLATE_NOOP("Actions", "looking at %1")},
         {"contaminated", QT_TRANSLATE_NOOP("Actions", "marking %1 contaminated")},
         {"dissolved", QT_TRANSLATE_NOOP("Actions", "marking %1 dissolved")},

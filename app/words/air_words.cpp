@@ -2,6 +2,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/chemistry/storing.h"
 
 #include <QCoreApplication>
 
@@ -104,6 +105,24 @@ QString routeSentence(const ledger::Batch& batch, const Wording& wording)
     const ledger::RouteShare most = ledger::routeShares(batch).front();
     return Words::tr("Where most of its oxygen came from: %1 (%2).")
         .arg(routeName(most.route), percentText(most.share, wording.locale));
+}
+
+QString storeSentence(const ledger::Batch& batch, const Wording& wording)
+{
+    const bool fixer = batch.solution->role == formulary::Role::Fixer;
+    const auto warning = chemistry::storeWarning(batch.temperature, fixer);
+    if (!warning)
+        return {};
+    const auto limit = [&](const chemistry::Constant& constant) {
+        return shortTemperatureText(chemistry::Celsius(constant.value), wording);
+    };
+    if (*warning == chemistry::StoreWarning::TooWarm)
+        return Words::tr("It stands too warm: above %1 a fixer spoils.")
+            .arg(limit(chemistry::kWarmFixer));
+    return Words::tr("It stands too cold: below %1 crystals may fall out (warming dissolves them "
+                     "again), and a bottle that may freeze must not be more than %2 full.")
+        .arg(limit(chemistry::kColdStore),
+             percentText(chemistry::kFreezingFill.value, wording.locale));
 }
 
 } // namespace ullage::app

@@ -26,4 +26,7 @@ QString routeName(ledger::Route route);
 /// "Most of its oxygen came with the air in the bottle (62 %)."
 QString routeSentence(const ledger::Batch& batch, const Wording& wording);
 
+/// What speaks against where it is stored; empty if nothing does.
+QString storeSentence(const ledger::Batch& batch, const Wording& wording);
+
 } // namespace ullage::app

@@ -31,6 +31,14 @@ const std::vector<const char*>& allowedPhrases()
         QT_TRANSLATE_NOOP("Allowed", "with \"history\": \"unknown\""),
         QT_TRANSLATE_NOOP("Allowed", "either films or area_cm2"),
         QT_TRANSLATE_NOOP("Allowed", "either from or solution"),
+        QT_TRANSLATE_NOOP("Allowed", "either from or history"),
+        QT_TRANSLATE_NOOP("Allowed", "no later than it was found"),
+        QT_TRANSLATE_NOOP("Allowed", "the solution's own replenisher"),
+        QT_TRANSLATE_NOOP("Allowed", "another bottle"),
+        QT_TRANSLATE_NOOP("Allowed", "a bottle of the same solution"),
+        QT_TRANSLATE_NOOP("Allowed", "a bottle of the same kind"),
+        QT_TRANSLATE_NOOP("Allowed", "with its other half, at the same time and of the same "
+                                     "volume"),
         QT_TRANSLATE_NOOP("Allowed", "mark or takes_back, not both"),
         QT_TRANSLATE_NOOP("Allowed", "a decimal number as text, such as \"9.80\""),
         // the journal

@@ -58,7 +58,8 @@ struct EventLine {
     QString operator()(const Mixed& e) const
     {
         const QString text = e.historyUnknown ? Words::tr("Found %1 of %2 in %3, history unknown")
-                                              : Words::tr("Mixed %1 of %2 in %3");
+                             : e.from.empty() ? Words::tr("Mixed %1 of %2 in %3")
+                                              : Words::tr("Decanted %1 of %2 into %3");
         return text.arg(volumeText(e.volume, wording), solution(e.solution), vessel(e.vessel));
     }
     QString operator()(const Processed& e) const
@@ -68,13 +69,18 @@ struct EventLine {
             text = Words::tr("%1 in %2", "films, volume").arg(text, volumeText(*e.used, wording));
         if (e.oneShot)
             return Words::tr("%1, one-shot").arg(text);
+        if (e.second)
+            text = Words::tr("%1, second bath").arg(text);
         if (e.lost.value() > 0)
             text = Words::tr("%1, %2 lost").arg(text, volumeText(e.lost, wording));
         return text;
     }
     QString operator()(const ToppedUp& e) const
     {
-        return Words::tr("Topped up with %1").arg(volumeText(e.volume, wording));
+        const QString text = !e.solution.empty() ? Words::tr("Topped up with %1 of replenisher")
+                             : e.from.empty()    ? Words::tr("Topped up with %1")
+                                              : Words::tr("Topped up with %1 from another bottle");
+        return text.arg(volumeText(e.volume, wording));
     }
     QString operator()(const Drawn& e) const
     {
@@ -206,6 +212,8 @@ QString whyText(const std::string& why)
         return Words::tr("undone");
     if (why == "top-up")
         return Words::tr("to top up another bottle");
+    if (why == "decant")
+        return Words::tr("into a bottle of its own");
     if (why == "make-room")
         return Words::tr("to make room for the top-up");
     if (why == kRetimedReason)

@@ -150,9 +150,10 @@ Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledg
     why.constants = {explained(Words::tr("Colder bath"), chemistry::kFixDoubling, locale)};
     const QString now =
         tests.fit ? Words::tr("a straight line through the tests (least squares), read at the "
-                              "films per litre done by now")
-                  : Words::tr("the last test, because a line needs three tests at two levels of "
-                              "wear");
+                              "films per litre done by now, but no less than the last test "
+                              "carried on")
+                  : Words::tr("the last test, carried on so that it doubles over the capacity; a "
+                              "line needs three tests at two levels of wear");
     if (fixing) {
         const auto ordinary = ledger::fixingTime(batch, so, chemistry::Celsius(20));
         const auto tabular = ledger::fixingTime(batch, so, chemistry::Celsius(20), true);
@@ -161,6 +162,9 @@ Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledg
             Words::tr("Fixing time = 2 × clearing time; %1 × for films with tabular "
                       "grains (%2). Clearing time = %3.")
                 .arg(numberText(tabular->times, 1, locale), timeText(tabular->time), now);
+        if (ordinary->raisedTo)
+            why.notes << Words::tr("Raised to the packet's shortest time, %1.")
+                             .arg(timeText(*ordinary->raisedTo));
         why.constants.push_back(
             explained(Words::tr("Fixing ÷ clearing"), chemistry::kFixFactor, locale));
         why.constants.push_back(
@@ -316,6 +320,13 @@ Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batc
     if (has(chemistry::TimeWarning::Extrapolated)) {
         why.constants.push_back(explained(*batch.solution, Figure::Q10, wording));
         why.notes << Words::tr("Outside the entered times, so by Q10.");
+    }
+    if (const auto& carried = parts.so.carried) {
+        why.notes << Words::tr("By what is published of such developers it may be %1 to %2.")
+                         .arg(timeText(carried->shortest, TimeStep::FiveSeconds),
+                              timeText(carried->longest, TimeStep::FiveSeconds));
+        if (carried->fromOnePair)
+            why.notes << Words::tr("A second time for another temperature would be better.");
     }
     if (has(chemistry::TimeWarning::OutsideUsualRange))
         why.notes << Words::tr("Outside %1 to %2, where times are seldom tried.")

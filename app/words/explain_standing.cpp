@@ -105,8 +105,10 @@ QString valueOf(BottleFigure figure, const ledger::Batch& batch, const ledger::A
     case BottleFigure::AirPart:
         return percentText(*so.airPart, locale);
     case BottleFigure::KeepsUntil:
-        return dayText(*so.keepsUntil, batch.asOf, locale);
+        return so.keepsUntil ? dayText(*so.keepsUntil, batch.asOf, locale) : Words::tr("not known");
     case BottleFigure::DiscardBy:
+        if (!so.discardBy)
+            return Words::tr("not known");
         return so.discardBy == so.keepsUntil ? dayText(*so.discardBy, batch.asOf, locale)
                                              : aboutDayText(*so.discardBy, batch.asOf, locale);
     default:
@@ -152,7 +154,7 @@ Explanation explainStanding(BottleFigure figure, const ledger::Batch& batch,
     why.value = valueOf(figure, batch, so, wording);
     why.equation = equationOf(figure);
     if (figure == BottleFigure::KeepsUntil) {
-        why.inputs = {{Words::tr("Mixed"), fullDateText(localDate(batch.mixedAt), wording.locale)}};
+        why.inputs = {{Words::tr("Mixed"), fullDateText(localDate(batch.madeAt), wording.locale)}};
         why.constants = {explained(*batch.solution, Figure::KeepsFull, wording)};
         gradeByConstants(why);
         return why;

@@ -101,6 +101,9 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
             {Words::tr("Cleared when fresh"), timeText(*assessment.clearing->fresh)});
     next.rows.push_back(
         {Words::tr("Twice the clearing time"), factorText(so->times, wording.locale)});
+    if (so->raisedTo)
+        next.rows.push_back(
+            {Words::tr("Raised to the packet's shortest"), timeText(*so->raisedTo)});
     next.rows.push_back({Words::tr("Temperature, %1").arg(temperatureText(temperature, wording)),
                          factorText(so->cold, wording.locale)});
     if (batch.solution->tabularFactor)

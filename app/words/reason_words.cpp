@@ -64,6 +64,10 @@ public:
         case ReasonCode::SilverOverLimit:
             return Words::tr("Silver is at %1 g a litre, over your limit of %2: discard it.")
                 .arg(number("silver", 2), number("limit", 2));
+        case ReasonCode::TurnoverOverLimit:
+            return Words::tr("Replenisher used comes to %1 times what was mixed, over the limit of "
+                             "%2: discard it.")
+                .arg(number("turnovers", 1), number("limit", 1));
         case ReasonCode::StandingSpent:
             return Words::tr("By the model it is spent by standing (%1 used): test it before you "
                              "trust it with film.")
@@ -71,6 +75,9 @@ public:
         case ReasonCode::ClearingTestDue:
             return testDue();
         case ReasonCode::HistoryUnknown:
+            if (!m_batch.historyUnknown)
+                return Words::tr("Something of unknown history was poured in: test it before you "
+                                 "trust it with film.");
             return Words::tr("Nobody knows what it has been through: test it before you trust it "
                              "with film.");
         case ReasonCode::TestAsked:
@@ -125,7 +132,7 @@ private:
     {
         const QString done = films("films_since");
         const int days = wholeDays("days_since");
-        if (m_batch.lastClearingTest)
+        if (!m_batch.testMarks.empty())
             return Words::tr("A clearing test is due: %1 a litre and %Ln day(s) since the last.",
                              nullptr, days)
                 .arg(done);

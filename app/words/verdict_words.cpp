@@ -72,6 +72,10 @@ ShelfLines reasonLines(const ledger::Reason& reason, const ledger::Batch& batch,
     case ReasonCode::SilverOverLimit:
         return {Words::tr("too much silver"),
                 Words::tr("%1 g/L, limit %2").arg(number("silver", 2), number("limit", 2))};
+    case ReasonCode::TurnoverOverLimit:
+        return {Words::tr("replenished too often"),
+                Words::tr("%1 times its volume, limit %2")
+                    .arg(number("turnovers", 1), number("limit", 1))};
     case ReasonCode::StandingSpent:
         return {Words::tr("spent by standing?"), Words::tr("%1 used").arg(percent("standing"))};
     case ReasonCode::ClearingTestDue: {
@@ -120,6 +124,9 @@ QString verdictWord(ledger::Verdict verdict)
 QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
                       const Wording& wording)
 {
+    if (!so.filmsLeft && so.atLeast)
+        return Words::tr("Films: at least %1 done; how many it has left is not known.")
+            .arg(filmsText(batch.filmsDone, wording));
     if (!so.filmsLeft)
         return Words::tr("Films: %1 done; no capacity is known for it.")
             .arg(filmsText(batch.filmsDone, wording));
@@ -165,7 +172,7 @@ QString restSentence(const formulary::Solution& solution, const Wording& wording
             .arg(rate, wear);
     return Words::tr("Topped up with %1 a film, its wear would come to rest at %2 films per litre, "
                      "which is beyond the %3 it can do: that only delays its end.")
-        .arg(rate, wear, numberText(solution.capacity->value(), 1, wording.locale));
+        .arg(rate, wear, numberText(formulary::capacityOf(solution)->value(), 1, wording.locale));
 }
 
 QString firstSentence(const ledger::Assessment& so, const Wording& wording)

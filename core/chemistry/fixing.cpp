@@ -70,6 +70,13 @@ double coldFactor(Celsius temperature)
     return std::max(1.0, std::exp2(tens));
 }
 
+Seconds clearingAt20(Seconds time, Celsius temperature)
+{
+    const double tens =
+        (temperature - Celsius(kReferenceTemperature.value)).value() / kFixDoubling.value;
+    return time * std::exp2(tens);
+}
+
 Seconds ClearingFit::at(FilmsPerLitre wear) const
 {
     return Seconds(intercept + slope * wear.value());
@@ -140,27 +147,69 @@ Seconds Clearing::fixingTime() const { return now * kFixFactor.value; }
 
 bool silverIsHazardousWaste(GramsPerLitre silver) { return silver.value() >= kSilverWaste.value; }
 
+std::optional<Seconds> freshClearing(std::span<const ClearingTest> tests, const std::string& film,
+                                     const FixerKnown& fixer)
+{
+    if (fixer.testedFresh) {
+        const auto first = std::find_if(tests.begin(), tests.end(), [&](const ClearingTest& test) {
+            return test.film == film && test.wear.value() <= 1 + kFilmSlack;
+        });
+        if (first != tests.end()) {
+            return first->at20;
+        }
+    }
+    return fixer.freshFigure;
+}
+
+namespace
+{
+
+bool lastOfItsFilm(std::span<const ClearingTest> tests, std::size_t place)
+{
+    return std::none_of(tests.begin() + static_cast<std::ptrdiff_t>(place) + 1, tests.end(),
+                        [&](const ClearingTest& later) { return later.film == tests[place].film; });
+}
+
+std::optional<Clearing::Doubled> doubledIn(std::span<const ClearingTest> tests,
+                                           const FixerKnown& fixer)
+{
+    for (std::size_t i = tests.size(); i-- > 0;) {
+        const auto fresh = freshClearing(tests, tests[i].film, fixer);
+        constexpr double kSlack = 1e-9;
+        if (fresh && lastOfItsFilm(tests, i) &&
+            tests[i].at20.value() >= fresh->value() * kDiscardDoubling.value - kSlack) {
+            return Clearing::Doubled{tests[i].at20, *fresh};
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
 std::optional<Clearing> clearing(std::span<const ClearingTest> tests, FilmsPerLitre wear,
-                                 std::optional<Seconds> freshFigure)
+                                 const FixerKnown& fixer)
 {
     if (tests.empty()) {
         return std::nullopt;
     }
+    const ClearingTest& last = tests.back();
     Clearing result;
-    result.last = tests.back().at20;
-    const auto first = std::find_if(tests.begin(), tests.end(), [](const auto& test) {
-        return test.wear.value() <= 1 + kFilmSlack;
-    });
-    result.fresh = first != tests.end() ? std::optional(first->at20) : freshFigure;
-    result.fit = fitClearing(tests);
-    result.now = result.fit ? result.fit->at(wear) : result.last;
-    if (result.fresh) {
-        const Seconds twice = *result.fresh * kDiscardDoubling.value;
-        result.doubled = result.last.value() >= twice.value() - 1e-9;
-        if (result.fit) {
-            result.doubles = whenReaching(*result.fit, twice);
-        }
+    result.last = result.now = last.at20;
+    result.fresh = freshClearing(tests, last.film, fixer);
+    if (result.fresh && fixer.capacity) {
+        result.now += *result.fresh * ((wear - last.wear) / *fixer.capacity);
     }
+    std::vector<ClearingTest> sameFilm;
+    std::copy_if(tests.begin(), tests.end(), std::back_inserter(sameFilm),
+                 [&](const ClearingTest& test) { return test.film == last.film; });
+    result.fit = fitClearing(sameFilm);
+    if (result.fit) {
+        result.now = std::max(result.now, result.fit->at(wear));
+    }
+    if (result.fresh && result.fit && result.fit->slope > 0) {
+        result.doubles = whenReaching(*result.fit, *result.fresh * kDiscardDoubling.value);
+    }
+    result.doubled = doubledIn(tests, fixer);
     return result;
 }
 

@@ -1,13 +1,15 @@
 // A fixer's clearing tests, what they say of today, and when the clearing time will have doubled.
 //
-// Simplifications: clearing time grows in a straight line with wear; the temperature rule (doubling
-// for each 10 °C below 20) is used for test and bath alike and gives nothing above 20 °C.
+// Simplifications: clearing time grows in a straight line with wear, and doubles over the capacity
+// where a single test says no more; what warmth does to a test is one law up and down, above 20 °C
+// an extension of the published one for the cold.
 #pragma once
 
 #include "core/chemistry/quantities.h"
 
 #include <optional>
 #include <span>
+#include <string>
 
 namespace ullage::chemistry
 {
@@ -16,10 +18,16 @@ namespace ullage::chemistry
 /// kFixDoubling.
 double coldFactor(Celsius temperature);
 
-/// One clearing test: the time at 20 °C, and the wear at which it was made.
+/// A clearing test's time brought to 20 °C: t·2^((T−20)/10), in the warmth as in the cold, so that
+/// a warm test does not hide a spent bath. Source: kFixDoubling; above 20 °C an extension of it.
+Seconds clearingAt20(Seconds time, Celsius temperature);
+
+/// One clearing test: the time at 20 °C, the wear at which it was made, and the film it was made
+/// with. Tests are compared within one film only; those without a name share one.
 struct ClearingTest {
     FilmsPerLitre wear;
     Seconds at20;
+    std::string film = {};
 };
 
 /// Ordinary least squares of clearing time on wear; three tests or more at two or more wears.
@@ -47,25 +55,42 @@ struct Crossing {
 
 Crossing whenReaching(const ClearingFit& fit, Seconds clearing);
 
-/// Everything the tests of one batch say.
+/// Everything the tests of one batch say. Today's time is that of the film of the last test.
 struct Clearing {
-    Seconds now;                  ///< the fit at the present wear, else the last test
-    Seconds last;                 ///< the last test
-    std::optional<Seconds> fresh; ///< first test at wear ≤ 1, else the solution's figure
+    Seconds now;  ///< the last test carried on to the present wear, or the fit's where that is more
+    Seconds last; ///< the last test
+    std::optional<Seconds> fresh; ///< of the last test's film
     std::optional<ClearingFit> fit;
-    Crossing doubles;
-    bool doubled = false; ///< judged on the last test, never on the fit
+    Crossing doubles; ///< empty where the fitted line does not rise
+    /// A film's last test took twice its fresh time, or more; of several the latest made. Judged on
+    /// tests, never on the fit.
+    struct Doubled {
+        Seconds last;
+        Seconds fresh;
+    };
+    std::optional<Doubled> doubled;
 
     /// Fixing time at 20 °C for ordinary films: twice the clearing time.
     [[nodiscard]] Seconds fixingTime() const;
+};
+
+/// What else is known of the fixer that was tested.
+struct FixerKnown {
+    std::optional<Seconds> freshFigure;    ///< its solution's, when fresh
+    std::optional<FilmsPerLitre> capacity; ///< over which its clearing time doubles
+    bool testedFresh = true; ///< false of a bottle found: no test of its own is a fresh one
 };
 
 /// Whether a solution with this much silver is hazardous waste in the US: at the limit or above it.
 /// Source: kSilverWaste. Other places have other limits; the local authority decides.
 bool silverIsHazardousWaste(GramsPerLitre silver);
 
+/// Clearing time of a film when fresh: its first test at wear ≤ 1, else the solution's figure.
+std::optional<Seconds> freshClearing(std::span<const ClearingTest> tests, const std::string& film,
+                                     const FixerKnown& fixer);
+
 /// Empty without a test. `tests` in the order they were made.
 std::optional<Clearing> clearing(std::span<const ClearingTest> tests, FilmsPerLitre wear,
-                                 std::optional<Seconds> freshFigure);
+                                 const FixerKnown& fixer);
 
 } // namespace ullage::chemistry

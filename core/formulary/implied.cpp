@@ -157,7 +157,8 @@ std::optional<LimitsRange> limitsRange(const Solution& solution)
 std::vector<WearPoint> wearCurve(const Solution& solution)
 {
     constexpr double kShown = 10;
-    const double last = solution.capacity ? solution.capacity->value() : kShown;
+    const auto capacity = capacityOf(solution);
+    const double last = capacity ? capacity->value() : kShown;
     // A solution that does thousands of films needs no thousand points.
     const double step = std::max(1.0, std::ceil(last / 60));
     std::vector<WearPoint> curve;

@@ -49,6 +49,16 @@ std::optional<chemistry::KeepingLimits> keepingLimits(const Solution& solution,
     return limits ? std::optional(*limits) : std::nullopt;
 }
 
+std::optional<chemistry::FilmsPerLitre> capacityOf(const Solution& solution)
+{
+    if (solution.capacity || solution.role != Role::Fixer) {
+        return solution.capacity;
+    }
+    return chemistry::FilmsPerLitre(solution.fixerKind == FixerKind::Alkaline
+                                        ? chemistry::kFixerCapacityAlkaline.value
+                                        : chemistry::kFixerCapacityAcid.value);
+}
+
 const chemistry::Constant& q10Range(const Solution& solution)
 {
     const auto ascorbate = [](const std::string& chemical) {
@@ -84,6 +94,9 @@ Result<void> Described<Solution>::together(const Solution& solution)
     const Keeping& keeping = solution.keeping;
     if (keeping.half && !keeping.full) {
         return refuse({.code = ErrorCode::Missing, .field = "keeping.full_days"});
+    }
+    if (!solution.replenisher.empty() && !solution.replenishPerFilm) {
+        return refuse({.code = ErrorCode::Missing, .field = "replenish_ml_per_film"});
     }
     if (!keeping.full) {
         return {};

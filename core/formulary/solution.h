@@ -63,14 +63,15 @@ struct Solution {
     /// figures it was mixed by.
     std::string replaces;
 
-    // Nothing reckons with these yet: a line that says more than the default is refused (NotBuilt),
-    // but for `chemicals`, which are kept. See solution_fields.h.
-    std::optional<FixerKind> fixerKind;
+    std::optional<FixerKind> fixerKind; ///< of a fixer; acid where it is not said
     /// Taken for each film when it is poured away after one use; 1 to 100 000 mL.
     std::optional<chemistry::Millilitres> oneShotPerFilm;
     std::optional<chemistry::Seconds> fixMin; ///< the packet's shortest fixing time; 1 to 7200 s
-    std::string replenisher;                  ///< id of the solution it is topped up with, or empty
-    std::optional<double> turnoverLimit;      ///< replenisher ÷ volume first mixed; 0.01 to 1000
+    std::string replenisher; ///< id of the solution it is topped up with, or empty; needs a rate
+    std::optional<double> turnoverLimit; ///< replenisher ÷ volume first mixed; 0.01 to 1000
+
+    // Nothing reckons with the form yet: a line that says more than the default is refused
+    // (NotBuilt). Chemicals are kept. See solution_fields.h.
     std::optional<Form> form;
     std::vector<std::string> chemicals; ///< what it contains, at most 100; not shown
 
@@ -91,7 +92,11 @@ keepingLimits(const Solution& solution, const chemistry::AirConstants& constants
 /// among its chemicals (in English, as the journal writes them), else kQ10.
 const chemistry::Constant& q10Range(const Solution& solution);
 
-/// Refuses an empty id or name and a half-full time without a full-bottle one (Missing), any figure
+/// Films per litre it does: its own figure, else what is usual for a fixer of its kind.
+std::optional<chemistry::FilmsPerLitre> capacityOf(const Solution& solution);
+
+/// Refuses an empty id or name, a half-full time without a full-bottle one and a replenisher
+/// without its rate (Missing), any figure
 /// out of range (OutOfRange, NotFinite), wear as chemistry::check() does, and keeping times that no
 /// positive limits can give (Conflict); the error names the field as the journal spells it. Whether
 /// other solutions it names exist is the Book's business.

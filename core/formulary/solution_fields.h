@@ -88,23 +88,19 @@ struct Described<Solution> {
         bound(&Solution::tabularFactor, field::figure("tabular_factor", Figure::TabularFactor)),
         bound(&Solution::replenishPerFilm,
               field::figure("replenish_ml_per_film", Figure::Replenish)),
-        // A fixer without a capacity of its own has one by its kind; not looked at yet.
-        bound(&Solution::fixerKind,
-              field::code("fixer_kind", kFixerKindCodes).means("acid").notBuilt()),
-        // Films left come from the volume then.
-        bound(&Solution::oneShotPerFilm,
-              field::number("one_shot_ml_per_film", 1, 100'000, "ml").notBuilt()),
-        // Without it fixing would be said to be shorter than the packet allows.
-        bound(&Solution::fixMin, field::number("fix_min_s", 1, 7200, "s").notBuilt()),
-        bound(&Solution::replenisher, field::id("replenisher", Refers::Solution).notBuilt()),
-        bound(&Solution::turnoverLimit, field::number("turnover_limit", 0.01, 1000, "").notBuilt()),
+        bound(&Solution::fixerKind, field::code("fixer_kind", kFixerKindCodes).means("acid")),
+        bound(&Solution::oneShotPerFilm, field::number("one_shot_ml_per_film", 1, 100'000, "ml")),
+        bound(&Solution::fixMin, field::number("fix_min_s", 1, 7200, "s")),
+        bound(&Solution::replenisher, field::id("replenisher", Refers::Solution)),
+        bound(&Solution::turnoverLimit, field::number("turnover_limit", 0.01, 1000, "")),
         // Mixing is guided as for a powder.
         bound(&Solution::form, field::code("form", kFormCodes).means("powder").notBuilt()),
         // Kept: cautions are the same whatever it says, so leaving it aside misleads nobody.
         bound(&Solution::chemicals, field::texts("chemicals").atMost(100)),
         bound(&Solution::replaces, field::id("replaces", Refers::Same)),
         bound(&Solution::sources, field::sources("sources").implied()));
-    /// Missing for a half-full time alone, Conflict for times that no positive limits give.
+    /// Missing for a half-full time alone and for a replenisher without its rate, Conflict for
+    /// times that no positive limits give.
     static Result<void> together(const Solution& solution);
 };
 

@@ -33,7 +33,7 @@ Batch toppedUp(Batch batch, Millilitres fresh)
         chemistry::toppedUp(batch.standing, batch.volume / after, saturation(*batch.solution));
     batch.volume = after;
     if (batch.limits->used(batch.standing) < 1) {
-        batch.spentSince.reset();
+        batch.spentAfter.reset();
     }
     auto vessel = batch.vessel; // arguments may be evaluated in any order
     return movedTo(std::move(batch), std::move(vessel));
@@ -81,7 +81,8 @@ std::optional<AirAdvice> airAdvice(const Batch& batch,
                                    const chemistry::AirConstants& constants)
 {
     const auto dateOf = [&](const Batch& changed) { return *assess(changed, constants).discardBy; };
-    if (!batch.limits || !batch.limits->airCounts() || !batch.inUse()) {
+    if (!batch.limits || !batch.limits->airCounts() || !batch.inUse() ||
+        !assess(batch, constants).discardBy) {
         return std::nullopt;
     }
     AirAdvice advice;

@@ -53,7 +53,8 @@ struct AirAdvice {
 
 /// Opening the bottle lets fresh air in, which is counted: so a remedy can cost more than it gains.
 /// Dates never pass the published full-bottle time from mixing, topped up or not. `atHand` are
-/// bottles free to use. Empty without keeping figures or for a batch no longer in use.
+/// bottles free to use. Empty without keeping figures or a date to discard by, and for a batch no
+/// longer in use.
 std::optional<AirAdvice> airAdvice(const Batch& batch,
                                    std::span<const std::shared_ptr<const formulary::Vessel>> atHand,
                                    const chemistry::AirConstants& constants = {});

@@ -1,207 +1,57 @@
 #include "core/ledger/batch.h"
 
-#include "core/chemistry/films.h"
+#include "core/ledger/fillings.h"
+#include "core/ledger/line_description.h"
 
 #include <algorithm>
+#include <limits>
+#include <map>
+#include <tuple>
 
 namespace ullage::ledger
 {
 
 using chemistry::Instant;
-using chemistry::litres;
-using chemistry::Millilitres;
 
 namespace
 {
 
-// Volumes come from sums of user's figures; a billionth of a millilitre is nothing.
-constexpr double kVolumeSlack = 1e-9;
+// Where an event stands among all: by time, then by order of entry, but what happens to a batch at
+// the very instant of its mixing comes after the mixing.
+using Turn = std::tuple<Instant, std::size_t, std::size_t>;
 
-Error overVolume(ErrorCode code, const char* field, Millilitres asked, Millilitres most,
-                 const std::string& batch)
+std::vector<Turn> turnsOf(const std::vector<Event>& entered, const std::vector<bool>& out)
 {
-    return {.code = code,
-            .field = field,
-            .number = asked.value(),
-            .low = 0,
-            .high = most.value(),
-            .unit = "ml",
-            .subject = batch};
+    std::vector<std::size_t> order(entered.size());
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        order[i] = i;
+    }
+    const auto number = [&](std::size_t place) {
+        const std::int64_t entry = entered[place].entry;
+        return entry == 0 ? std::numeric_limits<std::int64_t>::max() : entry;
+    };
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return number(a) < number(b); });
+    std::vector<std::size_t> rank(entered.size());
+    std::map<std::string, std::size_t> mixing;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        rank[order[i]] = i + 1;
+        const Event& event = entered[order[i]];
+        if (!out[order[i]] && std::holds_alternative<Mixed>(event.what)) {
+            mixing.emplace(event.batch, order[i]);
+        }
+    }
+    std::vector<Turn> turns;
+    for (std::size_t i = 0; i < entered.size(); ++i) {
+        const auto mixed = mixing.find(entered[i].batch);
+        const bool early = mixed != mixing.end() && mixed->second != i &&
+                           entered[mixed->second].at == entered[i].at &&
+                           rank[mixed->second] > rank[i];
+        turns.emplace_back(entered[i].at, early ? rank[mixed->second] : rank[i],
+                           early ? rank[i] : 0);
+    }
+    return turns;
 }
-
-// Refuses taking more than is there.
-Result<void> mustHold(const Batch& batch, const char* field, Millilitres asked)
-{
-    if (asked.value() > batch.volume.value() + kVolumeSlack) {
-        return refuse(overVolume(ErrorCode::NotEnough, field, asked, batch.volume, batch.name));
-    }
-    return {};
-}
-
-Result<void> mustFit(const formulary::Vessel& vessel, const char* field, Millilitres volume,
-                     Millilitres most, const std::string& batch)
-{
-    if (volume.value() > most.value() + kVolumeSlack) {
-        auto error = overVolume(ErrorCode::TooMuch, field, volume, most, batch);
-        error.allowed = vessel.name;
-        return refuse(std::move(error));
-    }
-    return {};
-}
-
-void dilute(Batch& batch, double share, chemistry::MillimolesPerLitre fresh)
-{
-    batch.wear *= share;
-    batch.silver *= share;
-    batch.bromide *= share;
-    batch.standing = chemistry::toppedUp(batch.standing, share, fresh);
-}
-
-// Keeps spentSince: the moment s last rose to 1.
-void watchSpent(Batch& batch)
-{
-    const auto used = batch.standingUsed();
-    if (!used || *used < 1) {
-        batch.spentSince.reset();
-    } else if (!batch.spentSince) {
-        batch.spentSince = batch.asOf;
-    }
-}
-
-void remember(Batch& batch)
-{
-    batch.trace.push_back({batch.asOf, batch.volume, batch.wear, batch.standing});
-}
-
-// What each kind of event refuses, before anything is changed.
-struct Refusals {
-    const Batch& batch;
-    const formulary::Formulary& formulary;
-
-    Result<void> operator()(const Mixed&) const
-    {
-        return refuse({.code = ErrorCode::AlreadyMixed, .field = "batch", .text = batch.id});
-    }
-    Result<void> operator()(const Processed& e) const
-    {
-        if (e.used) {
-            if (auto fine = mustHold(batch, "used_ml", *e.used); !fine) {
-                return fine;
-            }
-        }
-        return mustHold(batch, "lost_ml", e.lost);
-    }
-    Result<void> operator()(const Drawn& e) const { return mustHold(batch, "volume_ml", e.volume); }
-    Result<void> operator()(const ToppedUp& e) const
-    {
-        const Millilitres room = batch.vessel->capacity - batch.volume;
-        return mustFit(*batch.vessel, "volume_ml", e.volume, room, batch.name);
-    }
-    Result<void> operator()(const Moved& e) const
-    {
-        const auto vessel = formulary.vessel(e.vessel);
-        if (!vessel) {
-            return refuse({.code = ErrorCode::UnknownId, .field = "vessel", .text = e.vessel});
-        }
-        return mustFit(*vessel, "vessel", batch.volume, vessel->capacity, batch.name);
-    }
-    template <class Other>
-    Result<void> operator()(const Other&) const
-    {
-        return {};
-    }
-};
-
-// What each kind of event does to the state; nothing here can fail.
-struct Effects {
-    Batch& batch;
-    const Event& event;
-    const formulary::Formulary& formulary;
-    const chemistry::AirConstants& constants;
-
-    void operator()(const Processed& e) const
-    {
-        const auto units = e.load.units();
-        const Millilitres used = e.used.value_or(batch.volume);
-        batch.loads.push_back({event.id, event.at, units, batch.wear});
-        batch.filmsDone += units;
-        if (e.oneShot) {
-            batch.volume -= used;
-            return;
-        }
-        const auto volume = litres(batch.volume);
-        batch.wear += units / volume;
-        batch.standing.taken.pouring += saturation(*batch.solution) * (used / batch.volume);
-        batch.silver += chemistry::GramsPerLitre(units.value() * batch.solution->silverPerFilm /
-                                                 volume.value());
-        batch.bromide += chemistry::MilligramsPerLitre(
-            units.value() * batch.solution->bromidePerFilm / volume.value());
-        batch.volume -= e.lost;
-    }
-    void operator()(const ToppedUp& e) const
-    {
-        const Millilitres after = batch.volume + e.volume;
-        dilute(batch, batch.volume / after, saturation(*batch.solution));
-        batch.volume = after;
-    }
-    void operator()(const Drawn& e) const { batch.volume -= e.volume; }
-    void operator()(const Moved& e) const { batch.vessel = formulary.vessel(e.vessel); }
-    void operator()(const StoodOpen& e) const
-    {
-        batch.standing.taken.openVessel +=
-            chemistry::openUptake(e.time, e.surface, batch.volume, saturation(*batch.solution),
-                                  chemistry::trayExchange(batch.limits, constants));
-    }
-    void operator()(const StoredAt& e) const { batch.temperature = e.temperature; }
-    void operator()(const ClearingTested& e) const
-    {
-        batch.tests.push_back({batch.wear, e.time / chemistry::coldFactor(e.temperature)});
-        batch.testMarks.push_back({event.at, batch.wear});
-        batch.lastClearingTest = batch.testMarks.back();
-        batch.testAskedAt.reset();
-    }
-    void operator()(const StripTested& e) const
-    {
-        if (e.density) {
-            batch.strips.push_back(
-                {event.id, event.at, batch.wear, *e.density, batch.stripFactor.value_or(1)});
-        }
-        if (e.factor) {
-            batch.stripFactor = e.factor;
-            batch.stripAt = event.at;
-        }
-        judge(e.passed);
-        batch.testAskedAt.reset();
-    }
-    void operator()(const Looked& e) const
-    {
-        judge(e.passed);
-        if (e.passed) {
-            batch.testAskedAt.reset();
-        }
-    }
-    void operator()(const TestAsked&) const { batch.testAskedAt = event.at; }
-    void operator()(const Contaminated&) const { batch.contaminated = true; }
-    void operator()(const Dissolved&) const { batch.dissolved = true; }
-    void operator()(const Discarded&) const { end(BatchEnd::Discarded); }
-    template <class Other>
-    void operator()(const Other&) const
-    {
-    }
-
-    void judge(std::optional<bool> passed) const
-    {
-        if (passed && *passed) {
-            batch.passes.push_back({event.at, batch.wear});
-        }
-        batch.testFailed = batch.testFailed || (passed && !*passed);
-    }
-    void end(BatchEnd how) const
-    {
-        batch.end = how;
-        batch.endedAt = event.at;
-    }
-};
 
 } // namespace
 
@@ -210,131 +60,21 @@ std::optional<double> Batch::standingUsed() const
     return limits ? std::optional(limits->used(standing)) : std::nullopt;
 }
 
+std::optional<Instant> Batch::spentSince() const
+{
+    return spentAfter ? std::optional(chemistry::addDays(mixedAt, *spentAfter)) : std::nullopt;
+}
+
+bool Batch::usedOnce() const
+{
+    return solution->oneShotPerFilm &&
+           (loads.empty() ? !formulary::capacityOf(*solution) : loads.back().oneShot);
+}
+
 chemistry::Closed Batch::closed() const
 {
     return {enclosure(*vessel), volume, saturation(*solution), temperature,
             solution->role == formulary::Role::Developer};
-}
-
-Fold::Fold(const formulary::Formulary& formulary, const chemistry::AirConstants& constants,
-           FoldDepth depth)
-    : m_formulary(&formulary), m_constants(constants), m_depth(depth)
-{
-}
-
-bool Fold::follows(const Event& event) const { return !m_started || event.at >= m_batch.asOf; }
-
-Result<void> Fold::apply(const Event& event)
-{
-    if (const auto* mixed = std::get_if<Mixed>(&event.what); mixed && !m_started) {
-        return start(event, *mixed);
-    }
-    if (!m_started) {
-        return refuse({.code = ErrorCode::BeforeMixing,
-                       .field = "at",
-                       .text = event.id,
-                       .subject = event.batch});
-    }
-    if (!m_batch.inUse()) {
-        return refuse({.code = ErrorCode::AfterEnd,
-                       .field = "at",
-                       .text = event.id,
-                       .subject = m_batch.name});
-    }
-    if (auto fine = std::visit(Refusals{m_batch, *m_formulary}, event.what); !fine) {
-        return fine;
-    }
-    const bool whole = m_depth == FoldDepth::Whole;
-    if (whole) {
-        standUntil(m_batch, event.at);
-        remember(m_batch);
-    } else {
-        m_batch.asOf = std::max(m_batch.asOf, event.at);
-    }
-    const Effects effects{m_batch, event, *m_formulary, m_constants};
-    std::visit(effects, event.what);
-    if (m_batch.volume.value() <= kVolumeSlack) {
-        m_batch.volume = Millilitres(0);
-        if (m_batch.inUse()) {
-            effects.end(BatchEnd::UsedUp);
-        }
-    }
-    if (!whole) {
-        return {};
-    }
-    if (opens(event.what)) {
-        openBottle(event);
-    }
-    watchSpent(m_batch);
-    remember(m_batch);
-    return {};
-}
-
-Result<void> Fold::start(const Event& event, const Mixed& mixed)
-{
-    const auto solution = m_formulary->solution(mixed.solution);
-    if (!solution) {
-        return refuse({.code = ErrorCode::UnknownId, .field = "solution", .text = mixed.solution});
-    }
-    const auto vessel = m_formulary->vessel(mixed.vessel);
-    if (!vessel) {
-        return refuse({.code = ErrorCode::UnknownId, .field = "vessel", .text = mixed.vessel});
-    }
-    const std::string& name = mixed.name.empty() ? event.batch : mixed.name;
-    if (auto fine = mustFit(*vessel, "volume_ml", mixed.volume, vessel->capacity, name); !fine) {
-        return fine;
-    }
-    m_batch = Batch();
-    m_batch.id = event.batch;
-    m_batch.name = name;
-    m_batch.solution = solution;
-    m_batch.vessel = vessel;
-    m_batch.mixedAt = m_batch.asOf = event.at;
-    m_batch.mixedVolume = m_batch.volume = mixed.volume;
-    m_batch.historyUnknown = mixed.historyUnknown;
-    m_started = true;
-    if (m_depth == FoldDepth::Volumes) {
-        return {};
-    }
-    m_batch.limits = keepingLimits(*solution, m_constants);
-    m_batch.standing.taken.pouring = saturation(*solution);
-    openBottle(event);
-    watchSpent(m_batch);
-    remember(m_batch);
-    return {};
-}
-
-void Fold::openBottle(const Event& event)
-{
-    m_batch.standing.air =
-        chemistry::freshAir(airAbove(*m_batch.vessel, m_batch.volume, event.airLeft));
-    ++m_batch.openings;
-}
-
-void Fold::standUntil(Batch& batch, Instant time) const
-{
-    if (!batch.inUse() || time <= batch.asOf) {
-        return;
-    }
-    auto closed = batch.closed();
-    closed.bottle = enclosure(*batch.vessel, m_constants);
-    const auto before = batch.standing;
-    const Instant from = batch.asOf;
-    batch.standing =
-        chemistry::stand(before, chemistry::daysBetween(from, time), closed, m_constants);
-    batch.asOf = time;
-    const auto used = batch.standingUsed();
-    if (used && *used >= 1 && !batch.spentSince) {
-        const auto days = chemistry::daysUntilSpent(before, closed, *batch.limits, m_constants);
-        batch.spentSince = std::min(time, chemistry::addDays(from, days));
-    }
-}
-
-Batch Fold::at(Instant time) const
-{
-    Batch batch = m_batch;
-    standUntil(batch, time);
-    return batch;
 }
 
 std::unordered_set<std::string> takenBack(const std::vector<Event>& entered)
@@ -350,15 +90,36 @@ std::unordered_set<std::string> takenBack(const std::vector<Event>& entered)
     return taken;
 }
 
+std::vector<std::size_t> inTurn(const std::vector<Event>& entered, const std::vector<bool>& out)
+{
+    const auto turns = turnsOf(entered, out);
+    std::vector<std::size_t> places;
+    for (std::size_t i = 0; i < entered.size(); ++i) {
+        if (!out[i]) {
+            places.push_back(i);
+        }
+    }
+    std::stable_sort(places.begin(), places.end(),
+                     [&](std::size_t a, std::size_t b) { return turns[a] < turns[b]; });
+    return places;
+}
+
 std::vector<Event> happened(std::vector<Event> entered)
 {
-    const auto voided = takenBack(entered);
-    std::erase_if(entered, [&](const Event& event) {
-        return std::holds_alternative<Voided>(event.what) || voided.contains(event.id);
-    });
-    std::stable_sort(entered.begin(), entered.end(),
-                     [](const Event& a, const Event& b) { return a.at < b.at; });
-    return entered;
+    const auto taken = takenBack(entered);
+    std::vector<bool> out(entered.size(), false);
+    for (std::size_t i = 0; i < entered.size(); ++i) {
+        // A packet's opening could name a batch in version 1; nothing happens to it by that.
+        out[i] = subjectOf(entered[i]) != Subject::Batch || taken.contains(entered[i].id);
+    }
+    for (const std::size_t half : pairHalves(entered, taken).gone) {
+        out[half] = true;
+    }
+    std::vector<Event> result;
+    for (const std::size_t place : inTurn(entered, out)) {
+        result.push_back(std::move(entered[place]));
+    }
+    return result;
 }
 
 Result<std::optional<Batch>> foldUntil(const std::vector<Event>& entered, Instant until,

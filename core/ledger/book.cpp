@@ -96,39 +96,6 @@ Result<bool> Book::refresh()
     return readAll().map([] { return true; });
 }
 
-Result<Book::Kept*> Book::kept(const std::string& batch)
-{
-    if (const auto found = m_kept.find(batch); found != m_kept.end()) {
-        return &found->second;
-    }
-    auto entered = m_store->eventsOf(batch);
-    if (!entered) {
-        return tl::unexpected(entered.error());
-    }
-    Kept kept{std::move(*entered), std::nullopt};
-    if (auto fine = refold(kept); !fine) {
-        return tl::unexpected(fine.error());
-    }
-    return &(m_kept[batch] = std::move(kept));
-}
-
-Result<void> Book::refold(Kept& kept)
-{
-    const auto live = happened(kept.entered);
-    kept.fold.reset();
-    if (live.empty()) {
-        return {};
-    }
-    Fold fold(*m_formulary);
-    for (const Event& event : live) {
-        if (auto fine = fold.apply(event); !fine) {
-            return fine;
-        }
-    }
-    kept.fold = std::move(fold);
-    return {};
-}
-
 Result<Batch> Book::batch(const std::string& id, Instant at)
 {
     const auto found = kept(id);
@@ -136,10 +103,11 @@ Result<Batch> Book::batch(const std::string& id, Instant at)
         return tl::unexpected(found.error());
     }
     const Kept& kept = **found;
-    if (kept.fold && at >= kept.fold->batch().asOf) {
-        return kept.fold->at(at);
+    const Fold* fold = kept.fold(id);
+    if (fold && at >= fold->batch().asOf) {
+        return fold->at(at);
     }
-    auto folded = foldUntil(kept.entered, at, *m_formulary);
+    auto folded = foldTogether(id, enteredIn(*kept.connected), at, *m_formulary);
     if (!folded) {
         return tl::unexpected(folded.error());
     }
@@ -170,7 +138,7 @@ Result<std::vector<Batch>> Book::batches(Instant at, bool ended, std::vector<Err
             return tl::unexpected(folded.error());
         }
         if (state.endedAt && !wasKept) {
-            m_kept.erase(state.id); // history is long; only what is in use stays in memory
+            forgetConnected(state.id); // history is long; only what is in use stays in memory
         }
         if (ended || folded->inUse()) {
             result.push_back(std::move(*folded));
@@ -199,7 +167,7 @@ Result<std::vector<StripReading>> Book::strips(const std::string& solution, Inst
             return tl::unexpected(folded.error());
         }
         if (state.endedAt && !wasKept) {
-            m_kept.erase(state.id);
+            forgetConnected(state.id);
         }
         for (const StripDone& strip : folded->strips) {
             result.push_back({state.id, folded->name, strip});
@@ -219,10 +187,11 @@ Result<std::string> Book::nameOf(const std::string& batch)
     if (!found) {
         return tl::unexpected(found.error());
     }
-    if (!(*found)->fold) {
+    const Fold* fold = (*found)->fold(batch);
+    if (!fold) {
         return refuse({.code = ErrorCode::UnknownId, .field = "batch", .text = batch});
     }
-    return (*found)->fold->batch().name;
+    return fold->batch().name;
 }
 
 // What was folded and defined on the way is not in the store: read it again. If even that fails,
@@ -241,6 +210,8 @@ Result<void> Book::transact(Action action, const std::function<Result<void>(std:
         return fine;
     }
     m_touched.clear();
+    m_halves.clear();
+    m_put = 0;
     action.seat = m_seat;
     const auto work = [&]() -> Result<void> {
         if (auto fine = refresh(); !fine) {
@@ -254,7 +225,7 @@ Result<void> Book::transact(Action action, const std::function<Result<void>(std:
         if (auto fine = fill(action.id); !fine) {
             return fine;
         }
-        if (auto fine = putStates(); !fine) {
+        if (auto fine = checkPairs().and_then([&] { return putStates(); }); !fine) {
             return fine;
         }
         auto newest = m_store->newest();

@@ -5,6 +5,7 @@
 #include "core/formulary/field.h"
 #include "core/ledger/batch.h"
 #include "core/ledger/contradiction.h"
+#include "core/ledger/fold_together.h"
 #include "core/ledger/replenish.h"
 #include "core/ledger/run_times.h"
 #include "core/ledger/store_port.h"
@@ -40,6 +41,11 @@ struct NewBatch {
     std::string packet;
     bool historyUnknown = false;
     bool dissolved = false; ///< clear when it is entered: marked so in the same action
+    std::string from = {};  ///< batch of the same solution that it is decanted from, or empty
+    /// Of a bottle found, as Mixed has them.
+    std::optional<chemistry::Instant> mixedOn = {};
+    std::optional<chemistry::FilmsPerLitre> assumed = {};
+    std::optional<chemistry::Films> filmsBefore = {};
 };
 
 /// One bath of a run.
@@ -49,6 +55,7 @@ struct Bath {
     chemistry::Millilitres lost;
     bool oneShot = false;
     std::optional<chemistry::Millilitres> airLeft;
+    bool second = false; ///< the second of two fixing baths
 };
 
 struct FilmRun {
@@ -77,6 +84,9 @@ public:
     /// One batch as of `at`. UnknownId if it was not mixed by then.
     Result<Batch> batch(const std::string& id, chemistry::Instant at);
     Result<std::vector<Event>> events(const std::string& batch);
+    /// The same of the batch and of every bottle that it is connected with by filling, together in
+    /// order of entry: what foldTogether() asks for.
+    Result<std::vector<Event>> connectedEvents(const std::string& batch);
     /// Every strip with a density that was read in a batch of this solution, or of one that
     /// replaces it or is replaced by it, by `at`; of the `most` batches mixed last. In order of
     /// mixing.
@@ -96,10 +106,15 @@ public:
     // ---------------------------------
     /// The new batch's id.
     Result<std::string> mix(const NewBatch& batch, When when);
+    /// Several bottles at once, as one action; their ids in that order. Those that are decanted
+    /// draw from their donors in it.
+    Result<std::vector<std::string>> mix(const std::vector<NewBatch>& batches, When when);
     /// The run's id. Every bath is logged or none.
     Result<std::string> process(const FilmRun& run, chemistry::Instant at);
+    /// With fresh solution, or from another batch (which is drawn from in the same action), or with
+    /// the replenisher of its solution.
     Result<void> topUp(const std::string& batch, chemistry::Millilitres volume, When when,
-                       const std::string& from = {});
+                       const std::string& from = {}, const std::string& replenisher = {});
     Result<void> drawOff(const std::string& batch, chemistry::Millilitres volume,
                          const std::string& why, When when);
     Result<void> move(const std::string& batch, const std::string& vessel, When when);
@@ -135,9 +150,19 @@ public:
     Result<std::unique_ptr<Import>> import(Settlement settled = {});
 
 private:
+    /// Bottles connected by filling, at any remove.
+    struct Connected {
+        std::set<std::string> batches;
+        std::optional<FoldTogether> folds; ///< empty until folded
+    };
     struct Kept {
         std::vector<Event> entered;
-        std::optional<Fold> fold; ///< empty once its mixing is voided
+        std::shared_ptr<Connected> connected;
+        /// Null once its mixing is voided.
+        [[nodiscard]] const Fold* fold(const std::string& batch) const
+        {
+            return connected->folds ? connected->folds->of(batch) : nullptr;
+        }
     };
     /// What is left of an action, in order of entry.
     struct Standing {
@@ -150,11 +175,18 @@ private:
     Result<void> readAll();
     Result<void> readActions();
     Result<Kept*> kept(const std::string& batch);
-    Result<void> refold(Kept& kept);
+    Result<Kept*> load(const std::string& batch);
+    Result<void> read(const std::string& batch, std::vector<std::string>& next);
+    void forgetConnected(const std::string& batch);
+    [[nodiscard]] std::vector<Event> enteredIn(const Connected& connected) const;
+    Result<void> refold(Connected& connected);
     Result<void> enter(const Entry& entry, std::int64_t action);
     Result<void> enterEvent(Event& event);
     Result<void> enterVoid(Event& event);
     Result<void> findTaken(Event& event);
+    Result<void> connect(const Event& event);
+    Result<void> checkDonor(const Event& event);
+    Result<void> checkPairs();
     Result<void> enterMark(const FilmMark& mark);
     Result<void> notLater(chemistry::Instant at) const;
     /// Takes what an entry names but the book does not (yet) know.
@@ -165,6 +197,7 @@ private:
                        std::string_view type);
     void define(const Entry& entry);
     Result<void> putStates();
+    Result<void> putState(const std::string& id, const Fold* fold);
     Result<void> transact(Action action, const std::function<Result<void>(std::int64_t)>& fill);
     Result<void> transact(Action action, const std::vector<Entry>& entries);
     Result<void> addNew(const Entry& entry);
@@ -186,6 +219,8 @@ private:
     std::unique_ptr<formulary::Formulary> m_formulary;
     std::map<std::string, Kept> m_kept; ///< batches touched or looked at
     std::set<std::string> m_touched;    ///< batches changed in the transaction under way
+    std::vector<Event> m_halves;        ///< of fillings, entered in it
+    std::int64_t m_put = 0;             ///< entries put in it
     Newest m_newest;                    ///< when it was last read
     std::string m_seat;
     bool m_othersDid = false;

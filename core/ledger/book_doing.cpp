@@ -34,10 +34,28 @@ std::vector<Entry> entriesOf(std::vector<Event> events)
 
 Result<std::string> Book::mix(const NewBatch& batch, When when)
 {
-    const std::string id = m_newId();
-    return transact({.what = "mix", .subject = batch.name},
-                    entriesOf(eventsOf(batch, id, when, m_newId)))
-        .map([&] { return id; });
+    return mix(std::vector{batch}, when).map([](const std::vector<std::string>& ids) {
+        return ids.front();
+    });
+}
+
+Result<std::vector<std::string>> Book::mix(const std::vector<NewBatch>& batches, When when)
+{
+    std::vector<std::string> ids;
+    std::vector<Event> events;
+    std::string subject;
+    for (const NewBatch& batch : batches) {
+        const std::string& id = ids.emplace_back(m_newId());
+        subject += (subject.empty() ? "" : ", ") + batch.name;
+        const auto mixing = eventsOf(batch, id, when, m_newId);
+        events.insert(events.end(), mixing.begin(), mixing.end());
+    }
+    if (events.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "batch"});
+    }
+    return transact({.what = "mix", .subject = subject}, entriesOf(std::move(events))).map([&] {
+        return ids;
+    });
 }
 
 Result<std::string> Book::process(const FilmRun& run, Instant at)
@@ -88,14 +106,14 @@ Result<std::string> Book::process(const FilmRun& run, Instant at)
 }
 
 Result<void> Book::topUp(const std::string& batch, chemistry::Millilitres volume, When when,
-                         const std::string& from)
+                         const std::string& from, const std::string& replenisher)
 {
     const auto name = nameOf(batch);
     if (!name) {
         return tl::unexpected(name.error());
     }
     return transact({.what = "top-up", .subject = *name},
-                    entriesOf(topUpEvents(batch, volume, when, from, m_newId)));
+                    entriesOf(topUpEvents(batch, {volume, from, replenisher}, when, m_newId)));
 }
 
 Result<void> Book::drawOff(const std::string& batch, chemistry::Millilitres volume,

@@ -1,6 +1,7 @@
 // What the Book checks before anything is entered.
 #include "core/ledger/book.h"
 
+#include "core/ledger/fillings.h"
 #include "core/ledger/references.h"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ Result<void> Book::enter(const Entry& entry, std::int64_t action)
     } else {
         define(entry);
     }
-    return fine ? m_store->put(resolved, action) : fine;
+    return fine ? m_store->put(resolved, action).map([&] { ++m_put; }) : fine;
 }
 
 // Takes over what others may name from now on.
@@ -156,19 +157,25 @@ Result<void> Book::enterEvent(Event& event)
     }
     Kept& kept = **found;
     const bool mixing = std::holds_alternative<Mixed>(event.what);
-    if (!kept.fold && !mixing) {
+    if (!kept.fold(event.batch) && !mixing) {
         const bool never = kept.entered.empty();
         return refuse({.code = never ? ErrorCode::UnknownId : ErrorCode::BeforeMixing,
                        .field = never ? "batch" : "at",
                        .text = never ? event.batch : event.id,
                        .subject = event.batch});
     }
-    m_touched.insert(event.batch);
-    kept.entered.push_back(event);
-    if (!kept.fold) {
-        kept.fold.emplace(*m_formulary);
+    if (auto fine = checkDonor(event).and_then([&] { return connect(event); }); !fine) {
+        return fine;
     }
-    return kept.fold->follows(event) ? kept.fold->apply(event) : refold(kept);
+    m_touched.insert(event.batch);
+    event.entry = m_newest.number + m_put + 1;
+    kept.entered.push_back(event);
+    if (halfOf(event)) {
+        m_halves.push_back(event);
+    }
+    Connected& connected = *kept.connected;
+    return connected.folds && connected.folds->follows(event) ? connected.folds->apply(event)
+                                                              : refold(connected);
 }
 
 // What a voiding takes back; its batch is that one's.
@@ -208,11 +215,12 @@ Result<void> Book::enterVoid(Event& event)
         return refuse({.code = ErrorCode::AlreadyVoided, .field = "voids", .text = target});
     }
     m_touched.insert(event.batch);
+    event.entry = m_newest.number + m_put + 1;
     kept.entered.push_back(event);
     if (event.batch.empty()) {
         return {}; // a packet's event, of which nothing is folded
     }
-    if (auto fine = refold(kept); !fine) {
+    if (auto fine = refold(*kept.connected); !fine) {
         Error error = fine.error();
         error.code = ErrorCode::CannotVoid;
         error.field = "voids";
@@ -224,25 +232,46 @@ Result<void> Book::enterVoid(Event& event)
 
 Result<void> Book::putStates()
 {
+    // What was taken back in one bottle may end another, or bring it back.
+    std::set<std::string> all = m_touched;
     for (const std::string& id : m_touched) {
+        const auto found = m_kept.find(id);
+        if (found != m_kept.end() && !id.empty()) {
+            const auto& connected = found->second.connected->batches;
+            all.insert(connected.begin(), connected.end());
+        }
+    }
+    for (const std::string& id : all) {
         const auto found = m_kept.find(id);
         if (id.empty() || found == m_kept.end()) {
             continue;
         }
-        const auto& fold = found->second.fold;
-        if (!fold) {
-            if (auto fine = m_store->dropBatch(id); !fine) {
-                return fine;
-            }
-            continue;
-        }
-        const Batch& batch = fold->batch();
-        const BatchState state{id, batch.name, batch.solution->id, batch.mixedAt, batch.endedAt};
-        if (auto fine = m_store->put(state); !fine) {
+        if (auto fine = putState(id, found->second.fold(id)); !fine) {
             return fine;
         }
     }
     return {};
+}
+
+// What stands there already is not written again.
+Result<void> Book::putState(const std::string& id, const Fold* fold)
+{
+    if (!m_touched.contains(id)) {
+        const auto there = m_store->batch(id);
+        if (!there) {
+            return tl::unexpected(there.error());
+        }
+        const bool same = fold ? *there && (*there)->endedAt == fold->batch().endedAt : !*there;
+        if (same) {
+            return {};
+        }
+    }
+    if (!fold) {
+        return m_store->dropBatch(id);
+    }
+    const Batch& batch = fold->batch();
+    return m_store->put(
+        BatchState{id, batch.name, batch.solution->id, batch.mixedAt, batch.endedAt});
 }
 
 } // namespace ullage::ledger

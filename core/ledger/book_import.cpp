@@ -57,7 +57,8 @@ Result<void> Book::Import::begin()
         return tl::unexpected(fine.error());
     }
     m_book->forget(); // folds of before; what is needed is read again
-    m_bookHadEntries = m_book->m_newest.number > 0;
+    m_had = m_book->m_newest.number;
+    m_bookHadEntries = m_had > 0;
     const auto action = m_book->m_store->put(Action{.mode = ActionMode::Apart, .what = "import"});
     if (!action) {
         return tl::unexpected(action.error());

@@ -31,6 +31,9 @@ public:
     /// what contradicts is kept for contradictions(). Fails only when the store does: then the
     /// import can only be dropped.
     Result<void> add(Entry entry, int line = 0);
+    /// What is filled from another bottle has to stand on both sides; as long as nobody asks, as in
+    /// a journal of version 1, one side is enough.
+    void askForPairs() { m_pairs = true; }
     /// A line that cannot be read, which contradicts too.
     void unreadable(Error error, int line);
 
@@ -75,6 +78,10 @@ private:
     Result<void> taken(const Entry& entry, int line);
     Result<void> judgeReferences();
     Result<void> judgeBatch(const std::string& id, int brought);
+    Result<std::vector<Event>> withPartners(const std::string& id,
+                                            const std::vector<Event>& entered);
+    Result<void> keepState(const std::string& id, const Batch* batch);
+    Result<void> judgePartners();
     Result<void> findLikelySame();
     [[nodiscard]] int lineOf(const std::string& id) const;
 
@@ -86,9 +93,12 @@ private:
     bool m_bookHadEntries = false;
     bool m_judged = false;
     bool m_open = true;
+    bool m_pairs = false;
+    std::int64_t m_had = 0;                             ///< number of the last entry before
     std::multimap<int, Contradiction> m_contradictions; ///< by line
     std::map<std::string, int> m_batches;               ///< touched → events brought
     std::set<std::string> m_newBatches;
+    std::set<std::string> m_partners; ///< of batches touched, filled from them or into them
     std::set<std::string> m_unjudged; ///< batches that came to nothing, each told once
     std::deque<std::pair<std::size_t, int>> m_lines; ///< hash of an event's id → its line
     std::vector<Waiting> m_waiting;

@@ -3,6 +3,8 @@
 #include "core/ledger/book_import.h"
 
 #include "core/formulary/trimmed.h"
+#include "core/ledger/fillings.h"
+#include "core/ledger/fold_together.h"
 
 #include <algorithm>
 
@@ -41,6 +43,8 @@ bool sameThing(const Mixed& one, const Mixed& other, const formulary::Formulary&
 Result<void> Book::Import::judge(const GoOn& goOn)
 {
     m_judged = true;
+    // Of a line that is refused by itself the other half is not missing.
+    m_pairs = m_pairs && m_count == 0;
     std::size_t done = 0;
     for (const auto& [id, brought] : m_batches) {
         if (goOn && !goOn(done++, m_batches.size())) {
@@ -50,7 +54,7 @@ Result<void> Book::Import::judge(const GoOn& goOn)
             return fine;
         }
     }
-    if (auto fine = judgeReferences(); !fine) {
+    if (auto fine = judgePartners().and_then([&] { return judgeReferences(); }); !fine) {
         return fine;
     }
     return findLikelySame();
@@ -63,7 +67,23 @@ Result<void> Book::Import::judgeBatch(const std::string& id, int brought)
         return tl::unexpected(entered.error());
     }
     const std::size_t had = entered->size() - static_cast<std::size_t>(brought);
-    const auto judgement = judgeBrought(*entered, had, *m_book->m_formulary);
+    const auto all = withPartners(id, *entered);
+    if (!all) {
+        return tl::unexpected(all.error());
+    }
+    std::set<std::string> gone;
+    if (!all->empty()) {
+        for (const std::size_t place : pairHalves(*all, takenBack(*all)).gone) {
+            gone.insert((*all)[place].id);
+        }
+        for (const Misfit& misfit : judgeFillings(id, *all, m_had, m_pairs, *m_book->m_formulary)) {
+            Contradiction contradiction{.error = misfit.error,
+                                        .entry = Entry{(*all)[misfit.event], {}}};
+            contradiction.error.line = lineOf((*all)[misfit.event].id);
+            contradicts(std::move(contradiction));
+        }
+    }
+    const auto judgement = judgeBrought(*entered, had, *m_book->m_formulary, gone);
     for (const Misfit& misfit : judgement.misfits) {
         Contradiction contradiction{.error = misfit.error,
                                     .entry = Entry{(*entered)[misfit.event], {}},
@@ -80,14 +100,84 @@ Result<void> Book::Import::judgeBatch(const std::string& id, int brought)
             m_unjudged.insert(id);
             return {};
         }
-        return m_book->m_store->dropBatch(id);
+        return keepState(id, nullptr);
     }
     if (had == 0 && m_bookHadEntries) {
         m_newBatches.insert(id);
     }
-    const Batch& batch = *judgement.state;
-    return m_book->m_store->put(
-        BatchState{id, batch.name, batch.solution->id, batch.mixedAt, batch.endedAt});
+    return keepState(id, &*judgement.state);
+}
+
+Result<void> Book::Import::keepState(const std::string& id, const Batch* batch)
+{
+    return batch ? m_book->m_store->put(BatchState{id, batch->name, batch->solution->id,
+                                                   batch->mixedAt, batch->endedAt})
+                 : m_book->m_store->dropBatch(id);
+}
+
+// Nothing for a bottle that has none.
+Result<std::vector<Event>> Book::Import::withPartners(const std::string& id,
+                                                      const std::vector<Event>& entered)
+{
+    auto others = m_book->m_store->filledWith(id);
+    if (!others) {
+        return tl::unexpected(others.error());
+    }
+    std::set<std::string> partners(others->begin(), others->end());
+    bool halves = !partners.empty();
+    for (const Event& event : entered) {
+        if (const auto half = halfOf(event)) {
+            halves = true;
+            partners.insert(half->other());
+        }
+    }
+    std::vector<Event> all;
+    if (!halves) {
+        return all;
+    }
+    all = entered;
+    partners.erase(id);
+    for (const std::string& other : partners) {
+        const auto theirs = m_book->m_store->eventsOf(other);
+        if (!theirs) {
+            return theirs;
+        }
+        all.insert(all.end(), theirs->begin(), theirs->end());
+        if (!m_batches.contains(other)) {
+            m_partners.insert(other);
+        }
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](const Event& a, const Event& b) { return a.entry < b.entry; });
+    return all;
+}
+
+// Taking back half of a filling may end a bottle of which nothing was brought, or bring it back.
+Result<void> Book::Import::judgePartners()
+{
+    for (const std::string& id : m_partners) {
+        const auto entered = m_book->m_store->eventsOf(id);
+        if (!entered) {
+            return tl::unexpected(entered.error());
+        }
+        if (entered->empty()) {
+            continue; // told where names are looked up
+        }
+        const auto all = withPartners(id, *entered);
+        if (!all) {
+            return tl::unexpected(all.error());
+        }
+        FoldTogether folds(*m_book->m_formulary, {}, FoldDepth::Volumes);
+        if (auto fine = folds.applyAll(*all); !fine) {
+            contradicts({.error = fine.error()});
+            continue;
+        }
+        const Fold* fold = folds.of(id);
+        if (auto fine = keepState(id, fold ? &fold->batch() : nullptr); !fine) {
+            return fine;
+        }
+    }
+    return {};
 }
 
 Result<void> Book::Import::judgeReferences()
@@ -116,7 +206,15 @@ Result<void> Book::Import::judgeReferences()
         if (!known) {
             return tl::unexpected(known.error());
         }
-        if (!*known && !m_unjudged.contains(batch)) {
+        // One whose mixing was taken back was there; whether it may be named is judged beside it.
+        const auto was = m_book->m_store->eventsOf(batch);
+        if (!was) {
+            return tl::unexpected(was.error());
+        }
+        const bool mixed = std::any_of(was->begin(), was->end(), [](const Event& event) {
+            return std::holds_alternative<Mixed>(event.what);
+        });
+        if (!*known && !mixed && !m_unjudged.contains(batch)) {
             unknown(named.first, named.line, named.field->name, batch, named.count - 1);
         }
     }

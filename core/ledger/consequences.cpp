@@ -1,5 +1,7 @@
 #include "core/ledger/consequences.h"
 
+#include "core/ledger/fold_together.h"
+
 #include <algorithm>
 
 namespace ullage::ledger
@@ -13,16 +15,14 @@ namespace
 constexpr chemistry::Days kFuture{1}; // clocks differ; the journal allows a day
 
 // Everything must fit, also what lies after `now`.
-Result<std::optional<Outlook>> outlook(const std::vector<Event>& entered, Instant now,
-                                       const formulary::Formulary& formulary)
+Result<std::optional<Outlook>> outlook(const std::string& id, const std::vector<Event>& entered,
+                                       Instant now, const formulary::Formulary& formulary)
 {
-    Fold whole(formulary);
-    for (const Event& event : happened(entered)) {
-        if (auto fine = whole.apply(event); !fine) {
-            return tl::unexpected(fine.error());
-        }
+    FoldTogether whole(formulary);
+    if (auto fine = whole.applyAll(entered); !fine) {
+        return tl::unexpected(fine.error());
     }
-    auto batch = foldUntil(entered, now, formulary);
+    auto batch = foldTogether(id, entered, now, formulary);
     if (!batch) {
         return tl::unexpected(batch.error());
     }
@@ -53,20 +53,20 @@ Result<void> checkExtra(const std::vector<Event>& extra, Instant now)
 
 } // namespace
 
-Result<Consequences> consequencesOf(const std::vector<Event>& entered,
+Result<Consequences> consequencesOf(const std::string& batch, const std::vector<Event>& entered,
                                     const std::vector<Event>& extra, Instant now,
                                     const formulary::Formulary& formulary)
 {
     if (auto fine = checkExtra(extra, now); !fine) {
         return tl::unexpected(fine.error());
     }
-    auto before = outlook(entered, now, formulary);
+    auto before = outlook(batch, entered, now, formulary);
     if (!before) {
         return tl::unexpected(before.error());
     }
     std::vector<Event> all = entered;
     all.insert(all.end(), extra.begin(), extra.end());
-    auto after = outlook(all, now, formulary);
+    auto after = outlook(batch, all, now, formulary);
     if (!after) {
         Error error = after.error();
         const auto taking = std::find_if(extra.begin(), extra.end(), [](const Event& event) {

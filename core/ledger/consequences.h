@@ -22,11 +22,12 @@ struct Consequences {
     std::optional<Outlook> after;  ///< empty: it would never have been mixed
 };
 
-/// Judges one batch as of `now` as it stands, and with `extra` entered after all of `entered`.
+/// Judges `batch` as of `now` as it stands, and with `extra` entered after all of `entered`.
 /// Voidings among `extra` take back what they name. Refuses what the Book would refuse for this
 /// batch (CannotVoid where `extra` takes something back that later events need); whether ids of
-/// other things exist is not looked at. `entered` are the batch's own events in order of entry.
-Result<Consequences> consequencesOf(const std::vector<Event>& entered,
+/// other things exist is not looked at. `entered` are the events of the batch and of all it is
+/// connected with by filling, in order of entry.
+Result<Consequences> consequencesOf(const std::string& batch, const std::vector<Event>& entered,
                                     const std::vector<Event>& extra, chemistry::Instant now,
                                     const formulary::Formulary& formulary);
 

@@ -1,5 +1,7 @@
 #include "core/ledger/deed_events.h"
 
+#include <utility>
+
 namespace ullage::ledger
 {
 
@@ -10,12 +12,12 @@ namespace
 
 // Why something was drawn is a code, worded by the application.
 constexpr const char* kForTopUp = "top-up";
+constexpr const char* kForDecanting = "decant";
 constexpr const char* kForRoom = "make-room";
 
-Event drawn(const std::string& batch, chemistry::Millilitres volume, const char* why, Instant at,
-            const IdMaker& newId)
+Event drawn(const std::string& batch, Drawn what, Instant at, const IdMaker& newId)
 {
-    return {newId(), batch, at, Drawn{volume, why}, {}};
+    return {newId(), batch, at, std::move(what), {}};
 }
 
 } // namespace
@@ -23,9 +25,13 @@ Event drawn(const std::string& batch, chemistry::Millilitres volume, const char*
 std::vector<Event> eventsOf(const NewBatch& batch, const std::string& id, When when,
                             const IdMaker& newId)
 {
-    const Mixed mixed{batch.solution, batch.vessel, batch.volume,
-                      batch.name,     batch.packet, batch.historyUnknown};
+    const Mixed mixed{batch.solution, batch.vessel,         batch.volume, batch.name,
+                      batch.packet,   batch.historyUnknown, batch.from,   batch.mixedOn,
+                      batch.assumed,  batch.filmsBefore};
     std::vector<Event> events{{newId(), id, when.at, mixed, when.airLeft}};
+    if (!batch.from.empty()) {
+        events.push_back(drawn(batch.from, {batch.volume, kForDecanting, id}, when.at, newId));
+    }
     if (batch.dissolved) {
         events.push_back({newId(), id, when.at, Dissolved{}, {}});
     }
@@ -37,28 +43,27 @@ std::vector<Event> eventsOf(const FilmRun& run, const std::string& id, Instant a
 {
     std::vector<Event> events;
     for (const Bath& bath : run.baths) {
-        const Processed processed{run.load, bath.used, bath.lost, bath.oneShot, id};
+        const Processed processed{run.load, bath.used, bath.lost, bath.oneShot, id, bath.second};
         events.push_back({newId(), bath.batch, at, processed, bath.airLeft});
     }
     for (const RunTopUp& topUp : run.topUps) {
         if (topUp.drawn.value() > 0) {
-            events.push_back(drawn(topUp.batch, topUp.drawn, kForRoom, at, newId));
+            events.push_back(drawn(topUp.batch, {topUp.drawn, kForRoom, {}}, at, newId));
         }
-        const auto filled =
-            topUpEvents(topUp.batch, topUp.volume, {at, topUp.airLeft}, topUp.from, newId);
+        const auto filled = topUpEvents(topUp.batch, {topUp.volume, topUp.from, topUp.solution},
+                                        {at, topUp.airLeft}, newId);
         events.insert(events.end(), filled.begin(), filled.end());
     }
     return events;
 }
 
-std::vector<Event> topUpEvents(const std::string& batch, chemistry::Millilitres volume, When when,
-                               const std::string& from, const IdMaker& newId)
+std::vector<Event> topUpEvents(const std::string& batch, const ToppedUp& what, When when,
+                               const IdMaker& newId)
 {
-    std::vector<Event> events;
-    if (!from.empty()) {
-        events.push_back(drawn(from, volume, kForTopUp, when.at, newId));
+    std::vector<Event> events{{newId(), batch, when.at, what, when.airLeft}};
+    if (!what.from.empty()) {
+        events.push_back(drawn(what.from, {what.volume, kForTopUp, batch}, when.at, newId));
     }
-    events.push_back({newId(), batch, when.at, ToppedUp{volume, from}, when.airLeft});
     return events;
 }
 

@@ -1,5 +1,8 @@
 // The events that a deed makes, in the order in which they are entered: for the Book, which enters
 // them, and for whoever wants to know first what would follow from them.
+//
+// Of a filling from another bottle the heir's half comes first: what is drawn goes into a bottle
+// that has to be there.
 #pragma once
 
 #include "core/ledger/book.h"
@@ -7,7 +10,8 @@
 namespace ullage::ledger
 {
 
-/// The mixing of a batch that is called `id`, and that it is clear if that is said.
+/// The mixing of a batch that is called `id`, what is drawn for it if it is decanted, and that it
+/// is clear if that is said.
 std::vector<Event> eventsOf(const NewBatch& batch, const std::string& id, When when,
                             const IdMaker& newId);
 
@@ -16,8 +20,8 @@ std::vector<Event> eventsOf(const NewBatch& batch, const std::string& id, When w
 std::vector<Event> eventsOf(const FilmRun& run, const std::string& id, chemistry::Instant at,
                             const IdMaker& newId);
 
-/// Of a bottle topped up, from another one unless `from` is empty: that one is drawn from first.
-std::vector<Event> topUpEvents(const std::string& batch, chemistry::Millilitres volume, When when,
-                               const std::string& from, const IdMaker& newId);
+/// Of a bottle topped up, and what is drawn for it if it comes from another one.
+std::vector<Event> topUpEvents(const std::string& batch, const ToppedUp& what, When when,
+                               const IdMaker& newId);
 
 } // namespace ullage::ledger

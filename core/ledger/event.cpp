@@ -28,6 +28,12 @@ Result<void> Described<Mixed>::together(const Mixed& mixed)
                        .field = mixed.mixedOn ? "mixed_on" : "assumed_films_per_litre",
                        .allowed = "with \"history\": \"unknown\""});
     }
+    if (mixed.historyUnknown && !mixed.from.empty()) {
+        return refuse({.code = ErrorCode::Conflict,
+                       .field = "history",
+                       .text = "unknown",
+                       .allowed = "either from or history"});
+    }
     return {};
 }
 
@@ -98,6 +104,12 @@ Result<void> checkFields(const Event& event)
     });
     if (!fine) {
         return fine;
+    }
+    const auto* mixed = std::get_if<Mixed>(&event.what);
+    if (mixed && mixed->mixedOn && *mixed->mixedOn > event.at) {
+        return refuse({.code = ErrorCode::Conflict,
+                       .field = "mixed_on",
+                       .allowed = "no later than it was found"});
     }
     return std::visit(
         [&](const auto& what) -> Result<void> {

@@ -43,12 +43,11 @@ struct Mixed {
     std::string name;            ///< may be empty: then the batch id names it
     std::string packet;          ///< id of the packet it was made from, or empty
     bool historyUnknown = false; ///< a bottle found
-    std::string from;            ///< batch it was decanted from, or empty; not yet
-    /// Of a bottle found: when it was mixed, and what it had done by then, where that is known; not
-    /// yet.
+    std::string from;            ///< batch it was decanted from, or empty
+    /// Of a bottle found: when it was mixed, and what it had done by then, where that is known.
     std::optional<chemistry::Instant> mixedOn;
     std::optional<chemistry::FilmsPerLitre> assumed; ///< 0 to 1000 films/L
-    std::optional<chemistry::Films> filmsBefore;     ///< done before the book; 0 to 10 000; not yet
+    std::optional<chemistry::Films> filmsBefore;     ///< done before the book; 0 to 10 000
 };
 struct Processed {
     Load load;
@@ -56,17 +55,17 @@ struct Processed {
     chemistry::Millilitres lost;                ///< carried out or spilled; 0 or more
     bool oneShot = false;                       ///< `used` is thrown away, not poured back
     std::string run;                            ///< ties the batches of one tank-load, or empty
-    bool second = false;                        ///< the second of two fixing baths; not yet
+    bool second = false;                        ///< the second of two fixing baths
 };
 struct ToppedUp {
     chemistry::Millilitres volume;
     std::string from; ///< batch it came from, or empty. Its bottle is drawn from by its own event.
-    std::string solution; ///< the replenisher it was, or empty; not yet
+    std::string solution; ///< the replenisher it was, or empty
 };
 struct Drawn {
     chemistry::Millilitres volume;
     std::string why;
-    std::string to; ///< batch it went into, or empty; not yet
+    std::string to; ///< batch it went into, or empty
 };
 /// All of it, into another vessel that must hold it.
 struct Moved {
@@ -86,7 +85,7 @@ struct StoredAt {
 struct ClearingTested {
     chemistry::Seconds time;        ///< until the film was clear; 1 to 7200
     chemistry::Celsius temperature; ///< of the bath; 0 to 45
-    std::string film; ///< what it was made with, as the user names it, or empty; not yet
+    std::string film;               ///< what it was made with, as the user names it, or empty
 };
 struct StripTested {
     std::optional<double> density; ///< 0 to 10
@@ -127,7 +126,7 @@ struct Voided {
 struct OpenedPacket {
     std::string item;
 };
-/// Takes back what was seen of a precipitate. Not yet, as Measured and what is below TestAsked.
+/// Takes back what was seen of a precipitate.
 struct Filtered {
 };
 /// What there is, by analysis or test paper.
@@ -142,6 +141,7 @@ struct TestAsked {
     /// Kept as a note by a book of before: the line is of kind "noted".
     bool asNote = false;
 };
+/// Not yet, as all below it.
 struct Taken {
     std::string item;
     double amount = 0;    ///< in the item's unit
@@ -182,6 +182,9 @@ struct Event {
     Happening what;
     std::optional<chemistry::Millilitres> airLeft; ///< on closing, if the user said; 0 to 1 000 000
     std::string by;                                ///< who did it, or empty
+    /// Number of its entry in the book, which brings events of several batches into their order; 0
+    /// as long as it has none: then it comes after all that have.
+    std::int64_t entry = 0;
 
     /// As the journal writes it (line_description.h has them all).
     [[nodiscard]] std::string_view kind() const;

@@ -74,13 +74,12 @@ struct Described<ledger::Mixed> {
         bound(&Mixed::volume, field::volume()), bound(&Mixed::name, field::text("name")),
         bound(&Mixed::packet, field::id("packet", Refers::Packet)),
         bound(&Mixed::historyUnknown, field::code("history", ledger::kHistoryCodes).implied()),
-        bound(&Mixed::mixedOn, field::moment("mixed_on").notBuilt()),
-        bound(&Mixed::assumed,
-              field::number("assumed_films_per_litre", 0, 1000, "films/L").notBuilt()),
-        bound(&Mixed::filmsBefore, field::number("films_before", 0, 10'000, "films").notBuilt()),
-        // The new bottle would start fresh.
-        bound(&Mixed::from, field::id("from", Refers::Batch).notBuilt()));
-    /// What is known of a bottle found goes with an unknown history only.
+        bound(&Mixed::mixedOn, field::moment("mixed_on")),
+        bound(&Mixed::assumed, field::number("assumed_films_per_litre", 0, 1000, "films/L")),
+        bound(&Mixed::filmsBefore, field::number("films_before", 0, 10'000, "films")),
+        bound(&Mixed::from, field::id("from", Refers::Batch)));
+    /// What is known of a bottle found goes with an unknown history only, and that not with a
+    /// bottle it came from.
     static Result<void> together(const Mixed& mixed);
 };
 
@@ -96,8 +95,7 @@ struct Described<ledger::Processed> {
         bound(&Processed::used, field::positive("used_ml", ledger::kMostAmount, "ml")),
         bound(&Processed::lost, field::number("lost_ml", 0, ledger::kMostAmount, "ml").implied()),
         bound(&Processed::oneShot, field::truth("one_shot").implied()),
-        // A second bath takes a fifth of the film only.
-        bound(&Processed::second, field::truth("second").implied().notBuilt()),
+        bound(&Processed::second, field::truth("second").implied()),
         bound(&Processed::run, field::text("run")));
     /// Films or an area, not both and not neither.
     static Result<void> together(const Processed& processed);
@@ -113,7 +111,7 @@ struct Described<ledger::ToppedUp> {
     static constexpr auto fields =
         std::tuple(bound(&ToppedUp::volume, field::volume()),
                    bound(&ToppedUp::from, field::id("from", Refers::Batch)),
-                   bound(&ToppedUp::solution, field::id("solution", Refers::Solution).notBuilt()));
+                   bound(&ToppedUp::solution, field::id("solution", Refers::Solution)));
     /// From a batch or of a replenisher, not both.
     static Result<void> together(const ToppedUp& filled);
 };
@@ -125,11 +123,9 @@ struct Described<ledger::Drawn> {
     static constexpr auto subject = ledger::Subject::Batch;
     static constexpr bool open = true;
     static constexpr bool built = true;
-    static constexpr auto fields =
-        std::tuple(bound(&Drawn::volume, field::volume()),
-                   // Half of a filling: its pair is not looked for.
-                   bound(&Drawn::to, field::id("to", Refers::Batch).notBuilt()),
-                   bound(&Drawn::why, field::prose("why")));
+    static constexpr auto fields = std::tuple(bound(&Drawn::volume, field::volume()),
+                                              bound(&Drawn::to, field::id("to", Refers::Batch)),
+                                              bound(&Drawn::why, field::prose("why")));
 };
 
 template <>
@@ -184,8 +180,7 @@ struct Described<ledger::ClearingTested> {
     static constexpr auto fields = std::tuple(
         bound(&ClearingTested::time, field::number("seconds", 1, 7200, "s").required()),
         bound(&ClearingTested::temperature, field::number("temperature_c", 0, 45, "°C").required()),
-        // Tests of different films would be compared with each other.
-        bound(&ClearingTested::film, field::text("film").notBuilt()));
+        bound(&ClearingTested::film, field::text("film")));
 };
 
 template <>
@@ -208,7 +203,6 @@ struct Described<ledger::Looked> {
     static constexpr auto subject = ledger::Subject::Batch;
     static constexpr bool open = false;
     static constexpr bool built = true;
-    // What was seen matters only once a bottle can be filtered; until then it is told, no more.
     static constexpr auto fields =
         std::tuple(bound(&Looked::passed, field::truth("passed")),
                    bound(&Looked::what, field::code("what", ledger::kLookedAtCodes)),
@@ -283,7 +277,7 @@ struct Described<ledger::Filtered> {
     static constexpr std::string_view kind = "filtered";
     static constexpr auto subject = ledger::Subject::Batch;
     static constexpr bool open = true;
-    static constexpr bool built = false;
+    static constexpr bool built = true;
     static constexpr std::tuple<> fields{};
 };
 
@@ -293,7 +287,7 @@ struct Described<ledger::Measured> {
     static constexpr std::string_view kind = "measured";
     static constexpr auto subject = ledger::Subject::Batch;
     static constexpr bool open = true;
-    static constexpr bool built = false;
+    static constexpr bool built = true;
     static constexpr auto fields = std::tuple(
         bound(&Measured::silver, field::number("silver_g_per_litre", 0, 50, "g/L").required()),
         bound(&Measured::method, field::text("method")));

@@ -1,5 +1,7 @@
 #include "core/ledger/film_trace.h"
 
+#include "core/ledger/fold_together.h"
+
 #include <algorithm>
 
 namespace ullage::ledger
@@ -18,14 +20,15 @@ Result<std::map<std::string, Outlook>> outlooksBefore(const std::vector<Event>& 
                                                       const formulary::Formulary& formulary)
 {
     std::map<std::string, Outlook> found;
-    Fold fold(formulary);
+    FoldTogether folds(formulary);
     for (const Event& event : happened(entered)) {
-        if (events.contains(event.id) && fold.started()) {
-            Batch batch = fold.at(event.at);
+        const Fold* fold = events.contains(event.id) ? folds.of(event.batch) : nullptr;
+        if (fold) {
+            Batch batch = fold->at(event.at);
             Assessment assessment = assess(batch);
             found.emplace(event.id, Outlook{std::move(batch), std::move(assessment)});
         }
-        if (auto fine = fold.apply(event); !fine) {
+        if (auto fine = folds.apply(event); !fine) {
             return tl::unexpected(fine.error());
         }
     }

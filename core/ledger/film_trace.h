@@ -36,8 +36,8 @@ struct FilmTrace {
 };
 
 /// The bottle just before each of these events of it, by the event's id, all from one fold. Events
-/// that were taken back are left out. `entered` are the bottle's own events in order of entry.
-/// Refuses as Fold::apply() does.
+/// that were taken back are left out. `entered` are the events of the bottle and of all it is
+/// connected with by filling, in order of entry. Refuses as Fold::apply() does.
 Result<std::map<std::string, Outlook>> outlooksBefore(const std::vector<Event>& entered,
                                                       const std::set<std::string>& events,
                                                       const formulary::Formulary& formulary);

@@ -1,5 +1,7 @@
 #include "core/ledger/import_judge.h"
 
+#include "core/ledger/line_description.h"
+
 #include <algorithm>
 #include <unordered_set>
 
@@ -23,8 +25,9 @@ class Judging
 {
 public:
     Judging(const std::vector<Event>& entered, std::size_t had,
-            const formulary::Formulary& formulary)
-        : m_entered(&entered), m_had(had), m_formulary(&formulary), m_out(entered.size(), false)
+            const formulary::Formulary& formulary, const std::set<std::string>& gone)
+        : m_entered(&entered), m_had(had), m_formulary(&formulary), m_gone(&gone),
+          m_out(entered.size(), false)
     {
     }
 
@@ -123,18 +126,13 @@ private:
                 voided.insert(taking->voids);
             }
         }
-        std::vector<std::size_t> places;
+        auto left = out;
         for (std::size_t i = 0; i < m_entered->size(); ++i) {
             const Event& event = (*m_entered)[i];
-            if (!out[i] && !std::holds_alternative<Voided>(event.what) &&
-                !voided.contains(event.id)) {
-                places.push_back(i);
-            }
+            left[i] = out[i] || subjectOf(event) != Subject::Batch || voided.contains(event.id) ||
+                      m_gone->contains(event.id);
         }
-        std::stable_sort(places.begin(), places.end(), [this](std::size_t a, std::size_t b) {
-            return (*m_entered)[a].at < (*m_entered)[b].at;
-        });
-        return places;
+        return inTurn(*m_entered, left);
     }
 
     // Folds what is not unfit. A brought event that does not fit is passed over; where one of ours
@@ -271,6 +269,7 @@ private:
     const std::vector<Event>* m_entered;
     std::size_t m_had;
     const formulary::Formulary* m_formulary;
+    const std::set<std::string>* m_gone;
     std::vector<bool> m_out; ///< unfit so far
     BatchJudgement m_result;
 };
@@ -278,9 +277,10 @@ private:
 } // namespace
 
 BatchJudgement judgeBrought(const std::vector<Event>& entered, std::size_t had,
-                            const formulary::Formulary& formulary)
+                            const formulary::Formulary& formulary,
+                            const std::set<std::string>& gone)
 {
-    return Judging(entered, had, formulary).judged();
+    return Judging(entered, had, formulary, gone).judged();
 }
 
 } // namespace ullage::ledger

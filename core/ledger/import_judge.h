@@ -5,6 +5,8 @@
 
 #include <cstddef>
 #include <optional>
+#include <set>
+#include <string>
 #include <vector>
 
 namespace ullage::ledger
@@ -27,8 +29,18 @@ struct BatchJudgement {
 
 /// `entered` in order of entry: the first `had` were there before, the others were brought. Fields
 /// must have passed checkFields(). What was there is never at fault as long as it went together by
-/// itself.
+/// itself. `gone`: ids of halves of fillings that never happened, because their other half was
+/// taken back in another batch.
 BatchJudgement judgeBrought(const std::vector<Event>& entered, std::size_t had,
-                            const formulary::Formulary& formulary);
+                            const formulary::Formulary& formulary,
+                            const std::set<std::string>& gone = {});
+
+/// Judges the fillings among the brought events of one batch: whether they have their other half
+/// (asked for if `pairs`), and whether the other bottle is another one, of the same role or
+/// solution, and in being. `all`: the events of this batch and of those it was filled from or drawn
+/// into, in order of entry, those up to number `had` being there before. Places are those in `all`.
+std::vector<Misfit> judgeFillings(const std::string& batch, const std::vector<Event>& all,
+                                  std::int64_t had, bool pairs,
+                                  const formulary::Formulary& formulary);
 
 } // namespace ullage::ledger

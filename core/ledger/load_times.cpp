@@ -55,7 +55,17 @@ Result<DevelopingFactors> developingTime(const Batch& developer, const Assessmen
         .wear = so.wearFactor,
         .strip = developer.stripFactor.value_or(1)};
     factors.temperature = factors.base.time / factors.nearest.time;
-    factors.time = factors.base.time * factors.wear * factors.strip;
+    const double bottle = factors.wear * factors.strip;
+    factors.time = factors.base.time * bottle;
+    auto carried = chemistry::carriedRange(pairs, temperature, developer.solution->q10,
+                                           formulary::q10Range(*developer.solution));
+    if (!carried) {
+        return tl::unexpected(carried.error());
+    }
+    if (*carried) {
+        factors.carried = {(*carried)->shortest * bottle, (*carried)->longest * bottle,
+                           (*carried)->fromOnePair};
+    }
     return factors;
 }
 
@@ -76,7 +86,12 @@ std::optional<FixingFactors> fixingTime(const Batch& fixer, const Assessment& so
     } else {
         return std::nullopt;
     }
-    factors.time = *factors.clearing * factors.times * factors.cold;
+    Seconds at20 = *factors.clearing * factors.times;
+    if (solution.fixMin && at20 < *solution.fixMin) {
+        factors.raisedTo = solution.fixMin;
+        at20 = *solution.fixMin;
+    }
+    factors.time = at20 * factors.cold;
     return factors;
 }
 
@@ -134,13 +149,14 @@ double factorThen(const Batch& developer, const LoadDone& load)
     return chemistry::wearFactor(developer.solution->wear, load.wearBefore);
 }
 
-TestOutlook outlookOf(const Batch& fixer, Seconds time, Celsius temperature)
+TestOutlook outlookOf(const Batch& fixer, Seconds time, Celsius temperature,
+                      const std::string& film)
 {
     Batch then = fixer;
-    const Seconds at20 = time / chemistry::coldFactor(temperature);
-    then.tests.push_back({then.wear, at20});
+    const Seconds at20 = chemistry::clearingAt20(time, temperature);
+    then.tests.push_back({then.wear, at20, film});
     Assessment so;
-    so.clearing = chemistry::clearing(then.tests, then.wear, then.solution->freshClearing);
+    so.clearing = chemistry::clearing(then.tests, then.wear, fixerKnown(then));
     return {at20, *so.clearing, fixingTime(then, so, Celsius(20))->time};
 }
 

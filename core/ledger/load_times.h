@@ -27,6 +27,9 @@ struct DevelopingFactors {
     double wear = 1;
     double strip = 1;
     chemistry::Seconds time; ///< base × wear × strip
+    /// Between which it may lie as well where it was carried by Q10, from what is published of such
+    /// developers; base × wear × strip likewise. Empty where the maker's figures reach.
+    std::optional<chemistry::CarriedRange> carried;
 };
 
 /// For the next load in this developer. Refuses no pairs (NoFigure, "base") and what baseTime()
@@ -48,6 +51,8 @@ struct FixingFactors {
     std::optional<chemistry::Seconds> clearing; ///< at 20 °C; empty for Nowhere
     double times = 2;                           ///< fixing ÷ clearing
     double cold = 1;                            ///< what a reading under 20 °C adds
+    /// The packet's own shortest time at 20 °C, where the product fell below it and was raised.
+    std::optional<chemistry::Seconds> raisedTo;
     chemistry::Seconds time;
 };
 
@@ -89,7 +94,8 @@ struct TestOutlook {
     chemistry::Clearing clearing; ///< with it
     chemistry::Seconds fixing;    ///< at 20 °C, ordinary grain
 };
-/// For a test made now in this fixer; `time` above 0.
-TestOutlook outlookOf(const Batch& fixer, chemistry::Seconds time, chemistry::Celsius temperature);
+/// For a test made now in this fixer with a piece of `film` (empty: not said); `time` above 0.
+TestOutlook outlookOf(const Batch& fixer, chemistry::Seconds time, chemistry::Celsius temperature,
+                      const std::string& film = {});
 
 } // namespace ullage::ledger

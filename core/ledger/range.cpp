@@ -1,5 +1,6 @@
 #include "core/ledger/range.h"
 
+#include "core/ledger/fold_together.h"
 #include "core/ledger/verdict.h"
 
 #include <algorithm>
@@ -36,11 +37,11 @@ std::vector<int> shuffled(int count, std::mt19937& random)
     return order;
 }
 
-Result<std::optional<Instant>> dateUnder(const std::vector<Event>& entered, Instant until,
-                                         const formulary::Formulary& formulary,
+Result<std::optional<Instant>> dateUnder(const std::string& id, const std::vector<Event>& entered,
+                                         Instant until, const formulary::Formulary& formulary,
                                          const chemistry::AirConstants& constants)
 {
-    const auto batch = foldUntil(entered, until, formulary, constants);
+    const auto batch = foldTogether(id, entered, until, formulary, constants);
     if (!batch) {
         return tl::unexpected(batch.error());
     }
@@ -90,11 +91,12 @@ std::vector<Draw> latinHypercube(int count, std::uint32_t seed)
     return result;
 }
 
-Result<std::optional<DateRange>> discardRange(const std::vector<Event>& entered, Instant until,
+Result<std::optional<DateRange>> discardRange(const std::string& batch,
+                                              const std::vector<Event>& entered, Instant until,
                                               const formulary::Formulary& formulary,
                                               const RangeSettings& settings)
 {
-    const auto value = dateUnder(entered, until, formulary, {});
+    const auto value = dateUnder(batch, entered, until, formulary, {});
     if (!value) {
         return tl::unexpected(value.error());
     }
@@ -105,7 +107,7 @@ Result<std::optional<DateRange>> discardRange(const std::vector<Event>& entered,
     range.value = **value;
     std::vector<Instant> dates;
     for (const Draw& draw : latinHypercube(settings.samples, settings.seed)) {
-        const auto date = dateUnder(entered, until, formulary, constantsOf(draw));
+        const auto date = dateUnder(batch, entered, until, formulary, constantsOf(draw));
         if (date && *date) {
             dates.push_back(**date);
         }

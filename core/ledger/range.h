@@ -16,6 +16,7 @@
 #include <array>
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace ullage::ledger
@@ -52,11 +53,11 @@ struct RangeSettings {
     std::uint32_t seed = 20'260'601;
 };
 
-/// The discard-by date of a batch as of `until`, and its range; the events in order of entry. Empty
-/// without a date or before it was mixed; an error as foldUntil().
-Result<std::optional<DateRange>> discardRange(const std::vector<Event>& entered,
-                                              chemistry::Instant until,
-                                              const formulary::Formulary& formulary,
-                                              const RangeSettings& settings = {});
+/// The discard-by date of a batch as of `until`, and its range; the events are those of the batch
+/// and of all it is connected with by filling, in order of entry. Empty without a date or before it
+/// was mixed; an error as foldTogether().
+Result<std::optional<DateRange>>
+discardRange(const std::string& batch, const std::vector<Event>& entered, chemistry::Instant until,
+             const formulary::Formulary& formulary, const RangeSettings& settings = {});
 
 } // namespace ullage::ledger

@@ -22,7 +22,7 @@ std::optional<RunTopUp> topUpAfter(const Batch& batch, chemistry::Films films, M
     if (drawn >= there) {
         return std::nullopt;
     }
-    return RunTopUp{batch.id, wanted, drawn, {}, {}};
+    return RunTopUp{batch.id, wanted, drawn, {}, {}, batch.solution->replenisher};
 }
 
 std::optional<chemistry::FilmsPerLitre> wearAtRest(const formulary::Solution& solution)
@@ -35,7 +35,8 @@ std::optional<chemistry::FilmsPerLitre> wearAtRest(const formulary::Solution& so
 bool restHolds(const formulary::Solution& solution)
 {
     const auto rest = wearAtRest(solution);
-    return rest && (!solution.capacity || *rest < *solution.capacity);
+    const auto capacity = formulary::capacityOf(solution);
+    return rest && (!capacity || *rest < *capacity);
 }
 
 } // namespace ullage::ledger

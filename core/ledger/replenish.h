@@ -21,6 +21,7 @@ struct RunTopUp {
     chemistry::Millilitres drawn;  ///< poured off before, to make room; 0 or more
     std::string from;              ///< batch it comes from, or empty for freshly mixed
     std::optional<chemistry::Millilitres> airLeft; ///< after it; empty: not said
+    std::string solution = {};                     ///< the replenisher it is, or empty
 };
 
 /// What a run of `films` through this batch asks for, `lost` having been lost in it. Empty without

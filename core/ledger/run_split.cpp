@@ -130,13 +130,18 @@ bool fitsTank(const std::optional<Tank>& tank, const Load& load)
 
 std::optional<Films> filmsItCanDo(const Judged& judged, const BathNeed& need)
 {
-    const auto& capacity = judged.batch.solution->capacity;
-    if (!capacity) {
+    const Batch& batch = judged.batch;
+    const bool some = need.oneShot && need.volume.value() > 0;
+    const Millilitres part = some ? need.volume : batch.volume;
+    const auto perFilm = batch.solution->oneShotPerFilm;
+    if (perFilm && (need.oneShot || batch.usedOnce())) {
+        return Films(part / *perFilm);
+    }
+    const auto capacity = formulary::capacityOf(*batch.solution);
+    if (!capacity || (batch.historyUnknown && !batch.filmsKnown)) {
         return std::nullopt;
     }
-    const bool some = need.oneShot && need.volume.value() > 0;
-    const Millilitres part = some ? need.volume : judged.batch.volume;
-    const Films left = (*capacity - judged.batch.wear) * chemistry::litres(part);
+    const Films left = (*capacity - batch.wear) * chemistry::litres(part);
     return std::max(left, Films(0));
 }
 

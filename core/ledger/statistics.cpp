@@ -22,6 +22,7 @@ std::optional<EndCause> causeOf(ReasonCode code)
     case ReasonCode::CapacityReached:
     case ReasonCode::LessThanQuarterFilm:
     case ReasonCode::SilverOverLimit:
+    case ReasonCode::TurnoverOverLimit:
     case ReasonCode::CapacityNear:
     case ReasonCode::FilmsFew:
         return EndCause::Films;

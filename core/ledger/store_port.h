@@ -79,8 +79,11 @@ public:
     /// Solutions, vessels and development times in order of entry.
     virtual Result<std::vector<Entry>> definitions() = 0;
     virtual Result<std::optional<Event>> event(const std::string& id) = 0;
-    /// A batch's events in order of entry, the voided and voiding ones too.
+    /// A batch's events in order of entry, each with its number, the voided and voiding ones too.
     virtual Result<std::vector<Event>> eventsOf(const std::string& batch) = 0;
+    /// Other batches with events that say they were filled from this one or drawn into it, taken
+    /// back ones too; each once.
+    virtual Result<std::vector<std::string>> filledWith(const std::string& batch) = 0;
     virtual Result<std::vector<Event>> eventsOfAction(std::int64_t action) = 0;
     virtual Result<std::optional<FilmRecord>> film(const std::string& id) = 0;
     /// A film's marks in order of entry, those taken back and those that take back too.

@@ -21,6 +21,22 @@ std::vector<std::size_t> StripRecord::outOfControl() const
     return found;
 }
 
+std::vector<std::size_t> StripRecord::overridden() const
+{
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < marks.size(); ++i) {
+        if (marks[i] == ControlMark::Beyond && readings[i].strip.passed == true) {
+            found.push_back(i);
+        }
+    }
+    return found;
+}
+
+std::optional<bool> StripRecord::preset(double density) const
+{
+    return next ? std::optional(density >= next->lower && density <= next->upper) : std::nullopt;
+}
+
 StripRecord stripRecord(std::vector<StripReading> readings)
 {
     StripRecord record;
@@ -52,6 +68,13 @@ StripRecord stripRecord(std::vector<StripReading> readings)
     }
     record.next = chemistry::controlChart(within);
     return record;
+}
+
+std::vector<std::size_t> overriddenIn(const StripRecord& record, const std::string& batch)
+{
+    auto found = record.overridden();
+    std::erase_if(found, [&](std::size_t i) { return record.readings[i].batch != batch; });
+    return found;
 }
 
 std::optional<std::size_t> referenceStrip(const StripRecord& record, const std::string& batch)

@@ -46,10 +46,18 @@ struct StripRecord {
 
     /// Positions of those that are out of control.
     [[nodiscard]] std::vector<std::size_t> outOfControl() const;
+    /// Of those beyond their limits the ones that somebody passed all the same.
+    [[nodiscard]] std::vector<std::size_t> overridden() const;
+    /// What the limits say of the next strip, for its result to begin with: passed within them.
+    /// Empty as long as there are none.
+    [[nodiscard]] std::optional<bool> preset(double density) const;
 };
 
 /// `readings` in any order; equal times keep theirs.
 StripRecord stripRecord(std::vector<StripReading> readings);
+
+/// Positions of the batch's own strips that were passed although they lay beyond their limits.
+std::vector<std::size_t> overriddenIn(const StripRecord& record, const std::string& batch);
 
 /// Position of the reference strip for a batch; empty where no strip was read fresh.
 std::optional<std::size_t> referenceStrip(const StripRecord& record, const std::string& batch);

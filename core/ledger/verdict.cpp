@@ -27,7 +27,7 @@ Films meanLoad(const Batch& batch)
     }
     Films sum;
     for (const LoadDone& load : batch.loads) {
-        sum += load.units;
+        sum += load.felt;
     }
     return sum / static_cast<double>(batch.loads.size());
 }
@@ -49,7 +49,7 @@ chemistry::Pace paceOf(const Batch& batch)
 
 std::optional<LastFilm> lastFilm(const Batch& batch, const Assessment& so)
 {
-    if (!so.filmsLeft) {
+    if (!so.filmsLeft || !batch.solution->replenisher.empty()) {
         return std::nullopt;
     }
     LastFilm last;
@@ -61,9 +61,8 @@ std::optional<LastFilm> lastFilm(const Batch& batch, const Assessment& so)
     last.early = chemistry::waitFor(last.loads, pace, 0.1);
     last.median = chemistry::waitFor(last.loads, pace, 0.5);
     last.late = chemistry::waitFor(last.loads, pace, 0.9);
-    if (so.discardBy) {
-        last.chanceFilmsFirst = chemistry::chanceWithin(
-            last.loads, pace, chemistry::daysBetween(batch.asOf, *so.discardBy));
+    if (so.discardIn) {
+        last.chanceFilmsFirst = chemistry::chanceWithin(last.loads, pace, *so.discardIn);
     }
     return last;
 }
@@ -76,24 +75,44 @@ void assessStanding(const Batch& batch, const chemistry::AirConstants& constants
     so.agePart = batch.standing.aged / batch.limits->age;
     so.airPart = batch.standing.taken.total() / batch.limits->oxygen;
     so.standingUsed = batch.standingUsed();
-    so.keepsUntil = chemistry::addKeepingTime(batch.mixedAt, *batch.solution->keeping.full);
-    if (batch.spentSince) {
-        so.spentAt = batch.spentSince;
+    const Days now = chemistry::daysBetween(batch.mixedAt, batch.asOf);
+    std::optional<Days> spentIn;
+    if (batch.spentAfter) {
+        spentIn = *batch.spentAfter - now;
     } else if (batch.volume.value() > 0) {
         auto closed = batch.closed();
         closed.bottle = enclosure(*batch.vessel, constants);
-        so.spentAt =
-            chemistry::addDays(batch.asOf, chemistry::daysUntilSpent(batch.standing, closed,
-                                                                     *batch.limits, constants));
+        spentIn = chemistry::daysUntilSpent(batch.standing, closed, *batch.limits, constants);
     }
+    if (spentIn) {
+        so.spentAt = chemistry::addDays(batch.asOf, *spentIn);
+    }
+    if (batch.historyUnknown && !batch.dateKnown) {
+        return;
+    }
+    const auto start = chemistry::addDays(batch.mixedAt, batch.keepsFrom);
+    so.keepsUntil = chemistry::addKeepingTime(start, *batch.solution->keeping.full);
+    so.keepsIn = batch.keepsFrom + chemistry::daysBetween(start, *so.keepsUntil) - now;
     // A day or two beside the calendar's date is the calendar's date told by a blunter clock.
-    const bool before = so.spentAt && chemistry::daysBetween(*so.spentAt, *so.keepsUntil) >=
-                                          Days(chemistry::kCalendarNear.value);
+    const bool before = spentIn && *so.keepsIn - *spentIn >= Days(chemistry::kCalendarNear.value);
     so.discardBy = before ? so.spentAt : so.keepsUntil;
+    so.discardIn = before ? spentIn : so.keepsIn;
+}
+
+// Films that are left in it: one-shot by its volume, else by what its solution can do.
+std::optional<Films> filmsLeft(const Batch& batch, const Assessment& so)
+{
+    if (batch.usedOnce()) {
+        return Films(batch.volume / *batch.solution->oneShotPerFilm);
+    }
+    if (!so.capacity || (batch.historyUnknown && !batch.filmsKnown)) {
+        return std::nullopt;
+    }
+    return std::max(Films(0), (*so.capacity - batch.wear) * litres(batch.volume));
 }
 
 // A passed test vouches for the solution for a while.
-bool vouchedFor(const Batch& batch, const Assessment& so)
+bool vouchedFor(const Batch& batch)
 {
     const auto holds = [&](const Mark& pass) {
         return chemistry::daysBetween(pass.at, batch.asOf) < kPassKeeps &&
@@ -102,14 +121,15 @@ bool vouchedFor(const Batch& batch, const Assessment& so)
     if (std::any_of(batch.passes.begin(), batch.passes.end(), holds)) {
         return true;
     }
-    if (batch.solution->role != formulary::Role::Fixer || !so.clearing || !so.clearing->fresh) {
+    if (batch.solution->role != formulary::Role::Fixer) {
         return false;
     }
     // A test that was passed vouches for its time, whatever a later one showed: that one is a
     // reason of its own.
-    const double twice = 2 * so.clearing->fresh->value();
-    for (std::size_t i = 0; i < batch.tests.size(); ++i) {
-        if (batch.tests[i].at20.value() < twice - 1e-9 && holds(batch.testMarks[i])) {
+    for (std::size_t i = batch.lapsedTests; i < batch.tests.size(); ++i) {
+        const auto& test = batch.tests[i];
+        const auto fresh = chemistry::freshClearing(batch.tests, test.film, fixerKnown(batch));
+        if (fresh && test.at20.value() < 2 * fresh->value() - 1e-9 && holds(batch.testMarks[i])) {
             return true;
         }
     }
@@ -142,38 +162,46 @@ private:
     void discard()
     {
         addIf(m_batch.contaminated, ReasonCode::Contaminated);
-        addIf(m_batch.testFailed, ReasonCode::TestFailed);
+        addIf(m_batch.testFailed(), ReasonCode::TestFailed);
         if (m_so.clearing && m_so.clearing->doubled) {
             addIf(true, ReasonCode::ClearingDoubled,
-                  {{"last_s", m_so.clearing->last.value()},
-                   {"fresh_s", m_so.clearing->fresh->value()}});
+                  {{"last_s", m_so.clearing->doubled->last.value()},
+                   {"fresh_s", m_so.clearing->doubled->fresh.value()}});
         }
-        if (const auto capacity = m_batch.solution->capacity) {
+        if (const auto capacity = capacityAsked()) {
             addIf(m_batch.wear.value() >= capacity->value() - kFilmSlack,
                   ReasonCode::CapacityReached,
                   {{"wear", m_batch.wear.value()}, {"capacity", capacity->value()}});
+        }
+        if (m_so.filmsLeft) {
             addIf(m_so.filmsLeft->value() < kLeastFilm - kFilmSlack,
                   ReasonCode::LessThanQuarterFilm, {{"films_left", m_so.filmsLeft->value()}});
         }
         if (pastCalendar()) {
             addIf(true, ReasonCode::PastKeeping,
-                  {{"days_over", chemistry::daysBetween(*m_so.keepsUntil, m_batch.asOf).value()},
+                  {{"days_over", -m_so.keepsIn->value()},
                    {"full_days", m_batch.solution->keeping.full->value()}});
         }
         if (const auto limit = m_batch.solution->silverLimit) {
             addIf(m_batch.silver.value() > limit->value() + kFilmSlack, ReasonCode::SilverOverLimit,
                   {{"silver", m_batch.silver.value()}, {"limit", limit->value()}});
         }
+        if (const auto limit = m_batch.solution->turnoverLimit) {
+            const double turnovers = m_batch.replenished / m_batch.mixedVolume;
+            addIf(turnovers > *limit + kFilmSlack, ReasonCode::TurnoverOverLimit,
+                  {{"turnovers", turnovers}, {"limit", *limit}});
+        }
     }
 
     void testFirst()
     {
-        const bool vouched = vouchedFor(m_batch, m_so);
+        const bool vouched = vouchedFor(m_batch);
         if (m_so.standingUsed && *m_so.standingUsed >= 1 && !pastCalendar() && !vouched) {
             addIf(true, ReasonCode::StandingSpent, {{"standing", *m_so.standingUsed}});
         }
         if (m_batch.solution->role == formulary::Role::Fixer) {
-            const Mark last = m_batch.lastClearingTest.value_or(Mark{m_batch.mixedAt, {}});
+            const Mark last =
+                m_batch.testMarks.empty() ? Mark{m_batch.madeAt, {}} : m_batch.testMarks.back();
             const auto films = m_batch.wear - last.wear;
             const Days days = chemistry::daysBetween(last.at, m_batch.asOf);
             addIf(films.value() >= kClearingTestEveryFilms.value() - kFilmSlack ||
@@ -181,7 +209,7 @@ private:
                   ReasonCode::ClearingTestDue,
                   {{"films_since", films.value()}, {"days_since", days.value()}});
         }
-        addIf(m_batch.historyUnknown && !vouched, ReasonCode::HistoryUnknown);
+        addIf(m_batch.inDoubt() && !vouched, ReasonCode::HistoryUnknown);
         if (m_batch.testAskedAt) {
             addIf(true, ReasonCode::TestAsked,
                   {{"days_since",
@@ -191,10 +219,12 @@ private:
 
     void nearItsEnd()
     {
-        if (const auto capacity = m_batch.solution->capacity) {
+        if (const auto capacity = capacityAsked()) {
             addIf(m_batch.wear.value() >= kNearShare * capacity->value() - kFilmSlack,
                   ReasonCode::CapacityNear,
                   {{"wear", m_batch.wear.value()}, {"capacity", capacity->value()}});
+        }
+        if (m_so.filmsLeft) {
             addIf(m_so.filmsLeft->value() <= m_so.meanLoad.value() + kFilmSlack,
                   ReasonCode::FilmsFew,
                   {{"films_left", m_so.filmsLeft->value()}, {"mean_load", m_so.meanLoad.value()}});
@@ -202,10 +232,16 @@ private:
         if (m_so.standingUsed && *m_so.standingUsed >= kNearShare) {
             addIf(true, ReasonCode::StandingNear, {{"standing", *m_so.standingUsed}});
         }
-        if (m_so.discardBy) {
-            const Days days = chemistry::daysBetween(m_batch.asOf, *m_so.discardBy);
-            addIf(days <= kSoon, ReasonCode::DiscardSoon, {{"days", days.value()}});
+        if (m_so.discardIn) {
+            addIf(*m_so.discardIn <= kSoon, ReasonCode::DiscardSoon,
+                  {{"days", m_so.discardIn->value()}});
         }
+    }
+
+    // What is poured away after use is not asked how worn it is.
+    [[nodiscard]] std::optional<chemistry::FilmsPerLitre> capacityAsked() const
+    {
+        return m_batch.usedOnce() ? std::nullopt : m_so.capacity;
     }
 
     [[nodiscard]] bool pastCalendar() const
@@ -226,7 +262,7 @@ std::string_view code(ReasonCode code) { return kReasonCodes[static_cast<std::si
 
 Verdict verdictOf(ReasonCode code)
 {
-    if (code <= ReasonCode::SilverOverLimit) {
+    if (code <= ReasonCode::TurnoverOverLimit) {
         return Verdict::Discard;
     }
     return code <= ReasonCode::TestAsked ? Verdict::TestFirst : Verdict::NearItsEnd;
@@ -240,20 +276,25 @@ double Reason::number(std::string_view name) const
     return found->second;
 }
 
+chemistry::FixerKnown fixerKnown(const Batch& fixer)
+{
+    return {fixer.solution->freshClearing, formulary::capacityOf(*fixer.solution),
+            !fixer.historyUnknown};
+}
+
 Assessment assess(const Batch& batch, const chemistry::AirConstants& constants)
 {
     Assessment so;
     const auto& solution = *batch.solution;
-    so.age = chemistry::daysBetween(batch.mixedAt, batch.asOf);
+    so.age = chemistry::daysBetween(batch.madeAt, batch.asOf);
+    so.atLeast = batch.inDoubt();
+    so.capacity = formulary::capacityOf(solution);
     so.wearFactor = chemistry::wearFactor(solution.wear, batch.wear);
     so.meanLoad = meanLoad(batch);
-    if (solution.capacity) {
-        const auto left = (*solution.capacity - batch.wear) * litres(batch.volume);
-        so.filmsLeft = std::max(Films(0), left);
-    }
+    so.filmsLeft = filmsLeft(batch, so);
     assessStanding(batch, constants, so);
     if (solution.role == formulary::Role::Fixer) {
-        so.clearing = chemistry::clearing(batch.tests, batch.wear, solution.freshClearing);
+        so.clearing = chemistry::clearing(batch.tests, batch.wear, fixerKnown(batch));
     }
     so.lastFilm = lastFilm(batch, so);
     so.reasons = Reasons(batch, so).all();

@@ -28,10 +28,11 @@ enum class ReasonCode {
     LessThanQuarterFilm, ///< films_left
     PastKeeping,         ///< days_over, full_days
     SilverOverLimit,     ///< silver, limit
+    TurnoverOverLimit,   ///< turnovers, limit; replenisher used ÷ volume first mixed
     // Test first
     StandingSpent,   ///< standing; not while a passed test vouches for it
     ClearingTestDue, ///< films_since, days_since; fixers only
-    HistoryUnknown,  ///< likewise not while one vouches for it
+    HistoryUnknown,  ///< likewise; also where something of unknown history was poured in
     TestAsked,       ///< days_since; somebody asked for a test that has not been made
     // Near its end
     CapacityNear, ///< wear, capacity; from 0.8 of it on
@@ -39,21 +40,11 @@ enum class ReasonCode {
     StandingNear, ///< standing; from 0.8 on
     DiscardSoon,  ///< days; 14 or fewer, < 0 once it is past
 };
-inline constexpr std::array<std::string_view, 15> kReasonCodes{"contaminated",
-                                                               "test-failed",
-                                                               "clearing-doubled",
-                                                               "capacity-reached",
-                                                               "less-than-quarter-film",
-                                                               "past-keeping",
-                                                               "silver-over-limit",
-                                                               "standing-spent",
-                                                               "clearing-test-due",
-                                                               "history-unknown",
-                                                               "test-asked",
-                                                               "capacity-near",
-                                                               "films-few",
-                                                               "standing-near",
-                                                               "discard-soon"};
+inline constexpr std::array<std::string_view, 16> kReasonCodes{
+    "contaminated",           "test-failed",       "clearing-doubled",  "capacity-reached",
+    "less-than-quarter-film", "past-keeping",      "silver-over-limit", "turnover-over-limit",
+    "standing-spent",         "clearing-test-due", "history-unknown",   "test-asked",
+    "capacity-near",          "films-few",         "standing-near",     "discard-soon"};
 std::string_view code(ReasonCode code);
 /// The verdict this reason asks for.
 Verdict verdictOf(ReasonCode code);
@@ -77,21 +68,33 @@ struct LastFilm {
 
 struct Assessment {
     Verdict verdict = Verdict::Good;
-    std::vector<Reason> reasons;               ///< all that apply, gravest first; empty when Good
-    std::optional<chemistry::Films> filmsLeft; ///< never below 0; empty without a capacity
-    chemistry::Films meanLoad{1};              ///< mean load so far, 1 if none
-    double wearFactor = 1;                     ///< on the next load's development time
+    std::vector<Reason> reasons; ///< all that apply, gravest first; empty when Good
+    /// Films a litre it does, its solution's own or by default; in one-shot use no rule asks.
+    std::optional<chemistry::FilmsPerLitre> capacity;
+    /// Never below 0. In one-shot use what the volume is enough for; empty without a capacity, and
+    /// for an unknown history whose films nobody guessed.
+    std::optional<chemistry::Films> filmsLeft;
+    chemistry::Films meanLoad{1}; ///< mean load so far as the bottle felt it, 1 if none
+    /// What was counted of it is the least there is: its history is not known.
+    bool atLeast = false;
+    double wearFactor = 1; ///< on the next load's development time
     chemistry::Days age;
-    std::optional<double> agePart;                ///< g
-    std::optional<double> airPart;                ///< N/N_c
-    std::optional<double> standingUsed;           ///< s
-    std::optional<chemistry::Instant> spentAt;    ///< when s reaches (or last rose to) 1
-    std::optional<chemistry::Instant> keepsUntil; ///< mixing + published full-bottle time
-    /// The earlier of the two; a `spentAt` less than kCalendarNear before `keepsUntil` is that.
-    std::optional<chemistry::Instant> discardBy;
+    std::optional<double> agePart;             ///< g
+    std::optional<double> airPart;             ///< N/N_c
+    std::optional<double> standingUsed;        ///< s
+    std::optional<chemistry::Instant> spentAt; ///< when s reaches (or last rose to) 1
+    /// When its published full-bottle time is over; empty as long as the mixing date is not known.
+    std::optional<chemistry::Instant> keepsUntil;
+    std::optional<chemistry::Instant> discardBy; ///< the earlier of the two
+    std::optional<chemistry::Days> keepsIn;      ///< from batch.asOf to then, not rounded
+    std::optional<chemistry::Days> discardIn;    ///< likewise to discardBy
     std::optional<chemistry::Clearing> clearing; ///< a fixer with a test
-    std::optional<LastFilm> lastFilm;            ///< empty without a capacity or a load to come
+    /// Empty without films left or a load to come, and for what is replenished.
+    std::optional<LastFilm> lastFilm;
 };
+
+/// What is known of a fixer besides its tests.
+chemistry::FixerKnown fixerKnown(const Batch& fixer);
 
 /// Judges a batch at batch.asOf. Rules and limits: core/chemistry/README.md.
 Assessment assess(const Batch& batch, const chemistry::AirConstants& constants = {});

@@ -1,6 +1,12 @@
 #include "core/store/batch_check.h"
 
 #include "core/ledger/batch.h"
+#include "core/ledger/fillings.h"
+#include "core/store/each_row.h"
+#include "core/store/journal_codec.h"
+
+#include <algorithm>
+#include <set>
 
 namespace ullage::store
 {
@@ -28,7 +34,12 @@ BatchCheck::BatchCheck(Connection& connection, const formulary::Formulary& formu
                        const std::function<void(Error)>& found)
     : m_formulary(&formulary), m_references(&references), m_chained(chained), m_found(&found),
       m_table(connection, QStringLiteral("SELECT id, name, solution, mixed_ms, ended_ms, entries, "
-                                         "hash FROM batch ORDER BY id"))
+                                         "hash FROM batch ORDER BY id")),
+      m_filledWith(connection, QStringLiteral("SELECT batch FROM entry WHERE from_batch = ? AND "
+                                              "batch IS NOT NULL UNION SELECT batch FROM entry "
+                                              "WHERE to_batch = ? AND batch IS NOT NULL")),
+      m_eventsOf(connection, QStringLiteral("SELECT CAST(body AS BLOB), batch, seq FROM entry "
+                                            "WHERE batch = ? ORDER BY seq"))
 {
 }
 
@@ -52,6 +63,8 @@ Result<void> BatchCheck::take(EntryRow event)
     if (auto fine = m_references->check(event); !fine) {
         return fine;
     }
+    happened->batch = event.batch;
+    happened->entry = event.number;
     m_events.push_back(std::move(*happened));
     m_numbers.push_back(event.number);
     return {};
@@ -63,7 +76,9 @@ Result<void> BatchCheck::finishBatch()
     if (!kept) {
         return tl::unexpected(kept.error());
     }
-    fold(*kept ? &**kept : nullptr);
+    if (auto fine = fold(*kept ? &**kept : nullptr); !fine) {
+        return fine;
+    }
     if (*kept && m_chained && (*kept)->chain != m_chain) {
         Error error = notAsEntered(damage::kBatch);
         error.subject = m_batch;
@@ -76,24 +91,69 @@ Result<void> BatchCheck::finishBatch()
     return {};
 }
 
+// Its events and those of the bottles it was filled from or drawn into; those that cannot be read
+// are told where their own batch is looked at.
+Result<std::vector<Event>> BatchCheck::withPartners()
+{
+    std::set<std::string> partners;
+    for (const Event& event : m_events) {
+        if (const auto half = halfOf(event)) {
+            partners.insert(half->other());
+        }
+    }
+    auto fine = eachRow(m_filledWith.run(m_batch, m_batch), [&](const Rows& row) -> Result<void> {
+        partners.insert(row.text(0));
+        return {};
+    });
+    std::vector<Event> all = m_events;
+    partners.erase(m_batch);
+    for (const std::string& other : partners) {
+        if (!fine) {
+            break;
+        }
+        fine = eachRow(m_eventsOf.run(other), [&](const Rows& row) -> Result<void> {
+            auto entry = decodeStored(row.blob(0));
+            auto* event = entry ? std::get_if<Event>(&entry->what) : nullptr;
+            if (event) {
+                event->batch = row.text(1);
+                event->entry = row.number(2);
+                all.push_back(std::move(*event));
+            }
+            return {};
+        });
+    }
+    if (!fine) {
+        return tl::unexpected(fine.error());
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](const Event& a, const Event& b) { return a.entry < b.entry; });
+    return all;
+}
+
 // A batch with an event that cannot be read is not folded without it.
-void BatchCheck::fold(const Kept* kept)
+Result<void> BatchCheck::fold(const Kept* kept)
 {
     if (!m_whole) {
-        return;
+        return {};
     }
-    const auto live = happened(m_events);
+    const auto all = withPartners();
+    if (!all) {
+        return tl::unexpected(all.error());
+    }
+    auto live = happened(*all);
+    std::erase_if(live, [&](const Event& event) { return event.batch != m_batch; });
     m_mixed += live.empty() ? 0 : 1;
     Fold fold(*m_formulary);
     for (const Event& event : live) {
         if (auto fine = fold.apply(event); !fine) {
             (*m_found)(aboutEvent(event.id, fine.error()));
-            return;
+            return {};
         }
     }
     if (live.empty() ? kept != nullptr : !kept || !agrees(kept->state, fold.batch())) {
         conflict("batch");
     }
+    return {};
 }
 
 void BatchCheck::conflict(const char* field)

@@ -32,7 +32,8 @@ private:
         std::optional<BatchChain> chain;
     };
     Result<void> finishBatch();
-    void fold(const Kept* kept);
+    Result<void> fold(const Kept* kept);
+    Result<std::vector<ledger::Event>> withPartners();
     /// Null: goes on to the end of the table.
     Result<std::optional<Kept>> keptOf(const std::string* batch);
     Result<void> nextKept();
@@ -45,6 +46,8 @@ private:
     const std::function<void(Error)>* m_found;
     LineHasher m_hasher;
     Statement m_table;
+    Statement m_filledWith;
+    Statement m_eventsOf;
     std::optional<Rows> m_rows;
     std::optional<Kept> m_next; ///< of the table, in the same order
     std::string m_batch;

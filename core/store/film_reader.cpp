@@ -1,5 +1,6 @@
 #include "core/store/film_reader.h"
 
+#include "core/ledger/connected_events.h"
 #include "core/store/each_row.h"
 
 #include <algorithm>
@@ -120,7 +121,7 @@ Result<std::vector<FilmTrace>> FilmReader::traces(const std::vector<std::string>
     }
     std::map<std::string, BottleThen> bottles;
     for (const auto& [batch, events] : wanted) {
-        auto entered = m_store.eventsOf(batch);
+        auto entered = connectedEvents(m_store, batch);
         if (!entered) {
             return tl::unexpected(entered.error());
         }

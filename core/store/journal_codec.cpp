@@ -19,6 +19,7 @@ namespace
 
 constexpr std::string_view kBook = "book";
 constexpr std::array<std::string_view, 3> kHeaderOrder{"type", "format", "version"};
+constexpr const char* kUnpaired = "unpaired";
 
 constexpr auto typesOfLines()
 {
@@ -162,23 +163,28 @@ Result<Line> decodeLine(const QByteArray& text)
         return refuse(std::move(*refusal));
     }
     if (type == 0) {
-        return Header{canonical(*json, kHeaderOrder, {})};
+        const bool pairs = json->object[QLatin1String("version")].toDouble() > 1 &&
+                           !json->object[QLatin1String(kUnpaired)].toBool();
+        return Header{canonical(*json, kHeaderOrder, {}), pairs};
     }
     entry.body = canonical(*json, orderOf(*json, type - 1), momentsOf(entry));
     return entry;
 }
 
-QByteArray currentHeader(const QByteArray& kept)
+QByteArray currentHeader(const QByteArray& kept, bool unpaired)
 {
     const auto json = readJsonLine(kept);
     if (!json) {
-        return defaultHeader();
+        return currentHeader(defaultHeader(), unpaired);
     }
     LineWriter line;
     for (const JsonLine::Field& field : json->fields) {
         if (field.key == QLatin1String("version")) {
             line.number("version", kJournalVersion);
-        } else {
+            if (unpaired) {
+                line.raw(kUnpaired, "true");
+            }
+        } else if (field.key != QLatin1String(kUnpaired)) {
             line.raw(field.key.toStdString(), field.raw);
         }
     }

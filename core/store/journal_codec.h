@@ -18,6 +18,9 @@ namespace ullage::store
 /// The line a journal begins with.
 struct Header {
     std::string body; ///< as read, in canonical order
+    /// Whether what is filled from another bottle has to stand on both sides: from version 2 on,
+    /// but for the export of a book that began with version 1.
+    bool pairs = true;
 };
 
 using Line = std::variant<Header, ledger::Entry>;
@@ -40,8 +43,9 @@ QByteArray encode(const ledger::Entry& entry);
 /// The line a journal begins with, if none was kept.
 QByteArray defaultHeader();
 
-/// A kept first line as it is written now: with the version of today, the rest as it was.
-QByteArray currentHeader(const QByteArray& kept);
+/// A kept first line as it is written now: with the version of today, the rest as it was. With
+/// `unpaired` it says that the journal holds fillings of version 1, which stand on one side only.
+QByteArray currentHeader(const QByteArray& kept, bool unpaired = false);
 
 /// Whether two lines say the same: fields in any order, numbers by value, what version 1 said
 /// otherwise as it is said now.

@@ -113,6 +113,8 @@ public:
 
     [[nodiscard]] int line() const { return m_lines.line(); }
     [[nodiscard]] const std::optional<QByteArray>& header() const { return m_header; }
+    /// Whether fillings have to stand on both sides.
+    [[nodiscard]] bool pairs() const { return m_pairs; }
     [[nodiscard]] double share() const
     {
         const qint64 size = m_device->isSequential() ? 0 : m_device->size();
@@ -130,12 +132,14 @@ private:
             return refuse(noHeader(std::string(std::get<Entry>(*read).type())));
         }
         m_header = QByteArray::fromStdString(header->body);
+        m_pairs = header->pairs;
         return {};
     }
 
     QIODevice* m_device;
     LineReader m_lines;
     std::optional<QByteArray> m_header;
+    bool m_pairs = false;
 };
 
 // Reads one journal into an import that is under way.
@@ -154,6 +158,9 @@ public:
     {
         if (auto fine = lines(); !fine) {
             return tl::unexpected(fine.error());
+        }
+        if (m_lines.pairs()) {
+            m_import->askForPairs();
         }
         const auto goOn = [this](std::size_t done, std::size_t all) {
             return tell([&] {

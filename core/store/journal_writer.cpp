@@ -54,8 +54,12 @@ Result<int> exportJournal(SqlStore& store, QIODevice& device, std::vector<Error>
     if (!kept) {
         return tl::unexpected(kept.error());
     }
-    if (auto fine = write(device, (*kept ? currentHeader(**kept) : defaultHeader()) + '\n');
-        !fine) {
+    const auto unpaired = store.hasUnpaired();
+    if (!unpaired) {
+        return tl::unexpected(unpaired.error());
+    }
+    const QByteArray header = currentHeader(*kept ? **kept : defaultHeader(), *unpaired);
+    if (auto fine = write(device, header + '\n'); !fine) {
         return tl::unexpected(fine.error());
     }
     int count = 0;

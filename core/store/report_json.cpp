@@ -142,6 +142,7 @@ Result<NextTime> nextTime(const Batch& batch, std::span<const TimeAtTemperature>
     next.strip = factors->strip;
     next.temperature = temperature;
     next.time = factors->time;
+    next.carried = factors->carried;
     for (const TimeWarning warning : factors->base.warnings) {
         next.warnings.push_back(warning == TimeWarning::OutsideUsualRange ? "outside-usual-range"
                                                                           : "extrapolated");

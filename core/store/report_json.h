@@ -26,6 +26,8 @@ struct NextTime {
     chemistry::Celsius temperature;
     chemistry::Seconds time;
     std::vector<std::string_view> warnings; ///< codes, see nextTime()
+    /// Between which it may lie as well, where it was carried by Q10; told, not written.
+    std::optional<chemistry::CarriedRange> carried;
 };
 
 /// Refuses a batch that has ended (AfterEnd), one that is no developer (NotSuitable), and what

@@ -43,6 +43,15 @@ struct SqlStore::Statements {
              "LEFT JOIN batch ON batch.id = entry.batch WHERE entry.batch = ? ORDER BY entry.seq");
     Statement batchEntries = make("SELECT entries FROM batch WHERE id = ? AND NOT EXISTS "
                                   "(SELECT 1 FROM entry WHERE entry.batch = ?)");
+    // A can's line names a batch too, and has none.
+    Statement filledWith =
+        make("SELECT batch FROM entry WHERE from_batch = ?1 AND batch IS NOT NULL UNION "
+             "SELECT batch FROM entry WHERE to_batch = ?2 AND batch IS NOT NULL");
+    Statement unpaired =
+        make("SELECT 1 FROM entry AS heir WHERE from_batch IS NOT NULL AND batch IS NOT NULL "
+             "AND NOT EXISTS (SELECT 1 FROM entry AS donor WHERE donor.to_batch = heir.batch "
+             "AND donor.batch = heir.from_batch AND donor.at_ms = heir.at_ms "
+             "AND donor.volume_ml = heir.volume_ml) LIMIT 1");
     Statement eventsOfAction = proven("e.action = ? AND e.type = 'event' ORDER BY e.seq");
     Statement film = proven("e.type = 'film' AND e.id = ?");
     Statement marksOf = proven("e.film = ? AND e.kind = 'film-mark' ORDER BY e.seq");

@@ -101,6 +101,7 @@ public:
     Result<std::vector<ledger::Entry>> definitions() override;
     Result<std::optional<ledger::Event>> event(const std::string& id) override;
     Result<std::vector<ledger::Event>> eventsOf(const std::string& batch) override;
+    Result<std::vector<std::string>> filledWith(const std::string& batch) override;
     Result<std::vector<ledger::Event>> eventsOfAction(std::int64_t action) override;
     Result<std::optional<ledger::FilmRecord>> film(const std::string& id) override;
     Result<std::vector<ledger::FilmMark>> marksOf(const std::string& film) override;
@@ -119,6 +120,10 @@ public:
     /// rest is read; without, it is returned as the failure.
     Result<void> forEachLine(const std::function<Result<void>(const QByteArray&)>& take,
                              std::vector<Error>* faults = nullptr);
+
+    /// Whether it holds fillings that stand on one side only, as version 1 of the journal wrote
+    /// them.
+    Result<bool> hasUnpaired();
 
     /// What the book keeps besides entries, such as the first line of the journal it came from.
     /// Writing only within a transaction.

@@ -154,6 +154,7 @@ Result<std::vector<Event>> SqlStore::eventsOf(const std::string& batch)
         auto* event = entry ? std::get_if<Event>(&entry->what) : nullptr;
         if (event) {
             event->batch = row.text(1); // a voiding need not name it on its line
+            event->entry = row.number(6);
             found.push_back(std::move(*event));
         } else if (!unread) {
             unread =
@@ -205,6 +206,17 @@ Error SqlStore::whatChanged(const std::string& batch, const std::vector<std::int
     Error error = notAsEntered(damage::kBatch);
     error.subject = batch;
     return error;
+}
+
+Result<std::vector<std::string>> SqlStore::filledWith(const std::string& batch)
+{
+    std::vector<std::string> found;
+    return eachRow(m_statements->filledWith.run(batch, batch),
+                   [&](const Rows& row) -> Result<void> {
+                       found.push_back(row.text(0));
+                       return {};
+                   })
+        .map([&] { return std::move(found); });
 }
 
 Result<std::vector<Event>> SqlStore::eventsOfAction(std::int64_t action)
@@ -260,6 +272,8 @@ Result<std::vector<Event>> SqlStore::mixings(chemistry::Instant from, chemistry:
     return eventsFrom(m_statements->mixings.run(std::int64_t{from.time_since_epoch().count()},
                                                 std::int64_t{to.time_since_epoch().count()}));
 }
+
+Result<bool> SqlStore::hasUnpaired() { return any(m_statements->unpaired.run()); }
 
 Result<bool> SqlStore::has(std::string_view type, const std::string& id)
 {

@@ -1,5 +1,7 @@
 #include "core/store/statistics_reader.h"
 
+#include "core/ledger/connected_events.h"
+#include "core/ledger/fold_together.h"
 #include "core/store/packet_reader.h"
 
 #include <algorithm>
@@ -30,11 +32,11 @@ Result<formulary::Formulary> formularyOf(SqlStore& store)
     return formulary;
 }
 
-std::optional<Price> priceOf(const std::vector<Event>& entered,
+std::optional<Price> priceOf(const std::string& batch, const std::vector<Event>& entered,
                              const std::map<std::string, Packet>& packets)
 {
     for (const Event& event : happened(entered)) {
-        const auto* mixed = std::get_if<Mixed>(&event.what);
+        const auto* mixed = event.batch == batch ? std::get_if<Mixed>(&event.what) : nullptr;
         const auto found = mixed ? packets.find(mixed->packet) : packets.end();
         if (found != packets.end()) {
             return ledger::priceOf(found->second, mixed->volume);
@@ -64,16 +66,16 @@ Result<std::optional<Statistics>> readStatistics(SqlStore& store, const Statisti
     int done = 0;
     const int all = static_cast<int>(states->size());
     for (const BatchState& state : *states) {
-        const auto entered = store.eventsOf(state.id);
+        const auto entered = connectedEvents(store, state.id);
         if (!entered) {
             return tl::unexpected(entered.error());
         }
-        const auto batch = foldUntil(*entered, request.now, *formulary);
+        const auto batch = foldTogether(state.id, *entered, request.now, *formulary);
         if (!batch) {
             return tl::unexpected(batch.error());
         }
         if (*batch) {
-            sum.add(**batch, priceOf(*entered, *known));
+            sum.add(**batch, priceOf(state.id, *entered, *known));
         }
         if (request.progress && !request.progress(++done, all)) {
             return std::nullopt;

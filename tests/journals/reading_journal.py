@@ -1,209 +1,12 @@
-"""Reads a journal strictly: every line, field, range and reference."""
+"""Reads a journal strictly: every line, what it names, what was voided, which pourings pair."""
 
 import json
-import math
-import re
+from collections import defaultdict
 from datetime import datetime, timezone
 
-FILM_UNITS = {"135-36": (1, 1), "120": (1, 1), "135-24": (2, 3), "220": (2, 1),
-              "4x5": (1, 4), "5x7": (35, 80), "8x10": (1, 1)}
-FILM_AREA_CM2 = 516.128
-ROLES = ("developer", "stop", "fixer", "wash-aid", "wetting-agent", "other")
-MATERIALS = ("glass", "pet", "hdpe", "ldpe", "pp")
-DAY_US = 86_400_000_000
-TIME = re.compile(r"\d{4}-\d\d-\d\d[Tt]\d\d:\d\d:\d\d(\.\d+)?([Zz]|[+-]\d\d:\d\d)$")
-EPOCH = datetime(1970, 1, 1, tzinfo=timezone.utc)
-
-# What opens the bottle, by kind; those are also the kinds that close it again.
-OPENING = {"mixed", "processed", "topped-up", "drawn", "moved", "opened",
-           "stood-open", "clearing-test", "strip-test"}
-
-
-class Refused(Exception):
-    """Why a journal is not taken in: line, field (or None) and reason."""
-
-    def __init__(self, line, field, reason):
-        super().__init__(f"line {line}, field {field}: {reason}")
-        self.line, self.field, self.reason = line, field, reason
-
-
-def instant(text):
-    """Microseconds since 1970 of an RFC 3339 time with a zone, or None."""
-    if not isinstance(text, str) or not TIME.match(text):
-        return None
-    try:
-        moment = datetime.fromisoformat(text.upper())
-    except ValueError:
-        return None
-    delta = moment - EPOCH
-    return (delta.days * 86_400 + delta.seconds) * 1_000_000 + delta.microseconds
-
-
-def moment_of(microseconds):
-    """The UTC date and time of an instant (a fraction of one is dropped)."""
-    seconds, rest = divmod(int(microseconds), 1_000_000)
-    return datetime.fromtimestamp(seconds, timezone.utc).replace(microsecond=rest)
-
-
-class Fields:
-    """One line's object, with checked access to its fields."""
-
-    def __init__(self, line, data):
-        self.line, self.data = line, data
-
-    def refuse(self, field, reason):
-        raise Refused(self.line, field, reason)
-
-    def has(self, field):
-        return field in self.data
-
-    def text(self, field, required=True, among=None):
-        if field not in self.data:
-            if required:
-                self.refuse(field, "missing")
-            return None
-        value = self.data[field]
-        if not isinstance(value, str) or (required and not value):
-            self.refuse(field, "not a text")
-        if among is not None and value not in among:
-            self.refuse(field, "unknown")
-        return value
-
-    def number(self, field, required=True, above=None, low=None, high=None):
-        if field not in self.data:
-            if required:
-                self.refuse(field, "missing")
-            return None
-        value = self.data[field]
-        if isinstance(value, bool) or not isinstance(value, (int, float)):
-            self.refuse(field, "not a number")
-        value = float(value)
-        if not math.isfinite(value):
-            self.refuse(field, "not finite")
-        if ((above is not None and value <= above) or (low is not None and value < low)
-                or (high is not None and value > high)):
-            self.refuse(field, "out of range")
-        return value
-
-    def truth(self, field):
-        value = self.data.get(field)
-        if field in self.data and not isinstance(value, bool):
-            self.refuse(field, "not true or false")
-        return value
-
-    def within(self, field):
-        """A nested object, as fields of the same line."""
-        value = self.data.get(field)
-        if not isinstance(value, dict):
-            self.refuse(field, "missing" if value is None else "not an object")
-        return Fields(self.line, value)
-
-
-def read_solution(f):
-    f.text("name")
-    f.text("role", among=ROLES)
-    f.number("capacity_films_per_litre", required=False, above=0.0)
-    wear = f.within("wear")
-    rule = wear.text("rule", among=("none", "per-film", "compound", "steps"))
-    if rule in ("per-film", "compound"):
-        wear.number("percent", low=0.0)
-    if rule == "steps":
-        steps = wear.data.get("steps")
-        if not isinstance(steps, list) or not steps:
-            f.refuse("steps", "missing")
-        for step in steps:
-            one = Fields(f.line, step)
-            one.number("from_films_per_litre", low=0.0)
-            one.number("factor", above=0.0)
-    if f.has("keeping"):
-        keeping = f.within("keeping")
-        keeping.number("full_days", above=0.0)
-        keeping.number("half_days", required=False, above=0.0)
-        keeping.number("tray_hours", required=False, above=0.0)
-    for field in ("q10", "oxygen_factor", "fresh_clearing_s",
-                  "silver_limit_g_per_litre", "tabular_factor"):
-        f.number(field, required=False, above=0.0)
-    for field in ("silver_g_per_film", "bromide_mg_per_film"):
-        f.number(field, required=False, low=0.0)
-
-
-def read_vessel(f):
-    f.text("name")
-    f.number("capacity_ml", above=0.0)
-    f.text("material", among=MATERIALS)
-    f.number("wall_mm", required=False, above=0.0)
-    f.number("permeability", required=False, low=0.0)
-    f.number("cap_cm3_day", required=False, low=0.0)
-    f.truth("squeezed")
-
-
-def films_of(f):
-    """How many films a processed event counts for."""
-    if not f.has("films"):
-        if not f.has("area_cm2"):
-            f.refuse("films", "missing")
-        return f.number("area_cm2", above=0.0) / FILM_AREA_CM2
-    films = f.data["films"]
-    if not isinstance(films, list) or not films:
-        f.refuse("films", "empty")
-    total = 0.0
-    for item in films:
-        one = Fields(f.line, item)
-        top, bottom = FILM_UNITS[one.text("format", among=FILM_UNITS)]
-        count = one.number("count", low=1.0)
-        if count != int(count):
-            one.refuse("count", "not whole")
-        total += int(count) * top / bottom
-    return total
-
-
-def read_event(f, book):
-    """Checks one event's own fields; what the bottle allows comes later."""
-    f.text("batch")
-    f.number("air_ml", required=False, low=0.0)
-    kind = f.text("kind")
-    if instant(f.text("at")) is None:
-        f.refuse("at", "not a time with a zone")
-    if instant(f.data["at"]) > book.now + DAY_US:
-        f.refuse("at", "in the future")
-    if kind == "mixed":
-        if f.text("solution") not in book.solutions:
-            f.refuse("solution", "unknown")
-        if f.text("vessel") not in book.vessels:
-            f.refuse("vessel", "unknown")
-        f.number("volume_ml", above=0.0)
-        f.text("name", required=False)
-        f.text("history", required=False, among=("unknown",))
-        if f.has("packet") and f.text("packet") not in book.packets:
-            f.refuse("packet", "unknown")
-    elif kind == "processed":
-        films_of(f)
-        f.number("used_ml", required=False, above=0.0)
-        f.number("lost_ml", required=False, low=0.0)
-        f.truth("one_shot")
-    elif kind in ("topped-up", "drawn"):
-        f.number("volume_ml", above=0.0)
-    elif kind == "moved":
-        if f.text("vessel") not in book.vessels:
-            f.refuse("vessel", "unknown")
-    elif kind == "stood-open":
-        f.number("hours", above=0.0)
-        f.number("area_cm2", above=0.0)
-    elif kind == "stored-at":
-        f.number("temperature_c", low=0.0, high=45.0)
-    elif kind == "clearing-test":
-        f.number("seconds", above=0.0)
-        f.number("temperature_c", low=0.0, high=45.0)
-    elif kind == "strip-test":
-        f.number("density", required=False, low=0.0)
-        f.number("factor", required=False, above=0.0)
-        f.truth("passed")
-    elif kind == "looked":
-        f.truth("passed")
-    elif kind == "voided":
-        f.text("voids")
-    elif kind not in ("opened", "contaminated", "dissolved", "noted", "discarded"):
-        f.refuse("kind", "unknown")
+from reading_events import on_batch, read_event
+from reading_fields import Fields, Refused
+from reading_lines import READERS, identity, read_line
 
 
 class Book:
@@ -212,9 +15,11 @@ class Book:
     def __init__(self, raw, now=None):
         self.now = now if now is not None else int(
             datetime.now(timezone.utc).timestamp() * 1e6)
-        self.solutions, self.vessels, self.packets = {}, {}, {}
+        self.version = 1
+        self.solutions, self.vessels = {}, {}
         self.events = []                 # Fields, in the order of entry
-        self._seen = {}
+        self._seen = {}                  # (type, id) -> the line's object
+        self._runs, self._run_lines = set(), []
         lines = raw.split(b"\n")
         if lines and lines[-1] == b"":
             lines.pop()
@@ -222,8 +27,13 @@ class Book:
             self._take(number, line)
         if not lines:
             raise Refused(1, None, "no book line")
-        self._check_references()
         self.voided = self._voided()
+        self._check_references()
+        self._pair_fillings()
+
+    def names(self, ident, kinds):
+        """Whether an earlier line of one of these types has that id."""
+        return any((kind, ident) in self._seen for kind in kinds)
 
     def _take(self, number, line):
         try:
@@ -233,49 +43,77 @@ class Book:
         if not isinstance(data, dict):
             raise Refused(number, None, "not an object")
         f = Fields(number, data)
-        kind = f.text("type", among=("book", "solution", "vessel", "event", "packet",
-                                     "film", "chemical"))
+        kind = f.text("type", among=("book", "event", *READERS))
         if (kind == "book") != (number == 1):
             f.refuse("type", "the book line is the first one and only that")
         if kind == "book":
             f.text("format", among=("ullage-journal",))
-            if f.number("version") not in (1.0, 2.0):
+            self.version = f.number("version")
+            if self.version not in (1.0, 2.0):
                 f.refuse("version", "unknown")
             return
-        key = (kind, f.text("id" if kind != "chemical" or f.has("id") else "name"))
+        key = (kind, f.text("id") if kind == "event" else identity(f, kind))
         if key in self._seen:
             if self._seen[key] != data:
                 f.refuse("id", "the same id with other content")
             return
-        if kind == "solution":
-            read_solution(f)
-            self.solutions[key[1]] = data
-        elif kind == "vessel":
-            read_vessel(f)
-            self.vessels[key[1]] = data
-        elif kind == "packet":
-            if f.text("solution") not in self.solutions:
-                f.refuse("solution", "unknown")
-            f.number("makes_ml", above=0.0)
-            self.packets[key[1]] = data
-        elif kind == "event":
+        if kind == "event":
             read_event(f, self)
             self.events.append(f)
+            self._runs.add(data.get("run"))
+        elif read_line(f, kind, self):
+            if kind == "solution":
+                self.solutions[key[1]] = data
+            elif kind == "vessel":
+                self.vessels[key[1]] = data
+            elif kind == "film":
+                self._runs.add(data.get("run"))
+            elif kind == "run-times":
+                self._run_lines.append(f)
         self._seen[key] = data
 
     def _check_references(self):
-        """Batches named by events must have been mixed, once."""
-        mixed = set()
+        """Batches named by events must have been mixed, once; runs must have been run."""
+        mixed = {}
         for f in self.events:
             if f.data["kind"] == "mixed":
-                if f.data["batch"] in mixed:
+                earlier = mixed.get(f.data["batch"])
+                gone = f.data["id"] in self.voided
+                # A mixing entered anew after the first was voided is a correction.
+                if earlier is None or earlier.data["id"] in self.voided:
+                    mixed[f.data["batch"]] = f
+                elif not gone:
                     f.refuse("batch", "mixed already")
-                mixed.add(f.data["batch"])
         for f in self.events:
-            if f.data["batch"] not in mixed:
+            if on_batch(f) and f.data["batch"] not in mixed:
                 f.refuse("batch", "unknown")
-            if f.has("from") and f.data["from"] not in mixed:
-                f.refuse("from", "unknown")
+            if f.data["kind"] == "voided" and f.has("batch") and f.data["batch"] not in mixed:
+                f.refuse("batch", "unknown")
+            if f.data["kind"] in ("mixed", "topped-up"):
+                self._check_other(f, "from", mixed)
+            if f.data["kind"] == "drawn":
+                self._check_other(f, "to", mixed)
+            for field, kinds in (("from", ("poured-in",)), ("for", ("taken",))):
+                if f.data["kind"] in kinds and f.has(field) and f.data[field] not in mixed:
+                    f.refuse(field, "unknown")
+        for f in self._run_lines:
+            if f.data["run"] not in self._runs:
+                f.refuse("run", "unknown")
+        self.mixed = mixed
+
+    def _check_other(self, f, field, mixed):
+        """The other bottle of a filling: another batch, of the same role or solution."""
+        if not f.has(field):
+            return
+        if f.data[field] not in mixed:
+            f.refuse(field, "unknown")
+        if f.data[field] == f.data["batch"]:
+            f.refuse(field, "the batch itself")
+        here, there = (mixed[one].data["solution"] for one in (f.data["batch"], f.data[field]))
+        if f.data["kind"] == "mixed" and here != there:
+            f.refuse(field, "another solution")
+        if self.solutions[here]["role"] != self.solutions[there]["role"]:
+            f.refuse(field, "another role")
 
     def _voided(self):
         """Ids of the events that never happened."""
@@ -296,15 +134,54 @@ class Book:
                 voided.add(target)
         return voided
 
-    def batches(self):
-        """Each batch's events that did happen, by time, then by entry."""
-        found = {}
+    def _pair_fillings(self):
+        """From version 2 on, a drawing into another bottle and its filling are one pair.
+
+        Halves that both happened pair first, in the order of entry; a half left over whose
+        other half was voided is voided with it; any other half is refused."""
+        if self.version < 2.0:
+            return
+        halves = defaultdict(lambda: {"drawn": [], "filled": []})
         for f in self.events:
-            if f.data["kind"] != "voided" and f.data["id"] not in self.voided:
-                found.setdefault(f.data["batch"], []).append(f)
-        for events in found.values():
-            events.sort(key=lambda f: instant(f.data["at"]))
-        return found
+            data = f.data
+            if data["kind"] == "drawn" and f.has("to"):
+                key, side = (data["batch"], data["to"]), "drawn"
+            elif data["kind"] in ("mixed", "topped-up") and f.has("from"):
+                key, side = (data["from"], data["batch"]), "filled"
+            else:
+                continue
+            halves[(*key, f.at, float(data["volume_ml"]))][side].append(f)
+        broken = []
+        for sides in halves.values():
+            alive = {side: [f for f in found if f.data["id"] not in self.voided]
+                     for side, found in sides.items()}
+            paired = min(len(alive["drawn"]), len(alive["filled"]))
+            for side, other in (("drawn", "filled"), ("filled", "drawn")):
+                dead = len(sides[other]) - len(alive[other])
+                rest = alive[side][paired:]
+                self.voided.update(f.data["id"] for f in rest[:dead])
+                broken += [(f, "to" if side == "drawn" else "from") for f in rest[dead:]]
+        for f, field in sorted(broken, key=lambda one: one[0].line):
+            f.refuse(field, "half of a filling, the other half is missing")
+
+    def happened(self):
+        """Every event about a batch that did happen, by time, then by entry.
+
+        A batch's own events at the very instant of its mixing follow the mixing, also when
+        they were entered before it."""
+        found = [f for f in self.events if on_batch(f) and f.data["id"] not in self.voided]
+        first = {f.data["batch"]: f for f in found if f.data["kind"] == "mixed"}
+
+        def turn(f):
+            made = first.get(f.data["batch"])
+            if made is None:
+                f.refuse("batch", "its mixing was voided")
+            if f is not made and f.at < made.at:
+                f.refuse("at", "before the batch was mixed")
+            late = f is not made and f.at == made.at and f.line < made.line
+            return f.at, (made.line if late else f.line), f.line if late else 0
+
+        return sorted(found, key=turn)
 
 
 def _no_constant(name):

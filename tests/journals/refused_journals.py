@@ -2,39 +2,39 @@
 
 import json
 
-from scenario_kit import Journal, films, fixer, save_refused, solution, vessel, write_refused
+from scenario_kit import Journal, films, fixer, save_refused, solution, vessel
 
 FIRST_LINE = 8                  # where the defect stands, unless told otherwise
 
 
-def base():
+def base(version=1):
     """Two solutions, three vessels and a litre of developer: seven lines."""
     j = Journal(solution("mq"), fixer(), vessel("b1"), vessel("small", 520),
-                vessel("b2", 2000))
+                vessel("b2", 2000), version=version)
     j.mix("d", "2024-01-10", "mq")
     assert len(j.lines) == FIRST_LINE - 1
     return j
 
 
-def last(name, field, kind, at="2024-01-12", batch="d", drop=(), save=save_refused, **fields):
+def last(name, field, kind, at="2024-01-12", batch="d", drop=(), version=1, **fields):
     """One more event, at fault in that field."""
-    j = base()
+    j = base(version)
     j.event(kind, batch, at, **fields)
     for one in drop:
         del j.lines[-1][one]
-    save(name, j.raw(), FIRST_LINE, field)
+    save_refused(name, j.raw(), FIRST_LINE, field)
 
 
-def raw_line(name, text, field=None):
+def raw_line(name, text, field=None, version=1):
     """One more line, as bytes."""
-    save_refused(name, base().raw() + text, FIRST_LINE, field)
+    save_refused(name, base(version).raw() + text, FIRST_LINE, field)
 
 
-def object_line(name, made, field, drop=()):
+def object_line(name, made, field, drop=(), version=1):
     """One more object that is not an event."""
     for one in drop:
         del made[one]
-    raw_line(name, json.dumps(made).encode() + b"\n", field)
+    raw_line(name, json.dumps(made).encode() + b"\n", field, version)
 
 
 def make():
@@ -44,7 +44,6 @@ def make():
     fields()
     references()
     solutions_and_vessels()
-    version_two()
     not_a_journal()
 
 
@@ -181,64 +180,6 @@ def solutions_and_vessels():
     object_line("half-keeping-negative", solution("s", keeping={"full_days": 90, "half_days": -3}),
                 "half_days")
     object_line("fresh-clearing-zero", fixer("s", fresh_clearing_s=0), "fresh_clearing_s")
-
-
-def version_two():
-    """Lines of version 2 out of range, naming nothing, or with an effect that is not built yet."""
-    def event(name, field, kind, **more):
-        last(name, field, kind, save=write_refused, **more)
-
-    def line(name, made, field):
-        write_refused(name, base().raw() + json.dumps(made).encode() + b"\n", FIRST_LINE, field)
-
-    event("measured-too-much", "silver_g_per_litre", "measured", silver_g_per_litre=51)
-    event("measured-not-built", "kind", "measured", silver_g_per_litre=2, method="paper")
-    event("filtered-not-built", "kind", "filtered")
-    event("second-bath-not-built", "second", "processed", films=films(("120", 1)), second=True)
-    event("films-before-not-built", "films_before", "mixed", batch="e", solution="mq", vessel="b2",
-         volume_ml=500, films_before=4)
-    event("decanted-not-built", "from", "mixed", batch="e", solution="mq", vessel="b2",
-         volume_ml=500, **{"from": "d"})
-    event("assumed-without-history", "assumed_films_per_litre", "mixed", batch="e", solution="mq",
-         vessel="b2", volume_ml=500, assumed_films_per_litre=3)
-    event("drawn-into-not-built", "to", "drawn", volume_ml=10, why="to top up", to="e")
-    event("replenisher-not-built", "solution", "topped-up", volume_ml=10, solution="mq")
-    event("from-and-solution", "solution", "topped-up", volume_ml=10, solution="mq",
-         **{"from": "d"})
-    event("test-asked-without-mark", "mark", "test-asked", film="f1")
-    event("test-asked-of-no-film", "film", "test-asked", mark="thin", film="f1")
-    event("looked-at-what", "what", "looked", passed=True, what="taste")
-    event("taken-nothing", "amount", "taken", drop=["batch"], item="p1", amount=0)
-    event("opened-unknown-item", "item", "opened-packet", drop=["batch"], item="p1")
-    event("poured-into-nothing", "container", "poured-in", drop=["batch"], volume_ml=500)
-    line("fixer-kind-otherwise", fixer("s", fixer_kind="neutral"), "fixer_kind")
-    line("fixer-kind-not-built", fixer("s", fixer_kind="alkaline"), "fixer_kind")
-    line("fix-min-too-short", fixer("s", fix_min_s=0.5), "fix_min_s")
-    line("fix-min-not-built", fixer("s", fix_min_s=120), "fix_min_s")
-    line("one-shot-not-built", solution("s", one_shot_ml_per_film=300),
-                "one_shot_ml_per_film")
-    line("form-not-built", solution("s", form="liquid"), "form")
-    line("vessel-withdrawn-not-built", vessel("b5", 1000, withdrawn=True, replaces="b1"),
-                "replaces")
-    line("supply-without-name", {"type": "supply", "id": "s1"}, "name")
-    line("supply-cost-in-words", {"type": "supply", "id": "s1", "name": "gloves",
-                                         "cost": "nine"}, "cost")
-    line("supply-cost-negative", {"type": "supply", "id": "s1", "name": "gloves",
-                                         "cost": "-0.01"}, "cost")
-    line("supply-withdraws-nothing", {"type": "supply", "id": "s1", "withdrawn": True},
-                "replaces")
-    line("barcode-of-nothing", {"type": "barcode", "code": "1", "of": "p1"}, "of")
-    line("work-without-time", {"type": "work", "id": "w1", "films": 8}, "at")
-    line("container-holds-otherwise", {"type": "container", "id": "c1", "name": "Can",
-                                              "holds": "bleach", "capacity_ml": 5000}, "holds")
-    line("container-without-size", {"type": "container", "id": "c1", "name": "Can",
-                                           "holds": "fixer"}, "capacity_ml")
-    line("run-times-without-run", {"type": "run-times", "id": "t1", "steps": [
-        {"step": "fix", "planned_s": 300, "real_s": 310}]}, "run")
-    line("run-times-backwards", {"type": "run-times", "run": "r1", "steps": [
-        {"step": "fix", "planned_s": 300, "real_s": -1}]}, "real_s")
-    line("run-times-of-no-run", {"type": "run-times", "run": "r1", "steps": [
-        {"step": "fix", "planned_s": 300, "real_s": 310}]}, "run")
 
 
 def not_a_journal():

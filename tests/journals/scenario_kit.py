@@ -4,7 +4,8 @@ import json
 import pathlib
 import re
 
-from reading_journal import Book, Refused
+from reading_fields import Refused
+from reading_journal import Book
 from reading_report import report_at
 
 HERE = pathlib.Path(__file__).resolve().parent
@@ -48,8 +49,8 @@ def films(*pairs):
 class Journal:
     """A journal in the making; events get ids e1, e2 ... as they come."""
 
-    def __init__(self, *objects):
-        self.lines = [{"type": "book", "format": "ullage-journal", "version": 1}]
+    def __init__(self, *objects, version=1):
+        self.lines = [{"type": "book", "format": "ullage-journal", "version": version}]
         self.lines += objects
         self.count = 0
 
@@ -72,12 +73,36 @@ class Journal:
     def top_up(self, batch, at, volume, **fields):
         return self.event("topped-up", batch, at, volume_ml=volume, **fields)
 
-    def test(self, batch, at, seconds, celsius=20):
-        return self.event("clearing-test", batch, at, seconds=seconds, temperature_c=celsius)
+    def test(self, batch, at, seconds, celsius=20, **fields):
+        return self.event("clearing-test", batch, at, seconds=seconds, temperature_c=celsius,
+                          **fields)
+
+    def fill(self, donor, heir, at, volume, why="to top up", **fields):
+        """Tops a bottle up from another: the pair of events. Returns both ids."""
+        return (self.event("drawn", donor, at, volume_ml=volume, why=why, to=heir),
+                self.top_up(heir, at, volume, **{"from": donor}, **fields))
+
+    def decant(self, donor, heir, at, volume, bottle="b1", **fields):
+        """Moves part of a batch into a bottle of its own. Returns both ids."""
+        ident = next(line["solution"] for line in self.lines
+                     if line.get("batch") == donor and line["kind"] == "mixed")
+        return (self.event("drawn", donor, at, volume_ml=volume, why="decanted", to=heir),
+                self.mix(heir, at, ident, bottle, volume, **{"from": donor}, **fields))
 
     def raw(self):
         return "".join(json.dumps(line, ensure_ascii=False, separators=(",", ":")) + "\n"
                        for line in self.lines).encode()
+
+
+def book_of(journal):
+    """The journal, read."""
+    return Book(journal.raw())
+
+
+def codes_at(journal, when):
+    """The codes of all reasons of all batches then."""
+    return {reason["code"] for one in report_at(book_of(journal), full_time(when), True)
+            for reason in one["reasons"]}
 
 
 def full_time(text):
@@ -110,11 +135,6 @@ def save_refused(name, raw, line, field):
             raise SystemExit(f"{name}: refused otherwise, {refused}") from None
     else:
         raise SystemExit(f"{name}: taken in")
-    write_refused(name, raw, line, field)
-
-
-def write_refused(name, raw, line, field):
-    """Writes a refused journal that this reading, which knows version 1 only, cannot judge."""
     folder = HERE / "refused"
     (folder / f"{name}.jsonl").write_bytes(raw)
     (folder / f"{name}.expected.json").write_text(

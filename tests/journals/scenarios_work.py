@@ -7,7 +7,7 @@ def make():
     for one in (every_event_kind, fresh_bottle, processed_in_parts, wear_rules, film_formats,
                 thirds, one_shot, steady_top_up, top_up_from, moved, late_entered,
                 same_instant, voided, same_line_twice, zones, cupboard_lines, names,
-                frozen, no_capacity, nothing_yet, defaults):
+                frozen, no_capacity, nothing_yet, defaults, drawn_off, opened_or_not):
         one()
 
 
@@ -255,3 +255,27 @@ def defaults():
         j.mix(kind, "2024-01-10", kind, volume=640)
         j.process(kind, "2024-01-20", ("120", 1), used_ml=500)
     save("oxygen-factors", j, "2024-02-20")
+
+
+def drawn_off():
+    """Drawing off keeps every concentration, and leaves more air."""
+    j = Journal(solution("mq"), vessel("b1", 1030, "pet"))
+    j.mix("d", "2024-01-10", "mq")
+    j.process("d", "2024-01-12", ("120", 2), used_ml=600)
+    j.event("drawn", "d", "2024-01-20", volume_ml=150, why="a print")
+    j.event("drawn", "d", "2024-01-21", volume_ml=310.5, why="spilled", air_ml=100)
+    save("drawn-off", j, "2024-01-20T10:00", "2024-01-21T10:00", "2024-02-20")
+
+
+def opened_or_not():
+    """A test opens the bottle; a look, a note, contamination and dissolving do not."""
+    kinds = {"opened": {}, "clearing-test": {"seconds": 60, "temperature_c": 20},
+             "strip-test": {"density": 1.2, "factor": 1, "passed": True},
+             "looked": {"passed": True, "why": "colour"}, "noted": {"text": "a look"},
+             "contaminated": {"why": "a drop"}, "dissolved": {},
+             "stored-at": {"temperature_c": 20}}
+    j = Journal(fixer(keeping={"full_days": 182.625, "half_days": 60.875}), vessel())
+    for kind, fields in kinds.items():
+        j.mix(f"by-{kind}", "2024-01-10", "fix", volume=600)
+        j.event(kind, f"by-{kind}", "2024-01-20", **fields)
+    save("opened-or-not", j, "2024-01-30")

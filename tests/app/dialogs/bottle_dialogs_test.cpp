@@ -283,7 +283,7 @@ TEST_F(BottleDialogs, aFailedLookCondemns)
     named<QComboBox>(*dialog.shown(), "Result")->setCurrentIndex(1);
     EXPECT_FALSE(dialog.shown()->judgement().isEmpty());
     expectDone(dialog);
-    EXPECT_TRUE(batch(dev).testFailed);
+    EXPECT_TRUE(batch(dev).testFailed());
 }
 
 TEST_F(BottleDialogs, storingOpeningAndStandingOpen)

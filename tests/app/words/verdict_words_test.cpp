@@ -128,7 +128,7 @@ TEST(VerdictWords, everyReasonHasASentence)
         {"last_s", 121},     {"fresh_s", 60},   {"wear", 9},        {"capacity", 10},
         {"films_left", 0.2}, {"days_over", 3},  {"full_days", 60},  {"silver", 2},
         {"limit", 1.5},      {"standing", 0.9}, {"films_since", 6}, {"days_since", 31},
-        {"mean_load", 1},    {"days", 12},
+        {"mean_load", 1},    {"days", 12},      {"turnovers", 5},
     };
     for (std::size_t i = 0; i < ledger::kReasonCodes.size(); ++i) {
         const ledger::Reason reason{static_cast<ReasonCode>(i), all};
@@ -158,6 +158,10 @@ TEST(VerdictWords, noCapacityIsSaid)
     auto batch = bottle.at(day(1));
     auto plain = *batch.solution;
     plain.capacity.reset();
+    batch.solution = std::make_shared<const formulary::Solution>(plain);
+    // A fixer has one by default: 20 films a litre where it is acid.
+    EXPECT_TRUE(joined(batch).contains("Films: 0 of 20 used.")) << joined(batch).toStdString();
+    plain.role = formulary::Role::Stop;
     batch.solution = std::make_shared<const formulary::Solution>(plain);
     EXPECT_TRUE(joined(batch).contains("no capacity is known"));
     EXPECT_TRUE(joined(batch).contains("no keeping time is known"));

@@ -111,7 +111,7 @@ TEST(AirAdvice, toppingUpRevivesButNotPastTheCalendar)
     History history;
     history.mix("dev", 300);
     const auto spent = history.batch(80);
-    ASSERT_TRUE(spent.spentSince);
+    ASSERT_TRUE(spent.spentSince());
     const auto advice = airAdvice(spent, {});
     const auto* topUp = find(*advice, Remedy::TopUp);
     EXPECT_GT(topUp->gained, Days(0));
@@ -127,6 +127,9 @@ TEST(AirAdvice, nothingWithoutFiguresOrAfterTheEnd)
     gone.mix("dev", 500);
     gone.add(1, Discarded{""});
     EXPECT_FALSE(airAdvice(gone.batch(2), {}));
+    History found;
+    found.add(0, Mixed{"dev", "glass", Millilitres(500), {}, {}, true});
+    EXPECT_FALSE(airAdvice(found.batch(2), {})) << "nobody knows when it was mixed";
 }
 
 } // namespace

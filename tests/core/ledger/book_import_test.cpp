@@ -70,7 +70,7 @@ TEST_F(ImportTest, aDroppedImportLeavesTheBookAsStrictAsBefore)
     expectRefused([&] { return book->drawOff(dev, Millilitres(2000), "", when(2)); },
                   Code::NotEnough, "volume_ml");
     expectRefused([&] { return book->topUp(dev, Millilitres(1), when(2), "nowhere"); },
-                  Code::UnknownId, "batch");
+                  Code::UnknownId, "from");
     restart();
     EXPECT_EQ(batch(dev).volume, Millilitres(1000));
 }

@@ -16,7 +16,7 @@ std::string state(const Batch& batch)
         << ' ' << batch.wear.value() << ' ' << batch.standing.taken.total().value() << ' '
         << batch.standing.aged.value() << ' ' << batch.standing.air.total().value() << ' '
         << batch.openings << ' ' << batch.filmsDone.value() << ' ' << batch.tests.size() << ' '
-        << batch.passes.size() << ' ' << batch.testFailed << batch.contaminated << batch.dissolved
+        << batch.passes.size() << ' ' << batch.testFailed() << batch.contaminated << batch.dissolved
         << ' ' << batch.temperature.value() << ' ' << batch.stripFactor.value_or(-1) << ' '
         << int(batch.end);
     return out.str();
@@ -43,6 +43,7 @@ TEST_F(UndoTest, everythingGoesThereAndBackAlsoAcrossRestarts)
     std::vector<std::string> states{all()};
     std::string dev;
     std::string fix;
+    std::string stock;
     const std::vector<std::function<bool()>> deeds{
         [&] { return !(dev = mix()).empty(); },
         [&] { return !(fix = mix(0, "fixer", 400)).empty(); },
@@ -56,7 +57,13 @@ TEST_F(UndoTest, everythingGoesThereAndBackAlsoAcrossRestarts)
             return run({dev, fix}, 1, 2).has_value();
         },
         [&] { return book->drawOff(dev, Millilitres(300), "lent", when(2)).has_value(); },
-        [&] { return book->topUp(dev, Millilitres(100), when(3), fix).has_value(); },
+        [&] { return !(stock = mix(0, "dev", 700, "hdpe")).empty(); },
+        [&] { return book->topUp(dev, Millilitres(100), when(3), stock).has_value(); },
+        [&] {
+            NewBatch part{"dev", "small", Millilitres(50), "Part of it"};
+            part.from = stock;
+            return book->mix(part, when(3.5)).has_value();
+        },
         [&] { return book->move(fix, "small", when(4)).has_value(); },
         [&] { return book->record(dev, Opened{}, when(5)).has_value(); },
         [&] {

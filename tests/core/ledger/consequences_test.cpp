@@ -1,6 +1,8 @@
 // What a forgotten event or a taking back would change, told before it is entered.
 #include "core/ledger/consequences.h"
 
+#include "core/ledger/deed_events.h"
+
 #include "tests/core/ledger/book_kit.h"
 
 namespace ullage::ledger
@@ -16,7 +18,7 @@ Event extra(double days, Happening what)
 
 Result<Consequences> consequences(const History& history, const Event& event, double now = 100)
 {
-    return consequencesOf(history.entered, {event}, History::at(now), history.formulary);
+    return consequencesOf("b", history.entered, {event}, History::at(now), history.formulary);
 }
 
 Event films(double days, double count)
@@ -99,7 +101,7 @@ TEST_F(BookTest, ConsequencesAreWhatIsLaterTrue)
     };
     for (const Happening& what : kinds) {
         const Event event{"extra", id, History::at(15), what, {}};
-        const auto told = consequencesOf(*book->events(id), {event}, now, book->formulary());
+        const auto told = consequencesOf(id, *book->events(id), {event}, now, book->formulary());
         ASSERT_TRUE(told) << told.error().field;
         ASSERT_TRUE(book->record(id, what, when(15)));
         const Batch later = batch(id);
@@ -110,6 +112,32 @@ TEST_F(BookTest, ConsequencesAreWhatIsLaterTrue)
         EXPECT_EQ(told->after->batch.volume, later.volume);
         ASSERT_TRUE(book->undo());
         EXPECT_EQ(told->before->assessment.filmsLeft, assess(batch(id)).filmsLeft);
+    }
+}
+
+// The bottle that is drawn from is not connected with the other one before.
+TEST_F(BookTest, FillingFromAnotherBottleIsToldAsItIsEntered)
+{
+    const auto worn = mix(0, "dev", 500);
+    ASSERT_TRUE(run({worn}, 1, 2));
+    const auto filled = mix(0, "dev", 500);
+    auto entered = *book->events(worn);
+    const auto others = *book->events(filled);
+    entered.insert(entered.end(), others.begin(), others.end());
+    const auto extra = topUpEvents(filled, {chemistry::Millilitres(100), worn, {}}, when(15),
+                                   [made = 0]() mutable { return "e" + std::to_string(made++); });
+    std::map<std::string, Consequences> told;
+    for (const std::string& id : {worn, filled}) {
+        const auto what = consequencesOf(id, entered, extra, now, book->formulary());
+        ASSERT_TRUE(what) << what.error().field;
+        told[id] = *what;
+    }
+    ASSERT_TRUE(book->topUp(filled, chemistry::Millilitres(100), when(15), worn));
+    for (const auto& [id, what] : told) {
+        const Batch later = batch(id);
+        EXPECT_EQ(what.after->batch.volume, later.volume);
+        EXPECT_EQ(what.after->batch.wear, later.wear);
+        EXPECT_EQ(what.after->assessment.filmsLeft, assess(later).filmsLeft);
     }
 }
 

@@ -38,6 +38,50 @@ TEST(LoadTimes, ADevelopingTimeIsTheProductOfItsFactors)
     EXPECT_NEAR(time->base.time.value() * bottleFactor(batch, so), time->time.value(), 1e-9);
 }
 
+TEST(LoadTimes, ASingleTimeIsCarriedWithTheRangeOfItsQ10)
+{
+    History history;
+    history.mix("dev", 1000);
+    history.run(1, 4);
+    const Batch batch = history.batch(3);
+    const auto so = assess(batch);
+    const std::vector<TimeAtTemperature> one{kPairs[0]};
+    const auto time = developingTime(batch, so, one, Celsius(22));
+    ASSERT_TRUE(time && time->carried);
+    EXPECT_TRUE(time->carried->fromOnePair);
+    // An MQ developer, 1.5 to 3.0 published; worn by 1.4.
+    EXPECT_NEAR(time->carried->longest.value(), 600 * 1.4 * std::pow(1.5, -0.2), 1e-9);
+    EXPECT_NEAR(time->carried->shortest.value(), 600 * 1.4 * std::pow(3.0, -0.2), 1e-9);
+    EXPECT_FALSE(developingTime(batch, so, one, Celsius(20))->carried);
+    EXPECT_FALSE(developingTime(batch, so, kPairs, Celsius(22))->carried);
+    const auto beyond = developingTime(batch, so, kPairs, Celsius(26));
+    ASSERT_TRUE(beyond->carried);
+    EXPECT_FALSE(beyond->carried->fromOnePair);
+}
+
+TEST(LoadTimes, AFixingTimeIsNeverUnderThePackets)
+{
+    History history;
+    auto fixer = History::fixer();
+    fixer.id = "quick";
+    fixer.fixMin = Seconds(120);
+    history.formulary.add(fixer);
+    history.mix("quick", 1000);
+    history.add(1, ClearingTested{Seconds(30), Celsius(20)});
+    const Batch batch = history.batch(1);
+    const auto so = assess(batch);
+    const auto raised = fixingTime(batch, so, Celsius(10));
+    EXPECT_EQ(raised->raisedTo, Seconds(120));
+    EXPECT_NEAR(raised->time.value(), 240, 1e-9) << "and the cold on top of that";
+    const auto tabular = fixingTime(batch, so, Celsius(20), true);
+    EXPECT_EQ(tabular->raisedTo, Seconds(120));
+    history.add(2, ClearingTested{Seconds(70), Celsius(20)});
+    const Batch later = history.batch(2);
+    const auto own = fixingTime(later, assess(later), Celsius(20));
+    EXPECT_FALSE(own->raisedTo);
+    EXPECT_NEAR(own->time.value(), 140, 1e-9);
+}
+
 TEST(LoadTimes, WithoutAFigureOrFarOffItThereIsNoDevelopingTime)
 {
     History history;

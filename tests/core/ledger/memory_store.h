@@ -1,10 +1,12 @@
 // A store in memory for tests of the Book, which can be told to fail.
 #pragma once
 
+#include "core/ledger/fillings.h"
 #include "core/ledger/store_port.h"
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <sstream>
 #include <utility>
 
@@ -165,6 +167,21 @@ public:
     {
         return eventsWhere([&](const Row& row) { return row.entry.event()->batch == batch; });
     }
+    Result<std::vector<std::string>> filledWith(const std::string& batch) override
+    {
+        if (auto fine = call(); !fine) {
+            return tl::unexpected(fine.error());
+        }
+        std::set<std::string> found;
+        for (const Row& row : m_now.rows) {
+            const Event* event = row.entry.event();
+            const auto half = event ? halfOf(*event) : std::nullopt;
+            if (half && half->other() == batch) {
+                found.insert(event->batch);
+            }
+        }
+        return std::vector<std::string>(found.begin(), found.end());
+    }
     Result<std::vector<Event>> eventsOfAction(std::int64_t action) override
     {
         return eventsWhere([&](const Row& row) { return row.action == action; });
@@ -292,6 +309,7 @@ private:
         for (const Row& row : m_now.rows) {
             if (row.entry.event() && condition(row)) {
                 result.push_back(*row.entry.event());
+                result.back().entry = row.number;
             }
         }
         return result;

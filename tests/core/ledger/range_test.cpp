@@ -16,7 +16,8 @@ using namespace chemistry;
 
 DateRange rangeOf(const History& history, double days, RangeSettings settings = {})
 {
-    const auto range = discardRange(history.entered, history.at(days), history.formulary, settings);
+    const auto range =
+        discardRange("b", history.entered, history.at(days), history.formulary, settings);
     EXPECT_TRUE(range && *range);
     return **range;
 }
@@ -176,10 +177,10 @@ TEST(DiscardRange, nothingWithoutADate)
 {
     History history;
     history.mix("fixer", 1000);
-    EXPECT_FALSE(*discardRange(history.entered, history.at(1), history.formulary));
-    EXPECT_FALSE(*discardRange(history.entered, history.at(-1), history.formulary));
+    EXPECT_FALSE(*discardRange("b", history.entered, history.at(1), history.formulary));
+    EXPECT_FALSE(*discardRange("b", history.entered, history.at(-1), history.formulary));
     history.add(1, Drawn{Millilitres(5000), ""});
-    EXPECT_FALSE(discardRange(history.entered, history.at(2), history.formulary));
+    EXPECT_FALSE(discardRange("b", history.entered, history.at(2), history.formulary));
 }
 
 } // namespace

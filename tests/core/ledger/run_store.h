@@ -94,6 +94,10 @@ public:
     {
         return events([&](const Event& event, std::int64_t) { return event.batch == batch; });
     }
+    Result<std::vector<std::string>> filledWith(const std::string&) override
+    {
+        return std::vector<std::string>{};
+    }
     Result<std::vector<Event>> eventsOfAction(std::int64_t action) override
     {
         return events([&](const Event&, std::int64_t of) { return of == action; });

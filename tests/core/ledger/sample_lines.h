@@ -75,6 +75,7 @@ inline void reconcile(formulary::Solution& solution)
     solution.keeping.half = chemistry::Days(60);
 }
 inline void reconcile(Processed& processed) { processed.load.area.reset(); }
+inline void reconcile(Mixed& mixed) { mixed.from.clear(); }
 inline void reconcile(ToppedUp& filled) { filled.solution.clear(); }
 inline void reconcile(FilmMark& mark) { mark.takesBack.clear(); }
 
