@@ -9,8 +9,8 @@
 #include "app/bench/tank_edit.h"
 #include "app/bench/template_dialog.h"
 #include "app/bench/wash_edit.h"
-#include "app/dialogs/base_times_edit.h"
-#include "app/dialogs/known_times.h"
+#include "app/dialogs/leaflet_time_edit.h"
+#include "app/dialogs/times_apart_box.h"
 #include "app/widgets/card.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
@@ -43,13 +43,13 @@ PlanView::PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock stead
     connect(m_films, &FilmsEdit::changed, this, &PlanView::reckonNow);
     connect(m_tank, &TankEdit::changed, this, &PlanView::reckonNow);
     connect(m_temperature, &QuantityEdit::valueChanged, this, &PlanView::reckonNow);
-    connect(m_base, &BaseTimesEdit::changed, this, [this] {
-        m_timeFor = timeWanted();
-        m_timeTyped = !m_base->pairs().empty();
-        m_picked.reset();
-        reckonNow();
+    connect(m_base, &LeafletTimeEdit::changed, this, &PlanView::reckonNow);
+    connect(m_base, &LeafletTimeEdit::dilutionPicked, this, [this](double parts) {
+        const QSignalBlocker quiet(m_parts);
+        m_parts->setValue(int(parts));
     });
-    connect(m_base, &BaseTimesEdit::knownTaken, this, &PlanView::takeKnownTime);
+    connect(m_apart, &TimesApartBox::ruled, m_base, &LeafletTimeEdit::rule);
+    connect(m_apart, &TimesApartBox::splitWanted, this, &PlanView::splitByTime);
     connect(m_parts, &QSpinBox::valueChanged, this, &PlanView::reckonNow);
     connect(m_oneShot, &QCheckBox::toggled, this, &PlanView::reckonNow);
     connect(m_tabular, &QCheckBox::toggled, this, &PlanView::reckonNow);
@@ -89,6 +89,8 @@ QWidget* PlanView::loadSide()
     m_films->setFilms({});
     films->body()->addWidget(m_films);
     column->addWidget(films);
+    m_apart = new TimesApartBox;
+    column->addWidget(m_apart);
 
     auto* card = new Card(tr("Tank and time"));
     auto* form = new QFormLayout;
@@ -102,11 +104,11 @@ QWidget* PlanView::loadSide()
     m_temperature->setValue(20);
     m_temperature->setObjectName(QStringLiteral("thermometer"));
     m_temperature->setAccessibleName(tr("Thermometer"));
-    m_base = new BaseTimesEdit(wording);
-    m_for = new PlainLabel;
-    m_for->setObjectName(QStringLiteral("timeFor"));
-    m_for->setWordWrap(true);
-    setTone(m_for, Tone::Quiet);
+    m_base = new LeafletTimeEdit(
+        [this](const std::string& solution, double parts) -> LeafletTimeEdit::Last {
+            return {m_host->baseTimes(solution, parts), m_host->baseTimesFor(solution, parts)};
+        },
+        wording);
     m_parts = new QSpinBox;
     m_parts->setRange(0, 100);
     m_parts->setPrefix(QStringLiteral("1 + "));
@@ -117,7 +119,7 @@ QWidget* PlanView::loadSide()
     form->addRow(tr("&Tank"), m_tank);
     form->addRow(tr("Ther&mometer"), m_temperature);
     form->addRow(tr("Maker's time"), m_base);
-    form->addRow(QString(), m_for);
+    form->addRow(QString(), m_base->forLabel());
     form->addRow(tr("&Dilution"), m_parts);
     form->addRow(m_oneShot);
     form->addRow(m_tabular);
@@ -133,7 +135,7 @@ QWidget* PlanView::bottleSide()
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kGap);
-    auto* split = new Card(tr("Too much at once"));
+    auto* split = new Card;
     split->setGround(Card::Ground::Calm);
     m_split = new PlainLabel;
     m_split->setWordWrap(true);

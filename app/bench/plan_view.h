@@ -19,13 +19,15 @@ class QSpinBox;
 namespace ullage::app
 {
 
-class BaseTimesEdit;
 class BathCards;
+class Card;
 class CautionBox;
 class FilmsEdit;
+class LeafletTimeEdit;
 class QuantityEdit;
 class StepList;
 class TankEdit;
+class TimesApartBox;
 class WashEdit;
 class WhereFromButton;
 
@@ -59,18 +61,17 @@ private:
     [[nodiscard]] ledger::LoadWishes wishes() const;
     void reckonNow();
     void showSheet(const ledger::LoadWishes& wishes);
-    void showSplit(const ledger::LoadWishes& wishes);
+    void showSplit();
     void takeFirstPart();
+    void splitByTime();
+    void takeNow(const std::vector<ledger::RunFilm>& now,
+                 const std::vector<ledger::RunFilm>& later);
     void start();
     void fillTemplates();
     void editTemplate();
-    void fillBaseTimes();
-    void takeKnownTime();
-    void showTimeFor();
     [[nodiscard]] formulary::TimeFor timeWanted() const;
     [[nodiscard]] std::vector<formulary::FilmWanted> filmsTyped() const;
     [[nodiscard]] const formulary::Formulary& times() const;
-    void offerKnownTimes();
     [[nodiscard]] QString firstToDo(const ledger::LoadWishes& wishes) const;
 
     RunHost* m_host;
@@ -81,18 +82,14 @@ private:
     std::map<formulary::Role, std::string> m_chosen;
     std::vector<ledger::RunFilm> m_later; ///< of a split load, still to come
     std::vector<ledger::RunTemplate> m_templates;
-    std::string m_baseFor;                         ///< the solution whose base times are shown
-    formulary::TimeFor m_timeFor;                  ///< what the time shown is for
-    std::optional<formulary::TimeFor> m_timeSeen;  ///< what a time was last looked for
-    std::optional<formulary::FilmWanted> m_picked; ///< whose time was picked from the notebook
-    bool m_timeTyped = false;                      ///< by the user, for m_timeFor
+    std::string m_developer; ///< the solution that a time was last wanted for
     bool m_blocked = false;
 
     FilmsEdit* m_films;
     TankEdit* m_tank;
     QuantityEdit* m_temperature;
-    BaseTimesEdit* m_base;
-    QLabel* m_for;
+    LeafletTimeEdit* m_base;
+    TimesApartBox* m_apart;
     QSpinBox* m_parts;
     QCheckBox* m_oneShot;
     QCheckBox* m_tabular;
@@ -100,7 +97,7 @@ private:
     WashEdit* m_wash;
     WhereFromButton* m_ask;
     BathCards* m_baths;
-    QWidget* m_splitBox;
+    Card* m_splitBox;
     QLabel* m_split;
     StepList* m_list;
     QWidget* m_steps; ///< the list, to scroll

@@ -8,8 +8,8 @@
 #include "app/bench/step_list.h"
 #include "app/bench/tank_edit.h"
 #include "app/bench/wash_edit.h"
-#include "app/dialogs/base_times_edit.h"
-#include "app/dialogs/known_times.h"
+#include "app/dialogs/leaflet_time_edit.h"
+#include "app/dialogs/times_apart_box.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
@@ -37,6 +37,8 @@ ledger::LoadWishes PlanView::wishes() const
         .load = ledger::loadOf(m_films->films()),
         .tank = m_tank->tank(),
         .pairs = m_base->pairs(),
+        .notebook = &times(),
+        .films = m_films->wanted(),
         .parts = double(m_parts->value()),
         .oneShot = m_oneShot->isChecked(),
         .tabularGrain = m_tabular->isChecked(),
@@ -69,7 +71,7 @@ QWidget* PlanView::firstForKeys() const { return m_films->firstForKeys(); }
 void PlanView::startAnew()
 {
     m_chosen.clear();
-    m_timeSeen.reset(); // the last run's time may stand for the next
+    m_base->lookAgain(); // the last run's time may stand for the next
     m_films->setFilms(m_later);
     m_later.clear();
     refresh();
@@ -107,106 +109,18 @@ std::vector<formulary::FilmWanted> PlanView::filmsTyped() const
 formulary::TimeFor PlanView::timeWanted() const
 {
     const ledger::Judged* developer = m_next.taken(formulary::Role::Developer);
-    return {m_films->wanted(), developer ? developer->batch.solution->id : m_baseFor,
+    return {m_films->wanted(), developer ? developer->batch.solution->id : m_developer,
             double(m_parts->value())};
-}
-
-// A time belongs to film, developer, dilution and exposure index. Where one of them becomes
-// another, the row that the notebook has for just that is taken, else the time used last for it,
-// else none.
-void PlanView::fillBaseTimes()
-{
-    const formulary::TimeFor now = timeWanted();
-    if (now.developer.empty() || m_timeSeen == now)
-        return;
-    m_timeSeen = now;
-    m_baseFor = now.developer;
-    const bool still = formulary::stillFor(m_timeFor, now) && !m_base->pairs().empty();
-    const auto show = [this](const std::vector<chemistry::TimeAtTemperature>& pairs) {
-        const QSignalBlocker quiet(m_base); // whoever asked reckons again
-        if (m_base->pairs() != pairs)
-            m_base->setPairs(pairs);
-    };
-    if (!still)
-        m_picked.reset();
-    if (const auto exact = formulary::exactTime(times(), now); exact && !(still && m_timeTyped)) {
-        show(exact->times);
-        m_picked.reset();
-        m_timeFor = now;
-        m_timeTyped = false;
-        return;
-    }
-    if (still) {
-        // What was not said before is said now; what is only not said any more stays said.
-        if (formulary::stillFor(now, m_timeFor) || m_timeTyped)
-            m_timeFor = now;
-        return;
-    }
-    const formulary::TimeFor last{m_host->baseTimesFor(now.developer, now.parts), now.developer,
-                                  now.parts};
-    const bool named = std::any_of(now.films.begin(), now.films.end(), [](const auto& film) {
-        return film != formulary::FilmWanted();
-    });
-    const bool sameFilms =
-        !last.films.empty() && !last.films.front().name.empty() && formulary::stillFor(last, now);
-    const bool usable = !named || sameFilms;
-    show(usable ? m_host->baseTimes(now.developer, now.parts)
-                : std::vector<chemistry::TimeAtTemperature>());
-    m_timeFor = usable ? last : now;
-    m_timeTyped = false;
-}
-
-void PlanView::takeKnownTime()
-{
-    const auto* known = m_base->chosen();
-    if (!known)
-        return;
-    const QSignalBlocker quiet(m_parts);
-    if (const auto parts = formulary::partsOfDilution(known->dilution.toStdString()))
-        m_parts->setValue(int(*parts));
-    m_timeSeen = timeWanted();
-    m_timeFor = *m_timeSeen;
-    // Its film, whatever is typed; naming that film later changes nothing.
-    const auto index =
-        m_timeSeen->films.empty() ? std::nullopt : m_timeSeen->films.front().exposureIndex;
-    m_timeFor.films = {{known->film.name, index}};
-    m_timeTyped = true;
-    m_picked = known->film;
-    reckonNow();
-}
-
-void PlanView::showTimeFor()
-{
-    const bool any = !m_base->pairs().empty();
-    m_for->setVisible(any);
-    formulary::TimeFor what = m_timeFor;
-    if (m_picked)
-        what.films = {*m_picked};
-    m_for->setText(any ? tr("for %1").arg(timeForText(what, times(), m_host->wording()))
-                       : QString());
-}
-
-// For the developer taken; the films typed first.
-void PlanView::offerKnownTimes()
-{
-    const formulary::Formulary* formulary = m_host->formulary();
-    const auto films = filmsTyped();
-    auto known = formulary && !m_baseFor.empty()
-                     ? knownTimes(*formulary, m_baseFor, films, m_host->wording())
-                     : std::vector<BaseTimesEdit::Known>();
-    const auto same = [](const BaseTimesEdit::Known& a, const BaseTimesEdit::Known& b) {
-        return a.name == b.name && a.pairs == b.pairs;
-    };
-    const auto& shown = m_base->known();
-    // Offered anew only where it is another offer: what was picked stays picked.
-    if (!std::equal(known.begin(), known.end(), shown.begin(), shown.end(), same))
-        m_base->setKnown(std::move(known));
 }
 
 QString PlanView::firstToDo(const ledger::LoadWishes& wishes) const
 {
+    if (wishes.pairs.empty() && m_next.apart)
+        return tr("The films want different times.\n\n"
+                  "First: under “Different times in one tank” at the left, say which one rules, or "
+                  "split the load.");
     if (wishes.pairs.empty())
-        return m_base->known().empty()
+        return !m_base->offersKnown()
                    ? tr("The steps and their times stand here once the developing time is "
                         "known.\n\n"
                         "First: under “Maker's time” at the left, type the time that the film's "
@@ -227,21 +141,21 @@ void PlanView::reckonNow()
                    m_tank->tank().volume);
     ledger::LoadWishes wanted = wishes();
     m_next = ledger::nextLoad(wanted, m_judged);
-    const auto before = m_base->pairs();
-    fillBaseTimes();
-    if (before != m_base->pairs()) {
+    const formulary::TimeFor time = timeWanted();
+    m_developer = time.developer;
+    if (m_base->setWanted(time, m_next, times())) {
         wanted = wishes();
         m_next = ledger::nextLoad(wanted, m_judged);
     }
-    offerKnownTimes();
-    showTimeFor();
+    const auto runs = ledger::splitByTime(m_films->films(), m_next.filmTimes);
+    m_apart->showTimes(m_next, int(runs.size()), m_host->wording());
     m_baths->show(m_next, wanted, m_host->wording());
-    showSplit(wanted);
+    showSplit();
     showSheet(wanted);
     orderTabs(*this); // films and bottles come and go
 }
 
-void PlanView::showSplit(const ledger::LoadWishes&)
+void PlanView::showSplit()
 {
     QStringList lines;
     for (const ledger::PlanProblem& problem : m_next.plan.problems) {
@@ -256,6 +170,8 @@ void PlanView::showSplit(const ledger::LoadWishes&)
     if (!m_later.empty())
         lines << tr("Still to come after this run: %1").arg(filmsLine(m_later, m_host->wording()));
     m_split->setText(lines.join(u'\n'));
+    const bool only = !m_later.empty() && lines.size() == 1;
+    m_splitBox->setTitle(only ? tr("One part of the load") : tr("Too much at once"));
     m_splitBox->setVisible(!lines.isEmpty());
     if (auto* take = m_splitBox->findChild<QPushButton*>())
         take->setVisible(!parts.isEmpty());
@@ -266,6 +182,7 @@ void PlanView::takeFirstPart()
     if (m_next.plan.split.empty())
         return;
     std::vector<ledger::RunFilm> now;
+    std::vector<ledger::RunFilm> later;
     auto part = m_next.plan.split.front().load;
     for (ledger::RunFilm film : m_films->films()) {
         int taken = 0;
@@ -282,9 +199,27 @@ void PlanView::takeFirstPart()
         }
         if (rest > 0) {
             film.count = rest;
-            m_later.push_back(film);
+            later.push_back(film);
         }
     }
+    takeNow(now, later);
+}
+
+void PlanView::splitByTime()
+{
+    const auto runs = ledger::splitByTime(m_films->films(), m_next.filmTimes);
+    if (runs.size() < 2)
+        return;
+    std::vector<ledger::RunFilm> later;
+    for (std::size_t i = 1; i < runs.size(); ++i)
+        later.insert(later.end(), runs[i].begin(), runs[i].end());
+    takeNow(runs.front(), later);
+}
+
+void PlanView::takeNow(const std::vector<ledger::RunFilm>& now,
+                       const std::vector<ledger::RunFilm>& later)
+{
+    m_later.insert(m_later.begin(), later.begin(), later.end());
     m_films->setFilms(now);
 }
 
@@ -385,7 +320,7 @@ void PlanView::start()
     m_memory->setLastFormat(QString::fromStdString(films.front().format));
     if (const ledger::Judged* developer = m_next.taken(formulary::Role::Developer))
         m_host->setBaseTimes(developer->batch.solution->id, wanted.pairs, wanted.parts,
-                             m_picked ? std::vector{*m_picked} : m_timeFor.films);
+                             m_base->usedFor());
     emit ready(ledger::readyRun(wanted, films, m_next, m_host->now()));
 }
 

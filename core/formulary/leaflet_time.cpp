@@ -53,18 +53,21 @@ std::optional<double> partsOfDilution(std::string_view dilution)
     return fine ? std::optional(parts) : std::nullopt;
 }
 
-std::shared_ptr<const DevelopmentFigure> exactTime(const Formulary& formulary,
-                                                   const TimeFor& wanted)
+std::vector<FilmTime> filmTimes(const Formulary& formulary, const TimeFor& wanted)
 {
     const auto family = formulary.family(wanted.developer);
     const auto developer = formulary.solution(wanted.developer);
     const auto current = formulary.notebook().current();
-    std::shared_ptr<const DevelopmentFigure> first;
+    std::vector<FilmTime> times;
     for (const FilmWanted& film : wanted.films) {
-        if (film.name.empty()) {
+        const bool again = std::any_of(times.begin(), times.end(), [&](const FilmTime& one) {
+            return sameFilm(one.film.name, film.name) &&
+                   one.film.exposureIndex == film.exposureIndex;
+        });
+        if (film.name.empty() || again) {
             continue;
         }
-        std::shared_ptr<const DevelopmentFigure> found;
+        FilmTime made{film, nullptr};
         for (const auto& figure : current) {
             const bool fits =
                 sameFilm(figure->film, film.name) &&
@@ -72,16 +75,23 @@ std::shared_ptr<const DevelopmentFigure> exactTime(const Formulary& formulary,
                 fitsDilution(developer.get(), *figure, wanted.parts) &&
                 (!figure->exposureIndex || figure->exposureIndex == film.exposureIndex);
             // One for just this exposure index stands above one that names none.
-            if (fits && (!found || figure->exposureIndex || !found->exposureIndex)) {
-                found = figure;
+            if (fits && (!made.figure || figure->exposureIndex || !made.figure->exposureIndex)) {
+                made.figure = figure;
             }
         }
-        if (!found || (first && first->times != found->times)) {
-            return nullptr;
-        }
-        first = found;
+        times.push_back(std::move(made));
     }
-    return first;
+    return times;
+}
+
+std::shared_ptr<const DevelopmentFigure> exactTime(const Formulary& formulary,
+                                                   const TimeFor& wanted)
+{
+    const auto times = filmTimes(formulary, wanted);
+    const bool one = std::all_of(times.begin(), times.end(), [&](const FilmTime& time) {
+        return time.figure && time.figure->times == times.front().figure->times;
+    });
+    return !times.empty() && one ? times.front().figure : nullptr;
 }
 
 bool stillFor(const TimeFor& before, const TimeFor& now)

@@ -38,6 +38,16 @@ bool sameFilm(std::string_view a, std::string_view b);
 /// The n of "1+n"; 0 for "stock" and for an empty text; empty where it says neither.
 std::optional<double> partsOfDilution(std::string_view dilution);
 
+/// What a film wants, by the notebook.
+struct FilmTime {
+    FilmWanted film;
+    std::shared_ptr<const DevelopmentFigure> figure; ///< null: the notebook has none for just this
+};
+
+/// For every named film of a load the figure that exactTime() takes for it alone; a film wanted
+/// twice at one exposure index stands there once. In their order.
+std::vector<FilmTime> filmTimes(const Formulary& formulary, const TimeFor& wanted);
+
 /// The figure entered for just this: this film, this developer (or one that it replaces or is
 /// replaced by), this dilution, and this exposure index or none named. A dilution that the
 /// developer's own name ends with counts as undiluted. Of several films every named one must have

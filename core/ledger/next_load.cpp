@@ -67,6 +67,19 @@ void addTimes(NextLoad& made, const Judged* developer, const Judged* fixer,
     }
 }
 
+void addFilmTimes(NextLoad& made, const LoadWishes& wishes)
+{
+    const Judged* developer = made.taken(Role::Developer);
+    if (!developer || !wishes.temperature || !wishes.notebook) {
+        return;
+    }
+    const auto wanted = formulary::filmTimes(
+        *wishes.notebook, {wishes.films, developer->batch.solution->id, wishes.parts});
+    made.filmTimes =
+        timesHere(developer->batch, developer->assessment, wanted, *wishes.temperature);
+    made.apart = timesApart(made.filmTimes);
+}
+
 BathAfter afterLoad(const BathNeed& need, std::size_t index, const Judged& judged, Films load)
 {
     const Batch& batch = judged.batch;
@@ -141,6 +154,7 @@ NextLoad nextLoad(const LoadWishes& wishes, std::vector<Judged> judged)
     made.plan = planRun({wishes.load, wishes.tank, needs(wishes)}, made.judged);
     addTimes(made, made.taken(Role::Developer), made.taken(Role::Fixer), wishes.pairs,
              wishes.temperature);
+    addFilmTimes(made, wishes);
     addAfter(made, wishes.load.units());
     if (!wishes.sheet.steps.empty()) {
         addSheet(made, wishes);

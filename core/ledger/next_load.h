@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/formulary/leaflet_time.h"
+#include "core/ledger/film_times.h"
 #include "core/ledger/load_times.h"
 #include "core/ledger/run_sheet.h"
 
@@ -25,8 +26,11 @@ struct LoadWishes {
     std::optional<Tank> tank;
     std::optional<chemistry::Celsius> temperature;   ///< the thermometer's reading
     std::vector<chemistry::TimeAtTemperature> pairs; ///< the film maker's times
-    double parts = 0;                                ///< developer 1+n; 0 for stock
-    bool oneShot = false;                            ///< developer; always where it is diluted
+    /// The films by name and the notebook of their times: what each of them wants. Null: not asked.
+    const formulary::Formulary* notebook = nullptr;
+    std::vector<formulary::FilmWanted> films;
+    double parts = 0;     ///< developer 1+n; 0 for stock
+    bool oneShot = false; ///< developer; always where it is diluted
     bool tabularGrain = false;
     RunTemplate sheet; ///< with the washing chosen; no steps: no sheet is made
     std::optional<chemistry::Celsius> washWater;
@@ -53,6 +57,10 @@ struct NextLoad {
     /// (NoFigure) and what developingTime() refuses.
     Result<DevelopingFactors> developing =
         tl::unexpected(Error{.code = ErrorCode::Missing, .field = "developer"});
+    /// What each named film wants in the developer taken at this temperature, and how far those
+    /// times are apart. Nothing without developer and temperature.
+    std::vector<FilmTimeHere> filmTimes;
+    std::optional<TimesApart> apart;
     /// For the fixer taken: empty without one, without a temperature, or where no clearing time is
     /// known of it. Ordinary grain, and tabular.
     std::optional<FixingFactors> fixing;

@@ -32,6 +32,39 @@ Load loadOf(const std::vector<RunFilm>& films)
     return load;
 }
 
+std::vector<FilmRecord> recordsOf(const std::vector<RunFilm>& films)
+{
+    std::vector<FilmRecord> records;
+    for (const RunFilm& film : films) {
+        for (int piece = 0; piece < film.count; ++piece) {
+            records.push_back({.format = film.format,
+                               .name = film.name,
+                               .exposureIndex = film.exposureIndex,
+                               .notes = film.notes});
+        }
+    }
+    return records;
+}
+
+std::vector<std::vector<RunFilm>> splitByTime(const std::vector<RunFilm>& films,
+                                              const std::vector<FilmTimeHere>& times)
+{
+    const auto groups = byTime(times);
+    std::vector<std::vector<RunFilm>> runs(groups.size() + 1);
+    for (const RunFilm& film : films) {
+        const auto wants = [&](std::size_t i) {
+            return formulary::sameFilm(times[i].film.name, film.name) &&
+                   times[i].film.exposureIndex == film.exposureIndex && times[i].time;
+        };
+        const auto group = std::find_if(groups.begin(), groups.end(), [&](const auto& one) {
+            return std::any_of(one.begin(), one.end(), wants);
+        });
+        runs[static_cast<std::size_t>(group - groups.begin())].push_back(film);
+    }
+    std::erase_if(runs, [](const auto& run) { return run.empty(); });
+    return runs;
+}
+
 RunState readyRun(const LoadWishes& wishes, const std::vector<RunFilm>& films, const NextLoad& next,
                   Instant now)
 {
@@ -120,14 +153,7 @@ FilmRun filmRun(const RunState& state, const std::vector<BathClosing>& closings)
             run.topUps.push_back(*closing.topUp);
         }
     }
-    for (const RunFilm& film : state.films) {
-        for (int piece = 0; piece < film.count; ++piece) {
-            run.films.push_back({.format = film.format,
-                                 .name = film.name,
-                                 .exposureIndex = film.exposureIndex,
-                                 .notes = film.notes});
-        }
-    }
+    run.films = recordsOf(state.films);
     for (std::size_t i = 0; i < state.times.size(); ++i) {
         const StepTime& time = state.times[i];
         if (time.began && !time.skipped) {

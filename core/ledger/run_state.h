@@ -75,6 +75,14 @@ struct RunState {
 /// The load of these films, by format.
 Load loadOf(const std::vector<RunFilm>& films);
 
+/// Every piece of film with a record of its own, for FilmRun.
+std::vector<FilmRecord> recordsOf(const std::vector<RunFilm>& films);
+
+/// The films cut into runs of one time each, by byTime(); those without a name go with the films of
+/// no known time, at the end. One run where there is one time.
+std::vector<std::vector<RunFilm>> splitByTime(const std::vector<RunFilm>& films,
+                                              const std::vector<FilmTimeHere>& times);
+
 /// The run, ready to start: `films` are those of `wishes.load`. Only when next.canStart().
 RunState readyRun(const LoadWishes& wishes, const std::vector<RunFilm>& films, const NextLoad& next,
                   chemistry::Instant now);
