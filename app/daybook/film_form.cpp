@@ -1,8 +1,9 @@
 #include "app/daybook/film_form.h"
 
-#include "app/dialogs/film_rows.h"
+#include "app/widgets/films_edit.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"
+#include "core/ledger/run_state.h"
 
 #include <QListWidget>
 #include <QSignalBlocker>
@@ -28,11 +29,10 @@ std::optional<Millilitres> millilitres(const QuantityEdit& edit)
 } // namespace
 
 FilmForm::FilmForm(const Wording& wording, QWidget* parent)
-    : FieldForm(wording, parent), m_films(new FilmRows(wording, this)),
+    : FieldForm(wording, parent), m_films(new FilmsEdit(wording, this)),
       m_also(new QListWidget(this))
 {
-    m_films->addFilms(QStringLiteral("135-36"), 1);
-    addRow(QStringLiteral("films"), tr("&Film: how many, which format"), m_films);
+    addRow(QStringLiteral("films"), tr("&Film: format, how many, exposure index, name"), m_films);
     m_also->setMaximumHeight(5 * kRowHeight + 10);
     addRow(QStringLiteral("run"), tr("A&lso went through"), m_also);
     m_used = addQuantity(formulary::fieldOf(&ledger::Processed::used),
@@ -40,6 +40,8 @@ FilmForm::FilmForm(const Wording& wording, QWidget* parent)
     m_lost = addQuantity(formulary::fieldOf(&ledger::Processed::lost), tr("Volume lost in ea&ch"));
     m_air = addAir();
 }
+
+void FilmForm::setKnownNames(const QStringList& names) { m_films->setKnownNames(names); }
 
 void FilmForm::setOthers(const std::vector<Other>& others)
 {
@@ -63,18 +65,16 @@ std::optional<ledger::FilmRun> FilmForm::run(const std::string& first) const
 {
     if (!problem().isEmpty() || !m_used->isValid() || !m_lost->isValid())
         return std::nullopt;
-    ledger::FilmRun run;
-    run.load = m_films->load();
+    std::vector<ledger::Bath> baths;
     std::vector<std::string> batches{first};
     for (int i = 0; i < m_also->count(); ++i) {
         if (m_also->item(i)->checkState() == Qt::Checked)
             batches.push_back(m_also->item(i)->data(Qt::UserRole).toString().toStdString());
     }
     for (const std::string& batch : batches)
-        run.baths.push_back({batch, millilitres(*m_used),
-                             millilitres(*m_lost).value_or(Millilitres(0)), false,
-                             millilitres(*m_air)});
-    return run;
+        baths.push_back({batch, millilitres(*m_used), millilitres(*m_lost).value_or(Millilitres(0)),
+                         false, millilitres(*m_air)});
+    return ledger::runOf(m_films->films(), std::move(baths));
 }
 
 QString FilmForm::problem() const { return m_films->problem(); }

@@ -9,9 +9,10 @@ class QListWidget;
 namespace ullage::app
 {
 
-class FilmRows;
+class FilmsEdit;
 
-/// The same volume used and lost in each bottle; the films themselves get no lines.
+/// The same volume used and lost in each bottle; every piece of film leaves a line, as any run
+/// does.
 class FilmForm : public FieldForm
 {
     Q_OBJECT
@@ -24,6 +25,8 @@ public:
 
     explicit FilmForm(const Wording& wording, QWidget* parent = nullptr);
 
+    /// Names of films that are completed as one types.
+    void setKnownNames(const QStringList& names);
     /// Bottles that it may also have gone through; those ticked stay so.
     void setOthers(const std::vector<Other>& others);
     /// Through that bottle and those ticked, if the fields can be read.
@@ -32,7 +35,7 @@ public:
     [[nodiscard]] QString problem() const;
 
 private:
-    FilmRows* m_films;
+    FilmsEdit* m_films;
     QListWidget* m_also;
     QuantityEdit* m_used;
     QuantityEdit* m_lost;

@@ -1,6 +1,7 @@
 #include "app/daybook/forgotten_dialog.h"
 
 #include "app/daybook/film_form.h"
+#include "core/formulary/leaflet_time.h"
 #include "core/ledger/deed_events.h"
 
 #include <QComboBox>
@@ -20,6 +21,10 @@ ForgottenDialog::ForgottenDialog(const DialogContext& context, const std::string
     addKinds(kinds, tr("Wha&t happened"), Width::Half);
     m_moment = addWhen({}, {}, Width::Half);
     addRow(QStringLiteral("batch"), tr("&Bottle, of those that stood then"), m_bottle);
+    QStringList names;
+    for (const std::string& name : formulary::filmsWithTimes(session().formulary()))
+        names << QString::fromStdString(name);
+    m_film->setKnownNames(names);
     addWide(m_film);
     heed(m_film);
     addForms();

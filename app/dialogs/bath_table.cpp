@@ -136,11 +136,37 @@ void BathTable::showUse(const Line& line)
     for (QWidget* widget : {static_cast<QWidget*>(line.used), static_cast<QWidget*>(line.lost),
                             static_cast<QWidget*>(line.air), static_cast<QWidget*>(line.oneShot)})
         widget->setEnabled(bottle != nullptr);
+    if (line.role == Role::Developer && m_parts > 0)
+        line.oneShot->setEnabled(false); // a dilution cannot go back
     if (!bottle)
         return;
+    const auto usual = usualVolume(line);
+    const bool fits = usual && *usual <= bottle->batch.volume.value();
+    line.used->setValue(fits ? usual : std::nullopt);
+}
+
+// What the tank took last; of a developer that is diluted its part.
+std::optional<double> BathTable::usualVolume(const Line& line) const
+{
     const auto tank = m_context.preferences.lastFigure(kTankFigure);
-    const bool fits = tank && *tank <= bottle->batch.volume.value();
-    line.used->setValue(fits ? tank : std::nullopt);
+    if (!tank || line.role != Role::Developer)
+        return tank;
+    return ledger::stockNeeded(chemistry::Millilitres(*tank), m_parts).value();
+}
+
+void BathTable::setDilution(double parts)
+{
+    if (parts == m_parts)
+        return;
+    const QSignalBlocker quiet(this);
+    const Line& developer = m_lines.front();
+    const bool untouched =
+        !developer.used->value() || developer.used->value() == usualVolume(developer);
+    m_parts = parts;
+    developer.oneShot->setChecked(parts > 0);
+    developer.oneShot->setEnabled(parts == 0 && bottleOf(developer));
+    if (untouched)
+        showUse(developer);
 }
 
 const Bottle* BathTable::bottleOf(const Line& line) const
@@ -169,8 +195,10 @@ std::vector<ledger::BathNeed> BathTable::needs() const
                               .required = line.role == Role::Developer || line.role == Role::Fixer,
                               .evenToDiscard = true};
         const bool chose = m_chosen.contains(line.role);
-        const auto tank = m_context.preferences.lastFigure(kTankFigure);
-        if (const auto used = line.used->value() ? line.used->value() : chose ? std::nullopt : tank)
+        const auto usual = usualVolume(line);
+        if (const auto used = line.used->value() ? line.used->value()
+                              : chose            ? std::nullopt
+                                                 : usual)
             need.volume = chemistry::Millilitres(*used);
         const bool wasTaken =
             m_context.preferences.lastFigure(takenFigure(line.role)).value_or(1) > 0;
@@ -252,7 +280,7 @@ void BathTable::remember(Preferences& preferences) const
         if (line.role != Role::Developer || !bottleOf(line))
             continue;
         if (line.used->value())
-            preferences.setLastFigure(kTankFigure, *line.used->value());
+            preferences.setLastFigure(kTankFigure, *line.used->value() * (m_parts + 1));
         preferences.setLastFigure(kLostFigure, line.lost->value().value_or(0));
     }
 }

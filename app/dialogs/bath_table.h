@@ -36,6 +36,8 @@ public:
     [[nodiscard]] std::vector<ledger::BathNeed> needs() const;
     /// Puts the bottles proposed into the lines that the user has left alone. Says nothing.
     void propose(const ledger::NextLoad& next);
+    /// The developer's dilution 1+`parts`; what is diluted cannot be poured back. Says nothing.
+    void setDilution(double parts);
     /// Chooses a bottle in the line of its role, as the user would; nothing if it is not offered.
     void choose(const Bottle& bottle);
     /// What is wrong with the volumes of the lines with a bottle chosen, in words; empty if
@@ -60,6 +62,7 @@ private:
     void addLine(formulary::Role role);
     void showUse(const Line& line);
     [[nodiscard]] const Bottle* bottleOf(const Line& line) const;
+    [[nodiscard]] std::optional<double> usualVolume(const Line& line) const;
     QuantityEdit* field(const formulary::FieldDescription& is, const QString& name, int row,
                         int column);
 
@@ -68,6 +71,7 @@ private:
     std::vector<Line> m_lines;
     std::vector<Bottle> m_bottles;      ///< as they were when the dialog opened
     std::set<formulary::Role> m_chosen; ///< lines in which the user chose
+    double m_parts = 0;                 ///< of the developer
     bool m_proposing = false;
 };
 

@@ -1,25 +1,29 @@
 #include "app/dialogs/run_dialog.h"
 
-#include "app/dialogs/base_times_edit.h"
-#include "app/dialogs/film_rows.h"
-#include "app/dialogs/known_times.h"
+#include "app/dialogs/leaflet_time_edit.h"
+#include "app/dialogs/times_apart_box.h"
 #include "app/dialogs/top_up_offers.h"
 #include "app/widgets/card.h"
 #include "app/widgets/factor_rows.h"
 #include "app/widgets/figure_label.h"
+#include "app/widgets/films_edit.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/cautions.h"
+#include "app/words/event_words.h"
 #include "app/words/number_text.h"
 #include "app/words/verdict_words.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/deed_events.h"
 #include "core/ledger/entry_fields.h"
 
+#include <QHBoxLayout>
 #include <QSignalBlocker>
+#include <QSpinBox>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage::app
 {
@@ -44,9 +48,19 @@ RunDialog::RunDialog(const DialogContext& context, const Bottle* first, QWidget*
     buildSide();
     if (first && first->assessment.verdict != ledger::Verdict::Discard)
         m_baths->choose(*first);
-    connect(m_films, &FilmRows::changed, this, &RunDialog::refresh);
+    connect(m_films, &FilmsEdit::changed, this, &RunDialog::refresh);
     connect(m_thermometer, &QuantityEdit::valueChanged, this, &RunDialog::refresh);
-    connect(m_times, &BaseTimesEdit::changed, this, &RunDialog::refresh);
+    connect(m_times, &LeafletTimeEdit::changed, this, &RunDialog::refresh);
+    connect(m_times, &LeafletTimeEdit::dilutionPicked, this, [this](double parts) {
+        const QSignalBlocker quiet(m_parts);
+        m_parts->setValue(static_cast<int>(parts));
+    });
+    connect(m_parts, &QSpinBox::valueChanged, this, [this] {
+        refresh();
+        lookAheadSoon(); // what is diluted is not poured back
+    });
+    connect(m_apart, &TimesApartBox::ruled, m_times, &LeafletTimeEdit::rule);
+    connect(m_apart, &TimesApartBox::splitWanted, this, &RunDialog::splitByTime);
     connect(m_baths, &BathTable::changed, this, &RunDialog::refresh);
     refresh();
     setDeed(tr("Log this run"));
@@ -56,21 +70,52 @@ RunDialog::RunDialog(const DialogContext& context, const Bottle* first, QWidget*
 
 void RunDialog::buildForm()
 {
-    m_films = new FilmRows(wording(), this);
-    m_films->addFilms(QStringLiteral("135-36"), 1);
-    addRow(kFilms, tr("&Film: how many, which format"), m_films, Width::Half);
-    m_times = new BaseTimesEdit(wording(), this);
-    addRow(kTimes, tr("Film &maker's time, fresh developer"), m_times, Width::Half);
+    m_films = new FilmsEdit(wording(), this);
+    QStringList names;
+    for (const std::string& name : formulary::filmsWithTimes(session().formulary()))
+        names << QString::fromStdString(name);
+    m_films->setKnownNames(names);
+    addRow(kFilms, tr("&Film: format, how many, exposure index, name"), m_films, Width::Half);
+    m_times = new LeafletTimeEdit(
+        [this](const std::string& solution, double parts) -> LeafletTimeEdit::Last {
+            return {preferences().baseTimes(solution, parts),
+                    preferences().baseTimesFor(solution, parts)};
+        },
+        wording(), this);
+    m_parts = new QSpinBox(this);
+    m_parts->setRange(0, 100);
+    m_parts->setPrefix(QStringLiteral("1 + "));
+    m_parts->setSpecialValueText(tr("stock, undiluted"));
+    m_parts->setAccessibleName(tr("Dilution of the developer"));
+    auto* dilution = new PlainLabel(tr("&Dilution"), this);
+    dilution->setBuddy(m_parts);
+    auto* timed = new QWidget(this);
+    timed->setFocusPolicy(Qt::ClickFocus); // so that a label can be its buddy
+    timed->setFocusProxy(m_times);
+    auto* column = new QVBoxLayout(timed);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kSmall);
+    column->addWidget(m_times);
+    auto* line = new QHBoxLayout;
+    line->setSpacing(Space::kSmall);
+    line->addWidget(dilution);
+    line->addWidget(m_parts, 1);
+    column->addLayout(line);
+    addRow(kTimes, tr("Film &maker's time, fresh developer"), timed, Width::Half);
     m_thermometer =
         addQuantity(formulary::fieldOf(&ledger::RunTimes::temperature), tr("&Thermometer"));
     m_thermometer->setRequired(true);
     m_thermometer->setValue(
         preferences().lastFigure(kThermometerFigure).value_or(kUsualTemperature));
     connect(addWhen({}, {}, Width::Half), &WhenEdit::changed, this, &RunDialog::refresh);
+    m_apart = new TimesApartBox(this);
+    addWide(m_apart);
     m_baths = new BathTable(context(), this);
     addRow(kBaths, tr("&Baths"), m_baths);
     m_topUps = new TopUpOffers(this);
     addWide(m_topUps);
+    m_laterNote = addText({});
+    m_laterNote->hide();
 }
 
 void RunDialog::buildSide()
@@ -87,34 +132,13 @@ void RunDialog::buildSide()
     m_warnings = new PlainLabel(m_develop);
     m_warnings->setWordWrap(true);
     setTone(m_warnings, Tone::Near);
-    for (QWidget* widget : {static_cast<QWidget*>(m_time), static_cast<QWidget*>(m_note),
-                            static_cast<QWidget*>(m_rows), static_cast<QWidget*>(m_fix),
-                            static_cast<QWidget*>(m_warnings)})
+    for (QWidget* widget :
+         {static_cast<QWidget*>(m_time), static_cast<QWidget*>(m_note),
+          static_cast<QWidget*>(m_times->forLabel()), static_cast<QWidget*>(m_rows),
+          static_cast<QWidget*>(m_fix), static_cast<QWidget*>(m_warnings)})
         m_develop->body()->addWidget(widget);
     side()->addWidget(m_develop);
     addCautions(tr("Before you pour"), runningCautions());
-}
-
-// Times are remembered for each developer: with another one, other times.
-void RunDialog::developerChanged()
-{
-    const Bottle* developer = m_baths->chosen(Role::Developer);
-    const std::string solution = developer ? developer->batch.solution->id : std::string();
-    if (solution == m_developer)
-        return;
-    m_developer = solution;
-    const QSignalBlocker quiet(m_times); // whoever asked shows the rest
-    m_times->setPairs(preferences().baseTimes(solution));
-    m_times->setKnown(knownTimes(session().formulary(), solution, {}, wording()));
-}
-
-// The films that the time shown was picked for, or was last used for.
-std::vector<formulary::FilmWanted> RunDialog::timeFor() const
-{
-    if (const auto* known = m_times->chosen())
-        return {known->film};
-    const bool last = m_times->pairs() == preferences().baseTimes(m_developer);
-    return last ? preferences().baseTimesFor(m_developer) : std::vector<formulary::FilmWanted>();
 }
 
 QString RunDialog::timeShown() const { return m_time->text(); }
@@ -137,9 +161,14 @@ const std::vector<ledger::Judged>& RunDialog::bottlesThen()
 
 ledger::NextLoad RunDialog::next()
 {
-    ledger::LoadWishes wishes{
-        .load = m_films->load(), .pairs = m_times->pairs(), .needs = m_baths->needs()};
-    wishes.developers = ledger::developersFor(session().formulary(), bottlesThen(), {});
+    ledger::LoadWishes wishes{.load = ledger::loadOf(m_films->films()),
+                              .pairs = m_times->pairs(),
+                              .notebook = &session().formulary(),
+                              .films = m_films->wanted(),
+                              .parts = static_cast<double>(m_parts->value()),
+                              .needs = m_baths->needs()};
+    wishes.developers =
+        ledger::developersFor(session().formulary(), bottlesThen(), m_films->wanted());
     if (const auto reading = m_thermometer->value())
         wishes.temperature = chemistry::Celsius(*reading);
     return ledger::nextLoad(wishes, bottlesThen());
@@ -220,15 +249,22 @@ void RunDialog::offerTopUps()
     std::vector<ledger::Judged> bottles;
     for (const Bottle& bottle : session().bottles())
         bottles.push_back({bottle.batch, bottle.assessment});
-    m_topUps->setRun(baths, m_films->load().units(), bottles, wording());
+    m_topUps->setRun(baths, ledger::loadOf(m_films->films()).units(), bottles, wording());
 }
 
 void RunDialog::refresh()
 {
-    m_baths->propose(next());
-    developerChanged();
+    m_baths->setDilution(m_parts->value());
+    ledger::NextLoad load = next();
+    m_baths->propose(load);
     offerTopUps();
-    const ledger::NextLoad load = next(); // with the times of the developer proposed
+    if (const Bottle* developer = m_baths->chosen(Role::Developer))
+        m_developer = developer->batch.solution->id;
+    m_times->setWanted({m_films->wanted(), m_developer, static_cast<double>(m_parts->value())},
+                       load, session().formulary());
+    load = next(); // with the bottles proposed, and the times of that developer
+    const auto runs = ledger::splitByTime(m_films->films(), load.filmTimes);
+    m_apart->showTimes(load, static_cast<int>(runs.size()), wording());
     const NextFilm film = developing(load);
     m_time->setText(film.time);
     m_time->setVisible(!film.time.isEmpty());
@@ -237,10 +273,6 @@ void RunDialog::refresh()
         notes << (known->source.isEmpty()
                       ? tr("%1: no source given.").arg(known->name)
                       : tr("%1, source: %2.", "film, source").arg(known->name, known->source));
-    else if (!m_times->pairs().empty() && !film.time.isEmpty())
-        notes << tr("for %1", "what a time is for")
-                     .arg(timeForText({timeFor(), m_developer, 0}, session().formulary(),
-                                      wording()));
     notes.removeAll(QString());
     m_note->setText(notes.join(u'\n'));
     m_rows->setRows(film.rows);
@@ -272,7 +304,9 @@ bool RunDialog::restIsFine()
 
 ledger::FilmRun RunDialog::run() const
 {
-    return {m_films->load(), m_baths->baths(), {}, {}, m_topUps->topUps()};
+    ledger::FilmRun run = ledger::runOf(m_films->films(), m_baths->baths());
+    run.topUps = m_topUps->topUps();
+    return run;
 }
 
 std::optional<std::vector<ledger::Event>> RunDialog::wouldEnter() const
@@ -282,18 +316,49 @@ std::optional<std::vector<ledger::Event>> RunDialog::wouldEnter() const
     return ledger::eventsOf(run(), wouldBeIds()(), moment(), wouldBeIds());
 }
 
+void RunDialog::splitByTime()
+{
+    const ledger::NextLoad load = next();
+    const auto runs = ledger::splitByTime(m_films->films(), load.filmTimes);
+    if (runs.size() < 2)
+        return;
+    std::vector<ledger::RunFilm> later;
+    for (std::size_t i = 1; i < runs.size(); ++i)
+        later.insert(later.end(), runs[i].begin(), runs[i].end());
+    m_later.insert(m_later.begin(), later.begin(), later.end());
+    m_films->setFilms(runs.front());
+    showLater();
+}
+
+void RunDialog::showLater()
+{
+    m_laterNote->setVisible(!m_later.empty());
+    m_laterNote->setText(tr("Still to be logged after this run: %1")
+                             .arg(loadText(ledger::loadOf(m_later), wording().locale)));
+    setDeed(m_later.empty() ? tr("Log this run") : tr("Log this run, then the next"));
+}
+
+void RunDialog::done(int result)
+{
+    if (result != Accepted || m_later.empty())
+        return DeedDialog::done(result);
+    const auto films = std::exchange(m_later, {});
+    m_then.clear();
+    m_thenAt.reset(); // the bottles have done film since
+    m_films->setFilms(films);
+    showLater();
+    m_films->setFocus();
+}
+
 Result<void> RunDialog::act()
 {
-    const auto done =
+    const auto logged =
         session().doing([&](ledger::Book& book) { return book.process(run(), moment()); });
-    if (!done)
-        return tl::unexpected(done.error());
-    if (!m_developer.empty() && !m_times->pairs().empty()) {
-        const auto* known = m_times->chosen();
-        const auto parts =
-            known ? formulary::partsOfDilution(known->dilution.toStdString()) : std::nullopt;
-        preferences().setBaseTimes(m_developer, m_times->pairs(), parts.value_or(0), timeFor());
-    }
+    if (!logged)
+        return tl::unexpected(logged.error());
+    if (!m_developer.empty() && !m_times->pairs().empty())
+        preferences().setBaseTimes(m_developer, m_times->pairs(), m_parts->value(),
+                                   m_times->usedFor());
     preferences().setLastFigure(kThermometerFigure, *m_thermometer->value());
     m_baths->remember(preferences());
     return {};

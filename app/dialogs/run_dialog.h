@@ -2,12 +2,13 @@
 // and everything logged at once.
 #pragma once
 
-#include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/bath_table.h"
 #include "app/dialogs/deed_dialog.h"
 #include "app/words/next_film.h"
+#include "core/ledger/run_state.h"
 
 class QLabel;
+class QSpinBox;
 
 namespace ullage::app
 {
@@ -15,7 +16,9 @@ namespace ullage::app
 class Card;
 class FactorRows;
 class FigureLabel;
-class FilmRows;
+class FilmsEdit;
+class LeafletTimeEdit;
+class TimesApartBox;
 class TopUpOffers;
 
 /// The developing time is that of the moment given, so that a run entered late is timed by its own
@@ -37,13 +40,15 @@ protected:
     bool restIsFine() override;
     [[nodiscard]] std::optional<std::vector<ledger::Event>> wouldEnter() const override;
     Result<void> act() override;
+    /// After one part of a split load the next one stands in the fields.
+    void done(int result) override;
 
 private:
     void buildForm();
     void buildSide();
-    void developerChanged();
-    [[nodiscard]] std::vector<formulary::FilmWanted> timeFor() const;
     void refresh();
+    void splitByTime();
+    void showLater();
     [[nodiscard]] ledger::NextLoad next();
     [[nodiscard]] const std::vector<ledger::Judged>& bottlesThen();
     [[nodiscard]] NextFilm developing(const ledger::NextLoad& next) const;
@@ -52,9 +57,13 @@ private:
     void offerTopUps();
     [[nodiscard]] ledger::FilmRun run() const;
 
-    FilmRows* m_films;
+    FilmsEdit* m_films;
     QuantityEdit* m_thermometer;
-    BaseTimesEdit* m_times;
+    LeafletTimeEdit* m_times;
+    QSpinBox* m_parts;
+    TimesApartBox* m_apart;
+    QLabel* m_laterNote;
+    std::vector<ledger::RunFilm> m_later; ///< of a load that was split, to be logged next
     BathTable* m_baths;
     TopUpOffers* m_topUps;
     Card* m_develop;
@@ -64,7 +73,7 @@ private:
     QLabel* m_fix;
     QLabel* m_warnings;
     QStringList m_warned;
-    std::string m_developer;            ///< solution whose times are shown
+    std::string m_developer;            ///< solution that a time was last wanted for
     std::vector<ledger::Judged> m_then; ///< the bottles as they were at m_thenAt
     std::optional<chemistry::Instant> m_thenAt;
 };

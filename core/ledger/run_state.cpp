@@ -46,6 +46,11 @@ std::vector<FilmRecord> recordsOf(const std::vector<RunFilm>& films)
     return records;
 }
 
+FilmRun runOf(const std::vector<RunFilm>& films, std::vector<Bath> baths)
+{
+    return {.load = loadOf(films), .baths = std::move(baths), .films = recordsOf(films)};
+}
+
 std::vector<std::vector<RunFilm>> splitByTime(const std::vector<RunFilm>& films,
                                               const std::vector<FilmTimeHere>& times)
 {
@@ -140,8 +145,7 @@ std::optional<chemistry::Celsius> developedAt(const RunState& state)
 
 FilmRun filmRun(const RunState& state, const std::vector<BathClosing>& closings)
 {
-    FilmRun run;
-    run.load = loadOf(state.films);
+    FilmRun run = runOf(state.films, {});
     for (const BathClosing& closing : closings) {
         const RunBath* bath = state.bath(closing.batch);
         run.baths.push_back({.batch = closing.batch,
@@ -153,7 +157,6 @@ FilmRun filmRun(const RunState& state, const std::vector<BathClosing>& closings)
             run.topUps.push_back(*closing.topUp);
         }
     }
-    run.films = recordsOf(state.films);
     for (std::size_t i = 0; i < state.times.size(); ++i) {
         const StepTime& time = state.times[i];
         if (time.began && !time.skipped) {

@@ -78,6 +78,9 @@ Load loadOf(const std::vector<RunFilm>& films);
 /// Every piece of film with a record of its own, for FilmRun.
 std::vector<FilmRecord> recordsOf(const std::vector<RunFilm>& films);
 
+/// What Book::process takes for these films: load and records. The rest is the caller's.
+FilmRun runOf(const std::vector<RunFilm>& films, std::vector<Bath> baths);
+
 /// The films cut into runs of one time each, by byTime(); those without a name go with the films of
 /// no known time, at the end. One run where there is one time.
 std::vector<std::vector<RunFilm>> splitByTime(const std::vector<RunFilm>& films,

@@ -151,7 +151,7 @@ TEST_F(Forgotten, FilmThroughTwoBottlesAtItsTime)
     setMoment(dialog, daysAgo(35));
     EXPECT_EQ(bottles(dialog), (QStringList{"Dev 1", "Fix 1"})) << "those that stood then";
     EXPECT_EQ(named<QComboBox>(dialog, "Bottle, of those that stood then")->currentText(), "Dev 1");
-    type(dialog, "Count", "5");
+    spin(dialog, "Number of films", 5);
     auto* also = dialog.findChild<QListWidget*>();
     ASSERT_EQ(also->count(), 1);
     also->item(0)->setCheckState(Qt::Checked);

@@ -8,6 +8,7 @@
 #include <QComboBox>
 #include <QDateTimeEdit>
 #include <QLineEdit>
+#include <QSpinBox>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -48,6 +49,14 @@ inline void type(const QWidget& within, const QString& name, const QString& text
     edit->selectAll();
     QTest::keyClick(edit, Qt::Key_Delete);
     QTest::keyClicks(edit, text);
+}
+
+/// Sets a box that counts, as its arrows would.
+inline void spin(const QWidget& within, const QString& name, int value)
+{
+    auto* box = named<QSpinBox>(within, name);
+    ASSERT_NE(box, nullptr);
+    box->setValue(value);
 }
 
 inline void setMoment(const QWidget& within, chemistry::Instant at)

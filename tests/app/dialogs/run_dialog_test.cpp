@@ -1,6 +1,6 @@
 #include "app/dialogs/base_times_edit.h"
-#include "app/dialogs/film_rows.h"
 #include "app/dialogs/run_dialog.h"
+#include "app/widgets/films_edit.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
 #include <QPushButton>
@@ -62,7 +62,7 @@ TEST_F(RunFilm, saysWhatFollowsOnceItIsDatedBack)
 {
     RunDialog dialog(contextOf(desk), nullptr);
     dialog.show();
-    type(dialog, "Count", "2");
+    spin(dialog, "Number of films", 2);
     QTest::qWait(250);
     EXPECT_TRUE(dialog.consequences().isEmpty()) << "now it stands on the card";
     const QByteArray before = desk.journal();
@@ -124,7 +124,7 @@ TEST_F(RunFilm, logsEveryBathAtOnceAndUndoesThemAtOnce)
 {
     RunDialog dialog(contextOf(desk), nullptr);
     dialog.show();
-    type(dialog, "Count", "2");
+    spin(dialog, "Number of films", 2);
     type(dialog, "Developer: volume used", "600");
     type(dialog, "Developer: lost", "20");
     type(dialog, "Fixer: volume used", "600");
@@ -161,17 +161,12 @@ TEST_F(RunFilm, refusesFilmThatIsNone)
 {
     RunDialog dialog(contextOf(desk), nullptr);
     dialog.show();
-    for (const char* bad : {"", "0", "-1", "nan", "two"}) {
-        type(dialog, "Count", bad);
-        expectRefused(dialog, "films");
-    }
-    type(dialog, "Count", "1");
-    named<QComboBox>(dialog, "Film format")->setEditText("130");
+    named<QComboBox>(dialog, "Format")->setEditText("130");
     expectRefused(dialog, "films");
     EXPECT_TRUE(dialog.problemOf("films").contains("130"));
-    named<QComboBox>(dialog, "Film format")->setEditText("126");
+    named<QComboBox>(dialog, "Format")->setEditText("126");
     expectRefused(dialog, "films"); // its length is not said
-    named<QComboBox>(dialog, "Film format")->setEditText("9x12cm");
+    named<QComboBox>(dialog, "Format")->setEditText("9x12cm");
     type(dialog, "Thermometer", "200");
     expectRefused(dialog, "temperature_c");
     type(dialog, "Thermometer", "20");
@@ -194,7 +189,7 @@ TEST_F(RunFilm, warnsOfMoreFilmThanIsLeft)
 {
     desk.run(dev, 8);
     RunDialog dialog(contextOf(desk), nullptr);
-    type(dialog, "Count", "3");
+    spin(dialog, "Number of films", 3);
     EXPECT_TRUE(dialog.warnings().join(' ').contains("Dev 14 has 2 films left"))
         << dialog.warnings().join(' ').toStdString();
 }
@@ -228,14 +223,130 @@ TEST_F(RunFilm, remembersTimesAndTankForTheNextOne)
 
 TEST_F(RunFilm, severalFormatsInOneTank)
 {
-    FilmRows rows({}, nullptr);
-    rows.addFilms("135-36", 1);
-    rows.addFilms("120", 2);
-    rows.addFilms("135-36", 1);
-    const auto load = rows.load();
+    FilmsEdit rows({}, nullptr);
+    rows.setFilms({{"135-36", 1, {}, {}, {}}, {"120", 2, {}, {}, {}}, {"135-36", 1, {}, {}, {}}});
+    const auto load = ledger::loadOf(rows.films());
     ASSERT_EQ(load.films.size(), 2u);
     EXPECT_DOUBLE_EQ(load.films[0].count, 2);
     EXPECT_DOUBLE_EQ(load.units().value(), 4);
+}
+
+TEST_F(RunFilm, leavesARecordOfEveryFilm)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    spin(dialog, "Number of films", 2);
+    type(dialog, "Name of the film", "Quay 400");
+    type(dialog, "Exposure index", "800");
+    type(dialog, "Notes on the film", "roll 3");
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    const auto films = desk.session().films().ofBatch(dev);
+    ASSERT_TRUE(films);
+    ASSERT_EQ(films->size(), 2u);
+    for (const auto& film : *films) {
+        EXPECT_EQ(film.film.name, "Quay 400");
+        EXPECT_EQ(film.film.exposureIndex, 800);
+        EXPECT_EQ(film.film.notes, "roll 3");
+        EXPECT_EQ(film.film.format, "135-36");
+        EXPECT_EQ(film.baths.size(), 2u);
+    }
+}
+
+TEST_F(RunFilm, aDilutionHasTimesOfItsOwnAndIsPouredAway)
+{
+    desk.preferences().setLastFigure("tank", 600);
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    type(dialog, "Film maker's time", "9:30");
+    spin(dialog, "Dilution of the developer", 1);
+    EXPECT_FALSE(dialog.timeShown().contains(u':')) << "stock's time is not 1+1's";
+    EXPECT_EQ(named<QuantityEdit>(dialog, "Developer: volume used")->value(), 300);
+    auto* oneShot = named<QCheckBox>(dialog, "Developer: one-shot");
+    EXPECT_TRUE(oneShot->isChecked());
+    EXPECT_FALSE(oneShot->isEnabled());
+    type(dialog, "Film maker's time", "14:00");
+    EXPECT_EQ(dialog.timeShown(), "14:00");
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 700);
+    EXPECT_EQ(desk.preferences().baseTimes("starter-mq-borax", 1).size(), 1u);
+    EXPECT_TRUE(desk.preferences().baseTimes("starter-mq-borax").empty());
+    EXPECT_EQ(desk.preferences().lastFigure("tank"), 600) << "the tank's, not the stock's";
+}
+
+// Two films of the notebook with times of their own.
+class RunTwoTimes : public RunFilm
+{
+protected:
+    RunTwoTimes()
+    {
+        enter("t1", "Quay 400", 585);
+        enter("t2", "Lantern 100", 450);
+    }
+    void enter(const char* id, const char* film, double seconds)
+    {
+        formulary::DevelopmentFigure figure;
+        figure.id = id;
+        figure.film = film;
+        figure.developer = "starter-mq-borax";
+        figure.dilution = "stock";
+        figure.times = {{chemistry::Celsius(20), chemistry::Seconds(seconds)}};
+        EXPECT_TRUE(desk.session().doing([&](ledger::Book& book) { return book.add(figure); }));
+    }
+    static void twoFilms(RunDialog& dialog)
+    {
+        dialog.findChild<FilmsEdit*>()->setFilms(
+            {{"135-36", 1, "Quay 400", {}, {}}, {"120", 1, "Lantern 100", {}, {}}});
+    }
+    static QPushButton* button(const RunDialog& dialog, const QString& text)
+    {
+        QCoreApplication::processEvents(); // buttons come and go
+        for (auto* button : dialog.findChildren<QPushButton*>()) {
+            if (button->text().startsWith(text) && button->isVisible())
+                return button;
+        }
+        ADD_FAILURE() << text.toStdString();
+        return nullptr;
+    }
+};
+
+TEST_F(RunTwoTimes, areSaidAndOneRules)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    type(dialog, "Name of the film", "Quay 400");
+    EXPECT_EQ(dialog.timeShown(), "9:45") << "the row that fits is taken by itself";
+    twoFilms(dialog);
+    const auto* said = dialog.findChild<QLabel*>("timesApart");
+    ASSERT_TRUE(said && said->isVisible());
+    EXPECT_TRUE(said->text().contains("Quay 400: 9:45")) << said->text().toStdString();
+    EXPECT_TRUE(said->text().contains("Lantern 100: 7:30"));
+    EXPECT_FALSE(dialog.timeShown().contains(u':')) << "neither is taken by itself";
+    button(dialog, "All for 7:30, as Lantern 100")->click();
+    EXPECT_EQ(dialog.timeShown(), "7:30");
+    EXPECT_TRUE(said->isVisible());
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible());
+    EXPECT_EQ(desk.session().films().ofBatch(dev)->size(), 2u);
+}
+
+TEST_F(RunTwoTimes, areSplitAndLoggedOneAfterTheOther)
+{
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    twoFilms(dialog);
+    button(dialog, "Split into 2 run")->click();
+    EXPECT_EQ(dialog.timeShown(), "9:45");
+    button(dialog, "Log this run, then the next")->click();
+    ASSERT_TRUE(dialog.isVisible()) << "the other is still to be logged";
+    EXPECT_EQ(named<QLineEdit>(dialog, "Name of the film")->text(), "Lantern 100");
+    EXPECT_EQ(dialog.timeShown(), "8:15") << "450 s in a developer that has done one film";
+    button(dialog, "Log this run")->click();
+    EXPECT_FALSE(dialog.isVisible());
+    const auto films = desk.session().films().ofBatch(dev);
+    ASSERT_EQ(films->size(), 2u);
+    EXPECT_NE((*films)[0].film.run, (*films)[1].film.run);
 }
 
 TEST_F(RunFilm, keyboardAlone)
@@ -243,7 +354,9 @@ TEST_F(RunFilm, keyboardAlone)
     RunDialog dialog(contextOf(desk), nullptr);
     dialog.open();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
-    ASSERT_EQ(QApplication::focusWidget(), named<QLineEdit>(dialog, "Count"));
+    ASSERT_EQ(QApplication::focusWidget(), named<QComboBox>(dialog, "Format"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    ASSERT_EQ(QApplication::focusWidget(), named<QSpinBox>(dialog, "Number of films"));
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
     QTest::keyClicks(QApplication::focusWidget(), "2");
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_M, Qt::AltModifier);
@@ -291,8 +404,7 @@ TEST_F(RunAndTopUp, offersWhatTheRunAsksForAndLogsItWithTheRun)
     EXPECT_TRUE(take->isVisible());
     EXPECT_FALSE(take->isChecked());
     EXPECT_TRUE(take->text().contains("75\u00a0ml"));
-    dialog.findChild<FilmRows*>()->addFilms("120", 1);
-    emit dialog.findChild<FilmRows*>()->changed();
+    dialog.findChild<FilmsEdit*>()->setFilms({{"135-36", 1, {}, {}, {}}, {"120", 1, {}, {}, {}}});
     EXPECT_TRUE(take->text().contains("150\u00a0ml")) << take->text().toStdString();
     QTest::keyClick(take, Qt::Key_Space);
     auto* from = dialog.findChild<QComboBox*>("topUpFrom");

@@ -64,7 +64,7 @@ TEST(Controller, fromMixingToDiscardAndBackThroughTheWindow)
         desk.passMinutes(30);
         at.window.shelf()->actions()->action(BottleAction::RunFilm)->trigger();
         auto* run = at.dialog<RunDialog>();
-        type(*run, "Count", "9");
+        spin(*run, "Number of films", 9);
         run->accept();
         Window::settle();
         EXPECT_EQ(at.bottle("Dev 1")->verdict, VerdictLook::NearItsEnd);

@@ -177,15 +177,12 @@ private:
                        const std::string& fix, const NextFilm& card, const NextFilm& fixCard)
     {
         for (const Bottle& bottle : desk.session().bottles())
-            desk.preferences().setBaseTimes(bottle.batch.solution->id, kPairs);
+            desk.preferences().setBaseTimes(bottle.batch.solution->id, kPairs, parts);
         RunDialog dialog(contextOf(desk), nullptr);
         dialog.show();
-        type(dialog, "Count", QString::number(films));
+        app::spin(dialog, "Number of films", films);
         type(dialog, "Thermometer", QString::number(temperature));
-        if (parts > 0) {
-            type(dialog, "Developer: volume used", QString::number(600 / (parts + 1)));
-            named<QCheckBox>(dialog, "Developer: one-shot")->setChecked(true);
-        }
+        app::spin(dialog, "Dilution of the developer", parts);
         const auto chosen = [&](const char* line) {
             return named<QComboBox>(dialog, QString::fromUtf8(line))
                 ->currentData()

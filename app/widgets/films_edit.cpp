@@ -1,4 +1,4 @@
-#include "app/bench/films_edit.h"
+#include "app/widgets/films_edit.h"
 
 #include "app/widgets/format_box.h"
 #include "app/widgets/plain_text.h"
@@ -31,6 +31,7 @@ FilmsEdit::FilmsEdit(const Wording& wording, QWidget* parent)
     column->addLayout(m_lines);
     auto* add = new QPushButton(tr("&Add film"));
     add->setObjectName(QStringLiteral("addFilm"));
+    add->setAutoDefault(false);
     setButtonLook(add, ButtonLook::Quiet);
     auto* row = new QHBoxLayout;
     row->addWidget(add);
@@ -43,6 +44,7 @@ FilmsEdit::FilmsEdit(const Wording& wording, QWidget* parent)
         m_rows.back().name->setFocus();
         emit changed();
     });
+    setFocusPolicy(Qt::ClickFocus); // so that a label can be its buddy
     setFilms({});
 }
 
@@ -85,7 +87,7 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     row.format->setFormat(film.format);
     row.format->setAccessibleName(tr("Format"));
     row.count->setFixedWidth(74);
-    row.count->setRange(1, 100);
+    row.count->setRange(1, 1000); // as many as a run in hand may be of
     row.count->setPrefix(QStringLiteral("× "));
     row.count->setValue(film.count);
     row.count->setAccessibleName(tr("Number of films"));
@@ -107,6 +109,7 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     auto* away = new QPushButton(QStringLiteral("×"));
     away->setAccessibleName(tr("Remove this film"));
     setPlainToolTip(away, tr("Remove this film"));
+    away->setAutoDefault(false);
     setButtonLook(away, ButtonLook::Quiet);
     first->addWidget(row.format);
     first->addWidget(row.count);
@@ -117,6 +120,8 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     second->addWidget(row.notes, 1);
     m_lines->addWidget(row.line);
     m_rows.push_back(row);
+    if (m_rows.size() == 1)
+        setFocusProxy(row.format);
     connect(away, &QPushButton::clicked, this, [this, line = row.line] { remove(line); });
     connect(row.format, &FormatBox::formatChanged, this, &FilmsEdit::changed);
     connect(row.count, &QSpinBox::valueChanged, this, &FilmsEdit::changed);
@@ -179,6 +184,7 @@ void FilmsEdit::remove(QWidget* line)
     std::erase_if(m_rows, [line](const Row& row) { return row.line == line; });
     line->hide();
     line->deleteLater();
+    setFocusProxy(m_rows.front().format);
     emit changed();
 }
 
