@@ -28,11 +28,12 @@ enum Column { Name, Which, Used, Lost, Air, Once };
 const QString kTankFigure = QStringLiteral("tank");
 const QString kLostFigure = QStringLiteral("lost");
 
-// Whether a role's bath was part of the last run; stored as a figure, 1 or 0.
-QString takenFigure(Role role)
+// Whether runs take a bath of this role: 0 once somebody chose to go without, 1 once a bottle was
+// taken again.
+QString wantedFigure(Role role)
 {
     const auto code = formulary::code(role);
-    return QStringLiteral("bath-") +
+    return QStringLiteral("takes-") +
            QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
 }
 
@@ -200,9 +201,9 @@ std::vector<ledger::BathNeed> BathTable::needs() const
                               : chose            ? std::nullopt
                                                  : usual)
             need.volume = chemistry::Millilitres(*used);
-        const bool wasTaken =
-            m_context.preferences.lastFigure(takenFigure(line.role)).value_or(1) > 0;
-        if (chose || !wasTaken) {
+        const bool wanted =
+            m_context.preferences.lastFigure(wantedFigure(line.role)).value_or(1) > 0;
+        if (chose || !wanted) {
             const Bottle* bottle = bottleOf(line);
             need.chosen = bottle ? bottle->batch.id : ledger::kNoBottle;
         }
@@ -276,7 +277,9 @@ QStringList BathTable::problems() const
 void BathTable::remember(Preferences& preferences) const
 {
     for (const Line& line : m_lines) {
-        preferences.setLastFigure(takenFigure(line.role), bottleOf(line) ? 1 : 0);
+        // Where nothing could be chosen, or nothing was, nobody wanted to go without.
+        if (bottleOf(line) || m_chosen.contains(line.role))
+            preferences.setLastFigure(wantedFigure(line.role), bottleOf(line) ? 1 : 0);
         if (line.role != Role::Developer || !bottleOf(line))
             continue;
         if (line.used->value())

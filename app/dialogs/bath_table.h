@@ -23,8 +23,8 @@ class BathTable : public QWidget
     Q_OBJECT
 
 public:
-    /// Proposes proposedBottle(), unless the last run went without one of its role, and the volumes
-    /// used and lost last.
+    /// Proposes proposedBottle(), unless the user chose last to go without one of its role, and the
+    /// volumes used and lost last.
     BathTable(const DialogContext& context, QWidget* parent = nullptr);
 
     /// Lines with a bottle chosen. What is used once has lost nothing besides; no volume used is
@@ -43,8 +43,8 @@ public:
     /// What is wrong with the volumes of the lines with a bottle chosen, in words; empty if
     /// nothing.
     [[nodiscard]] QStringList problems() const;
-    /// For the next run: which roles went without, and what the developer's line says was used and
-    /// lost.
+    /// For the next run: which roles go without because the user chose so, and what the developer's
+    /// line says was used and lost.
     void remember(Preferences& preferences) const;
 
 signals:

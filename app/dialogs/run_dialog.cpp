@@ -281,6 +281,8 @@ void RunDialog::refresh()
     m_fix->setVisible(!m_fix->text().isEmpty());
     m_warned = film.warnings;
     addBottleWarnings(load, m_warned);
+    if (!m_baths->chosen(Role::Fixer))
+        m_warned << tr("No fixer is chosen: these films are counted in none.");
     m_warnings->setText(m_warned.join(u'\n'));
     m_warnings->setVisible(!m_warned.isEmpty());
 }
