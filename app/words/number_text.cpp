@@ -225,6 +225,11 @@ QString dateText(QDate date, QDate today, const QLocale& locale)
     return locale.toString(date, dateFormat(locale, true, parts));
 }
 
+QString yearDateText(QDate date, const QLocale& locale)
+{
+    return locale.toString(date, dateFormat(locale, true, DateParts::DayMonthYear));
+}
+
 QString aboutDateText(QDate date, QDate today, const QLocale& locale)
 {
     const QString text = date.isValid() && needsYear(date, today)

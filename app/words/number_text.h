@@ -44,6 +44,8 @@ QString factorText(double factor, const QLocale& locale);
 /// "2 Nov" in the locale's order; with the year where it is not `today`'s and the date lies more
 /// than half a year away.
 QString dateText(QDate date, QDate today, const QLocale& locale);
+/// "2 Nov 2026": the same, always with the year.
+QString yearDateText(QDate date, const QLocale& locale);
 /// "about 2 Nov": for dates that a model gives. Where the year stands the day does not: "about
 /// Aug 2027", because no model knows that day.
 QString aboutDateText(QDate date, QDate today, const QLocale& locale);

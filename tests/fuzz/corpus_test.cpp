@@ -41,3 +41,5 @@ TEST(Corpus, Journals)
 }
 
 TEST(Corpus, Typed) { replay("fuzz/corpus/quantity", ullage::fuzz::readTyped); }
+
+TEST(Corpus, When) { replay("fuzz/corpus/moment", ullage::fuzz::readWhen); }

@@ -28,5 +28,7 @@ void decodeOneLine(const QByteArray& text);
 void readJournal(const QByteArray& text);
 /// What a person types into a field, for every kind, unit and some languages.
 void readTyped(const QByteArray& text);
+/// What a person types for a day and a time, in some languages.
+void readWhen(const QByteArray& text);
 
 } // namespace ullage::fuzz

@@ -1,0 +1,524 @@
+#include "app/words/moment_reading.h"
+
+#include "app/words/moment_text.h"
+
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kFirstYear = 1900;
+constexpr int kLastYear = 2200;
+constexpr int kLeapYears = 8; // 29 February is never longer ago than this
+
+// Letter for letter, so that a place in it is a place in what was typed.
+QString plainly(const QString& text)
+{
+    QString plain = text;
+    for (QChar& c : plain) {
+        if (c.digitValue() >= 0)
+            c = QChar(u'0' + c.digitValue());
+        else if (c.isSpace() || c.category() == QChar::Other_Format)
+            c = u' '; // marks of the direction of writing stand between parts as well
+        else
+            c = c.toLower();
+    }
+    return plain;
+}
+
+struct Name {
+    QString text;
+    int number; // from 1
+};
+
+// The locale's names and the English ones, longest first; without the stop of a short form.
+template <class NameOf>
+std::vector<Name> namesUpTo(int count, const QLocale& locale, NameOf nameOf)
+{
+    std::vector<Name> names;
+    for (const QLocale& one : {locale, QLocale(QLocale::C)}) {
+        for (int i = 1; i <= count; ++i) {
+            for (QString name : nameOf(one, i)) {
+                name = plainly(name).trimmed();
+                while (name.endsWith(u'.'))
+                    name.chop(1);
+                const bool letters =
+                    std::any_of(name.begin(), name.end(), [](QChar c) { return c.isLetter(); });
+                if (letters)
+                    names.push_back({name, i});
+            }
+        }
+    }
+    std::stable_sort(names.begin(), names.end(),
+                     [](const Name& a, const Name& b) { return a.text.size() > b.text.size(); });
+    return names;
+}
+
+std::vector<Name> monthNames(const QLocale& locale)
+{
+    return namesUpTo(12, locale, [](const QLocale& in, int month) {
+        return QStringList{in.monthName(month), in.standaloneMonthName(month),
+                           in.monthName(month, QLocale::ShortFormat),
+                           in.standaloneMonthName(month, QLocale::ShortFormat)};
+    });
+}
+
+std::vector<Name> weekdayNames(const QLocale& locale)
+{
+    return namesUpTo(7, locale, [](const QLocale& in, int day) {
+        return QStringList{in.dayName(day), in.standaloneDayName(day),
+                           in.dayName(day, QLocale::ShortFormat),
+                           in.standaloneDayName(day, QLocale::ShortFormat)};
+    });
+}
+
+class Reading
+{
+public:
+    Reading(const QString& text, chemistry::Instant now, const QLocale& locale,
+            const MomentWords& words)
+        : m_text(plainly(text)), m_moment(now), m_now(localTime(now)), m_locale(locale),
+          m_words(words)
+    {
+    }
+
+    ReadMoment read()
+    {
+        while (skipSpace() && m_read.isUnderstood()) {
+            if (!part())
+                fail(MomentProblem::NotUnderstood, wordEnd());
+        }
+        if (!m_read.isUnderstood())
+            return m_read;
+        return settle();
+    }
+
+private:
+    struct Day {
+        int year = 0; // 0: not written
+        int month = 0;
+        int day = 0;
+        qsizetype at = 0;
+        qsizetype length = 0;
+    };
+
+    // Where things stand -------------------------------------------------------------------------
+    bool skipSpace()
+    {
+        static const QString between = QStringLiteral(" ,;·");
+        while (m_at < m_text.size() && between.contains(m_text[m_at]))
+            ++m_at;
+        return m_at < m_text.size();
+    }
+    qsizetype wordEnd() const
+    {
+        qsizetype end = m_at + 1;
+        while (end < m_text.size() && m_text[end] != u' ' && m_text[end] != u',')
+            ++end;
+        return end;
+    }
+    void fail(MomentProblem problem, qsizetype end, std::optional<qsizetype> from = {})
+    {
+        m_read.problem = problem;
+        m_read.at = from.value_or(m_at);
+        m_read.length = end - m_read.at;
+    }
+    [[nodiscard]] QRegularExpressionMatch here(const QRegularExpression& pattern,
+                                               qsizetype at) const
+    {
+        return pattern.match(m_text, at, QRegularExpression::NormalMatch,
+                             QRegularExpression::AnchorAtOffsetMatchOption);
+    }
+    [[nodiscard]] bool endsWord(qsizetype at) const
+    {
+        return at >= m_text.size() || !m_text[at].isLetterOrNumber();
+    }
+    // The end of one of these phrases if it stands there.
+    [[nodiscard]] std::optional<qsizetype> phrase(const QStringList& phrases, qsizetype at) const
+    {
+        std::optional<qsizetype> end;
+        for (const QString& one : phrases) {
+            const QString words = plainly(one).trimmed();
+            if (!words.isEmpty() && QStringView(m_text).mid(at).startsWith(words) &&
+                endsWord(at + words.size()) && (!end || at + words.size() > *end))
+                end = at + words.size();
+        }
+        return end;
+    }
+    [[nodiscard]] std::optional<std::pair<int, qsizetype>> name(const std::vector<Name>& names,
+                                                                qsizetype at) const
+    {
+        for (const Name& one : names) {
+            if (!QStringView(m_text).mid(at).startsWith(one.text))
+                continue;
+            qsizetype end = at + one.text.size();
+            if (end < m_text.size() && m_text[end].isLetter())
+                continue;
+            if (end < m_text.size() && m_text[end] == u'.')
+                ++end;
+            return std::pair(one.number, end);
+        }
+        return std::nullopt;
+    }
+
+    // Parts; each true if it stood here and was taken, or is said to be wrong ---------------------
+    bool part()
+    {
+        return ago() || figuresDate() || clock() || dottedClock() || shortDate() || namedDate() ||
+               hour() || words();
+    }
+
+    bool ago()
+    {
+        const std::pair<const QStringList&, std::chrono::minutes> kinds[]{
+            {m_words.daysAgo, std::chrono::hours(24)},
+            {m_words.hoursAgo, std::chrono::hours(1)},
+            {m_words.minutesAgo, std::chrono::minutes(1)}};
+        for (const auto& [forms, one] : kinds) {
+            for (const QString& form : forms) {
+                QString pattern = QRegularExpression::escape(plainly(form).trimmed());
+                pattern.replace(QRegularExpression::escape(QStringLiteral("%1")),
+                                QStringLiteral("(\\d{1,5})"));
+                if (!pattern.contains(QLatin1String("\\d")))
+                    continue;
+                const auto match = here(QRegularExpression(pattern), m_at);
+                if (!match.hasMatch() || !endsWord(match.capturedEnd()))
+                    continue;
+                const int count = match.captured(1).toInt();
+                if (one == std::chrono::hours(24))
+                    return takeDate(m_now.date().addDays(-count), match.capturedEnd());
+                const QDateTime then = localTime(m_moment - count * one);
+                const qsizetype from = m_at;
+                if (takeDate(then.date(), match.capturedEnd()) && m_read.isUnderstood())
+                    takeTime(then.time().hour(), then.time().minute(), match.capturedEnd(), from);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    bool figuresDate()
+    {
+        static const QRegularExpression yearFirst(QStringLiteral(
+            "(\\d{4})\\s*([-/.])\\s*(\\d{1,2})\\s*\\2\\s*(\\d{1,2})(?!\\d)\\.?(?:t(?=\\d))?"));
+        static const QRegularExpression yearLast(
+            QStringLiteral("(\\d{1,2})\\s*([-/.])\\s*(\\d{1,2})(?:\\s*\\2\\s*(\\d{4})|"
+                           "\\2(\\d{2}))(?![\\d:])(?![-/.]\\d)"));
+        if (const auto match = here(yearFirst, m_at); match.hasMatch())
+            return takeDay(
+                {match.captured(1).toInt(), match.captured(3).toInt(), match.captured(4).toInt()},
+                match.capturedEnd());
+        const auto match = here(yearLast, m_at);
+        if (!match.hasMatch())
+            return false;
+        const int first = match.captured(1).toInt();
+        const int second = match.captured(3).toInt();
+        const bool wholeYear = match.capturedLength(4) > 0;
+        const int last = match.captured(wholeYear ? 4 : 5).toInt();
+        Day day = inOrder(first, second, match.captured(2), wholeYear ? last : 2000 + last);
+        if (!wholeYear && dayOrderOf(m_locale) == DayOrder::YearFirst &&
+            match.captured(2) != QLatin1String("."))
+            day = {2000 + first, second, last};
+        return takeDay(day, match.capturedEnd());
+    }
+
+    // "25.11." is a day before a month everywhere; else as the locale has it, unless only the other
+    // way round is a date.
+    [[nodiscard]] Day inOrder(int first, int second, const QString& sign, int year) const
+    {
+        const bool dayFirst =
+            sign == QLatin1String(".") || dayOrderOf(m_locale) == DayOrder::DayFirst;
+        const Day one{year, second, first};
+        const Day other{year, first, second};
+        const auto can = [](const Day& day) {
+            return QDate::isValid(day.year ? day.year : 2000, day.month, day.day);
+        };
+        return dayFirst ? (can(one) || !can(other) ? one : other)
+                        : (can(other) || !can(one) ? other : one);
+    }
+
+    bool clock()
+    {
+        static const QRegularExpression pattern(
+            QStringLiteral("(\\d{1,2})(?::|h(?=\\d))(\\d{2})(?::\\d{2}(?:[.,]\\d+)?)?(?!\\d)"));
+        const auto match = here(pattern, m_at);
+        return match.hasMatch() &&
+               takeClock(match.captured(1).toInt(), match.captured(2).toInt(), match.capturedEnd());
+    }
+
+    // "18.30": after a day, before "Uhr", or where it can be no day.
+    bool dottedClock()
+    {
+        static const QRegularExpression pattern(QStringLiteral("(\\d{1,2})\\.(\\d{2})(?![\\d.])"));
+        const auto match = here(pattern, m_at);
+        if (!match.hasMatch())
+            return false;
+        const int first = match.captured(1).toInt();
+        const int second = match.captured(2).toInt();
+        const bool day = QDate::isValid(2000, second, first) || QDate::isValid(2000, first, second);
+        const bool named = phrase(m_words.afterHour, spaceAfter(match.capturedEnd())).has_value();
+        return (named || !day || (m_day && !m_time)) &&
+               takeClock(first, second, match.capturedEnd());
+    }
+
+    bool shortDate()
+    {
+        static const QRegularExpression pattern(
+            QStringLiteral("(\\d{1,2})\\s*([-/.])\\s*(\\d{1,2})(?!\\d)(?:\\s*\\2)?"));
+        const auto match = here(pattern, m_at);
+        return match.hasMatch() && takeDay(inOrder(match.captured(1).toInt(),
+                                                   match.captured(3).toInt(), match.captured(2), 0),
+                                           match.capturedEnd());
+    }
+
+    // "25. November 2026", "Nov 25, 2026".
+    bool namedDate()
+    {
+        static const QRegularExpression before(
+            QStringLiteral("(\\d{1,2})(?:\\.|st|nd|rd|th|er|º)?\\s*(?:de\\s+)?"));
+        static const QRegularExpression after(
+            QStringLiteral("\\s*(\\d{1,2})(?:st|nd|rd|th)?(?![\\d:.])"));
+        static const QRegularExpression year(
+            QStringLiteral("[\\s,]*(?:de\\s+)?(\\d{4})(?![\\d:])"));
+        if (m_months.empty())
+            m_months = monthNames(m_locale);
+        Day day;
+        qsizetype end = 0;
+        const auto number = here(before, m_at);
+        const auto then = number.hasMatch() ? name(m_months, number.capturedEnd()) : std::nullopt;
+        if (then) {
+            day = {0, then->first, number.captured(1).toInt()};
+            end = then->second;
+        } else if (const auto month = name(m_months, m_at)) {
+            const auto match = here(after, month->second);
+            if (!match.hasMatch())
+                return false;
+            day = {0, month->first, match.captured(1).toInt()};
+            end = match.capturedEnd();
+        } else {
+            return false;
+        }
+        if (const auto match = here(year, end); match.hasMatch()) {
+            day.year = match.captured(1).toInt();
+            end = match.capturedEnd();
+        }
+        return takeDay(day, end);
+    }
+
+    // "6 pm", "18 h", "18 Uhr".
+    bool hour()
+    {
+        static const QRegularExpression pattern(QStringLiteral("\\d{1,2}(?!\\d)"));
+        const auto match = here(pattern, m_at);
+        if (!match.hasMatch())
+            return false;
+        const qsizetype after = spaceAfter(match.capturedEnd());
+        const bool said =
+            half(after) || phrase(m_words.afterHour, after) || phrase({QStringLiteral("h")}, after);
+        return said && takeClock(match.captured().toInt(), 0, match.capturedEnd());
+    }
+
+    bool words()
+    {
+        const auto is = [&](const QStringList& phrases) { return phrase(phrases, m_at); };
+        if (const auto end = is(m_words.now)) {
+            if (m_day || m_time || m_weekday)
+                fail(MomentProblem::Twice, *end);
+            m_read.now = true;
+            takeDate(m_now.date(), *end);
+            m_time = m_now.time();
+            return true;
+        }
+        if (const auto end = is(m_words.dayBeforeYesterday))
+            return takeDate(m_now.date().addDays(-2), *end);
+        if (const auto end = is(m_words.today))
+            return takeDate(m_now.date(), *end);
+        if (const auto end = is(m_words.yesterday))
+            return takeDate(m_now.date().addDays(-1), *end);
+        if (const auto end = is(m_words.noon))
+            return takeTime(12, 0, *end, m_at);
+        if (const auto end = is(m_words.midnight))
+            return takeTime(0, 0, *end, m_at);
+        if (m_weekdays.empty())
+            m_weekdays = weekdayNames(m_locale);
+        if (const auto end = is(m_words.last); end && name(m_weekdays, spaceAfter(*end))) {
+            m_last = true;
+            m_at = *end;
+            return true;
+        }
+        if (const auto day = name(m_weekdays, m_at)) {
+            if (m_weekday)
+                fail(MomentProblem::Twice, day->second);
+            m_weekday = day->first;
+            m_weekdayAt = m_at;
+            m_weekdayEnd = day->second;
+            m_at = day->second;
+            return true;
+        }
+        if (const auto end = is(m_words.fillers)) {
+            m_at = *end;
+            return true;
+        }
+        return false;
+    }
+
+    [[nodiscard]] qsizetype spaceAfter(qsizetype at) const
+    {
+        while (at < m_text.size() && m_text[at] == u' ')
+            ++at;
+        return at;
+    }
+
+    // 'a' or 'p' where a half of the day is named there, with the end of it.
+    [[nodiscard]] std::optional<std::pair<bool, qsizetype>> half(qsizetype at) const
+    {
+        const auto among = [&](const QString& name, const QStringList& others) {
+            return phrase(QStringList{name} + others, at);
+        };
+        if (const auto end =
+                among(m_locale.pmText(), {QStringLiteral("pm"), QStringLiteral("p.m.")}))
+            return std::pair(true, *end);
+        if (const auto end =
+                among(m_locale.amText(), {QStringLiteral("am"), QStringLiteral("a.m.")}))
+            return std::pair(false, *end);
+        return std::nullopt;
+    }
+
+    // With what may follow: "pm", "Uhr".
+    bool takeClock(int hours, int minutes, qsizetype end)
+    {
+        const qsizetype from = m_at;
+        const qsizetype after = spaceAfter(end);
+        if (const auto part = half(after)) {
+            if (hours < 1 || hours > 12) {
+                fail(MomentProblem::NoSuchTime, part->second);
+                return true;
+            }
+            hours = hours % 12 + (part->first ? 12 : 0);
+            end = part->second;
+        } else if (const auto said = phrase(m_words.afterHour, after)) {
+            end = *said;
+        } else if (const auto h = phrase({QStringLiteral("h")}, after)) {
+            end = *h;
+        }
+        return takeTime(hours, minutes, end, from);
+    }
+
+    bool takeTime(int hours, int minutes, qsizetype end, qsizetype from)
+    {
+        if (m_time)
+            fail(MomentProblem::Twice, end, from);
+        else if (!QTime::isValid(hours, minutes, 0))
+            fail(MomentProblem::NoSuchTime, end, from);
+        m_time = QTime(hours, minutes);
+        m_at = end;
+        return true;
+    }
+
+    bool takeDate(QDate date, qsizetype end)
+    {
+        return takeDay({date.year(), date.month(), date.day()}, end);
+    }
+    bool takeDay(Day day, qsizetype end)
+    {
+        day.at = m_at;
+        day.length = end - m_at;
+        if (m_day)
+            fail(MomentProblem::Twice, end);
+        m_day = day;
+        m_at = end;
+        return true;
+    }
+
+    // What it all comes to ------------------------------------------------------------------------
+    ReadMoment settle()
+    {
+        const QDate today = m_now.date();
+        if (!m_day && !m_time && !m_weekday) {
+            const bool empty = m_text.trimmed().isEmpty();
+            m_at = 0;
+            fail(empty ? MomentProblem::Empty : MomentProblem::NotUnderstood, m_text.size());
+            return m_read;
+        }
+        m_read.timeWritten = m_time.has_value();
+        m_read.time = m_time.value_or(QTime(m_now.time().hour(), m_now.time().minute()));
+        if (m_read.now)
+            m_read.time = QTime(m_now.time().hour(), m_now.time().minute());
+        const bool later = m_time && *m_time > m_now.time();
+        if (m_day) {
+            m_read.date = dateOf(*m_day, today);
+            if (!m_read.date.isValid()) {
+                fail(MomentProblem::NoSuchDay, m_day->at + m_day->length, m_day->at);
+                return m_read;
+            }
+            if (m_weekday && m_read.date.dayOfWeek() != *m_weekday)
+                fail(MomentProblem::OtherWeekday, m_weekdayEnd, m_weekdayAt);
+        } else if (m_weekday) {
+            int back = (today.dayOfWeek() - *m_weekday + 7) % 7;
+            if (back == 0 && (m_last || later))
+                back = 7;
+            m_read.date = today.addDays(-back);
+        } else {
+            m_read.date = later ? today.addDays(-1) : today;
+        }
+        return m_read;
+    }
+
+    [[nodiscard]] static QDate dateOf(const Day& day, QDate today)
+    {
+        if (day.year != 0)
+            return day.year < kFirstYear || day.year > kLastYear
+                       ? QDate()
+                       : QDate(day.year, day.month, day.day);
+        for (int year = today.year(); year >= today.year() - kLeapYears; --year) {
+            const QDate date(year, day.month, day.day);
+            if (date.isValid() && date <= today)
+                return date;
+        }
+        return {};
+    }
+
+    QString m_text;
+    chemistry::Instant m_moment;
+    QDateTime m_now;
+    QLocale m_locale;
+    const MomentWords& m_words;
+    std::vector<Name> m_months; // when first needed
+    std::vector<Name> m_weekdays;
+    qsizetype m_at = 0;
+    std::optional<Day> m_day;
+    std::optional<QTime> m_time;
+    std::optional<int> m_weekday;
+    qsizetype m_weekdayAt = 0;
+    qsizetype m_weekdayEnd = 0;
+    bool m_last = false;
+    ReadMoment m_read;
+};
+
+} // namespace
+
+DayOrder dayOrderOf(const QLocale& locale)
+{
+    const QString format = locale.dateFormat(QLocale::ShortFormat);
+    const qsizetype day = format.indexOf(u'd');
+    const qsizetype month = format.indexOf(u'M');
+    const qsizetype year = format.indexOf(u'y');
+    if (year >= 0 && year < day && year < month)
+        return DayOrder::YearFirst;
+    return month < day ? DayOrder::MonthFirst : DayOrder::DayFirst;
+}
+
+ReadMoment readMoment(const QString& text, chemistry::Instant now, const QLocale& locale,
+                      const MomentWords& words)
+{
+    return Reading(text, now, locale, words).read();
+}
+
+} // namespace ullage::app
