@@ -109,9 +109,8 @@ ShelfPage::ShelfPage(QWidget* parent)
       m_header(new PageHeader({}, this)), m_run(m_header->addButton({})),
       m_mix(m_header->addButton({}, true)), m_stack(new QStackedWidget(this)),
       m_empty(new EmptyState({}, {}, this)), m_mixFirst(m_empty->addButton({}, true)),
-      m_enterFirst(m_empty->addButton({}, false)), m_openBook(m_empty->addButton({}, true)),
-      m_restore(m_empty->addButton({}, false)), m_newBook(m_empty->addButton({}, false)),
-      m_splitter(new QSplitter(Qt::Vertical, this)), m_view(new ShelfView(this))
+      m_enterFirst(m_empty->addButton({}, false)), m_splitter(new QSplitter(Qt::Vertical, this)),
+      m_view(new ShelfView(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 18, 0, 20);
@@ -178,43 +177,11 @@ ShelfPage::ShelfPage(QWidget* parent)
     connect(m_mix, &QPushButton::clicked, this, &ShelfPage::mixRequested);
     connect(m_mixFirst, &QPushButton::clicked, this, &ShelfPage::mixRequested);
     connect(m_enterFirst, &QPushButton::clicked, this, &ShelfPage::enterRequested);
-    connect(m_openBook, &QPushButton::clicked, this, &ShelfPage::openBookRequested);
-    connect(m_restore, &QPushButton::clicked, this, &ShelfPage::copiesRequested);
-    connect(m_newBook, &QPushButton::clicked, this, &ShelfPage::newBookRequested);
     retranslate();
     setBottles({});
 }
 
 void ShelfPage::setSummary(const QString& summary) { m_header->setDetail(summary); }
-
-void ShelfPage::setBookOpen(bool open)
-{
-    if (open == m_bookOpen)
-        return;
-    m_bookOpen = open;
-    if (!open)
-        setSummary({});
-    showEmpty();
-    setBottles({}); // what is shown is never another book's
-}
-
-void ShelfPage::showEmpty()
-{
-    for (QPushButton* button : {m_mixFirst, m_enterFirst})
-        button->setVisible(m_bookOpen);
-    for (QPushButton* button : {m_openBook, m_restore, m_newBook})
-        button->setVisible(!m_bookOpen);
-    if (m_bookOpen)
-        m_empty->setWords(
-            tr("No bottle stands here yet"),
-            tr("Mix your first developer or fixer, or enter a bottle you have already. From then "
-               "on the shelf shows how much is in it, what it has done, how long the next film "
-               "takes and when it must go."));
-    else
-        m_empty->setWords(tr("No book is open"),
-                          tr("Open the one you keep, put a copy in the place of one that is gone "
-                             "or damaged, or begin a new one."));
-}
 
 void ShelfPage::setBottles(std::vector<BottleView> bottles)
 {
@@ -226,7 +193,7 @@ void ShelfPage::setBottles(std::vector<BottleView> bottles)
     m_run->setVisible(!none);
     if (none) {
         setSelected({});
-        (m_bookOpen ? m_mixFirst : m_openBook)->setFocus();
+        m_mixFirst->setFocus();
     }
     m_model->setBottles(std::move(bottles));
     if (first)
@@ -268,10 +235,11 @@ void ShelfPage::retranslate()
     m_mix->setText(tr("Mix a batch…"));
     m_mixFirst->setText(tr("Mix a batch…"));
     m_enterFirst->setText(tr("Enter a bottle…"));
-    m_openBook->setText(tr("Open book…"));
-    m_restore->setText(tr("Restore a copy…"));
-    m_newBook->setText(tr("New book…"));
-    showEmpty();
+    m_empty->setWords(
+        tr("No bottle stands here yet"),
+        tr("Mix your first developer or fixer, or enter a bottle you have already. From then on "
+           "the shelf shows how much is in it, what it has done, how long the next film takes and "
+           "when it must go."));
     m_view->setAccessibleName(tr("Bottles in use"));
     m_films->setText(tr("Films that went through it…"));
     m_actions->retranslate();

@@ -29,8 +29,6 @@ class ShelfPage : public QWidget
 public:
     explicit ShelfPage(QWidget* parent = nullptr);
 
-    /// Whether there is a book at all. Without one the page offers to get one.
-    void setBookOpen(bool open);
     /// "5 bottles in use · 1 to discard · next to expire 9 Dec".
     void setSummary(const QString& summary);
     /// The selected bottle stays selected if it is still there, else the most urgent one is.
@@ -55,10 +53,6 @@ signals:
     /// A bottle that stands there already.
     void enterRequested();
     void actionRequested(ullage::app::BottleAction action, const QString& batch);
-    // Where there is no book.
-    void openBookRequested();
-    void copiesRequested();
-    void newBookRequested();
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -67,7 +61,6 @@ private:
     class ChartCard;
 
     void retranslate();
-    void showEmpty();
 
     SelectedBottle m_selected; // as shown
     ShelfModel* m_model;
@@ -79,10 +72,6 @@ private:
     EmptyState* m_empty;
     QPushButton* m_mixFirst;
     QPushButton* m_enterFirst;
-    QPushButton* m_openBook;
-    QPushButton* m_restore;
-    QPushButton* m_newBook;
-    bool m_bookOpen = true;
     QSplitter* m_splitter;
     ShelfView* m_view;
     NextFilmCard* m_next;

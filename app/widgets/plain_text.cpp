@@ -1,5 +1,6 @@
 #include "app/widgets/plain_text.h"
 
+#include <QAction>
 #include <QToolTip>
 #include <QWidget>
 
@@ -40,6 +41,11 @@ QString plainToolTip(const QString& text)
 void setPlainToolTip(QWidget* widget, const QString& text)
 {
     widget->setToolTip(plainToolTip(text));
+}
+
+void setPlainToolTip(QAction* action, const QString& text)
+{
+    action->setToolTip(plainToolTip(text));
 }
 
 void showPlainToolTip(const QPoint& globalPos, const QString& text, QWidget* widget)

@@ -9,6 +9,7 @@
 #include <QFontMetricsF>
 #include <QString>
 
+class QAction;
 class QPoint;
 class QWidget;
 
@@ -23,6 +24,7 @@ QString plainText(const QString& text);
 /// ellipsis after 1,000 characters.
 QString plainToolTip(const QString& text);
 void setPlainToolTip(QWidget* widget, const QString& text);
+void setPlainToolTip(QAction* action, const QString& text);
 void showPlainToolTip(const QPoint& globalPos, const QString& text, QWidget* widget);
 
 /// For buttons, boxes, menus and tabs, and labels with a buddy, where "&" would mark a key:

@@ -29,10 +29,7 @@ void BottleDeeds::showUndo()
     const auto name = [](const std::optional<ledger::Action>& action) {
         return action ? std::optional(actionName(*action)) : std::nullopt;
     };
-    auto undo = name(session.book().undoable());
-    if (!undo && session.book().othersHaveDone())
-        undo = QString(); // asked for, it tells where others' deeds are taken back
-    m_parts.window.setUndo(undo, name(session.book().redoable()));
+    m_parts.window.setUndo(name(session.book().undoable()), name(session.book().redoable()));
 }
 
 void BottleDeeds::undo()

@@ -36,8 +36,17 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
     connectLook();
     connectFilms();
     connectPages();
-    const auto named = [this] { m_parts.window.setBook(m_parts.session.bookName()); };
+    const auto named = [this] {
+        m_parts.window.setBook(m_parts.session.bookName());
+        m_parts.window.setBookOpen(true);
+    };
+    // After all parts: pages that come into sight read at once.
     connect(&session, &Session::opened, this, named);
+    connect(&session, &Session::closing, this, [this] {
+        m_parts.window.setBook({});
+        m_parts.window.setBookOpen(false);
+    });
+    window.setBookOpen(session.isOpen());
     window.setUnits(m_parts.wording().units);
     window.showTheme(Theme::instance().mode());
     if (session.isOpen()) {

@@ -2,6 +2,7 @@
 
 #include "app/shelf/shelf_page.h"
 #include "app/widgets/plain_text.h"
+#include "app/window/no_book.h"
 #include "app/window/page_to_come.h"
 
 #include <QActionGroup>
@@ -17,14 +18,17 @@ namespace ullage::app
 {
 
 MainWindow::MainWindow(QWidget* parent)
-    : QMainWindow(parent), m_rail(new Rail), m_pages(new QStackedWidget), m_shelf(new ShelfPage)
+    : QMainWindow(parent), m_rail(new Rail), m_whole(new QStackedWidget),
+      m_pages(new QStackedWidget), m_noBook(new NoBook), m_shelf(new ShelfPage)
 {
     auto* centre = new QWidget(this);
     auto* row = new QHBoxLayout(centre);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(0);
     row->addWidget(m_rail);
-    row->addWidget(m_pages, 1);
+    m_whole->addWidget(m_pages);
+    m_whole->addWidget(m_noBook);
+    row->addWidget(m_whole, 1);
     setCentralWidget(centre);
     m_pages->addWidget(m_shelf);
     for (const Page page : {Page::Bench, Page::DayBook, Page::Cupboard, Page::Formulary})
@@ -43,9 +47,11 @@ MainWindow::MainWindow(QWidget* parent)
     connect(m_shelf, &ShelfPage::mixRequested, this, &MainWindow::mixRequested);
     connect(m_shelf, &ShelfPage::enterRequested, this, &MainWindow::enterRequested);
     connect(m_shelf, &ShelfPage::actionRequested, this, &MainWindow::bottleActionRequested);
-    connect(m_shelf, &ShelfPage::openBookRequested, this, &MainWindow::openBookRequested);
-    connect(m_shelf, &ShelfPage::copiesRequested, this, &MainWindow::copiesRequested);
-    connect(m_shelf, &ShelfPage::newBookRequested, this, &MainWindow::newBookRequested);
+    connect(m_rail, &Rail::pageChosen, m_noBook, &NoBook::setPage);
+    connect(m_noBook, &NoBook::openBookRequested, this, &MainWindow::openBookRequested);
+    connect(m_noBook, &NoBook::copiesRequested, this, &MainWindow::copiesRequested);
+    connect(m_noBook, &NoBook::salvageRequested, this, &MainWindow::salvageRequested);
+    connect(m_noBook, &NoBook::newBookRequested, this, &MainWindow::newBookRequested);
     connect(m_rail, &Rail::copiesRequested, this, &MainWindow::copiesRequested);
     connect(m_rail, &Rail::salvageRequested, this, &MainWindow::salvageRequested);
     makeMenus();
@@ -107,6 +113,30 @@ void MainWindow::takeGuideAway()
 
 Page MainWindow::page() const { return m_rail->page(); }
 
+void MainWindow::setBookOpen(bool open)
+{
+    m_bookOpen = open;
+    m_whole->setCurrentWidget(open ? static_cast<QWidget*>(m_pages) : m_noBook);
+    if (!open) {
+        setUndo({}, {});
+        setStanding({});
+        setBackup({});
+        offerMending(false);
+        m_noBook->firstForKeys()->setFocus();
+    }
+    allowWithBook();
+}
+
+// The reason stands at every entry that cannot be chosen.
+void MainWindow::allowWithBook()
+{
+    for (QAction* action : m_ofBook) {
+        action->setEnabled(m_bookOpen);
+        setPlainToolTip(action, m_bookOpen ? QString() : tr("No book is open"));
+    }
+    nameUndo();
+}
+
 void MainWindow::setBook(const QString& name)
 {
     m_bookName = name;
@@ -128,12 +158,23 @@ void MainWindow::setUndo(const std::optional<QString>& undo, const std::optional
 {
     m_undoName = undo;
     m_redoName = redo;
-    m_undo->setEnabled(undo.has_value());
-    m_redo->setEnabled(redo.has_value());
+    nameUndo();
+}
+
+void MainWindow::nameUndo()
+{
+    m_undo->setEnabled(m_undoName.has_value());
+    m_redo->setEnabled(m_redoName.has_value());
+    const bool nothing = m_bookOpen && !m_undoName && !m_redoName;
     // An ampersand in a name must not become a shortcut.
-    m_undo->setText(undo && !undo->isEmpty() ? tr("&Undo %1").arg(plainCaption(*undo))
-                                             : tr("&Undo"));
-    m_redo->setText(redo ? tr("&Redo %1").arg(plainCaption(*redo)) : tr("&Redo"));
+    m_undo->setText(m_undoName ? tr("&Undo %1").arg(plainCaption(*m_undoName))
+                    : nothing  ? tr("&Undo (nothing entered in this window)")
+                               : tr("&Undo"));
+    m_redo->setText(m_redoName ? tr("&Redo %1").arg(plainCaption(*m_redoName)) : tr("&Redo"));
+    const QString elsewhere =
+        nothing ? tr("What others entered is taken back from the Day book.") : QString();
+    setPlainToolTip(m_undo, m_bookOpen ? elsewhere : tr("No book is open"));
+    setPlainToolTip(m_redo, m_bookOpen ? QString() : tr("No book is open"));
 }
 
 void MainWindow::setUnits(const Units& units)
@@ -201,7 +242,7 @@ void MainWindow::retranslate()
         menu.menu->setTitle(tr(menu.text));
     for (const Entry& entry : m_entries)
         entry.action->setText(tr(entry.text));
-    setUndo(m_undoName, m_redoName);
+    allowWithBook();
     setBook(m_bookName);
     for (QAction* action : m_languages->actions()) {
         if (action->data().toString().isEmpty())

@@ -20,6 +20,7 @@ class QStackedWidget;
 namespace ullage::app
 {
 
+class NoBook;
 class ShelfPage;
 
 class MainWindow : public QMainWindow
@@ -53,6 +54,9 @@ public:
     /// Nothing but the page, as large as the screen; and back to the size before.
     void setBare(bool bare);
 
+    /// Without a book every page is replaced by what offers to get one, and what needs one cannot
+    /// be chosen. To begin with there is one.
+    void setBookOpen(bool open);
     /// In title and rail; empty for no book.
     void setBook(const QString& name);
     /// In the rail: how the copies stand.
@@ -61,8 +65,8 @@ public:
     void setStanding(const QString& text, bool trouble = false, const QString& more = {});
     /// There too: what can be done about a book in which something is wrong.
     void offerMending(bool offered);
-    /// Names of what would be undone and redone ("mixing Dev 15"); none disables, an empty one has
-    /// no name.
+    /// Names of what would be undone and redone ("mixing Dev 15"); none disables. Where there is
+    /// neither in a book that can be written, undo says so.
     void setUndo(const std::optional<QString>& undo, const std::optional<QString>& redo);
     // What is ticked in the View menu; none of these tells that it was chosen.
     void setUnits(const Units& units);
@@ -124,18 +128,25 @@ private:
 
     QMenu* addMenu(const char* text, QMenu* in = nullptr);
     QAction* addEntry(QMenu* menu, const char* text, const QKeySequence& keys = {});
+    QAction* addBookEntry(QMenu* menu, const char* text, const QKeySequence& keys = {});
     void makeMenus();
     void makeViewMenu();
     void retranslate();
     [[nodiscard]] Units chosenUnits() const;
+    void nameUndo();
+    void allowWithBook();
 
     Rail* m_rail;
+    QStackedWidget* m_whole; ///< the pages, or what stands there without a book
     QStackedWidget* m_pages;
+    NoBook* m_noBook;
     ShelfPage* m_shelf;
     std::array<std::function<QWidget*()>, kPages> m_firstForKeys;
     QWidget* m_guide = nullptr;
     std::vector<Menu> m_menus;
     std::vector<Entry> m_entries;
+    std::vector<QAction*> m_ofBook; ///< entries that need a book
+    bool m_bookOpen = true;
     QMenu* m_bottleMenu = nullptr;
     QMenu* m_languageMenu = nullptr;
     QAction* m_undo = nullptr;

@@ -24,6 +24,12 @@ QAction* MainWindow::addEntry(QMenu* menu, const char* text, const QKeySequence&
     return action;
 }
 
+QAction* MainWindow::addBookEntry(QMenu* menu, const char* text, const QKeySequence& keys)
+{
+    m_ofBook.push_back(addEntry(menu, text, keys));
+    return m_ofBook.back();
+}
+
 void MainWindow::makeMenus()
 {
     QMenu* file = addMenu(QT_TR_NOOP("&File"));
@@ -32,12 +38,12 @@ void MainWindow::makeMenus()
     connect(addEntry(file, QT_TR_NOOP("&Open book…"), QKeySequence::Open), &QAction::triggered,
             this, &MainWindow::openBookRequested);
     file->addSeparator();
-    connect(addEntry(file, QT_TR_NOOP("&Import…")), &QAction::triggered, this,
+    connect(addBookEntry(file, QT_TR_NOOP("&Import…")), &QAction::triggered, this,
             &MainWindow::importRequested);
-    connect(addEntry(file, QT_TR_NOOP("&Export…"), QKeySequence(Qt::CTRL | Qt::Key_E)),
+    connect(addBookEntry(file, QT_TR_NOOP("&Export…"), QKeySequence(Qt::CTRL | Qt::Key_E)),
             &QAction::triggered, this, &MainWindow::exportRequested);
     file->addSeparator();
-    connect(addEntry(file, QT_TR_NOOP("&Back up…")), &QAction::triggered, this,
+    connect(addBookEntry(file, QT_TR_NOOP("&Back up…")), &QAction::triggered, this,
             &MainWindow::backupRequested);
     connect(addEntry(file, QT_TR_NOOP("Co&pies…")), &QAction::triggered, this,
             &MainWindow::copiesRequested);
@@ -45,7 +51,7 @@ void MainWindow::makeMenus()
             &MainWindow::restoreRequested);
     connect(addEntry(file, QT_TR_NOOP("Sal&vage a damaged book…")), &QAction::triggered, this,
             &MainWindow::salvageRequested);
-    connect(addEntry(file, QT_TR_NOOP("&Check the book")), &QAction::triggered, this,
+    connect(addBookEntry(file, QT_TR_NOOP("&Check the book")), &QAction::triggered, this,
             &MainWindow::checkRequested);
     file->addSeparator();
     QAction* quit = addEntry(file, QT_TR_NOOP("&Quit"), QKeySequence::Quit);
@@ -59,13 +65,13 @@ void MainWindow::makeMenus()
     m_redo->setShortcuts(
         {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addSeparator();
-    connect(addEntry(edit, QT_TR_NOOP("&Who is working…")), &QAction::triggered, this,
+    connect(addBookEntry(edit, QT_TR_NOOP("&Who is working…")), &QAction::triggered, this,
             &MainWindow::personRequested);
 
     m_bottleMenu = addMenu(QT_TR_NOOP("&Bottle"));
-    connect(addEntry(m_bottleMenu, QT_TR_NOOP("Mi&x a batch…"), QKeySequence::New),
+    connect(addBookEntry(m_bottleMenu, QT_TR_NOOP("Mi&x a batch…"), QKeySequence::New),
             &QAction::triggered, this, &MainWindow::mixRequested);
-    connect(addEntry(m_bottleMenu, QT_TR_NOOP("&Enter a bottle…")), &QAction::triggered, this,
+    connect(addBookEntry(m_bottleMenu, QT_TR_NOOP("&Enter a bottle…")), &QAction::triggered, this,
             &MainWindow::enterRequested);
     m_bottleMenu->addSeparator();
     m_shelf->actions()->fill(*m_bottleMenu);
@@ -119,9 +125,9 @@ void MainWindow::makeViewMenu()
             [this](QAction* action) { emit languageChosen(action->data().toString()); });
 
     view->addSeparator();
-    connect(addEntry(view, QT_TR_NOOP("&Statistics")), &QAction::triggered, this,
+    connect(addBookEntry(view, QT_TR_NOOP("&Statistics")), &QAction::triggered, this,
             &MainWindow::statisticsRequested);
-    connect(addEntry(view, QT_TR_NOOP("What went &wrong?…")), &QAction::triggered, this,
+    connect(addBookEntry(view, QT_TR_NOOP("What went &wrong?…")), &QAction::triggered, this,
             &MainWindow::compareFilmsRequested);
     QAction* full = addEntry(view, QT_TR_NOOP("F&ull screen"), QKeySequence(Qt::Key_F11));
     full->setCheckable(true);

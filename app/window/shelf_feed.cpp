@@ -37,7 +37,6 @@ ShelfFeed::ShelfFeed(const WindowParts& parts, QObject* parent)
     connect(&m_parts.session, &Session::opened, this, &ShelfFeed::bookOpened);
     connect(&m_parts.session, &Session::closing, this, &ShelfFeed::bookClosing);
     connect(&m_parts.session, &Session::changed, this, &ShelfFeed::refresh);
-    shelf->setBookOpen(m_parts.session.isOpen());
     if (m_parts.session.isOpen())
         bookOpened();
 }
@@ -60,14 +59,15 @@ void ShelfFeed::bookOpened()
     m_told = false;
     m_shown.clear();
     m_thread->setBook(m_parts.session.path());
-    m_parts.window.shelf()->setBookOpen(true);
 }
 
 void ShelfFeed::bookClosing()
 {
     ++*m_turn;
     m_thread->setBook({});
-    m_parts.window.shelf()->setBookOpen(false);
+    // What is shown is never another book's.
+    m_parts.window.shelf()->setSummary({});
+    m_parts.window.shelf()->setBottles({});
 }
 
 void ShelfFeed::refresh()

@@ -252,11 +252,11 @@ int main(int argc, char** argv)
             again.setStanding(QStringLiteral("Something is wrong in the book"), true);
             again.offerMending(true);
             picture(again, "window-faulty");
-            again.shelf()->setBookOpen(false);
-            again.setStanding({});
-            again.offerMending(false);
             again.setBook({});
+            again.setBookOpen(false);
             picture(again, "window-no-book");
+            again.showPage(ullage::app::Page::DayBook);
+            picture(again, "window-no-book-day-book");
             dialogs(desk, dev, fix);
             importing(desk, dev);
             copies(desk);

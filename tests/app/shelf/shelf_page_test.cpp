@@ -49,39 +49,6 @@ struct Window {
 
 } // namespace
 
-TEST(ShelfPage, WithoutABookItOffersToGetOne)
-{
-    Window window(3);
-    const auto says = [&](const QString& text) {
-        for (const auto* label : window.page.findChildren<QLabel*>()) {
-            if (label->isVisible() && label->text() == text)
-                return true;
-        }
-        return false;
-    };
-    window.page.setBookOpen(false);
-    EXPECT_TRUE(says("No book is open"));
-    EXPECT_EQ(window.page.focusWidget(), window.button("Open book…"));
-    EXPECT_FALSE(says("No bottle stands here yet"));
-    EXPECT_FALSE(window.page.view()->isVisible()) << "no bottles of a book that is gone";
-    EXPECT_EQ(window.button("Mix a batch…"), nullptr);
-    EXPECT_EQ(window.button("Enter a bottle…"), nullptr);
-    QSignalSpy open(&window.page, &ShelfPage::openBookRequested);
-    QSignalSpy copies(&window.page, &ShelfPage::copiesRequested);
-    QSignalSpy fresh(&window.page, &ShelfPage::newBookRequested);
-    for (const char* text : {"Open book…", "Restore a copy…", "New book…"}) {
-        ASSERT_NE(window.button(text), nullptr) << text;
-        QTest::mouseClick(window.button(text), Qt::LeftButton);
-    }
-    EXPECT_EQ(open.count(), 1);
-    EXPECT_EQ(copies.count(), 1);
-    EXPECT_EQ(fresh.count(), 1);
-    window.page.setBookOpen(true);
-    EXPECT_TRUE(says("No bottle stands here yet"));
-    EXPECT_EQ(window.button("Open book…"), nullptr);
-    EXPECT_NE(window.button("Mix a batch…"), nullptr);
-}
-
 TEST(ShelfPage, EmptySaysWhatToDoFirst)
 {
     Window window(0);

@@ -81,7 +81,9 @@ TEST_F(HostileNames, EveryPageShowsThemAsTyped)
         m_page = page;
         settle();
         const QByteArray where = "page " + QByteArray::number(static_cast<int>(page));
-        auto* stack = at.window.findChild<QStackedWidget*>();
+        auto* whole = at.window.findChild<QStackedWidget*>(); // the pages, or that there is no book
+        ASSERT_NE(whole, nullptr);
+        auto* stack = qobject_cast<QStackedWidget*>(whole->currentWidget());
         ASSERT_NE(stack, nullptr);
         walk(at.window, *stack->currentWidget(), where.constData());
     }

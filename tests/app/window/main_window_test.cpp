@@ -5,12 +5,14 @@
 #include <QAbstractButton>
 #include <QLabel>
 #include <QMenu>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
 #include <QTranslator>
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 
 using namespace ullage::app;
@@ -62,6 +64,91 @@ TEST(MainWindow, UndoAndRedoCarryTheNameOfTheDeed)
     window.setUndo(std::nullopt, QStringLiteral("mixing Dev 15"));
     EXPECT_FALSE(undo->isEnabled());
     EXPECT_NE(entry(window, QStringLiteral("Redo mixing Dev 15")), nullptr);
+}
+
+TEST(MainWindow, UndoSaysWhereThereIsNothingOfThisWindow)
+{
+    MainWindow window;
+    window.setUndo(std::nullopt, std::nullopt);
+    QAction* undo = entry(window, QStringLiteral("Undo (nothing entered in this window)"));
+    ASSERT_NE(undo, nullptr);
+    EXPECT_FALSE(undo->isEnabled());
+    EXPECT_TRUE(undo->toolTip().contains("Day book")) << undo->toolTip().toStdString();
+    // What was entered here and taken back stands at Redo.
+    window.setUndo(std::nullopt, QStringLiteral("mixing Dev 15"));
+    EXPECT_EQ(undo->text(), QStringLiteral("&Undo"));
+    EXPECT_FALSE(undo->isEnabled());
+}
+
+TEST(MainWindow, WithoutABookEveryPageOffersToGetOne)
+{
+    MainWindow window;
+    window.shelf()->setBottles({});
+    window.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+    const auto says = [&](const QString& text) {
+        const auto labels = window.findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) {
+            return label->isVisible() && label->text() == text;
+        });
+    };
+    const auto button = [&](const QString& text) -> QPushButton* {
+        for (auto* one : window.findChildren<QPushButton*>()) {
+            if (one->isVisible() && one->text() == text)
+                return one;
+        }
+        return nullptr;
+    };
+    window.setBookOpen(false);
+    EXPECT_EQ(window.focusWidget(), button("Open book…"));
+    QSignalSpy open(&window, &MainWindow::openBookRequested);
+    QSignalSpy copies(&window, &MainWindow::copiesRequested);
+    QSignalSpy salvage(&window, &MainWindow::salvageRequested);
+    QSignalSpy fresh(&window, &MainWindow::newBookRequested);
+    int pages = 0;
+    for (const Page page :
+         {Page::Shelf, Page::Bench, Page::DayBook, Page::Cupboard, Page::Formulary}) {
+        window.showPage(page);
+        ++pages;
+        EXPECT_TRUE(says("No book is open")) << pages;
+        EXPECT_TRUE(says(pageName(page))) << pages;
+        EXPECT_FALSE(says("No bottle stands here yet")) << pages;
+        for (const char* text : {"Open book…", "Restore a copy…", "Salvage…", "New book…"}) {
+            ASSERT_NE(button(text), nullptr) << text << pages;
+            QTest::mouseClick(button(text), Qt::LeftButton);
+        }
+        for (const QSignalSpy* spy : {&open, &copies, &salvage, &fresh})
+            EXPECT_EQ(spy->count(), pages);
+    }
+    window.showPage(Page::Shelf);
+    window.setBookOpen(true);
+    EXPECT_TRUE(says("No bottle stands here yet"));
+    EXPECT_EQ(button("Open book…"), nullptr);
+    EXPECT_NE(button("Mix a batch…"), nullptr);
+}
+
+TEST(MainWindow, WhatNeedsABookCannotBeChosenWithoutOneAndSaysWhy)
+{
+    MainWindow window;
+    window.setBookOpen(false);
+    QSignalSpy mixing(&window, &MainWindow::mixRequested);
+    for (const char* text :
+         {"Import…", "Export…", "Back up…", "Check the book", "Undo", "Redo", "Who is working…",
+          "Mix a batch…", "Enter a bottle…", "Run film…", "Statistics", "What went wrong?…"}) {
+        const QAction* action = entry(window, QString::fromUtf8(text));
+        ASSERT_NE(action, nullptr) << text;
+        EXPECT_FALSE(action->isEnabled()) << text;
+        if (QString::fromUtf8(text) != "Run film…") // greyed without a bottle, too
+            EXPECT_EQ(action->toolTip(), "No book is open") << text;
+    }
+    for (const char* text : {"New book…", "Open book…", "Copies…", "Restore…",
+                             "Salvage a damaged book…", "Quit", "Cautions"})
+        EXPECT_TRUE(entry(window, QString::fromUtf8(text))->isEnabled()) << text;
+    entry(window, "Mix a batch…")->trigger();
+    EXPECT_EQ(mixing.count(), 0) << "the key does no more than the entry";
+    window.setBookOpen(true);
+    EXPECT_TRUE(entry(window, "Mix a batch…")->isEnabled());
+    EXPECT_NE(entry(window, "Mix a batch…")->toolTip(), "No book is open");
 }
 
 TEST(MainWindow, ChoosingUnitsThemeAndLanguageOnlySaysSo)
