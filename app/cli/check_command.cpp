@@ -37,7 +37,7 @@ int checkCommand(const Call& call)
         return call.refused(check.error());
     }
     for (const Error& finding : check->findings) {
-        call.say(Call::damageLine(finding));
+        call.say(call.damageLine(finding, check->names));
     }
     const QString counted =
         CheckCommand::tr("%n entries", nullptr, static_cast<int>(check->entries)) +

@@ -1,6 +1,7 @@
 #include "app/cli/command_line.h"
 
 #include "app/words/error_words.h"
+#include "app/words/fault_words.h"
 #include "app/words/printable_text.h"
 #include "core/store/file_identity.h"
 
@@ -149,7 +150,7 @@ std::optional<OpenBook> Call::open(store::Access access, int& code) const
         code = refused(book.error());
         return std::nullopt;
     }
-    tellDamage(store->faults());
+    tellDamage(store->faults(), *store);
     return OpenBook{std::move(store), std::move(*book)};
 }
 
@@ -215,31 +216,27 @@ int Call::wrongUsage(const QString& message) const
     return kWrongUsage;
 }
 
-QString Call::damageLine(const Error& fault)
+QString Call::damageLine(const Error& fault, const store::FaultNames& names) const
 {
-    // What names its entry or its part needs nothing in front; of a batch only the id is known.
-    const QString about = printable(QString::fromStdString(fault.subject));
-    const bool named = fault.entry > 0 || fault.code == ErrorCode::NotAsEntered;
-    return named || about.isEmpty() ? errorLine(fault)
-                                    : about + QStringLiteral(": ") + errorLine(fault);
+    return faultLine(fault, names, m_around.clock(), QLocale());
 }
 
-void Call::tellDamage(const std::vector<Error>& faults) const
+void Call::tellDamage(const std::vector<Error>& faults, store::SqlStore& store) const
 {
+    const store::FaultNames names = store::namesFor(store.connection(), faults);
     for (const Error& fault : faults) {
-        const QString line = damageLine(fault);
+        const QString line = errorLine(fault);
         if (!m_damageTold.contains(line)) {
-            say(line);
+            say(damageLine(fault, names));
             m_damageTold += line;
         }
     }
 }
 
-int Call::refused(const Error& error) const
+int Call::refused(const Error& error, const store::FaultNames& names) const
 {
-    const QString line = errorLine(error);
-    if (!m_damageTold.contains(line)) {
-        say(line);
+    if (!m_damageTold.contains(errorLine(error))) {
+        say(faultLine(error, names, m_around.clock(), QLocale()));
     }
     return storesFault(error) ? kStoreFailed : kRefused;
 }

@@ -3,6 +3,7 @@
 
 #include "app/cli/arguments.h"
 #include "core/ledger/book.h"
+#include "core/store/fault_names.h"
 #include "core/store/progress.h"
 #include "core/store/sql_store.h"
 
@@ -85,22 +86,23 @@ public:
     [[nodiscard]] bool delivered() const;
     /// A message, shown likewise.
     void say(const QString& message) const;
-    /// Says what is wrong with the book. What could be read is still printed, but no command that
-    /// found damage ends with kDone.
-    void tellDamage(const std::vector<Error>& faults) const;
+    /// Says what is wrong with the book that `store` has open. What could be read is still printed,
+    /// but no command that found damage ends with kDone.
+    void tellDamage(const std::vector<Error>& faults, store::SqlStore& store) const;
     [[nodiscard]] bool foundDamage() const { return !m_damageTold.isEmpty(); }
-    /// The fault in a line, with what it is about.
-    static QString damageLine(const Error& fault);
+    /// The fault in a line, named as people know what it is about.
+    [[nodiscard]] QString damageLine(const Error& fault, const store::FaultNames& names) const;
     /// Tells it, and usageText() with it; returns kWrongUsage.
     int wrongUsage(const QString& message) const;
-    /// Tells the error and returns its exit code: the store's failures are 3, the rest 1.
-    int refused(const Error& error) const;
+    /// Tells the error and returns its exit code: the store's failures are 3, the rest 1. `names`
+    /// where it may be about an entry of a book.
+    int refused(const Error& error, const store::FaultNames& names = {}) const;
 
 private:
     const Arguments& m_arguments;
     const Surroundings& m_around;
     mutable bool m_outputFailed = false;
-    mutable QStringList m_damageTold; ///< each is said once
+    mutable QStringList m_damageTold; ///< errorLine() of each that was said: once is enough
 };
 
 // Each returns the exit code, and has told whatever hindered it.

@@ -2,6 +2,7 @@
 #include "app/cli/command_line.h"
 
 #include "app/words/error_words.h"
+#include "app/words/fault_words.h"
 #include "app/words/printable_text.h"
 #include "core/store/restore.h"
 #include "core/store/salvage.h"
@@ -18,22 +19,27 @@ struct CopyCommands {
     Q_DECLARE_TR_FUNCTIONS(CopyCommands)
 };
 
-QString numbers(const store::Missing& missing)
-{
-    if (missing.first == missing.last) {
-        return CopyCommands::tr("entry %1").arg(missing.first);
-    }
-    return CopyCommands::tr("entries %1 to %2").arg(missing.first).arg(missing.last);
-}
-
+// "missing: entry 732 (event e498)", beside what people know it by (fault_words.h).
 QString missingLine(const store::Missing& missing)
 {
-    const QString what = missing.type.empty()
-                             ? numbers(missing)
-                             : printable(QString::fromStdString(missing.type)) + u' ' +
-                                   printable(QString::fromStdString(missing.id)) +
-                                   QStringLiteral(" (%1)").arg(numbers(missing));
-    return CopyCommands::tr("missing: %1\n").arg(what);
+    const QString what = printable(QString::fromStdString(missing.type)) + u' ' +
+                         printable(QString::fromStdString(missing.id));
+    return CopyCommands::tr("missing: entry %1 (%2)\n").arg(missing.first).arg(what);
+}
+
+// What is missing, gap by gap, and under each what an index still tells of it.
+void tellMissing(const Call& call, const store::Salvaged& done)
+{
+    for (const store::Gap& gap : store::gapsOf(done.missing)) {
+        call.printText(
+            missingText(gap.last - gap.first + 1, gap.between, call.around().clock(), QLocale()) +
+            u'\n');
+        for (const store::Missing& missing : gap.parts) {
+            if (!missing.type.empty()) {
+                call.printText(missingLine(missing));
+            }
+        }
+    }
 }
 
 } // namespace
@@ -62,7 +68,7 @@ int backupCommand(const Call& call)
     if (made->fault) {
         call.say(CopyCommands::tr("The copy was made, but something is wrong in the book, and so "
                                   "in the copy of it. “ullage check” says what; the first:"));
-        return call.refused(*made->fault);
+        return call.refused(*made->fault, store::namesIn(call.bookPath(), {&*made->fault, 1}));
     }
     return kDone;
 }
@@ -77,7 +83,8 @@ int restoreCommand(const Call& call)
                                      call.arguments().has(replace), call.around().clock(), {},
                                      call.around().lastSeen);
     if (!done) {
-        const int code = call.refused(done.error());
+        const QString copy = call.arguments().operands.front();
+        const int code = call.refused(done.error(), store::namesIn(copy, {&done.error(), 1}));
         if (done.error().code == ErrorCode::IdTaken) {
             call.say(CopyCommands::tr(
                 "Say --replace to put the copy in its place; the old book is kept beside it."));
@@ -114,13 +121,9 @@ int salvageCommand(const Call& call)
     for (const QString& copy : done->copies) {
         call.printText(CopyCommands::tr("filled in from %1\n").arg(copy));
     }
-    for (const store::Missing& missing : done->missing) {
-        call.printText(missingLine(missing));
-    }
+    tellMissing(call, *done);
     for (const Error& fault : done->faults) {
-        const QString about = printable(QString::fromStdString(fault.subject));
-        call.say(about.isEmpty() ? errorLine(fault)
-                                 : about + QStringLiteral(": ") + errorLine(fault));
+        call.say(call.damageLine(fault, done->names));
     }
     return kDone;
 }

@@ -61,7 +61,7 @@ int exportCommand(const Call& call)
     std::vector<Error> faults;
     if (name == kStandard) {
         const auto done = exportTo(*open->store, *call.around().out, false, faults);
-        call.tellDamage(faults);
+        call.tellDamage(faults, *open->store);
         return done ? kDone : call.refused(done.error());
     }
     const bool there = QFileInfo::exists(name);
@@ -70,7 +70,7 @@ int exportCommand(const Call& call)
         return call.refused(fileError("FILE", name, file.errorString()));
     }
     const auto done = exportTo(*open->store, file, csv, faults);
-    call.tellDamage(faults);
+    call.tellDamage(faults, *open->store);
     if (!done) {
         return call.refused(done.error());
     }

@@ -20,6 +20,8 @@ struct ReportTable {
     Q_DECLARE_TR_FUNCTIONS(ReportTable)
 };
 
+const QString kNone = QStringLiteral("–");
+
 // A typed name in a column; the whole of it is in --json.
 QString cell(const std::string& name)
 {
@@ -48,24 +50,52 @@ QString table(const std::vector<QStringList>& rows)
     return text;
 }
 
-QString reportText(const std::vector<ledger::Batch>& batches, const Wording& wording)
+QStringList rowOf(const ledger::Batch& batch, const Wording& wording)
+{
+    constexpr qsizetype kLongestWhy = 2000;
+    const ledger::Assessment so = ledger::assess(batch);
+    QStringList why;
+    for (const ledger::Reason& reason : forReading(so.reasons)) {
+        why += reasonSentence(reason, batch, so, wording);
+    }
+    return {cell(batch.name),
+            verdictWord(so.verdict),
+            so.filmsLeft ? filmsLeftText(*so.filmsLeft, wording) : kNone,
+            volumeText(batch.volume, wording),
+            so.discardBy ? store::dateText(*so.discardBy) : kNone,
+            cell(batch.solution->name),
+            printable(why.join(u' '), kLongestWhy)};
+}
+
+// The messages name the entry; here the bottle keeps its place.
+QStringList rowOf(const ledger::Unread& unread, const formulary::Formulary& formulary)
+{
+    const auto solution = formulary.solution(unread.solution);
+    return {cell(unread.name.empty() ? unread.batch : unread.name),
+            ReportTable::tr("Not shown"),
+            kNone,
+            kNone,
+            kNone,
+            cell(solution ? solution->name : unread.solution),
+            ReportTable::tr("Not as it was entered. “ullage check” says what is wrong.")};
+}
+
+QString reportText(const std::vector<ledger::Batch>& batches,
+                   const std::vector<ledger::Unread>& unread, const formulary::Formulary& formulary,
+                   const Wording& wording)
 {
     std::vector<QStringList> rows{{ReportTable::tr("Bottle"), ReportTable::tr("Verdict"),
                                    ReportTable::tr("Left"), ReportTable::tr("Volume"),
                                    ReportTable::tr("Discard by"), ReportTable::tr("Solution"),
                                    ReportTable::tr("Why")}};
-    constexpr qsizetype kLongestWhy = 2000;
-    for (const ledger::Batch& batch : batches) {
-        const ledger::Assessment so = ledger::assess(batch);
-        QStringList why;
-        for (const ledger::Reason& reason : forReading(so.reasons)) {
-            why += reasonSentence(reason, batch, so, wording);
+    auto next = unread.begin();
+    for (std::size_t place = 0; place <= batches.size(); ++place) {
+        for (; next != unread.end() && next->place <= place; ++next) {
+            rows.push_back(rowOf(*next, formulary));
         }
-        rows.push_back({cell(batch.name), verdictWord(so.verdict),
-                        so.filmsLeft ? filmsLeftText(*so.filmsLeft, wording) : QStringLiteral("–"),
-                        volumeText(batch.volume, wording),
-                        so.discardBy ? store::dateText(*so.discardBy) : QStringLiteral("–"),
-                        cell(batch.solution->name), printable(why.join(u' '), kLongestWhy)});
+        if (place < batches.size()) {
+            rows.push_back(rowOf(batches[place], wording));
+        }
     }
     return table(rows);
 }
@@ -108,20 +138,24 @@ int reportCommand(const Call& call)
     if (!open) {
         return code;
     }
-    std::vector<Error> unread;
+    std::vector<ledger::Unread> unread;
     const auto batches = open->book->batches(*at, call.arguments().has(all), &unread);
     if (!batches) {
         return call.refused(batches.error());
     }
-    call.tellDamage(unread);
+    std::vector<Error> why;
+    for (const ledger::Unread& one : unread) {
+        why.push_back(one.why);
+    }
+    call.tellDamage(why, *open->store);
     if (call.arguments().has(json)) {
-        call.print(store::reportJson(*batches));
-    } else if (batches->empty()) {
+        call.print(store::reportJson(*batches, unread));
+    } else if (batches->empty() && unread.empty()) {
         call.say(ReportTable::tr(
             "No bottle is in use. Mix a batch in the window, or import a journal."));
     } else {
         const Wording wording{usualUnits(QLocale()), QLocale()};
-        call.printText(reportText(*batches, wording));
+        call.printText(reportText(*batches, unread, open->book->formulary(), wording));
     }
     return kDone;
 }

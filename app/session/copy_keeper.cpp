@@ -37,10 +37,12 @@ CopyStanding copied(const QString& path, const CopyPlaces& places, chemistry::In
 {
     CopyStanding standing;
     QDir().mkpath(places.own); // where that fails the copy says so
-    if (const auto made = store::backUp(path, places.own, now, {}, goingOn))
-        standing.fault = made->fault;
-    else
+    if (const auto made = store::backUp(path, places.own, now, {}, goingOn); !made) {
         standing.failure = made.error();
+    } else if (made->fault) {
+        standing.fault = made->fault;
+        standing.names = store::namesIn(path, {&*made->fault, 1});
+    }
     if (!places.second.isEmpty()) {
         if (const auto made = store::backUp(path, places.second, now, {}, goingOn); !made)
             standing.secondFailure = made.error();

@@ -9,6 +9,7 @@
 
 #include "core/ledger/book.h"
 #include "core/store/backup.h"
+#include "core/store/fault_names.h"
 
 #include <QString>
 #include <QStringList>
@@ -37,6 +38,7 @@ struct CopyStanding {
     std::optional<Error> failure;               ///< of the last one there
     std::optional<Error> secondFailure;         ///< of the last one in the second folder
     std::optional<Error> fault; ///< copies are made, but something is wrong in the book itself
+    store::FaultNames names;    ///< what that is about
 };
 
 /// Copies the book at `path` to `places` before something that could spoil it. Why one of the

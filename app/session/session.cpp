@@ -83,6 +83,7 @@ void Session::close()
     m_fault.reset();
     m_elsewhere.clear();
     m_bottles.clear();
+    m_unread.clear();
 }
 
 // A book that does not let itself be written, or should not be, is opened for reading.
@@ -157,6 +158,7 @@ Result<void> Session::open(const QString& name)
     m_elsewhere.clear();
     m_stale = true;
     m_bottles.clear();
+    m_unread.clear();
     m_strips.clear();
     m_look.start();
     m_minute.start();
@@ -201,11 +203,11 @@ const std::vector<Bottle>& Session::bottles()
     if (!m_stale || !m_book)
         return m_bottles;
     m_stale = false;
-    // A bottle that is not what was entered is said and left out; the others are shown.
-    std::vector<Error> unread;
-    auto batches = m_book->batches(now(), false, &unread);
-    if (unread.size() > std::exchange(m_unreadTold, unread.size()))
-        emit failed(unread.front());
+    // A bottle that is not what was entered is said, and stands apart; the others are shown.
+    m_unread.clear();
+    auto batches = m_book->batches(now(), false, &m_unread);
+    if (m_unread.size() > std::exchange(m_unreadTold, m_unread.size()))
+        emit failed(m_unread.front().why);
     if (!batches) {
         emit failed(batches.error());
         return m_bottles;
@@ -218,6 +220,12 @@ const std::vector<Bottle>& Session::bottles()
     return m_bottles;
 }
 
+const std::vector<ledger::Unread>& Session::unread()
+{
+    (void)bottles();
+    return m_unread;
+}
+
 const Bottle* Session::bottle(const QString& id)
 {
     const auto& all = bottles();
@@ -225,6 +233,11 @@ const Bottle* Session::bottle(const QString& id)
         return bottle.batch.id == id.toStdString();
     });
     return found == all.end() ? nullptr : &*found;
+}
+
+store::FaultNames Session::namesOf(const Error& fault) const
+{
+    return m_store ? store::namesFor(m_store->connection(), {&fault, 1}) : store::FaultNames{};
 }
 
 // Of the last batches of one developer alone. Asked for by a dialog as it opens; what is shown all

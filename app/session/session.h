@@ -74,6 +74,8 @@ public:
     [[nodiscard]] const std::optional<Error>& readOnly() const { return m_readOnly; }
     /// What the check in the background found wrong in a book that can be written all the same.
     [[nodiscard]] const std::optional<Error>& fault() const { return m_fault; }
+    /// What a fault of the open book is about, as people know it.
+    [[nodiscard]] store::FaultNames namesOf(const Error& fault) const;
     /// Who else has the book open, as far as that is known; empty for nobody.
     [[nodiscard]] const QStringList& elsewhere() const { return m_elsewhere; }
     [[nodiscard]] const QString& path() const { return m_path; }
@@ -91,7 +93,9 @@ public:
     /// Batches in use as of now, in order of mixing. Kept until something changes or a minute
     /// passes; a failure is told by failed() and leaves what was known.
     const std::vector<Bottle>& bottles();
-    /// One of them; null if it is not in use.
+    /// Those of them that are not what was entered, and so not among bottles().
+    const std::vector<ledger::Unread>& unread();
+    /// One of bottles(); null if it is not in use, or unread.
     const Bottle* bottle(const QString& id);
     /// Names of all batches that ever were.
     QStringList batchNames();
@@ -176,7 +180,8 @@ private:
     std::vector<Bottle> m_bottles;
     std::map<std::string, std::vector<ledger::StripReading>> m_strips;
     bool m_stale = true;
-    std::size_t m_unreadTold = 0; ///< bottles that could not be read, when that was said last
+    std::vector<ledger::Unread> m_unread;
+    std::size_t m_unreadTold = 0; ///< how many there were when that was said last
     QTimer m_look;
     QTimer m_minute;
     CopyKeeper m_copies;

@@ -59,6 +59,14 @@ void drawWrapped(QPainter& painter, const QRectF& rect, const QString& text)
     painter.drawText(rect, Qt::AlignTop | Qt::TextWordWrap, text);
 }
 
+void paintMark(QPainter& painter, const QRectF& rect, const BottleView& bottle)
+{
+    if (bottle.mark.isEmpty())
+        paintVerdict(painter, rect, bottle.verdict);
+    else
+        paintMarkedText(painter, rect, bottle.verdict, bottle.mark);
+}
+
 void paintCard(QPainter& painter, const QRectF& cell, const QStyleOptionViewItem& option)
 {
     const Colours& c = colours();
@@ -85,13 +93,13 @@ void paintRoomy(QPainter& painter, const QRectF& cell, const BottleView& bottle,
              Theme::font(TextRole::Small), c.ink, bottle.solutionName, Qt::AlignHCenter);
     const QRectF tally(cell.left() + 10, foot + 25, cell.width() - 20, 13);
     painter.setPen(c.ink);
-    if (bottle.filmsDone > 0)
+    if (!bottle.unread && bottle.filmsDone > 0)
         paintTally(painter, tally, Qt::AlignHCenter, bottle.filmsDone);
-    else
+    else if (!bottle.unread) // of one that is, nobody knows what it has done
         drawLine(painter, tally.adjusted(0, -3, 0, 3), Theme::font(TextRole::Small), c.quiet,
                  tallyText(0), Qt::AlignHCenter);
     painter.setFont(verdictFont(14));
-    paintVerdict(painter, QRectF(left, foot + 41, width, 22), bottle.verdict);
+    paintMark(painter, QRectF(left, foot + 41, width, 22), bottle);
     if (bottle.subline.isEmpty()) {
         drawWrapped(painter, QRectF(left, foot + 65, width, 38), bottle.headline);
         return;
@@ -119,7 +127,7 @@ void paintCompact(QPainter& painter, const QRectF& cell, const BottleView& bottl
     drawLine(painter, line(9, 18).adjusted(nameWidth, 0, 0, 0), Theme::font(TextRole::Small),
              c.quiet, bottle.solutionName);
     painter.setFont(verdictFont(12));
-    paintVerdict(painter, line(28, 18), bottle.verdict);
+    paintMark(painter, line(28, 18), bottle);
     if (bottle.subline.isEmpty()) {
         drawWrapped(painter, line(47, 32), bottle.headline);
     } else {
@@ -127,6 +135,8 @@ void paintCompact(QPainter& painter, const QRectF& cell, const BottleView& bottl
         drawLine(painter, line(62, 16), Theme::font(TextRole::Small), c.quiet, bottle.subline);
     }
     painter.setPen(c.ink);
+    if (bottle.unread)
+        return; // nobody knows what it has done
     if (bottle.filmsDone > 0 && tallyWidth(bottle.filmsDone, 10) <= width)
         paintTally(painter, line(84, 10), Qt::AlignLeft, bottle.filmsDone);
     else

@@ -42,7 +42,8 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
       m_timeRow(new QWidget(this)), m_time(new FigureLabel(m_timeRow)),
       m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)), m_factors(new FactorRows(this)),
       m_why(new VerdictLabel(this)), m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)),
-      m_closing(wrapped(this)), m_more(new QPushButton(this)), m_ask(new WhereFromButton(this))
+      m_closing(wrapped(this)), m_more(new QPushButton(this)), m_check(new QPushButton(this)),
+      m_restore(new QPushButton(this)), m_ask(new WhereFromButton(this))
 {
     auto* headingLine = new QHBoxLayout;
     headingLine->setContentsMargins(0, 0, 0, 0);
@@ -78,6 +79,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     words->setAutoFillBackground(false);
 
     auto* buttonRow = new QWidget(this);
+    m_buttonRow = buttonRow;
     // Ignored: a row too wide for the card must not widen it, layOutButtons() thins it out.
     buttonRow->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_buttons = new QHBoxLayout(buttonRow);
@@ -107,6 +109,18 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     body()->addWidget(m_why);
     body()->addWidget(m_reasonsArea, 1);
     body()->addWidget(buttonRow);
+    m_mending = new QWidget(this);
+    auto* mendingRow = new QHBoxLayout(m_mending);
+    mendingRow->setContentsMargins(0, 0, 0, 0);
+    mendingRow->setSpacing(kButtonGap);
+    for (QPushButton* button : {m_check, m_restore}) {
+        setButtonLook(button, ButtonLook::Quiet);
+        mendingRow->addWidget(button);
+    }
+    mendingRow->addStretch();
+    connect(m_check, &QPushButton::clicked, this, &NextFilmCard::checkRequested);
+    connect(m_restore, &QPushButton::clicked, this, &NextFilmCard::copiesRequested);
+    body()->addWidget(m_mending);
     // F1 on the time, its factors or the verdict asks for what stands behind them first.
     for (QWidget* figure : std::initializer_list<QWidget*>{m_time, m_factors, m_why})
         askWhereFrom(figure,
@@ -146,6 +160,8 @@ void NextFilmCard::setBottle(const SelectedBottle& bottle)
     m_reasons->setAccessibleName(bottle.reasons.join(u' '));
     m_closing->setText(bottle.closing);
     m_closing->setVisible(!bottle.closing.isEmpty());
+    m_buttonRow->setVisible(!bottle.unread);
+    m_mending->setVisible(bottle.unread);
     m_figures = bottle.figures;
     m_ask->refresh();
     orderButtons(bottle.verdict == VerdictLook::Discard);
@@ -215,6 +231,8 @@ void NextFilmCard::retranslate()
         button->setText(text);
         button->setAccessibleName(text);
     }
+    m_check->setText(tr("Check the book"));
+    m_restore->setText(tr("Restore a copy…"));
     m_more->setText(tr("More"));
     m_more->setAccessibleName(tr("More to do with this bottle"));
     layOutButtons();

@@ -27,6 +27,11 @@ public:
 
     void setBottle(const SelectedBottle& bottle);
 
+signals:
+    // Of a bottle that is not shown, in the place of what can be done with others.
+    void checkRequested();
+    void copiesRequested();
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
@@ -52,7 +57,11 @@ private:
     QHBoxLayout* m_buttons;
     std::vector<std::pair<BottleAction, QPushButton*>> m_actionButtons;
     QPushButton* m_more;
+    QPushButton* m_check;
+    QPushButton* m_restore;
     WhereFromButton* m_ask;
+    QWidget* m_buttonRow = nullptr;
+    QWidget* m_mending = nullptr;
     std::vector<Explanation> m_figures;
 };
 

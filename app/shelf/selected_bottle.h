@@ -45,6 +45,7 @@ struct SelectedBottle {
     QStringList stripWords;          ///< under that chart, or in place of it
 
     std::set<BottleAction> actions = allBottleActions();
+    bool unread = false; ///< not as it was entered: the book is to be checked, or a copy restored
 };
 
 } // namespace ullage::app

@@ -15,11 +15,14 @@ namespace
 // One sentence for a screen reader: name, solution, verdict, what is left, films done.
 QString accessibleText(const BottleView& bottle)
 {
-    QStringList parts{bottle.name, bottle.solutionName, verdictWord(bottle.verdict)};
+    QStringList parts{bottle.name, bottle.solutionName,
+                      bottle.mark.isEmpty() ? verdictWord(bottle.verdict) : bottle.mark};
     for (const QString& part : {bottle.headline, bottle.subline}) {
         if (!part.isEmpty())
             parts << part;
     }
+    if (bottle.unread)
+        return parts.join(QStringLiteral(", "));
     parts << (bottle.filmsDone > 0 ? ShelfModel::tr("done: %1").arg(tallyText(bottle.filmsDone))
                                    : tallyText(0));
     return parts.join(QStringLiteral(", "));

@@ -172,6 +172,8 @@ ShelfPage::ShelfPage(QWidget* parent)
         menu.exec(at);
     });
     connect(m_actions, &BottleActions::requested, this, &ShelfPage::actionRequested);
+    connect(m_next, &NextFilmCard::checkRequested, this, &ShelfPage::checkRequested);
+    connect(m_next, &NextFilmCard::copiesRequested, this, &ShelfPage::copiesRequested);
     connect(m_run, &QPushButton::clicked, this,
             [this] { emit actionRequested(BottleAction::RunFilm, currentBottle()); });
     connect(m_mix, &QPushButton::clicked, this, &ShelfPage::mixRequested);

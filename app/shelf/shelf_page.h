@@ -53,6 +53,9 @@ signals:
     /// A bottle that stands there already.
     void enterRequested();
     void actionRequested(ullage::app::BottleAction action, const QString& batch);
+    // Of a bottle that is not as it was entered.
+    void checkRequested();
+    void copiesRequested();
 
 protected:
     void changeEvent(QEvent* event) override;

@@ -8,6 +8,8 @@
 #include "core/ledger/fold_together.h"
 #include "core/ledger/range.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <utility>
 
@@ -29,6 +31,27 @@ std::optional<ledger::DateRange> discardRange(const BottleSnapshot& snapshot,
     return ledger::discardRange(batch.id, snapshot.events, batch.asOf, formulary,
                                 {.samples = kRangeSamples})
         .value_or(std::nullopt);
+}
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(UnreadBottle)
+};
+
+// Before all others: something is to be done.
+BottleView unreadView(const UnreadBottle& bottle)
+{
+    constexpr double kFirst = 10;
+    BottleView view;
+    view.id = bottle.id;
+    view.name = bottle.name;
+    view.solutionName = bottle.solution;
+    view.solution = SolutionLook::Other;
+    view.verdict = VerdictLook::TestFirst;
+    view.mark = Words::tr("Not shown");
+    view.headline = Words::tr("Not as it was entered");
+    view.unread = true;
+    view.urgency = kFirst;
+    return view;
 }
 
 void addStrips(SelectedBottle& selected, const BottleSnapshot& snapshot, const Wording& wording)
@@ -74,12 +97,39 @@ ShelfShown shelfShown(const ShelfSnapshot& shelf, const Wording& wording)
     }
     if (!shown.bottles.empty())
         shown.summary = shelfSummary(shown.bottles, next, shelf.now, wording);
+    if (!shelf.unread.empty()) {
+        const QString unread =
+            Words::tr("%Ln bottle(s) not shown", nullptr, static_cast<int>(shelf.unread.size()));
+        shown.summary =
+            shown.summary.isEmpty() ? unread : shown.summary + QStringLiteral(" · ") + unread;
+    }
+    for (const UnreadBottle& bottle : shelf.unread)
+        shown.bottles.push_back(unreadView(bottle));
     if (shelf.newest) {
         const QString behind = clockBehindText(*shelf.newest, shelf.now, wording);
         if (!behind.isEmpty())
             shown.summary = behind;
     }
     return shown;
+}
+
+SelectedBottle unreadBottle(const UnreadBottle& bottle, const QString& why)
+{
+    SelectedBottle selected;
+    selected.id = bottle.id;
+    selected.name = bottle.name;
+    selected.nextTitle = bottle.name;
+    selected.noTime = Words::tr("Not as it was entered: not shown. What is left in it and what it "
+                                "still does cannot be told from this book; a copy from before the "
+                                "fault has all of it.");
+    selected.verdict = VerdictLook::TestFirst;
+    selected.why = Words::tr("Not shown");
+    selected.reasons = QStringList{why};
+    selected.noLeft = Words::tr("Nothing can be drawn of it.");
+    selected.noPerFilm = selected.noLeft;
+    selected.actions.clear();
+    selected.unread = true;
+    return selected;
 }
 
 std::vector<ledger::Batch> pastOf(const ledger::Batch& batch, std::vector<ledger::Event> entered,

@@ -16,19 +16,30 @@
 namespace ullage::app
 {
 
+/// One of which nothing is shown, because it is not what was entered.
+struct UnreadBottle {
+    QString id;
+    QString name;
+    QString solution; ///< its name
+};
+
 /// The bottles in use, each as it is now.
 struct ShelfSnapshot {
     std::vector<ledger::Judged> bottles;
     std::optional<chemistry::Instant> newest; ///< of any entry, also where it lies after now
     chemistry::Instant now;
+    std::vector<UnreadBottle> unread = {};
 };
 
 struct ShelfShown {
-    std::vector<BottleView> bottles; ///< in the order of the snapshot
+    std::vector<BottleView> bottles; ///< in the order of the snapshot, the unread ones last
     QString summary; ///< or that the clock stands before the newest entry; empty for no bottle
 };
 
 ShelfShown shelfShown(const ShelfSnapshot& shelf, const Wording& wording);
+
+/// What is said of an unread bottle; `why` is what is wrong, in a sentence.
+SelectedBottle unreadBottle(const UnreadBottle& bottle, const QString& why);
 
 /// One bottle with its history.
 struct BottleSnapshot {

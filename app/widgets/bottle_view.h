@@ -30,9 +30,11 @@ struct BottleView {
     double standing = 0;   ///< share of life used by standing, 0 to 1 and above
     double wear = 0;       ///< share of capacity used by film, 0 to 1 and above
     VerdictLook verdict = VerdictLook::Good;
-    QString headline;   ///< "5 films left"
-    QString subline;    ///< "until 1 May"
-    double urgency = 0; ///< the most urgent bottle stands first
+    QString mark;        ///< beside the verdict's shape, where it is not the verdict's own word
+    bool unread = false; ///< not as it was entered: only its name is known
+    QString headline;    ///< "5 films left"
+    QString subline;     ///< "until 1 May"
+    double urgency = 0;  ///< the most urgent bottle stands first
 };
 
 } // namespace ullage::app

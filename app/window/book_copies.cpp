@@ -35,6 +35,7 @@ BookCopies::BookCopies(const WindowParts& parts, BookFiles& files, QObject* pare
         showStanding();
         listCopies();
     });
+    connect(&m_parts.session, &Session::standingChanged, this, &BookCopies::showStanding);
     connect(&m_files, &BookFiles::puttingBack, this, &BookCopies::closeDialog);
 }
 
@@ -48,7 +49,8 @@ BookCopies::~BookCopies()
 void BookCopies::showStanding()
 {
     const StandingText text =
-        standingText(m_parts.session.copies().standing(), m_parts.session.now(), m_parts.wording());
+        standingText(m_parts.session.copies().standing(), m_parts.session.now(), m_parts.wording(),
+                     isFaulty() ? FaultSaid::Already : FaultSaid::NotYet);
     m_parts.window.setBackup(text.line, text.trouble);
 }
 
@@ -272,7 +274,8 @@ void BookCopies::salvage()
 
 void BookCopies::showSalvaged(const store::Salvaged& done, const QString& fresh)
 {
-    auto* dialog = new SalvageDialog(done, fresh, m_parts.wording(), &m_parts.window);
+    auto* dialog =
+        new SalvageDialog(done, fresh, m_parts.session.now(), m_parts.wording(), &m_parts.window);
     connect(dialog, &QDialog::accepted, this, [this, fresh] {
         closeDialog();
         m_files.openBook(fresh);

@@ -216,7 +216,8 @@ void BookFiles::exportTo()
 
 void BookFiles::showFindings(const store::BookCheck& check)
 {
-    auto* dialog = new FindingsDialog(check, m_parts.wording(), &m_parts.window);
+    auto* dialog =
+        new FindingsDialog(check, m_parts.session.now(), m_parts.wording(), &m_parts.window);
     connect(dialog, &FindingsDialog::copiesRequested, this, &BookFiles::copiesRequested);
     connect(dialog, &FindingsDialog::salvageRequested, this, &BookFiles::salvageRequested);
     openOnce(dialog);

@@ -4,6 +4,8 @@
 #include "app/window/book_copies.h"
 #include "app/window/main_window.h"
 
+#include <utility>
+
 namespace ullage::app
 {
 
@@ -43,15 +45,25 @@ void BookStanding::tell(const Error& error)
     const QString title = tr("The book could not be read");
     if (error.code != ErrorCode::NotAsEntered && error.code != ErrorCode::BookDamaged)
         return m_parts.fail(title, error);
-    const auto way = prompts().choose(
-        &m_parts.window, title,
-        tr("%1 What is sound is shown. What to do about the rest?").arg(m_parts.sentence(error)),
-        {tr("Restore a copy…"), tr("Salvage what is left into a new book…")});
-    if (!way)
-        return;
-    // Once whoever told of it is done.
-    QMetaObject::invokeMethod(&m_copies, *way == 0 ? &BookCopies::openCopies : &BookCopies::salvage,
-                              Qt::QueuedConnection);
+    // Once whoever told of it is done, and the pages show what is sound. One fault is enough to ask
+    // about: the check lists them all.
+    if (!std::exchange(m_asking, true))
+        QMetaObject::invokeMethod(
+            this, [this, error] { ask(error); }, Qt::QueuedConnection);
+}
+
+void BookStanding::ask(const Error& error)
+{
+    if (m_parts.session.isOpen()) {
+        const auto way =
+            prompts().choose(&m_parts.window, tr("Something is wrong in the book"),
+                             tr("%1 What is sound is shown. What to do about the rest?")
+                                 .arg(m_parts.sentence(error)),
+                             {tr("Restore a copy…"), tr("Salvage what is left into a new book…")});
+        if (way)
+            *way == 0 ? m_copies.openCopies() : m_copies.salvage();
+    }
+    m_asking = false;
 }
 
 } // namespace ullage::app

@@ -24,9 +24,11 @@ public:
 
 private:
     void tell(const Error& error);
+    void ask(const Error& error);
 
     WindowParts m_parts;
     BookCopies& m_copies;
+    bool m_asking = false; ///< what to do about a fault, or about to
 };
 
 } // namespace ullage::app

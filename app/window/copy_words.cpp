@@ -1,6 +1,8 @@
 #include "app/window/copy_words.h"
 
 #include "app/words/error_words.h"
+#include "app/words/fault_words.h"
+#include "app/words/merge_words.h"
 #include "app/words/moment_text.h"
 
 #include <QCoreApplication>
@@ -24,28 +26,10 @@ QString atText(chemistry::Instant at, chemistry::Instant now, const Wording& wor
                : momentText(at, now, wording.locale);
 }
 
-QString typeName(const std::string& type)
-{
-    static const std::pair<const char*, const char*> kNames[]{
-        {"event", QT_TRANSLATE_NOOP("CopyWords", "event")},
-        {"solution", QT_TRANSLATE_NOOP("CopyWords", "solution")},
-        {"vessel", QT_TRANSLATE_NOOP("CopyWords", "vessel")},
-        {"film", QT_TRANSLATE_NOOP("CopyWords", "film")},
-        {"packet", QT_TRANSLATE_NOOP("CopyWords", "packet")},
-        {"chemical", QT_TRANSLATE_NOOP("CopyWords", "chemical")},
-        {"development-time", QT_TRANSLATE_NOOP("CopyWords", "development time")},
-        {"film-mark", QT_TRANSLATE_NOOP("CopyWords", "mark on a film")}};
-    for (const auto& [code, name] : kNames) {
-        if (type == code)
-            return CopyWords::tr(name);
-    }
-    return QString::fromStdString(type);
-}
-
 } // namespace
 
 StandingText standingText(const CopyStanding& standing, chemistry::Instant now,
-                          const Wording& wording)
+                          const Wording& wording, FaultSaid said)
 {
     StandingText text;
     const QString last = standing.lastGood ? atText(*standing.lastGood, now, wording) : QString();
@@ -59,15 +43,18 @@ StandingText standingText(const CopyStanding& standing, chemistry::Instant now,
                 .arg(errorSentence(*standing.failure, wording));
     } else if (standing.fault) {
         text.trouble = true;
-        text.line = last.isEmpty() ? CopyWords::tr("Something is wrong in the book")
-                                   : CopyWords::tr("Something is wrong in the book; last good copy "
-                                                   "%1")
-                                         .arg(last);
+        if (said == FaultSaid::Already)
+            text.line = last.isEmpty() ? QString() : CopyWords::tr("Last good copy %1").arg(last);
+        else
+            text.line = last.isEmpty() ? CopyWords::tr("Something is wrong in the book")
+                                       : CopyWords::tr("Something is wrong in the book; last good "
+                                                       "copy %1")
+                                             .arg(last);
         text.whatToDo =
             CopyWords::tr("What was copied last has a fault that is in the book itself: "
                           "%1 “Check the book” finds all of them; the last good copy "
                           "stays.")
-                .arg(errorSentence(*standing.fault, wording));
+                .arg(faultSentence(*standing.fault, standing.names, now, wording));
     } else if (!last.isEmpty()) {
         text.line = CopyWords::tr("Backed up %1").arg(last);
     }
@@ -125,26 +112,35 @@ QString salvagedText(const store::Salvaged& done)
     return sentences.join(u' ');
 }
 
-QStringList missingLines(const store::Salvaged& done, const Wording& wording)
+QStringList missingLines(const store::Salvaged& done, chemistry::Instant now,
+                         const Wording& wording)
 {
+    QStringList lines;
+    for (const store::Gap& gap : store::gapsOf(done.missing))
+        lines << missingText(gap.last - gap.first + 1, gap.between, now, wording.locale);
+    for (const Error& fault : done.faults)
+        lines << faultSentence(fault, done.names, now, wording);
+    return lines;
+}
+
+QStringList missingDetails(const store::Salvaged& done, const Wording& wording)
+{
+    const auto number = [&](std::int64_t entry) {
+        return wording.locale.toString(qlonglong{entry});
+    };
     QStringList lines;
     for (const store::Missing& part : done.missing) {
         if (!part.type.empty())
             lines << CopyWords::tr("Missing: entry %1, %2 “%3”")
-                         .arg(wording.locale.toString(qlonglong{part.first}), typeName(part.type),
+                         .arg(number(part.first),
+                              part.type == "event" ? CopyWords::tr("event")
+                                                   : entryTypeName(part.type),
                               QString::fromStdString(part.id));
         else if (part.first == part.last)
-            lines << CopyWords::tr("Missing: entry %1")
-                         .arg(wording.locale.toString(qlonglong{part.first}));
+            lines << CopyWords::tr("Missing: entry %1").arg(number(part.first));
         else
             lines << CopyWords::tr("Missing: entries %1 to %2")
-                         .arg(wording.locale.toString(qlonglong{part.first}),
-                              wording.locale.toString(qlonglong{part.last}));
-    }
-    for (const Error& fault : done.faults) {
-        const QString about = QString::fromStdString(fault.subject);
-        const QString sentence = errorSentence(fault, wording);
-        lines << (about.isEmpty() ? sentence : CopyWords::tr("“%1”: %2").arg(about, sentence));
+                         .arg(number(part.first), number(part.last));
     }
     return lines;
 }

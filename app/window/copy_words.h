@@ -18,9 +18,11 @@ struct StandingText {
     QString whatToDo;     ///< in a sentence or two; empty where all is well
     bool trouble = false; ///< something is to be done
 };
+/// Whether it is said already, beside this line, that something is wrong in the book.
+enum class FaultSaid { NotYet, Already };
 /// A failure comes before a fault in the book, and what became of the second folder after both.
 StandingText standingText(const CopyStanding& standing, chemistry::Instant now,
-                          const Wording& wording);
+                          const Wording& wording, FaultSaid said = FaultSaid::NotYet);
 
 /// "checked", "with the book's faults", "cannot be read".
 QString stateText(store::CopyState state);
@@ -30,7 +32,10 @@ QString copyText(const store::Copy& copy, chemistry::Instant now, const Wording&
 
 /// What was salvaged, in a sentence or two.
 QString salvagedText(const store::Salvaged& done);
-/// What is missing and what that spoils, a line each.
-QStringList missingLines(const store::Salvaged& done, const Wording& wording);
+/// What is missing, a line for each gap, and what that spoils.
+QStringList missingLines(const store::Salvaged& done, chemistry::Instant now,
+                         const Wording& wording);
+/// What is still known of each entry that is missing.
+QStringList missingDetails(const store::Salvaged& done, const Wording& wording);
 
 } // namespace ullage::app

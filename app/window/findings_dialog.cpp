@@ -1,47 +1,40 @@
 #include "app/window/findings_dialog.h"
 
-#include "app/widgets/dialog_parts.h"
-#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
-#include "app/words/error_words.h"
+#include "app/words/fault_words.h"
 
 #include <QDialogButtonBox>
-#include <QListWidget>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace ullage::app
 {
 
-FindingsDialog::FindingsDialog(const store::BookCheck& check, const Wording& wording,
-                               QWidget* parent)
-    : QDialog(parent)
+namespace
 {
-    setWindowTitle(tr("Check the book"));
-    QVBoxLayout* whole = dialogColumn(*this);
+
+QString countText(const store::BookCheck& check)
+{
     const auto all = static_cast<qint64>(check.findings.size()) + check.unlisted;
-    auto* heading = new PlainLabel(tr("%Ln fault(s) found", nullptr, static_cast<int>(all)), this);
-    heading->setFont(Theme::font(TextRole::PageTitle));
-    whole->addWidget(heading);
-    auto* what = new PlainLabel(tr("Nothing was changed. What is sound is shown as before. A copy "
-                                   "from before the fault has all of it; salvaging puts what is "
-                                   "sound into a new book."),
-                                this);
-    what->setWordWrap(true);
-    setTone(what, Tone::Quiet);
-    whole->addWidget(what);
+    return FindingsDialog::tr("%Ln fault(s) found", nullptr, static_cast<int>(all));
+}
 
-    auto* list = new QListWidget(this);
-    list->setAccessibleName(heading->text());
-    list->setWordWrap(true);
-    list->setMinimumHeight(200);
+} // namespace
+
+FindingsDialog::FindingsDialog(const store::BookCheck& check, chemistry::Instant now,
+                               const Wording& wording, QWidget* parent)
+    : ListingDialog(tr("Check the book"), countText(check), parent)
+{
+    addSentence(tr("Nothing was changed. What is sound is shown as before. A copy from before the "
+                   "fault has all of it; salvaging puts what is sound into a new book."),
+                Tone::Quiet);
+    QStringList lines;
     for (const Error& finding : check.findings)
-        list->addItem(errorSentence(finding, wording));
+        lines << faultSentence(finding, check.names, now, wording);
     if (check.unlisted > 0)
-        list->addItem(tr("and %Ln more", nullptr, static_cast<int>(check.unlisted)));
-    whole->addWidget(list, 1);
+        lines << tr("and %Ln more", nullptr, static_cast<int>(check.unlisted));
+    addList(countText(check), lines);
 
-    auto* buttons = new QDialogButtonBox(this);
+    QDialogButtonBox* buttons = addButtons();
     auto* copies = buttons->addButton(tr("&Restore a copy…"), QDialogButtonBox::ActionRole);
     auto* salvage = buttons->addButton(tr("&Salvage…"), QDialogButtonBox::ActionRole);
     auto* close = buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole);
@@ -56,10 +49,8 @@ FindingsDialog::FindingsDialog(const store::BookCheck& check, const Wording& wor
         accept();
         emit salvageRequested();
     });
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    whole->addWidget(buttons);
     resize(640, 460);
-    list->setFocus();
+    close->setFocus();
 }
 
 } // namespace ullage::app

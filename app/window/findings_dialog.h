@@ -2,7 +2,7 @@
 #pragma once
 
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
-#include <QDialog>
+#include "app/window/listing_dialog.h"
 
 #include "app/words/units.h"
 #include "core/store/integrity.h"
@@ -11,13 +11,13 @@ namespace ullage::app
 {
 
 /// Reads nothing and opens nothing by itself.
-class FindingsDialog : public QDialog
+class FindingsDialog : public ListingDialog
 {
     Q_OBJECT
 
 public:
-    /// `check` has findings; it is copied as words.
-    FindingsDialog(const store::BookCheck& check, const Wording& wording,
+    /// `check` has findings; it is copied as words, moments as seen from `now`.
+    FindingsDialog(const store::BookCheck& check, chemistry::Instant now, const Wording& wording,
                    QWidget* parent = nullptr);
 
 signals:

@@ -47,6 +47,8 @@ MainWindow::MainWindow(QWidget* parent)
     connect(m_shelf, &ShelfPage::mixRequested, this, &MainWindow::mixRequested);
     connect(m_shelf, &ShelfPage::enterRequested, this, &MainWindow::enterRequested);
     connect(m_shelf, &ShelfPage::actionRequested, this, &MainWindow::bottleActionRequested);
+    connect(m_shelf, &ShelfPage::checkRequested, this, &MainWindow::checkRequested);
+    connect(m_shelf, &ShelfPage::copiesRequested, this, &MainWindow::copiesRequested);
     connect(m_rail, &Rail::pageChosen, m_noBook, &NoBook::setPage);
     connect(m_noBook, &NoBook::openBookRequested, this, &MainWindow::openBookRequested);
     connect(m_noBook, &NoBook::copiesRequested, this, &MainWindow::copiesRequested);

@@ -16,6 +16,14 @@ namespace
 constexpr chemistry::Celsius kUsual{20}; // of the next bath
 constexpr int kPatienceMs = 50;          // longer than this, a window is felt to stand still
 
+UnreadBottle unreadBottleOf(const ledger::Unread& unread, const formulary::Formulary& formulary)
+{
+    const auto solution = formulary.solution(unread.solution);
+    return {QString::fromStdString(unread.batch),
+            QString::fromStdString(unread.name.empty() ? unread.batch : unread.name),
+            solution ? QString::fromStdString(solution->name) : QString()};
+}
+
 } // namespace
 
 /// Filled on the thread before `ready`.
@@ -88,6 +96,8 @@ void ShelfFeed::showShelf()
     ShelfSnapshot snapshot{{}, session.newest(), session.now()};
     for (const Bottle& bottle : session.bottles())
         snapshot.bottles.push_back({bottle.batch, bottle.assessment});
+    for (const ledger::Unread& unread : session.unread())
+        snapshot.unread.push_back(unreadBottleOf(unread, session.formulary()));
     ShelfShown shown = shelfShown(snapshot, m_parts.wording());
     ShelfPage* shelf = m_parts.window.shelf();
     shelf->setSummary(shown.summary);
@@ -131,7 +141,7 @@ void ShelfFeed::showSelected(const QString& id)
     const int turn = ++*m_turn;
     const Bottle* bottle = m_parts.session.isOpen() ? m_parts.session.bottle(id) : nullptr;
     if (!bottle)
-        return;
+        return showUnread(id);
     auto handed = std::make_shared<Handed>();
     const auto hand = [this, turn, handed](Result<SelectedBottle> selected) {
         handed->selected = std::move(selected);
@@ -153,9 +163,11 @@ void ShelfFeed::showSelected(const QString& id)
             snapshot.events = std::move(*events);
             if (batch.solution->role == formulary::Role::Developer) {
                 auto strips = (*book)->strips(batch.solution->id, batch.asOf);
-                if (!strips)
+                // Another bottle's that are not as they were entered take nothing from this one.
+                if (!strips && strips.error().code == ErrorCode::StoreFailed)
                     return hand(tl::unexpected(strips.error()));
-                snapshot.strips = std::move(*strips);
+                if (strips)
+                    snapshot.strips = std::move(*strips);
             }
             hand(selectedBottle(snapshot, (*book)->formulary(), wording));
         },
@@ -171,6 +183,21 @@ void ShelfFeed::showSelected(const QString& id)
     waiting.verdict = bottleView(bottle->batch, bottle->assessment, m_parts.wording()).verdict;
     waiting.noTime = tr("Being reckoned…");
     m_parts.window.shelf()->setSelected(waiting);
+}
+
+// What is wrong in it is known already.
+void ShelfFeed::showUnread(const QString& id)
+{
+    Session& session = m_parts.session;
+    if (!session.isOpen())
+        return;
+    for (const ledger::Unread& unread : session.unread()) {
+        if (unread.batch == id.toStdString()) {
+            m_shown = id;
+            m_parts.window.shelf()->setSelected(unreadBottle(
+                unreadBottleOf(unread, session.formulary()), m_parts.sentence(unread.why)));
+        }
+    }
 }
 
 void ShelfFeed::take(int turn, const std::shared_ptr<Handed>& handed)

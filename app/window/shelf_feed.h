@@ -38,6 +38,7 @@ private:
     void bookClosing();
     void showShelf();
     void showSelected(const QString& id);
+    void showUnread(const QString& id);
     void take(int turn, const std::shared_ptr<Handed>& handed);
     [[nodiscard]] BottleSnapshot snapshotOf(const Bottle& bottle);
 

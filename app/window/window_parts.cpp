@@ -3,11 +3,18 @@
 #include "app/widgets/prompts.h"
 #include "app/window/main_window.h"
 #include "app/words/error_words.h"
+#include "app/words/fault_words.h"
 
 namespace ullage::app
 {
 
-QString WindowParts::sentence(const Error& error) const { return errorSentence(error, wording()); }
+QString WindowParts::sentence(const Error& error) const
+{
+    // A fault of the book names an entry: told by what people know that one by.
+    return error.entry > 0 || error.code == ErrorCode::NotAsEntered
+               ? faultSentence(error, session.namesOf(error), session.now(), wording())
+               : errorSentence(error, wording());
+}
 
 void WindowParts::fail(const QString& title, const Error& error) const
 {

@@ -25,7 +25,10 @@ class ErrorWords
     Q_DECLARE_TR_FUNCTIONS(ErrorWords)
 
 public:
-    ErrorWords(const Error& error, const Wording* wording) : m_error(error), m_wording(wording) {}
+    ErrorWords(const Error& error, const Wording* wording, QString about)
+        : m_error(error), m_wording(wording), m_about(std::move(about))
+    {
+    }
 
     [[nodiscard]] QString sentence() const
     {
@@ -225,10 +228,14 @@ private:
                             : what;
     }
 
-    // "entry 12 (event “e2”)": the type as the journal spells it, the id as far as it can be read.
+    // What people know it by; or "entry 12 (event “e2”)": the type as the journal spells it, the id
+    // as far as it can be read.
     [[nodiscard]] QString entry() const
     {
         const QString number = QString::number(m_error.entry);
+        if (!m_about.isEmpty()) {
+            return m_wording ? m_about : tr("entry %1 (%2)").arg(number, m_about);
+        }
         const QString type = text(m_error.entryType);
         return type.isEmpty() ? tr("entry %1").arg(number)
                               : tr("entry %1 (%2 “%3”)").arg(number, type, text(m_error.subject));
@@ -366,13 +373,14 @@ private:
 
     const Error& m_error;
     const Wording* m_wording;
+    QString m_about;
 };
 
 } // namespace
 
-QString errorSentence(const Error& error, const Wording& wording)
+QString errorSentence(const Error& error, const Wording& wording, const QString& about)
 {
-    QString sentence = ErrorWords(error, &wording).sentence();
+    QString sentence = ErrorWords(error, &wording, about).sentence();
     if (!sentence.isEmpty()) {
         sentence[0] = sentence[0].toUpper();
     }
@@ -383,7 +391,7 @@ QString errorSentence(const Error& error, const Wording& wording)
     return sentence;
 }
 
-QString errorLine(const Error& error)
+QString errorLine(const Error& error, const QString& about)
 {
     constexpr qsizetype kLongestPath = 4096; // PATH_MAX of most systems
     QString line;
@@ -393,7 +401,7 @@ QString errorLine(const Error& error)
     if (error.line > 0) {
         line += QString::number(error.line) + u':';
     }
-    return (line.isEmpty() ? line : line + u' ') + ErrorWords(error, nullptr).sentence();
+    return (line.isEmpty() ? line : line + u' ') + ErrorWords(error, nullptr, about).sentence();
 }
 
 } // namespace ullage::app

@@ -4,6 +4,7 @@
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
 #include "core/ledger/contradiction.h"
+#include "core/ledger/line_description.h"
 
 #include <QCoreApplication>
 
@@ -166,7 +167,10 @@ QString loadText(const Load& load, const QLocale& locale)
     return parts.join(QStringLiteral(", "));
 }
 
-QString eventKindName(const Event& event)
+namespace
+{
+
+QString kindNameAt(std::size_t place)
 {
     static const std::array<const char*, std::variant_size_v<Happening>> names{
         QT_TRANSLATE_NOOP("Events", "Mixed"),
@@ -195,7 +199,19 @@ QString eventKindName(const Event& event)
         QT_TRANSLATE_NOOP("Events", "Poured into a waste container"),
         QT_TRANSLATE_NOOP("Events", "Waste handed over"),
     };
-    return Words::tr(names[event.what.index()]);
+    return Words::tr(names[place]);
+}
+
+} // namespace
+
+QString eventKindName(const Event& event) { return kindNameAt(event.what.index()); }
+
+QString eventKindName(std::string_view kind)
+{
+    const auto* known = std::find(kKindCodes.begin(), kKindCodes.end(), kind);
+    return known == kKindCodes.end()
+               ? QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()))
+               : kindNameAt(static_cast<std::size_t>(known - kKindCodes.begin()));
 }
 
 QString eventText(const Event& event, const formulary::Formulary& formulary, const Wording& wording)

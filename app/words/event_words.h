@@ -9,6 +9,8 @@
 
 #include <QString>
 
+#include <string_view>
+
 namespace ullage::app
 {
 
@@ -17,6 +19,8 @@ QString loadText(const ledger::Load& load, const QLocale& locale);
 
 /// The kind alone: "Mixed", "Film", "Clearing test".
 QString eventKindName(const ledger::Event& event);
+/// By its code (kKindCodes); an unknown one as it is.
+QString eventKindName(std::string_view kind);
 
 /// One line: "Mixed 1,000 ml of MQ borax developer in Amber 1". Unknown ids stand as they are.
 QString eventText(const ledger::Event& event, const formulary::Formulary& formulary,

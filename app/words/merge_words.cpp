@@ -28,25 +28,6 @@ QString waitingText(int waiting)
                        : QString();
 }
 
-QString typeName(const Entry& entry)
-{
-    static const std::map<std::string_view, const char*> names{
-        {"solution", QT_TRANSLATE_NOOP("Merge", "Solution")},
-        {"vessel", QT_TRANSLATE_NOOP("Merge", "Bottle")},
-        {"film", QT_TRANSLATE_NOOP("Merge", "Film")},
-        {"packet", QT_TRANSLATE_NOOP("Merge", "Packet")},
-        {"chemical", QT_TRANSLATE_NOOP("Merge", "Chemical")},
-        {"development-time", QT_TRANSLATE_NOOP("Merge", "Development time")},
-        {"film-mark", QT_TRANSLATE_NOOP("Merge", "Mark on a film")},
-        {"run-times", QT_TRANSLATE_NOOP("Merge", "Times of a run")},
-        {"supply", QT_TRANSLATE_NOOP("Merge", "Supply")},
-        {"barcode", QT_TRANSLATE_NOOP("Merge", "Barcode")},
-        {"work", QT_TRANSLATE_NOOP("Merge", "Work to come")},
-        {"container", QT_TRANSLATE_NOOP("Merge", "Waste container")}};
-    const auto found = names.find(entry.type());
-    return found == names.end() ? utf8(std::string(entry.type())) : Words::tr(found->second);
-}
-
 // What people call it; the id where it has no name.
 QString nameOf(const Entry& entry)
 {
@@ -100,6 +81,25 @@ QString likelySameLine(const LikelySame& same, const QString& file)
                     shortened(utf8(same.oursName)));
 }
 
+QString entryTypeName(std::string_view type)
+{
+    static const std::map<std::string_view, const char*> names{
+        {"solution", QT_TRANSLATE_NOOP("Merge", "Solution")},
+        {"vessel", QT_TRANSLATE_NOOP("Merge", "Bottle")},
+        {"film", QT_TRANSLATE_NOOP("Merge", "Film")},
+        {"packet", QT_TRANSLATE_NOOP("Merge", "Packet")},
+        {"chemical", QT_TRANSLATE_NOOP("Merge", "Chemical")},
+        {"development-time", QT_TRANSLATE_NOOP("Merge", "Development time")},
+        {"film-mark", QT_TRANSLATE_NOOP("Merge", "Mark on a film")},
+        {"run-times", QT_TRANSLATE_NOOP("Merge", "Times of a run")},
+        {"supply", QT_TRANSLATE_NOOP("Merge", "Supply")},
+        {"barcode", QT_TRANSLATE_NOOP("Merge", "Barcode")},
+        {"work", QT_TRANSLATE_NOOP("Merge", "Work to come")},
+        {"container", QT_TRANSLATE_NOOP("Merge", "Waste container")}};
+    const auto found = names.find(type);
+    return found == names.end() ? utf8(std::string(type)) : Words::tr(found->second);
+}
+
 QString entryText(const Entry& entry, const formulary::Formulary& formulary, chemistry::Instant now,
                   const Wording& wording)
 {
@@ -107,7 +107,8 @@ QString entryText(const Entry& entry, const formulary::Formulary& formulary, che
         return momentText(event->at, now, wording.locale) + QStringLiteral(" · ") +
                eventText(*event, formulary, wording);
     }
-    return Words::tr("%1 “%2”", "type of entry, its name").arg(typeName(entry), nameOf(entry));
+    return Words::tr("%1 “%2”", "type of entry, its name")
+        .arg(entryTypeName(entry.type()), nameOf(entry));
 }
 
 QString contradictionText(const Contradiction& contradiction, const formulary::Formulary& formulary,

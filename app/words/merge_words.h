@@ -18,6 +18,9 @@ QString contradictionLine(const ledger::Contradiction& contradiction);
 /// "party.jsonl:12: “Dev 1” may be the bottle “Dev 14” of the book: …"
 QString likelySameLine(const ledger::LikelySame& same, const QString& file);
 
+/// "Solution", "Bottle", "Film"; a type without a name as the journal spells it.
+QString entryTypeName(std::string_view type);
+
 /// What stands on a line, for the window: "2 Nov, 19:30 · Drew off 20 ml", "Solution MQ borax".
 QString entryText(const ledger::Entry& entry, const formulary::Formulary& formulary,
                   chemistry::Instant now, const Wording& wording);

@@ -117,7 +117,7 @@ Result<Batch> Book::batch(const std::string& id, Instant at)
     return std::move(**folded);
 }
 
-Result<std::vector<Batch>> Book::batches(Instant at, bool ended, std::vector<Error>* unread)
+Result<std::vector<Batch>> Book::batches(Instant at, bool ended, std::vector<Unread>* unread)
 {
     const auto states = m_store->batches(at, ended);
     if (!states) {
@@ -128,9 +128,10 @@ Result<std::vector<Batch>> Book::batches(Instant at, bool ended, std::vector<Err
         const bool wasKept = m_kept.contains(state.id);
         auto folded = batch(state.id, at);
         if (!folded && unread && folded.error().code != ErrorCode::StoreFailed) {
-            unread->push_back(folded.error());
-            if (unread->back().subject.empty()) {
-                unread->back().subject = state.name;
+            unread->push_back(
+                {state.id, state.name, state.solution, result.size(), folded.error()});
+            if (unread->back().why.subject.empty()) {
+                unread->back().why.subject = state.name;
             }
             continue;
         }

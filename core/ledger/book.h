@@ -67,6 +67,16 @@ struct FilmRun {
     std::vector<RunTopUp> topUps; ///< of baths of this run, right after it
 };
 
+/// A batch that is not shown, because something in it is not what was entered or does not go
+/// together: what is known of it all the same.
+struct Unread {
+    std::string batch;
+    std::string name;
+    std::string solution;
+    std::size_t place = 0; ///< how many of those that are shown stand before it
+    Error why;
+};
+
 class Book
 {
 public:
@@ -77,10 +87,10 @@ public:
     [[nodiscard]] const formulary::Formulary& formulary() const { return *m_formulary; }
     [[nodiscard]] chemistry::Instant now() const { return m_clock(); }
     /// Batches as of `at`, in order of mixing; with `ended` also the discarded and used up ones.
-    /// With `unread`, one whose events are not what was entered, or do not go together, is left out
-    /// and said there; without, it is the failure of all.
+    /// With `unread`, one whose events are not what was entered, or do not go together, stands
+    /// there instead; without, it is the failure of all.
     Result<std::vector<Batch>> batches(chemistry::Instant at, bool ended = false,
-                                       std::vector<Error>* unread = nullptr);
+                                       std::vector<Unread>* unread = nullptr);
     /// One batch as of `at`. UnknownId if it was not mixed by then.
     Result<Batch> batch(const std::string& id, chemistry::Instant at);
     Result<std::vector<Event>> events(const std::string& batch);

@@ -48,6 +48,7 @@ public:
                 found(fault);
             }
         }
+        m_check.names = namesFor(*m_connection, m_check.findings);
         return std::move(m_check);
     }
 

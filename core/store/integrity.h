@@ -1,6 +1,7 @@
 // Reading a whole book to see that it is sound.
 #pragma once
 
+#include "core/store/fault_names.h"
 #include "core/store/progress.h"
 #include "core/store/sql_store.h"
 
@@ -17,6 +18,7 @@ struct BookCheck {
     /// empty for a sound book. The first kMostFaults (chain.h) of them.
     std::vector<Error> findings;
     std::int64_t unlisted = 0; ///< findings beyond those
+    FaultNames names;          ///< what the findings are about
 };
 
 /// Checks the file (SQLite's own check and foreign keys), the schema against the program's own, the

@@ -108,13 +108,43 @@ QByteArray batchText(const Batch& batch)
     return one.object();
 }
 
+// The same keys, so that whoever reads them finds them all.
+QByteArray unreadText(const Unread& unread)
+{
+    LineWriter reason;
+    reason.text("code", "not-as-entered");
+    if (unread.why.entry > 0) {
+        reason.raw("entry", QByteArray::number(qlonglong{unread.why.entry}));
+    }
+    LineWriter one;
+    one.text("batch", unread.batch).text("name", unread.name).text("solution", unread.solution);
+    for (const char* figure :
+         {"volume_ml", "films_done", "wear_films_per_litre", "films_left", "wear_factor",
+          "age_days", "oxygen_mmol_per_litre", "oxygen_limit_mmol_per_litre", "age_part",
+          "air_part", "standing_used", "silver_g_per_litre", "bromide_mg_per_litre", "openings",
+          "air_ml", "discard_by", "verdict"}) {
+        one.raw(figure, kNull);
+    }
+    one.raw("reasons", listOf({reason.object()}));
+    for (const char* figure : {"last_film", "clearing", "fix_s"}) {
+        one.raw(figure, kNull);
+    }
+    return one.object();
+}
+
 } // namespace
 
-QByteArray reportJson(std::span<const Batch> batches)
+QByteArray reportJson(std::span<const Batch> batches, std::span<const Unread> unread)
 {
     QByteArrayList texts;
-    for (const Batch& batch : batches) {
-        texts += batchText(batch);
+    auto next = unread.begin();
+    for (std::size_t place = 0; place <= batches.size(); ++place) {
+        for (; next != unread.end() && next->place <= place; ++next) {
+            texts += unreadText(*next);
+        }
+        if (place < batches.size()) {
+            texts += batchText(batches[place]);
+        }
     }
     return texts.isEmpty() ? QByteArray("[]\n") : "[\n" + texts.join(",\n") + "\n]\n";
 }

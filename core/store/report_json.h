@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/chemistry/developing.h"
+#include "core/ledger/book.h"
 #include "core/ledger/next_load.h"
 
 #include <QByteArray>
@@ -15,8 +16,10 @@ namespace ullage::store
 {
 
 /// An array, one object a batch in the order given. Dates are in UTC. The fixing time is for films
-/// with ordinary grains, at 20 °C.
-QByteArray reportJson(std::span<const ledger::Batch> batches);
+/// with ordinary grains, at 20 °C. Those that are `unread` have their places among them: nothing is
+/// told of them but name, solution and the reason "not-as-entered", with the number of the entry.
+QByteArray reportJson(std::span<const ledger::Batch> batches,
+                      std::span<const ledger::Unread> unread = {});
 
 /// The time for the next load, factor by factor; not rounded.
 struct NextTime {

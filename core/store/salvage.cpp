@@ -60,6 +60,11 @@ struct Source {
     std::optional<std::int64_t> agreesUntil = std::nullopt; ///< once somebody has asked
 };
 
+struct Lost {
+    std::int64_t number = 0;
+    Between between;
+};
+
 class Salvage
 {
 public:
@@ -152,6 +157,7 @@ private:
             return tl::unexpected(check.error());
         }
         m_done.faults = check->findings;
+        m_done.names = namesFor(m_store->connection(), m_done.faults);
         m_store = nullptr;
         store->reset();
         return asOneFile(path);
@@ -193,7 +199,11 @@ private:
     {
         if (m_wreck) {
             auto fine = m_wreck->forEach([this](std::int64_t number, StoredEntry* found) {
-                return found ? enter(*found, *m_wreck) : fillIn(number);
+                if (found) {
+                    pass(found->entry);
+                    return enter(*found, *m_wreck);
+                }
+                return fillIn(number);
             });
             if (!fine) {
                 return fine;
@@ -256,11 +266,25 @@ private:
                 continue;
             }
             if (auto found = source.pages->entry(number)) {
+                pass(found->entry);
                 return enterFrom(source, *found);
             }
         }
-        m_lost.push_back(number);
+        m_lost.push_back({number, {m_passed, std::nullopt}});
         return {};
+    }
+
+    // The moments next to what is lost: all that a person can know it by.
+    void pass(const ledger::Entry& entry)
+    {
+        const ledger::Event* event = entry.event();
+        if (!event) {
+            return;
+        }
+        m_passed = event->at;
+        for (; m_closed < m_lost.size(); ++m_closed) {
+            m_lost[m_closed].between.to = event->at;
+        }
     }
 
     // A copy counts as far as it has the same entries: one of a book that went another way since
@@ -343,20 +367,24 @@ private:
         if (m_lost.empty()) {
             return;
         }
-        const auto& names = m_wreck->named(m_lost);
-        for (const std::int64_t number : m_lost) {
+        std::vector<std::int64_t> numbers;
+        for (const Lost& lost : m_lost) {
+            numbers.push_back(lost.number);
+        }
+        const auto& names = m_wreck->named(numbers);
+        for (const auto& [number, between] : m_lost) {
             const auto name = names.find(number);
             if (name != names.end()) {
                 const std::string type = name->second.type.toStdString();
                 const std::string id = name->second.id.toStdString();
                 if (!m_entered.contains(type + '\n' + id)) {
-                    m_done.missing.push_back({number, number, type, id});
+                    m_done.missing.push_back({number, number, type, id, between});
                 }
             } else if (!m_done.missing.empty() && m_done.missing.back().type.empty() &&
                        m_done.missing.back().last + 1 == number) {
                 m_done.missing.back().last = number;
             } else {
-                m_done.missing.push_back({number, number, {}, {}});
+                m_done.missing.push_back({number, number, {}, {}, between});
             }
         }
     }
@@ -370,11 +398,26 @@ private:
     std::set<std::string> m_entered; ///< type and id
     std::set<std::int64_t> m_actions;
     std::set<std::string> m_batches;
-    std::vector<std::int64_t> m_lost;
+    std::vector<Lost> m_lost;
+    std::size_t m_closed = 0;                   ///< of them, those after which something was found
+    std::optional<chemistry::Instant> m_passed; ///< moment of the event found last
     Salvaged m_done;
 };
 
 } // namespace
+
+std::vector<Gap> gapsOf(const std::vector<Missing>& missing)
+{
+    std::vector<Gap> gaps;
+    for (const Missing& part : missing) {
+        if (gaps.empty() || gaps.back().last + 1 != part.first) {
+            gaps.push_back({part.first, part.last, part.between, {}});
+        }
+        gaps.back().last = part.last;
+        gaps.back().parts.push_back(part);
+    }
+    return gaps;
+}
 
 Result<Salvaged> salvage(const QString& damaged, const QString& fresh,
                          const std::vector<Copy>& copies, chemistry::Instant now,

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/backup.h"
+#include "core/store/fault_names.h"
 
 #include <vector>
 
@@ -15,7 +16,18 @@ struct Missing {
     /// What an index of the damaged book still says of one; then first and last are the same.
     std::string type;
     std::string id;
+    Between between; ///< of all that are gone in that place
 };
+
+/// All that is gone in one place.
+struct Gap {
+    std::int64_t first = 0;
+    std::int64_t last = 0;
+    Between between;
+    std::vector<Missing> parts;
+};
+/// `missing` in order; what stands side by side is one.
+std::vector<Gap> gapsOf(const std::vector<Missing>& missing);
 
 struct Salvaged {
     std::int64_t entries = 0;  ///< in the new book
@@ -28,6 +40,7 @@ struct Salvaged {
     /// What is wrong in the new book because of what is missing, each with its subject, as
     /// checkBook() finds it. Entries that rest on missing ones are in the book all the same.
     std::vector<Error> faults;
+    FaultNames names; ///< what they are about
 };
 
 /// Reads the book at `damaged`, which is never written, entry by entry around whatever cannot be

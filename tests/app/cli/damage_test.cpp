@@ -3,6 +3,9 @@
 #include "tests/app/cli/cli_kit.h"
 #include "tests/core/store/damaged_book.h"
 
+#include <QJsonArray>
+#include <QJsonDocument>
+
 using namespace ullage::app;
 using namespace ullage::app::testing;
 namespace st = ullage::store::testing;
@@ -37,7 +40,7 @@ TEST_F(DamageTest, ABadByteInADefinitionHidesOnlyWhatRestsOnIt)
     const Answer report = run({"report"});
     EXPECT_EQ(report.code, kStoreFailed);
     EXPECT_TRUE(report.out.contains("Dev 1")) << report.out.constData();
-    EXPECT_FALSE(report.out.contains("dev-2"));
+    EXPECT_EQ(report.out.count("Not shown"), 1) << report.out.constData();
     EXPECT_TRUE(report.err.contains("entry 5 (vessel “b2”) is not as it was entered."))
         << report.err.constData();
     EXPECT_TRUE(report.err.contains("dev-2")) << "which bottle that hides";
@@ -60,9 +63,55 @@ TEST_F(DamageTest, AChangedEventIsNotShown)
     const Answer report = run({"report"});
     EXPECT_EQ(report.code, kStoreFailed);
     EXPECT_TRUE(report.out.contains("Dev 1"));
-    EXPECT_FALSE(report.out.contains("dev-2"));
-    EXPECT_TRUE(report.err.contains("entry 6 (event “e3”) is not as it was entered."))
-        << report.err.constData();
+    // It has its row, and nothing of what was changed in it.
+    EXPECT_TRUE(report.out.contains("dev-2")) << report.out.constData();
+    EXPECT_EQ(report.out.count("Not shown"), 1) << report.out.constData();
+    EXPECT_FALSE(report.out.contains("510"));
+    // By what a person knows it by, not by its id.
+    EXPECT_TRUE(report.err.contains("entry 6 (Mixed, dev-2, ")) << report.err.constData();
+    EXPECT_FALSE(report.err.contains("e3")) << report.err.constData();
+    EXPECT_TRUE(report.err.contains(" is not as it was entered.")) << report.err.constData();
+}
+
+// All that is wrong, each by its name: the bottle of a batch, the kind and the moment of an entry.
+TEST_F(DamageTest, CheckNamesWhatAPersonKnows)
+{
+    st::tamper(book(), {"UPDATE entry SET body = replace(body, 'Dev 1', 'Dev 7') WHERE id = 'e1'",
+                        "DELETE FROM entry WHERE id = 'e2'"});
+    const Answer check = run({"check"});
+    EXPECT_EQ(check.code, kStoreFailed);
+    EXPECT_TRUE(check.err.contains("entry 3 (Mixed, Dev 1, ")) << check.err.constData();
+    EXPECT_TRUE(check.err.contains("entry 4 is missing. They lay between "))
+        << check.err.constData();
+    EXPECT_TRUE(check.err.contains("the batch “Dev 1” has other events")) << check.err.constData();
+    EXPECT_FALSE(check.err.contains("“e1”")) << check.err.constData();
+    EXPECT_FALSE(check.err.contains("dev-1")) << check.err.constData();
+}
+
+TEST_F(DamageTest, EveryBottleThatIsNotShownHasARow)
+{
+    st::tamper(book(), {"UPDATE entry SET body = replace(body, '\"volume_ml\":500', "
+                        "'\"volume_ml\":510'), volume_ml = 510 WHERE id = 'e3'",
+                        "UPDATE entry SET body = replace(body, '\"count\":2', '\"count\":1') "
+                        "WHERE id = 'e2'"});
+    const Answer report = run({"report"});
+    EXPECT_EQ(report.code, kStoreFailed);
+    EXPECT_EQ(report.out.count("Not shown"), 2) << report.out.constData();
+    EXPECT_TRUE(report.err.contains("Dev 1")) << report.err.constData();
+    EXPECT_TRUE(report.err.contains("dev-2")) << report.err.constData();
+
+    const Answer json = run({"report", "--json"});
+    EXPECT_EQ(json.code, kStoreFailed);
+    const QJsonArray rows = QJsonDocument::fromJson(json.out).array();
+    ASSERT_EQ(rows.size(), 2) << json.out.constData();
+    EXPECT_EQ(rows[0]["name"], "Dev 1") << "in order of mixing";
+    EXPECT_EQ(rows[1]["batch"], "dev-2");
+    for (const QJsonValue& row : rows) {
+        EXPECT_TRUE(row["verdict"].isNull());
+        EXPECT_TRUE(row["volume_ml"].isNull());
+        EXPECT_EQ(row["reasons"][0]["code"], "not-as-entered");
+    }
+    EXPECT_EQ(rows[1]["reasons"][0]["entry"], 6);
 }
 
 TEST_F(DamageTest, ARemovedLastEventIsSaid)

@@ -197,7 +197,7 @@ void copies(Desk& desk)
                     .field = "solution",
                     .text = "starter-mq-borax",
                     .subject = "Dev 14"}};
-    SalvageDialog salvaged(done, desk.file("home-salvaged.ullage"), wording);
+    SalvageDialog salvaged(done, desk.file("home-salvaged.ullage"), desk.now(), wording);
     picture(salvaged, "salvaged");
 }
 

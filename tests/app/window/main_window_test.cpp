@@ -138,8 +138,10 @@ TEST(MainWindow, WhatNeedsABookCannotBeChosenWithoutOneAndSaysWhy)
         const QAction* action = entry(window, QString::fromUtf8(text));
         ASSERT_NE(action, nullptr) << text;
         EXPECT_FALSE(action->isEnabled()) << text;
-        if (QString::fromUtf8(text) != "Run film…") // greyed without a bottle, too
-            EXPECT_EQ(action->toolTip(), "No book is open") << text;
+        // Greyed without a bottle, too.
+        EXPECT_TRUE(action->toolTip() == "No book is open" ||
+                    QString::fromUtf8(text) == "Run film…")
+            << text;
     }
     for (const char* text : {"New book…", "Open book…", "Copies…", "Restore…",
                              "Salvage a damaged book…", "Quit", "Cautions"})

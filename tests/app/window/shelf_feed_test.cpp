@@ -2,9 +2,12 @@
 // again.
 #include "app/dialogs/mix_dialog.h"
 #include "tests/app/window/window_kit.h"
+#include "tests/core/store/damaged_book.h"
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
 
 namespace ullage::app
 {
@@ -51,6 +54,51 @@ TEST(ShelfFeed, tellsOfTheBottleSelectedAndOfAnother)
     desk.run(fix, 3);
     EXPECT_DOUBLE_EQ(at.bottle("Fix 1")->filmsDone, 3);
     EXPECT_TRUE(says(*shelf, "Fix 1, "));
+}
+
+// It keeps its place, under its name, with what can be done about it.
+TEST(ShelfFeed, aBottleThatIsNotAsItWasEnteredStaysOnTheShelf)
+{
+    Desk desk;
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    const auto other = desk.mix("starter-mq-borax", "starter-glass-500", 500, "Dev 2");
+    desk.run(dev, 3);
+    desk.run(other, 1); // so it is clear
+    desk.session().close();
+    store::testing::tamper(desk.bookPath(),
+                           {"UPDATE entry SET body = replace(body, '\"count\":3', '\"count\":1'), "
+                            "films = 1 WHERE kind = 'processed'"});
+    desk.reopen();
+    Window at(desk);
+    Window::settle();
+    const BottleView* bottle = at.bottle("Dev 1");
+    ASSERT_NE(bottle, nullptr);
+    EXPECT_TRUE(bottle->unread);
+    EXPECT_EQ(bottle->headline, "Not as it was entered");
+    EXPECT_EQ(bottle->filmsDone, 0) << "nothing of what was changed";
+    ASSERT_NE(at.bottle("Dev 2"), nullptr);
+    EXPECT_FALSE(at.bottle("Dev 2")->unread);
+    ShelfPage* shelf = at.window.shelf();
+    EXPECT_TRUE(says(*shelf, "not shown"));
+    EXPECT_EQ(shelf->currentBottle(), QString::fromStdString(dev)) << "what is to be done first";
+    EXPECT_TRUE(says(*shelf, "Film, Dev 1, ")) << "which entry";
+    EXPECT_FALSE(at.action("Run film")->isEnabled());
+    QSignalSpy check(&at.window, &MainWindow::checkRequested);
+    QSignalSpy copies(&at.window, &MainWindow::copiesRequested);
+    int pressed = 0;
+    for (auto* button : shelf->findChildren<QPushButton*>()) {
+        if (button->isVisible() &&
+            (button->text() == "Check the book" || button->text() == "Restore a copy…")) {
+            button->click();
+            ++pressed;
+        }
+    }
+    EXPECT_EQ(pressed, 2);
+    EXPECT_EQ(check.count(), 1);
+    EXPECT_EQ(copies.count(), 1);
+    ASSERT_TRUE(shelf->selectBottle(at.bottle("Dev 2")->id));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says(*shelf, "Dev 2, "); }, 10'000));
+    EXPECT_TRUE(at.action("Run film")->isEnabled());
 }
 
 TEST(ShelfFeed, aBottleMixedFromAnotherPageIsSelected)

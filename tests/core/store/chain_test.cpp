@@ -169,11 +169,14 @@ TEST(Chain, AFoldIsGivenOnlyWhatWasEntered)
         const auto batches = book.book->batches(testNow());
         ASSERT_FALSE(batches) << one.sql;
         EXPECT_EQ(said(batches.error()), one.said);
-        std::vector<Error> unread;
+        std::vector<ledger::Unread> unread;
         const auto others = book.book->batches(testNow(), false, &unread);
         ASSERT_TRUE(others);
         EXPECT_TRUE(others->empty());
-        EXPECT_EQ(said(unread), Said{one.said});
+        ASSERT_EQ(unread.size(), 1U);
+        EXPECT_EQ(said(unread.front().why), one.said);
+        EXPECT_EQ(unread.front().batch, "dev-1");
+        EXPECT_EQ(unread.front().name, "Dev 1");
     }
 }
 
