@@ -17,12 +17,45 @@ namespace ullage::app
 using chemistry::Instant;
 using chemistry::Millilitres;
 
+namespace
+{
+
+// What a choice of the box "From" is, beside the id that is its data.
+enum class Source { Fresh, Bottle, Replenisher };
+constexpr int kSource = Qt::UserRole + 1;
+
+void addSource(QComboBox& box, const QString& text, Source source, const std::string& id)
+{
+    box.addItem(text, QString::fromStdString(id));
+    box.setItemData(box.count() - 1, static_cast<int>(source), kSource);
+}
+
+// Those of the same solution stand first.
+void addBottles(QComboBox& box, const ledger::Batch& batch, const std::vector<Bottle>& bottles)
+{
+    for (const bool same : {true, false}) {
+        for (const Bottle& other : bottles) {
+            const ledger::Batch& from = other.batch;
+            if (from.solution->role != batch.solution->role || from.id == batch.id ||
+                (from.solution->id == batch.solution->id) != same)
+                continue;
+            const QString name = QString::fromStdString(from.name);
+            addSource(box,
+                      same ? name
+                           : TopUpForm::tr("%1 · %2", "bottle, another solution")
+                                 .arg(name, QString::fromStdString(from.solution->name)),
+                      Source::Bottle, from.id);
+        }
+    }
+}
+
+} // namespace
+
 TopUpForm::TopUpForm(Session& session, const Wording& wording, QWidget* parent)
     : HappeningForm(session, wording, parent)
 {
     m_room = addText({});
-    m_volume =
-        addQuantity(formulary::fieldOf(&ledger::ToppedUp::volume), tr("&Fresh solution added"));
+    m_volume = addQuantity(formulary::fieldOf(&ledger::ToppedUp::volume), tr("&Volume added"));
     m_from = new QComboBox(this);
     addRow(QStringLiteral("from"), tr("F&rom"), m_from, Width::Half);
     addAirOf<ledger::ToppedUp>();
@@ -34,24 +67,39 @@ void TopUpForm::bottleChanged()
     m_room->setText(tr("%1 is in the bottle, and there is room for %2 more.")
                         .arg(volumeText(batch()->volume, wording()), volumeText(room, wording())));
     const QSignalBlocker quiet(m_from);
-    const QVariant before = m_from->currentData();
+    const QString before = m_from->currentText();
     m_from->clear();
-    m_from->addItem(tr("Freshly mixed"), QString());
-    for (const Bottle& other : bottlesAt(session(), at())) {
-        if (other.batch.solution->id == batch()->solution->id && other.batch.id != batch()->id)
-            m_from->addItem(QString::fromStdString(other.batch.name),
-                            QString::fromStdString(other.batch.id));
+    const formulary::Solution& own = *batch()->solution;
+    if (!own.replenisher.empty()) {
+        const auto replenisher = session().formulary().solution(own.replenisher);
+        addSource(
+            *m_from,
+            tr("Replenisher: %1")
+                .arg(QString::fromStdString(replenisher ? replenisher->name : own.replenisher)),
+            Source::Replenisher, own.replenisher);
     }
-    m_from->setCurrentIndex(std::max(0, m_from->findData(before)));
+    addSource(*m_from, tr("Freshly mixed"), Source::Fresh, {});
+    addBottles(*m_from, *batch(), bottlesAt(session(), at()));
+    m_from->setCurrentIndex(std::max(0, m_from->findText(before)));
 }
 
-std::string TopUpForm::from() const { return m_from->currentData().toString().toStdString(); }
+ledger::ToppedUp TopUpForm::what() const
+{
+    ledger::ToppedUp what{Millilitres(m_volume->value().value_or(0)), {}, {}};
+    const std::string id = m_from->currentData().toString().toStdString();
+    const auto source = static_cast<Source>(m_from->currentData(kSource).toInt());
+    if (source == Source::Bottle)
+        what.from = id;
+    else if (source == Source::Replenisher)
+        what.solution = id;
+    return what;
+}
 
 std::optional<ledger::Happening> TopUpForm::happening() const
 {
     if (!m_volume->value())
         return std::nullopt;
-    return ledger::ToppedUp{Millilitres(*m_volume->value()), from(), {}};
+    return what();
 }
 
 std::optional<std::vector<ledger::Event>> TopUpForm::events(const std::string& batch, Instant at,
@@ -59,14 +107,14 @@ std::optional<std::vector<ledger::Event>> TopUpForm::events(const std::string& b
 {
     if (!m_volume->value())
         return std::nullopt;
-    return ledger::topUpEvents(batch, {Millilitres(*m_volume->value()), from(), {}}, when(at),
-                               newId);
+    return ledger::topUpEvents(batch, what(), when(at), newId);
 }
 
 Result<void> TopUpForm::enter(const std::string& batch, Instant at) const
 {
+    const ledger::ToppedUp added = what();
     return session().doing([&](ledger::Book& book) {
-        return book.topUp(batch, Millilitres(*m_volume->value()), when(at), from());
+        return book.topUp(batch, added.volume, when(at), added.from, added.solution);
     });
 }
 

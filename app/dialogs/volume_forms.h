@@ -10,7 +10,8 @@ class QComboBox;
 namespace ullage::app
 {
 
-/// Adds fresh solution, mixed for it or from another batch of the same solution.
+/// Adds something: freshly mixed, from another bottle for the same bath, or the replenisher that
+/// its solution names.
 class TopUpForm : public HappeningForm
 {
     Q_OBJECT
@@ -29,7 +30,8 @@ protected:
     void bottleChanged() override;
 
 private:
-    [[nodiscard]] std::string from() const;
+    /// What goes in, as far as it is chosen; the volume 0 while it cannot be read.
+    [[nodiscard]] ledger::ToppedUp what() const;
 
     QLabel* m_room;
     QuantityEdit* m_volume;

@@ -58,10 +58,11 @@ void BottleActions::retranslate()
     action(BottleAction::Bench)->setText(tr("Plan a run on the &Bench"));
     action(BottleAction::TopUp)->setText(tr("&Top up…"));
     action(BottleAction::DrawOff)->setText(tr("Draw &off…"));
-    action(BottleAction::Move)->setText(tr("&Move to another bottle…"));
+    action(BottleAction::Decant)->setText(tr("De&cant…"));
+    action(BottleAction::Move)->setText(tr("Mo&ve to another bottle…"));
     action(BottleAction::Test)->setText(tr("T&est…"));
     action(BottleAction::Dissolved)->setText(tr("All d&issolved…"));
-    action(BottleAction::Contaminated)->setText(tr("&Contaminated…"));
+    action(BottleAction::Contaminated)->setText(tr("Conta&minated…"));
     action(BottleAction::Note)->setText(tr("&Note…"));
     action(BottleAction::Opened)->setText(tr("O&pened…"));
     action(BottleAction::StoodOpen)->setText(tr("&Stood open…"));

@@ -19,6 +19,7 @@ enum class BottleAction {
     Bench, ///< plan a run with this bottle
     TopUp,
     DrawOff,
+    Decant, ///< into bottles of their own
     Move,
     Test,
     Dissolved,
@@ -31,7 +32,7 @@ enum class BottleAction {
     History,
     Discard
 };
-inline constexpr int kBottleActions = 15;
+inline constexpr int kBottleActions = 16;
 
 class BottleActions : public QObject
 {

@@ -92,10 +92,10 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     setButtonLook(m_more, ButtonLook::Quiet);
     auto* menu = new QMenu(m_more);
     for (const BottleAction which :
-         {BottleAction::Bench, BottleAction::DrawOff, BottleAction::Move, BottleAction::Dissolved,
-          BottleAction::Contaminated, BottleAction::Note, BottleAction::Opened,
-          BottleAction::StoodOpen, BottleAction::StoredAt, BottleAction::Films,
-          BottleAction::History})
+         {BottleAction::Bench, BottleAction::DrawOff, BottleAction::Decant, BottleAction::Move,
+          BottleAction::Dissolved, BottleAction::Contaminated, BottleAction::Note,
+          BottleAction::Opened, BottleAction::StoodOpen, BottleAction::StoredAt,
+          BottleAction::Films, BottleAction::History})
         menu->addAction(m_actions->action(which));
     m_more->setMenu(menu);
     m_buttons->addWidget(m_more);

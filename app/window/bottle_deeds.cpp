@@ -1,5 +1,6 @@
 #include "app/window/bottle_deeds.h"
 
+#include "app/dialogs/decant_dialog.h"
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/mix_dialog.h"
@@ -81,6 +82,8 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
         return happened(HappeningKind::TopUp);
     case BottleAction::DrawOff:
         return happened(HappeningKind::DrawOff);
+    case BottleAction::Decant:
+        return openOnce(new DecantDialog(context, *bottle, over));
     case BottleAction::Move:
         return happened(HappeningKind::Move);
     case BottleAction::Test:

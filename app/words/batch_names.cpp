@@ -59,4 +59,21 @@ QString nextBatchName(formulary::Role role, const QStringList& taken)
     return QStringLiteral("%1 %2").arg(prefix).arg(highest + 1);
 }
 
+QString partName(const QString& whole, const QStringList& taken)
+{
+    const auto free = [&](const QString& name) {
+        return !taken.contains(name, Qt::CaseInsensitive);
+    };
+    for (char part = 'b'; part <= 'z'; ++part) {
+        QString name = QStringLiteral("%1 %2").arg(whole, QString(QLatin1Char(part)));
+        if (free(name))
+            return name;
+    }
+    for (int part = 27;; ++part) {
+        QString name = QStringLiteral("%1 %2").arg(whole).arg(part);
+        if (free(name))
+            return name;
+    }
+}
+
 } // namespace ullage::app

@@ -17,4 +17,7 @@ QString namePrefix(formulary::Role role);
 /// twice.
 QString nextBatchName(formulary::Role role, const QStringList& taken);
 
+/// Of a part of a batch in a bottle of its own: "Dev 14 b", then "Dev 14 c"; none that is taken.
+QString partName(const QString& whole, const QStringList& taken);
+
 } // namespace ullage::app

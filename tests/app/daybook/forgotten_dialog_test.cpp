@@ -102,7 +102,7 @@ const std::vector<Case>& cases()
 {
     static const std::vector<Case> all{
         {Kind::DrawOff, {{"Volume taken out", "300"}, {"What for", "given away"}}},
-        {Kind::TopUp, {{"Fresh solution added", "20"}}},
+        {Kind::TopUp, {{"Volume added", "20"}}},
         {Kind::Move, {}},
         {Kind::Opened, {{"Air left in the bottle, if you know", "30"}}},
         {Kind::StoodOpen, {{"Hours open", "20"}, {"Surface", "500"}}},
@@ -265,7 +265,7 @@ TEST_F(Forgotten, AToppingUpFromAnotherBottleIsToldOfBoth)
     setMoment(dialog, daysAgo(1));
     auto* from = named<QComboBox>(dialog, "From");
     from->setCurrentIndex(from->findText("Dev 2"));
-    type(*dialog.shown(), "Fresh solution added", "100");
+    type(*dialog.shown(), "Volume added", "100");
     const QStringList said = told(dialog);
     EXPECT_TRUE(said.contains("Dev 1")) << said.join('|').toStdString();
     EXPECT_TRUE(said.contains("Dev 2")) << said.join('|').toStdString();

@@ -67,11 +67,11 @@ TEST_F(BottleDialogs, topUp)
 {
     BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, dev));
     expectRefused(dialog, "volume_ml"); // nothing typed
-    type(dialog, "Fresh solution added", "131");
+    type(dialog, "Volume added", "131");
     expectRefused(dialog, "volume_ml"); // 130 fit
     EXPECT_TRUE(dialog.problemOf("volume_ml").contains("131")) << "names the value";
     EXPECT_TRUE(dialog.problemOf("volume_ml").contains("130")) << "names what is allowed";
-    type(dialog, "Fresh solution added", "100");
+    type(dialog, "Volume added", "100");
     expectDone(dialog);
     EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 1000);
 }
@@ -82,12 +82,51 @@ TEST_F(BottleDialogs, topUpFromAnotherBottleDrawsThatOne)
     BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, dev));
     auto* from = named<QComboBox>(dialog, "From");
     from->setCurrentIndex(from->findText("Dev 15"));
-    type(dialog, "Fresh solution added", "100 ml");
+    type(dialog, "Volume added", "100 ml");
     expectDone(dialog);
     EXPECT_DOUBLE_EQ(batch(spare).volume.value(), 400);
     ASSERT_TRUE(desk.session().undo());
     EXPECT_DOUBLE_EQ(batch(spare).volume.value(), 500);
     EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 900);
+}
+
+TEST_F(BottleDialogs, topUpOffersTheOtherBottlesOfItsKindOnly)
+{
+    desk.mix("starter-mq-borax-1-1", "starter-glass-500", 500, "Dev thin");
+    desk.mix("starter-mq-borax", "starter-glass-1000-b", 500, "Dev 15");
+    BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, dev));
+    auto* from = named<QComboBox>(dialog, "From");
+    ASSERT_EQ(from->count(), 3) << "freshly mixed and two developers; no fixer, not itself";
+    EXPECT_EQ(from->itemText(0), "Freshly mixed");
+    EXPECT_EQ(from->itemText(1), "Dev 15") << "the same solution first";
+    EXPECT_TRUE(from->itemText(2).startsWith("Dev thin · "));
+    from->setCurrentIndex(2);
+    type(dialog, "Volume added", "50");
+    expectDone(dialog);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 950);
+}
+
+TEST_F(BottleDialogs, topUpTakesTheReplenisherThatTheSolutionNames)
+{
+    auto topped = *desk.session().formulary().solution("starter-mq-borax");
+    auto replenisher = topped;
+    replenisher.id = "replenisher";
+    replenisher.name = "Borax replenisher";
+    topped.id = "topped";
+    topped.name = "Topped up";
+    topped.replenishPerFilm = chemistry::Millilitres(50);
+    topped.replenisher = replenisher.id;
+    for (const auto& solution : {replenisher, topped})
+        ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) { return book.add(solution); }));
+    const auto pot = desk.mix("topped", "starter-glass-2000", 1000, "Dev pot");
+    desk.run(pot, 4);
+    BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, pot));
+    auto* from = named<QComboBox>(dialog, "From");
+    EXPECT_EQ(from->currentText(), "Replenisher: Borax replenisher") << "that is what it is for";
+    type(dialog, "Volume added", "100");
+    expectDone(dialog);
+    EXPECT_DOUBLE_EQ(batch(pot).replenished.value(), 100);
+    EXPECT_NEAR(batch(pot).wear.value(), 2 / 1.1, 1e-9) << "100 ml take two films away";
 }
 
 TEST_F(BottleDialogs, drawOff)

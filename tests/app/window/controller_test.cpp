@@ -123,7 +123,7 @@ TEST(Controller, unitsChangeWhatIsReadAndNothingStored)
     EXPECT_EQ(desk.preferences().wording().units.volume, VolumeUnit::FluidOunce);
     at.controller.doWith(BottleAction::TopUp, at.window.shelf()->currentBottle());
     auto* dialog = at.dialog<DeedDialog>();
-    EXPECT_EQ(named<QLineEdit>(*dialog, "Fresh solution added")->placeholderText(), "fl oz");
+    EXPECT_EQ(named<QLineEdit>(*dialog, "Volume added")->placeholderText(), "fl oz");
     dialog->reject();
     EXPECT_EQ(desk.journal(), before);
 }

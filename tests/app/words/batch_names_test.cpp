@@ -36,4 +36,16 @@ TEST(BatchNames, proposesNothingTwice)
     }
 }
 
+TEST(BatchNames, namesThePartsOfABatchAfterIt)
+{
+    EXPECT_EQ(partName("Dev 14", {"Dev 14"}), "Dev 14 b");
+    EXPECT_EQ(partName("Dev 14", {"Dev 14", "dev 14 B"}), "Dev 14 c");
+    QStringList taken;
+    for (int i = 0; i < 40; ++i) {
+        const QString name = partName("Dev 14", taken);
+        EXPECT_FALSE(taken.contains(name, Qt::CaseInsensitive));
+        taken << name;
+    }
+}
+
 } // namespace ullage::app

@@ -1,0 +1,141 @@
+// Decanting from one dialog: several bottles, one action; what does not go is refused and stays.
+#include "app/dialogs/decant_dialog.h"
+#include "app/dialogs/decant_row.h"
+#include "tests/app/dialogs/dialog_driver.h"
+
+#include <QPushButton>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+class Decanting : public testing::Test
+{
+protected:
+    Decanting()
+    {
+        desk.pass(-30);
+        dev = desk.mix("starter-mq-borax", "starter-glass-1000", 900, "Dev 14");
+        desk.run(dev, 3);
+        desk.pass(20);
+    }
+
+    std::vector<DecantRow*> rows(const DecantDialog& dialog)
+    {
+        std::vector<DecantRow*> shown;
+        for (DecantRow* row : dialog.findChildren<DecantRow*>()) {
+            if (!row->isHidden())
+                shown.push_back(row);
+        }
+        return shown;
+    }
+    void fill(DecantRow& row, const std::string& vessel, const QString& volume)
+    {
+        row.chooseVessel(vessel);
+        type(row, "Volume decanted", volume);
+    }
+    void press(const DecantDialog& dialog, const QString& text)
+    {
+        named<QPushButton>(dialog, text)->click();
+    }
+    ledger::Batch batch(const std::string& id)
+    {
+        return *desk.session().book().batch(id, desk.now());
+    }
+
+    Desk desk;
+    std::string dev;
+};
+
+} // namespace
+
+TEST_F(Decanting, fillsSeveralBottlesInOneActionThatIsUndoneAsOne)
+{
+    const QByteArray before = desk.journal();
+    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    dialog.show();
+    press(dialog, "Another bottle");
+    ASSERT_EQ(rows(dialog).size(), 2u);
+    fill(*rows(dialog)[0], "starter-glass-500", "500");
+    fill(*rows(dialog)[1], "starter-pet-1000", "250");
+    EXPECT_TRUE(dialog.left().contains("150\u00a0ml stays in Dev 14"))
+        << dialog.left().toStdString();
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    ASSERT_EQ(dialog.decanted().size(), 2u);
+    const auto first = batch(dialog.decanted()[0]);
+    EXPECT_EQ(first.name, "Dev 14 b");
+    EXPECT_EQ(batch(dialog.decanted()[1]).name, "Dev 14 c");
+    EXPECT_DOUBLE_EQ(first.volume.value(), 500);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 150);
+    EXPECT_NEAR(first.wear.value(), 3 / 0.9, 1e-9) << "as worn as where it came from";
+    EXPECT_EQ(first.madeAt, batch(dev).madeAt) << "and as old";
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 900);
+    EXPECT_EQ(desk.session().bottles().size(), 1u);
+    EXPECT_NE(desk.journal(), before) << "undone is not unsaid";
+}
+
+TEST_F(Decanting, allOfItEndsTheBottleItCameFrom)
+{
+    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    dialog.show();
+    fill(*rows(dialog)[0], "starter-pet-1000", "900");
+    EXPECT_TRUE(dialog.left().contains("Nothing stays")) << dialog.left().toStdString();
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible());
+    EXPECT_EQ(batch(dev).end, ledger::BatchEnd::UsedUp);
+}
+
+TEST_F(Decanting, refusesMoreThanIsThereTheSameBottleTwiceAndWhatDoesNotFit)
+{
+    const QByteArray before = desk.journal();
+    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    dialog.show();
+    press(dialog, "Another bottle");
+    auto shown = rows(dialog);
+    fill(*shown[0], "starter-pet-1000", "500");
+    fill(*shown[1], "starter-pet-1000", "100");
+    dialog.accept();
+    EXPECT_FALSE(shown[1]->problemOf("vessel").isEmpty());
+    fill(*shown[1], "starter-glass-500", "700");
+    dialog.accept();
+    EXPECT_TRUE(shown[1]->problemOf("volume_ml").contains("700"));
+    fill(*shown[1], "starter-glass-500", "450");
+    EXPECT_TRUE(dialog.left().contains("50\u00a0ml more")) << dialog.left().toStdString();
+    dialog.accept();
+    EXPECT_TRUE(shown[1]->problemOf("volume_ml").contains("950"));
+    type(*shown[1], "Volume decanted", "nan");
+    dialog.accept();
+    EXPECT_FALSE(shown[1]->problemOf("volume_ml").isEmpty());
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_EQ(desk.journal(), before);
+    press(dialog, "One fewer");
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << "what was taken away is not asked any more";
+}
+
+TEST_F(Decanting, offersOnlyBottlesThatAreFree)
+{
+    desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 9");
+    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    auto* vessels = named<QComboBox>(*rows(dialog)[0], "Into which bottle");
+    EXPECT_LT(vessels->findData("starter-pet-1000"), 0);
+    EXPECT_LT(vessels->findData("starter-glass-1000"), 0) << "the one it is in";
+    EXPECT_GE(vessels->findData("starter-glass-500"), 0);
+}
+
+TEST_F(Decanting, saysWhatFollowsForAllOfThem)
+{
+    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    dialog.show();
+    fill(*rows(dialog)[0], "starter-glass-500", "500");
+    QTest::qWait(250);
+    const QString said = dialog.consequences().join('|');
+    EXPECT_TRUE(said.contains("Dev 14 b")) << said.toStdString();
+    EXPECT_TRUE(dialog.consequences().contains("Dev 14")) << said.toStdString();
+}
+
+} // namespace ullage::app
