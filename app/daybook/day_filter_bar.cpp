@@ -1,12 +1,12 @@
 #include "app/daybook/day_filter_bar.h"
 
 #include "app/widgets/flow_layout.h"
+#include "app/widgets/moment_field.h"
 #include "app/widgets/theme.h"
 #include "app/words/moment_text.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -21,14 +21,6 @@ namespace
 
 constexpr int kPauseMs = 250; // between the last letter and the search
 constexpr int kHeight = 34;
-
-QDateEdit* dateField(QWidget* parent)
-{
-    auto* edit = new QDateEdit(parent);
-    edit->setCalendarPopup(true);
-    edit->setDateRange(QDate(1900, 1, 1), QDate(2200, 12, 31));
-    return edit;
-}
 
 // A choice stays chosen when the list around it changes.
 void refill(QComboBox* combo, const std::vector<std::pair<QString, QString>>& choices)
@@ -51,8 +43,8 @@ chemistry::Instant startOf(QDate day) { return instantOf(day.startOfDay()); }
 
 DayFilterBar::DayFilterBar(QWidget* parent)
     : QWidget(parent), m_groups(new QButtonGroup(this)), m_bottle(new QComboBox(this)),
-      m_person(new QComboBox(this)), m_span(new QComboBox(this)), m_from(dateField(this)),
-      m_until(dateField(this)), m_find(new QLineEdit(this)), m_pause(new QTimer(this))
+      m_person(new QComboBox(this)), m_span(new QComboBox(this)), m_from(dayField()),
+      m_until(dayField()), m_find(new QLineEdit(this)), m_pause(new QTimer(this))
 {
     auto* flow = new FlowLayout(this, Space::kSmall);
     for (int i = 0; i < kDayGroups; ++i) {
@@ -75,7 +67,7 @@ DayFilterBar::DayFilterBar(QWidget* parent)
     m_person->addItem(QString(), QString());
     for (int i = 0; i <= static_cast<int>(Span::Between); ++i)
         m_span->addItem(QString());
-    for (QDateEdit* edit : {m_from, m_until}) {
+    for (MomentField* edit : {m_from, m_until}) {
         edit->setFixedHeight(kHeight);
         flow->addWidget(edit);
     }
@@ -97,8 +89,8 @@ DayFilterBar::DayFilterBar(QWidget* parent)
         showDates();
         emit changed();
     });
-    for (QDateEdit* edit : {m_from, m_until})
-        connect(edit, &QDateEdit::dateChanged, m_pause, qOverload<>(&QTimer::start));
+    for (MomentField* edit : {m_from, m_until})
+        connect(edit, &MomentField::readingChanged, m_pause, qOverload<>(&QTimer::start));
     connect(m_find, &QLineEdit::textChanged, m_pause, qOverload<>(&QTimer::start));
     connect(m_find, &QLineEdit::returnPressed, this, [this] {
         m_pause->stop();
@@ -109,28 +101,32 @@ DayFilterBar::DayFilterBar(QWidget* parent)
     retranslate();
 }
 
+// Days are read from the end of today, which is not to come.
+MomentField* DayFilterBar::dayField()
+{
+    const auto clock = [this] {
+        const QDate today = m_today.isValid() ? m_today : QDate::currentDate();
+        return instantOf(QDateTime(today, QTime(23, 59)));
+    };
+    return new MomentField(MomentField::Asks::Day, clock, m_locale, this);
+}
+
 void DayFilterBar::setToday(QDate today)
 {
     if (today == m_today)
         return;
     m_today = today;
     if (static_cast<Span>(m_span->currentIndex()) != Span::Between) {
-        const QSignalBlocker quietFrom(m_from);
-        const QSignalBlocker quietUntil(m_until);
-        m_from->setDate(today.addMonths(-1));
-        m_until->setDate(today);
+        m_from->setShown(today.addMonths(-1));
+        m_until->setShown(today);
     }
 }
 
 void DayFilterBar::setLocale(const QLocale& locale)
 {
-    for (QDateEdit* edit : {m_from, m_until}) {
-        edit->setLocale(locale);
-        QString format = locale.dateFormat(QLocale::ShortFormat);
-        if (!format.contains(QLatin1String("yyyy")))
-            format.replace(QLatin1String("yy"), QLatin1String("yyyy"));
-        edit->setDisplayFormat(format);
-    }
+    m_locale = locale;
+    for (MomentField* edit : {m_from, m_until})
+        edit->setReadingLocale(locale);
 }
 
 void DayFilterBar::setBottles(const std::vector<ledger::BatchState>& bottles)
@@ -198,8 +194,8 @@ QString DayFilterBar::words() const
     const auto span = static_cast<Span>(m_span->currentIndex());
     if (span == Span::Between)
         parts << tr("%1 to %2", "dates")
-                     .arg(m_from->locale().toString(dates().first, QLocale::ShortFormat),
-                          m_from->locale().toString(dates().second, QLocale::ShortFormat));
+                     .arg(m_locale.toString(dates().first, QLocale::ShortFormat),
+                          m_locale.toString(dates().second, QLocale::ShortFormat));
     else if (span != Span::All)
         parts << m_span->currentText();
     if (!m_find->text().trimmed().isEmpty())

@@ -6,17 +6,19 @@
 #include "app/daybook/day_words.h"
 
 #include <QDate>
+#include <QLocale>
 
 #include <vector>
 
 class QButtonGroup;
 class QComboBox;
-class QDateEdit;
 class QLineEdit;
 class QTimer;
 
 namespace ullage::app
 {
+
+class MomentField;
 
 class DayFilterBar : public QWidget
 {
@@ -64,17 +66,19 @@ protected:
 private:
     void retranslate();
     void showDates();
+    [[nodiscard]] MomentField* dayField();
     [[nodiscard]] std::pair<QDate, QDate> dates() const; ///< first and last day; invalid for none
 
+    QDate m_today; // before the fields, which ask for it
+    QLocale m_locale;
     QButtonGroup* m_groups;
     QComboBox* m_bottle;
     QComboBox* m_person;
     QComboBox* m_span;
-    QDateEdit* m_from;
-    QDateEdit* m_until;
+    MomentField* m_from;
+    MomentField* m_until;
     QLineEdit* m_find;
     QTimer* m_pause;
-    QDate m_today;
 };
 
 } // namespace ullage::app

@@ -112,6 +112,8 @@ void DeedDialog::lookAhead()
     m_follows->setVisible(said);
     if (!said)
         return m_follows->showText({}, false);
+    if (m_when && !m_when->isUnderstood())
+        return m_follows->showText(m_when->problem(), false);
     const auto events = wouldEnter();
     if (!events)
         return m_follows->showText(nothingFollows(), false);

@@ -105,7 +105,7 @@ ImportRow* ImportDialog::rowOf(int line) const
 
 ImportRow* ImportDialog::addRow(const ImportRowView& view)
 {
-    auto* row = new ImportRow(view, m_wording.locale, this);
+    auto* row = new ImportRow(view, m_clock, m_wording.locale, this);
     connect(row, &ImportRow::decided, this, [this] {
         m_rest.start();
         showState();

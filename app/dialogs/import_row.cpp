@@ -1,12 +1,11 @@
 #include "app/dialogs/import_row.h"
 
+#include "app/dialogs/when_edit.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/merge_words.h"
-#include "app/words/moment_text.h"
 
 #include <QComboBox>
-#include <QDateTimeEdit>
 #include <QHBoxLayout>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
@@ -16,6 +15,8 @@ namespace ullage::app
 
 namespace
 {
+
+constexpr int kWhenWidth = 330; // for all that is said of a moment
 
 ImportRow::Choice choiceFor(ledger::WayOut way)
 {
@@ -32,7 +33,7 @@ ImportRow::Choice choiceFor(ledger::WayOut way)
 
 } // namespace
 
-ImportRow::ImportRow(const ImportRowView& view, const QLocale& locale, QWidget* parent)
+ImportRow::ImportRow(const ImportRowView& view, Clock clock, const QLocale& locale, QWidget* parent)
     : Card({}, parent)
 {
     m_what = new PlainLabel(this);
@@ -43,20 +44,18 @@ ImportRow::ImportRow(const ImportRowView& view, const QLocale& locale, QWidget* 
         body()->addWidget(label);
     }
     m_way = new QComboBox(this);
-    m_when = new QDateTimeEdit(this);
-    m_when->setCalendarPopup(true);
-    m_when->setDisplayFormat(locale.dateTimeFormat(QLocale::ShortFormat));
-    m_when->setKeyboardTracking(false);
+    m_when = new WhenEdit(std::move(clock), locale, this);
+    m_when->setMinimumWidth(kWhenWidth);
     m_when->setVisible(false);
     auto* row = new QHBoxLayout;
     row->setSpacing(Space::kSmall);
-    row->addWidget(m_way);
+    row->addWidget(m_way, 0, Qt::AlignTop);
     row->addWidget(m_when);
     row->addStretch(1);
     body()->addLayout(row);
     show(view);
     connect(m_way, &QComboBox::currentIndexChanged, this, &ImportRow::chosen);
-    connect(m_when, &QDateTimeEdit::dateTimeChanged, this, &ImportRow::decided);
+    connect(m_when, &WhenEdit::changed, this, &ImportRow::decided);
 }
 
 void ImportRow::show(const ImportRowView& view)
@@ -67,10 +66,10 @@ void ImportRow::show(const ImportRowView& view)
     m_why->setText(view.why);
     setTone(m_why, Tone::Ink);
     m_way->setAccessibleName(tr("What to do with line %1").arg(view.line));
-    m_when->setAccessibleName(tr("When line %1 really was").arg(view.line));
+    m_when->setName(tr("When line %1 really was").arg(view.line));
     if (view.at) {
         const QSignalBlocker quiet(m_when);
-        m_when->setDateTime(localTime(*view.at));
+        m_when->setMoment(*view.at);
     }
     offer();
 }
@@ -89,9 +88,15 @@ void ImportRow::offer()
     m_when->setVisible(false);
 }
 
-ImportRow::Choice ImportRow::choice() const { return Choice(m_way->currentData().toInt()); }
+ImportRow::Choice ImportRow::picked() const { return Choice(m_way->currentData().toInt()); }
 
-chemistry::Instant ImportRow::moment() const { return instantOf(m_when->dateTime()); }
+ImportRow::Choice ImportRow::choice() const
+{
+    const bool open = picked() == Choice::ChangeTime && !m_when->isUnderstood();
+    return open ? Choice::None : picked();
+}
+
+chemistry::Instant ImportRow::moment() const { return m_when->moment(); }
 
 void ImportRow::choose(Choice choice)
 {
@@ -102,12 +107,12 @@ void ImportRow::choose(Choice choice)
 
 void ImportRow::reopen(const ImportRowView& view)
 {
-    const bool retimed = choice() == Choice::ChangeTime;
-    const QDateTime tried = m_when->dateTime();
+    const bool retimed = picked() == Choice::ChangeTime;
+    const chemistry::Instant tried = m_when->moment();
     show(view);
     if (retimed) { // the next try starts where the last one ended
         const QSignalBlocker quiet(m_when);
-        m_when->setDateTime(tried);
+        m_when->setMoment(tried);
     }
 }
 
@@ -115,8 +120,8 @@ void ImportRow::settle() { setTone(m_why, Tone::Quiet); }
 
 void ImportRow::chosen()
 {
-    m_when->setVisible(choice() == Choice::ChangeTime);
-    if (choice() == Choice::ChangeTime)
+    m_when->setVisible(picked() == Choice::ChangeTime);
+    if (picked() == Choice::ChangeTime)
         m_when->setFocus();
     emit decided();
 }

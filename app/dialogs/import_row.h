@@ -9,12 +9,15 @@
 
 #include <QLocale>
 
+#include <functional>
+
 class QComboBox;
-class QDateTimeEdit;
 class QLabel;
 
 namespace ullage::app
 {
+
+class WhenEdit;
 
 /// What the row is about, in words and in codes.
 struct ImportRowView {
@@ -33,12 +36,15 @@ class ImportRow : public Card
 public:
     enum class Choice { None, LeaveOut, ChangeTime, TakeBack, KeepBoth };
 
-    ImportRow(const ImportRowView& view, const QLocale& locale, QWidget* parent);
+    using Clock = std::function<chemistry::Instant()>;
+
+    ImportRow(const ImportRowView& view, Clock clock, const QLocale& locale, QWidget* parent);
 
     [[nodiscard]] int line() const { return m_view.line; }
     /// It asks whether two bottles are one; then KeepBoth is among the choices.
     [[nodiscard]] bool sameBottle() const { return m_view.ways.empty(); }
     [[nodiscard]] const std::string& ours() const { return m_view.ours; }
+    /// None too while another time was chosen and what stands for it is not understood.
     [[nodiscard]] Choice choice() const;
     /// Of ChangeTime.
     [[nodiscard]] chemistry::Instant moment() const;
@@ -58,12 +64,13 @@ private:
     void show(const ImportRowView& view);
     void offer();
     void chosen();
+    [[nodiscard]] Choice picked() const;
 
     ImportRowView m_view;
     QLabel* m_what;
     QLabel* m_why;
     QComboBox* m_way;
-    QDateTimeEdit* m_when;
+    WhenEdit* m_when;
 };
 
 } // namespace ullage::app

@@ -1,13 +1,14 @@
 #include "app/dialogs/when_edit.h"
 
+#include "app/widgets/moment_field.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/moment_text.h"
 
 #include <QComboBox>
-#include <QDateTimeEdit>
 #include <QHBoxLayout>
 #include <QPushButton>
-#include <QSignalBlocker>
+#include <QVBoxLayout>
 
 namespace ullage::app
 {
@@ -19,33 +20,23 @@ using chemistry::Instant;
 
 auto minuteOf(Instant moment) { return std::chrono::floor<std::chrono::minutes>(moment); }
 
-// The locale's short form, but with the whole year: "01/06/26" can be read in three ways.
-QString fieldFormat(const QLocale& locale)
-{
-    QString date = locale.dateFormat(QLocale::ShortFormat);
-    if (!date.contains(QLatin1String("yyyy")))
-        date.replace(QLatin1String("yy"), QLatin1String("yyyy"));
-    return date + QLatin1Char(' ') + locale.timeFormat(QLocale::ShortFormat);
-}
-
 } // namespace
 
 WhenEdit::WhenEdit(Clock clock, const QLocale& locale, QWidget* parent)
-    : QWidget(parent), m_clock(std::move(clock)), m_locale(locale), m_edit(new QDateTimeEdit(this)),
-      m_which(new QComboBox(this)), m_now(new QPushButton(tr("Now"), this))
+    : QWidget(parent), m_clock(std::move(clock)), m_locale(locale),
+      // The field shows what a clock on the wall shows, also where that skips or repeats an hour.
+      m_edit(new MomentField(MomentField::Asks::Moment, m_clock, locale, this)),
+      m_which(new QComboBox(this)), m_now(new QPushButton(tr("Now"), this)),
+      m_says(new PlainLabel(this))
 {
-    // The field shows what a clock on the wall shows, also where that skips or repeats an hour; by
-    // itself it would change such a time while it is typed.
-    m_edit->setTimeSpec(Qt::UTC);
-    m_edit->setLocale(locale);
-    m_edit->setDisplayFormat(fieldFormat(locale));
-    m_edit->setCalendarPopup(true);
     m_edit->setAccessibleName(tr("When"));
     m_now->setAccessibleName(tr("Set to now"));
     m_now->setAutoDefault(false);
     setButtonLook(m_now, ButtonLook::Chip);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    auto* row = new QHBoxLayout;
     row->setSpacing(Space::kSmall);
     row->addWidget(m_edit, 1);
     m_which->addItems({tr("the first time"), tr("the second time")});
@@ -53,46 +44,85 @@ WhenEdit::WhenEdit(Clock clock, const QLocale& locale, QWidget* parent)
     m_which->hide();
     row->addWidget(m_which);
     row->addWidget(m_now);
+    column->addLayout(row);
+    // Its line is always there, so that nothing moves while one types; it never widens the form.
+    m_says->setFont(Theme::font(TextRole::Small));
+    m_says->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_says->setFixedHeight(m_says->fontMetrics().height());
+    column->addWidget(m_says);
     setFocusPolicy(Qt::StrongFocus); // so that a label can be its buddy
     setFocusProxy(m_edit);
     showNow();
-    connect(m_edit, &QDateTimeEdit::dateTimeChanged, this, [this] {
-        m_set = true;
+    connect(m_edit, &MomentField::readingChanged, this, [this] {
+        m_set = !m_edit->isUnderstood() || !m_edit->saysNow();
         ask();
+        say();
         emit changed();
     });
-    connect(m_which, &QComboBox::activated, this, &WhenEdit::changed);
+    connect(m_which, &QComboBox::activated, this, [this] {
+        say();
+        emit changed();
+    });
     connect(m_now, &QPushButton::clicked, this, [this] {
         showNow();
         emit changed();
     });
 }
 
+void WhenEdit::setName(const QString& name) { m_edit->setAccessibleName(name); }
+
 void WhenEdit::showNow()
 {
     put(m_clock());
     m_set = false;
     m_which->hide();
+    say();
 }
 
 void WhenEdit::put(Instant moment)
 {
-    const QSignalBlocker quiet(m_edit);
     const QDateTime local = localTime(moment);
-    m_edit->setDateTime(QDateTime(local.date(), local.time(), Qt::UTC));
+    m_edit->setShown(local.date(), local.time());
 }
 
 std::vector<Instant> WhenEdit::meant() const { return momentsAt(m_edit->date(), m_edit->time()); }
 
-bool WhenEdit::isAsked() const { return m_set && meant().size() > 1; }
+bool WhenEdit::isAsked() const { return m_set && isUnderstood() && meant().size() > 1; }
+
+bool WhenEdit::isUnderstood() const { return m_edit->isUnderstood(); }
 
 // Proposes the last that is not still to come.
 void WhenEdit::ask()
 {
-    const auto moments = meant();
-    m_which->setVisible(moments.size() > 1);
-    if (moments.size() > 1)
-        m_which->setCurrentIndex(moments.back() <= m_clock() ? 1 : 0);
+    m_which->setVisible(isAsked());
+    if (isAsked())
+        m_which->setCurrentIndex(meant().back() <= m_clock() ? 1 : 0);
+}
+
+QString WhenEdit::understood() const { return m_says->text(); }
+
+// How it was understood; in a narrow place without how long ago that is.
+void WhenEdit::say()
+{
+    if (!isUnderstood()) {
+        setTone(m_says, Tone::Discard);
+        m_says->setText(m_edit->shortProblem());
+        return;
+    }
+    const QString words = understoodText(m_edit->date(), m_edit->time(), m_locale);
+    const Instant now = m_clock();
+    const Instant at = moment();
+    const QString long_ = tr("%1 · %2", "moment, how long ago")
+                              .arg(words, m_set ? agoText(at, now) : tr("now", "when it is saved"));
+    const bool fits = m_says->fontMetrics().horizontalAdvance(long_) <= m_says->width();
+    setTone(m_says, at > now ? Tone::Discard : Tone::Quiet);
+    m_says->setText(fits || at > now ? long_ : words);
+}
+
+void WhenEdit::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    say();
 }
 
 void WhenEdit::setEarliest(std::optional<Instant> earliest, const QString& what)
@@ -108,6 +138,7 @@ void WhenEdit::setMoment(Instant moment)
     ask();
     if (isAsked())
         m_which->setCurrentIndex(moment == meant().front() ? 0 : 1);
+    say();
     emit changed();
 }
 
@@ -128,6 +159,8 @@ Instant WhenEdit::moment() const
 
 QString WhenEdit::problem() const
 {
+    if (!isUnderstood())
+        return tr("When: %1", "what is wrong").arg(m_edit->problem());
     const Instant now = m_clock();
     const Instant at = moment();
     const auto skipped =
@@ -139,7 +172,8 @@ QString WhenEdit::problem() const
             return m_locale.toString(time.time(), QLocale::ShortFormat);
         };
         return tr("When: no clock showed %1; it was put forward. Allowed is up to %2 and from %3.")
-            .arg(m_edit->text(), written(before), written(after));
+            .arg(fieldText(m_edit->date(), m_edit->time(), m_locale), written(before),
+                 written(after));
     }
     if (at > now)
         return tr("When: %1 is still to come; allowed is up to now, %2.")

@@ -1,4 +1,7 @@
-// When something happened: now, unless the user says otherwise.
+// When something happened: now, unless the user says otherwise, in whatever words.
+//
+// Under the field stands how it was understood, or what was not; until all of it is, problem() says
+// so and the words stay.
 #pragma once
 
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
@@ -13,11 +16,13 @@
 #include <vector>
 
 class QComboBox;
-class QDateTimeEdit;
+class QLabel;
 class QPushButton;
 
 namespace ullage::app
 {
+
+class MomentField;
 
 /// Shown on the user's clock, told in UTC.
 class WhenEdit : public QWidget
@@ -29,6 +34,8 @@ public:
 
     WhenEdit(Clock clock, const QLocale& locale, QWidget* parent = nullptr);
 
+    /// The field's own name; "When" without.
+    void setName(const QString& name);
     /// Nothing can have happened before this (the mixing of the batch); `what` names it for the
     /// message ("Dev 14 was mixed").
     void setEarliest(std::optional<chemistry::Instant> earliest, const QString& what = {});
@@ -44,17 +51,26 @@ public:
     /// field.
     [[nodiscard]] bool isAsked() const;
 
-    /// Why this cannot be, naming the value and what is allowed; empty if it can: still to come,
-    /// too early, or a time that the clock skipped in spring.
+    /// Whether all that was written is understood; if not, moment() is the last that was.
+    [[nodiscard]] bool isUnderstood() const;
+    /// "Wed 25 Nov 2026, 18:00 · 2 days ago", or what was not understood: what stands below.
+    [[nodiscard]] QString understood() const;
+
+    /// Why this cannot be, naming the value and what is allowed; empty if it can: not understood,
+    /// still to come, too early, or a time that the clock skipped in spring.
     [[nodiscard]] QString problem() const;
 
 signals:
     void changed();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void showNow();
     void put(chemistry::Instant moment);
     void ask();
+    void say();
     [[nodiscard]] std::vector<chemistry::Instant> meant() const;
 
     Clock m_clock;
@@ -62,9 +78,10 @@ private:
     std::optional<chemistry::Instant> m_earliest;
     QString m_earliestWhat;
     bool m_set = false;
-    QDateTimeEdit* m_edit;
+    MomentField* m_edit;
     QComboBox* m_which;
     QPushButton* m_now;
+    QLabel* m_says;
 };
 
 } // namespace ullage::app

@@ -71,12 +71,10 @@ QAbstractSpinBox { padding-right: 22px; }
 QAbstractSpinBox:focus { padding-right: 21px; }
 QAbstractSpinBox::up-button { border: none; background: transparent; width: 22px;
   subcontrol-origin: border; subcontrol-position: top right; }
-QAbstractSpinBox::down-button, QDateTimeEdit::drop-down { border: none; background: transparent;
+QAbstractSpinBox::down-button { border: none; background: transparent;
   width: 22px; subcontrol-origin: border; subcontrol-position: bottom right; }
 QAbstractSpinBox::up-arrow { image: url(%icons-up.svg); width: 10px; height: 10px; }
 QAbstractSpinBox::down-arrow { image: url(%icons-down.svg); width: 10px; height: 10px; }
-QDateTimeEdit::drop-down { subcontrol-position: center right; }
-QDateTimeEdit::down-arrow { image: url(%icons-down.svg); width: 12px; height: 12px; }
 
 QCheckBox, QRadioButton { spacing: 8px; padding: 3px; border: 2px solid transparent; border-radius: 6px; }
 QCheckBox:focus, QRadioButton:focus { border-color: @focus; }

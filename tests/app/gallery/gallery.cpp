@@ -6,18 +6,19 @@
 #include "app/shelf/shelf_view.h"
 #include "app/widgets/bottle_painter.h"
 #include "app/widgets/figure_label.h"
+#include "app/widgets/moment_field.h"
 #include "app/widgets/rail.h"
 #include "app/widgets/tally_label.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/verdict_label.h"
 #include "app/widgets/verdict_mark.h"
 #include "app/window/main_window.h"
+#include "app/words/moment_text.h"
 #include "tests/app/gallery/samples.h"
 
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateTimeEdit>
 #include <QDir>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -75,9 +76,8 @@ QWidget* controls()
     auto* combo = new QComboBox;
     combo->addItems({QStringLiteral("MQ borax developer, stock"), QStringLiteral("Acid fixer")});
     inputs->addWidget(combo);
-    auto* date = new QDateTimeEdit(QDateTime(QDate(2026, 11, 2), QTime(10, 0)));
-    date->setCalendarPopup(true);
-    inputs->addWidget(date);
+    const auto clock = [] { return instantOf(QDateTime(QDate(2026, 11, 2), QTime(10, 0))); };
+    inputs->addWidget(new MomentField(MomentField::Asks::Moment, clock, QLocale()));
     auto* tick = new QCheckBox(QStringLiteral("squeezed"));
     tick->setChecked(true);
     inputs->addWidget(tick);

@@ -1,5 +1,6 @@
 // A colleague's journal that contradicts the book, settled in the window as a person would.
 #include "app/dialogs/import_dialog.h"
+#include "app/widgets/moment_field.h"
 #include "app/widgets/prompts.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
@@ -7,6 +8,7 @@
 #include "tests/app/dialogs/dialog_driver.h"
 
 #include <QFile>
+#include <QLabel>
 #include <QPushButton>
 
 namespace ullage::app
@@ -73,10 +75,17 @@ struct Merging : ::testing::Test {
         ASSERT_GE(index, 0);
         way->setCurrentIndex(index);
     }
+    std::string said()
+    {
+        QStringList all;
+        for (const auto* label : dialog()->findChildren<QLabel*>())
+            all << label->text();
+        return all.join(u'\n').toStdString();
+    }
     void importWhenReady()
     {
         auto* import = button("Import");
-        ASSERT_TRUE(QTest::qWaitFor([&] { return import->isEnabled(); }, kLongMs));
+        ASSERT_TRUE(QTest::qWaitFor([&] { return import->isEnabled(); }, kLongMs)) << said();
         const auto asked = m_asked.asked().size();
         QTest::mouseClick(import, Qt::LeftButton);
         ASSERT_TRUE(QTest::qWaitFor([&] { return m_asked.asked().size() > asked; }, kLongMs));
@@ -135,10 +144,14 @@ TEST_F(Merging, aLineIsGivenTheTimeItReallyHad)
 {
     ASSERT_NE(import(openedLine("early", m_batch, "2026-11-01T16:00:00Z")), nullptr);
     choose(2, ImportRow::Choice::ChangeTime);
-    auto* when = named<QDateTimeEdit>(*dialog(), "When line 2 really was");
+    auto* when = named<MomentField>(*dialog(), "When line 2 really was");
     ASSERT_NE(when, nullptr);
     EXPECT_TRUE(when->isVisible());
-    when->setDateTime(QDateTime::fromString("2026-11-25T16:10:00Z", Qt::ISODate).toLocalTime());
+    type(*dialog(), "When line 2 really was", "2026-11-25 sometime");
+    EXPECT_FALSE(button("Import")->isEnabled()) << "what is not understood is not decided";
+    const QDateTime meant =
+        QDateTime::fromString("2026-11-25T16:10:00Z", Qt::ISODate).toLocalTime();
+    type(*dialog(), "When line 2 really was", meant.toString("yyyy-MM-dd HH:mm"));
     importWhenReady();
     EXPECT_TRUE(m_desk.journal().contains("2026-11-25T16:10:00"));
 }
@@ -207,8 +220,13 @@ TEST_F(Merging, aJournalThatChangesMeanwhileIsJudgedAnew)
     write(openedLine("other", m_batch, "2026-11-02T16:00:00Z") +
           openedLine("early", m_batch, "2026-11-01T16:00:00Z") + good);
     choose(2, ImportRow::Choice::LeaveOut);
-    ASSERT_TRUE(QTest::qWaitFor([this] { return dialog()->findChildren<QComboBox*>().size() >= 2; },
-                                kLongMs));
+    const auto third = [this] { // a date has boxes as well
+        const auto all = dialog()->findChildren<QComboBox*>();
+        return std::any_of(all.begin(), all.end(), [](const QComboBox* box) {
+            return box->accessibleName() == QLatin1String("What to do with line 3");
+        });
+    };
+    ASSERT_TRUE(QTest::qWaitFor(third, kLongMs));
     EXPECT_FALSE(button("Import")->isEnabled()) << "what was decided held for another line";
     QTest::mouseClick(button("Leave all of them out"), Qt::LeftButton);
     importWhenReady();
