@@ -40,6 +40,7 @@ const std::map<std::string_view, const char*>& names()
         {"discarded", QT_TRANSLATE_NOOP("Actions", "discarding %1")},
         {"mark-film", QT_TRANSLATE_NOOP("Actions", "marking film")},
         {"unmark-film", QT_TRANSLATE_NOOP("Actions", "taking back a mark")},
+        {"correct", QT_TRANSLATE_NOOP("Actions", "correcting %1")},
         {"void", QT_TRANSLATE_NOOP("Actions", "taking back an entry")},
     };
     return table;

@@ -1,5 +1,7 @@
 #include "core/ledger/book.h"
 
+#include "core/ledger/consequences.h"
+#include "core/ledger/line_description.h"
 #include "core/ledger/typed_text.h"
 
 #include <algorithm>
@@ -263,6 +265,52 @@ Result<void> Book::enterAll(const std::vector<Entry>& entries, std::int64_t acti
         }
         if (auto fine = checkTyped(entry).and_then([&] { return enter(entry, action); }); !fine) {
             return fine;
+        }
+    }
+    return {};
+}
+
+// As enterAll(), but what is impossible in between does not matter.
+Result<void> Book::enterWhole(const std::vector<Entry>& entries, std::int64_t action)
+{
+    m_whole = true;
+    const auto fine = enterAll(entries, action);
+    m_whole = false;
+    return fine ? foldWhole(entries) : fine;
+}
+
+// What is refused is either new, or rests on what was taken back.
+Result<void> Book::foldWhole(const std::vector<Entry>& entries)
+{
+    const std::set<std::string> touched = m_touched;
+    for (const std::string& id : touched) {
+        const auto found = m_kept.find(id);
+        if (id.empty() || found == m_kept.end() || found->second.connected->folds) {
+            continue;
+        }
+        if (refold(*found->second.connected)) {
+            continue;
+        }
+        auto misfit = misfitIn(enteredIn(*found->second.connected), *m_formulary);
+        if (!misfit) {
+            return refold(*found->second.connected);
+        }
+        const auto voiding = std::find_if(entries.begin(), entries.end(), [](const Entry& entry) {
+            return entry.event() && std::holds_alternative<Voided>(entry.event()->what);
+        });
+        if (voiding != entries.end() && misfit->event.entry <= m_newest.number) {
+            misfit->error.code = ErrorCode::CannotVoid;
+            misfit->error.field = "voids";
+            misfit->error.text = std::get<Voided>(voiding->event()->what).voids;
+        }
+        return refuse(std::move(misfit->error));
+    }
+    for (const Entry& entry : entries) {
+        const Event* event = entry.event();
+        if (event && subjectOf(*event) == Subject::Batch) {
+            if (auto fine = checkDonor(*event); !fine) {
+                return fine;
+            }
         }
     }
     return {};

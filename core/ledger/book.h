@@ -132,8 +132,16 @@ public:
     Result<void> record(const std::string& batch, const Happening& what, When when);
     /// Takes one event back, with a reason.
     Result<void> voidEvent(const std::string& event, const std::string& why);
-    /// Takes several back at once, in the order given: all of them or none.
+    /// Takes several back at once, all of them or none: what is left without them must fit.
     Result<void> voidEvents(const std::vector<std::string>& events, const std::string& why);
+    /// What was entered in one action with this event and is about its bottle, or is the other half
+    /// of a filling of it, itself among them, in order of entry; without what was taken back. Of an
+    /// import it is the event alone.
+    Result<std::vector<Event>> enteredWith(const std::string& event);
+    /// Takes events back and enters others in their place, in one action: what comes of both
+    /// together must fit. Ids of `instead` are made anew.
+    Result<void> correct(const std::vector<std::string>& events, std::vector<Event> instead,
+                         const std::string& why);
     /// Says what is wrong with these films, each in a mark of its own; all of them or none.
     Result<void> markFilms(const std::vector<std::string>& films, FilmFault fault,
                            const std::string& note);
@@ -211,7 +219,11 @@ private:
     Result<void> transact(Action action, const std::function<Result<void>(std::int64_t)>& fill);
     Result<void> transact(Action action, const std::vector<Entry>& entries);
     Result<void> addNew(const Entry& entry);
+    Result<void> takeBack(const Action& action, const std::vector<std::string>& events,
+                          std::vector<Event> instead, const std::string& why);
     Result<void> enterAll(const std::vector<Entry>& entries, std::int64_t action);
+    Result<void> enterWhole(const std::vector<Entry>& entries, std::int64_t action);
+    Result<void> foldWhole(const std::vector<Entry>& entries);
     std::optional<Action> next(std::vector<Action>& actions);
     Result<void> invertLast(std::vector<Action>& actions, ActionMode mode);
     Result<Standing> standing(const Action& action);
@@ -231,6 +243,7 @@ private:
     std::set<std::string> m_touched;    ///< batches changed in the transaction under way
     std::vector<Event> m_halves;        ///< of fillings, entered in it
     std::int64_t m_put = 0;             ///< entries put in it
+    bool m_whole = false;               ///< only what comes of all that is being entered must fit
     Newest m_newest;                    ///< when it was last read
     std::string m_seat;
     bool m_othersDid = false;

@@ -24,7 +24,7 @@ Result<Book::Kept*> Book::kept(const std::string& batch)
     if (found == m_kept.end()) {
         return load(batch);
     }
-    if (!found->second.connected->folds) {
+    if (!found->second.connected->folds && !m_whole) {
         if (auto fine = refold(*found->second.connected); !fine) {
             return tl::unexpected(fine.error());
         }

@@ -1,6 +1,7 @@
 // What a person does, as entries; and the opposite of it.
 #include "core/ledger/book.h"
 #include "core/ledger/deed_events.h"
+#include "core/ledger/fillings.h"
 
 #include <algorithm>
 #include <unordered_set>
@@ -144,14 +145,79 @@ Result<void> Book::voidEvent(const std::string& event, const std::string& why)
 
 Result<void> Book::voidEvents(const std::vector<std::string>& events, const std::string& why)
 {
+    return events.empty() ? refuse({.code = ErrorCode::Missing, .field = "voids"})
+                          : takeBack({.what = "void"}, events, {}, why);
+}
+
+Result<void> Book::correct(const std::vector<std::string>& events, std::vector<Event> instead,
+                           const std::string& why)
+{
+    if (events.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "voids"});
+    }
+    std::string subject;
+    if (!instead.empty()) {
+        const auto name = nameOf(instead.front().batch);
+        if (!name) {
+            return tl::unexpected(name.error());
+        }
+        subject = *name;
+    }
+    return takeBack({.what = "correct", .subject = subject}, events, std::move(instead), why);
+}
+
+Result<void> Book::takeBack(const Action& action, const std::vector<std::string>& events,
+                            std::vector<Event> instead, const std::string& why)
+{
     std::vector<Entry> entries;
     for (const std::string& event : events) {
         entries.push_back({eventOf(m_newId(), {}, {m_clock(), {}}, Voided{event, why}), {}});
     }
-    if (entries.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "voids"});
+    for (Event& event : instead) {
+        event.id = m_newId();
+        event.entry = 0;
+        entries.push_back({std::move(event), {}});
     }
-    return transact({.what = "void"}, entries);
+    return transact(action, [&](std::int64_t id) { return enterWhole(entries, id); });
+}
+
+// Of what a deed did to several bottles each is by itself, but for what went from one to another.
+Result<std::vector<Event>> Book::enteredWith(const std::string& event)
+{
+    const auto one = m_store->event(event);
+    if (!one) {
+        return tl::unexpected(one.error());
+    }
+    if (!*one) {
+        return refuse({.code = ErrorCode::UnknownId, .field = "event", .text = event});
+    }
+    auto all = m_store->eventsWith(event);
+    if (!all) {
+        return all;
+    }
+    if (all->empty()) {
+        return std::vector{**one};
+    }
+    const Event& about = **one;
+    std::vector<Event> with;
+    for (Event& other : *all) {
+        const auto half = halfOf(other);
+        if (other.id != event && other.batch != about.batch &&
+            !(half && half->other() == about.batch)) {
+            continue;
+        }
+        if (other.id != event && !other.batch.empty()) {
+            const auto found = kept(other.batch);
+            if (!found) {
+                return tl::unexpected(found.error());
+            }
+            if (takenBack((*found)->entered).contains(other.id)) {
+                continue;
+            }
+        }
+        with.push_back(std::move(other));
+    }
+    return with;
 }
 
 Result<void> Book::markFilms(const std::vector<std::string>& films, FilmFault fault,
@@ -342,7 +408,7 @@ Result<void> Book::invertLast(std::vector<Action>& actions, ActionMode mode)
                 }
                 gone = left->empty(); // others took it back just now
                 return gone ? refuse({.code = ErrorCode::AlreadyVoided, .field = "voids"})
-                            : enterAll(inverse(*left), id);
+                            : enterWhole(inverse(*left), id);
             });
         if (!gone) {
             return done;

@@ -77,6 +77,9 @@ Result<bool> Book::knows(const formulary::FieldDescription& field, const std::st
     case Refers::Solution:
         return m_formulary->solution(id) != nullptr;
     case Refers::Batch: {
+        if (m_whole) { // what is folded in between may not fit
+            return kept(id).map([](const Kept* found) { return !found->entered.empty(); });
+        }
         const auto name = nameOf(id);
         const bool unknown = !name && name.error().code == ErrorCode::UnknownId;
         return name || unknown ? Result<bool>(name.has_value()) : tl::unexpected(name.error());
@@ -157,14 +160,15 @@ Result<void> Book::enterEvent(Event& event)
     }
     Kept& kept = **found;
     const bool mixing = std::holds_alternative<Mixed>(event.what);
-    if (!kept.fold(event.batch) && !mixing) {
-        const bool never = kept.entered.empty();
+    const bool never = kept.entered.empty();
+    if (!mixing && (m_whole ? never : !kept.fold(event.batch))) {
         return refuse({.code = never ? ErrorCode::UnknownId : ErrorCode::BeforeMixing,
                        .field = never ? "batch" : "at",
                        .text = never ? event.batch : event.id,
                        .subject = event.batch});
     }
-    if (auto fine = checkDonor(event).and_then([&] { return connect(event); }); !fine) {
+    auto fine = m_whole ? Result<void>() : checkDonor(event);
+    if (fine = fine.and_then([&] { return connect(event); }); !fine) {
         return fine;
     }
     m_touched.insert(event.batch);
@@ -174,6 +178,10 @@ Result<void> Book::enterEvent(Event& event)
         m_halves.push_back(event);
     }
     Connected& connected = *kept.connected;
+    if (m_whole) {
+        connected.folds.reset();
+        return {};
+    }
     return connected.folds && connected.folds->follows(event) ? connected.folds->apply(event)
                                                               : refold(connected);
 }
@@ -219,6 +227,10 @@ Result<void> Book::enterVoid(Event& event)
     kept.entered.push_back(event);
     if (event.batch.empty()) {
         return {}; // a packet's event, of which nothing is folded
+    }
+    if (m_whole) {
+        kept.connected->folds.reset();
+        return {};
     }
     if (auto fine = refold(*kept.connected); !fine) {
         Error error = fine.error();

@@ -72,7 +72,11 @@ Result<Consequences> consequencesOf(const std::string& batch, const std::vector<
         const auto taking = std::find_if(extra.begin(), extra.end(), [](const Event& event) {
             return std::holds_alternative<Voided>(event.what);
         });
-        if (taking != extra.end()) {
+        const auto misfit = misfitIn(all, formulary);
+        const bool isNew =
+            misfit && std::any_of(extra.begin(), extra.end(),
+                                  [&](const Event& event) { return event.id == misfit->event.id; });
+        if (taking != extra.end() && !isNew) {
             error.code = ErrorCode::CannotVoid;
             error.field = "voids";
             error.text = std::get<Voided>(taking->what).voids;
@@ -80,6 +84,18 @@ Result<Consequences> consequencesOf(const std::string& batch, const std::vector<
         return refuse(std::move(error));
     }
     return Consequences{std::move(*before), std::move(*after)};
+}
+
+std::optional<Misfit> misfitIn(const std::vector<Event>& entered,
+                               const formulary::Formulary& formulary)
+{
+    FoldTogether folds(formulary);
+    for (const Event& event : happened(entered)) {
+        if (auto fine = folds.apply(event); !fine) {
+            return Misfit{event, fine.error()};
+        }
+    }
+    return std::nullopt;
 }
 
 } // namespace ullage::ledger

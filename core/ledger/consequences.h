@@ -24,11 +24,21 @@ struct Consequences {
 
 /// Judges `batch` as of `now` as it stands, and with `extra` entered after all of `entered`.
 /// Voidings among `extra` take back what they name. Refuses what the Book would refuse for this
-/// batch (CannotVoid where `extra` takes something back that later events need); whether ids of
-/// other things exist is not looked at. `entered` are the events of the batch and of all it is
+/// batch (CannotVoid where `extra` takes something back that events of `entered` need); whether ids
+/// of other things exist is not looked at. `entered` are the events of the batch and of all it is
 /// connected with by filling, in order of entry.
 Result<Consequences> consequencesOf(const std::string& batch, const std::vector<Event>& entered,
                                     const std::vector<Event>& extra, chemistry::Instant now,
                                     const formulary::Formulary& formulary);
+
+/// An event that does not go together with those before it, and why.
+struct Misfit {
+    Event event;
+    Error error;
+};
+/// The first in the order in which they happened; empty if all go together. `entered` as above,
+/// with what is to be entered after all of it.
+std::optional<Misfit> misfitIn(const std::vector<Event>& entered,
+                               const formulary::Formulary& formulary);
 
 } // namespace ullage::ledger

@@ -85,6 +85,9 @@ public:
     /// back ones too; each once.
     virtual Result<std::vector<std::string>> filledWith(const std::string& batch) = 0;
     virtual Result<std::vector<Event>> eventsOfAction(std::int64_t action) = 0;
+    /// The events entered in the same action as this one, itself among them, in order of entry;
+    /// none of an import, which enters what does not belong together.
+    virtual Result<std::vector<Event>> eventsWith(const std::string& event) = 0;
     virtual Result<std::optional<FilmRecord>> film(const std::string& id) = 0;
     /// A film's marks in order of entry, those taken back and those that take back too.
     virtual Result<std::vector<FilmMark>> marksOf(const std::string& film) = 0;

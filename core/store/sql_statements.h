@@ -53,6 +53,10 @@ struct SqlStore::Statements {
              "AND donor.batch = heir.from_batch AND donor.at_ms = heir.at_ms "
              "AND donor.volume_ml = heir.volume_ml) LIMIT 1");
     Statement eventsOfAction = proven("e.action = ? AND e.type = 'event' ORDER BY e.seq");
+    Statement eventsWith =
+        proven("e.type = 'event' AND e.action = (SELECT one.action FROM entry AS one "
+               "JOIN action ON action.id = one.action WHERE one.type = 'event' AND one.id = ? "
+               "AND action.mode <> ?) ORDER BY e.seq");
     Statement film = proven("e.type = 'film' AND e.id = ?");
     Statement marksOf = proven("e.film = ? AND e.kind = 'film-mark' ORDER BY e.seq");
     Statement marksOfAction = proven("e.action = ? AND e.type = 'film-mark' ORDER BY e.seq");

@@ -103,6 +103,7 @@ public:
     Result<std::vector<ledger::Event>> eventsOf(const std::string& batch) override;
     Result<std::vector<std::string>> filledWith(const std::string& batch) override;
     Result<std::vector<ledger::Event>> eventsOfAction(std::int64_t action) override;
+    Result<std::vector<ledger::Event>> eventsWith(const std::string& event) override;
     Result<std::optional<ledger::FilmRecord>> film(const std::string& id) override;
     Result<std::vector<ledger::FilmMark>> marksOf(const std::string& film) override;
     Result<std::vector<ledger::FilmMark>> marksOfAction(std::int64_t action) override;

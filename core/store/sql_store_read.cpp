@@ -224,6 +224,12 @@ Result<std::vector<Event>> SqlStore::eventsOfAction(std::int64_t action)
     return eventsFrom(m_statements->eventsOfAction.run(action));
 }
 
+Result<std::vector<Event>> SqlStore::eventsWith(const std::string& event)
+{
+    return eventsFrom(
+        m_statements->eventsWith.run(event, static_cast<int>(ledger::ActionMode::Apart)));
+}
+
 Result<std::optional<FilmRecord>> SqlStore::film(const std::string& id)
 {
     return firstOf(entriesFrom<FilmRecord>(m_statements->proof, m_statements->film.run(id)));

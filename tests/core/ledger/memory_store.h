@@ -186,6 +186,21 @@ public:
     {
         return eventsWhere([&](const Row& row) { return row.action == action; });
     }
+    Result<std::vector<Event>> eventsWith(const std::string& id) override
+    {
+        std::int64_t action = 0;
+        for (const Row& row : m_now.rows) {
+            if (row.entry.event() && row.entry.id() == id) {
+                action = row.action;
+            }
+        }
+        for (const Action& one : m_now.actions) {
+            if (one.id == action && one.mode == ActionMode::Apart) {
+                action = 0;
+            }
+        }
+        return eventsWhere([&](const Row& row) { return row.action == action; });
+    }
     Result<std::optional<FilmRecord>> film(const std::string& id) override
     {
         return entriesWhere<FilmRecord>(

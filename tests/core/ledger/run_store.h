@@ -102,6 +102,10 @@ public:
     {
         return events([&](const Event&, std::int64_t of) { return of == action; });
     }
+    Result<std::vector<Event>> eventsWith(const std::string&) override
+    {
+        return std::vector<Event>{};
+    }
     Result<std::optional<FilmRecord>> film(const std::string& id) override
     {
         for (const FilmRecord& film : films()) {

@@ -45,6 +45,28 @@ TEST(Seats, AreKeptWithEachDeedAndNobodysAreNone)
     EXPECT_EQ(book.book->undoable()->seat, "here/1");
 }
 
+TEST(Seats, WhatADeedEnteredIsFoundTogetherAndAnImportsIsNot)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(kStart));
+    const auto imported = book.book->events("dev-1");
+    ASSERT_TRUE(imported && !imported->empty());
+    const auto alone = book.store->eventsWith(imported->front().id);
+    ASSERT_TRUE(alone);
+    EXPECT_TRUE(alone->empty());
+    const auto mixed = std::get<ledger::Mixed>(imported->front().what);
+    ledger::NewBatch batch{mixed.solution, mixed.vessel, mixed.volume, "Dev 2", {}, false};
+    batch.dissolved = true;
+    const auto id = book.book->mix(batch, {testNow(), {}});
+    ASSERT_TRUE(id);
+    const auto events = book.book->events(*id);
+    ASSERT_EQ(events->size(), 2U);
+    const auto together = book.store->eventsWith(events->back().id);
+    ASSERT_TRUE(together);
+    ASSERT_EQ(together->size(), 2U);
+    EXPECT_EQ(together->front().id, events->front().id);
+}
+
 // A book of the step before: what was done with it is anybody's to undo.
 TEST(Seats, DeedsOfBeforeAreNobodys)
 {

@@ -1,0 +1,148 @@
+// Corrections: what was entered together goes together, and other values come in its place as one
+// deed that is judged as a whole.
+#include "core/ledger/consequences.h"
+#include "tests/core/ledger/book_kit.h"
+
+namespace ullage::ledger
+{
+
+namespace
+{
+
+class CorrectTest : public BookTest
+{
+protected:
+    std::string mixClear(double days, const std::string& name = "Dev 1")
+    {
+        NewBatch batch{"dev", "glass", chemistry::Millilitres(1000), name, {}, false};
+        batch.dissolved = true;
+        const auto id = book->mix(batch, when(days));
+        EXPECT_TRUE(id);
+        return id.value_or("");
+    }
+    std::vector<std::string> idsWith(const std::string& event)
+    {
+        std::vector<std::string> ids;
+        for (const Event& one : book->enteredWith(event).value_or(std::vector<Event>()))
+            ids.push_back(one.id);
+        return ids;
+    }
+    // The mixing and what was entered with it, at another time.
+    std::vector<Event> movedTo(const std::string& event, double days)
+    {
+        auto events = book->enteredWith(event).value_or(std::vector<Event>());
+        for (Event& one : events)
+            one.at = History::at(days);
+        return events;
+    }
+};
+
+} // namespace
+
+// The automatic entry once stood in the way of taking the mixing back.
+TEST_F(CorrectTest, aMixingGoesTogetherWithItsDissolved)
+{
+    const auto dev = mixClear(1);
+    const auto events = *book->events(dev);
+    ASSERT_EQ(events.size(), 2U);
+    EXPECT_EQ(idsWith(events[0].id), (std::vector{events[0].id, events[1].id}));
+    ASSERT_TRUE(book->voidEvents(idsWith(events[0].id), "never mixed"));
+    EXPECT_EQ(book->batch(dev, now).error().code, ErrorCode::UnknownId);
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(batch(dev).volume, chemistry::Millilitres(1000));
+}
+
+TEST_F(CorrectTest, ofSeveralBottlesMixedAtOnceEachGoesByItself)
+{
+    NewBatch one{"dev", "glass", chemistry::Millilitres(1000), "Dev 1", {}, false};
+    NewBatch other{"fixer", "small", chemistry::Millilitres(500), "Fix 1", {}, false};
+    one.dissolved = other.dissolved = true;
+    const auto both = book->mix({one, other}, when(1));
+    ASSERT_TRUE(both);
+    const auto mixing = book->events(both->front())->front().id;
+    EXPECT_EQ(idsWith(mixing).size(), 2U);
+    ASSERT_TRUE(book->voidEvents(idsWith(mixing), ""));
+    EXPECT_TRUE(book->batch(both->back(), now));
+}
+
+TEST_F(CorrectTest, whatAnImportBroughtDoesNotBelongTogether)
+{
+    const auto dev = mix();
+    auto import = *book->import();
+    ASSERT_TRUE(import->add({Event{"x1", dev, History::at(3), Opened{}, {}}, {}}));
+    ASSERT_TRUE(import->add({Event{"x2", dev, History::at(4), Opened{}, {}}, {}}));
+    ASSERT_TRUE(import->finish());
+    EXPECT_EQ(idsWith("x1"), std::vector<std::string>{"x1"});
+}
+
+TEST_F(CorrectTest, aWrongMixingDateIsPutRightAndUndoneAsOne)
+{
+    const auto dev = mixClear(5);
+    ASSERT_TRUE(run({dev}, 7, 2));
+    const auto mixing = book->events(dev)->front().id;
+    const auto before = batch(dev);
+    ASSERT_TRUE(book->correct(idsWith(mixing), movedTo(mixing, 2), "wrong day"));
+    EXPECT_EQ(batch(dev).mixedAt, History::at(2));
+    EXPECT_EQ(batch(dev).loads.size(), 1U) << "the film stays";
+    EXPECT_EQ(book->undoable()->what, "correct");
+    EXPECT_EQ(book->undoable()->subject, "Dev 1");
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(batch(dev).mixedAt, before.mixedAt);
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(batch(dev).mixedAt, History::at(2));
+    restart();
+    EXPECT_EQ(batch(dev).mixedAt, History::at(2)) << "it is so in the store";
+}
+
+TEST_F(CorrectTest, whatRestsOnItIsNamedAndNothingChanges)
+{
+    const auto dev = mixClear(5);
+    ASSERT_TRUE(run({dev}, 7, 2));
+    const auto mixing = book->events(dev)->front().id;
+    const auto film = book->events(dev)->back();
+    expectRefused([&] { return book->correct(idsWith(mixing), movedTo(mixing, 9), "later"); },
+                  ErrorCode::CannotVoid, "voids");
+    expectRefused([&] { return book->voidEvents(idsWith(mixing), ""); }, ErrorCode::CannotVoid,
+                  "voids");
+    auto entered = *book->connectedEvents(dev);
+    for (const std::string& id : idsWith(mixing))
+        entered.push_back({"v-" + id, dev, now, Voided{id, {}}, {}, {}});
+    const auto misfit = misfitIn(entered, book->formulary());
+    ASSERT_TRUE(misfit);
+    EXPECT_EQ(misfit->event.id, film.id);
+}
+
+// What only the entry that comes instead does wrong is that one's refusal.
+TEST_F(CorrectTest, aValueThatDoesNotFitIsRefusedForItself)
+{
+    const auto dev = mix();
+    ASSERT_TRUE(book->drawOff(dev, chemistry::Millilitres(100), "spilled", when(3)));
+    const auto drawn = book->events(dev)->back();
+    Event more = drawn;
+    more.what = Drawn{chemistry::Millilitres(1500), "spilled", {}};
+    expectRefused([&] { return book->correct({drawn.id}, {more}, "misread"); },
+                  ErrorCode::NotEnough, "volume_ml");
+    more.what = Drawn{chemistry::Millilitres(300), "spilled", {}};
+    ASSERT_TRUE(book->correct({drawn.id}, {more}, "misread"));
+    EXPECT_EQ(batch(dev).volume, chemistry::Millilitres(700));
+    EXPECT_EQ(book->events(dev)->back().by, "");
+}
+
+// In between there is nothing to discard, and no film to take away: only the whole counts.
+TEST_F(CorrectTest, onlyTheWholeMustFit)
+{
+    const auto dev = mix(0, "dev", 500);
+    ASSERT_TRUE(book->topUp(dev, chemistry::Millilitres(400), when(2)));
+    ASSERT_TRUE(book->drawOff(dev, chemistry::Millilitres(700), "sold", when(3)));
+    const auto topUp = (*book->events(dev))[1];
+    Event less = topUp;
+    less.what = ToppedUp{chemistry::Millilitres(300), {}, {}};
+    ASSERT_TRUE(book->correct({topUp.id}, {less}, "misread"));
+    EXPECT_EQ(batch(dev).volume, chemistry::Millilitres(100));
+    less.what = ToppedUp{chemistry::Millilitres(100), {}, {}};
+    const auto now3 = book->events(dev)->back().id;
+    expectRefused([&] { return book->correct({now3}, {less}, ""); }, ErrorCode::CannotVoid,
+                  "voids");
+}
+
+} // namespace ullage::ledger
