@@ -19,6 +19,7 @@
 
 #include <algorithm>
 #include <array>
+#include <memory>
 
 namespace ullage::app
 {
@@ -108,8 +109,8 @@ void CompareDialog::fill()
     m_marked.clear();
     m_compared = {};
     m_lines.clear();
-    auto* page = new QWidget(this);
-    auto* column = new QVBoxLayout(page);
+    auto page = std::make_unique<QWidget>(this);
+    auto* column = new QVBoxLayout(page.get());
     column->setContentsMargins(0, 0, Space::kSmall, 0);
     column->setSpacing(Space::kTight);
     const auto middle = std::find_if(marked->begin(), marked->end(), [this](const auto& film) {
@@ -118,7 +119,7 @@ void CompareDialog::fill()
     if (marked->empty()) {
         addText(column, tr("No film is marked so. Mark films whose negatives came out wrong on "
                            "their cards; then this compares them with the good ones."));
-        showPage(page, column);
+        showPage(page.release(), column);
         return;
     }
     const auto around = middle == marked->end() ? marked->front().at : middle->at;
@@ -140,13 +141,22 @@ void CompareDialog::fill()
     setTone(addText(column, tr("It counts and compares, no more. What stands apart is where to "
                                "look first; a few films prove nothing.")),
             Tone::Quiet);
+    addOffPlan(column);
+    // A step off its plan stands there already, with its times.
+    auto apart = m_compared.apart;
+    std::erase_if(apart, [](const ledger::TraitFound& found) {
+        return found.trait == ledger::FilmTrait::StepLonger ||
+               found.trait == ledger::FilmTrait::StepShorter;
+    });
     addHeading(column, tr("What sets them apart"));
     if (m_compared.good == 0)
         addText(column, tr("There is no good film of that time to compare them with."));
-    else if (m_compared.apart.empty())
+    else if (apart.empty() && m_compared.offPlan.empty())
         addText(column, tr("Nothing that the book knows of. What it does not know: the light, the "
                            "camera, the film's own age, water, agitation by hand."));
-    addTraits(column, m_compared.apart);
+    else if (apart.empty())
+        addText(column, tr("Nothing else that the book knows of."));
+    addTraits(column, apart);
     if (!m_compared.common.empty()) {
         addHeading(column, tr("What they share with the good ones, or alone"));
         addTraits(column, m_compared.common);
@@ -154,7 +164,7 @@ void CompareDialog::fill()
     addSuspects(column);
     addRuledOut(column);
     addFilms(column);
-    showPage(page, column);
+    showPage(page.release(), column);
 }
 
 void CompareDialog::showPage(QWidget* page, QVBoxLayout* column)
@@ -187,6 +197,18 @@ void CompareDialog::addTraits(QVBoxLayout* column, const std::vector<ledger::Tra
                             one, [this](const std::string& id) { return bottleName(id); },
                             m_context.wording));
         setTone(addText(column, traitCounts(one)), Tone::Quiet);
+        column->addSpacing(Space::kTight);
+    }
+}
+
+void CompareDialog::addOffPlan(QVBoxLayout* column)
+{
+    if (m_compared.offPlan.empty())
+        return;
+    addHeading(column, tr("Run differently from the plan"));
+    for (const ledger::OffPlan& off : m_compared.offPlan) {
+        addText(column, offPlanText(off));
+        setTone(addText(column, offPlanCounts(off)), Tone::Quiet);
         column->addSpacing(Space::kTight);
     }
 }

@@ -44,6 +44,7 @@ private:
     void addHeading(QVBoxLayout* column, const QString& text);
     QLabel* addText(QVBoxLayout* column, const QString& text);
     void addTraits(QVBoxLayout* column, const std::vector<ledger::TraitFound>& found);
+    void addOffPlan(QVBoxLayout* column);
     void addRuledOut(QVBoxLayout* column);
     void addFilms(QVBoxLayout* column);
     void addSuspects(QVBoxLayout* column);

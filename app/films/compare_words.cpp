@@ -162,6 +162,17 @@ QString traitText(const ledger::TraitFound& found, const BottleName& bottle, con
     return subject;
 }
 
+QString offPlanText(const ledger::OffPlan& off)
+{
+    return Words::tr("%1: %2 of %3", "step, time it took, time planned")
+        .arg(stepCodeName(off.step), timeText(off.real), timeText(off.planned));
+}
+
+QString offPlanCounts(const ledger::OffPlan& off)
+{
+    return Words::tr("%1 of %2 marked").arg(off.marked.with).arg(off.marked.known);
+}
+
 QString traitCounts(const ledger::TraitFound& found)
 {
     const QString marked =

@@ -19,6 +19,11 @@ using BottleName = std::function<QString(const std::string&)>;
 QString traitText(const ledger::TraitFound& found, const BottleName& bottle,
                   const Wording& wording);
 
+/// "Develop: 0:59 of 10:34".
+QString offPlanText(const ledger::OffPlan& off);
+/// "1 of 2 marked".
+QString offPlanCounts(const ledger::OffPlan& off);
+
 /// "3 of 3 marked · 1 of 12 good", counted among the films of which it is known.
 QString traitCounts(const ledger::TraitFound& found);
 

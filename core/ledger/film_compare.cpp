@@ -4,7 +4,9 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <functional>
+#include <iterator>
 #include <map>
 #include <set>
 
@@ -39,25 +41,47 @@ TraitCount count(const Films& films, const Has& has)
     return counted;
 }
 
-// Planned and real seconds of all steps of a kind, as the share by which they went over.
-std::optional<double> over(const FilmTrace& film, const std::string& kind)
+// Planned and real seconds of all steps of a kind; empty where nothing was planned.
+std::optional<OffPlan> stepsOf(const FilmTrace& film, const std::string& kind)
 {
-    if (!film.times) {
-        return std::nullopt;
-    }
-    chemistry::Seconds planned;
-    chemistry::Seconds real;
-    for (const StepDone& step : film.times->steps) {
+    OffPlan sum{.step = kind};
+    for (const StepDone& step : film.times ? film.times->steps : std::vector<StepDone>()) {
         if (step.kind == kind) {
-            planned += step.planned;
-            real += step.real;
+            sum.planned += step.planned;
+            sum.real += step.real;
         }
     }
-    if (planned.value() <= 0) {
+    return sum.planned.value() > 0 ? std::optional(sum) : std::nullopt;
+}
+
+// The share by which they went over; a few seconds are nobody's doing.
+std::optional<double> over(const FilmTrace& film, const std::string& kind)
+{
+    const auto sum = stepsOf(film, kind);
+    if (!sum) {
         return std::nullopt;
     }
-    const double off = (real - planned).value();
-    return std::abs(off) < kStepOffLeast.value() ? 0 : off / planned.value();
+    const double off = (sum->real - sum->planned).value();
+    return std::abs(off) < kStepOffLeast.value() ? 0 : sum->share();
+}
+
+bool ofAStep(const TraitFound& found)
+{
+    return found.trait == FilmTrait::StepLonger || found.trait == FilmTrait::StepShorter;
+}
+
+// A film that nobody marked is no witness for the tank that it shared with one that is.
+Films fromOtherRuns(const Films& good, const Films& marked)
+{
+    std::set<std::string> runs;
+    for (const FilmTrace& film : marked) {
+        runs.insert(film.film.run);
+    }
+    runs.erase(std::string());
+    Films kept;
+    std::copy_if(good.begin(), good.end(), std::back_inserter(kept),
+                 [&](const FilmTrace& film) { return runs.count(film.film.run) == 0; });
+    return kept;
 }
 
 std::optional<double> median(const Films& films, const Figure& figure)
@@ -79,7 +103,7 @@ class Comparing
 {
 public:
     Comparing(const Films& marked, const Films& good, std::optional<FilmFault> fault)
-        : m_marked(marked), m_good(good)
+        : m_marked(marked), m_good(fromOtherRuns(good, marked))
     {
         for (const FilmTrace& film : marked) {
             for (const FilmMark& mark : film.marks) {
@@ -92,7 +116,7 @@ public:
             m_faults.insert(*fault);
         }
         m_found.marked = static_cast<int>(marked.size());
-        m_found.good = static_cast<int>(good.size());
+        m_found.good = static_cast<int>(m_good.size());
     }
 
     FilmComparison all()
@@ -115,7 +139,9 @@ public:
         };
         std::stable_sort(m_found.apart.begin(), m_found.apart.end(),
                          [&](const TraitFound& a, const TraitFound& b) {
-                             return difference(a) > difference(b) + kSlack;
+                             return ofAStep(a) != ofAStep(b)
+                                        ? ofAStep(a)
+                                        : difference(a) > difference(b) + kSlack;
                          });
         suspects();
         return std::move(m_found);
@@ -257,6 +283,39 @@ private:
             };
             over({.trait = FilmTrait::StepLonger, .subject = kind}, share, true, kStepOff);
             over({.trait = FilmTrait::StepShorter, .subject = kind}, share, false, -kStepOff);
+            offPlan({.trait = FilmTrait::StepLonger, .subject = kind}, share);
+            offPlan({.trait = FilmTrait::StepShorter, .subject = kind}, share);
+        }
+        std::stable_sort(m_found.offPlan.begin(), m_found.offPlan.end(),
+                         [](const OffPlan& a, const OffPlan& b) {
+                             return std::abs(a.share()) > std::abs(b.share()) + kSlack;
+                         });
+    }
+
+    void offPlan(const TraitFound& trait, const Figure& share)
+    {
+        if (noCause(trait)) {
+            return;
+        }
+        const double way = trait.trait == FilmTrait::StepLonger ? 1 : -1;
+        TraitCount counted;
+        double furthest = 0;
+        std::optional<OffPlan> found;
+        for (const FilmTrace& film : m_marked) {
+            const auto its = share(film);
+            counted.known += its ? 1 : 0;
+            if (!its || *its * way < kStepOff - kSlack) {
+                continue;
+            }
+            ++counted.with;
+            if (*its * way > furthest) {
+                furthest = *its * way;
+                found = stepsOf(film, trait.subject);
+            }
+        }
+        if (found) {
+            found->marked = counted;
+            m_found.offPlan.push_back(*found);
         }
     }
 
@@ -339,7 +398,7 @@ private:
     }
 
     const Films& m_marked;
-    const Films& m_good;
+    const Films m_good;
     std::set<FilmFault> m_faults; ///< asked about
     FilmComparison m_found;
 };

@@ -56,11 +56,24 @@ struct RuledOut {
     NoCause why{};     ///< it is no cause of that
 };
 
+/// A step that was not run as its sheet had it, and can have made the films what they are.
+struct OffPlan {
+    std::string step;           ///< its kind
+    chemistry::Seconds planned; ///< of the film that was furthest off, all steps of the kind
+    chemistry::Seconds real;
+    TraitCount marked; ///< films marked that were off the same way, of those whose times are known
+    [[nodiscard]] double share() const { return (real - planned) / planned; }
+};
+
 struct FilmComparison {
     int marked = 0; ///< films compared
-    int good = 0;
-    /// Shared by the films marked, and by at most half as many of the good ones; the clearest
-    /// difference first. Empty without good films: there is nothing to compare with.
+    int good = 0;   ///< those that went in one run with a film marked are left out
+    /// What was run differently from its plan, the furthest off first. It needs no good film beside
+    /// it: it was meant otherwise.
+    std::vector<OffPlan> offPlan;
+    /// Shared by the films marked, and by at most half as many of the good ones; steps off their
+    /// plan first, then the clearest difference. Empty without good films: there is nothing to
+    /// compare with.
     std::vector<TraitFound> apart;
     /// Shared by the films marked, and by the good ones about as often; or with no good film that
     /// it is known of.
@@ -82,6 +95,8 @@ inline constexpr double kMost = 0.75; ///< but so many of them must share a trai
 /// Traits of numbers take the least (or greatest) figure among the films marked as their limit.
 /// What cannot be a cause of `fault` is left out of `apart`, `common` and `suspects`; without
 /// `fault`, what can be a cause of none of the marks that the films marked have.
+/// A film that went in one run with a marked one is no good film to compare with, whether or not
+/// somebody looked at it.
 FilmComparison compareFilms(const std::vector<FilmTrace>& marked,
                             const std::vector<FilmTrace>& good,
                             std::optional<FilmFault> fault = {});

@@ -200,6 +200,36 @@ TEST_F(FilmsTest, TheListOfABottleLeadsToCardsByClickAndKey)
     EXPECT_NE(wanted[1][0].toString(), idOf("Dunes"));
 }
 
+TEST_F(FilmsTest, ATankThatWasCutShortIsTheFirstThingSaid)
+{
+    run({"Harbour", "Mole"}, 634, 59);
+    const QString harbour = idOf("Harbour");
+    ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) {
+        return book.markFilms({harbour.toStdString()}, ledger::FilmFault::Thin, "");
+    }));
+    CompareDialog dialog(contextOf(desk), harbour);
+    dialog.show();
+    EXPECT_EQ(dialog.compared().good, 4) << "not the film that lay in the same tank";
+    const auto times = dialog.lines().indexOf(QStringLiteral("Develop: 0:59 of 10:34"));
+    ASSERT_GT(times, 0) << dialog.lines().join(u'\n').toStdString();
+    EXPECT_EQ(dialog.lines()[times + 1], QStringLiteral("1 of 1 marked"));
+    EXPECT_LT(times, dialog.lines().indexOf(QStringLiteral("What sets them apart")));
+}
+
+TEST_F(FilmsTest, SixWeeksAreFortyTwoDays)
+{
+    desk.pass(42);
+    run({"Mole"}, 600, 600);
+    const QString mole = idOf("Mole");
+    ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) {
+        return book.markFilms({mole.toStdString()}, ledger::FilmFault::Thin, "");
+    }));
+    CompareDialog dialog(contextOf(desk), mole);
+    EXPECT_EQ(dialog.compared().good, 0) << "the last of the others is 43 days older";
+    named<QComboBox>(dialog, QStringLiteral("Films of what time"))->setCurrentIndex(2);
+    EXPECT_EQ(dialog.compared().good, 4);
+}
+
 TEST_F(FilmsTest, ComparesMarksOneKindAndHasABottleTestedFirst)
 {
     // Another developer for the good ones, so that this one stands apart.

@@ -172,6 +172,42 @@ TEST(FilmCompare, TemperatureCountsWhereItIsKnown)
         find(compareFilms(films({Made("r1").warmth(20.2)}), good).apart, FilmTrait::Warmer));
 }
 
+TEST(FilmCompare, WhatWasRunDifferentlyFromItsPlanComesFirst)
+{
+    const auto marked = films({Made("r1")
+                                   .through("d1", Role::Developer, 8)
+                                   .step("develop", 634, 59)
+                                   .step("fix", 300, 310)
+                                   .step("wash", 600, 400)
+                                   .marked(FilmFault::Thin)});
+    const auto good = films({Made("r3").through("d2", Role::Developer, 1).step("develop", 600, 604),
+                             Made("r4").through("d2", Role::Developer, 1).step("develop", 60, 20)});
+    auto found = compareFilms(marked, good, FilmFault::Thin);
+    ASSERT_EQ(found.offPlan.size(), 1u) << "a short wash thins nothing";
+    EXPECT_EQ(found.offPlan[0].step, "develop");
+    EXPECT_EQ(found.offPlan[0].planned, Seconds(634));
+    EXPECT_EQ(found.offPlan[0].real, Seconds(59));
+    EXPECT_EQ(found.offPlan[0].marked.with, 1);
+    ASSERT_FALSE(found.apart.empty());
+    EXPECT_EQ(found.apart.front().trait, FilmTrait::StepShorter)
+        << "before the bottle, that no good film went through";
+    found = compareFilms(marked, {}, FilmFault::Thin);
+    EXPECT_EQ(found.offPlan.size(), 1u) << "nothing good is needed to see it";
+    EXPECT_TRUE(compareFilms(films({Made("r1").step("develop", 600, 604)}), {}).offPlan.empty());
+}
+
+TEST(FilmCompare, FilmsOfTheSameRunAreNoGoodOnes)
+{
+    const auto marked = films({Made("r1").through("d1", Role::Developer, 8)});
+    const auto good = films({Made("r1").through("d1", Role::Developer, 8),
+                             Made("r3").through("d2", Role::Developer, 1)});
+    const auto found = compareFilms(marked, good);
+    EXPECT_EQ(found.good, 1);
+    const TraitFound* bottle = find(found.apart, FilmTrait::Bottle, "d1");
+    ASSERT_TRUE(bottle);
+    EXPECT_EQ(bottle->good.with, 0);
+}
+
 TEST(FilmCompare, OneRunIsSaidOnlyOfSeveralFilms)
 {
     const auto good = films({Made("r3")});
