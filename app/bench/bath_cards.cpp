@@ -90,7 +90,7 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const ledger::NextLoad&
         name->setFont(Theme::font(TextRole::Heading));
         name->setObjectName(QStringLiteral("taken-%1").arg(roleName(role)));
         auto* verdict = new VerdictLabel;
-        verdict->setLook(look(taken->assessment.verdict));
+        verdict->setLook(look(taken->assessment.shown));
         head->addWidget(name);
         head->addStretch(1);
         head->addWidget(verdict);
@@ -160,13 +160,16 @@ void BathCards::addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath,
                             const Wording& wording)
 {
     const Role role = bath.need.role;
-    const auto unclear = std::find_if(
+    // The one that is held back until somebody says that it is clear, or has tested it.
+    const auto held = std::find_if(
         so.plan.problems.begin(), so.plan.problems.end(), [&](const ledger::PlanProblem& problem) {
-            return problem.code == PlanProblemCode::NotMarkedDissolved && problem.role == role;
+            return (problem.code == PlanProblemCode::NotMarkedDissolved ||
+                    problem.code == PlanProblemCode::TestFirst) &&
+                   problem.role == role;
         });
     const ledger::Judged* bottle = so.taken(role);
-    if (!bottle && unclear != so.plan.problems.end())
-        bottle = &so.judged[*unclear->judged]; // not taken because nobody has said it is clear
+    if (!bottle && held != so.plan.problems.end())
+        bottle = &so.judged[*held->judged];
     if (!bottle)
         return;
     const std::string batch = bottle->batch.id;

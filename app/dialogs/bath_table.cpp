@@ -40,9 +40,9 @@ QString wantedFigure(Role role)
 QString bottleText(const Bottle& bottle, const Wording& wording)
 {
     const QString name = QString::fromStdString(bottle.batch.name);
-    const QString state = bottle.assessment.verdict == ledger::Verdict::Good
+    const QString state = bottle.assessment.shown == ledger::Verdict::Good
                               ? shelfLines(bottle.batch, bottle.assessment, wording).headline
-                              : verdictWord(bottle.assessment.verdict);
+                              : verdictWord(bottle.assessment.shown);
     return BathTable::tr("%1 · %2 · %3", "bottle, solution, state")
         .arg(name, QString::fromStdString(bottle.batch.solution->name), state);
 }

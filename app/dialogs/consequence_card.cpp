@@ -30,7 +30,7 @@ QString verdict(const ledger::Outlook& so, chemistry::Instant, const Wording&)
         return Words::tr("discarded");
     if (so.batch.end == ledger::BatchEnd::UsedUp)
         return Words::tr("used up");
-    return verdictWord(so.assessment.verdict);
+    return verdictWord(so.assessment.shown);
 }
 
 QString filmsLeft(const ledger::Outlook& so, chemistry::Instant, const Wording& wording)

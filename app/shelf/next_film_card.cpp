@@ -86,7 +86,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     m_buttons->setContentsMargins(0, 0, 0, 0);
     m_buttons->setSpacing(kButtonGap);
     for (const BottleAction which :
-         {BottleAction::TopUp, BottleAction::Test, BottleAction::Discard})
+         {BottleAction::Dissolved, BottleAction::TopUp, BottleAction::Test, BottleAction::Discard})
         m_buttons->addWidget(addActionButton(which));
     m_more->setProperty("menu", true); // room for its arrow
     setButtonLook(m_more, ButtonLook::Quiet);
@@ -164,15 +164,20 @@ void NextFilmCard::setBottle(const SelectedBottle& bottle)
     m_mending->setVisible(bottle.unread);
     m_figures = bottle.figures;
     m_ask->refresh();
-    orderButtons(bottle.verdict == VerdictLook::Discard);
+    orderButtons(bottle.verdict);
 }
 
 // What is to be done next stands first: where there is room for one button only, it is that one.
-void NextFilmCard::orderButtons(bool discardFirst)
+void NextFilmCard::orderButtons(VerdictLook verdict)
 {
-    if (discardFirst == (m_actionButtons.front().first == BottleAction::Discard))
+    const bool resting = verdict == VerdictLook::Resting;
+    const bool discardFirst = verdict == VerdictLook::Discard;
+    if (resting == m_resting &&
+        discardFirst == (m_actionButtons.front().first == BottleAction::Discard))
         return;
-    std::reverse(m_actionButtons.begin(), m_actionButtons.end());
+    m_resting = resting;
+    if (discardFirst != (m_actionButtons.front().first == BottleAction::Discard))
+        std::reverse(m_actionButtons.begin(), m_actionButtons.end());
     for (const auto& [which, button] : m_actionButtons)
         m_buttons->removeWidget(button);
     int place = 0;
@@ -204,11 +209,14 @@ void NextFilmCard::layOutButtons()
     int used = m_more->sizeHint().width();
     bool fits = true;
     for (const auto& [which, button] : m_actionButtons) {
-        used += kButtonGap + button->sizeHint().width();
-        fits = fits && used <= room;
-        button->setVisible(fits);
+        const bool wanted = which != BottleAction::Dissolved || m_resting;
+        if (wanted) {
+            used += kButtonGap + button->sizeHint().width();
+            fits = fits && used <= room;
+        }
+        button->setVisible(wanted && fits);
         QAction* action = m_actions->action(which);
-        if (fits)
+        if (wanted && fits)
             m_more->menu()->removeAction(action);
         else
             m_more->menu()->addAction(action);
@@ -225,9 +233,10 @@ void NextFilmCard::changeEvent(QEvent* event)
 void NextFilmCard::retranslate()
 {
     for (const auto& [which, button] : m_actionButtons) {
-        const QString text = which == BottleAction::TopUp  ? tr("Top up…")
-                             : which == BottleAction::Test ? tr("Test…")
-                                                           : tr("Discard…");
+        const QString text = which == BottleAction::Dissolved ? tr("It is clear now…")
+                             : which == BottleAction::TopUp   ? tr("Top up…")
+                             : which == BottleAction::Test    ? tr("Test…")
+                                                              : tr("Discard…");
         button->setText(text);
         button->setAccessibleName(text);
     }

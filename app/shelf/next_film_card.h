@@ -39,7 +39,7 @@ protected:
 private:
     QPushButton* addActionButton(BottleAction which);
     void retranslate();
-    void orderButtons(bool discardFirst);
+    void orderButtons(VerdictLook verdict);
     // Which buttons stand in the row; those for which it has no room go to the menu.
     void layOutButtons();
 
@@ -55,7 +55,8 @@ private:
     QLabel* m_reasons;
     QLabel* m_closing;
     QHBoxLayout* m_buttons;
-    std::vector<std::pair<BottleAction, QPushButton*>> m_actionButtons;
+    std::vector<std::pair<BottleAction, QPushButton*>> m_actionButtons; ///< as they stand
+    bool m_resting = false; ///< only then it can be said that it is clear now
     QPushButton* m_more;
     QPushButton* m_check;
     QPushButton* m_restore;

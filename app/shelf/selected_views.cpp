@@ -60,6 +60,18 @@ void nameFilm(SelectedBottle& selected, const KnownTimes& times, chemistry::Cels
                 .arg(at);
 }
 
+// No film is to go through it any more: its time is told to whoever uses it all the same, but never
+// as what comes next.
+void playDown(SelectedBottle& selected)
+{
+    if (selected.nextTime.isEmpty())
+        return;
+    selected.noTime = Words::tr("Not for film any more. Used all the same: %1 %2", "time, of what")
+                          .arg(selected.nextTime, selected.nextDetail);
+    selected.nextTime.clear();
+    selected.nextDetail.clear();
+}
+
 } // namespace
 
 KnownTimes notebookTimes(const formulary::Formulary& formulary,
@@ -105,8 +117,10 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     } else {
         selected.noTime = Words::tr("It has no time of its own: use it as its packet says.");
     }
-    selected.verdict = static_cast<VerdictLook>(assessment.verdict);
-    selected.why = Words::tr("Why: %1").arg(verdictWord(assessment.verdict));
+    if (assessment.shown == ledger::Verdict::Discard)
+        playDown(selected);
+    selected.verdict = static_cast<VerdictLook>(assessment.shown);
+    selected.why = Words::tr("Why: %1").arg(verdictWord(assessment.shown));
     selected.reasons =
         bottleSentences(batch, assessment, wording, keepsUntil(range, batch, wording));
     // A narrow card must not end a line between a number and its sign.

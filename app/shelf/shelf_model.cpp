@@ -32,10 +32,8 @@ QString accessibleText(const BottleView& bottle)
 
 void ShelfModel::setBottles(std::vector<BottleView> bottles)
 {
-    std::stable_sort(bottles.begin(), bottles.end(), [](const auto& a, const auto& b) {
-        return a.urgency != b.urgency ? a.urgency > b.urgency
-                                      : a.name.localeAwareCompare(b.name) < 0;
-    });
+    std::stable_sort(bottles.begin(), bottles.end(),
+                     [](const auto& a, const auto& b) { return a.urgency > b.urgency; });
     const bool sameOrder =
         std::equal(bottles.begin(), bottles.end(), m_bottles.begin(), m_bottles.end(),
                    [](const BottleView& a, const BottleView& b) { return a.id == b.id; });

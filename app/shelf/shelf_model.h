@@ -30,8 +30,8 @@ public:
 
     using QAbstractListModel::QAbstractListModel;
 
-    /// Puts them in order: urgency, then name. Bottles that stay keep their index where the order
-    /// stays; otherwise the model is reset.
+    /// Puts them in order: urgency, then as they come. Bottles that stay keep their index where the
+    /// order stays; otherwise the model is reset.
     void setBottles(std::vector<BottleView> bottles);
     [[nodiscard]] const std::vector<BottleView>& bottles() const { return m_bottles; }
     /// The row of a batch, -1 if it is not here.

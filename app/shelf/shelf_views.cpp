@@ -27,14 +27,22 @@ double wearShare(const ledger::Batch& batch)
 
 } // namespace
 
-double urgency(const ledger::Assessment& assessment, const ledger::Batch& batch)
+// By the verdict alone: a hand finds a bottle by its place, which must not change with every film.
+int urgency(const ledger::Assessment& assessment)
 {
-    const double rank = static_cast<double>(assessment.verdict == ledger::Verdict::Good         ? 0
-                                            : assessment.verdict == ledger::Verdict::NearItsEnd ? 1
-                                            : assessment.verdict == ledger::Verdict::TestFirst  ? 2
-                                                                                               : 3);
-    const double spent = std::max(wearShare(batch), assessment.standingUsed.value_or(0));
-    return rank + std::clamp(spent, 0.0, 1.0) * 0.99;
+    switch (assessment.shown) {
+    case ledger::Verdict::Good:
+        return 0;
+    case ledger::Verdict::Resting:
+        return 1;
+    case ledger::Verdict::NearItsEnd:
+        return 2;
+    case ledger::Verdict::TestFirst:
+        return 3;
+    case ledger::Verdict::Discard:
+        break;
+    }
+    return 4;
 }
 
 BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& assessment,
@@ -56,11 +64,11 @@ BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& asse
     view.filmsDone = batch.filmsDone.value();
     view.standing = assessment.standingUsed.value_or(0);
     view.wear = wearShare(batch);
-    view.verdict = static_cast<VerdictLook>(assessment.verdict);
+    view.verdict = static_cast<VerdictLook>(assessment.shown);
     const ShelfLines lines = shelfLines(batch, assessment, wording);
     view.headline = lines.headline;
     view.subline = lines.subline;
-    view.urgency = urgency(assessment, batch);
+    view.urgency = urgency(assessment);
     return view;
 }
 
@@ -71,6 +79,7 @@ static_assert(static_cast<int>(VerdictLook::TestFirst) ==
               static_cast<int>(ledger::Verdict::TestFirst));
 static_assert(static_cast<int>(VerdictLook::NearItsEnd) ==
               static_cast<int>(ledger::Verdict::NearItsEnd));
+static_assert(static_cast<int>(VerdictLook::Resting) == static_cast<int>(ledger::Verdict::Resting));
 
 QString shelfSummary(std::span<const BottleView> bottles,
                      std::optional<chemistry::Instant> nextExpiry, chemistry::Instant now,

@@ -21,8 +21,9 @@ namespace ullage::app
 BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& assessment,
                       const Wording& wording);
 
-/// Above everything that is less grave; within a verdict the one further spent comes first. 0 to 4.
-double urgency(const ledger::Assessment& assessment, const ledger::Batch& batch);
+/// Above everything that is less grave, and the same within a verdict: there bottles keep their
+/// places. 0 to 4.
+int urgency(const ledger::Assessment& assessment);
 
 /// "5 bottles in use · 1 to discard · next to expire 9 Dec".
 QString shelfSummary(std::span<const BottleView> bottles,

@@ -63,6 +63,8 @@ QString verdictWord(VerdictLook look)
         return VerdictLabel::tr("Test first");
     case VerdictLook::Discard:
         return VerdictLabel::tr("Discard");
+    case VerdictLook::Resting:
+        return VerdictLabel::tr("Resting");
     }
     return {};
 }
@@ -78,6 +80,8 @@ QColor verdictColour(VerdictLook look)
         return colours().blue;
     case VerdictLook::Discard:
         return colours().red;
+    case VerdictLook::Resting:
+        return colours().quiet;
     }
     return {};
 }
@@ -126,6 +130,15 @@ void paintVerdictShape(QPainter& painter, const QRectF& rect, VerdictLook look)
         painter.drawLine(QPointF(-2.4, -2.4), QPointF(2.4, 2.4));
         painter.drawLine(QPointF(-2.4, 2.4), QPointF(2.4, -2.4));
         break;
+    case VerdictLook::Resting: {
+        const QPointF glass[]{{-4.6, -5.6}, {4.6, -5.6}, {0.5, 0},    {4.6, 5.6},
+                              {-4.6, 5.6},  {-0.5, 0},   {-4.6, -5.6}};
+        painter.setPen(QPen(verdictColour(look), 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.drawPolygon(glass, 7);
+        painter.setPen(QPen(sign, 1.4, Qt::SolidLine, Qt::RoundCap));
+        painter.drawLine(QPointF(-2.2, -4.2), QPointF(2.2, -4.2)); // some of it has run through
+        break;
+    }
     }
     painter.restore();
 }

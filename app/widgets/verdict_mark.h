@@ -14,13 +14,13 @@ namespace ullage::app
 /// Between shape and word.
 inline constexpr double kVerdictGap = 7;
 
-enum class VerdictLook { Good, NearItsEnd, TestFirst, Discard };
+enum class VerdictLook { Good, NearItsEnd, TestFirst, Discard, Resting };
 
 QString verdictWord(VerdictLook look);
 QColor verdictColour(VerdictLook look);
 
 /// The shape alone: circle with a tick, triangle with "!", rounded square with "?", octagon with a
-/// cross. It fills the largest square centred in `rect`.
+/// cross, hourglass. It fills the largest square centred in `rect`.
 void paintVerdictShape(QPainter& painter, const QRectF& rect, VerdictLook look);
 
 /// Shape and word on one line, left-aligned and centred vertically in `rect`; uses the painter's

@@ -4,7 +4,6 @@
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "core/ledger/replenish.h"
-#include "core/ledger/run_plan.h"
 
 #include <QCoreApplication>
 
@@ -99,9 +98,15 @@ ShelfLines reasonLines(const ledger::Reason& reason, const ledger::Batch& batch,
     case ReasonCode::DiscardSoon:
         break;
     }
-    if (!ledger::knownClear(batch))
-        return {Words::tr("not clear yet"), filmsLine(batch, so, wording)};
     return {filmsLine(batch, so, wording), untilLine(batch, so, wording)};
+}
+
+// Whole minutes to the next look, never less than are left.
+QString minutesToLook(const ledger::Batch& batch, const ledger::Assessment& so,
+                      const Wording& wording)
+{
+    const auto left = std::chrono::ceil<std::chrono::minutes>(*so.lookAt - batch.asOf);
+    return wording.locale.toString(static_cast<qlonglong>(left.count()));
 }
 
 } // namespace
@@ -115,6 +120,8 @@ QString verdictWord(ledger::Verdict verdict)
         return Words::tr("Near its end");
     case ledger::Verdict::TestFirst:
         return Words::tr("Test first");
+    case ledger::Verdict::Resting:
+        return Words::tr("Resting");
     case ledger::Verdict::Discard:
         break;
     }
@@ -192,6 +199,19 @@ QString firstSentence(const ledger::Assessment& so, const Wording& wording)
         .arg(percentText(1 - chance, wording.locale));
 }
 
+QString restingSentence(const ledger::Batch& batch, const ledger::Assessment& so,
+                        const Wording& wording)
+{
+    if (so.verdict == ledger::Verdict::Discard || ledger::knownClear(batch))
+        return {};
+    if (so.lookAt)
+        return Words::tr("It rests until it is clear: shake it and look again in %1 min. Until "
+                         "then no run is planned with it.")
+            .arg(minutesToLook(batch, so, wording));
+    return Words::tr("Nobody has marked it as dissolved yet: look whether it is clear. "
+                     "Until then no run is planned with it.");
+}
+
 QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment& so,
                             const Wording& wording, const QString& until)
 {
@@ -202,9 +222,8 @@ QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment
         return {Words::tr("Used up on %1.")
                     .arg(fullDateText(localDate(*batch.endedAt), wording.locale))};
     QStringList sentences;
-    if (so.verdict != ledger::Verdict::Discard && !ledger::knownClear(batch))
-        sentences << Words::tr("Nobody has marked it as dissolved yet: look whether it is clear. "
-                               "Until then no run is planned with it.");
+    if (const QString resting = restingSentence(batch, so, wording); !resting.isEmpty())
+        sentences << resting;
     for (const ledger::Reason& reason : forReading(so.reasons))
         sentences << reasonSentence(reason, batch, so, wording);
     sentences << filmsSentence(batch, so, wording) << standingSentence(batch, so, wording, until);
@@ -226,11 +245,13 @@ ShelfLines shelfLines(const ledger::Batch& batch, const ledger::Assessment& so,
         return {Words::tr("discarded"), dayText(*batch.endedAt, batch.asOf, wording.locale)};
     if (batch.end == ledger::BatchEnd::UsedUp)
         return {Words::tr("used up"), dayText(*batch.endedAt, batch.asOf, wording.locale)};
+    if (so.shown == ledger::Verdict::Resting)
+        return {Words::tr("not clear yet"),
+                so.lookAt ? Words::tr("look again in %1 min").arg(minutesToLook(batch, so, wording))
+                          : filmsLine(batch, so, wording)};
     const auto reasons = forReading(so.reasons);
     if (!reasons.empty())
         return reasonLines(reasons.front(), batch, so, wording);
-    if (!ledger::knownClear(batch))
-        return {Words::tr("not clear yet"), filmsLine(batch, so, wording)};
     return {filmsLine(batch, so, wording), untilLine(batch, so, wording)};
 }
 

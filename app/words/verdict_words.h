@@ -13,7 +13,7 @@
 namespace ullage::app
 {
 
-/// "Good", "Near its end", "Test first", "Discard".
+/// "Good", "Near its end", "Test first", "Discard", "Resting".
 QString verdictWord(ledger::Verdict verdict);
 
 /// The reasons a person reads, gravest first: reached capacity makes "near capacity", "few films"
@@ -38,6 +38,11 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& a
 QString restSentence(const formulary::Solution& solution, const Wording& wording);
 /// "Films run out first." and how sure that is; empty where it cannot be known.
 QString firstSentence(const ledger::Assessment& assessment, const Wording& wording);
+
+/// Of a bottle that is not known to be clear: what to do, with the minutes to the next look while
+/// it is watched. Empty of one that is clear or to be discarded.
+QString restingSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,
+                        const Wording& wording);
 
 /// All sentences about a bottle: its reasons, then where films and standing are. Of an ended one
 /// only how it ended. `until` as above.

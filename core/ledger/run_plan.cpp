@@ -13,8 +13,6 @@ using chemistry::Films;
 using chemistry::Millilitres;
 using formulary::Role;
 
-bool knownClear(const Batch& batch) { return batch.dissolved || !batch.loads.empty(); }
-
 namespace
 {
 
@@ -29,11 +27,21 @@ bool wornForOnce(const Batch& batch, const BathNeed& need)
     return need.oneShot && batch.wear.value() > chemistry::kFilmSlack;
 }
 
+// Whose history is unknown is not proposed before a test vouches for it.
+bool asksForHistory(const Assessment& so)
+{
+    return std::any_of(so.reasons.begin(), so.reasons.end(), [](const Reason& reason) {
+        return reason.code == ReasonCode::HistoryUnknown;
+    });
+}
+
 // A bottle that has done film is clear, whatever was or was not written down.
 Candidate candidate(std::size_t index, const Judged& judged, const BathNeed& need, Films load)
 {
     const auto& within = need.within;
-    Candidate made{.judged = index, .markedDissolved = knownClear(judged.batch)};
+    Candidate made{.judged = index,
+                   .markedDissolved = knownClear(judged.batch),
+                   .untested = asksForHistory(judged.assessment)};
     made.otherSolution = !within.empty() && std::find(within.begin(), within.end(),
                                                       judged.batch.solution->id) == within.end();
     if (judged.assessment.verdict == Verdict::Discard) {
@@ -53,13 +61,14 @@ Candidate candidate(std::size_t index, const Judged& judged, const BathNeed& nee
     return made;
 }
 
-// Best first: of the solution wanted, can before cannot, known to be clear, of the set, the oldest.
+// Best first: of the solution wanted, can before cannot, known to be clear, vouched for, of the
+// set, the oldest.
 void rank(std::vector<Candidate>& candidates, const std::vector<Judged>& judged)
 {
     const auto key = [&](const Candidate& c) {
         const bool discard = c.hindrance == Hindrance::Discard;
-        return std::tuple(discard, c.otherSolution, !c.can(), !c.markedDissolved, !c.sameSet,
-                          judged[c.judged].batch.mixedAt);
+        return std::tuple(discard, c.otherSolution, !c.can(), !c.markedDissolved, c.untested,
+                          !c.sameSet, judged[c.judged].batch.mixedAt);
     };
     std::stable_sort(candidates.begin(), candidates.end(),
                      [&](const Candidate& a, const Candidate& b) { return key(a) < key(b); });
@@ -69,7 +78,7 @@ void rank(std::vector<Candidate>& candidates, const std::vector<Judged>& judged)
 bool proposed(const Candidate& candidate, const BathChoice& choice, const Batch& batch)
 {
     return candidate.hindrance != Hindrance::Discard && candidate.markedDissolved &&
-           !wornForOnce(batch, choice.need) &&
+           !candidate.untested && !wornForOnce(batch, choice.need) &&
            (choice.need.required || candidate.hindrance != Hindrance::VolumeShort);
 }
 
@@ -131,12 +140,19 @@ void addMissing(RunPlan& plan, const BathChoice& choice)
 {
     const Role role = choice.need.role;
     const auto& all = choice.candidates;
-    const auto unclear = std::find_if(
-        all.begin(), all.end(), [](const Candidate& c) { return c.can() && !c.markedDissolved; });
-    if (unclear != all.end()) {
+    const auto held = std::find_if(all.begin(), all.end(), [](const Candidate& c) {
+        return c.can() && (!c.markedDissolved || c.untested);
+    });
+    if (held != all.end() && held->untested) {
+        plan.problems.push_back({.code = PlanProblemCode::TestFirst,
+                                 .role = role,
+                                 .judged = held->judged,
+                                 .reason = ReasonCode::HistoryUnknown,
+                                 .noBottle = choice.need.required});
+    } else if (held != all.end()) {
         plan.problems.push_back({.code = PlanProblemCode::NotMarkedDissolved,
                                  .role = role,
-                                 .judged = unclear->judged,
+                                 .judged = held->judged,
                                  .noBottle = choice.need.required});
     } else if (choice.need.required) {
         plan.problems.push_back({.code = PlanProblemCode::NoBottle, .role = role});
@@ -193,6 +209,12 @@ void addProblems(RunPlan& plan, const BathChoice& choice, const std::vector<Judg
 }
 
 } // namespace
+
+bool proposable(const Judged& judged)
+{
+    return judged.assessment.verdict != Verdict::Discard && knownClear(judged.batch) &&
+           !asksForHistory(judged.assessment);
+}
 
 std::string_view code(ChoiceReason reason)
 {

@@ -3,8 +3,9 @@
 // The oldest developer that can still take the whole load goes first, so that bottles are used up
 // and not outlived; within the developer wanted, because another one takes another time. The fixer
 // mixed as a set with it is preferred; without one, the oldest fixer that can. A bottle to discard
-// is never offered. One that nobody marked as dissolved and that has done no film yet is not
-// proposed, nor one that has done film where the bath is thrown away after use; they can be chosen.
+// is never offered. One that is not known to be clear is not proposed, nor one of unknown history
+// that no test vouches for, nor one that has done film where the bath is thrown away after use;
+// they can be chosen.
 #pragma once
 
 #include "core/ledger/batch.h"
@@ -20,14 +21,15 @@
 namespace ullage::ledger
 {
 
-/// Marked as dissolved, or proved so by the film it has done.
-bool knownClear(const Batch& batch);
-
 /// A batch with what was made of it at the same moment.
 struct Judged {
     Batch batch;
     Assessment assessment;
 };
+
+/// Whether it may be proposed for a load at all: not one to discard, nor one that is not known to
+/// be clear, nor one of unknown history that no test vouches for.
+bool proposable(const Judged& judged);
 
 /// A bath the run needs.
 struct BathNeed {
@@ -61,7 +63,8 @@ struct Candidate {
     double needs = 0; ///< and what the load needs
     bool otherSolution = false; ///< not one that is proposed from
     bool sameSet = false;
-    bool markedDissolved = true; ///< or has done film, which shows it
+    bool markedDissolved = true; ///< or known to be clear otherwise
+    bool untested = false;       ///< of unknown history, and no test vouches for it
 
     [[nodiscard]] bool can() const { return !hindrance; }
 };
@@ -99,7 +102,8 @@ struct PlanProblem {
     double limit = 0;
     std::optional<TankFinding> finding;
     std::optional<ReasonCode> reason;
-    bool noBottle = false; ///< NotMarkedDissolved: it is the only one, and is not taken for that
+    /// NotMarkedDissolved, TestFirst: there is no other, and it is not taken for that.
+    bool noBottle = false;
 
     /// Whether the run cannot be done like this; otherwise it is for the user to decide.
     [[nodiscard]] bool blocks() const;

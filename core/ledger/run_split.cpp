@@ -107,6 +107,7 @@ private:
         for (std::size_t i = 0; i < m_judged->size(); ++i) {
             const Judged& judged = (*m_judged)[i];
             if (judged.batch.inUse() && judged.batch.solution->role == need.role &&
+                (proposable(judged) || judged.batch.id == need.chosen) &&
                 judged.assessment.verdict != Verdict::Discard &&
                 judged.batch.volume >= need.volume &&
                 !(need.oneShot && judged.batch.wear.value() > chemistry::kFilmSlack)) {

@@ -1,6 +1,7 @@
 #include "core/ledger/verdict.h"
 
 #include "core/chemistry/films.h"
+#include "core/chemistry/mixing.h"
 #include "core/chemistry/pace.h"
 
 #include <algorithm>
@@ -276,6 +277,12 @@ double Reason::number(std::string_view name) const
     return found->second;
 }
 
+bool knownClear(const Batch& batch)
+{
+    return batch.dissolved || batch.filmsDone.value() > 0 || !batch.passes.empty() ||
+           !batch.tests.empty();
+}
+
 chemistry::FixerKnown fixerKnown(const Batch& fixer)
 {
     return {fixer.solution->freshClearing, formulary::capacityOf(*fixer.solution),
@@ -299,6 +306,13 @@ Assessment assess(const Batch& batch, const chemistry::AirConstants& constants)
     so.lastFilm = lastFilm(batch, so);
     so.reasons = Reasons(batch, so).all();
     so.verdict = so.reasons.empty() ? Verdict::Good : verdictOf(so.reasons.front().code);
+    so.shown = so.verdict;
+    if (batch.inUse() && so.verdict < Verdict::TestFirst && !knownClear(batch)) {
+        so.shown = Verdict::Resting;
+        if (chemistry::daysBetween(batch.mixedAt, batch.asOf) < kRestIsLong) {
+            so.lookAt = chemistry::nextDissolvingCheck(batch.mixedAt, batch.asOf);
+        }
+    }
     return so;
 }
 

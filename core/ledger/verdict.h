@@ -13,9 +13,10 @@
 namespace ullage::ledger
 {
 
-enum class Verdict { Good, NearItsEnd, TestFirst, Discard };
-inline constexpr std::array<std::string_view, 4> kVerdictCodes{"good", "near-its-end", "test-first",
-                                                               "discard"};
+/// Resting is shown only (Assessment::shown): the verdict of the report is one of the four.
+enum class Verdict { Good, NearItsEnd, TestFirst, Discard, Resting };
+inline constexpr std::array<std::string_view, 5> kVerdictCodes{"good", "near-its-end", "test-first",
+                                                               "discard", "resting"};
 std::string_view code(Verdict verdict);
 
 /// With the names of its numbers: films a litre, films, days, seconds at 20 °C, g/L, shares of 1.
@@ -67,7 +68,12 @@ struct LastFilm {
 };
 
 struct Assessment {
-    Verdict verdict = Verdict::Good;
+    Verdict verdict = Verdict::Good; ///< what its reasons ask for; never Resting
+    /// What a person is told of a batch in use: Resting while it is not known to be clear, unless
+    /// it is to be discarded or tested anyhow; else the verdict.
+    Verdict shown = Verdict::Good;
+    /// While it rests, and until kRestIsLong after mixing: when to shake it and look again.
+    std::optional<chemistry::Instant> lookAt;
     std::vector<Reason> reasons; ///< all that apply, gravest first; empty when Good
     /// Films a litre it does, its solution's own or by default; in one-shot use no rule asks.
     std::optional<chemistry::FilmsPerLitre> capacity;
@@ -99,7 +105,12 @@ chemistry::FixerKnown fixerKnown(const Batch& fixer);
 /// Judges a batch at batch.asOf. Rules and limits: core/chemistry/README.md.
 Assessment assess(const Batch& batch, const chemistry::AirConstants& constants = {});
 
+/// Marked as dissolved, or proved clear by the film it has done or a test it has passed.
+bool knownClear(const Batch& batch);
+
 // Conventions, no source.
+/// What has not cleared for so long is not watched by the minute any more.
+inline constexpr chemistry::Days kRestIsLong{0.5};
 /// A passed test vouches for a bottle for less than so long, and for less than so much wear.
 inline constexpr chemistry::Days kPassKeeps{14};
 inline constexpr chemistry::FilmsPerLitre kPassKeepsFilms{2};

@@ -87,7 +87,7 @@ QWidget* controls()
     column->addLayout(inputs);
     auto* verdicts = new QHBoxLayout;
     for (const auto look : {VerdictLook::Good, VerdictLook::NearItsEnd, VerdictLook::TestFirst,
-                            VerdictLook::Discard}) {
+                            VerdictLook::Discard, VerdictLook::Resting}) {
         auto* label = new VerdictLabel;
         label->setLook(look);
         verdicts->addWidget(label);

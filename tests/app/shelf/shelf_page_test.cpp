@@ -120,6 +120,33 @@ TEST(ShelfPage, DiscardStandsFirstWhereItIsTheThingToDo)
     EXPECT_LT(left("Test…"), left("Discard…"));
 }
 
+TEST(ShelfPage, ThatItIsClearStandsFirstOnARestingBottleAndNowhereElse)
+{
+    Window window(6);
+    const auto left = [&](const char* text) {
+        QPushButton* button = window.button(QString::fromUtf8(text));
+        return button ? button->mapTo(&window.page, QPoint()).x() : 100'000;
+    };
+    EXPECT_EQ(window.button(QStringLiteral("It is clear now…")), nullptr);
+    SelectedBottle bottle;
+    bottle.id = QStringLiteral("Dev 14");
+    bottle.verdict = VerdictLook::Resting;
+    window.page.setSelected(bottle);
+    QTest::qWait(1);
+    QPushButton* clear = window.button(QStringLiteral("It is clear now…"));
+    ASSERT_NE(clear, nullptr);
+    EXPECT_LT(left("It is clear now…"), left("Top up…"));
+    QSignalSpy asked(&window.page, &ShelfPage::actionRequested);
+    QTest::mouseClick(clear, Qt::LeftButton);
+    ASSERT_EQ(asked.count(), 1);
+    EXPECT_EQ(asked[0][0].value<BottleAction>(), BottleAction::Dissolved);
+    bottle.verdict = VerdictLook::Discard;
+    window.page.setSelected(bottle);
+    QTest::qWait(1);
+    EXPECT_EQ(window.button(QStringLiteral("It is clear now…")), nullptr);
+    EXPECT_LT(left("Discard…"), left("Test…"));
+}
+
 TEST(ShelfPage, WhatIsNotAllowedIsOff)
 {
     Window window(6);

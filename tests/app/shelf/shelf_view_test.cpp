@@ -59,6 +59,22 @@ TEST(ShelfModel, TheMostUrgentStandsFirst)
     EXPECT_EQ(names.last(), QStringLiteral("Stop 3"));
 }
 
+TEST(ShelfModel, BottlesKeepTheirPlacesWithinAVerdict)
+{
+    auto bottles = samples::bottles(3);
+    for (BottleView& bottle : bottles)
+        bottle.urgency = 0;
+    bottles[0].name = QStringLiteral("Dev 2");
+    bottles[1].name = QStringLiteral("Dev 10");
+    bottles[2].name = QStringLiteral("Dev 1");
+    ShelfModel model;
+    model.setBottles(bottles);
+    QStringList names;
+    for (int row = 0; row < model.rowCount(); ++row)
+        names << model.index(row).data().toString();
+    EXPECT_EQ(names, QStringList({"Dev 2", "Dev 10", "Dev 1"})) << "as they were mixed";
+}
+
 TEST(ShelfModel, SaysEverythingInWords)
 {
     ShelfModel model;

@@ -52,20 +52,49 @@ TEST(ShelfViews, bottleIsTakenOverValueByValue)
     EXPECT_EQ(view.solution, SolutionLook::Developer);
 }
 
-TEST(ShelfViews, graverVerdictsStandFirstAndSpentOnesBeforeFresh)
+TEST(ShelfViews, graverVerdictsStandFirstAndWithinOneNothingChangesPlaces)
 {
-    const auto of = [](const ledger::Batch& batch) {
-        return urgency(ledger::assess(batch), batch);
-    };
-    const double fresh = of(Bottle().films(1, 1).at(day(3)));
-    const double older = of(Bottle().films(1, 5).at(day(7)));
-    const double nearEnd = of(Bottle().films(1, 9).at(day(11)));
-    const double test = of(Bottle("fix").films(1, 6).at(day(8)));
-    const double discard = of(Bottle().films(1, 10).at(day(12)));
-    EXPECT_LT(fresh, older);
-    EXPECT_LT(older, nearEnd);
+    const auto of = [](const ledger::Batch& batch) { return urgency(ledger::assess(batch)); };
+    const int fresh = of(Bottle().films(1, 1).at(day(3)));
+    const int older = of(Bottle().films(1, 5).at(day(7)));
+    const int resting = of(Bottle().at(day(1)));
+    const int nearEnd = of(Bottle().films(1, 9).at(day(11)));
+    const int test = of(Bottle("fix").films(1, 6).at(day(8)));
+    const int discard = of(Bottle().films(1, 10).at(day(12)));
+    EXPECT_EQ(fresh, older);
+    EXPECT_LT(older, resting);
+    EXPECT_LT(resting, nearEnd);
     EXPECT_LT(nearEnd, test);
     EXPECT_LT(test, discard);
+}
+
+TEST(ShelfViews, whatIsNotClearYetRestsAndSaysWhenToLook)
+{
+    const auto batch = Bottle().at(day(0) + std::chrono::minutes(12));
+    const auto so = ledger::assess(batch);
+    const auto view = bottleView(batch, so, english());
+    EXPECT_EQ(view.verdict, VerdictLook::Resting);
+    EXPECT_EQ(view.headline, "not clear yet");
+    EXPECT_EQ(view.subline, "look again in 8 min");
+    const auto selected =
+        selectedBottle(batch, so, {}, {}, std::nullopt, chemistry::Celsius(20), english());
+    EXPECT_EQ(selected.verdict, VerdictLook::Resting);
+    EXPECT_EQ(selected.why, "Why: Resting");
+    ASSERT_FALSE(selected.reasons.isEmpty());
+    EXPECT_TRUE(selected.reasons.front().startsWith("It rests until it is clear"))
+        << selected.reasons.front().toStdString();
+}
+
+TEST(ShelfViews, theTimeOfABottleToDiscardIsNotWhatComesNext)
+{
+    const auto spent = Bottle().films(1, 10).at(day(12));
+    const auto so = ledger::assess(spent);
+    ASSERT_EQ(so.verdict, ledger::Verdict::Discard);
+    const KnownTimes times{kNineThirty, {}, {}, true};
+    const auto selected =
+        selectedBottle(spent, so, {}, times, std::nullopt, chemistry::Celsius(20), english());
+    EXPECT_TRUE(selected.nextTime.isEmpty()) << selected.nextTime.toStdString();
+    EXPECT_TRUE(selected.noTime.contains("19:00")) << selected.noTime.toStdString();
 }
 
 TEST(ShelfViews, theNotebookStandsInForATimeThatNobodyTypedIn)

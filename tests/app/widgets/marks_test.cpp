@@ -51,12 +51,12 @@ TEST(VerdictMark, EveryVerdictHasItsOwnShapeWhenColourIsTakenAway)
 {
     std::set<QByteArray> outlines;
     for (const auto look : {VerdictLook::Good, VerdictLook::NearItsEnd, VerdictLook::TestFirst,
-                            VerdictLook::Discard}) {
+                            VerdictLook::Discard, VerdictLook::Resting}) {
         const QImage alpha = shapeOf(look).convertToFormat(QImage::Format_Alpha8);
         outlines.insert(QByteArray(reinterpret_cast<const char*>(alpha.bits()),
                                    static_cast<int>(alpha.sizeInBytes())));
     }
-    EXPECT_EQ(outlines.size(), 4u);
+    EXPECT_EQ(outlines.size(), 5u);
 }
 
 TEST(VerdictMark, LabelSaysItsWord)

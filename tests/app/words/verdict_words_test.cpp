@@ -54,6 +54,19 @@ TEST(VerdictWords, restingBottleSaysThatNobodySawItClear)
     EXPECT_FALSE(joined(clear).contains("dissolved"));
 }
 
+TEST(VerdictWords, restingIsAVerdictOfItsOwnWithTheTimeToTheNextLook)
+{
+    const auto just = Bottle().at(day(0) + std::chrono::minutes(3));
+    const auto so = ledger::assess(just);
+    EXPECT_EQ(verdictWord(so.shown), "Resting");
+    EXPECT_EQ(shelfLines(just, so, english()).subline, "look again in 7 min");
+    EXPECT_TRUE(joined(just).startsWith("It rests until it is clear: shake it and look again in 7 "
+                                        "min."))
+        << joined(just).toStdString();
+    const auto spent = Bottle().happen(day(0), ledger::Contaminated{"fixer"}).at(day(1));
+    EXPECT_EQ(verdictWord(ledger::assess(spent).shown), "Discard") << "nobody waits for that";
+}
+
 TEST(VerdictWords, reachedCapacityIsSaidOnce)
 {
     const auto batch = Bottle().films(1, 10).at(day(12));

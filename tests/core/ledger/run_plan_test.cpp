@@ -130,6 +130,45 @@ TEST(RunPlan, UndissolvedIsNotProposedAndSaidSo)
     EXPECT_FALSE(plan.has(PlanProblemCode::NotMarkedDissolved));
 }
 
+TEST(RunPlan, ABottleFoundIsNotProposedBeforeItIsTested)
+{
+    RunShelf shelf;
+    const auto found = shelf.book->mix({"mq", "b1", Millilitres(1000), "Dev found", {}, true, true},
+                                       {shelf.now, {}});
+    ASSERT_TRUE(found);
+    shelf.mix("fix", "b2", "Fix 1");
+    auto judged = shelf.judged();
+    RunPlan plan = planRun(request(1), judged);
+    EXPECT_EQ(taken(plan, Role::Developer, judged), "nothing");
+    ASSERT_TRUE(plan.has(PlanProblemCode::TestFirst));
+    EXPECT_FALSE(plan.has(PlanProblemCode::NoBottle)) << "there is one: it is to be tested";
+    EXPECT_TRUE(plan.blocked());
+    PlanRequest wanted = request(1);
+    wanted.needs[0].chosen = *found;
+    plan = planRun(wanted, judged);
+    EXPECT_EQ(taken(plan, Role::Developer, judged), "Dev found") << "it can be chosen";
+    EXPECT_FALSE(plan.blocked());
+    EXPECT_TRUE(shelf.book->record(*found, Looked{true, "leader test"}, {shelf.now, {}}));
+    judged = shelf.judged();
+    EXPECT_EQ(taken(planRun(request(1), judged), Role::Developer, judged), "Dev found");
+}
+
+TEST(RunPlan, ASplitGivesNoPartToABottleThatIsNotProposed)
+{
+    RunShelf shelf;
+    shelf.mix("mq", "b1", "Dev 1");
+    shelf.mix("fix", "b2", "Fix 1");
+    shelf.mix("mq", "b3", "Dev 2", 1000, false);
+    const auto judged = shelf.judged();
+    const RunPlan plan = planRun(request(12), judged);
+    ASSERT_GE(plan.split.size(), 2u);
+    for (const SplitPart& part : plan.split) {
+        if (part.developer) {
+            EXPECT_EQ(judged[*part.developer].batch.name, "Dev 1");
+        }
+    }
+}
+
 TEST(RunPlan, FilmDoneShowsThatABottleIsClear)
 {
     RunShelf shelf;

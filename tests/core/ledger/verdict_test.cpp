@@ -55,6 +55,48 @@ TEST(Verdict, freshIsGoodWithoutReasons)
     EXPECT_EQ(so.meanLoad, Films(1));
 }
 
+TEST(Verdict, whatIsNotKnownToBeClearRests)
+{
+    auto history = developer();
+    const double minute = 1.0 / 1440;
+    auto so = assess(history.batch(12 * minute));
+    EXPECT_EQ(so.shown, Verdict::Resting);
+    EXPECT_EQ(so.verdict, Verdict::Good) << "the report's verdict is one of the four";
+    ASSERT_TRUE(so.lookAt);
+    EXPECT_EQ(*so.lookAt, history.at(0) + std::chrono::minutes(20)) << "every ten minutes";
+    so = assess(history.batch(2));
+    EXPECT_EQ(so.shown, Verdict::Resting) << "time alone clears nothing";
+    EXPECT_FALSE(so.lookAt) << "but nobody stands beside it any more";
+    history.add(2, Dissolved{});
+    so = assess(history.batch(2));
+    EXPECT_EQ(so.shown, Verdict::Good);
+    EXPECT_FALSE(so.lookAt);
+}
+
+TEST(Verdict, filmOrATestShowsThatItIsClear)
+{
+    auto run = developer();
+    run.run(1, 1);
+    EXPECT_EQ(assess(run.batch(1)).shown, Verdict::Good);
+    auto looked = developer();
+    looked.add(1, Looked{true, "leader test"});
+    EXPECT_EQ(assess(looked.batch(1)).shown, Verdict::Good);
+    auto tested = fixer();
+    tested.add(1, ClearingTested{Seconds(60), Celsius(20)});
+    EXPECT_EQ(assess(tested.batch(1)).shown, Verdict::Good);
+}
+
+TEST(Verdict, restingHidesNothingGraver)
+{
+    auto spoilt = developer();
+    spoilt.add(1, Contaminated{""});
+    EXPECT_EQ(assess(spoilt.batch(1)).shown, Verdict::Discard);
+    EXPECT_EQ(assess(fixer().batch(31)).shown, Verdict::TestFirst);
+    auto little = developer(100); // one film left: near its end, and not clear yet
+    EXPECT_EQ(assess(little.batch(1)).verdict, Verdict::NearItsEnd);
+    EXPECT_EQ(assess(little.batch(1)).shown, Verdict::Resting);
+}
+
 TEST(Verdict, contaminatedOrFailedIsDiscard)
 {
     auto dirty = developer();
