@@ -250,14 +250,14 @@ void PlanView::showSheet(const ledger::LoadWishes& wanted)
         notes.prepend(tr("Whole run %1").arg(timeText(m_next.sheet->whole())));
         if (const auto& f = m_next.sheet->developing) {
             notes << tr("Develop %1 = %2 %3 (temperature) %4 (wear) %5 (strip)")
-                         .arg(timeText(f->time), timeText(f->nearest.time),
+                         .arg(timeText(f->time, TimeStep::FiveSeconds), timeText(f->nearest.time),
                               factorText(f->temperature, wording.locale),
                               factorText(f->wear, wording.locale),
                               factorText(f->strip, wording.locale));
             if (f->carried)
                 notes << tr("By the range of Q10 %1 to %2.")
-                                 .arg(timeText(f->carried->shortest),
-                                      timeText(f->carried->longest)) +
+                                 .arg(timeText(f->carried->shortest, TimeStep::FiveSeconds),
+                                      timeText(f->carried->longest, TimeStep::FiveSeconds)) +
                              (f->carried->fromOnePair
                                   ? u' ' + tr("A second time for another temperature would be "
                                               "better.")

@@ -112,7 +112,7 @@ Explanation fixingOfTheFresh(const ledger::FixingFactors& factors, const ledger:
 {
     Explanation why;
     why.title = Words::tr("Fixing time");
-    why.value = timeText(factors.time);
+    why.value = timeText(factors.time, TimeStep::FiveSeconds);
     why.equation = Words::tr("Fixing time = 2 × clearing time of the fresh solution. It grows with "
                              "film: a clearing test makes it this bottle's own.");
     why.constants = {
@@ -157,11 +157,11 @@ Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledg
     if (fixing) {
         const auto ordinary = ledger::fixingTime(batch, so, chemistry::Celsius(20));
         const auto tabular = ledger::fixingTime(batch, so, chemistry::Celsius(20), true);
-        why.value = timeText(ordinary->time);
-        why.equation =
-            Words::tr("Fixing time = 2 × clearing time; %1 × for films with tabular "
-                      "grains (%2). Clearing time = %3.")
-                .arg(numberText(tabular->times, 1, locale), timeText(tabular->time), now);
+        why.value = timeText(ordinary->time, TimeStep::FiveSeconds);
+        why.equation = Words::tr("Fixing time = 2 × clearing time; %1 × for films with tabular "
+                                 "grains (%2). Clearing time = %3.")
+                           .arg(numberText(tabular->times, 1, locale),
+                                timeText(tabular->time, TimeStep::FiveSeconds), now);
         if (ordinary->raisedTo)
             why.notes << Words::tr("Raised to the packet's shortest time, %1.")
                              .arg(timeText(*ordinary->raisedTo));

@@ -1,5 +1,7 @@
 #include "app/words/number_text.h"
 
+#include "core/ledger/load_times.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -151,8 +153,8 @@ QString shortTemperatureText(chemistry::Celsius temperature, const Wording& word
 
 QString timeText(chemistry::Seconds time, TimeStep step)
 {
-    const long long unit = step == TimeStep::FiveSeconds ? 5 : 1;
-    const long long total = std::llround(time.value() / static_cast<double>(unit)) * unit;
+    const long long total =
+        std::llround((step == TimeStep::FiveSeconds ? ledger::inUse(time) : time).value());
     const long long seconds = std::abs(total);
     const auto two = [](long long n) {
         return QStringLiteral("%1").arg(n, 2, 10, QLatin1Char('0'));

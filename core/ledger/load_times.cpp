@@ -27,6 +27,13 @@ int wholeFilms(Films films)
 
 } // namespace
 
+Seconds inUse(Seconds reckoned)
+{
+    constexpr double kStep = 5;
+    const double step = std::abs(reckoned.value()) < kStep ? 1 : kStep;
+    return Seconds(std::round(reckoned.value() / step) * step);
+}
+
 double bottleFactor(const Batch& developer, const Assessment& so)
 {
     return so.wearFactor * developer.stripFactor.value_or(1);

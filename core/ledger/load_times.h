@@ -15,6 +15,10 @@
 namespace ullage::ledger
 {
 
+/// A reckoned time as it is used and shown: to five seconds, halves up; under five, to one. The one
+/// place where such a time is rounded.
+chemistry::Seconds inUse(chemistry::Seconds reckoned);
+
 /// What the bottle itself does to the film maker's time: wear × strip. `so` is the assessment of
 /// `developer`.
 double bottleFactor(const Batch& developer, const Assessment& so);

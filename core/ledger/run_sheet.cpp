@@ -180,7 +180,9 @@ Result<RunSheet> makeSheet(const SheetRequest& request)
         if (bath) {
             step.batch = bath->judged->batch.id;
         }
-        step.planned = Seconds(std::round(step.planned.value()));
+        // What somebody set is kept to the second; what was reckoned is shown so everywhere.
+        step.planned = step.planned == line.time ? Seconds(std::round(step.planned.value()))
+                                                 : inUse(step.planned);
         made.steps.push_back(step);
     }
     return made;

@@ -122,8 +122,8 @@ protected:
         const ledger::DevelopingFactors& developing = *run.sheet.developing;
         const ledger::FixingFactors& fixing = *run.sheet.fixing;
         const bool fixKnown = fixing.from != ledger::ClearingFrom::Nowhere;
-        EXPECT_EQ(planned(run, ledger::StepKind::Develop), std::round(developing.time.value()));
-        EXPECT_EQ(planned(run, ledger::StepKind::Fix), std::round(fixing.time.value()));
+        EXPECT_EQ(planned(run, ledger::StepKind::Develop), ledger::inUse(developing.time).value());
+        EXPECT_EQ(planned(run, ledger::StepKind::Fix), ledger::inUse(fixing.time).value());
 
         const QJsonObject told = time(dev, films, temperature);
         EXPECT_NEAR(told["seconds"].toDouble(), developing.time.value(), 1e-9);
@@ -144,6 +144,8 @@ protected:
             nextFilm(developer.batch, developer.assessment, kPairs, Celsius(temperature), wording);
         ASSERT_TRUE(card.seconds);
         EXPECT_NEAR(card.seconds->value(), developing.time.value(), 1e-9);
+        EXPECT_EQ(card.time, timeText(chemistry::Seconds(planned(run, ledger::StepKind::Develop))))
+            << "to the second: what the shelf shows is what the clock counts";
         const NextFilm fixCard =
             nextFixing(fixer.batch, fixer.assessment, Celsius(temperature), wording);
         EXPECT_EQ(fixCard.seconds.has_value(), fixKnown);

@@ -19,6 +19,13 @@ using chemistry::TimeAtTemperature;
 const std::vector<TimeAtTemperature> kPairs{{Celsius(20), Seconds(600)},
                                             {Celsius(24), Seconds(420)}};
 
+TEST(LoadTimes, AReckonedTimeIsRoundedInOnePlace)
+{
+    EXPECT_EQ(inUse(Seconds(741.2)), Seconds(740)) << "12:20 on every page";
+    EXPECT_EQ(inUse(Seconds(742.5)), Seconds(745));
+    EXPECT_EQ(inUse(Seconds(3.2)), Seconds(3)) << "never to nothing";
+}
+
 TEST(LoadTimes, ADevelopingTimeIsTheProductOfItsFactors)
 {
     History history;
