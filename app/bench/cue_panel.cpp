@@ -1,8 +1,10 @@
 #include "app/bench/cue_panel.h"
 
 #include "app/widgets/figures.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
+#include <QFontMetricsF>
 #include <QPainter>
 
 #include <algorithm>
@@ -58,10 +60,13 @@ void CuePanel::paintEvent(QPaintEvent*)
                 m_cue);
     QFont small = Theme::font(TextRole::Body);
     small.setPixelSize(int(small.pixelSize() * m_scale));
+    while (small.pixelSize() > 11 &&
+           QFontMetricsF(small).horizontalAdvance(m_scheme) > width() - 16)
+        small.setPixelSize(small.pixelSize() - 1);
     painter.setFont(small);
     painter.setPen(fill ? c.card : c.quiet);
     painter.drawText(QRectF(8, middle + 6 * m_scale, width() - 16, 24 * m_scale), Qt::AlignCenter,
-                     m_scheme);
+                     oneLine(m_scheme, QFontMetricsF(small), width() - 16));
 }
 
 } // namespace ullage::app

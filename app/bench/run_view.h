@@ -1,6 +1,7 @@
 // The run itself: the sheet, the clock and what is in the tank.
 //
-// Space holds and goes on, Enter goes to the next step, S skips, B goes back, T takes a reading.
+// Space holds and goes on, Enter goes to the next step (asked once more when it comes far too
+// early), S skips, B goes back, T takes a reading.
 // The view drives a RunClock that it does not own, and says when something changed that must be
 // saved.
 #pragma once
@@ -10,6 +11,7 @@
 
 #include "app/bench/bench_memory.h"
 #include "app/bench/sounds.h"
+#include "app/widgets/theme.h"
 #include "app/words/units.h"
 #include "core/ledger/run_clock.h"
 
@@ -75,6 +77,7 @@ private:
     QWidget* tools();
     void showStep();
     void showClock();
+    void showNext();
     void sound();
     [[nodiscard]] QString bottle(const ledger::RunStep& step) const;
     [[nodiscard]] QStringList titles() const;
@@ -91,6 +94,7 @@ private:
     bool m_heardAgitate = false;
     bool m_heardSoon = false;
     bool m_heardOver = false;
+    int m_asked = 0; ///< ticks for which another Next leaves the step far too early
 
     QWidget* m_sheet;
     StepList* m_list;
@@ -108,6 +112,7 @@ private:
     QPushButton* m_hold;
     QPushButton* m_skip;
     QPushButton* m_next;
+    ButtonLook m_nextLook = ButtonLook::Primary;
     QPushButton* m_back;
     QPushButton* m_thermometer;
     QPushButton* m_fullButton;

@@ -5,6 +5,7 @@
 #include "app/bench/bench_words.h"
 #include "app/bench/big_clock.h"
 #include "app/bench/cue_panel.h"
+#include "app/bench/cue_words.h"
 #include "app/bench/reading_box.h"
 #include "app/bench/step_list.h"
 #include "app/bench/tank_side.h"
@@ -16,7 +17,9 @@
 #include <QPushButton>
 #include <QScrollArea>
 
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ullage::app
 {
@@ -27,7 +30,8 @@ using ledger::RunPhase;
 namespace
 {
 
-constexpr double kSoon = 10; // s before the end of a step
+constexpr double kSoon = 10;   // s before the end of a step
+constexpr int kAskedFor = 100; // ticks
 
 // The button that the Tab key went to keeps the Space bar for itself.
 QPushButton* tabbedButton(const QWidget* view, const QPushButton* hold)
@@ -61,6 +65,7 @@ void RunView::space()
         button->click();
         return;
     }
+    m_asked = 0;
     switch (m_run->phase()) {
     case RunPhase::Ready:
         m_run->start();
@@ -86,6 +91,12 @@ void RunView::enter()
         m_reading->take();
         return;
     }
+    if (m_run->farTooEarly() && m_asked == 0) {
+        m_asked = kAskedFor;
+        showClock();
+        return;
+    }
+    m_asked = 0;
     if (m_run->phase() == RunPhase::Ready)
         m_run->start();
     else
@@ -100,6 +111,7 @@ void RunView::skip()
 {
     if (!m_run || m_run->phase() == RunPhase::Ready)
         return;
+    m_asked = 0;
     m_run->skip();
     showStep();
     emit stepChanged();
@@ -111,6 +123,7 @@ void RunView::back()
 {
     if (!m_run)
         return;
+    m_asked = 0;
     m_run->back();
     showStep();
     emit stepChanged();
@@ -171,12 +184,8 @@ void RunView::showStep()
     m_strip->setStep(step.agitation, m_run->target());
     m_caution->setText(stepCaution(step, bottle(step)));
     m_caution->setVisible(!m_caution->text().isEmpty());
-    const bool last = state.current + 1 == rows.size();
     m_pour->setText(pourWords(state, names));
     m_pour->setVisible(!m_pour->text().isEmpty());
-    m_next->setText(state.phase == RunPhase::Ready ? tr("Start the clock")
-                    : last                         ? nextText({})
-                           : nextText(state.sheet.steps[state.current + 1].kind));
     m_hold->setText(state.phase == RunPhase::Held ? tr("Go on") : tr("Hold"));
     m_hold->setEnabled(state.phase == RunPhase::Running || state.phase == RunPhase::Held);
     m_skip->setEnabled(m_hold->isEnabled());
@@ -185,8 +194,31 @@ void RunView::showStep()
     showClock();
 }
 
+// While leaving would come far too early, it never looks like the thing to do.
+void RunView::showNext()
+{
+    const bool early = m_run->farTooEarly();
+    m_asked = early ? m_asked : 0;
+    const std::size_t next = m_run->current() + 1;
+    const auto& steps = m_run->sheet().steps;
+    if (m_run->phase() == RunPhase::Ready)
+        m_next->setText(tr("Start the clock"));
+    else if (m_asked > 0)
+        m_next->setText(tr("Leave it after %1 of %2", "time in the bath, time planned")
+                            .arg(timeText(m_run->elapsed()), timeText(m_run->target())));
+    else
+        m_next->setText(
+            nextText(next < steps.size() ? std::optional(steps[next].kind) : std::nullopt));
+    const ButtonLook look = !early        ? ButtonLook::Primary
+                            : m_asked > 0 ? ButtonLook::Danger
+                                          : ButtonLook::Quiet;
+    if (std::exchange(m_nextLook, look) != look)
+        setButtonLook(m_next, look);
+}
+
 void RunView::showClock()
 {
+    showNext();
     const Seconds left = m_run->left();
     const RunPhase phase = m_run->phase();
     const bool over = left < Seconds(0);
@@ -200,27 +232,12 @@ void RunView::showClock()
                   : over                  ? tr("over %1").arg(of)
                                           : tr("left of %1").arg(of));
     m_strip->setNow(m_run->elapsed());
-    const ledger::RunStep& step = m_run->step();
-    const auto cue = m_run->cue();
-    const auto until = cue.change ? clockText(*cue.change) : QString();
-    QString words;
-    auto mood = CuePanel::Mood::Calm;
-    if (phase == RunPhase::Ready) {
-        words = tr("Ready: pour, then start");
-    } else if (phase == RunPhase::Held) {
-        words = tr("On hold: the film is still in the bath");
-    } else if (left <= Seconds(0)) {
-        words = tr("Time is up: next step");
-        mood = CuePanel::Mood::Urgent;
-    } else if (cue.agitate) {
-        words = tr("Agitate now, %1 more").arg(until);
-        mood = CuePanel::Mood::Act;
-    } else if (cue.change) {
-        words = tr("Agitate in %1").arg(until);
-    } else {
-        words = tr("Nothing to do for %1").arg(clockText(left));
-    }
-    m_cue->show(words, agitationText(step.agitation), mood, m_cues.visual);
+    const std::size_t next = m_run->current() + 1;
+    const auto& steps = m_run->sheet().steps;
+    const QString then =
+        next < steps.size() ? stepTitle(steps[next], bottle(steps[next])) : QString();
+    const CueWords cue = m_asked > 0 ? earlyWords(*m_run) : cueWords(*m_run, then);
+    m_cue->show(cue.now, cue.more, cue.mood, m_cues.visual);
 
     const Seconds rest = m_run->leftOfRun();
     const auto ends =
@@ -241,6 +258,7 @@ void RunView::tick()
 {
     if (!m_run || m_run->phase() == RunPhase::Done)
         return;
+    m_asked = std::max(0, m_asked - 1);
     showClock();
     m_reading->tick();
     sound();

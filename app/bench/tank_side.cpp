@@ -54,7 +54,7 @@ void TankSide::setRun(const ledger::RunState& state, const Wording& wording)
 
     std::vector<FactorRow> rows;
     rows.push_back({tr("Thermometer"), temperatureText(state.temperature, wording), false});
-    if (const auto& f = state.sheet.developing) {
+    if (const auto f = ledger::developingNow(state)) {
         rows.push_back(
             {tr("Maker's time, %1").arg(shortTemperatureText(f->nearest.temperature, wording)),
              timeText(f->nearest.time), false});

@@ -70,6 +70,30 @@ Seconds RunClock::left() const { return target() - elapsed(); }
 
 AgitationCue RunClock::cue() const { return cueAt(step().agitation, elapsed(), target()); }
 
+WaterCue RunClock::water() const
+{
+    WaterCue cue;
+    const int fills = step().changes;
+    const Seconds now = elapsed();
+    if (fills < 2 || target().value() <= 0 || now >= target()) {
+        return cue;
+    }
+    const Seconds each = target() / fills;
+    const int done = std::min(static_cast<int>(now / each + 1e-9), fills - 1);
+    const Seconds since = now - each * done;
+    cue.change = done > 0 && since < std::min(kChangeShown, each / 2);
+    if (done + 1 < fills) {
+        cue.next = each - since;
+    }
+    return cue;
+}
+
+bool RunClock::farTooEarly() const
+{
+    const bool going = m_state.phase == RunPhase::Running || m_state.phase == RunPhase::Held;
+    return going && step().kind != StepKind::PourBack && elapsed() < target() / 2;
+}
+
 Seconds RunClock::leftOfRun() const
 {
     if (m_state.phase == RunPhase::Done) {

@@ -25,6 +25,14 @@ struct Adjustment {
     chemistry::Seconds after;
 };
 
+/// What to do about the water of a step with several fills, which share its time evenly.
+struct WaterCue {
+    bool change = false;                    ///< now: shown for kChangeShown from when it is due
+    std::optional<chemistry::Seconds> next; ///< until the next change; empty when none comes
+};
+/// Convention, no source.
+inline constexpr chemistry::Seconds kChangeShown{10};
+
 class RunClock
 {
 public:
@@ -37,11 +45,16 @@ public:
     [[nodiscard]] RunPhase phase() const { return m_state.phase; }
     [[nodiscard]] std::size_t current() const { return m_state.current; }
     [[nodiscard]] const RunStep& step() const { return m_state.sheet.steps[m_state.current]; }
+    [[nodiscard]] const RunSheet& sheet() const { return m_state.sheet; }
 
     [[nodiscard]] chemistry::Seconds elapsed() const; ///< in the current step, holds left out
     [[nodiscard]] chemistry::Seconds target() const;
     [[nodiscard]] chemistry::Seconds left() const; ///< negative when it runs over
     [[nodiscard]] AgitationCue cue() const;        ///< in this step
+    [[nodiscard]] WaterCue water() const;          ///< in this step
+    /// Whether ending the step now would cut it to less than half its time. Pouring back takes as
+    /// long as it takes.
+    [[nodiscard]] bool farTooEarly() const;
     /// From now to the end if nothing runs over.
     [[nodiscard]] chemistry::Seconds leftOfRun() const;
 

@@ -17,6 +17,31 @@ const RunBath* RunState::bath(const std::string& batch) const
     return batch.empty() || found == baths.end() ? nullptr : &*found;
 }
 
+std::optional<DevelopingFactors> developingNow(const RunState& state)
+{
+    auto factors = state.sheet.developing;
+    const auto& steps = state.sheet.steps;
+    const auto developing = std::find_if(
+        steps.begin(), steps.end(), [](const RunStep& s) { return s.kind == StepKind::Develop; });
+    if (!factors || developing == steps.end()) {
+        return std::nullopt;
+    }
+    const auto step = static_cast<std::size_t>(developing - steps.begin());
+    const auto last = std::find_if(state.readings.rbegin(), state.readings.rend(),
+                                   [&](const Reading& reading) { return reading.step <= step; });
+    if (last == state.readings.rend()) {
+        return factors;
+    }
+    const TemperatureBasis& basis = state.sheet.basis;
+    if (auto base = chemistry::baseTime(basis.pairs, last->temperature, basis.q10)) {
+        factors->base = std::move(*base);
+        factors->temperature = factors->base.time / factors->nearest.time;
+        factors->time = factors->base.time * factors->wear * factors->strip;
+        factors->carried.reset(); // was said of the temperature planned for
+    }
+    return factors;
+}
+
 Load loadOf(const std::vector<RunFilm>& films)
 {
     Load load;

@@ -72,6 +72,11 @@ struct RunState {
     [[nodiscard]] const RunBath* bath(const std::string& batch) const;
 };
 
+/// How the developing time comes about by the last reading taken before the developer was poured
+/// back: as it was planned, with the base time and the factor of that temperature. Empty where the
+/// run has no developing step.
+std::optional<DevelopingFactors> developingNow(const RunState& state);
+
 /// The load of these films, by format.
 Load loadOf(const std::vector<RunFilm>& films);
 

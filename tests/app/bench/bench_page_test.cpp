@@ -6,6 +6,7 @@
 #include "app/bench/cue_panel.h"
 #include "app/bench/run_view.h"
 #include "app/bench/step_list.h"
+#include "app/widgets/factor_rows.h"
 #include "app/widgets/quantity_edit.h"
 
 #include <QCheckBox>
@@ -136,7 +137,7 @@ TEST(BenchPage, AfterACrashItCanBeLoggedAsFarAsItGot)
     bench.open();
     bench.click("start");
     bench.key(Qt::Key_Space);
-    bench.key(Qt::Key_Return);
+    bench.nextAllTheSame();
     bench.pass(60);
     bench.kill();
     bench.shelf.days(1);
@@ -209,7 +210,7 @@ TEST(BenchPage, AReadingIsShownBeforeItIsAccepted)
     BenchPage& page = bench.open();
     bench.click("start");
     bench.key(Qt::Key_Space);
-    bench.key(Qt::Key_Return);
+    bench.nextAllTheSame();
     bench.pass(300);
     bench.key(Qt::Key_T);
     ASSERT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("reading"));
@@ -232,7 +233,7 @@ TEST(BenchPage, CuesSoundOnceEachAndCanBeOff)
     bench.click("start");
     bench.key(Qt::Key_Space);
     bench.sounds.tones.clear(); // before the step begins: the page's own timer may look at any time
-    bench.key(Qt::Key_Return);
+    bench.nextAllTheSame();
     bench.pass(75);
     EXPECT_EQ(bench.sounds.tones,
               (std::vector{CueTone::Agitate, CueTone::Rest, CueTone::Agitate, CueTone::Rest}));
@@ -251,6 +252,94 @@ TEST(BenchPage, CuesSoundOnceEachAndCanBeOff)
     bench.key(Qt::Key_Return);
     bench.pass(70);
     EXPECT_TRUE(bench.sounds.tones.empty());
+}
+
+TEST(BenchPage, SaysWhatToDoNowAndWhenTheNextThingComes)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    const auto* cue = visible<CuePanel>(page);
+    bench.pass(2);
+    EXPECT_EQ(cue->text(), QStringLiteral("Change the water in 0:58")) << "a pre-wet of three";
+    bench.pass(59);
+    EXPECT_EQ(cue->text(), QStringLiteral("Change the water now"));
+    EXPECT_EQ(cue->mood(), CuePanel::Mood::Act);
+    bench.pass(119);
+    bench.key(Qt::Key_Return);
+    EXPECT_TRUE(cue->text().startsWith(QStringLiteral("Agitate now, ")))
+        << cue->text().toStdString();
+    bench.pass(600);
+    bench.key(Qt::Key_Return);
+    ASSERT_EQ(page.run()->step().kind, ledger::StepKind::PourBack);
+    bench.pass(1);
+    EXPECT_EQ(cue->text(), QStringLiteral("Pour back now"));
+    EXPECT_TRUE(cue->accessibleDescription().contains(QStringLiteral("then: ")))
+        << cue->accessibleDescription().toStdString();
+}
+
+TEST(BenchPage, LeavingAStepFarTooEarlyAsksOnce)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    bench.pass(1);
+    const auto* next = qobject_cast<QPushButton*>(bench.find("next"));
+    const auto look = [next] { return next->property("look"); };
+    const QVariant early = look();
+    EXPECT_EQ(next->text(), QStringLiteral("Next: develop"));
+    bench.key(Qt::Key_Return);
+    EXPECT_EQ(page.run()->current(), 0u) << "asked, not done";
+    EXPECT_EQ(next->text(), QStringLiteral("Leave it after 0:01 of 3:00"));
+    EXPECT_EQ(visible<CuePanel>(page)->text(), QStringLiteral("Only 0:01 of 3:00"));
+    bench.key(Qt::Key_Space);
+    EXPECT_EQ(page.run()->phase(), RunPhase::Held) << "holding is an answer";
+    bench.key(Qt::Key_Space);
+    bench.key(Qt::Key_Return);
+    EXPECT_EQ(page.run()->current(), 0u) << "and the question is asked anew";
+    bench.key(Qt::Key_Return);
+    EXPECT_EQ(page.run()->current(), 1u);
+    bench.pass(301); // more than half of ten minutes
+    EXPECT_NE(look(), early) << "it is no longer the quiet one";
+    bench.key(Qt::Key_Return);
+    EXPECT_EQ(page.run()->current(), 2u) << "past the half nothing is asked";
+    bench.key(Qt::Key_Return);
+    EXPECT_EQ(page.run()->current(), 3u) << "pouring back takes as long as it takes";
+}
+
+TEST(BenchPage, TheQuestionIsWithdrawnByItself)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    bench.key(Qt::Key_Return);
+    for (int i = 0; i < 100; ++i)
+        page.tick();
+    bench.key(Qt::Key_Return);
+    EXPECT_EQ(page.run()->current(), 0u) << "it was forgotten; that is asked again";
+}
+
+TEST(BenchPage, ThePanelFollowsTheThermometer)
+{
+    Bench bench;
+    BenchPage& page = bench.open();
+    bench.click("start");
+    bench.key(Qt::Key_Space);
+    const auto says = [&](const QString& text) {
+        for (const auto* rows : page.findChildren<FactorRows*>()) {
+            const QString spoken = rows->accessibleName().replace(u'\u00a0', u' ');
+            if (rows->isVisible() && spoken.contains(text))
+                return true;
+        }
+        return false;
+    };
+    EXPECT_TRUE(says(QStringLiteral("Temperature: × 1.00")));
+    ASSERT_TRUE(page.run()->accept(chemistry::Celsius(22)));
+    bench.key(Qt::Key_Space); // shows the step anew, as taking the reading does
+    EXPECT_TRUE(says(QStringLiteral("Temperature: × 0.88"))) << "1.9 to the power of −0.2";
 }
 
 TEST(BenchPage, FullViewAndDarkRoomByKeys)
@@ -289,7 +378,7 @@ TEST(BenchPage, NothingButRedShinesInTheDarkRoom)
     EXPECT_LE(reddest(), 8) << "plan";
     bench.click("start");
     bench.key(Qt::Key_Space);
-    bench.key(Qt::Key_Return);
+    bench.nextAllTheSame();
     bench.pass(62);
     EXPECT_LE(reddest(), 8) << "run";
     bench.key(Qt::Key_T);

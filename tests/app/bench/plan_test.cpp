@@ -421,7 +421,7 @@ TEST(BenchPlan, SaysHowMuchOfWhatIsPoured)
                     .contains(QStringLiteral("Have ready: Develop in Dev 14: ") + diluted))
         << clock->text().toStdString();
     bench.key(Qt::Key_Return);
-    bench.key(Qt::Key_Return);
+    bench.nextAllTheSame();
     EXPECT_TRUE(QString(clock->text())
                     .replace(u'\u00a0', u' ')
                     .contains(QStringLiteral("Pour in: ") + diluted))
@@ -475,7 +475,7 @@ TEST(RunCodec, EveryFieldComesBack)
     bench.click("start");
     bench.key(Qt::Key_Space);
     bench.pass(10);
-    bench.key(Qt::Key_Return);
+    bench.nextAllTheSame();
     bench.pass(31.25);
     ASSERT_TRUE(bench.page->run()->accept(Celsius(19.5)));
     ledger::RunState state = bench.page->run()->state();

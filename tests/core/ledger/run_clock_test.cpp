@@ -74,6 +74,64 @@ TEST(RunClock, CountsDownAndOver)
     EXPECT_TRUE(state.times[0].ended);
 }
 
+TEST(RunClock, FillsShareTheTimeOfTheirStep)
+{
+    Tankful run;
+    RunClock clock = run.clock(run.ready());
+    ASSERT_EQ(clock.step().changes, 3);
+    clock.start();
+    run.pass(2);
+    EXPECT_FALSE(clock.water().change) << "the first is poured in";
+    EXPECT_NEAR(clock.water().next->value(), 58, 1e-9);
+    run.pass(58);
+    EXPECT_TRUE(clock.water().change);
+    EXPECT_NEAR(clock.water().next->value(), 60, 1e-9);
+    run.pass(10);
+    EXPECT_FALSE(clock.water().change) << "that was long enough to be seen";
+    run.pass(50);
+    EXPECT_TRUE(clock.water().change);
+    EXPECT_FALSE(clock.water().next) << "the last";
+    run.pass(60);
+    EXPECT_FALSE(clock.water().change) << "time is up";
+    clock.next();
+    EXPECT_FALSE(clock.water().next) << "one bath, no change";
+}
+
+TEST(RunClock, UnderHalfOfAStepIsFarTooEarlyButForPouringBack)
+{
+    Tankful run;
+    RunClock clock = run.clock(run.ready());
+    EXPECT_FALSE(clock.farTooEarly()) << "not begun";
+    clock.start();
+    run.pass(89.9);
+    EXPECT_TRUE(clock.farTooEarly());
+    clock.hold();
+    EXPECT_TRUE(clock.farTooEarly());
+    clock.goOn();
+    run.pass(0.2);
+    EXPECT_FALSE(clock.farTooEarly());
+    clock.next();
+    clock.next();
+    ASSERT_EQ(clock.step().kind, StepKind::PourBack);
+    EXPECT_FALSE(clock.farTooEarly());
+}
+
+TEST(RunClock, TheFactorsFollowTheThermometerUntilTheDeveloperIsOut)
+{
+    Tankful run;
+    RunClock clock = run.clock(run.ready());
+    EXPECT_NEAR(developingNow(clock.state())->temperature, 1, 1e-12);
+    clock.start();
+    ASSERT_TRUE(clock.accept(Celsius(22)));
+    const auto warm = developingNow(clock.state());
+    EXPECT_NEAR(warm->temperature, std::pow(1.9, -0.2), 1e-9);
+    EXPECT_NEAR(warm->time.value(), 600 * std::pow(1.9, -0.2), 1e-6);
+    clock.next();
+    clock.next();
+    ASSERT_TRUE(clock.accept(Celsius(18))); // in the water that came after
+    EXPECT_NEAR(developingNow(clock.state())->temperature, std::pow(1.9, -0.2), 1e-9);
+}
+
 TEST(RunClock, HoldStopsTheTimeAndIsRecorded)
 {
     Tankful run;
