@@ -27,12 +27,6 @@ QString secondsText(double seconds)
     return whole % 60 ? Words::tr("%1 s").arg(whole) : Words::tr("%n min", nullptr, whole / 60);
 }
 
-bool hasStop(const ledger::RunState& state)
-{
-    return std::any_of(state.sheet.steps.begin(), state.sheet.steps.end(),
-                       [](const auto& step) { return step.kind == StepKind::AcidStop; });
-}
-
 } // namespace
 
 QString stepKindName(StepKind kind)
@@ -194,9 +188,8 @@ QStringList runCautions(const ledger::RunState& state)
                   ? Cautions::bathsApart()
                   : Words::tr("Developer back to %1, fixer back to %2. Never one into the other.")
                         .arg(developer, fixer));
-    if (hasStop(state))
-        lines << Cautions::acidAndSulfite();
-    return lines << Cautions::noCleaners() << Cautions::silver();
+    return lines << Cautions::noCleaners() << Cautions::noEating() << Cautions::eyes()
+                 << Cautions::warmingBath() << Cautions::silver();
 }
 
 QString stepCaution(const ledger::RunStep& step, const QString& bottle)
@@ -205,9 +198,9 @@ QString stepCaution(const ledger::RunStep& step, const QString& bottle)
     case ledger::StepCaution::None:
         return {};
     case ledger::StepCaution::Developer:
-        return Words::tr("Gloves on: developer can make skin allergic for good.");
+        return Words::tr("Developer can make skin allergic for good.");
     case ledger::StepCaution::PourBack:
-        return bottle.isEmpty() ? Cautions::bathsApart()
+        return bottle.isEmpty() ? QString() // the list beside it says so
                                 : Words::tr("Into %1 and no other bottle.").arg(bottle);
     case ledger::StepCaution::Acid:
         return Cautions::acidAndSulfite();

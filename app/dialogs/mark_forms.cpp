@@ -64,7 +64,7 @@ std::optional<ledger::Happening> StoredAtForm::happening() const
 
 HappeningForm::Caution StoredAtForm::caution() const
 {
-    return {tr("Where it stands"), storingCautions()};
+    return {tr("Where it stands"), storingCautions(batch()->solution->role)};
 }
 
 ContaminatedForm::ContaminatedForm(Session& session, const Wording& wording, QWidget* parent)
@@ -158,7 +158,7 @@ bool DiscardForm::restIsFine()
 
 HappeningForm::Caution DiscardForm::caution() const
 {
-    return {tr("Before you pour it away"), disposalCautions(batch()->solution->role)};
+    return {tr("Before you pour it away"), disposalCautions(*batch()->solution)};
 }
 
 QWidget* DiscardForm::first() const { return m_how; }

@@ -175,7 +175,7 @@ void MixDialog::solutionChanged()
     if (const auto chosen = solution()) {
         if (!m_nameTyped)
             m_name->setText(nextBatchName(chosen->role, m_taken));
-        m_cautions->setLines(mixingCautions(chosen->role));
+        m_cautions->setLines(mixingCautions(*chosen));
     }
     refresh();
 }

@@ -1,6 +1,7 @@
 #include "app/dialogs/test_forms.h"
 
 #include "app/charts/strip_chart.h"
+#include "app/words/cautions.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/process_constants.h"
 #include "core/formulary/field_of.h"
@@ -77,6 +78,11 @@ std::optional<ledger::Happening> ClearingForm::happening() const
         chemistry::Seconds(*m_seconds->value()), chemistry::Celsius(*m_temperature->value()), {}};
 }
 
+HappeningForm::Caution ClearingForm::caution() const
+{
+    return {tr("Before you test"), clearingTestCautions()};
+}
+
 QString ClearingForm::judgement() const { return m_judgement->text(); }
 
 void ClearingForm::judge()
@@ -143,6 +149,11 @@ bool StripForm::restIsFine()
         return true;
     showProblem(QStringLiteral("density"), tr("Density, factor or result: one of them is needed."));
     return false;
+}
+
+HappeningForm::Caution StripForm::caution() const
+{
+    return {tr("Before you test"), stripTestCautions()};
 }
 
 QString StripForm::judgement() const { return m_judgement->text(); }
@@ -288,6 +299,8 @@ std::optional<ledger::Happening> LookForm::happening() const
     return ledger::Looked{resultOf(*m_passed), what.toStdString(),
                           place < kCodes.size() ? std::optional(kCodes[place]) : std::nullopt};
 }
+
+HappeningForm::Caution LookForm::caution() const { return {tr("Before you test"), lookCautions()}; }
 
 QString LookForm::judgement() const { return m_judgement->text(); }
 

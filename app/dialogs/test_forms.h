@@ -24,6 +24,7 @@ public:
     ClearingForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] Caution caution() const override;
     [[nodiscard]] QString judgement() const override;
     [[nodiscard]] QWidget* first() const override { return m_seconds; }
 
@@ -48,6 +49,7 @@ public:
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     bool restIsFine() override;
+    [[nodiscard]] Caution caution() const override;
     [[nodiscard]] QString judgement() const override;
     [[nodiscard]] QWidget* first() const override { return m_density; }
     /// The factor proposed for the strip typed in; empty for none.
@@ -81,6 +83,7 @@ public:
     LookForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] Caution caution() const override;
     [[nodiscard]] QString judgement() const override;
     [[nodiscard]] QWidget* first() const override;
 

@@ -118,6 +118,11 @@ Result<void> TopUpForm::enter(const std::string& batch, Instant at) const
     });
 }
 
+HappeningForm::Caution TopUpForm::caution() const
+{
+    return {tr("Before you pour"), toppingUpCautions(batch()->solution->role)};
+}
+
 DrawOffForm::DrawOffForm(Session& session, const Wording& wording, QWidget* parent)
     : HappeningForm(session, wording, parent)
 {
@@ -143,7 +148,7 @@ std::optional<ledger::Happening> DrawOffForm::happening() const
 
 HappeningForm::Caution DrawOffForm::caution() const
 {
-    return {tr("If it is thrown away"), disposalCautions(batch()->solution->role)};
+    return {tr("If it is thrown away"), disposalCautions(*batch()->solution)};
 }
 
 MoveForm::MoveForm(Session& session, const Wording& wording, QWidget* parent)
@@ -185,7 +190,7 @@ bool MoveForm::restIsFine()
 
 HappeningForm::Caution MoveForm::caution() const
 {
-    return {tr("The new bottle"), storingCautions()};
+    return {tr("The new bottle"), storingCautions(batch()->solution->role)};
 }
 
 QWidget* MoveForm::first() const { return m_vessel; }

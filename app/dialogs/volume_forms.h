@@ -24,6 +24,7 @@ public:
     events(const std::string& batch, chemistry::Instant at,
            const ledger::IdMaker& newId) const override;
     Result<void> enter(const std::string& batch, chemistry::Instant at) const override;
+    [[nodiscard]] Caution caution() const override;
     [[nodiscard]] QWidget* first() const override { return m_volume; }
 
 protected:

@@ -319,13 +319,12 @@ std::vector<Explanation> MixingPage::figures() const
 void MixingPage::fillWords()
 {
     const QString total = volumeText(m_plan.makes, m_wording);
-    m_safety->setText(
-        mixingCautions(m_plan.solution ? m_plan.solution->role : formulary::Role::Other)
-            .join(QStringLiteral("\n\n")) +
-        QStringLiteral("\n\n") +
-        tr("If you mix several: the developer first, then the stop "
-           "bath, then the fixer, and the "
-           "funnel washed between them."));
+    m_safety->setText((m_plan.solution ? mixingCautions(*m_plan.solution) : QStringList())
+                          .join(QStringLiteral("\n\n")) +
+                      QStringLiteral("\n\n") +
+                      tr("If you mix several: the developer first, then the stop "
+                         "bath, then the fixer, and the "
+                         "funnel washed between them."));
     m_topUpHeading->setText(tr("Fill up to %1").arg(total));
     m_topUp->setText(m_dissolve->isClear() ? tr("Fill up with cold water to the mark, close and "
                                                 "turn the bottle a few "
@@ -335,9 +334,7 @@ void MixingPage::fillWords()
                                                 "rest; else go back and shake on."));
     m_closing->setText(tr("Squeeze or press the air out as far as the bottle "
                           "allows, or fill it to the brim. "
-                          "Write on the tape: %1, what it is, today's date, and "
-                          "“photographic solution, not for "
-                          "drinking”. Keep it away from children and animals.")
+                          "Write %1 on the label, what it is and today's date.")
                            .arg(m_plan.name));
     m_dissolve->setOrder(m_plan.formula ? weighingLines(*m_plan.formula, m_wording.locale)
                                         : QStringList());
@@ -371,8 +368,7 @@ void MixingPage::showState()
                                        ? tr("logged as %1").arg(m_plan.name)
                                        : tr("logged as %1, rests until clear").arg(m_plan.name)}});
     m_list->setCurrent(static_cast<int>(step()));
-    m_header->setDetail(tr("step %1 of %2 · the packet says what it says; this "
-                           "only helps to follow it")
+    m_header->setDetail(tr("step %1 of %2 · follow the packet; this only helps")
                             .arg(static_cast<int>(step()) + 1)
                             .arg(kSteps));
     const QString names[] = {tr("Go on"),      tr("I am ready"), tr("Water is ready"), tr("Go on"),
@@ -386,7 +382,9 @@ void MixingPage::showState()
     m_next->setEnabled(trouble.isEmpty());
     setPlainToolTip(m_next, trouble);
     m_ask->refresh();
-    m_caution->setLines(mixingCautions(role));
+    // On the page of safety the list stands in its middle: not a second time at the side.
+    m_cautions->setVisible(step() != Step::Safety);
+    m_caution->setLines(m_plan.solution ? mixingCautions(*m_plan.solution) : QStringList());
     m_becomesName->setText(m_plan.name);
     m_becomesWhat->setText(tr("%1, %2", "solution, volume").arg(solution, total));
     m_becomes->setRows(becomesRows(m_plan, m_deeds.now(), m_wording));

@@ -1,5 +1,7 @@
 #include "app/words/cautions.h"
 
+#include "app/words/hazards.h"
+
 #include <QCoreApplication>
 
 namespace ullage::app
@@ -33,15 +35,20 @@ QString Cautions::wholePacket()
 
 QString Cautions::developerOnSkin()
 {
-    return Words::tr("Developer can make skin allergic for good. Its hydroquinone and metol carry "
-                     "hazard statements H302, H317, H318, H341, H351 and H410. Wear gloves; rinse "
-                     "splashes off at once.");
+    return Words::tr("Developer can make skin allergic for good. Wear gloves; rinse splashes off "
+                     "at once.");
+}
+
+QString Cautions::borax()
+{
+    return Words::tr("Borax may damage fertility and the unborn child (H360): check its data "
+                     "sheet.");
 }
 
 QString Cautions::glacialAcid()
 {
-    return Words::tr("Glacial acetic acid burns skin and eyes and catches fire (H226, H314). Use "
-                     "it diluted wherever you can buy it so.");
+    return Words::tr("Glacial acetic acid burns skin and eyes (H314), and its vapour can catch "
+                     "fire (H226): no flame near it. Buy it diluted where you can.");
 }
 
 QString Cautions::noCleaners()
@@ -65,10 +72,32 @@ QString Cautions::glovesAndEyes()
     return Words::tr("Gloves and eye protection on; air moving through the room.");
 }
 
-QString Cautions::foodBottles()
+QString Cautions::noEating()
 {
-    return Words::tr("Never in a bottle that looks like food or drink, unless a label covers it.");
+    return Words::tr("No eating, drinking or smoking; wash your hands afterwards.");
 }
+
+QString Cautions::eyes()
+{
+    return Words::tr("Into the eyes: rinse with water for several minutes and get medical help.");
+}
+
+QString Cautions::fanTowards()
+{
+    return Words::tr("To smell a solution, fan its air towards you; never sniff at the bottle.");
+}
+
+QString Cautions::warmingBath()
+{
+    return Words::tr("A bottle that stands in a warming bath: loosen its cap.");
+}
+
+QString Cautions::redScreen()
+{
+    return Words::tr("The red screen fogs panchromatic film outside a closed tank.");
+}
+
+QString Cautions::foodBottles() { return Words::tr("Never in a food or drink bottle."); }
 
 QString Cautions::labelAndLock()
 {
@@ -79,6 +108,22 @@ QString Cautions::labelAndLock()
 QString Cautions::kitchenTools()
 {
     return Words::tr("Spoons, jugs and heaters used here never go back to the kitchen.");
+}
+
+QString Cautions::inertGas()
+{
+    return Words::tr("Filling up with gas: inert gas only (nitrogen, argon), never lighter gas.");
+}
+
+QString Cautions::acidPressure()
+{
+    return Words::tr("Acid baths can build pressure: open the cap slowly.");
+}
+
+QString Cautions::oneCanEach()
+{
+    return Words::tr("One can for each kind of solution. Acid with sulfite or thiosulfate frees "
+                     "sulfur dioxide; alkali with a rapid (ammonium) fixer frees ammonia.");
 }
 
 QString Cautions::silver()
@@ -114,47 +159,83 @@ QString Cautions::packetFirst()
     return Words::tr("The packet, its safety data sheet and your local rules come first.");
 }
 
-QStringList mixingCautions(formulary::Role role)
+QStringList mixingCautions(const formulary::Solution& solution)
 {
     using formulary::Role;
+    const Role role = solution.role;
     QStringList list;
     if (role != Role::WettingAgent)
         list << Cautions::powders() << Cautions::powderIntoWater();
     if (role == Role::Developer)
         list << Cautions::wholePacket() << Cautions::developerOnSkin();
     if (role == Role::Stop)
-        list << Cautions::acidIntoWater() << Cautions::glacialAcid();
+        list << Cautions::acidIntoWater();
+    list << hazardCautions(solution, Strength::AsBought);
     if (role == Role::Stop || role == Role::Fixer)
         list << Cautions::acidAndSulfite();
-    list << Cautions::noCleaners() << Cautions::labelAndLock() << Cautions::foodBottles()
-         << Cautions::kitchenTools() << Cautions::packetFirst();
+    list << Cautions::noCleaners() << Cautions::noEating() << Cautions::eyes()
+         << Cautions::labelAndLock() << Cautions::foodBottles() << Cautions::kitchenTools()
+         << Cautions::inertGas() << Cautions::packetFirst();
     return list;
 }
 
 QStringList runningCautions()
 {
     return {Cautions::glovesAndEyes(), Cautions::bathsApart(), Cautions::noCleaners(),
+            Cautions::noEating(),      Cautions::eyes(),       Cautions::warmingBath(),
             Cautions::silver()};
 }
 
-QStringList storingCautions()
+QStringList storingCautions(formulary::Role role)
 {
-    return {Cautions::foodBottles(), Cautions::labelAndLock(), Cautions::kitchenTools()};
+    QStringList list{Cautions::foodBottles(), Cautions::labelAndLock(), Cautions::kitchenTools(),
+                     Cautions::inertGas()};
+    if (role == formulary::Role::Stop || role == formulary::Role::Fixer)
+        list << Cautions::acidPressure();
+    return list;
 }
 
-QStringList disposalCautions(formulary::Role role)
+QStringList toppingUpCautions(formulary::Role role)
 {
-    QStringList list;
+    QStringList list{Cautions::glovesAndEyes()};
+    if (role == formulary::Role::Stop || role == formulary::Role::Fixer)
+        list << Cautions::acidAndSulfite();
+    return list << Cautions::noEating() << Cautions::eyes() << Cautions::inertGas();
+}
+
+QStringList disposalCautions(const formulary::Solution& solution)
+{
+    const formulary::Role role = solution.role;
+    QStringList list{Cautions::oneCanEach()};
     if (role == formulary::Role::Fixer)
         list << Cautions::silver();
     list << Cautions::septicTank();
     if (const QString code = Cautions::wasteCode(role); !code.isEmpty())
         list << code;
-    list << Cautions::noCleaners();
+    list << hazardCautions(solution, Strength::AsMixed);
+    list << Cautions::glovesAndEyes() << Cautions::noCleaners();
     if (role == formulary::Role::Fixer)
         list << Cautions::licensed();
     list << Cautions::packetFirst();
     return list;
+}
+
+QStringList clearingTestCautions()
+{
+    return {Cautions::glovesAndEyes(), Cautions::bathsApart(), Cautions::noEating(),
+            Cautions::eyes()};
+}
+
+QStringList stripTestCautions()
+{
+    return {Cautions::glovesAndEyes(), Cautions::developerOnSkin(), Cautions::noEating(),
+            Cautions::eyes()};
+}
+
+QStringList lookCautions()
+{
+    return {Cautions::fanTowards(), Cautions::glovesAndEyes(), Cautions::noEating(),
+            Cautions::eyes()};
 }
 
 QList<CautionGroup> allCautions()
@@ -165,12 +246,15 @@ QList<CautionGroup> allCautions()
         {Words::tr("Mixing"),
          {C::powders(), C::powderIntoWater(), C::acidIntoWater(), C::wholePacket()}},
         {Words::tr("Handling"),
-         {C::glovesAndEyes(), C::developerOnSkin(), C::glacialAcid(), C::acidAndSulfite(),
-          C::noCleaners(), C::bathsApart()}},
-        {Words::tr("Keeping"), {C::foodBottles(), C::labelAndLock(), C::kitchenTools()}},
+         {C::glovesAndEyes(), C::noEating(), C::eyes(), C::fanTowards(), C::developerOnSkin(),
+          C::acidAndSulfite(), C::noCleaners(), C::bathsApart(), C::warmingBath(), C::redScreen()}},
+        {Words::tr("What is in it"), everyHazard()},
+        {Words::tr("Keeping"),
+         {C::foodBottles(), C::labelAndLock(), C::kitchenTools(), C::inertGas(),
+          C::acidPressure()}},
         {Words::tr("Getting rid of it"),
-         {C::silver(), C::septicTank(), C::wasteCode(Role::Developer), C::wasteCode(Role::Fixer),
-          C::licensed()}},
+         {C::oneCanEach(), C::silver(), C::septicTank(), C::wasteCode(Role::Developer),
+          C::wasteCode(Role::Fixer), C::licensed()}},
         {Words::tr("Always"), {C::packetFirst()}},
     };
 }

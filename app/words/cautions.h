@@ -18,16 +18,26 @@ struct Cautions {
     static QString wholePacket();
     // Handling.
     static QString developerOnSkin();
-    static QString glacialAcid();
     static QString noCleaners();
     static QString acidAndSulfite();
     static QString bathsApart(); ///< each bath back to its own bottle
     static QString glovesAndEyes();
+    static QString noEating();   ///< nor drinking, nor smoking; wash hands
+    static QString eyes();       ///< what to do when it got into them
+    static QString fanTowards(); ///< how to smell a solution
+    static QString warmingBath();
+    static QString redScreen();
+    // What single chemicals are; said of a solution by hazardCautions() (hazards.h).
+    static QString borax();
+    static QString glacialAcid();
     // Keeping.
     static QString foodBottles();
     static QString labelAndLock();
     static QString kitchenTools();
+    static QString inertGas();
+    static QString acidPressure();
     // Ending.
+    static QString oneCanEach(); ///< and which gases come of mixing them
     static QString silver();
     static QString septicTank();
     static QString wasteCode(formulary::Role role); ///< empty for roles without one
@@ -36,11 +46,17 @@ struct Cautions {
     static QString packetFirst();
 };
 
-QStringList mixingCautions(formulary::Role role);
+QStringList mixingCautions(const formulary::Solution& solution);
 QStringList runningCautions();
-QStringList storingCautions();
+QStringList storingCautions(formulary::Role role);
+/// For adding fresh solution to what is in a bottle.
+QStringList toppingUpCautions(formulary::Role role);
 /// For discarding, spilling and drawing off.
-QStringList disposalCautions(formulary::Role role);
+QStringList disposalCautions(const formulary::Solution& solution);
+QStringList clearingTestCautions();
+QStringList stripTestCautions();
+/// For looking at it and smelling it.
+QStringList lookCautions();
 
 /// Everything, as titled groups, for the page of cautions.
 struct CautionGroup {

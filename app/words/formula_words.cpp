@@ -17,7 +17,7 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Formulas)
 };
 
-constexpr std::array<std::pair<std::string_view, const char*>, 7> kSalts{{
+constexpr std::array<std::pair<std::string_view, const char*>, 9> kSalts{{
     {"sodium-sulfite", QT_TRANSLATE_NOOP("Formulas", "sodium sulfite")},
     {"sodium-carbonate", QT_TRANSLATE_NOOP("Formulas", "sodium carbonate")},
     {"sodium-thiosulfate", QT_TRANSLATE_NOOP("Formulas", "sodium thiosulfate")},
@@ -25,6 +25,8 @@ constexpr std::array<std::pair<std::string_view, const char*>, 7> kSalts{{
     {"borax", QT_TRANSLATE_NOOP("Formulas", "borax")},
     {"citric-acid", QT_TRANSLATE_NOOP("Formulas", "citric acid")},
     {"potassium-alum", QT_TRANSLATE_NOOP("Formulas", "potassium alum")},
+    {"metol", QT_TRANSLATE_NOOP("Formulas", "metol")},
+    {"hydroquinone", QT_TRANSLATE_NOOP("Formulas", "hydroquinone")},
 }};
 
 constexpr std::array<std::pair<std::string_view, const char*>, 6> kForms{{
