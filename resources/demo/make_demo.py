@@ -14,13 +14,13 @@ HERE = pathlib.Path(__file__).parent
 ANCHOR = dt.date(2026, 11, 25)
 chance = random.Random(1907)
 
-FILMS = [("Harbour Pan 100", 100), ("Quay 400", 400), ("Quay 400", 800), ("Lantern 1600", 1600)]
+FILMS = [("Breakwater 100", 100), ("Quay 400", 400), ("Quay 400", 800), ("Lantern 1600", 1600)]
 SUBJECTS = ["Ferry", "Harbour, dawn", "Nets", "Slipway", "Regatta", "Evening course", "Rope walk",
             "Fish market", "Fog bank", "Lighthouse", "Winter berths", "Crane no. 3", "Gulls"]
 
 # Film, exposure index, developer, dilution and times as (°C, seconds): invented like the films.
-TIMES = [("Harbour Pan 100", 100, "starter-mq-borax", "stock", [(18, 500), (20, 420), (24, 325)]),
-         ("Harbour Pan 100", 100, "starter-metol-sulfite", "stock", [(20, 450)]),
+TIMES = [("Breakwater 100", 100, "starter-mq-borax", "stock", [(18, 500), (20, 420), (24, 325)]),
+         ("Breakwater 100", 100, "starter-metol-sulfite", "stock", [(20, 450)]),
          ("Quay 400", 400, "starter-mq-borax", "stock", [(18, 680), (20, 570), (22, 500), (24, 440)]),
          ("Quay 400", 800, "starter-mq-borax", "stock", [(20, 720)]),
          ("Quay 400", 400, "starter-metol-sulfite", "stock", [(20, 600), (24, 465)]),

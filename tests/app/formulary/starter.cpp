@@ -95,10 +95,10 @@ formulary::Formulary formularyWithTimes()
         figure.source = source;
         formulary.add(figure);
     };
-    add("t1", "Harbour Pan 100", "starter-mq-borax", "stock", 100,
+    add("t1", "Breakwater 100", "starter-mq-borax", "stock", 100,
         {{Celsius(18), Seconds(570)}, {Celsius(20), Seconds(480)}, {Celsius(24), Seconds(360)}},
         "the film's leaflet, invented");
-    add("t2", "Harbour Pan 100", "starter-mq-borax", "1+1", 100, {{Celsius(20), Seconds(690)}},
+    add("t2", "Breakwater 100", "starter-mq-borax", "1+1", 100, {{Celsius(20), Seconds(690)}},
         "the film's leaflet, invented");
     add("t3", "Quay 400", "starter-mq-borax", "stock", 400,
         {{Celsius(20), Seconds(570)}, {Celsius(24), Seconds(420)}}, "from memory of the leaflet");

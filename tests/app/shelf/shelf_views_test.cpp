@@ -115,15 +115,15 @@ TEST(ShelfViews, theNotebookStandsInForATimeThatNobodyTypedIn)
     EXPECT_TRUE(notebookTimes(formulary, developer).pairs.empty());
     enter("diluted", "Quay 400", "1+1");
     EXPECT_TRUE(notebookTimes(formulary, developer).pairs.empty()) << "it stands there undiluted";
-    enter("first", "Harbour Pan 100", "Stock");
+    enter("first", "Breakwater 100", "Stock");
     enter("second", "Quay 400", "stock");
     const KnownTimes times = notebookTimes(formulary, developer);
-    EXPECT_EQ(times.film, "Harbour Pan 100");
+    EXPECT_EQ(times.film, "Breakwater 100");
     const auto selected = selectedBottle(batch, ledger::assess(batch), {}, times, {},
                                          chemistry::Celsius(20), english());
     EXPECT_EQ(selected.nextTime, "9:30");
     EXPECT_EQ(selected.nextDetail.simplified(),
-              QString::fromUtf8("at 20 °C, for Harbour Pan 100 as in the notebook"));
+              QString::fromUtf8("at 20 °C, for Breakwater 100 as in the notebook"));
     ASSERT_FALSE(selected.figures.empty());
     EXPECT_TRUE(selected.figures.front().lines().join(u'\n').contains(QStringLiteral("a leaflet")))
         << "its source stands under Where from?";

@@ -13,7 +13,7 @@ DevelopmentFigure figure(const std::string& id, std::optional<double> index = {}
 {
     DevelopmentFigure made;
     made.id = id;
-    made.film = "Harbour Pan 100";
+    made.film = "Breakwater 100";
     made.developer = "mq";
     made.dilution = "1+1";
     made.exposureIndex = index;
@@ -24,7 +24,7 @@ DevelopmentFigure figure(const std::string& id, std::optional<double> index = {}
 
 TimeQuery query(std::optional<double> index = {})
 {
-    return {"Harbour Pan 100", {"mq"}, "1+1", index};
+    return {"Breakwater 100", {"mq"}, "1+1", index};
 }
 
 std::string refusedField(DevelopmentFigure wrong)
@@ -76,7 +76,7 @@ TEST(Notebook, AnswersOnlyWithWhatWasEnteredForJustThat)
     ASSERT_TRUE(book.find(query()));
     EXPECT_EQ(book.find(query())->id, "a");
     auto other = query();
-    other.film = "harbour  pan 100 ";
+    other.film = "breakwater  100 ";
     other.dilution = "1 + 1";
     EXPECT_TRUE(book.find(other));
     other.dilution = "stock";
@@ -85,7 +85,7 @@ TEST(Notebook, AnswersOnlyWithWhatWasEnteredForJustThat)
     other.developers = {"pq"};
     EXPECT_FALSE(book.find(other));
     other = query();
-    other.film = "Harbour Pan 400";
+    other.film = "Breakwater 400";
     EXPECT_FALSE(book.find(other));
 }
 
