@@ -21,10 +21,6 @@ SolutionCard::SolutionCard(QWidget* parent)
     m_composition->setWordWrap(true);
     m_composition->setTextInteractionFlags(Qt::TextSelectableByMouse);
     setTone(m_composition, Tone::Quiet);
-    auto* legend = new PlainLabel(gradeLegend(), this);
-    legend->setFont(Theme::font(TextRole::Small));
-    legend->setWordWrap(true);
-    setTone(legend, Tone::Quiet);
     auto* copy = new QPushButton(tr("Copy…"), this);
     setPlainToolTip(m_edit, tr("Keeps the old figures for what is mixed already"));
     setPlainToolTip(copy, tr("A new solution that begins with these figures"));
@@ -40,7 +36,6 @@ SolutionCard::SolutionCard(QWidget* parent)
     body()->addWidget(m_composition);
     body()->addSpacing(4);
     body()->addWidget(m_figures, 1);
-    body()->addWidget(legend);
     body()->addLayout(buttons);
     connect(m_edit, &QPushButton::clicked, this, &SolutionCard::editWanted);
     connect(copy, &QPushButton::clicked, this, &SolutionCard::copyWanted);

@@ -35,7 +35,7 @@ TimesTab::TimesTab(FormularyDeeds deeds, QWidget* parent)
                              this)),
       m_detail(new Card({}, this)), m_chart(makeChartView(this)), m_source(new PlainLabel(this)),
       m_notes(new PlainLabel(this)), m_edit(new QPushButton(tr("Edit…"), this)),
-      m_withdraw(new QPushButton(tr("Take out…"), this))
+      m_withdraw(new QPushButton(tr("Delete…"), this))
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
@@ -90,7 +90,7 @@ void TimesTab::setFormulary(const formulary::Formulary& formulary, const Wording
               {QString::fromStdString(figure->dilution), {}},
               {at20 ? timeText(*at20, TimeStep::FiveSeconds) : QStringLiteral("—"),
                at20 ? at20->value() : 0.0},
-              {gradeLetter(formulary::gradeOf(figure->source)), {}}}});
+              {gradeName(formulary::gradeOf(figure->source)), {}}}});
     }
     const bool any = !rows.empty();
     m_table->setVisible(any);
@@ -149,11 +149,10 @@ void TimesTab::withdraw()
     if (!figure)
         return;
     Question question;
-    question.title = tr("Take out a development time");
-    question.text =
-        tr("Take the time for %1 out of the notebook?").arg(QString::fromStdString(figure->film));
+    question.title = tr("Delete a development time");
+    question.text = tr("Delete the time for %1?").arg(QString::fromStdString(figure->film));
     question.detail = tr("Runs that were timed by it stay as they are.");
-    question.yes = tr("Take out");
+    question.yes = tr("Delete");
     question.danger = true;
     if (!prompts().confirm(this, question))
         return;

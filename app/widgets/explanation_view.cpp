@@ -101,12 +101,11 @@ QString ExplanationView::html() const
         QString value = text(constant.value);
         if (!constant.range.isEmpty())
             value += coloured(c.quiet, QStringLiteral(" (%1)").arg(text(constant.range)));
-        const QString letter = coloured(gradeColour(constant.grade), gradeLetter(constant.grade));
+        const QString grade = coloured(gradeColour(constant.grade), gradeName(constant.grade));
         html += QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"0\">") +
-                row(text(constant.name), value + QStringLiteral("&nbsp;&nbsp;") + letter) +
+                row(text(constant.name), value + QStringLiteral("&nbsp;&nbsp;") + grade) +
                 QStringLiteral("</table>");
-        const QString from =
-            constant.source.isEmpty() ? gradeName(constant.grade) : constant.source;
+        const QString& from = constant.source;
         html +=
             QStringLiteral("<p style=\"margin:0 0 5px 0\">%1</p>")
                 .arg(coloured(
@@ -119,10 +118,7 @@ QString ExplanationView::html() const
         above = 0;
     }
     if (why.hasGrade)
-        html += paragraph(coloured(gradeColour(why.grade),
-                                   QStringLiteral("<b>%1</b>&nbsp; %2")
-                                       .arg(gradeLetter(why.grade), text(gradeMeaning(why.grade)))),
-                          8);
+        html += paragraph(coloured(gradeColour(why.grade), text(gradeMeaning(why.grade))), 8);
     return html;
 }
 

@@ -2,10 +2,28 @@
 
 #include "app/widgets/theme.h"
 
+#include <QFontMetricsF>
 #include <QPainter>
 
 namespace ullage::app
 {
+
+namespace
+{
+
+QFont badgeFont()
+{
+    QFont font = Theme::font(TextRole::Small);
+    font.setWeight(QFont::DemiBold);
+    return font;
+}
+
+} // namespace
+
+double badgeWidth(MaybeGrade grade)
+{
+    return QFontMetricsF(badgeFont()).horizontalAdvance(gradeName(grade)) + kBadgeHeight;
+}
 
 QColor gradeColour(MaybeGrade grade)
 {
@@ -27,7 +45,7 @@ QColor gradeColour(MaybeGrade grade)
 
 void paintGrade(QPainter& painter, const QRectF& rect, MaybeGrade grade)
 {
-    QRectF ring(0, 0, kBadgeWidth, kBadgeHeight);
+    QRectF ring(0, 0, badgeWidth(grade), kBadgeHeight);
     ring.moveCenter(rect.center());
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -36,10 +54,8 @@ void paintGrade(QPainter& painter, const QRectF& rect, MaybeGrade grade)
     painter.setBrush(Qt::NoBrush);
     painter.drawRoundedRect(ring.adjusted(0.8, 0.8, -0.8, -0.8), kBadgeHeight / 2 - 1,
                             kBadgeHeight / 2 - 1);
-    QFont font = Theme::font(TextRole::Small);
-    font.setWeight(QFont::Bold);
-    painter.setFont(font);
-    painter.drawText(ring, Qt::AlignCenter, gradeLetter(grade));
+    painter.setFont(badgeFont());
+    painter.drawText(ring, Qt::AlignCenter, gradeName(grade));
     painter.restore();
 }
 

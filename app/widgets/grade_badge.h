@@ -1,4 +1,4 @@
-// How far a figure can be believed, as a letter in a ring; the letter alone tells them apart.
+// Where a figure is from, as a word in a ring; the word alone tells them apart.
 #pragma once
 
 #include "app/words/figure_words.h"
@@ -11,8 +11,9 @@ class QPainter;
 namespace ullage::app
 {
 
-inline constexpr double kBadgeWidth = 28;
 inline constexpr double kBadgeHeight = 22;
+/// Its natural width, by its word.
+double badgeWidth(MaybeGrade grade);
 
 QColor gradeColour(MaybeGrade grade);
 

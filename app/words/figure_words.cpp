@@ -24,23 +24,6 @@ struct Words {
 
 } // namespace
 
-QString gradeLetter(MaybeGrade grade)
-{
-    if (!grade)
-        return QStringLiteral("?");
-    switch (*grade) {
-    case Grade::Published:
-        return Words::tr("P", "letter for published");
-    case Grade::Computed:
-        return Words::tr("C", "letter for computed");
-    case Grade::CommonPractice:
-        return Words::tr("K", "letter for common practice");
-    case Grade::FromMemory:
-        break;
-    }
-    return Words::tr("M", "letter for from memory");
-}
-
 QString gradeName(MaybeGrade grade)
 {
     if (!grade)
@@ -73,15 +56,6 @@ QString gradeMeaning(MaybeGrade grade)
         break;
     }
     return Words::tr("From memory: recalled from the source named and not read again.");
-}
-
-QString gradeLegend()
-{
-    QStringList words;
-    for (const Grade grade :
-         {Grade::Published, Grade::Computed, Grade::CommonPractice, Grade::FromMemory})
-        words << gradeLetter(grade) + u'\u00a0' + gradeName(grade).replace(u' ', u'\u00a0');
-    return words.join(QStringLiteral(" · "));
 }
 
 QString figureName(Figure figure)

@@ -13,14 +13,10 @@ namespace ullage::app
 
 using MaybeGrade = std::optional<chemistry::Grade>;
 
-/// The letter of a badge: P, C, K, M; "?" where no source is given.
-QString gradeLetter(MaybeGrade grade);
 /// "published", "computed", "common practice", "from memory", "no source given".
 QString gradeName(MaybeGrade grade);
 /// A sentence that says what it means.
 QString gradeMeaning(MaybeGrade grade);
-/// "P published · C computed · K common practice · M from memory".
-QString gradeLegend();
 
 /// "Capacity", "Keeps, full bottle".
 QString figureName(formulary::Figure figure);

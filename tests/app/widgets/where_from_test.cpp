@@ -133,7 +133,7 @@ TEST(GradeBadge, everyGradeLooksDifferent)
          {MaybeGrade(), MaybeGrade(chemistry::Grade::Published),
           MaybeGrade(chemistry::Grade::Computed), MaybeGrade(chemistry::Grade::CommonPractice),
           MaybeGrade(chemistry::Grade::FromMemory)}) {
-        QImage image(40, 30, QImage::Format_ARGB32);
+        QImage image(180, 30, QImage::Format_ARGB32);
         image.fill(Qt::white);
         QPainter painter(&image);
         paintGrade(painter, image.rect(), grade);

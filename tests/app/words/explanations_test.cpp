@@ -225,13 +225,15 @@ TEST(FigureWords, SayValuesInTheUsersUnits)
               QStringLiteral("+ 10 % per film, on the first time"));
 }
 
-TEST(FigureWords, EveryGradeHasALetterOfItsOwn)
+TEST(FigureWords, EveryGradeHasWordsOfItsOwn)
 {
-    QStringList letters{gradeLetter(std::nullopt)};
+    QStringList words{gradeName(std::nullopt)};
     for (const Grade grade :
          {Grade::Published, Grade::Computed, Grade::CommonPractice, Grade::FromMemory})
-        letters << gradeLetter(grade);
-    EXPECT_EQ(letters.removeDuplicates(), 0);
+        words << gradeName(grade);
+    EXPECT_EQ(words.removeDuplicates(), 0);
+    for (const QString& word : words)
+        EXPECT_GT(word.size(), 4) << "a word, no letter: " << word.toStdString();
     EXPECT_EQ(gradeName(std::nullopt), QStringLiteral("no source given"));
 }
 
