@@ -41,8 +41,9 @@ BenchPage::BenchPage(RunHost& host, BenchMemory& memory, Sounds& sounds, BenchCl
     column->setContentsMargins(Space::kPage, Space::kInset, Space::kPage, Space::kPage);
     column->setSpacing(Space::kGap);
     column->addWidget(m_header);
-    m_dark = m_header->addButton(tr("Dark room"));
-    setPlainToolTip(m_dark, tr("Deep red on black, for work under a safelight"));
+    m_dark = m_header->addButton(tr("Red screen"));
+    setPlainToolTip(m_dark, tr("Deep red on black, for printing safelights; it fogs panchromatic "
+                               "film outside a closed tank"));
     m_dark->setFocusPolicy(Qt::TabFocus);
     m_abandon = m_header->addButton(tr("Abandon run…"));
     m_abandon->setObjectName(QStringLiteral("abandon"));
@@ -159,7 +160,7 @@ void BenchPage::showHeader()
     const Stage now = stage();
     m_abandon->setVisible(now == Stage::Run);
     m_dark->setVisible(now != Stage::Run); // there it stands under the clock, with its key
-    m_dark->setText(Theme::instance().isDarkRoom() ? tr("Leave the dark room") : tr("Dark room"));
+    m_dark->setText(Theme::instance().isDarkRoom() ? tr("Leave the red screen") : tr("Red screen"));
     if (now == Stage::Plan) {
         m_header->setTitle(tr("Bench"));
         m_header->setDetail(tr("Plan a run: films, tank, thermometer"));

@@ -127,7 +127,7 @@ void BenchPage::showBanner(const QString& text, bool canGoOn)
     m_bannerText->setText(text);
     m_bannerGoOn->setVisible(canGoOn);
     m_bannerLog->setVisible(canGoOn);
-    m_bannerDrop->setText(canGoOn ? tr("Drop it…") : tr("Close"));
+    m_bannerDrop->setText(canGoOn ? tr("Delete run…") : tr("Close"));
     m_banner->show();
     if (canGoOn)
         m_bannerGoOn->setFocus();

@@ -250,7 +250,7 @@ QString templateName(const ledger::RunTemplate& sheet)
 QString refusalText(const Error& error, const Wording& wording)
 {
     if (error.code == ErrorCode::NoFigure)
-        return Words::tr("The developing time needs a figure of the film's maker.");
+        return Words::tr("The developing time needs a leaflet time.");
     if (error.code == ErrorCode::OutOfRange && error.unit == "°C" && error.low && error.high)
         return Words::tr("%1 is outside %2 to %3, and no figure entered reaches there.")
             .arg(temperatureText(chemistry::Celsius(error.number.value_or(0)), wording),

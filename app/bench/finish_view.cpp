@@ -43,7 +43,7 @@ FinishView::FinishView(QWidget* parent)
     : QWidget(parent), m_bottles(new Card), m_times(new Card(tr("As it went"))),
       m_topUps(new TopUpOffers), m_notes(new QPlainTextEdit), m_cautions(new CautionBox(tr("Now"))),
       m_refusal(new PlainLabel), m_log(new QPushButton),
-      m_drop(new QPushButton(tr("Drop it: no film went in")))
+      m_drop(new QPushButton(tr("Delete run: no film went in")))
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);

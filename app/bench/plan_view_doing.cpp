@@ -122,13 +122,11 @@ QString PlanView::firstToDo(const ledger::LoadWishes& wishes) const
     if (wishes.pairs.empty())
         return !m_base->offersKnown()
                    ? tr("The steps and their times stand here once the developing time is "
-                        "known.\n\n"
-                        "First: under “Maker's time” at the left, type the time that the film's "
-                        "maker gives for this developer, and its temperature.")
+                        "known.\n\nFirst: under “Leaflet time” at the left, type the time that the "
+                        "film's leaflet gives for this developer, and its temperature.")
                    : tr("The steps and their times stand here once the developing time is "
-                        "known.\n\n"
-                        "First: under “Maker's time” at the left, choose the film's time from the "
-                        "notebook, or type what its maker gives.");
+                        "known.\n\nFirst: under “Leaflet time” at the left, choose the film's time "
+                        "from Times, or type what its leaflet gives.");
     return tr("The steps and their times stand here as soon as films, bottles and thermometer are "
               "known.");
 }
@@ -249,7 +247,7 @@ void PlanView::showSheet(const ledger::LoadWishes& wanted)
         }
         notes.prepend(tr("Whole run %1").arg(timeText(m_next.sheet->whole())));
         if (const auto& f = m_next.sheet->developing) {
-            notes << tr("Develop %1 = %2 %3 (temperature) %4 (wear) %5 (strip)")
+            notes << tr("Develop %1 = %2 %3 (temperature) %4 (wear) %5 (control strip)")
                          .arg(timeText(f->time, TimeStep::FiveSeconds), timeText(f->nearest.time),
                               factorText(f->temperature, wording.locale),
                               factorText(f->wear, wording.locale),
@@ -264,8 +262,8 @@ void PlanView::showSheet(const ledger::LoadWishes& wanted)
                                   : QString());
             for (const auto warning : f->base.warnings)
                 notes << (warning == chemistry::TimeWarning::Extrapolated
-                              ? tr("The maker gives no time for this temperature: reckoned from "
-                                   "the nearest.")
+                              ? tr("The leaflet has no time for this temperature: extended by Q10 "
+                                   "from the nearest.")
                               : tr("Outside the usual %1 to %2.")
                                     .arg(shortTemperatureText(chemistry::kCoolestUsual, wording),
                                          shortTemperatureText(chemistry::kWarmestUsual, wording)));

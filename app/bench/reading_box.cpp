@@ -15,7 +15,7 @@ namespace ullage::app
 ReadingBox::ReadingBox(QWidget* parent)
     : QWidget(parent), m_field(new QuantityField<chemistry::Celsius>(
                            QuantityKind::Temperature, tr("Thermometer"), Wording{}, this)),
-      m_preview(new PlainLabel(this)), m_take(new QPushButton(tr("Take over"), this))
+      m_preview(new PlainLabel(this)), m_take(new QPushButton(tr("Apply"), this))
 {
     setAccessibleName(tr("Reading of the thermometer"));
     auto* column = new QVBoxLayout(this);
@@ -23,7 +23,7 @@ ReadingBox::ReadingBox(QWidget* parent)
     auto* row = new QHBoxLayout;
     auto* label = new PlainLabel(tr("&Thermometer now"), this);
     label->setBuddy(m_field);
-    auto* leave = new QPushButton(tr("Leave it"), this);
+    auto* leave = new QPushButton(tr("Cancel"), this);
     setButtonLook(leave, ButtonLook::Quiet);
     setButtonLook(m_take, ButtonLook::Primary);
     m_field->setObjectName(QStringLiteral("reading"));

@@ -142,7 +142,7 @@ QWidget* RunView::tools()
     m_thermometer = new QPushButton(tr("Thermometer (T)"));
     m_back = new QPushButton(tr("Back (B)"));
     m_fullButton = new QPushButton(tr("Full view (F)"));
-    auto* dark = new QPushButton(tr("Dark room (D)"));
+    auto* dark = new QPushButton(tr("Red screen (D)"));
     row->addStretch();
     for (QPushButton* button : {m_thermometer, m_back, m_fullButton, dark}) {
         setButtonLook(button, ButtonLook::Quiet);

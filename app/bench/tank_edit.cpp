@@ -79,7 +79,7 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
     setTone(hint, Tone::Quiet);
     column->addWidget(hint);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-    m_keep = buttons->addButton(tr("Keep tank"), QDialogButtonBox::AcceptRole);
+    m_keep = buttons->addButton(tr("Save tank"), QDialogButtonBox::AcceptRole);
     m_keep->setDefault(true);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);

@@ -56,7 +56,7 @@ void TankSide::setRun(const ledger::RunState& state, const Wording& wording)
     rows.push_back({tr("Thermometer"), temperatureText(state.temperature, wording), false});
     if (const auto f = ledger::developingNow(state)) {
         rows.push_back(
-            {tr("Maker's time, %1").arg(shortTemperatureText(f->nearest.temperature, wording)),
+            {tr("Leaflet time, %1").arg(shortTemperatureText(f->nearest.temperature, wording)),
              timeText(f->nearest.time), false});
         rows.push_back({tr("Temperature"), factorText(f->temperature, wording.locale), false});
         double wear = 0;
@@ -66,7 +66,7 @@ void TankSide::setRun(const ledger::RunState& state, const Wording& wording)
         rows.push_back({wear > 0 ? tr("Wear, %1 films/L").arg(numberText(wear, 1, wording.locale))
                                  : tr("Wear, none yet"),
                         factorText(f->wear, wording.locale), false});
-        rows.push_back({tr("Strip test"), factorText(f->strip, wording.locale), false});
+        rows.push_back({tr("Control strip"), factorText(f->strip, wording.locale), false});
     }
     for (std::size_t i = 0; i < state.sheet.steps.size(); ++i) {
         const ledger::RunStep& step = state.sheet.steps[i];

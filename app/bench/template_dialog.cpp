@@ -89,10 +89,10 @@ TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& 
     setTone(m_problem, Tone::Discard);
     column->addWidget(m_problem);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-    m_keep = buttons->addButton(tr("Keep"), QDialogButtonBox::AcceptRole);
+    m_keep = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
     m_keep->setDefault(true);
     if (!sheet.name.empty()) {
-        auto* forget = buttons->addButton(tr("Forget this one"), QDialogButtonBox::DestructiveRole);
+        auto* forget = buttons->addButton(tr("Delete template"), QDialogButtonBox::DestructiveRole);
         connect(forget, &QPushButton::clicked, this, [this] {
             m_forgotten = true;
             accept();

@@ -55,8 +55,8 @@ ChartSpec stripChart(const ledger::StripRecord& record, chemistry::Instant now,
     ChartSpec spec;
     spec.title = Words::tr("Control strips");
     spec.x = ChartX::Categories;
-    spec.xName = Words::tr("strip");
-    spec.xTitle = Words::tr("strips of this developer, oldest first");
+    spec.xName = Words::tr("control strip");
+    spec.xTitle = Words::tr("control strips of this developer, oldest first");
     spec.y = ChartY::Number;
     spec.yText = [locale = wording.locale](double density) { return densityText(density, locale); };
     ChartSeries line{.name = Words::tr("density"),
@@ -114,14 +114,14 @@ QStringList stripSentences(const ledger::StripRecord& record, const std::string&
     QStringList sentences;
     const int count = static_cast<int>(record.readings.size());
     if (!record.next) {
-        sentences << Words::tr("%Ln strip(s) so far; limits are drawn from the fifth on.", nullptr,
-                               count);
+        sentences << Words::tr("%Ln control strip(s) so far; limits are drawn from the fifth on.",
+                               nullptr, count);
     } else {
         const auto marked = record.outOfControl();
         if (marked.empty())
-            sentences << Words::tr("All %Ln strips are within the limits.", nullptr, count);
+            sentences << Words::tr("All %Ln control strips are within the limits.", nullptr, count);
         else
-            sentences << Words::tr("%Ln of %1 strips is (are) out of control:", nullptr,
+            sentences << Words::tr("%Ln of %1 control strips is (are) out of control:", nullptr,
                                    static_cast<int>(marked.size()))
                              .arg(wording.locale.toString(count));
         constexpr std::size_t kMostListed = 3;
@@ -136,15 +136,16 @@ QStringList stripSentences(const ledger::StripRecord& record, const std::string&
             sentences.back() += u'.';
     }
     if (const auto passed = ledger::overriddenIn(record, batch); !passed.empty())
-        sentences << Words::tr("%Ln strip(s) beyond the limits was (were) passed by hand, the last "
-                               "of them %1.",
+        sentences << Words::tr("%Ln control strip(s) beyond the limits was (were) passed by hand, "
+                               "the last of them %1.",
                                nullptr, static_cast<int>(passed.size()))
                          .arg(stripName(record.readings[passed.back()], now, wording));
     if (const auto reference = ledger::referenceStrip(record, batch))
         sentences << withOneStop(Words::tr("Reference, read fresh: %1.")
                                      .arg(stripName(record.readings[*reference], now, wording)));
     else
-        sentences << Words::tr("No reference yet: read a strip while the developer is fresh.");
+        sentences << Words::tr(
+            "No reference yet: read a control strip while the developer is fresh.");
     return sentences;
 }
 

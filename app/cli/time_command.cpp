@@ -68,7 +68,7 @@ QString warningText(std::string_view code, const Wording& wording)
     }
     if (code == "extrapolated") {
         return TimeCommand::tr(
-            "The film maker's figures do not reach this temperature; it was carried over.");
+            "The leaflet's times do not reach this temperature: extended by Q10.");
     }
     if (code == "not-enough-films-left") {
         return TimeCommand::tr("The bottle has not that many films left.");
@@ -143,10 +143,10 @@ int timeCommand(const Call& call)
         TimeCommand::tr("%1   next load in %2\n")
             .arg(timeText(next->time, TimeStep::FiveSeconds),
                  printable(QString::fromStdString(batch->name))) +
-        TimeCommand::tr("%1   film maker's time at %2\n")
+        TimeCommand::tr("%1   leaflet time at %2\n")
             .arg(timeText(next->base), shortTemperatureText(next->temperature, wording)) +
         TimeCommand::tr("%1   wear\n").arg(factorText(next->wear, wording.locale)) +
-        TimeCommand::tr("%1   strip\n").arg(factorText(next->strip, wording.locale));
+        TimeCommand::tr("%1   control strip\n").arg(factorText(next->strip, wording.locale));
     call.printText(text);
     if (next->carried) {
         call.say(TimeCommand::tr("By the range of Q10 it may be %1 to %2.")

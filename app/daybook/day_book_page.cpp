@@ -261,9 +261,8 @@ void DayBookPage::retranslate()
                       tr("Everything that happens to a bottle is kept here: mixing, film, tests, "
                          "notes, discarding. Mix a batch first; its entry will be the first."));
     m_mixFirst->setText(tr("Mix a batch…"));
-    m_none->setWords(tr("No entry is like that"),
-                     tr("Nothing in the book fits all that is chosen above. Let go of one of it: "
-                        "the words, the period, the bottle or the kind."));
+    m_none->setWords(tr("Nothing matches"),
+                     tr("Remove a filter: the words, the period, the bottle or the kind."));
     m_all->setText(tr("Show everything"));
     showHeader();
     showLooking();

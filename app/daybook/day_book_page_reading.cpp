@@ -236,12 +236,12 @@ void DayBookPage::showLooking()
     const QDate back = m_model->lookedBackTo();
     const QString date = m_wording.locale.toString(back, QLocale::ShortFormat);
     if (m_model->isWaiting() && !m_model->filter().words.empty())
-        m_looking->showProgress(back.isValid() ? tr("Looking for it, back to %1 so far").arg(date)
-                                               : tr("Looking for it"),
+        m_looking->showProgress(back.isValid() ? tr("Searching, back to %1 so far").arg(date)
+                                               : tr("Searching"),
                                 tr("Stop", "looking for words"));
     else if (m_model->isStopped())
-        m_looking->showRest(back.isValid() ? tr("Looked back to %1").arg(date)
-                                           : tr("Not looked for"),
+        m_looking->showRest(back.isValid() ? tr("Searched back to %1").arg(date)
+                                           : tr("Not searched"),
                             tr("Go on", "looking for words"));
     else
         m_looking->rest();

@@ -23,7 +23,7 @@ BaseTimesEdit::BaseTimesEdit(const Wording& wording, QWidget* parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(Space::kSmall);
-    m_choice->setAccessibleName(tr("Times from the notebook"));
+    m_choice->setAccessibleName(tr("Times of the Formulary"));
     // Long names must not widen the form; the list itself is as wide as they are.
     m_choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_choice->setMinimumContentsLength(12);
@@ -48,13 +48,13 @@ void BaseTimesEdit::addRow(const std::optional<chemistry::TimeAtTemperature>& pa
 {
     Row row{new QWidget(this), nullptr, nullptr};
     row.time = new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::time),
-                                tr("Film maker's time"), m_wording, row.line);
+                                tr("Leaflet time"), m_wording, row.line);
     row.time->setRequired(false); // an empty row is left out
     row.time->setObjectName(QStringLiteral("baseTime"));
     row.time->setPlaceholderText(tr("m:ss"));
     row.temperature =
         new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::temperature),
-                         tr("Film maker's temperature"), m_wording, row.line);
+                         tr("Leaflet temperature"), m_wording, row.line);
     row.temperature->setRequired(false);
     if (pair) {
         row.time->setValue(pair->time.value());
@@ -158,7 +158,7 @@ QString BaseTimesEdit::problem() const
                 return problem;
         }
         if (row.time->value() && !row.temperature->value())
-            return tr("Film maker's temperature: the time needs its temperature.");
+            return tr("Leaflet temperature: the time needs its temperature.");
     }
     return {};
 }

@@ -146,7 +146,7 @@ void ConsequenceCard::showFigures(const std::vector<BottleConsequences>& bottles
 {
     clear();
     if (bottles.empty())
-        addText(tr("Nothing is reckoned differently."), false);
+        addText(tr("No figure changes."), false);
     for (const BottleConsequences& bottle : bottles) {
         addText(bottle.name, true);
         if (bottle.what.before && !bottle.what.after) {
@@ -155,7 +155,7 @@ void ConsequenceCard::showFigures(const std::vector<BottleConsequences>& bottles
         }
         const auto rows = consequenceRows(bottle.what, now, wording);
         if (rows.empty()) {
-            addText(tr("Nothing is reckoned differently."), false);
+            addText(tr("No figure changes."), false);
             continue;
         }
         auto* figures = new FactorRows(this);

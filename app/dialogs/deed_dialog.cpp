@@ -179,7 +179,7 @@ ledger::IdMaker DeedDialog::wouldBeIds()
 
 QString DeedDialog::nothingFollows() const
 {
-    return tr("Fill in the fields; then it stands here what follows.");
+    return tr("Fill in the fields; the effect is shown here.");
 }
 
 QStringList DeedDialog::consequences() const

@@ -26,7 +26,7 @@ struct KindWords {
 
 constexpr KindWords kWords[] = {
     {QT_TRANSLATE_NOOP("Happenings", "Film went through"),
-     QT_TRANSLATE_NOOP("Happenings", "Run film"), QT_TRANSLATE_NOOP("Happenings", "Log this run")},
+     QT_TRANSLATE_NOOP("Happenings", "Log a run"), QT_TRANSLATE_NOOP("Happenings", "Log this run")},
     {QT_TRANSLATE_NOOP("Happenings", "Topped up"), QT_TRANSLATE_NOOP("Happenings", "Top up %1"),
      QT_TRANSLATE_NOOP("Happenings", "Top up")},
     {QT_TRANSLATE_NOOP("Happenings", "Drawn off"), QT_TRANSLATE_NOOP("Happenings", "Draw off %1"),

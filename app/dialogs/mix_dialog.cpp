@@ -87,7 +87,7 @@ void MixDialog::buildForm()
     m_name = new QLineEdit(this);
     addRow(kName, tr("&Name on the label"), m_name, Width::Half);
     connect(addWhen(), &WhenEdit::changed, this, &MixDialog::refresh);
-    m_found = new QCheckBox(tr("&Found bottle: nobody knows what it has been through"), this);
+    m_found = new QCheckBox(tr("&Found bottle: history unknown"), this);
     addWide(m_found);
     m_dissolved = new QCheckBox(tr("&All of it is dissolved and clear"), this);
     setPlainToolTip(m_dissolved,

@@ -42,7 +42,7 @@ constexpr double kUsualTemperature = 20;
 } // namespace
 
 RunDialog::RunDialog(const DialogContext& context, const Bottle* first, QWidget* parent)
-    : DeedDialog(context, tr("Run film"), parent)
+    : DeedDialog(context, tr("Log a run"), parent)
 {
     buildForm();
     buildSide();
@@ -184,7 +184,7 @@ NextFilm RunDialog::developing(const ledger::NextLoad& next) const
     NextFilm film = nextFilm(*developer, next.developing,
                              chemistry::Celsius(*m_thermometer->value()), wording());
     if (m_times->pairs().empty())
-        film.note = tr("times the film maker's time, once that is typed in");
+        film.note = tr("times the leaflet time, once that is typed in");
     return film;
 }
 

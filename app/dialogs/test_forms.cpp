@@ -183,13 +183,13 @@ void StripForm::fillReferences()
                 m_reference->setCurrentIndex(m_reference->count() - 1);
         }
         if (record.next)
-            m_reference->addItem(tr("Mean of the strips: %1")
+            m_reference->addItem(tr("Mean of the control strips: %1")
                                      .arg(densityText(record.next->centre, wording().locale)),
                                  record.next->centre);
     }
     m_reference->setEnabled(m_reference->count() > 0);
     if (m_reference->count() == 0)
-        m_reference->addItem(tr("no strip yet"));
+        m_reference->addItem(tr("no control strip yet"));
 }
 
 QString StripForm::proposalText(const ledger::StripProposal& proposal, double reference) const
@@ -218,11 +218,12 @@ QString StripForm::judgeStrip(Tone& tone)
     const auto record = recordBefore();
     const QVariant reference = m_reference->currentData();
     if (!record.next)
-        return tr("%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.",
+        return tr("%Ln control strip(s) before this one: limits need %1, so nothing is proposed "
+                  "yet.",
                   nullptr, static_cast<int>(record.readings.size()))
             .arg(ledger::kStripsForLimits);
     const auto& chart = *record.next;
-    const QString limits = tr("limits %1 to %2 from the strips before")
+    const QString limits = tr("limits %1 to %2 from the control strips before")
                                .arg(densityText(chart.lower, wording().locale),
                                     densityText(chart.upper, wording().locale));
     if (density >= chart.lower && density <= chart.upper)
@@ -230,7 +231,8 @@ QString StripForm::judgeStrip(Tone& tone)
     tone = Tone::Near;
     const QString out = tr("Out of control, %1.").arg(limits);
     if (!reference.isValid())
-        return out + u' ' + tr("Without a strip read fresh there is nothing to compare with.");
+        return out + u' ' +
+               tr("Without a control strip read fresh there is nothing to compare with.");
     const double inForce = batch()->stripFactor.value_or(1);
     const auto asked = ledger::proposal(record, density, reference.toDouble(), inForce);
     if (asked && *asked) {
@@ -239,7 +241,7 @@ QString StripForm::judgeStrip(Tone& tone)
     }
     return out + u' ' +
            tr("That is more than a factor of %1 in time can make up for: look for the cause "
-              "(temperature, agitation, dilution, the strip itself).")
+              "(temperature, agitation, dilution, the control strip itself).")
                .arg(numberText(chemistry::kStripMost.value, 1, wording().locale));
 }
 

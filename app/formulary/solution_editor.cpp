@@ -45,8 +45,7 @@ QString sentenceOf(SolutionEditor::Purpose purpose)
     if (purpose == SolutionEditor::Purpose::Edit)
         return SolutionEditor::tr("What is mixed already keeps the figures it was mixed by. What "
                                   "you save here takes this solution's place for new batches.");
-    return SolutionEditor::tr("Say for each figure where it is from, and how far that can be "
-                              "believed.");
+    return SolutionEditor::tr("Say for each figure where it is from.");
 }
 
 std::vector<FactorRow> impliedRows(const formulary::Solution& solution, const Wording& wording)

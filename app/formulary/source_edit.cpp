@@ -24,7 +24,7 @@ SourceEdit::SourceEdit(const QString& name, QWidget* parent, Qt::Orientation lie
         m_grade->setItemData(m_grade->count() - 1, plainToolTip(gradeMeaning(grade)),
                              Qt::ToolTipRole);
     }
-    m_grade->setAccessibleName(tr("How far %1 can be believed").arg(name));
+    m_grade->setAccessibleName(tr("Kind of source of %1").arg(name));
     m_text->setAccessibleName(tr("Where %1 is from").arg(name));
     setPlaceholderText(tr("no source given"));
     auto* row = new QBoxLayout(
@@ -72,7 +72,7 @@ QString SourceEdit::problem() const
     const bool named = !m_text->text().trimmed().isEmpty();
     const QVariant grade = m_grade->currentData();
     if (named && !grade.isValid())
-        return tr("%1: say how far the source can be believed.").arg(m_name);
+        return tr("%1: say where it is from.").arg(m_name);
     if (!named && grade.isValid() && static_cast<Grade>(grade.toInt()) == Grade::Published)
         return tr("%1: name the published source.").arg(m_name);
     return {};

@@ -95,7 +95,7 @@ void ChoiceStep::setWording(const Wording& wording)
 void ChoiceStep::retranslate()
 {
     const QString words[] = {tr("Mix"),       tr("From"), tr("It makes"),
-                             tr("Powder, g"), tr("Into"), tr("Name on the tape")};
+                             tr("Powder, g"), tr("Into"), tr("Name on the label")};
     for (std::size_t i = 0; i < m_labels.size(); ++i) {
         m_labels[i].first->setText(words[i]);
         m_labels[i].second->setAccessibleName(words[i]);

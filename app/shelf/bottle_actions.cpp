@@ -54,8 +54,8 @@ void BottleActions::fill(QMenu& menu) const
 
 void BottleActions::retranslate()
 {
-    action(BottleAction::RunFilm)->setText(tr("&Run film…"));
-    action(BottleAction::Bench)->setText(tr("Plan a run on the &Bench"));
+    action(BottleAction::RunFilm)->setText(tr("&Log a run…"));
+    action(BottleAction::Bench)->setText(tr("Plan a &run…"));
     action(BottleAction::TopUp)->setText(tr("&Top up…"));
     action(BottleAction::DrawOff)->setText(tr("Draw &off…"));
     action(BottleAction::Decant)->setText(tr("De&cant…"));

@@ -60,7 +60,7 @@ ChartSpec filmTimesChart(const ledger::Batch& batch, const ledger::Assessment& s
         spec.categories << wording.locale.toString(film);
     spec.summary =
         time ? Words::tr("The next film takes %1.").arg(timeText(time->time, TimeStep::FiveSeconds))
-             : Words::tr("The next film takes the film maker's time %1.")
+             : Words::tr("The next film takes the leaflet time %1.")
                    .arg(factorText(ledger::bottleFactor(batch, so), wording.locale));
     for (const ChartSeries& series : {done, next, more}) {
         if (!series.points.empty())

@@ -154,7 +154,7 @@ private:
     {
         const auto at = [&](Days wait) { return QPointF(now.x() + wait.value(), 0); };
         const auto& last = *m_so.lastFilm;
-        spec.series.push_back({.name = Words::tr("80 % of what your pace allows"),
+        spec.series.push_back({.name = Words::tr("8 times in 10 at your pace"),
                                .kind = SeriesKind::Area,
                                .ink = ChartInk::Fan,
                                .points = {now, at(last.late)},

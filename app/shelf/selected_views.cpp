@@ -49,7 +49,7 @@ void nameFilm(SelectedBottle& selected, const KnownTimes& times, chemistry::Cels
     const QString at = shortTemperatureText(temperature, wording);
     if (!times.lastUsed)
         selected.nextDetail =
-            Words::tr("at %1, for %2 as in the notebook", "temperature, film").arg(at, times.film);
+            Words::tr("at %1, for %2 as in Times", "temperature, film").arg(at, times.film);
     else if (!times.film.isEmpty())
         selected.nextDetail =
             Words::tr("at %1, undiluted, for %2 as in the last run", "temperature, film")

@@ -211,7 +211,7 @@ void ShelfPage::setSelected(const SelectedBottle& bottle)
     m_left->setOther(bottle.air, bottle.air.has_value(), tr("What is left"), tr("Air"),
                      bottle.help);
     m_perFilm->setChart(bottle.perFilm, bottle.perFilmTitle, bottle.noPerFilm);
-    m_perFilm->setOther(bottle.strips, bottle.hasStrips, bottle.perFilmTitle, tr("Strips"),
+    m_perFilm->setOther(bottle.strips, bottle.hasStrips, bottle.perFilmTitle, tr("Control strips"),
                         bottle.stripWords);
 }
 
@@ -233,7 +233,7 @@ void ShelfPage::changeEvent(QEvent* event)
 void ShelfPage::retranslate()
 {
     m_header->setTitle(tr("Shelf"));
-    m_run->setText(tr("Run film…"));
+    m_run->setText(tr("Log a run…"));
     m_mix->setText(tr("Mix a batch…"));
     m_mixFirst->setText(tr("Mix a batch…"));
     m_enterFirst->setText(tr("Enter a bottle…"));

@@ -98,7 +98,7 @@ QString shelfSummary(std::span<const BottleView> bottles,
     if (const int test = count(VerdictLook::TestFirst); test > 0)
         parts << Words::tr("%Ln to test", nullptr, test);
     if (nextExpiry)
-        parts << Words::tr("next to expire %1").arg(dayText(*nextExpiry, now, wording.locale));
+        parts << Words::tr("next to discard %1").arg(dayText(*nextExpiry, now, wording.locale));
     return parts.join(QStringLiteral(" · "));
 }
 

@@ -320,11 +320,11 @@ void StatisticsPage::retranslate()
     for (int i = 0; i < spans.size(); ++i)
         m_span->setItemText(i, spans[i]);
     m_span->setAccessibleName(tr("Period"));
-    m_progress->setAccessibleName(tr("Reckoning"));
+    m_progress->setAccessibleName(tr("Calculating"));
     m_empty->setWords(tr("Nothing to count yet"),
                       tr("Once film has gone through a bottle, or a bottle has ended, this page "
                          "shows films by month and solution, how long bottles lasted, why they "
-                         "ended and what a film cost. Try a longer period, or run film first."));
+                         "ended and what a film cost. Try a longer period, or log a run first."));
     showAll();
 }
 

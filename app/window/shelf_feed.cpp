@@ -181,7 +181,7 @@ void ShelfFeed::showSelected(const QString& id)
     waiting.name = QString::fromStdString(bottle->batch.name);
     waiting.nextTitle = waiting.name;
     waiting.verdict = bottleView(bottle->batch, bottle->assessment, m_parts.wording()).verdict;
-    waiting.noTime = tr("Being reckoned…");
+    waiting.noTime = tr("Calculating…");
     m_parts.window.shelf()->setSelected(waiting);
 }
 

@@ -29,7 +29,7 @@ const std::map<std::string_view, const char*>& names()
         {"stood-open", QT_TRANSLATE_NOOP("Actions", "%1 standing open")},
         {"stored-at", QT_TRANSLATE_NOOP("Actions", "storing %1")},
         {"clearing-test", QT_TRANSLATE_NOOP("Actions", "clearing test of %1")},
-        {"strip-test", QT_TRANSLATE_NOOP("Actions", "strip test of %1")},
+        {"strip-test", QT_TRANSLATE_NOOP("Actions", "control strip of %1")},
         {"measured", QT_TRANSLATE_NOOP("Actions", "measuring silver in %1")},
         {"filtered", QT_TRANSLATE_NOOP("Actions", "filtering %1")},
         {"looked", QT_TRANSLATE_NOOP("Actions", "looking at %1")},

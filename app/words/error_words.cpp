@@ -325,7 +325,7 @@ private:
             return tr(
                 "cannot be taken back: what happened later rests on it. Take that back first.");
         case ErrorCode::NoFigure:
-            return tr("there is no figure for this, and so no time. Enter the film maker's time.");
+            return tr("there is no figure for this, and so no time. Enter the leaflet time.");
         case ErrorCode::NotSuitable:
             return with(tr("“%1” does not suit this.").arg(text(m_error.text)));
         case ErrorCode::NotBuilt:

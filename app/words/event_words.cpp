@@ -108,7 +108,7 @@ struct EventLine {
     }
     QString operator()(const StripTested& e) const
     {
-        QString text = Words::tr("Strip test");
+        QString text = Words::tr("Control strip");
         if (e.density)
             text = Words::tr("%1, density %2").arg(text, number(*e.density, 2));
         if (e.factor)
@@ -182,7 +182,7 @@ QString kindNameAt(std::size_t place)
         QT_TRANSLATE_NOOP("Events", "Stood open"),
         QT_TRANSLATE_NOOP("Events", "Storage"),
         QT_TRANSLATE_NOOP("Events", "Clearing test"),
-        QT_TRANSLATE_NOOP("Events", "Strip test"),
+        QT_TRANSLATE_NOOP("Events", "Control strip"),
         QT_TRANSLATE_NOOP("Events", "Look"),
         QT_TRANSLATE_NOOP("Events", "Contaminated"),
         QT_TRANSLATE_NOOP("Events", "Dissolved"),

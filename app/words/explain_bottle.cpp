@@ -219,7 +219,7 @@ Explanation lastFilm(const ledger::Batch& batch, const ledger::Assessment& so,
     const auto day = [&](chemistry::Days wait) {
         return dayText(chemistry::addDays(batch.asOf, wait), batch.asOf, wording.locale);
     };
-    why.value = Words::tr("around %1").arg(day(so.lastFilm->median));
+    why.value = Words::tr("about %1").arg(day(so.lastFilm->median));
     why.inputs.push_back(
         {Words::tr("Loads still to come"), numberText(so.lastFilm->loads, 0, wording.locale)});
     why.notes << Words::tr("Eight times in ten between %1 and %2.")
@@ -296,15 +296,14 @@ Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batc
     Explanation why;
     why.title = Words::tr("Development time");
     why.value = timeText(parts.so.time, TimeStep::FiveSeconds);
-    why.equation = Words::tr("Time = film maker's time at this temperature × wear × strip. Between "
-                             "two entered times a straight line in the logarithm of time; outside "
-                             "them by Q10 from the nearest.");
-    why.inputs = {
-        {Words::tr("Film maker's time, %1").arg(temperatureText(parts.temperature, wording)),
-         timeText(parts.so.base.time)},
-        {Words::tr("Wear, %1").arg(wearNow(batch, wording.locale)),
-         factorText(parts.so.wear, wording.locale)},
-        {Words::tr("Strip"), factorText(parts.so.strip, wording.locale)}};
+    why.equation = Words::tr(
+        "Time = leaflet time at this temperature × wear × control strip. Between two entered times "
+        "a straight line in the logarithm of time; outside them extended by Q10 from the nearest.");
+    why.inputs = {{Words::tr("Leaflet time, %1").arg(temperatureText(parts.temperature, wording)),
+                   timeText(parts.so.base.time)},
+                  {Words::tr("Wear, %1").arg(wearNow(batch, wording.locale)),
+                   factorText(parts.so.wear, wording.locale)},
+                  {Words::tr("Control strip"), factorText(parts.so.strip, wording.locale)}};
     const MaybeGrade entered = formulary::gradeOf(parts.source.toStdString());
     for (const chemistry::TimeAtTemperature& pair : parts.pairs)
         why.constants.push_back(
@@ -319,7 +318,7 @@ Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batc
     };
     if (has(chemistry::TimeWarning::Extrapolated)) {
         why.constants.push_back(explained(*batch.solution, Figure::Q10, wording));
-        why.notes << Words::tr("Outside the entered times, so by Q10.");
+        why.notes << Words::tr("Outside the entered times: extended by Q10.");
     }
     if (const auto& carried = parts.so.carried) {
         why.notes << Words::tr("By what is published of such developers it may be %1 to %2.")
@@ -337,7 +336,7 @@ Explanation explainTime(const DevelopmentParts& parts, const ledger::Batch& batc
     if (parts.so.strip != 1) {
         why.constants.push_back(explained(Words::tr("Power of time by which density grows"),
                                           chemistry::kStripResponse, wording.locale));
-        why.notes << Words::tr("The strip's factor was accepted or entered by hand.");
+        why.notes << Words::tr("The control strip's factor was accepted or entered by hand.");
     }
     gradeByConstants(why);
     return why;

@@ -25,11 +25,11 @@ std::optional<Explanation> explainStripLimits(const ledger::StripRecord& record,
     const auto density = [&](double value) { return locale.toString(value, 'f', 3); };
     const chemistry::ControlChart& chart = *record.next;
     Explanation why;
-    why.title = Words::tr("Limits of the strips");
+    why.title = Words::tr("Limits of the control strips");
     why.value = Words::tr("%1 – %2").arg(density(chart.lower), density(chart.upper));
-    why.equation = Words::tr("Centre = mean of the strips before it that lay within. Limits = "
-                             "centre ± 3 × mean difference of neighbours ÷ 1.128.");
-    why.inputs = {{Words::tr("Strips"), locale.toString(record.readings.size())},
+    why.equation = Words::tr("Centre = mean of the control strips before it that lay within. "
+                             "Limits = centre ± 3 × mean difference of neighbours ÷ 1.128.");
+    why.inputs = {{Words::tr("Control strips"), locale.toString(record.readings.size())},
                   {Words::tr("Centre"), density(chart.centre)},
                   {Words::tr("Mean difference of neighbours"), density(chart.meanMovingRange)}};
     why.constants = {
@@ -38,8 +38,8 @@ std::optional<Explanation> explainStripLimits(const ledger::StripRecord& record,
                   locale),
         explained(Words::tr("Out of control: in a row on one side"), chemistry::kRunOnOneSide,
                   locale)};
-    why.notes << Words::tr("A strip beyond them asks for a cause. What it proposes for the time "
-                           "is an assumption, and yours to accept or not.");
+    why.notes << Words::tr("A control strip beyond them asks for a cause. What it proposes for the "
+                           "time is an assumption, and yours to accept or not.");
     gradeByConstants(why);
     return why;
 }

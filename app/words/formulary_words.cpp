@@ -70,7 +70,7 @@ QString materialName(formulary::Material material)
     case formulary::Material::Hdpe:
         return Words::tr("HDPE (stiff, milky plastic)");
     case formulary::Material::Ldpe:
-        return Words::tr("LDPE (soft plastic, accordion)");
+        return Words::tr("LDPE (soft plastic, bellows)");
     case formulary::Material::Pp:
         break;
     }

@@ -23,7 +23,7 @@ QString warningText(chemistry::TimeWarning warning, const Wording& wording)
         return Words::tr("Outside the usual %1 to %2: the result is less sure.")
             .arg(shortTemperatureText(chemistry::kCoolestUsual, wording),
                  shortTemperatureText(chemistry::kWarmestUsual, wording));
-    return Words::tr("Outside the temperatures of the film maker's times: reckoned on by rule.");
+    return Words::tr("Outside the leaflet's temperatures: extended by Q10.");
 }
 
 } // namespace
@@ -44,7 +44,7 @@ NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::Developi
     NextFilm next;
     const QString at = shortTemperatureText(temperature, wording);
     if (so) {
-        next.rows.push_back({Words::tr("Film maker's time, %1")
+        next.rows.push_back({Words::tr("Leaflet time, %1")
                                  .arg(shortTemperatureText(so->nearest.temperature, wording)),
                              timeText(so->nearest.time)});
         next.rows.push_back(
@@ -56,7 +56,7 @@ NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::Developi
         for (const auto warning : so->base.warnings)
             next.warnings << warningText(warning, wording);
     } else if (so.error().code == ErrorCode::NoFigure) {
-        next.note = Words::tr("times the film maker's time; type that in at Run film");
+        next.note = Words::tr("times the leaflet time; type that in at Log a run");
     } else {
         next.note = Words::tr("no time can be given at %1").arg(at);
         next.warnings << errorSentence(so.error(), wording);
@@ -65,12 +65,12 @@ NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::Developi
         {Words::tr("Wear, %1 in %2")
              .arg(filmsText(batch.filmsDone, wording), volumeText(batch.volume, wording)),
          factorText(assessment.wearFactor, wording.locale)});
-    next.rows.push_back(
-        {batch.stripAt
-             ? Words::tr("Strip test, %1").arg(dayText(*batch.stripAt, batch.asOf, wording.locale))
-         : batch.strips.empty() ? Words::tr("Strip test, none yet")
-                                : Words::tr("Strip test, no factor accepted"),
-         factorText(batch.stripFactor.value_or(1), wording.locale)});
+    next.rows.push_back({batch.stripAt
+                             ? Words::tr("Control strip, %1")
+                                   .arg(dayText(*batch.stripAt, batch.asOf, wording.locale))
+                         : batch.strips.empty() ? Words::tr("Control strip, none yet")
+                                                : Words::tr("Control strip, no factor accepted"),
+                         factorText(batch.stripFactor.value_or(1), wording.locale)});
     if (next.time.isEmpty())
         next.time = factorText(ledger::bottleFactor(batch, assessment), wording.locale);
     return next;

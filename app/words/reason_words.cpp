@@ -55,8 +55,8 @@ public:
             return Words::tr("Clears in %1 s, at least twice the fresh %2 s: discard it.")
                 .arg(number("last_s", 0), number("fresh_s", 0));
         case ReasonCode::CapacityReached:
-            return Words::tr("It has done %1 a litre and its capacity is %2: discard it.")
-                .arg(films("wear"), number("capacity", 1));
+            return Words::tr("%1 of %2 per litre done: discard it.", "films done, capacity")
+                .arg(number("wear", 1), films("capacity"));
         case ReasonCode::LessThanQuarterFilm:
             return Words::tr("Less than a quarter of a film is left in it: discard it.");
         case ReasonCode::PastKeeping:
@@ -69,8 +69,8 @@ public:
                              "%2: discard it.")
                 .arg(number("turnovers", 1), number("limit", 1));
         case ReasonCode::StandingSpent:
-            return Words::tr("By the model it is spent by standing (%1 used): test it before you "
-                             "trust it with film.")
+            return Words::tr("By the model age and air have used %1 of its life: test it before "
+                             "you trust it with film.")
                 .arg(percent("standing"));
         case ReasonCode::ClearingTestDue:
             return testDue();
@@ -78,20 +78,19 @@ public:
             if (!m_batch.historyUnknown)
                 return Words::tr("Something of unknown history was poured in: test it before you "
                                  "trust it with film.");
-            return Words::tr("Nobody knows what it has been through: test it before you trust it "
-                             "with film.");
+            return Words::tr("Its history is unknown: test it before you trust it with film.");
         case ReasonCode::TestAsked:
             return Words::tr("A test was asked for because negatives came out wrong: test it "
                              "before you trust it with film.");
         case ReasonCode::CapacityNear:
-            return Words::tr("It has done %1 a litre of the %2 it can do.")
-                .arg(films("wear"), number("capacity", 1));
+            return Words::tr("%1 of %2 per litre done.", "films done, capacity")
+                .arg(number("wear", 1), films("capacity"));
         case ReasonCode::FilmsFew:
             return Words::tr("%1 left, no more than one load of yours (%2).")
                 .arg(filmsLeftText(chemistry::Films(m_reason.number("films_left")), m_wording),
                      filmCountText(m_reason.number("mean_load"), m_wording.locale));
         case ReasonCode::StandingNear:
-            return Words::tr("Standing has used %1 of its life.").arg(percent("standing"));
+            return Words::tr("Age and air have used %1 of its life.").arg(percent("standing"));
         case ReasonCode::DiscardSoon:
             return discardSoon();
         }

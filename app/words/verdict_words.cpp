@@ -148,7 +148,7 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
     const auto day = [&](chemistry::Days wait) {
         return dayText(chemistry::addDays(batch.asOf, wait), batch.asOf, wording.locale);
     };
-    return Words::tr("%1; at your pace the last one falls around %2 (80 %: %3 – %4).")
+    return Words::tr("%1; last film about %2, 8 times in 10 between %3 and %4.")
         .arg(used, day(so.lastFilm->median), day(so.lastFilm->early), day(so.lastFilm->late));
 }
 
@@ -156,11 +156,14 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& s
                          const Wording& wording, const QString& until)
 {
     if (!so.standingUsed)
-        return Words::tr("Standing: no keeping time is known for it.");
-    const QString used = Words::tr("Standing: %1 used (age %2, air %3).")
-                             .arg(percentText(*so.standingUsed, wording.locale),
-                                  percentText(*so.agePart, wording.locale),
-                                  percentText(*so.airPart, wording.locale));
+        return Words::tr("Age and air: no keeping time is known for it.");
+    const QString parts = Words::tr("(age %1, air %2)")
+                              .arg(percentText(*so.agePart, wording.locale),
+                                   percentText(*so.airPart, wording.locale));
+    const QString used = *so.standingUsed > 1
+                             ? Words::tr("Age and air: past the end %1.").arg(parts)
+                             : Words::tr("Age and air: %1 used %2.")
+                                   .arg(percentText(*so.standingUsed, wording.locale), parts);
     if (!so.discardBy || *so.discardBy <= batch.asOf)
         return used;
     return Words::tr("%1 Keeps until %2.", "sentence, date")

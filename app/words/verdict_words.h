@@ -25,10 +25,10 @@ std::vector<ledger::Reason> forReading(const std::vector<ledger::Reason>& reason
 QString reasonSentence(const ledger::Reason& reason, const ledger::Batch& batch,
                        const ledger::Assessment& assessment, const Wording& wording);
 
-/// "Films: 7 of 12 used; at your pace the last one falls around 16 Jan (80 %: 22 Dec – 20 Feb)."
+/// "Films: 7 of 12 used; last film about 16 Jan, 8 times in 10 between 22 Dec and 20 Feb."
 QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,
                       const Wording& wording);
-/// "Standing: 17 % used (age 12 %, air 5 %). Keeps until about 3 Apr." Says so where no keeping
+/// "Age and air: 17 % used (age 12 %, air 5 %). Keeps until about 3 Apr." Says so where no keeping
 /// time is known. `until` stands in the date's place where it is given, as "about 3 Apr (Feb –
 /// Jul)".
 QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,

@@ -100,7 +100,7 @@ TEST(BenchPlan, NoTimeOfTheMakerNoRun)
     EXPECT_FALSE(bench.find("start")->isEnabled());
     const auto* first = qobject_cast<QLabel*>(bench.find("firstToDo"));
     ASSERT_TRUE(first && first->isVisible());
-    EXPECT_TRUE(first->text().contains(QStringLiteral("type the time that the film's maker gives")))
+    EXPECT_TRUE(first->text().contains(QStringLiteral("type the time that the film's leaflet gives")))
         << first->text().toStdString();
     auto* time = qobject_cast<QLineEdit*>(bench.find("baseTime"));
     ASSERT_TRUE(time);
@@ -127,7 +127,7 @@ TEST(BenchPlan, OffersTheNotebooksTimesTheFilmsOwnFirst)
     BenchPage& page = bench.open();
     QComboBox* offer = nullptr;
     for (auto* box : page.findChildren<QComboBox*>()) {
-        if (box->accessibleName() == QStringLiteral("Times from the notebook"))
+        if (box->accessibleName() == QStringLiteral("Times of the Formulary"))
             offer = box;
     }
     ASSERT_TRUE(offer && offer->isVisible());

@@ -115,7 +115,7 @@ TEST_F(DayBookPageTest, FiltersByKindBottlePeriodAndWords)
     bar->setSpan(DayFilterBar::Span::Week);
     on.settle();
     EXPECT_EQ(on.shown(), QStringList{});
-    EXPECT_TRUE(labels(on.page).contains("No entry is like that"));
+    EXPECT_TRUE(labels(on.page).contains("Nothing matches"));
     button(on.page, "Show everything")->click();
     on.settle();
     EXPECT_EQ(on.shown(), kAll);

@@ -188,7 +188,7 @@ TEST_F(Forgotten, EveryKindSaysWhatFollowsAndDoesIt)
             << static_cast<int>(kind) << dialog.problemOf("").toStdString();
         EXPECT_NE(desk.journal(), journal);
         const QStringList now = lines(dev, before);
-        EXPECT_EQ(said, now.isEmpty() ? QStringList({"Dev 1", "Nothing is reckoned differently."})
+        EXPECT_EQ(said, now.isEmpty() ? QStringList({"Dev 1", "No figure changes."})
                                       : QStringList{"Dev 1"} + now)
             << static_cast<int>(kind);
         ASSERT_TRUE(desk.session().undo());

@@ -48,7 +48,7 @@ TEST_F(RunFilm, timesTheLoadByItsFactors)
     RunDialog dialog(contextOf(desk), nullptr);
     dialog.show();
     EXPECT_FALSE(dialog.timeShown().contains(u':')) << "no figure, no time";
-    type(dialog, "Film maker's time", "9:30");
+    type(dialog, "Leaflet time", "9:30");
     EXPECT_EQ(dialog.timeShown(), "13:20"); // 570 s × 1.40 = 798 s, to 5 s
     type(dialog, "Thermometer", "24");
     // 570 × 1.9^(−0.4) × 1.4 = 617.3 s
@@ -98,7 +98,7 @@ TEST_F(RunFilm, takesTheTimeOfAKnownFilmFromTheNotebook)
     desk.run(dev, 4);
     RunDialog dialog(contextOf(desk), nullptr);
     dialog.show();
-    auto* known = named<QComboBox>(dialog, "Times from the notebook");
+    auto* known = named<QComboBox>(dialog, "Times of the Formulary");
     ASSERT_NE(known, nullptr);
     EXPECT_TRUE(known->isVisible());
     ASSERT_EQ(known->count(), 3) << "of this developer only, and the typed one";
@@ -109,7 +109,7 @@ TEST_F(RunFilm, takesTheTimeOfAKnownFilmFromTheNotebook)
     EXPECT_EQ(dialog.timeShown(), "13:20"); // 570 s × 1.40
     QTest::keyClick(known, Qt::Key_Down);
     EXPECT_EQ(dialog.timeShown(), "19:35"); // 840 s × 1.40 = 1176 s
-    type(dialog, "Film maker's time", "9:30");
+    type(dialog, "Leaflet time", "9:30");
     EXPECT_EQ(known->currentIndex(), 0) << "what is typed stands above what was picked";
 }
 
@@ -117,7 +117,7 @@ TEST_F(RunFilm, offersNoNotebookWhereItHoldsNothing)
 {
     RunDialog dialog(contextOf(desk), nullptr);
     dialog.show();
-    EXPECT_FALSE(named<QComboBox>(dialog, "Times from the notebook")->isVisible());
+    EXPECT_FALSE(named<QComboBox>(dialog, "Times of the Formulary")->isVisible());
 }
 
 TEST_F(RunFilm, logsEveryBathAtOnceAndUndoesThemAtOnce)
@@ -210,7 +210,7 @@ TEST_F(RunFilm, remembersTimesAndTankForTheNextOne)
     {
         RunDialog dialog(contextOf(desk), nullptr);
         dialog.show();
-        type(dialog, "Film maker's time", "9:30");
+        type(dialog, "Leaflet time", "9:30");
         type(dialog, "Developer: volume used", "600");
         dialog.accept();
         ASSERT_FALSE(dialog.isVisible());
@@ -411,8 +411,8 @@ TEST_F(RunFilm, keyboardAlone)
     ASSERT_EQ(QApplication::focusWidget(), named<QSpinBox>(dialog, "Number of films"));
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
     QTest::keyClicks(QApplication::focusWidget(), "2");
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_M, Qt::AltModifier);
-    ASSERT_EQ(QApplication::focusWidget(), named<QLineEdit>(dialog, "Film maker's time"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_L, Qt::AltModifier);
+    ASSERT_EQ(QApplication::focusWidget(), named<QLineEdit>(dialog, "Leaflet time"));
     QTest::keyClicks(QApplication::focusWidget(), "9:30");
     EXPECT_EQ(dialog.timeShown(), "9:30");
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);

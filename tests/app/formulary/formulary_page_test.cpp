@@ -176,7 +176,7 @@ TEST(SolutionEditor, asksForTheGradeOfANewSource)
     SourceEdit* source = editor.form()->source("capacity");
     retype(source->text(), "a notice on the wall");
     EXPECT_FALSE(editor.saveButton()->isEnabled());
-    EXPECT_EQ(editor.form()->showProblem(), "Capacity: say how far the source can be believed.");
+    EXPECT_EQ(editor.form()->showProblem(), "Capacity: say where it is from.");
     source->grade()->setCurrentText(gradeName(chemistry::Grade::CommonPractice));
     EXPECT_TRUE(editor.saveButton()->isEnabled());
     editor.accept();

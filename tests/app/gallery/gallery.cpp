@@ -164,7 +164,7 @@ QWidget* window(int count, const QSize& size, Page page = Page::Shelf)
     shelf->setBottles(bottles);
     if (count > 0) {
         shelf->setSummary(
-            QStringLiteral("%1 bottles in use · 1 to discard · next to expire 9 Dec").arg(count));
+            QStringLiteral("%1 bottles in use · 1 to discard · next to discard 9 Dec").arg(count));
         shelf->selectBottle(QStringLiteral("Dev 14"));
     }
     main->showPage(page);

@@ -97,10 +97,10 @@ SelectedBottle selected(const BottleView& bottle)
         shown.nextTitle = bottle.name + text(" · next film");
         shown.nextTime = text("12:35");
         shown.nextDetail = text("at 20 °C, 1 film of 135-36, 8th in 1 L");
-        shown.factors = {{text("Film maker's time, 20 °C"), text("9:30")},
+        shown.factors = {{text("Leaflet time, 20 °C"), text("9:30")},
                          {text("Temperature, 20.0 °C"), text("× 1.00")},
                          {text("Wear, 7 films in 1.0 L"), text("× 1.32")},
-                         {text("Strip test, 14 Nov"), text("× 1.00")}};
+                         {text("Control strip, 14 Nov"), text("× 1.00")}};
         shown.perFilm = timeForEachFilm();
     } else {
         shown.nextTitle = bottle.name;
@@ -113,9 +113,9 @@ SelectedBottle selected(const BottleView& bottle)
         shown.noPerFilm = text("A stop bath has one time for every film.");
     }
     shown.reasons = {
-        text("Films: 7 of 12 used; at your pace the last one falls around 16 Jan (80 %: "
-             "22 Dec – 20 Feb)."),
-        text("Standing: 17 % used (age 12 %, air in the bottle 5 %).")};
+        text("Films: 7 of 12 used; last film about 16 Jan, 8 times in 10 between 22 Dec and "
+             "20 Feb."),
+        text("Age and air: 17 % used (age 12 %, air 5 %).")};
     shown.closing = text("Films run out first.");
     return shown;
 }

@@ -54,7 +54,7 @@ TEST(ShelfPage, EmptySaysWhatToDoFirst)
     Window window(0);
     QPushButton* mix = window.button(QStringLiteral("Mix a batch…"));
     ASSERT_NE(mix, nullptr);
-    EXPECT_EQ(window.button(QStringLiteral("Run film…")), nullptr);
+    EXPECT_EQ(window.button(QStringLiteral("Log a run…")), nullptr);
     EXPECT_FALSE(window.page.view()->isVisible());
     QSignalSpy asked(&window.page, &ShelfPage::mixRequested);
     QTest::mouseClick(mix, Qt::LeftButton);
@@ -86,7 +86,7 @@ TEST(ShelfPage, ButtonsNameTheBottle)
     Window window(6);
     window.page.selectBottle(QStringLiteral("Dev 14"));
     QSignalSpy asked(&window.page, &ShelfPage::actionRequested);
-    for (const char* text : {"Top up…", "Test…", "Discard…", "Run film…"}) {
+    for (const char* text : {"Top up…", "Test…", "Discard…", "Log a run…"}) {
         QPushButton* button = window.button(QString::fromUtf8(text));
         ASSERT_NE(button, nullptr) << text;
         QTest::mouseClick(button, Qt::LeftButton);

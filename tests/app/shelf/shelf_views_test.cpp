@@ -123,7 +123,7 @@ TEST(ShelfViews, theNotebookStandsInForATimeThatNobodyTypedIn)
                                          chemistry::Celsius(20), english());
     EXPECT_EQ(selected.nextTime, "9:30");
     EXPECT_EQ(selected.nextDetail.simplified(),
-              QString::fromUtf8("at 20 °C, for Breakwater 100 as in the notebook"));
+              QString::fromUtf8("at 20 °C, for Breakwater 100 as in Times"));
     ASSERT_FALSE(selected.figures.empty());
     EXPECT_TRUE(selected.figures.front().lines().join(u'\n').contains(QStringLiteral("a leaflet")))
         << "its source stands under Where from?";

@@ -36,7 +36,8 @@ TEST(EventWords, eachKindInOneLine)
     EXPECT_EQ(line(Moved{"b9"}), "Moved to b9");
     EXPECT_EQ(line(ClearingTested{chemistry::Seconds(61), chemistry::Celsius(20.5)}),
               "Cleared in 61 s at 20.5 °C");
-    EXPECT_EQ(line(StripTested{1.2, 1.05, true}), "Strip test, density 1.2, time × 1.05, passed");
+    EXPECT_EQ(line(StripTested{1.2, 1.05, true}),
+              "Control strip, density 1.2, time × 1.05, passed");
     EXPECT_EQ(line(Looked{false, "smell"}), "Looked at, failed: smell");
     EXPECT_EQ(line(Opened{}, Millilitres(30)), "Opened; 30 ml of air left");
     EXPECT_EQ(line(Noted{"100 %1 %2"}), "100 %1 %2") << "a user's text is no pattern";

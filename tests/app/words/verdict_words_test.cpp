@@ -33,10 +33,10 @@ TEST(VerdictWords, goodBottleSaysFilmsStandingAndWhatEndsFirst)
     ASSERT_EQ(so.verdict, ledger::Verdict::Good);
     const auto sentences = bottleSentences(batch, so, english());
     ASSERT_EQ(sentences.size(), 3);
-    EXPECT_TRUE(sentences[0].startsWith("Films: 4 of 10 used; at your pace the last one falls "))
+    EXPECT_TRUE(sentences[0].startsWith("Films: 4 of 10 used; last film about "))
         << sentences[0].toStdString();
-    EXPECT_TRUE(sentences[0].contains("(80 %: ")) << sentences[0].toStdString();
-    EXPECT_TRUE(sentences[1].startsWith("Standing: ")) << sentences[1].toStdString();
+    EXPECT_TRUE(sentences[0].contains(", 8 times in 10 between ")) << sentences[0].toStdString();
+    EXPECT_TRUE(sentences[1].startsWith("Age and air: ")) << sentences[1].toStdString();
     EXPECT_TRUE(sentences[1].contains("(age ")) << sentences[1].toStdString();
     EXPECT_TRUE(sentences[2].endsWith("."));
 }
@@ -76,7 +76,34 @@ TEST(VerdictWords, reachedCapacityIsSaidOnce)
     const auto read = forReading(so.reasons);
     ASSERT_EQ(read.size(), 1u);
     EXPECT_EQ(reasonSentence(read[0], batch, so, english()),
-              "It has done 10 films a litre and its capacity is 10: discard it.");
+              "10 of 10 films per litre done: discard it.");
+}
+
+TEST(VerdictWords, aNearCapacityIsSaidAsAPartOfIt)
+{
+    const auto batch = Bottle().films(1, 9).at(day(12));
+    const auto so = ledger::assess(batch);
+    const auto near = std::find_if(so.reasons.begin(), so.reasons.end(), [](const auto& reason) {
+        return reason.code == ReasonCode::CapacityNear;
+    });
+    ASSERT_NE(near, so.reasons.end());
+    EXPECT_EQ(reasonSentence(*near, batch, so, english()), "9 of 10 films per litre done.");
+}
+
+TEST(VerdictWords, moreThanAllOfALifeIsPastTheEnd)
+{
+    const auto batch = Bottle().at(day(40));
+    auto so = ledger::assess(batch);
+    so.standingUsed = 1.77;
+    so.agePart = 0.79;
+    so.airPart = 0.98;
+    EXPECT_TRUE(standingSentence(batch, so, english())
+                    .startsWith("Age and air: past the end (age 79\u00a0%, air 98\u00a0%)."))
+        << standingSentence(batch, so, english()).toStdString();
+    so.standingUsed = 0.5;
+    EXPECT_TRUE(
+        standingSentence(batch, so, english()).startsWith("Age and air: 50\u00a0% used (age"))
+        << standingSentence(batch, so, english()).toStdString();
 }
 
 TEST(VerdictWords, pastKeepingMakesSoonNeedless)
