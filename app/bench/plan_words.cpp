@@ -3,6 +3,7 @@
 #include "app/words/event_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "app/words/verdict_words.h"
 
 #include <QCoreApplication>
@@ -83,9 +84,8 @@ QString nextBestText(const ledger::BathChoice& choice, const ledger::NextLoad& s
 
 QString bottleFacts(const ledger::Judged& judged, const Wording& wording)
 {
-    const QString volume =
-        QStringLiteral("%1 · %2").arg(QString::fromStdString(judged.batch.solution->name),
-                                      volumeText(judged.batch.volume, wording));
+    const QString volume = QStringLiteral("%1 · %2").arg(shownName(judged.batch.solution->name),
+                                                         volumeText(judged.batch.volume, wording));
     if (!judged.assessment.filmsLeft)
         return volume;
     return Words::tr("%1, %2 left")

@@ -2,6 +2,7 @@
 
 #include "app/words/number_text.h"
 #include "app/words/printable_text.h"
+#include "app/words/shown_names.h"
 #include "app/words/verdict_words.h"
 #include "core/store/instant_text.h"
 #include "core/store/report_json.h"
@@ -63,7 +64,7 @@ QStringList rowOf(const ledger::Batch& batch, const Wording& wording)
             so.filmsLeft ? filmsLeftText(*so.filmsLeft, wording) : kNone,
             volumeText(batch.volume, wording),
             so.discardBy ? store::dateText(*so.discardBy) : kNone,
-            cell(batch.solution->name),
+            cell(shownName(batch.solution->name).toStdString()),
             printable(why.join(u' '), kLongestWhy)};
 }
 
@@ -76,7 +77,7 @@ QStringList rowOf(const ledger::Unread& unread, const formulary::Formulary& form
             kNone,
             kNone,
             kNone,
-            cell(solution ? solution->name : unread.solution),
+            cell(shownName(solution ? solution->name : unread.solution).toStdString()),
             ReportTable::tr("Not as it was entered. “ullage check” says what is wrong.")};
 }
 

@@ -5,6 +5,7 @@
 #include "app/words/film_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/ledger/load_times.h"
 #include "core/ledger/run_times.h"
 
@@ -117,7 +118,7 @@ DayBottle bottleThen(const std::string& event, const std::string& batch, const s
     bottle.onShelf = session.bottle(utf8(batch)) != nullptr;
     if (const auto then = session.book().batch(batch, std::max(session.now(), entry.event.at))) {
         bottle.then = thenText(event, *then, wording);
-        const QString solution = utf8(then->solution->name);
+        const QString solution = shownName(then->solution->name);
         bottle.then =
             bottle.then.isEmpty()
                 ? solution

@@ -5,6 +5,7 @@
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
+#include "app/words/shown_names.h"
 #include "app/words/verdict_words.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"
@@ -44,7 +45,7 @@ QString bottleText(const Bottle& bottle, const Wording& wording)
                               ? shelfLines(bottle.batch, bottle.assessment, wording).headline
                               : verdictWord(bottle.assessment.shown);
     return BathTable::tr("%1 · %2 · %3", "bottle, solution, state")
-        .arg(name, QString::fromStdString(bottle.batch.solution->name), state);
+        .arg(name, shownName(bottle.batch.solution->name), state);
 }
 
 } // namespace

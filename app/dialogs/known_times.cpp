@@ -1,6 +1,7 @@
 #include "app/dialogs/known_times.h"
 
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 
 #include <QCoreApplication>
 
@@ -47,7 +48,7 @@ std::vector<BaseTimesEdit::Known> knownTimes(const formulary::Formulary& formula
                         .arg(numberText(*figure->exposureIndex, 1, wording.locale));
         const QString dilution = QString::fromStdString(figure->dilution);
         if (!dilution.isEmpty())
-            name << dilution;
+            name << shownName(figure->dilution);
         found.emplace_back(distance(*figure, films),
                            BaseTimesEdit::Known{name.join(QStringLiteral(" · ")),
                                                 QString::fromStdString(figure->source),
@@ -88,7 +89,7 @@ QString timeForText(const formulary::TimeFor& what, const formulary::Formulary& 
                                       : films.join(QStringLiteral(", "))};
     parts << dilutionText(what.parts, wording);
     if (const auto developer = formulary.solution(what.developer))
-        parts << QString::fromStdString(developer->name);
+        parts << shownName(developer->name);
     return parts.join(QStringLiteral(" · "));
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/field_of.h"
 
 #include <QComboBox>
@@ -127,9 +128,9 @@ DiscardForm::DiscardForm(Session& session, const Wording& wording, QWidget* pare
 void DiscardForm::bottleChanged()
 {
     const auto role = batch()->solution->role;
-    m_what->setText(tr("%1 of %2. After this nothing more can happen to it; undo brings it back.")
-                        .arg(volumeText(batch()->volume, wording()),
-                             QString::fromStdString(batch()->solution->name)));
+    m_what->setText(
+        tr("%1 of %2. After this nothing more can happen to it; undo brings it back.")
+            .arg(volumeText(batch()->volume, wording()), shownName(batch()->solution->name)));
     if (m_role == role)
         return;
     m_role = role;

@@ -11,6 +11,7 @@
 #include "app/words/batch_names.h"
 #include "app/words/cautions.h"
 #include "app/words/formulary_words.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"
 
@@ -128,8 +129,7 @@ void MixDialog::fillSolutions()
                 heading->setFont(Theme::font(TextRole::CardTitle));
                 headed = true;
             }
-            m_solution->addItem(QString::fromStdString(solution->name),
-                                QString::fromStdString(solution->id));
+            m_solution->addItem(shownName(solution->name), QString::fromStdString(solution->id));
         }
     }
     m_solution->setCurrentIndex(m_solution->count() > 1 ? 1 : -1);

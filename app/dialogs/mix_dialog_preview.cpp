@@ -6,6 +6,7 @@
 #include "app/words/factor_row.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/ledger/deed_events.h"
 
 #include <QCheckBox>
@@ -21,7 +22,7 @@ void MixDialog::showPreview(const ledger::MixPreview& preview)
     const auto now = session().now();
     m_become->setTitle(tr("It will become %1").arg(m_name->text().trimmed()));
     m_becomeWhat->setText(
-        tr("%1, %2").arg(QString::fromStdString(solution()->name),
+        tr("%1, %2").arg(shownName(solution()->name),
                          volumeText(chemistry::Millilitres(*m_volume->value()), wording())));
     std::vector<FactorRow> rows;
     rows.push_back({tr("Films"), preview.films
@@ -64,7 +65,7 @@ QStringList MixDialog::warningsFor(const Result<ledger::MixPreview>& preview) co
     for (const Bottle& bottle : session().bottles()) {
         if (bottle.batch.vessel->id == chosen)
             warnings << tr("%1 still holds %2.")
-                            .arg(QString::fromStdString(bottle.batch.vessel->name),
+                            .arg(shownName(bottle.batch.vessel->name),
                                  QString::fromStdString(bottle.batch.name));
     }
     if (preview && preview->bottleCostsTime())

@@ -3,6 +3,7 @@
 #include "app/words/cautions.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/deed_events.h"
 
@@ -162,9 +163,9 @@ MoveForm::MoveForm(Session& session, const Wording& wording, QWidget* parent)
 
 void MoveForm::bottleChanged()
 {
-    m_where->setText(tr("%1 is in %2.")
-                         .arg(volumeText(batch()->volume, wording()),
-                              QString::fromStdString(batch()->vessel->name)));
+    m_where->setText(
+        tr("%1 is in %2.")
+            .arg(volumeText(batch()->volume, wording()), shownName(batch()->vessel->name)));
     const QSignalBlocker quiet(m_vessel);
     const QVariant before = m_vessel->currentData();
     m_vessel->clear();
@@ -201,10 +202,10 @@ void fillVessels(QComboBox& combo, const std::vector<VesselChoice>& choices, con
     for (const VesselChoice& choice : choices) {
         if (choice.vessel->id == own)
             continue;
-        QString text = MoveForm::tr("%1 · holds %2 · %3", "bottle, capacity, material")
-                           .arg(QString::fromStdString(choice.vessel->name),
-                                volumeText(choice.vessel->capacity, wording),
-                                materialShort(choice.vessel->material));
+        QString text =
+            MoveForm::tr("%1 · holds %2 · %3", "bottle, capacity, material")
+                .arg(shownName(choice.vessel->name), volumeText(choice.vessel->capacity, wording),
+                     materialShort(choice.vessel->material));
         if (choice.holds)
             text = MoveForm::tr("%1 · in use by %2")
                        .arg(text, QString::fromStdString(choice.holds->batch.name));

@@ -4,6 +4,7 @@
 #include "app/words/formulary_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "app/words/verdict_words.h"
 
 #include <QCoreApplication>
@@ -35,7 +36,7 @@ FilmBottleView bottleView(const ledger::FilmBath& bath, const Wording& wording)
     const ledger::Batch& batch = bath.before.batch;
     const ledger::Assessment& so = bath.before.assessment;
     FilmBottleView view{utf8(batch.id), utf8(batch.name), {}, {}, {}};
-    QStringList parts{utf8(batch.solution->name)};
+    QStringList parts{shownName(batch.solution->name)};
     const chemistry::Films wear(batch.wear.value());
     QString done = wear.value() > 0 ? Words::tr("%1 a litre before").arg(filmsText(wear, wording))
                                     : Words::tr("no film before");

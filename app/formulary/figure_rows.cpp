@@ -1,5 +1,6 @@
 #include "app/formulary/figure_rows.h"
 
+#include "app/words/shown_names.h"
 #include "app/words/source_words.h"
 #include "core/formulary/implied.h"
 
@@ -153,7 +154,8 @@ std::vector<FigureRow> figureRows(const formulary::Solution& solution, const Wor
 QString compositionText(const formulary::Solution& solution)
 {
     const std::string line = formulary::sourceLine(solution, "composition");
-    return line.empty() ? Words::tr("composition not given") : QString::fromStdString(line);
+    return line.empty() ? Words::tr("composition not given")
+                        : shownSource(QString::fromStdString(line));
 }
 
 } // namespace ullage::app

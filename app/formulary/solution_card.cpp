@@ -3,6 +3,7 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "app/words/shown_names.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -43,7 +44,7 @@ SolutionCard::SolutionCard(QWidget* parent)
 
 void SolutionCard::setSolution(const formulary::Solution& solution, const Wording& wording)
 {
-    m_name->setText(QString::fromStdString(solution.name));
+    m_name->setText(shownName(solution.name));
     m_composition->setText(compositionText(solution));
     setAccessibleName(m_name->text());
     m_figures->setRows(figureRows(solution, wording));

@@ -10,6 +10,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/explanations.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/implied.h"
 
 #include <QHBoxLayout>
@@ -82,7 +83,7 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
 {
     formulary::Solution shown = start;
     if (purpose == Purpose::Copy)
-        shown.name = tr("%1, copy").arg(QString::fromStdString(start.name)).toStdString();
+        shown.name = tr("%1, copy").arg(shownName(start.name)).toStdString();
     m_replaces = purpose == Purpose::Edit ? start.id : std::string();
     m_form->setSolution(shown);
 

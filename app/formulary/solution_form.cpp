@@ -8,6 +8,7 @@
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/field_of.h"
 #include "core/formulary/solution_fields.h"
 
@@ -247,7 +248,7 @@ void SolutionForm::setSolution(const formulary::Solution& solution)
 {
     const QSignalBlocker quiet(this);
     m_start = solution;
-    m_name->setText(QString::fromStdString(solution.name));
+    m_name->setText(shownName(solution.name));
     m_role->setCurrentIndex(static_cast<int>(solution.role));
     for (const Row& row : m_rows) {
         const auto value = formulary::value(solution, row.figure);
@@ -285,7 +286,7 @@ chemistry::Wear SolutionForm::wear() const
 formulary::Solution SolutionForm::solution() const
 {
     formulary::Solution made = m_start;
-    made.name = m_name->text().trimmed().toStdString();
+    made.name = keptName(m_start.name, m_name->text());
     made.role = static_cast<formulary::Role>(m_role->currentIndex());
     for (const Row& row : m_rows)
         formulary::setValue(made, row.figure, row.days ? row.days->value() : row.quantity->value());

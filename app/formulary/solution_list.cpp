@@ -2,6 +2,7 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "app/words/shown_names.h"
 
 #include <QAction>
 #include <QLineEdit>
@@ -87,7 +88,7 @@ void SolutionListModel::setSolutions(
     std::stable_sort(sorted.begin(), sorted.end(),
                      [](const auto& a, const auto& b) { return a->role < b->role; });
     for (const auto& solution : sorted) {
-        const QString name = text(solution->name);
+        const QString name = shownName(solution->name);
         if (!name.contains(wanted.trimmed(), Qt::CaseInsensitive))
             continue;
         if (const QString own = groupName(solution->role); own != group) {

@@ -2,6 +2,7 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/words/figure_words.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/source_line.h"
 
 #include <QBoxLayout>
@@ -53,7 +54,8 @@ void SourceEdit::setLine(const std::string& line)
     m_touched = false;
     const auto source = formulary::splitSource(line);
     m_grade->setCurrentIndex(source.grade ? m_grade->findData(static_cast<int>(*source.grade)) : 0);
-    m_text->setText(QString::fromStdString(source.text));
+    m_kept = source.text;
+    m_text->setText(shownSource(QString::fromStdString(m_kept)));
     m_text->setCursorPosition(0);
 }
 
@@ -62,9 +64,10 @@ std::string SourceEdit::line() const
     if (!m_touched)
         return m_start;
     const QVariant grade = m_grade->currentData();
+    const QString typed = m_text->text().trimmed();
     return formulary::joinSource(
         {grade.isValid() ? std::optional(static_cast<Grade>(grade.toInt())) : std::nullopt,
-         m_text->text().trimmed().toStdString()});
+         typed == shownSource(QString::fromStdString(m_kept)) ? m_kept : typed.toStdString()});
 }
 
 QString SourceEdit::problem() const

@@ -39,6 +39,7 @@ signals:
 private:
     QString m_name;
     std::string m_start;
+    std::string m_kept; ///< the words of it as the book has them
     bool m_touched = false;
     QComboBox* m_grade;
     QLineEdit* m_text;

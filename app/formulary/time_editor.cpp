@@ -10,6 +10,7 @@
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/field_words.h"
+#include "app/words/shown_names.h"
 #include "core/chemistry/constants.h"
 #include "core/formulary/field_of.h"
 #include "core/formulary/notebook_fields.h"
@@ -50,7 +51,7 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
 {
     m_film->setText(QString::fromStdString(start.film));
     fillDevelopers(formulary, start.developer);
-    m_dilution->setText(QString::fromStdString(start.dilution));
+    m_dilution->setText(shownName(start.dilution));
     m_dilution->setPlaceholderText(tr("stock, 1+1 …"));
     m_index->setValue(start.exposureIndex);
     m_index->setPlaceholderText(tr("any"));
@@ -100,8 +101,7 @@ void TimeEditor::fillDevelopers(const formulary::Formulary& formulary, const std
     for (const auto& solution : formulary.currentSolutions()) {
         if (solution->role != formulary::Role::Developer)
             continue;
-        m_developer->addItem(QString::fromStdString(solution->name),
-                             QString::fromStdString(solution->id));
+        m_developer->addItem(shownName(solution->name), QString::fromStdString(solution->id));
         m_q10.push_back(solution->q10);
         // What was entered for a solution since replaced is shown for its newest form.
         if (std::find(family.begin(), family.end(), solution->id) != family.end())
@@ -156,7 +156,8 @@ formulary::DevelopmentFigure TimeEditor::figure() const
     formulary::DevelopmentFigure made;
     made.film = m_film->text().trimmed().toStdString();
     made.developer = m_developer->currentData().toString().toStdString();
-    made.dilution = m_dilution->text().trimmed().toStdString();
+    const std::string stock = "stock"; // as the journal has it, whatever it is called here
+    made.dilution = keptName(stock, m_dilution->text());
     made.exposureIndex = m_index->value();
     for (const Pair& pair : m_pairs) {
         const auto temperature = pair.temperature->value();

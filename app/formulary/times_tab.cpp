@@ -13,6 +13,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/figure_words.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "app/words/source_words.h"
 #include "core/formulary/time_curve.h"
 
@@ -82,15 +83,14 @@ void TimesTab::setFormulary(const formulary::Formulary& formulary, const Wording
         const QString index = figure->exposureIndex
                                   ? numberText(*figure->exposureIndex, 1, wording.locale)
                                   : tr("any");
-        rows.push_back(
-            {QString::fromStdString(figure->id),
-             {{QString::fromStdString(figure->film), {}},
-              {index, figure->exposureIndex.value_or(0)},
-              {QString::fromStdString(developer ? developer->name : figure->developer), {}},
-              {QString::fromStdString(figure->dilution), {}},
-              {at20 ? timeText(*at20, TimeStep::FiveSeconds) : QStringLiteral("—"),
-               at20 ? at20->value() : 0.0},
-              {gradeName(formulary::gradeOf(figure->source)), {}}}});
+        rows.push_back({QString::fromStdString(figure->id),
+                        {{QString::fromStdString(figure->film), {}},
+                         {index, figure->exposureIndex.value_or(0)},
+                         {shownName(developer ? developer->name : figure->developer), {}},
+                         {shownName(figure->dilution), {}},
+                         {at20 ? timeText(*at20, TimeStep::FiveSeconds) : QStringLiteral("—"),
+                          at20 ? at20->value() : 0.0},
+                         {gradeName(formulary::gradeOf(figure->source)), {}}}});
     }
     const bool any = !rows.empty();
     m_table->setVisible(any);

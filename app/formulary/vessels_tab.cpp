@@ -8,6 +8,7 @@
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/implied.h"
 
 #include <QHBoxLayout>
@@ -46,7 +47,7 @@ void VesselsTab::setFormulary(const formulary::Formulary& formulary, const Wordi
     for (const auto& vessel : formulary.vessels()) {
         const auto flow = formulary::flows(*vessel);
         rows.push_back({QString::fromStdString(vessel->id),
-                        {{QString::fromStdString(vessel->name), {}},
+                        {{shownName(vessel->name), {}},
                          {volumeText(vessel->capacity, wording), vessel->capacity.value()},
                          {materialName(vessel->material).section(QStringLiteral(" ("), 0, 0), {}},
                          {plainNumber(flow.wall, wording.locale), flow.wall},

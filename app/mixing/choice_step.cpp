@@ -7,6 +7,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/batch_names.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/composition.h"
 #include "core/formulary/field_of.h"
 #include "core/formulary/figures.h"
@@ -118,7 +119,7 @@ void ChoiceStep::retranslate()
 QString ChoiceStep::vesselText(const formulary::Vessel& vessel) const
 {
     return tr("%1 · holds %2", "bottle, volume")
-        .arg(QString::fromStdString(vessel.name), volumeText(vessel.capacity, m_wording));
+        .arg(shownName(vessel.name), volumeText(vessel.capacity, m_wording));
 }
 
 void ChoiceStep::setFormulary(
@@ -137,7 +138,7 @@ void ChoiceStep::setFormulary(
         m_solution->clear();
         m_vessel->clear();
         for (const auto& solution : m_solutions)
-            m_solution->addItem(QString::fromStdString(solution->name));
+            m_solution->addItem(shownName(solution->name));
         for (const auto& vessel : m_vessels)
             m_vessel->addItem(vesselText(*vessel));
     }

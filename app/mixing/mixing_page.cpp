@@ -20,6 +20,7 @@
 #include "app/words/error_words.h"
 #include "app/words/formula_words.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -351,9 +352,8 @@ void MixingPage::showState()
     if (step() == Step::Choice)
         m_plan = m_choice->plan();
     fillWords();
-    const QString solution =
-        m_plan.solution ? QString::fromStdString(m_plan.solution->name) : QString();
-    const QString vessel = m_plan.vessel ? QString::fromStdString(m_plan.vessel->name) : QString();
+    const QString solution = m_plan.solution ? shownName(m_plan.solution->name) : QString();
+    const QString vessel = m_plan.vessel ? shownName(m_plan.vessel->name) : QString();
     const QString total = volumeText(m_plan.makes, m_wording);
     const auto role = m_plan.solution ? m_plan.solution->role : formulary::Role::Developer;
     const UsualWater usual = usualWater(role);

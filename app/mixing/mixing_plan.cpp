@@ -2,6 +2,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/ledger/load_times.h"
 #include "core/ledger/statistics.h"
 
@@ -87,11 +88,11 @@ QString planProblem(const MixingPlan& plan, const Wording& wording)
         return Words::tr("Say how much the packet makes.");
     if (plan.makes > plan.vessel->capacity)
         return Words::tr("%1 holds %2 to the brim: %3 do not go into it.")
-            .arg(QString::fromStdString(plan.vessel->name),
-                 volumeText(plan.vessel->capacity, wording), volumeText(plan.makes, wording));
+            .arg(shownName(plan.vessel->name), volumeText(plan.vessel->capacity, wording),
+                 volumeText(plan.makes, wording));
     if (!plan.start())
         return Words::tr("So much powder leaves no room for water in %1.")
-            .arg(QString::fromStdString(plan.vessel->name));
+            .arg(shownName(plan.vessel->name));
     return {};
 }
 

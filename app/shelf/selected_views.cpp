@@ -5,6 +5,7 @@
 #include "app/words/explanations.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "app/words/source_words.h"
 #include "app/words/verdict_words.h"
 
@@ -105,7 +106,7 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     selected.id = QString::fromStdString(batch.id);
     selected.name = QString::fromStdString(batch.name);
     selected.nextTitle = Words::tr("%1, %2 · next film", "bottle, solution")
-                             .arg(selected.name, QString::fromStdString(batch.solution->name));
+                             .arg(selected.name, shownName(batch.solution->name));
     if (developer || role == formulary::Role::Fixer) {
         const NextFilm next = developer ? nextFilm(batch, assessment, pairs, temperature, wording)
                                         : nextFixing(batch, assessment, temperature, wording);

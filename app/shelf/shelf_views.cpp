@@ -1,6 +1,7 @@
 #include "app/shelf/shelf_views.h"
 
 #include "app/words/moment_text.h"
+#include "app/words/shown_names.h"
 #include "app/words/verdict_words.h"
 
 #include <QCoreApplication>
@@ -53,8 +54,8 @@ BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& asse
     view.name = utf8(batch.name);
     view.mixedDate = dayText(batch.mixedAt, batch.asOf, wording.locale);
     view.mixedText = Words::tr("mixed %1").arg(view.mixedDate);
-    view.solutionName = utf8(batch.solution->name);
-    view.vesselName = utf8(batch.vessel->name);
+    view.solutionName = shownName(batch.solution->name);
+    view.vesselName = shownName(batch.vessel->name);
     view.solution = static_cast<SolutionLook>(batch.solution->role);
     view.material = static_cast<BottleMaterial>(batch.vessel->material);
     view.capacityMl = batch.vessel->capacity.value();

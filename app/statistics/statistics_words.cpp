@@ -2,6 +2,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/chemistry/constants.h"
 
 #include <QCoreApplication>
@@ -27,7 +28,7 @@ constexpr std::size_t kMostMonths = 36;
 QString nameOf(const std::string& solution, const formulary::Formulary& formulary)
 {
     const auto found = formulary.solution(solution);
-    return QString::fromStdString(found ? found->name : solution);
+    return shownName(found ? found->name : solution);
 }
 
 QString monthName(std::chrono::year_month month, bool first, const QLocale& locale)

@@ -2,6 +2,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/chemistry/storing.h"
 
 #include <QCoreApplication>
@@ -42,7 +43,7 @@ QString remedyText(const ledger::Help& help, const Wording& wording)
         return Words::tr("Squeeze or displace the air out and close it");
     case ledger::Remedy::SmallerBottle:
         return Words::tr("Pour it into %1")
-            .arg(help.vessel ? QString::fromStdString(help.vessel->name) : QString());
+            .arg(help.vessel ? shownName(help.vessel->name) : QString());
     case ledger::Remedy::Glass:
         return Words::tr("Keep it in glass");
     case ledger::Remedy::TopUp:

@@ -3,6 +3,7 @@
 #include "app/words/film_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/ledger/contradiction.h"
 #include "core/ledger/line_description.h"
 
@@ -38,12 +39,12 @@ struct EventLine {
     [[nodiscard]] QString solution(const std::string& id) const
     {
         const auto found = formulary.solution(id);
-        return utf8(found ? found->name : id);
+        return shownName(found ? found->name : id);
     }
     [[nodiscard]] QString vessel(const std::string& id) const
     {
         const auto found = formulary.vessel(id);
-        return utf8(found ? found->name : id);
+        return shownName(found ? found->name : id);
     }
     [[nodiscard]] QString number(double value, int decimals) const
     {

@@ -4,6 +4,7 @@
 #include "app/words/event_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/printable_text.h"
+#include "app/words/shown_names.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -43,7 +44,7 @@ QString nameOf(const Entry& entry)
     } else if (const auto* figure = std::get_if<formulary::DevelopmentFigure>(&entry.what)) {
         name = figure->film;
     }
-    return utf8(name.empty() ? entry.id() : name);
+    return name.empty() ? utf8(entry.id()) : shownName(name);
 }
 
 int take(std::map<std::string_view, int>& from, std::string_view key)

@@ -1,6 +1,7 @@
 #include "app/words/source_words.h"
 
 #include "app/words/figure_words.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/source_line.h"
 
 #include <QCoreApplication>
@@ -19,15 +20,17 @@ struct Words {
 
 QString sourceOnly(const std::string& line)
 {
-    return QString::fromStdString(formulary::splitSource(line).text);
+    return shownSource(QString::fromStdString(formulary::splitSource(line).text));
 }
 
 QString sourceText(const std::string& line)
 {
     const QString text = sourceOnly(line);
-    const QString whole = QString::fromStdString(line).trimmed();
+    const QString own = QString::fromStdString(formulary::splitSource(line).text);
     const auto grade = formulary::gradeOf(line);
-    if (!grade || text == whole || (*grade == chemistry::Grade::Published && !text.isEmpty()))
+    // Words that say their grade themselves do not get it twice.
+    if (!grade || own == QString::fromStdString(line).trimmed() ||
+        (*grade == chemistry::Grade::Published && !text.isEmpty()))
         return text;
     return text.isEmpty() ? gradeName(grade)
                           : Words::tr("%1: %2", "grade, source").arg(gradeName(grade), text);
