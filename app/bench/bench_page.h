@@ -60,7 +60,7 @@ public:
     /// What the keys are for when the page is opened.
     [[nodiscard]] QWidget* firstForKeys() const;
 
-    /// Opens the plan with this bottle taken ("Run film" on the shelf).
+    /// Opens the plan with this bottle taken ("Log a run" on the shelf).
     void plan(const std::string& batch);
     /// Another book is open: the run in hand stays with the old one, to be found there again.
     void bookChanged();

@@ -118,7 +118,7 @@ QWidget* PlanView::loadSide()
     m_tabular = new QCheckBox(tr("tabular grain: fixes longer"));
     form->addRow(tr("&Tank"), m_tank);
     form->addRow(tr("Ther&mometer"), m_temperature);
-    form->addRow(tr("Maker's time"), m_base);
+    form->addRow(tr("Leaflet time"), m_base);
     form->addRow(QString(), m_base->forLabel());
     form->addRow(tr("&Dilution"), m_parts);
     form->addRow(m_oneShot);

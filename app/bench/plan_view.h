@@ -47,7 +47,7 @@ public:
     [[nodiscard]] QWidget* firstForKeys() const;
     /// While a run is waiting to be taken up again no other can start.
     void setBlocked(bool blocked);
-    /// Takes a bottle for its bath ("Run film" on the shelf).
+    /// Takes a bottle for its bath ("Log a run" on the shelf).
     void choose(const std::string& batch);
 
 signals:

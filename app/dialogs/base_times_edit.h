@@ -1,4 +1,4 @@
-// The film maker's own times: one or more of "so long at such a temperature".
+// Leaflet times: one or more of "so long at such a temperature".
 #pragma once
 
 #include "app/widgets/quantity_edit.h"

@@ -101,7 +101,7 @@ void RunDialog::buildForm()
     line->addWidget(dilution);
     line->addWidget(m_parts, 1);
     column->addLayout(line);
-    addRow(kTimes, tr("Film &maker's time, fresh developer"), timed, Width::Half);
+    addRow(kTimes, tr("&Leaflet time, fresh developer"), timed, Width::Half);
     m_thermometer =
         addQuantity(formulary::fieldOf(&ledger::RunTimes::temperature), tr("&Thermometer"));
     m_thermometer->setRequired(true);

@@ -46,9 +46,7 @@ public:
         painter->drawLine(QPointF(cell.left() + kInset, cell.bottom()),
                           QPointF(cell.right() - kInset, cell.bottom()));
         const bool known = index.data(FigureModel::KnownRole).toBool();
-        // The badge stands beside the first two lines; the source has the whole width.
-        const double right =
-            cell.right() - kInset - (known ? badgeWidth(gradeAt(index)) + 10 : 0.0);
+        const double right = cell.right() - kInset - kBadgeWidth - 10;
         QRectF line(cell.left() + kInset, cell.top() + 5, right - cell.left() - kInset, 16);
         QFont font = Theme::font(TextRole::Small);
         font.setWeight(QFont::DemiBold);
@@ -60,11 +58,10 @@ public:
               index.data(FigureModel::ValueRole).toString());
         line.translate(0, 17);
         line.setHeight(16);
-        line.setRight(cell.right() - kInset);
         write(*painter, line, Theme::font(TextRole::Small), c.quiet,
               index.data(FigureModel::SourceRole).toString());
         if (known)
-            paintGrade(*painter, badge(cell, gradeAt(index)), gradeAt(index));
+            paintGrade(*painter, badge(cell), gradeAt(index));
         painter->restore();
     }
 
@@ -72,7 +69,7 @@ public:
                    const QModelIndex& index) override
     {
         if (event->type() == QEvent::ToolTip && index.isValid()) {
-            const bool onBadge = badge(option.rect, gradeAt(index)).contains(event->pos());
+            const bool onBadge = badge(option.rect).contains(event->pos());
             showPlainToolTip(event->globalPos(),
                              onBadge && index.data(FigureModel::KnownRole).toBool()
                                  ? gradeMeaning(gradeAt(index))
@@ -84,10 +81,9 @@ public:
     }
 
 private:
-    static QRectF badge(const QRectF& cell, MaybeGrade grade)
+    static QRectF badge(const QRectF& cell)
     {
-        const double width = badgeWidth(grade);
-        return {cell.right() - kInset - width, cell.top() + 5, width, 34};
+        return {cell.right() - kInset - kBadgeWidth, cell.top(), kBadgeWidth, cell.height()};
     }
 
     static MaybeGrade gradeAt(const QModelIndex& index)

@@ -1,9 +1,12 @@
 #include "app/widgets/grade_badge.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
+
+#include <algorithm>
 
 namespace ullage::app
 {
@@ -19,11 +22,6 @@ QFont badgeFont()
 }
 
 } // namespace
-
-double badgeWidth(MaybeGrade grade)
-{
-    return QFontMetricsF(badgeFont()).horizontalAdvance(gradeName(grade)) + kBadgeHeight;
-}
 
 QColor gradeColour(MaybeGrade grade)
 {
@@ -45,8 +43,11 @@ QColor gradeColour(MaybeGrade grade)
 
 void paintGrade(QPainter& painter, const QRectF& rect, MaybeGrade grade)
 {
-    QRectF ring(0, 0, badgeWidth(grade), kBadgeHeight);
+    const double width =
+        QFontMetricsF(badgeFont()).horizontalAdvance(gradeName(grade)) + kBadgeHeight;
+    QRectF ring(0, 0, std::min(width, std::min(kBadgeWidth, rect.width())), kBadgeHeight);
     ring.moveCenter(rect.center());
+    ring.moveRight(rect.right());
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(
@@ -55,7 +56,8 @@ void paintGrade(QPainter& painter, const QRectF& rect, MaybeGrade grade)
     painter.drawRoundedRect(ring.adjusted(0.8, 0.8, -0.8, -0.8), kBadgeHeight / 2 - 1,
                             kBadgeHeight / 2 - 1);
     painter.setFont(badgeFont());
-    painter.drawText(ring, Qt::AlignCenter, gradeName(grade));
+    painter.drawText(ring, Qt::AlignCenter,
+                     oneLine(gradeName(grade), QFontMetricsF(badgeFont()), ring.width() - 8));
     painter.restore();
 }
 

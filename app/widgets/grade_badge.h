@@ -11,13 +11,13 @@ class QPainter;
 namespace ullage::app
 {
 
+/// The most that a badge takes; its ring is as wide as its word.
+inline constexpr double kBadgeWidth = 124;
 inline constexpr double kBadgeHeight = 22;
-/// Its natural width, by its word.
-double badgeWidth(MaybeGrade grade);
 
 QColor gradeColour(MaybeGrade grade);
 
-/// A badge of its natural size in the middle of `rect`. No source is a dashed ring.
+/// A badge at the right of `rect`, half way up. No source is a dashed ring.
 void paintGrade(QPainter& painter, const QRectF& rect, MaybeGrade grade);
 
 } // namespace ullage::app

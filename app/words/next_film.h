@@ -19,7 +19,7 @@ namespace ullage::app
 /// The next load of film in a developer, factor by factor.
 struct NextFilm {
     std::optional<chemistry::Seconds> seconds; ///< unrounded; none without the maker's time
-    QString time; ///< "12:35"; without the film maker's time the factor on it
+    QString time; ///< "12:35"; without a leaflet time the factor on it
     QString note; ///< what the time is for; or why there is none
     std::vector<FactorRow> rows;
     QStringList warnings;

@@ -310,14 +310,14 @@ TEST_F(RunFilm, aDilutionHasTimesOfItsOwnAndIsPouredAway)
     desk.preferences().setLastFigure("tank", 600);
     RunDialog dialog(contextOf(desk), nullptr);
     dialog.show();
-    type(dialog, "Film maker's time", "9:30");
+    type(dialog, "Leaflet time", "9:30");
     spin(dialog, "Dilution of the developer", 1);
     EXPECT_FALSE(dialog.timeShown().contains(u':')) << "stock's time is not 1+1's";
     EXPECT_EQ(named<QuantityEdit>(dialog, "Developer: volume used")->value(), 300);
     auto* oneShot = named<QCheckBox>(dialog, "Developer: one-shot");
     EXPECT_TRUE(oneShot->isChecked());
     EXPECT_FALSE(oneShot->isEnabled());
-    type(dialog, "Film maker's time", "14:00");
+    type(dialog, "Leaflet time", "14:00");
     EXPECT_EQ(dialog.timeShown(), "14:00");
     dialog.accept();
     ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();

@@ -134,13 +134,13 @@ TEST(MainWindow, WhatNeedsABookCannotBeChosenWithoutOneAndSaysWhy)
     QSignalSpy mixing(&window, &MainWindow::mixRequested);
     for (const char* text :
          {"Import…", "Export…", "Back up…", "Check the book", "Undo", "Redo", "Who is working…",
-          "Mix a batch…", "Enter a bottle…", "Run film…", "Statistics", "What went wrong?…"}) {
+          "Mix a batch…", "Enter a bottle…", "Log a run…", "Statistics", "What went wrong?…"}) {
         const QAction* action = entry(window, QString::fromUtf8(text));
         ASSERT_NE(action, nullptr) << text;
         EXPECT_FALSE(action->isEnabled()) << text;
         // Greyed without a bottle, too.
         EXPECT_TRUE(action->toolTip() == "No book is open" ||
-                    QString::fromUtf8(text) == "Run film…")
+                    QString::fromUtf8(text) == "Log a run…")
             << text;
     }
     for (const char* text : {"New book…", "Open book…", "Copies…", "Restore…",

@@ -82,7 +82,7 @@ TEST(ShelfFeed, aBottleThatIsNotAsItWasEnteredStaysOnTheShelf)
     EXPECT_TRUE(says(*shelf, "not shown"));
     EXPECT_EQ(shelf->currentBottle(), QString::fromStdString(dev)) << "what is to be done first";
     EXPECT_TRUE(says(*shelf, "Film, Dev 1, ")) << "which entry";
-    EXPECT_FALSE(at.action("Run film")->isEnabled());
+    EXPECT_FALSE(at.action("Log a run")->isEnabled());
     QSignalSpy check(&at.window, &MainWindow::checkRequested);
     QSignalSpy copies(&at.window, &MainWindow::copiesRequested);
     int pressed = 0;
@@ -98,7 +98,7 @@ TEST(ShelfFeed, aBottleThatIsNotAsItWasEnteredStaysOnTheShelf)
     EXPECT_EQ(copies.count(), 1);
     ASSERT_TRUE(shelf->selectBottle(at.bottle("Dev 2")->id));
     EXPECT_TRUE(QTest::qWaitFor([&] { return says(*shelf, "Dev 2, "); }, 10'000));
-    EXPECT_TRUE(at.action("Run film")->isEnabled());
+    EXPECT_TRUE(at.action("Log a run")->isEnabled());
 }
 
 TEST(ShelfFeed, aBottleMixedFromAnotherPageIsSelected)
