@@ -8,6 +8,8 @@
 #include <QSortFilterProxyModel>
 #include <QStyledItemDelegate>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -110,7 +112,7 @@ QVariant FormularyTableModel::headerData(int section, Qt::Orientation orientatio
 
 FormularyTable::FormularyTable(const QString& name, const QStringList& columns,
                                const QList<int>& numbers, int stretched, QWidget* parent)
-    : QTableView(parent), m_model(new FormularyTableModel(this))
+    : QTableView(parent), m_model(new FormularyTableModel(this)), m_stretched(stretched)
 {
     m_model->setColumns(columns, numbers);
     auto* sorted = new QSortFilterProxyModel(this);
@@ -132,7 +134,7 @@ FormularyTable::FormularyTable(const QString& name, const QStringList& columns,
     verticalHeader()->setDefaultSectionSize(36);
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    horizontalHeader()->setSectionResizeMode(stretched, QHeaderView::Stretch);
+    setHorizontalScrollMode(ScrollPerPixel);
     horizontalHeader()->setMinimumSectionSize(60);
     setSortingEnabled(true);
     horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
@@ -150,9 +152,27 @@ void FormularyTable::setRows(std::vector<FormularyTableModel::Row> rows)
 {
     const QString before = chosen();
     m_model->setRows(std::move(rows));
+    fitColumns();
     choose(before);
     if (!currentIndex().isValid() && model()->rowCount() > 0)
         setCurrentIndex(model()->index(0, 0));
+}
+
+void FormularyTable::resizeEvent(QResizeEvent* event)
+{
+    QTableView::resizeEvent(event);
+    fitColumns();
+}
+
+void FormularyTable::fitColumns()
+{
+    int wanted = 0;
+    for (int column = 0; column < model()->columnCount(); ++column)
+        wanted += std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column));
+    const auto mode =
+        wanted <= viewport()->width() ? QHeaderView::Stretch : QHeaderView::ResizeToContents;
+    if (horizontalHeader()->sectionResizeMode(m_stretched) != mode)
+        horizontalHeader()->setSectionResizeMode(m_stretched, mode);
 }
 
 QString FormularyTable::chosen() const

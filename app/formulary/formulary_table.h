@@ -62,13 +62,20 @@ public:
     /// Nothing for an id that is not there.
     void choose(const QString& id);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 signals:
     void rowChosen(const QString& id);
     /// Return or a double click.
     void rowOpened(const QString& id);
 
 private:
+    // No column is ever narrower than what stands in it: then the table scrolls.
+    void fitColumns();
+
     FormularyTableModel* m_model;
+    int m_stretched;
 };
 
 } // namespace ullage::app

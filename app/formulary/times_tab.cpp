@@ -27,9 +27,9 @@ namespace ullage::app
 TimesTab::TimesTab(FormularyDeeds deeds, QWidget* parent)
     : QWidget(parent), m_deeds(std::move(deeds)),
       m_table(new FormularyTable(tr("Development times"),
-                                 {tr("Film"), tr("EI"), tr("Developer"), tr("Dilution"),
+                                 {tr("Developer"), tr("Dilution"), tr("Film"), tr("EI"),
                                   tr("At %1").arg(QStringLiteral("20 °C")), tr("Source")},
-                                 {1}, 2, this)),
+                                 {3}, 0, this)),
       m_empty(new EmptyState(tr("No development times yet"),
                              tr("Enter what the film's leaflet says for your developer. Nothing "
                                 "is shipped and nothing is guessed: no figure, no time."),
@@ -84,10 +84,10 @@ void TimesTab::setFormulary(const formulary::Formulary& formulary, const Wording
                                   ? numberText(*figure->exposureIndex, 1, wording.locale)
                                   : tr("any");
         rows.push_back({QString::fromStdString(figure->id),
-                        {{QString::fromStdString(figure->film), {}},
-                         {index, figure->exposureIndex.value_or(0)},
-                         {shownName(developer ? developer->name : figure->developer), {}},
+                        {{shownName(developer ? developer->name : figure->developer), {}},
                          {shownName(figure->dilution), {}},
+                         {QString::fromStdString(figure->film), {}},
+                         {index, figure->exposureIndex.value_or(0)},
                          {at20 ? timeText(*at20, TimeStep::FiveSeconds) : QStringLiteral("—"),
                           at20 ? at20->value() : 0.0},
                          {gradeName(formulary::gradeOf(figure->source)), {}}}});

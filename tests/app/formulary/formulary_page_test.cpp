@@ -315,6 +315,42 @@ TEST(TimeEditor, savesWhatReplacesTheOldAndRefusesTwoTimesAtOneTemperature)
     EXPECT_EQ(book.formulary.notebook().current().size(), 4u);
 }
 
+TEST(VesselsTab, showsWholeNamesHoweverNarrow)
+{
+    TinyBook book;
+    VesselsTab tab;
+    tab.setFormulary(book.formulary, english());
+    tab.show();
+    for (const int width : {500, 1200}) {
+        tab.resize(width, 400);
+        QTest::qWait(0);
+        const auto* table = tab.table();
+        for (int column = 0; column < table->model()->columnCount(); ++column) {
+            for (int row = 0; row < table->model()->rowCount(); ++row) {
+                const QString text = table->model()->index(row, column).data().toString();
+                EXPECT_GE(table->columnWidth(column),
+                          table->fontMetrics().horizontalAdvance(text) + 16)
+                    << text.toStdString() << " at " << width;
+            }
+        }
+    }
+}
+
+TEST(TimesTab, beginsWithTheDeveloper)
+{
+    TinyBook book;
+    TimesTab tab(book.deeds());
+    tab.setFormulary(book.formulary, english());
+    const auto* table = tab.findChild<FormularyTable*>();
+    ASSERT_NE(table, nullptr);
+    QStringList heads;
+    for (int column = 0; column < table->model()->columnCount(); ++column)
+        heads << table->model()->headerData(column, Qt::Horizontal).toString();
+    EXPECT_EQ(heads.mid(0, 4), (QStringList{"Developer", "Dilution", "Film", "EI"}));
+    EXPECT_EQ(table->model()->index(0, 0).data().toString(), "MQ borax developer, stock");
+    EXPECT_EQ(table->model()->index(0, 5).data().toString(), "published") << "a word, no letter";
+}
+
 TEST(VesselsTab, sortsByTheRawFlow)
 {
     TinyBook book;
