@@ -1,0 +1,244 @@
+#include "tests/app/screens/every_screen.h"
+
+#include "app/bench/tank_edit.h"
+#include "app/bench/template_dialog.h"
+#include "app/daybook/forgotten_dialog.h"
+#include "app/daybook/take_back_dialog.h"
+#include "app/dialogs/happening_dialog.h"
+#include "app/dialogs/history_dialog.h"
+#include "app/dialogs/import_dialog.h"
+#include "app/dialogs/mix_dialog.h"
+#include "app/dialogs/run_dialog.h"
+#include "app/films/compare_dialog.h"
+#include "app/films/film_card.h"
+#include "app/films/films_dialog.h"
+#include "app/formulary/solution_editor.h"
+#include "app/formulary/time_editor.h"
+#include "app/formulary/vessel_editor.h"
+#include "app/widgets/choice_dialog.h"
+#include "app/widgets/prompts.h"
+#include "app/window/about_dialog.h"
+#include "app/window/cautions_dialog.h"
+#include "app/window/copies_dialog.h"
+#include "app/window/findings_dialog.h"
+#include "app/window/salvage_dialog.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QTimer>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+using namespace std::chrono_literals;
+
+const QString kPlace = QStringLiteral("/home/somebody/.local/share/ullage/copies");
+const QString kStick = QStringLiteral("/media/stick/darkroom");
+
+void show(QWidget& dialog, const QString& name, const SeenScreen& seen)
+{
+    dialog.show();
+    letSettle();
+    seen(dialog, name);
+}
+
+// As it opens, and with what is said when nothing was filled in.
+void showForm(FormDialog& dialog, const QString& name, const SeenScreen& seen)
+{
+    show(dialog, name, seen);
+    dialog.accept();
+    if (!dialog.isVisible())
+        return;
+    letSettle();
+    seen(dialog, name + QStringLiteral("-refused"));
+}
+
+const Bottle* ofRole(Session& session, formulary::Role role)
+{
+    for (const Bottle& bottle : session.bottles()) {
+        if (bottle.batch.solution->role == role &&
+            bottle.assessment.verdict != ledger::Verdict::Discard)
+            return &bottle;
+    }
+    return nullptr;
+}
+
+void seeDeeds(const DialogContext& context, const SeenScreen& seen)
+{
+    Session& session = context.session;
+    const Bottle developer = *ofRole(session, formulary::Role::Developer);
+    const Bottle fixer = *ofRole(session, formulary::Role::Fixer);
+    {
+        MixDialog dialog(context);
+        show(dialog, QStringLiteral("mix"), seen);
+        const auto boxes = dialog.findChildren<QComboBox*>();
+        boxes[1]->setCurrentIndex(boxes[1]->count() - 1); // a bottle that is entered with it
+        letSettle();
+        seen(dialog, QStringLiteral("mix-new-bottle"));
+        showForm(dialog, QStringLiteral("mix-new-bottle"), seen);
+    }
+    {
+        RunDialog dialog(context, &developer);
+        showForm(dialog, QStringLiteral("run"), seen);
+    }
+    for (const HappeningKind kind :
+         {HappeningKind::TopUp, HappeningKind::DrawOff, HappeningKind::Move,
+          HappeningKind::StoodOpen, HappeningKind::StoredAt, HappeningKind::Contaminated,
+          HappeningKind::Note, HappeningKind::Discard}) {
+        BottleDialog dialog(kind, context, kind == HappeningKind::Discard ? fixer : developer);
+        const QString name = QStringLiteral("bottle-%1").arg(static_cast<int>(kind));
+        if (kind == HappeningKind::TopUp || kind == HappeningKind::DrawOff ||
+            kind == HappeningKind::StoodOpen)
+            showForm(dialog, name, seen);
+        else
+            show(dialog, name, seen);
+    }
+    for (const Bottle& bottle : {developer, fixer}) {
+        BottleDialog dialog(testsOf(bottle.batch.solution->role), context, bottle);
+        showForm(dialog,
+                 QStringLiteral("test-%1").arg(static_cast<int>(bottle.batch.solution->role)),
+                 seen);
+    }
+    {
+        HistoryDialog dialog(context, developer);
+        show(dialog, QStringLiteral("history"), seen);
+    }
+    {
+        ForgottenDialog dialog(context, developer.batch.id);
+        show(dialog, QStringLiteral("forgotten"), seen);
+        for (int kind = 1; kind < kHappeningKinds; ++kind) {
+            dialog.setKind(static_cast<HappeningKind>(kind));
+            letSettle();
+            seen(dialog, QStringLiteral("forgotten-%1").arg(kind));
+        }
+    }
+    const auto events = session.book().events(developer.batch.id);
+    if (events && !events->empty()) {
+        TakeBackDialog dialog(context, QStringLiteral("1 × 135-36"),
+                              {{events->back().id, developer.batch.id}}, false);
+        show(dialog, QStringLiteral("take-back"), seen);
+    }
+}
+
+void seeFilms(const DialogContext& context, const SeenScreen& seen)
+{
+    const auto marked = context.session.films().marked();
+    if (!marked || marked->empty())
+        return;
+    const ledger::FilmTrace& film = marked->front();
+    const ledger::Batch& batch = film.baths.front().before.batch;
+    const QString id = QString::fromStdString(film.film.id);
+    FilmsDialog list(context, QString::fromStdString(batch.id), QString::fromStdString(batch.name));
+    show(list, QStringLiteral("films"), seen);
+    FilmCard card(context, id);
+    show(card, QStringLiteral("film"), seen);
+    CompareDialog compare(context, id);
+    show(compare, QStringLiteral("compare"), seen);
+}
+
+void seeEditors(const DialogContext& context, const SeenScreen& seen)
+{
+    const formulary::Formulary& formulary = context.session.formulary();
+    const auto developer = formulary.solution("starter-mq-borax");
+    SolutionEditor solution(SolutionEditor::Purpose::Edit, *developer, {}, context.wording);
+    show(solution, QStringLiteral("solution-editor"), seen);
+    VesselEditor vessel({}, context.wording);
+    show(vessel, QStringLiteral("vessel-editor"), seen);
+    const auto& figures = formulary.notebook().all();
+    TimeEditor time(figures.empty() ? formulary::DevelopmentFigure{} : *figures.front(), formulary,
+                    {}, context.wording);
+    show(time, QStringLiteral("time-editor"), seen);
+    TankDialog tank({}, context.wording);
+    show(tank, QStringLiteral("tank"), seen);
+    TemplateDialog sheet(ledger::usualTemplates().front(), context.wording);
+    show(sheet, QStringLiteral("template"), seen);
+}
+
+void seeBookDialogs(const DialogContext& context, const SeenScreen& seen)
+{
+    const chemistry::Instant now = context.session.now();
+    {
+        CopiesView view;
+        view.book = QStringLiteral("home.ullage");
+        view.places = {kPlace, kStick};
+        view.open = true;
+        view.now = now;
+        view.standing.lastGood = now;
+        view.standing.failure =
+            Error{.code = ErrorCode::StoreFailed, .text = "database or disk is full (13)"};
+        view.standing.secondFailure =
+            Error{.code = ErrorCode::StoreFailed, .text = "/media/stick/darkroom: no such folder"};
+        for (int day = 0; day < 24; ++day)
+            view.copies.push_back({(day % 3 == 2 ? kStick : kPlace) + "/home.ullage",
+                                   now - 24h * day * (1 + day / 7), 1412 - 9 * day, "id",
+                                   day == 4   ? store::CopyState::Faulty
+                                   : day == 9 ? store::CopyState::Unreadable
+                                              : store::CopyState::Sound});
+        CopiesDialog dialog(context.wording);
+        dialog.setView(view);
+        show(dialog, QStringLiteral("copies"), seen);
+    }
+    const Error fault{.code = ErrorCode::UnknownId,
+                      .field = "solution",
+                      .text = "starter-mq-borax",
+                      .subject = "Dev 14"};
+    store::BookCheck check;
+    check.entries = 1264;
+    check.batches = 31;
+    check.findings = {fault, fault, fault};
+    FindingsDialog findings(check, context.wording);
+    show(findings, QStringLiteral("findings"), seen);
+    store::Salvaged done;
+    done.entries = 1247;
+    done.fromCopy = 12;
+    done.missing = {{44, 44, "event", "3c1b7c61-61a8-47ed-8d5c-5d5f0f5d8a4e"}, {120, 133, {}, {}}};
+    done.faults = {fault};
+    SalvageDialog salvage(done, kPlace + "/home-salvaged.ullage", context.wording);
+    show(salvage, QStringLiteral("salvage"), seen);
+    AboutDialog about;
+    show(about, QStringLiteral("about"), seen);
+    CautionsDialog cautions;
+    show(cautions, QStringLiteral("cautions"), seen);
+}
+
+// What a question looks like while it waits for its answer.
+void seeQuestions(const SeenScreen& seen)
+{
+    ChoiceDialog choice(QStringLiteral("home.ullage"), QStringLiteral("Where is the book?"),
+                        {QStringLiteral("Choose the book…"), QStringLiteral("Restore a copy…"),
+                         QStringLiteral("Begin a new book in its place")});
+    show(choice, QStringLiteral("choice"), seen);
+    choice.close();
+    QTimer::singleShot(300, qApp, [&] {
+        QWidget* box = QApplication::activeModalWidget();
+        if (!box)
+            return;
+        seen(*box, QStringLiteral("question"));
+        box->close();
+    });
+    prompts().confirm(nullptr,
+                      {.title = QStringLiteral("Restore"),
+                       .text = QStringLiteral("Put this copy in the place of home.ullage?"),
+                       .detail = QStringLiteral(
+                           "The copy: 27 Nov 14:57, 1,264 entries. The book as it is now is kept "
+                           "beside it, under /home/somebody/home-before-restore.ullage."),
+                       .yes = QStringLiteral("Restore"),
+                       .danger = true});
+}
+
+} // namespace
+
+void seeDialogs(Session& session, Preferences& preferences, const SeenScreen& seen)
+{
+    const DialogContext context{session, preferences, preferences.wording()};
+    seeDeeds(context, seen);
+    seeFilms(context, seen);
+    seeEditors(context, seen);
+    seeBookDialogs(context, seen);
+    seeQuestions(seen);
+}
+
+} // namespace ullage::app

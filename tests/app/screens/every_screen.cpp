@@ -1,0 +1,180 @@
+#include "tests/app/screens/every_screen.h"
+
+#include "app/bench/bench_page.h"
+#include "app/daybook/day_book_page.h"
+#include "app/daybook/day_model.h"
+#include "app/formulary/formulary_page.h"
+#include "app/mixing/choice_step.h"
+#include "app/mixing/dissolve_step.h"
+#include "app/mixing/mixing_page.h"
+#include "app/shelf/shelf_page.h"
+#include "app/widgets/quantity_edit.h"
+#include "app/window/main_window.h"
+#include "app/words/verdict_words.h"
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QCheckBox>
+#include <QElapsedTimer>
+#include <QListView>
+#include <QTabBar>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+void seeShelf(MainWindow& window, Session& session, const SeenScreen& seen)
+{
+    window.showPage(Page::Shelf);
+    int number = 0;
+    // One of each role and verdict.
+    QStringList kinds;
+    for (const Bottle& bottle : session.bottles()) {
+        const QString kind = QStringLiteral("%1-%2")
+                                 .arg(static_cast<int>(bottle.batch.solution->role))
+                                 .arg(static_cast<int>(bottle.assessment.verdict));
+        if (kinds.contains(kind))
+            continue;
+        kinds << kind;
+        window.shelf()->selectBottle(QString::fromStdString(bottle.batch.id));
+        letSettle();
+        seen(window, QStringLiteral("shelf-%1").arg(++number));
+    }
+    for (auto* tabs : window.shelf()->findChildren<QTabBar*>())
+        tabs->setCurrentIndex(1);
+    letSettle();
+    seen(window, QStringLiteral("shelf-turned"));
+    for (auto* tabs : window.shelf()->findChildren<QTabBar*>())
+        tabs->setCurrentIndex(0);
+}
+
+void seeDayBook(MainWindow& window, const SeenScreen& seen)
+{
+    window.showPage(Page::DayBook);
+    auto* page = window.findChild<DayBookPage*>();
+    letSettle();
+    seen(window, QStringLiteral("daybook"));
+    QStringList kinds;
+    for (int row = 0; row < std::min(60, page->model()->rowCount()); ++row) {
+        const QModelIndex index = page->model()->index(row, 0);
+        if (!(index.flags() & Qt::ItemIsSelectable))
+            continue;
+        page->list()->setCurrentIndex(index);
+        const auto* chosen = page->chosen();
+        const QString kind =
+            chosen ? QString::number(chosen->event.what.index()) : QStringLiteral("none");
+        if (kinds.contains(kind))
+            continue;
+        kinds << kind;
+        letSettle();
+        seen(window, QStringLiteral("daybook-%1").arg(kind));
+    }
+    page->showStatistics(true);
+    letSettle();
+    seen(window, QStringLiteral("statistics"));
+    page->showStatistics(false);
+}
+
+void seeFormulary(MainWindow& window, Session& session, const SeenScreen& seen)
+{
+    window.showPage(Page::Formulary);
+    auto* page = window.findChild<FormularyPage*>();
+    int number = 0;
+    for (const auto role : {formulary::Role::Developer, formulary::Role::Fixer,
+                            formulary::Role::Stop, formulary::Role::WashAid}) {
+        for (const auto& solution : session.formulary().solutions()) {
+            if (solution->role != role)
+                continue;
+            page->chooseSolution(QString::fromStdString(solution->id));
+            letSettle();
+            seen(window, QStringLiteral("formulary-%1").arg(++number));
+            break;
+        }
+    }
+    page->setTab(FormularyPage::Tab::Bottles);
+    letSettle();
+    seen(window, QStringLiteral("formulary-bottles"));
+    page->setTab(FormularyPage::Tab::Times);
+    letSettle();
+    seen(window, QStringLiteral("formulary-times"));
+    page->setTab(FormularyPage::Tab::Solutions);
+}
+
+void seeGuide(MainWindow& window, const SeenScreen& seen)
+{
+    window.showPage(Page::Shelf);
+    emit window.mixRequested();
+    letSettle();
+    auto* guide = window.findChild<MixingPage*>();
+    if (!guide)
+        return;
+    if (guide->choice()->powder()->isVisible())
+        guide->choice()->powder()->setValue(111);
+    for (int step = 0; step < MixingPage::kSteps; ++step) {
+        letSettle();
+        seen(window, QStringLiteral("guide-%1").arg(static_cast<int>(guide->step()) + 1));
+        if (guide->step() == MixingPage::Step::Dissolve) {
+            guide->dissolve()->pour();
+            letSettle();
+            seen(window, QStringLiteral("guide-poured"));
+            guide->dissolve()->clearBox()->setChecked(true);
+        }
+        if (step + 1 < MixingPage::kSteps)
+            guide->next();
+    }
+    guide->next();
+    letSettle();
+}
+
+void press(const QWidget& in, const char* name)
+{
+    if (auto* button = in.findChild<QAbstractButton*>(QLatin1String(name)))
+        button->click();
+    letSettle();
+}
+
+void seeBench(MainWindow& window, const SeenScreen& seen)
+{
+    window.showPage(Page::Bench);
+    auto* page = window.findChild<BenchPage*>();
+    letSettle();
+    seen(window, QStringLiteral("bench"));
+    press(*page, "start");
+    seen(window, QStringLiteral("bench-ready"));
+    press(*page, "hold");
+    seen(window, QStringLiteral("bench-running"));
+    press(*page, "abandon");
+    seen(window, QStringLiteral("bench-left"));
+    press(*page, "drop");
+}
+
+} // namespace
+
+void letSettle()
+{
+    constexpr int kLongEnough = 250;
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < kLongEnough) {
+        QApplication::processEvents(QEventLoop::AllEvents, 20);
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+}
+
+void seePages(MainWindow& window, Session& session, const SeenScreen& seen)
+{
+    seeShelf(window, session, seen);
+    seeDayBook(window, seen);
+    window.showPage(Page::Cupboard);
+    letSettle();
+    seen(window, QStringLiteral("cupboard"));
+    seeFormulary(window, session, seen);
+    seeBench(window, seen);
+    seeGuide(window, seen);
+    window.showPage(Page::Shelf);
+    letSettle();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,29 @@
+// Every page and every dialog of the program on the demo's book, one after another, for whoever
+// looks at how they are laid out.
+#pragma once
+
+#include <QString>
+
+#include <functional>
+
+class QWidget;
+
+namespace ullage::app
+{
+
+class MainWindow;
+class Preferences;
+class Session;
+
+/// Called with each as it is shown and has settled. The name serves for a file.
+using SeenScreen = std::function<void(QWidget& screen, const QString& name)>;
+
+/// The window's pages with their parts, and the guide for mixing. The session is the window's.
+void seePages(MainWindow& window, Session& session, const SeenScreen& seen);
+/// All dialogs, made by themselves. Something is entered into the book.
+void seeDialogs(Session& session, Preferences& preferences, const SeenScreen& seen);
+
+/// Until what is read on other threads has come back and been laid out.
+void letSettle();
+
+} // namespace ullage::app

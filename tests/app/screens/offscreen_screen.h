@@ -1,0 +1,29 @@
+// A screen of a size of one's own for programs that run without one. To be called before the
+// application is made.
+#pragma once
+
+#include <QByteArray>
+#include <QFile>
+#include <QSize>
+#include <QString>
+
+namespace ullage::app
+{
+
+/// `folder` lives as long as the application.
+inline void useOffscreen(QSize size, const QString& folder)
+{
+    const QString path = folder + QStringLiteral("/screen.json");
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly))
+        qFatal("no place for the description of a screen");
+    file.write(QStringLiteral(R"({"screens":[{"name":"one","x":0,"y":0,"width":%1,"height":%2,)"
+                              R"("logicalDpi":96,"logicalBaseDpi":96,"dpr":1}]})")
+                   .arg(size.width())
+                   .arg(size.height())
+                   .toUtf8());
+    file.close();
+    qputenv("QT_QPA_PLATFORM", "offscreen:configfile=" + path.toLocal8Bit());
+}
+
+} // namespace ullage::app
