@@ -4,10 +4,10 @@
 #include "app/dialogs/side_column.h"
 #include "app/widgets/card.h"
 #include "app/widgets/caution_box.h"
+#include "app/widgets/folding_row.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 
-#include <QHBoxLayout>
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -27,14 +27,13 @@ constexpr int kPauseMs = 150; // after typing, before the consequences are recko
 
 DeedDialog::DeedDialog(const DialogContext& context, const QString& title, QWidget* parent)
     : FormDialog(context.wording, title, parent), m_context(context),
-      m_form(new FieldForm(context.wording, this)), m_row(new QHBoxLayout),
-      m_later(new QTimer(this))
+      m_form(new FieldForm(context.wording, this)), m_row(new FoldingRow), m_later(new QTimer(this))
 {
     m_row->setSpacing(Space::kPage);
     auto* left = new QVBoxLayout;
     left->addWidget(m_form);
     left->addStretch(1);
-    m_row->addLayout(left, 1);
+    m_row->addColumn(left, 1);
     body()->addLayout(m_row, 1);
     m_forms.push_back(m_form);
     m_later->setSingleShot(true);
@@ -84,7 +83,7 @@ QVBoxLayout* DeedDialog::side()
     if (!m_side) {
         auto* column = new SideColumn(this);
         m_side = column->column();
-        m_row->addWidget(column);
+        m_row->addColumn(column);
     }
     return m_side;
 }

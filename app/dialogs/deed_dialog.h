@@ -9,13 +9,13 @@
 #include "app/session/preferences.h"
 #include "app/session/session.h"
 
-class QHBoxLayout;
 class QTimer;
 
 namespace ullage::app
 {
 
 class ConsequenceCard;
+class FoldingRow;
 
 /// What a dialog works with; all of it outlives the dialog.
 struct DialogContext {
@@ -112,7 +112,7 @@ private:
     DialogContext m_context;
     FieldForm* m_form;
     std::vector<FieldForm*> m_forms; ///< that one and those within
-    QHBoxLayout* m_row;
+    FoldingRow* m_row;
     QVBoxLayout* m_side = nullptr;
     WhenEdit* m_when = nullptr; ///< of addWhen()
     ConsequenceCard* m_follows = nullptr;

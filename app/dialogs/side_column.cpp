@@ -14,6 +14,8 @@ namespace
 {
 
 constexpr int kWidth = 300;
+constexpr int kNarrowest = 240;
+constexpr int kLowest = 260;  // scrolling, in a dialog on a small screen
 constexpr int kBar = 12;      // room for the scroll bar beside the cards
 constexpr int kTallest = 580; // leaves a dialog within 800 pixels
 
@@ -32,12 +34,12 @@ SideColumn::SideColumn(QWidget* parent) : QScrollArea(parent)
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     viewport()->setAutoFillBackground(false);
     page->setAutoFillBackground(false);
-    setFixedWidth(kWidth + kBar);
+    setMinimumWidth(kNarrowest + kBar);
     setFocusPolicy(Qt::NoFocus); // the arrow keys belong to the form
     page->installEventFilter(this);
 }
 
-QSize SideColumn::sizeHint() const { return {kWidth + kBar, minimumHeight()}; }
+QSize SideColumn::sizeHint() const { return {kWidth + kBar, std::min(m_wanted, kTallest)}; }
 
 bool SideColumn::eventFilter(QObject* watched, QEvent* event)
 {
@@ -46,15 +48,28 @@ bool SideColumn::eventFilter(QObject* watched, QEvent* event)
     return QScrollArea::eventFilter(watched, event);
 }
 
+void SideColumn::resizeEvent(QResizeEvent* event)
+{
+    QScrollArea::resizeEvent(event);
+    fit();
+}
+
 void SideColumn::fit()
 {
-    const int wanted = m_column->hasHeightForWidth() ? m_column->totalHeightForWidth(kWidth + kBar)
+    const int inner = isVisible() ? std::max(width(), kNarrowest + kBar) : kWidth + kBar;
+    const int wanted = m_column->hasHeightForWidth() ? m_column->totalHeightForWidth(inner)
                                                      : m_column->totalSizeHint().height();
     // A bar that is there takes width, the words then take more height, and it stays: so it is only
-    // there where it must be.
-    setVerticalScrollBarPolicy(wanted > kTallest ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
-    setMinimumHeight(std::min(wanted, kTallest));
+    // there where it must be; room for it is kept beside the cards.
+    setVerticalScrollBarPolicy(wanted > std::min(kTallest, std::max(height(), kLowest))
+                                   ? Qt::ScrollBarAsNeeded
+                                   : Qt::ScrollBarAlwaysOff);
     widget()->setMinimumHeight(wanted);
+    if (wanted == m_wanted)
+        return;
+    m_wanted = wanted;
+    setMinimumHeight(std::min(wanted, kLowest));
+    updateGeometry();
 }
 
 } // namespace ullage::app

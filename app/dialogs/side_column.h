@@ -9,8 +9,8 @@ class QVBoxLayout;
 namespace ullage::app
 {
 
-/// 300 pixels wide besides room for its bar, and never taller than 580, so that a dialog stays
-/// within 800.
+/// 300 pixels wide besides room for its bar, less where the form needs it; asks for 580 pixels of
+/// height at most, so that a dialog stays within 800, and makes do with less on a small screen.
 class SideColumn : public QScrollArea
 {
     Q_OBJECT
@@ -24,11 +24,13 @@ public:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void fit();
 
     QVBoxLayout* m_column;
+    int m_wanted = 0; ///< height of all that is in it
 };
 
 } // namespace ullage::app

@@ -3,6 +3,7 @@
 #include "app/widgets/dialog_parts.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/scroll_room.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 
@@ -23,8 +24,11 @@ FormDialog::FormDialog(const Wording& wording, const QString& title, QWidget* pa
     auto* heading = new PlainLabel(title, this);
     heading->setFont(Theme::font(TextRole::PageTitle));
     whole->addWidget(heading);
+    auto* content = new QWidget;
+    content->setLayout(m_body);
+    m_body->setContentsMargins(0, 0, 0, 0);
     m_body->setSpacing(Space::kGap);
-    whole->addLayout(m_body, 1);
+    whole->addWidget(new ScrollRoom(content, this), 1);
     whole->addWidget(m_refusal);
 
     auto* buttons = new QDialogButtonBox(this);

@@ -1,10 +1,15 @@
 #include "app/widgets/manners.h"
 
+#include "app/widgets/screen_room.h"
+#include "app/widgets/scroll_room.h"
+
+#include <QComboBox>
 #include <QDialog>
 #include <QEvent>
 #include <QLayout>
+#include <QMainWindow>
 #include <QPushButton>
-#include <QScreen>
+#include <QTabBar>
 
 #include <algorithm>
 
@@ -19,64 +24,65 @@ namespace
 void growToWords(QDialog& dialog)
 {
     QLayout* layout = dialog.layout();
-    if (!layout || !layout->hasHeightForWidth() || dialog.testAttribute(Qt::WA_Resized))
+    if (!layout || dialog.testAttribute(Qt::WA_Resized))
         return;
     layout->activate();
-    const QSize hint = dialog.sizeHint().expandedTo(dialog.minimumSizeHint());
-    const int wanted = std::max(hint.height(), layout->totalHeightForWidth(hint.width()));
+    const QSize hint =
+        dialog.sizeHint().expandedTo(dialog.minimumSizeHint()).boundedTo(roomOnScreen(dialog));
+    const int wanted = layout->hasHeightForWidth()
+                           ? std::max(hint.height(), layout->totalHeightForWidth(hint.width()))
+                           : hint.height();
     dialog.resize(hint.width(), wanted);
     // As a size that nobody asked for, so that it may still follow the words.
     dialog.setAttribute(Qt::WA_Resized, false);
 }
 
 // Words that come while it is open push nothing out of sight either. It never shrinks by itself.
+// What scrolls within need not grow with it: it asks for its height as a hint, and gets that
+// unless the user has chosen a size.
 void growWithWords(QDialog& dialog)
 {
     QLayout* layout = dialog.layout();
     if (!layout)
         return;
     layout->activate();
-    const int wanted = layout->hasHeightForWidth() ? layout->totalHeightForWidth(dialog.width())
-                                                   : layout->totalMinimumSize().height();
+    const bool sizedByUser = dialog.testAttribute(Qt::WA_Resized);
+    int wanted = layout->hasHeightForWidth() ? layout->totalHeightForWidth(dialog.width())
+                                             : layout->totalMinimumSize().height();
+    if (!sizedByUser && dialog.findChild<ScrollRoom*>())
+        wanted = std::max(wanted, layout->totalSizeHint().height());
+    wanted = std::min(wanted, roomOnScreen(dialog).height());
     if (wanted <= dialog.height())
         return;
-    const bool sizedByUser = dialog.testAttribute(Qt::WA_Resized);
     dialog.resize(dialog.width(), wanted);
     dialog.setAttribute(Qt::WA_Resized, sizedByUser);
 }
 
-void keepOnScreen(QDialog& dialog)
-{
-    const QRect room = dialog.screen()->availableGeometry();
-    QRect frame = dialog.frameGeometry();
-    frame.moveRight(std::min(frame.right(), room.right()));
-    frame.moveBottom(std::min(frame.bottom(), room.bottom()));
-    frame.moveLeft(std::max(frame.left(), room.left()));
-    frame.moveTop(std::max(frame.top(), room.top()));
-    if (frame.topLeft() != dialog.frameGeometry().topLeft())
-        dialog.move(frame.topLeft());
-}
-
-class DialogManners : public QObject
+// A window opens within its screen and grows only there. A user may still drag one past an edge.
+class WindowManners : public QObject
 {
 public:
-    static DialogManners& instance()
+    static WindowManners& instance()
     {
-        static DialogManners manners;
+        static WindowManners manners;
         return manners;
     }
 
     bool eventFilter(QObject* watched, QEvent* event) override
     {
-        auto* dialog = qobject_cast<QDialog*>(watched);
-        if (!dialog || !dialog->isWindow())
+        auto* window = static_cast<QWidget*>(watched);
+        if (!window->isWindow())
             return false;
-        if (event->type() == QEvent::Show && !event->spontaneous())
-            growToWords(*dialog);
-        else if (event->type() == QEvent::LayoutRequest && dialog->isVisible())
+        auto* dialog = qobject_cast<QDialog*>(window);
+        if (event->type() == QEvent::Show && !event->spontaneous()) {
+            if (dialog)
+                growToWords(*dialog);
+            keepOnScreen(*window);
+        } else if (dialog && event->type() == QEvent::LayoutRequest && dialog->isVisible()) {
             growWithWords(*dialog);
-        else if (event->type() == QEvent::Resize && dialog->isVisible())
+        } else if (dialog && event->type() == QEvent::Resize && dialog->isVisible()) {
             keepOnScreen(*dialog);
+        }
         return false;
     }
 };
@@ -88,8 +94,14 @@ void teachManners(QWidget* widget)
     if (auto* button = qobject_cast<QPushButton*>(widget)) {
         if (!qobject_cast<QDialog*>(button->window()))
             button->setAutoDefault(true);
-    } else if (qobject_cast<QDialog*>(widget)) {
-        widget->installEventFilter(&DialogManners::instance());
+    } else if (auto* box = qobject_cast<QComboBox*>(widget)) {
+        if (box->sizeAdjustPolicy() == QComboBox::AdjustToContentsOnFirstShow)
+            box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    } else if (auto* tabs = qobject_cast<QTabBar*>(widget)) {
+        tabs->setUsesScrollButtons(false);
+        tabs->setElideMode(Qt::ElideNone);
+    } else if (qobject_cast<QDialog*>(widget) || qobject_cast<QMainWindow*>(widget)) {
+        widget->installEventFilter(&WindowManners::instance());
     }
 }
 

@@ -1,6 +1,7 @@
 #include "app/window/main_window.h"
 
 #include "app/shelf/shelf_page.h"
+#include "app/widgets/page_room.h"
 #include "app/widgets/plain_text.h"
 #include "app/window/no_book.h"
 #include "app/window/page_to_come.h"
@@ -58,7 +59,10 @@ MainWindow::MainWindow(QWidget* parent)
     connect(m_rail, &Rail::salvageRequested, this, &MainWindow::salvageRequested);
     makeMenus();
     retranslate();
-    setMinimumSize(1080, 680);
+    // Whatever stands beside the rail scrolls where the window is too small for it.
+    row->addWidget(new PageRoom(row->takeAt(1)->widget()), 1);
+    // With its title and frame it has room on a screen of 1024 × 700.
+    setMinimumSize(960, 600);
     resize(1280, 800);
 }
 

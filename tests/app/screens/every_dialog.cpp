@@ -49,6 +49,8 @@ void show(QWidget& dialog, const QString& name, const SeenScreen& seen)
 void showForm(FormDialog& dialog, const QString& name, const SeenScreen& seen)
 {
     show(dialog, name, seen);
+    ScriptedPrompts back; // whatever is asked: not like that
+    const PromptsInForce inForce(back);
     dialog.accept();
     if (!dialog.isVisible())
         return;
