@@ -2,6 +2,7 @@
 
 #include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
+#include "app/widgets/scroll_room.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
@@ -23,6 +24,13 @@ namespace ullage::app
 {
 
 using chemistry::Millilitres;
+
+namespace
+{
+
+constexpr int kShownOfTank = 18; // letters; more where there is room
+
+} // namespace
 
 TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget* parent)
     : QDialog(parent), m_name(new QLineEdit(QString::fromStdString(tank.name))),
@@ -74,7 +82,10 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
         m_places.push_back(place);
         ++row;
     }
-    column->addLayout(grid);
+    auto* body = new QWidget;
+    body->setLayout(grid);
+    grid->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(new ScrollRoom(body), 1);
     auto* hint = new PlainLabel(tr("With no places at all the tank is not checked."));
     setTone(hint, Tone::Quiet);
     column->addWidget(hint);
@@ -122,7 +133,7 @@ TankEdit::TankEdit(BenchMemory& memory, const Wording& wording, QWidget* parent)
     column->addWidget(m_list);
     column->addLayout(row);
     m_list->setAccessibleName(tr("Tank"));
-    m_list->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_list->setMinimumContentsLength(kShownOfTank);
     auto* change = new QPushButton(tr("Change…"));
     auto* add = new QPushButton(tr("New…"));
     change->setAccessibleName(tr("Change this tank"));

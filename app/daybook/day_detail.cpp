@@ -4,6 +4,7 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/wrapping_button.h"
 
 #include <QPushButton>
 #include <QScrollArea>
@@ -47,12 +48,9 @@ QLabel* DayDetail::addText(const QString& text)
 
 QPushButton* DayDetail::addLink(const QString& text, const QString& spoken)
 {
-    auto* link = new QPushButton(plainCaption(text), m_content);
-    setButtonLook(link, ButtonLook::Quiet);
+    auto* link = new WrappingButton(text, m_content);
     link->setAccessibleName(spoken);
     setPlainToolTip(link, spoken);
-    // As wide as there is room for; a long name is cut by the card, and told whole by the tip.
-    link->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     return link;
 }
 
@@ -70,7 +68,7 @@ void DayDetail::setFacts(const DayFacts& facts)
     for (const DayFilm& film : facts.films) {
         auto* link = addLink(film.text, tr("Card of the film %1").arg(film.text));
         connect(link, &QPushButton::clicked, this, [this, film] { emit filmRequested(film.id); });
-        m_column->addWidget(link, 0, Qt::AlignLeft);
+        m_column->addWidget(link);
         if (!film.marks.isEmpty())
             setTone(addText(film.marks), Tone::Near);
     }

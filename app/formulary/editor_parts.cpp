@@ -1,11 +1,11 @@
 #include "app/formulary/editor_parts.h"
 
 #include "app/widgets/card.h"
+#include "app/widgets/folding_row.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 
 #include <QFormLayout>
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QVBoxLayout>
 
@@ -24,13 +24,12 @@ void addField(QFormLayout& form, const QString& name, QWidget* field)
 
 void addCards(QVBoxLayout& body, QFormLayout* fields, Card* shown)
 {
-    auto* row = new QHBoxLayout;
-    row->setSpacing(Space::kGap);
+    auto* row = new FoldingRow;
     auto* typed = new Card({}, shown->parentWidget());
     typed->body()->addLayout(fields);
     typed->body()->addStretch();
-    row->addWidget(typed, 1);
-    row->addWidget(shown, 1);
+    row->addColumn(typed, 1);
+    row->addColumn(shown, 1);
     body.addLayout(row, 1);
 }
 

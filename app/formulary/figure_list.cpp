@@ -8,6 +8,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace ullage::app
 {
@@ -18,16 +19,26 @@ namespace
 constexpr int kRowHeight = 58;
 constexpr int kBareHeight = 44; // without a source line
 constexpr int kInset = 8;
+constexpr double kLabelLine = 16;
+constexpr double kValueLine = 18;
+constexpr int kUsual = 300;
+constexpr double kTaken = 2 * kInset + kBadgeWidth + 10; // of a row's width, by other than words
 
 class FigureDelegate : public QStyledItemDelegate
 {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
-    QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override
+    // What a figure is called, and the figure, are shown whole, on as many lines as they take.
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
         const bool bare = index.data(FigureModel::SourceRole).toString().isEmpty();
-        return {200, bare ? kBareHeight : kRowHeight};
+        const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+        const double width = (view ? view->viewport()->width() : kUsual) - kTaken;
+        const double more =
+            heightOf(labelFont(), index, FigureModel::LabelRole, width) - kLabelLine +
+            heightOf(valueFont(), index, FigureModel::ValueRole, width) - kValueLine;
+        return {200, (bare ? kBareHeight : kRowHeight) + static_cast<int>(std::ceil(more))};
     }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -46,20 +57,17 @@ public:
         painter->drawLine(QPointF(cell.left() + kInset, cell.bottom()),
                           QPointF(cell.right() - kInset, cell.bottom()));
         const bool known = index.data(FigureModel::KnownRole).toBool();
-        const double right = cell.right() - kInset - kBadgeWidth - 10;
-        QRectF line(cell.left() + kInset, cell.top() + 5, right - cell.left() - kInset, 16);
-        QFont font = Theme::font(TextRole::Small);
-        font.setWeight(QFont::DemiBold);
-        write(*painter, line, font, c.quiet, index.data(FigureModel::LabelRole).toString());
-        line.translate(0, 16);
-        line.setHeight(18);
-        font = Theme::font(TextRole::Strong);
-        write(*painter, line, font, known ? c.ink : c.quiet,
+        QRectF line(cell.left() + kInset, cell.top() + 5, cell.width() - kTaken, 0);
+        line.setHeight(heightOf(labelFont(), index, FigureModel::LabelRole, line.width()));
+        write(*painter, line, labelFont(), c.quiet, index.data(FigureModel::LabelRole).toString());
+        line.moveTop(line.bottom());
+        line.setHeight(heightOf(valueFont(), index, FigureModel::ValueRole, line.width()));
+        write(*painter, line, valueFont(), known ? c.ink : c.quiet,
               index.data(FigureModel::ValueRole).toString());
-        line.translate(0, 17);
-        line.setHeight(16);
-        write(*painter, line, Theme::font(TextRole::Small), c.quiet,
-              index.data(FigureModel::SourceRole).toString());
+        line.moveTop(line.bottom() - 1);
+        line.setHeight(kLabelLine);
+        writeOneLine(*painter, line, Theme::font(TextRole::Small), c.quiet,
+                     index.data(FigureModel::SourceRole).toString());
         if (known)
             paintGrade(*painter, badge(cell), gradeAt(index));
         painter->restore();
@@ -93,8 +101,35 @@ private:
                                : std::nullopt;
     }
 
-    static void write(QPainter& painter, const QRectF& line, const QFont& font,
+    static QFont labelFont()
+    {
+        QFont font = Theme::font(TextRole::Small);
+        font.setWeight(QFont::DemiBold);
+        return font;
+    }
+
+    static QFont valueFont() { return Theme::font(TextRole::Strong); }
+
+    static double heightOf(const QFont& font, const QModelIndex& index, int role, double width)
+    {
+        const double least = role == FigureModel::LabelRole ? kLabelLine : kValueLine;
+        return std::max(least, QFontMetricsF(font)
+                                   .boundingRect(QRectF(0, 0, width, 1000),
+                                                 Qt::AlignLeft | Qt::TextWordWrap,
+                                                 index.data(role).toString())
+                                   .height());
+    }
+
+    static void write(QPainter& painter, const QRectF& lines, const QFont& font,
                       const QColor& colour, const QString& text)
+    {
+        painter.setFont(font);
+        painter.setPen(colour);
+        painter.drawText(lines, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, text);
+    }
+
+    static void writeOneLine(QPainter& painter, const QRectF& line, const QFont& font,
+                             const QColor& colour, const QString& text)
     {
         painter.setFont(font);
         painter.setPen(colour);
@@ -148,6 +183,7 @@ FigureList::FigureList(QWidget* parent) : QListView(parent), m_model(new FigureM
     setFrameShape(QFrame::NoFrame);
     setStyleSheet(QStringLiteral("QListView { background: transparent; border: none; }"));
     setVerticalScrollMode(ScrollPerPixel);
+    setResizeMode(Adjust); // rows are as tall as their words need at this width
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(tr("Figures"));
 }

@@ -9,6 +9,7 @@
 #include "app/formulary/vessels_tab.h"
 #include "app/widgets/card.h"
 #include "app/widgets/explanation_view.h"
+#include "app/widgets/folding_row.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/theme.h"
 
@@ -66,17 +67,15 @@ FormularyPage::FormularyPage(FormularyDeeds deeds, QWidget* parent)
 QWidget* FormularyPage::makeSolutions()
 {
     auto* page = new QWidget(this);
-    auto* row = new QHBoxLayout(page);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(Space::kGap);
+    auto* row = new FoldingRow(page);
     auto* listCard = new Card({}, page);
     listCard->setAccessibleName(tr("Solutions"));
     m_list = new SolutionList(listCard);
     listCard->body()->addWidget(m_list);
-    listCard->setMinimumWidth(220);
+    listCard->setMinimumWidth(190);
     listCard->setMaximumWidth(340);
     m_card = new SolutionCard(page);
-    m_card->setMinimumWidth(330);
+    m_card->setMinimumWidth(290);
     auto* right = new QWidget(page);
     m_right = new QVBoxLayout(right);
     m_right->setContentsMargins(0, 0, 0, 0);
@@ -87,9 +86,9 @@ QWidget* FormularyPage::makeSolutions()
     m_whyCard->body()->addWidget(m_why);
     m_right->addWidget(m_charts, 6);
     m_right->addWidget(m_whyCard, 5);
-    row->addWidget(listCard, 5);
-    row->addWidget(m_card, 8);
-    row->addWidget(right, 8);
+    row->addColumn(listCard, 5);
+    row->addColumn(m_card, 8);
+    row->addColumn(right, 8);
     connect(m_list, &SolutionList::solutionChosen, this, &FormularyPage::showSolution);
     connect(m_list, &SolutionList::solutionOpened, this, [this] { edit(false); });
     connect(m_card, &SolutionCard::editWanted, this, [this] { edit(false); });

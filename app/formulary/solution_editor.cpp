@@ -5,6 +5,7 @@
 #include "app/formulary/solution_form.h"
 #include "app/widgets/card.h"
 #include "app/widgets/factor_rows.h"
+#include "app/widgets/folding_row.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
@@ -13,7 +14,6 @@
 #include "app/words/shown_names.h"
 #include "core/formulary/implied.h"
 
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -26,7 +26,8 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kPreviewWidth = 360;
+constexpr int kPreviewWidth = 280;
+constexpr int kLowest = 320; // of the fields, which scroll by themselves
 
 QString titleOf(SolutionEditor::Purpose purpose)
 {
@@ -91,8 +92,7 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     sentence->setWordWrap(true);
     setTone(sentence, Tone::Quiet);
     body()->addWidget(sentence);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(Space::kGap);
+    auto* row = new FoldingRow;
     auto* fields = new Card({}, this);
     auto* scroll = new QScrollArea(fields);
     scroll->setWidgetResizable(true);
@@ -103,16 +103,17 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     scroll->viewport()->setAutoFillBackground(false);
     m_form->layout()->setContentsMargins(2, 2, 12, 2);
     scroll->setMinimumWidth(m_form->minimumSizeHint().width() + 8);
+    scroll->setMinimumHeight(kLowest);
     fields->body()->addWidget(scroll);
-    row->addWidget(fields, 1);
+    row->addColumn(fields, 1);
     auto* preview = new QVBoxLayout;
     preview->setSpacing(Space::kGap);
-    m_charts->setFixedWidth(kPreviewWidth);
+    m_charts->setMinimumWidth(kPreviewWidth);
     preview->addWidget(m_charts, 1);
     auto* implied = new Card(tr("What these figures imply"), this);
     implied->body()->addWidget(m_implied);
     preview->addWidget(implied);
-    row->addLayout(preview);
+    row->addColumn(preview);
     body()->addLayout(row, 1);
     connect(m_form, &SolutionForm::changed, this, &SolutionEditor::showState);
     resize(1220, 720);

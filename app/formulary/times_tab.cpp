@@ -8,6 +8,7 @@
 #include "app/formulary/time_editor.h"
 #include "app/widgets/card.h"
 #include "app/widgets/empty_state.h"
+#include "app/widgets/folding_row.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
@@ -38,9 +39,7 @@ TimesTab::TimesTab(FormularyDeeds deeds, QWidget* parent)
       m_notes(new PlainLabel(this)), m_edit(new QPushButton(tr("Edit…"), this)),
       m_withdraw(new QPushButton(tr("Delete…"), this))
 {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(Space::kGap);
+    auto* row = new FoldingRow(this);
     auto* list = new Card({}, this);
     list->body()->addWidget(m_table, 1);
     list->body()->addWidget(m_empty, 1);
@@ -60,8 +59,8 @@ TimesTab::TimesTab(FormularyDeeds deeds, QWidget* parent)
     }
     buttons->addStretch();
     m_detail->body()->addLayout(buttons);
-    row->addWidget(list, 2);
-    row->addWidget(m_detail, 1);
+    row->addColumn(list, 2);
+    row->addColumn(m_detail, 1);
     connect(m_table, &FormularyTable::rowChosen, this, &TimesTab::showFigure);
     connect(m_table, &FormularyTable::rowOpened, this, &TimesTab::edit);
     connect(m_edit, &QPushButton::clicked, this, &TimesTab::edit);

@@ -4,6 +4,7 @@
 #include "app/formulary/vessel_words.h"
 #include "app/widgets/card.h"
 #include "app/widgets/explanation_view.h"
+#include "app/widgets/folding_row.h"
 #include "app/widgets/theme.h"
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"
@@ -11,7 +12,6 @@
 #include "app/words/shown_names.h"
 #include "core/formulary/implied.h"
 
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 namespace ullage::app
@@ -25,17 +25,15 @@ VesselsTab::VesselsTab(QWidget* parent)
                                  {1, 3, 4}, 0, this)),
       m_why(new ExplanationView(ExplanationView::Heading::Shown, this))
 {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(Space::kGap);
+    auto* row = new FoldingRow(this);
     auto* list = new Card({}, this);
     list->body()->addWidget(m_table);
     auto* implied = new Card(tr("Where from?"), this);
     implied->body()->addWidget(m_why);
     implied->setMinimumWidth(320);
     implied->setMaximumWidth(460);
-    row->addWidget(list, 2);
-    row->addWidget(implied, 1);
+    row->addColumn(list, 2);
+    row->addColumn(implied, 1);
     connect(m_table, &FormularyTable::rowChosen, this, &VesselsTab::showVessel);
 }
 

@@ -14,6 +14,7 @@
 #include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/quantity_edit.h"
+#include "app/widgets/scroll_room.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/cautions.h"
@@ -77,13 +78,11 @@ MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* paren
     row->addWidget(m_steps, 28);
 
     auto* work = new Card({}, this);
-    m_stack->addWidget(m_choice);
-    m_stack->addWidget(makeSafety());
-    m_stack->addWidget(m_water);
-    m_stack->addWidget(m_dissolve);
-    m_stack->addWidget(makeWords(m_topUpHeading, m_topUp));
-    m_stack->addWidget(makeClose());
-    m_stack->addWidget(m_done);
+    // Step by step, in a room that scrolls where the window is too low for it.
+    for (QWidget* step :
+         std::initializer_list<QWidget*>{m_choice, makeSafety(), m_water, m_dissolve,
+                                         makeWords(m_topUpHeading, m_topUp), makeClose(), m_done})
+        m_stack->addWidget(new ScrollRoom(step));
     work->body()->addWidget(m_stack, 1);
     m_ask->setFigures([this] { return figures(); });
     setTone(m_problem, Tone::Discard);
@@ -216,8 +215,8 @@ void MixingPage::goTo(Step step)
 {
     m_stack->setCurrentIndex(static_cast<int>(step));
     showState();
-    if (QWidget* page = m_stack->currentWidget())
-        page->setFocus();
+    if (const auto* room = qobject_cast<ScrollRoom*>(m_stack->currentWidget()))
+        room->widget()->setFocus();
 }
 
 QString MixingPage::problem() const

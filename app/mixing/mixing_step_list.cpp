@@ -93,8 +93,16 @@ void MixingStepList::paintEvent(QPaintEvent*)
         const QRectF words = row.adjusted(48, 0, -8, 0);
         font = Theme::font(now ? TextRole::Strong : TextRole::Body);
         font.setPixelSize(15);
-        painter.setFont(font);
         painter.setPen(done ? c.quiet : c.ink);
+        if (QFontMetricsF(font).horizontalAdvance(step.name) > words.width()) {
+            // A name that takes two lines takes the detail's place.
+            font.setPixelSize(14);
+            painter.setFont(font);
+            painter.drawText(QRectF(words.left(), dot.top() + 2, words.width(), kDot + 18),
+                             Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, step.name);
+            continue;
+        }
+        painter.setFont(font);
         painter.drawText(QRectF(words.left(), dot.top(), words.width(), kDot),
                          Qt::AlignLeft | Qt::AlignVCenter, step.name);
         font = Theme::font(TextRole::Small);

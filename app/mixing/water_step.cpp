@@ -61,6 +61,7 @@ WaterStep::WaterStep(BathClockBox::Now now, const Wording& wording, QWidget* par
       m_bar(new BlendBar(this)), m_clock(new BathClockBox(std::move(now), wording, this))
 {
     m_headline->setFont(Theme::font(TextRole::Hero));
+    m_headline->setMinimumWidth(1); // fitHeadline() sees to the rest
     m_note->setWordWrap(true);
     setTone(m_note, Tone::Quiet);
     for (QuantityEdit* edit : {m_hot, m_cold, m_wanted}) {
@@ -133,6 +134,24 @@ void WaterStep::setPlan(const MixingPlan& plan)
     showBlend();
 }
 
+// The figure whole, in the largest type that it has room for.
+void WaterStep::fitHeadline()
+{
+    QFont font = Theme::font(TextRole::Hero);
+    for (const int pixels : {font.pixelSize(), 38, 30, 24}) {
+        font.setPixelSize(pixels);
+        if (QFontMetricsF(font).horizontalAdvance(m_headline->text()) <= width())
+            break;
+    }
+    m_headline->setFont(font);
+}
+
+void WaterStep::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fitHeadline();
+}
+
 QString WaterStep::headline() const { return m_headline->text(); }
 
 std::vector<Explanation> WaterStep::figures() const
@@ -161,6 +180,7 @@ void WaterStep::showBlend()
         wanted ? tr("%1 at %2", "volume, temperature")
                      .arg(volumeText(m_start, m_wording), shortTemperatureText(*wanted, m_wording))
                : volumeText(m_start, m_wording));
+    fitHeadline();
     if (!hot || !cold || !wanted) {
         m_bar->setBlend(std::nullopt, m_wording, tr("three temperatures are needed"));
         return;

@@ -39,7 +39,11 @@ public:
     /// "500 ml at 40 °C".
     [[nodiscard]] QString headline() const;
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void fitHeadline();
     void retranslate();
     void showNote();
     void showBlend();

@@ -48,10 +48,11 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     auto* headingLine = new QHBoxLayout;
     headingLine->setContentsMargins(0, 0, 0, 0);
     m_heading->setFont(Theme::font(TextRole::CardTitle));
+    m_heading->setWordWrap(true); // the bottle and its solution whole, beside "Where from?"
     m_heading->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     setTone(m_heading, Tone::Quiet);
     headingLine->addWidget(m_heading, 1);
-    headingLine->addWidget(m_ask);
+    headingLine->addWidget(m_ask, 0, Qt::AlignTop);
     auto* timeLine = new QHBoxLayout(m_timeRow);
     timeLine->setContentsMargins(0, 0, 0, 0);
     timeLine->setSpacing(Space::kGap);

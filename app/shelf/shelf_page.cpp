@@ -131,9 +131,9 @@ ShelfPage::ShelfPage(QWidget* parent)
     row->addWidget(m_next, 35);
     row->addWidget(m_left, 42);
     row->addWidget(m_perFilm, 33);
-    m_next->setMinimumWidth(316);
-    m_left->setMinimumWidth(260);
-    m_perFilm->setMinimumWidth(240);
+    m_next->setMinimumWidth(290);
+    m_left->setMinimumWidth(230);
+    m_perFilm->setMinimumWidth(200);
     for (Card* card :
          {static_cast<Card*>(m_next), static_cast<Card*>(m_left), static_cast<Card*>(m_perFilm)})
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);

@@ -20,7 +20,10 @@ constexpr int kNarrowest = 156;        // cell of a roomy shelf
 constexpr int kNarrowestCompact = 188; // and of a compact one
 constexpr int kWidest = 216;
 constexpr int kScrollBar = 12;
-constexpr double kSmallestScale = 0.8;
+constexpr int kLowestCompact = 104;
+constexpr int kStepsARow = 3;          // of the wheel's three lines, so that a notch is a row
+constexpr double kLeastScale = 0.5;    // in a low window
+constexpr double kSmallestScale = 0.8; // that another row is made room for
 constexpr double kLargestScale = 1.3;
 
 } // namespace
@@ -113,16 +116,30 @@ void ShelfView::fitCells()
     int cellWidth = room / columns;
     if (count <= fitting)
         cellWidth = std::min(cellWidth, kWidest);
-    // One row grows with the view; several rows stay at a size that lets a second row show.
-    const double words = BottleDelegate::cellHeight(ShelfLayout::Roomy, 0);
-    const double perScale = BottleDelegate::cellHeight(ShelfLayout::Roomy, 1) - words;
-    const double scale = count > fitting ? kSmallestScale
-                                         : std::clamp((viewport()->height() - 2 - words) / perScale,
-                                                      kSmallestScale, kLargestScale);
-    const QSize cell(cellWidth, BottleDelegate::cellHeight(layout, scale));
+    const int rows = (count + columns - 1) / std::max(1, columns);
+    const QSize cell(cellWidth, rowHeight(layout, std::max(1, rows)));
     m_delegate->setLayout(layout, cell);
     setGridSize(cell);
-    verticalScrollBar()->setSingleStep(cell.height() / 4);
+    verticalScrollBar()->setSingleStep(cell.height() / kStepsARow);
+}
+
+// Rows are seen whole: those that have room are made as tall as fills the view, so that none is cut
+// at its lower edge.
+int ShelfView::rowHeight(ShelfLayout layout, int rows) const
+{
+    const int room = viewport()->height() - 2;
+    const int usual = layout == ShelfLayout::Compact
+                          ? kLowestCompact
+                          : BottleDelegate::cellHeight(layout, kSmallestScale);
+    if (layout == ShelfLayout::Compact && rows * BottleDelegate::cellHeight(layout, 1) <= room)
+        return BottleDelegate::cellHeight(layout, 1);
+    const int seen = std::clamp(room / usual, 1, rows);
+    if (layout == ShelfLayout::Compact)
+        return std::max(kLowestCompact, room / seen);
+    const int largest = BottleDelegate::cellHeight(layout, kLargestScale);
+    const int least = BottleDelegate::cellHeight(layout, kLeastScale);
+    const int height = std::max(room / seen, least);
+    return seen == rows ? std::min(height, largest) : height;
 }
 
 void ShelfView::paintEvent(QPaintEvent* event)

@@ -48,6 +48,7 @@ protected:
 
 private:
     void fitCells();
+    [[nodiscard]] int rowHeight(ShelfLayout layout, int rows) const;
     void rememberSelection();
     void restoreSelection();
 

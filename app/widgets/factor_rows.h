@@ -23,11 +23,17 @@ public:
     void setRowHeight(int height);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    [[nodiscard]] static QFont fontOf(const FactorRow& row);
+    [[nodiscard]] static bool takesTwoLines(const FactorRow& row, int width);
+
     std::vector<FactorRow> m_rows;
     int m_rowHeight = 27;
 };

@@ -63,7 +63,7 @@ QComboBox { padding-right: 26px; }
 QComboBox:focus { padding-right: 25px; }
 QComboBox::drop-down { border: none; width: 26px; }
 QComboBox::down-arrow { image: url(%icons-down.svg); width: 12px; height: 12px; }
-QComboBox QAbstractItemView { background: @card; border: 1px solid @border; padding: 4px;
+QComboBox QAbstractItemView { background: @card; border: 1px solid @border; padding: 0;
   outline: none; }
 QComboBox QAbstractItemView::item { min-height: 26px; padding: 0 8px; border-radius: 4px; }
 QComboBox QAbstractItemView::item:selected { background: @selected; color: @ink; }
