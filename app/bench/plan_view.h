@@ -7,6 +7,7 @@
 
 #include "app/bench/bench_memory.h"
 #include "app/bench/run_host.h"
+#include "app/dialogs/load_question.h"
 #include "core/ledger/next_load.h"
 #include "core/ledger/run_clock.h"
 
@@ -80,6 +81,7 @@ private:
     std::vector<ledger::Judged> m_judged;
     ledger::NextLoad m_next;
     std::map<formulary::Role, std::string> m_chosen;
+    LoadQuestion m_question;
     std::vector<ledger::RunFilm> m_later; ///< of a split load, still to come
     std::vector<ledger::RunTemplate> m_templates;
     std::string m_developer; ///< the solution that a time was last wanted for

@@ -312,6 +312,9 @@ void PlanView::start()
     const ledger::LoadWishes wanted = wishes();
     if (!m_next.canStart() || m_blocked)
         return;
+    // What a bottle can still do stands on its card, and in the button.
+    if (!m_question.sure(this, {.load = wanted.load}, {}, m_host->wording()))
+        return;
     m_memory->remember(*wanted.tank);
     m_memory->setLastTemplate(m_template->currentText());
     const auto films = m_films->films();

@@ -104,7 +104,21 @@ bool ForgottenDialog::restIsFine()
     const QString problem = m_film->problem();
     if (!problem.isEmpty())
         showProblem(QStringLiteral("films"), problem);
-    return problem.isEmpty();
+    return problem.isEmpty() && sureOfLoad();
+}
+
+// By what the bottles could do at that moment.
+bool ForgottenDialog::sureOfLoad()
+{
+    const auto run = m_film->run(batch());
+    if (!run)
+        return true; // what is missing is said where it is entered
+    std::vector<ledger::Judged> then;
+    for (const ledger::Bath& bath : run->baths) {
+        if (const auto bottle = session().book().batch(bath.batch, moment()))
+            then.push_back({*bottle, ledger::assess(*bottle)});
+    }
+    return m_question.sure(this, *run, then, wording());
 }
 
 Result<void> ForgottenDialog::act()

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/dialogs/happening_dialog.h"
+#include "app/dialogs/load_question.h"
 
 class QComboBox;
 
@@ -33,10 +34,12 @@ protected:
 private:
     void fillBottles();
     void fillAlso();
+    [[nodiscard]] bool sureOfLoad();
 
     WhenEdit* m_moment;
     QComboBox* m_bottle;
     FilmForm* m_film;
+    LoadQuestion m_question;
     std::string m_wanted; ///< the bottle chosen last: chosen again where it is offered
 };
 

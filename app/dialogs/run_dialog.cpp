@@ -301,7 +301,7 @@ bool RunDialog::restIsFine()
         return fine(kBaths, problems.front());
     if (m_baths->baths().empty())
         return fine(kBaths, tr("Baths: choose at least one bottle."));
-    return true;
+    return m_question.sure(this, run(), bottlesThen(), wording());
 }
 
 ledger::FilmRun RunDialog::run() const

@@ -4,6 +4,7 @@
 
 #include "app/dialogs/bath_table.h"
 #include "app/dialogs/deed_dialog.h"
+#include "app/dialogs/load_question.h"
 #include "app/words/next_film.h"
 #include "core/ledger/run_state.h"
 
@@ -33,6 +34,8 @@ public:
 
     /// The developing time shown, "12:35" or a factor; empty without a developer or a temperature.
     [[nodiscard]] QString timeShown() const;
+    /// Above the buttons, until it is logged: why this has to be asked.
+    void say(const QString& why) { setRefusal(why); }
     /// Of time, bottles and load, one sentence each; none of them hinders logging.
     [[nodiscard]] QStringList warnings() const { return m_warned; }
 
@@ -73,6 +76,7 @@ private:
     QLabel* m_fix;
     QLabel* m_warnings;
     QStringList m_warned;
+    LoadQuestion m_question;
     std::string m_developer;            ///< solution that a time was last wanted for
     std::vector<ledger::Judged> m_then; ///< the bottles as they were at m_thenAt
     std::optional<chemistry::Instant> m_thenAt;

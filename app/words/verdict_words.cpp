@@ -3,6 +3,7 @@
 
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/chemistry/films.h"
 #include "core/ledger/replenish.h"
 
 #include <QCoreApplication>
@@ -137,6 +138,14 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
     if (!so.filmsLeft)
         return Words::tr("Films: %1 done; no capacity is known for it.")
             .arg(filmsText(batch.filmsDone, wording));
+    // What has done more than it can has no count to be of.
+    const bool beyond = so.capacity && so.filmsLeft->value() <= 0 &&
+                        batch.wear.value() > so.capacity->value() + chemistry::kFilmSlack;
+    if (beyond)
+        return Words::tr("Films: %1 done; %2 of %3 films per litre.")
+            .arg(filmCountText(batch.filmsDone.value(), wording.locale),
+                 numberText(batch.wear.value(), 1, wording.locale),
+                 numberText(so.capacity->value(), 1, wording.locale));
     const QString used =
         Words::tr("Films: %1 of %2 used", "done, done and left together")
             .arg(filmCountText(batch.filmsDone.value(), wording.locale),

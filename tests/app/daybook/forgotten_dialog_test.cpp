@@ -3,6 +3,7 @@
 
 #include "app/daybook/forgotten_dialog.h"
 #include "app/dialogs/consequence_card.h"
+#include "app/widgets/prompts.h"
 #include "app/words/event_words.h"
 
 #include <QKeySequence>
@@ -142,6 +143,26 @@ QStringList bottles(const ForgottenDialog& dialog)
 }
 
 } // namespace
+
+TEST_F(Forgotten, MoreFilmThanCanBeIsAskedAboutOnce)
+{
+    ScriptedPrompts asked;
+    const PromptsInForce force(asked);
+    ForgottenDialog dialog(contextOf(desk), dev);
+    dialog.show();
+    dialog.setKind(Kind::Film);
+    spin(dialog, "Number of films", 9);
+    const QByteArray before = desk.journal();
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_EQ(desk.journal(), before);
+    ASSERT_EQ(asked.asked().size(), 1);
+    EXPECT_TRUE(asked.asked().back().contains("Is it really 9 films")) << "8 are left";
+    asked.answer(true);
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_DOUBLE_EQ(batch(dev).filmsDone.value(), 11);
+}
 
 TEST_F(Forgotten, FilmThroughTwoBottlesAtItsTime)
 {

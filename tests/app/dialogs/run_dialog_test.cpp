@@ -1,6 +1,7 @@
 #include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/run_dialog.h"
 #include "app/widgets/films_edit.h"
+#include "app/widgets/prompts.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
 #include <QPushButton>
@@ -192,6 +193,54 @@ TEST_F(RunFilm, warnsOfMoreFilmThanIsLeft)
     spin(dialog, "Number of films", 3);
     EXPECT_TRUE(dialog.warnings().join(' ').contains("Dev 14 has 2 films left"))
         << dialog.warnings().join(' ').toStdString();
+}
+
+TEST_F(RunFilm, asksOnceAboutMoreFilmThanCanBe)
+{
+    ScriptedPrompts asked;
+    const PromptsInForce force(asked);
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    spin(dialog, "Number of films", 999);
+    const QByteArray before = desk.journal();
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible()) << "not sure";
+    EXPECT_EQ(desk.journal(), before);
+    ASSERT_EQ(asked.asked().size(), 1);
+    EXPECT_TRUE(asked.asked().back().contains("Is it really 999 films in one load?"))
+        << asked.asked().back().toStdString();
+    asked.answer(true);
+    type(dialog, "Fixer: volume used", "1200"); // refused for another reason
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_EQ(asked.asked().size(), 2);
+    type(dialog, "Fixer: volume used", "600");
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_EQ(asked.asked().size(), 2) << "sure of just that already";
+    EXPECT_DOUBLE_EQ(batch(dev).filmsDone.value(), 999);
+}
+
+TEST_F(RunFilm, asksAboutMoreThanTheBottleHasLeft)
+{
+    desk.run(dev, 8);
+    ScriptedPrompts asked;
+    const PromptsInForce force(asked);
+    RunDialog dialog(contextOf(desk), nullptr);
+    dialog.show();
+    spin(dialog, "Number of films", 2);
+    setMoment(dialog, desk.now() - std::chrono::hours(24)); // then it had 10
+    spin(dialog, "Number of films", 9);
+    asked.answer(true);
+    dialog.accept();
+    EXPECT_TRUE(asked.asked().isEmpty()) << "by what it could do then";
+    ASSERT_TRUE(desk.session().undo());
+    RunDialog now(contextOf(desk), nullptr);
+    now.show();
+    spin(now, "Number of films", 3);
+    now.accept();
+    EXPECT_FALSE(now.isVisible());
+    EXPECT_EQ(asked.asked().size(), 1);
 }
 
 TEST_F(RunFilm, oneShotIsGoneAfterwards)

@@ -67,6 +67,15 @@ TEST(VerdictWords, restingIsAVerdictOfItsOwnWithTheTimeToTheNextLook)
     EXPECT_EQ(verdictWord(ledger::assess(spent).shown), "Discard") << "nobody waits for that";
 }
 
+TEST(VerdictWords, filmsBeyondTheCapacityAreNotCountedAgainstThemselves)
+{
+    const auto full = Bottle().films(1, 10).at(day(12));
+    EXPECT_TRUE(filmsSentence(full, ledger::assess(full), english()).startsWith("Films: 10 of 10"));
+    const auto beyond = Bottle().films(1, 30).at(day(40));
+    EXPECT_EQ(filmsSentence(beyond, ledger::assess(beyond), english()),
+              "Films: 30 done; 30 of 10 films per litre.");
+}
+
 TEST(VerdictWords, reachedCapacityIsSaidOnce)
 {
     const auto batch = Bottle().films(1, 10).at(day(12));
