@@ -36,6 +36,7 @@ const QString kVesselName = QStringLiteral("name");
 const QString kCapacity = QStringLiteral("capacity_ml");
 const QString kMaterial = QStringLiteral("material");
 const QString kSqueezed = QStringLiteral("squeezed");
+const QString kFilmsBefore = QStringLiteral("films_before");
 const QString kName = QStringLiteral("batch-name");
 // Stands for the vessel that is yet to be described; no id looks so.
 const QString kNewVessel = QStringLiteral("\n");
@@ -63,7 +64,10 @@ MixDialog::MixDialog(const DialogContext& context, QWidget* parent)
         m_nameTyped = !text.trimmed().isEmpty();
         refresh();
     });
-    connect(m_found, &QCheckBox::toggled, this, &MixDialog::refresh);
+    connect(m_found, &QCheckBox::toggled, this, [this](bool found) {
+        setRowVisible(kFilmsBefore, !found); // nobody knows that either
+        refresh();
+    });
     solutionChanged();
     vesselChanged();
     setDeed(tr("Mix it"));
@@ -88,6 +92,10 @@ void MixDialog::buildForm()
     m_name = new QLineEdit(this);
     addRow(kName, tr("&Name on the label"), m_name, Width::Half);
     connect(addWhen(), &WhenEdit::changed, this, &MixDialog::refresh);
+    m_filmsBefore = addQuantity(formulary::fieldOf(&ledger::Mixed::filmsBefore),
+                                tr("Films it has &done already"));
+    m_filmsBefore->setPlaceholderText(tr("none"));
+    connect(m_filmsBefore, &QuantityEdit::valueChanged, this, &MixDialog::refresh);
     m_found = new QCheckBox(tr("&Found bottle: history unknown"), this);
     addWide(m_found);
     m_dissolved = new QCheckBox(tr("&All of it is dissolved and clear"), this);
@@ -189,6 +197,13 @@ void MixDialog::vesselChanged()
     refresh();
 }
 
+std::optional<chemistry::Films> MixDialog::filmsBefore() const
+{
+    const auto films = m_filmsBefore->value();
+    return films && *films > 0 && !m_found->isChecked() ? std::optional(chemistry::Films(*films))
+                                                        : std::nullopt;
+}
+
 QString MixDialog::warnings() const { return m_warnings->text(); }
 
 void MixDialog::refresh()
@@ -205,7 +220,7 @@ void MixDialog::refresh()
     if (named.name.empty())
         named.name = tr("new bottle").toStdString(); // only to be judged before it has its name
     const auto preview = ledger::previewMix(*what, named, chemistry::Millilitres(*volume), moment(),
-                                            preferences().baseTimes(what->id));
+                                            preferences().baseTimes(what->id), filmsBefore());
     m_become->setVisible(preview.has_value());
     if (preview)
         showPreview(*preview);

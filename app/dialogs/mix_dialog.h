@@ -49,6 +49,8 @@ private:
     [[nodiscard]] QStringList warningsFor(const Result<ledger::MixPreview>& preview) const;
 
     [[nodiscard]] bool newVessel() const;
+    /// Empty for none, and of a bottle found.
+    [[nodiscard]] std::optional<chemistry::Films> filmsBefore() const;
     /// As far as it is described; a volume that cannot be read is 0.
     [[nodiscard]] ledger::NewBatch newBatch(const std::string& vessel) const;
     [[nodiscard]] std::shared_ptr<const formulary::Solution> solution() const;
@@ -60,6 +62,7 @@ private:
     VesselFields m_new; ///< the bottle that is yet to be entered
     QuantityEdit* m_volume;
     QLineEdit* m_name;
+    QuantityEdit* m_filmsBefore; ///< of a bottle that was in use before the book
     QCheckBox* m_found;
     QCheckBox* m_dissolved;
     QLabel* m_warnings;

@@ -25,9 +25,9 @@ void MixDialog::showPreview(const ledger::MixPreview& preview)
         tr("%1, %2").arg(shownName(solution()->name),
                          volumeText(chemistry::Millilitres(*m_volume->value()), wording())));
     std::vector<FactorRow> rows;
-    rows.push_back({tr("Films"), preview.films
-                                     ? filmCountText(preview.films->value(), wording().locale)
-                                     : tr("no figure")});
+    rows.push_back({filmsBefore() ? tr("Films left") : tr("Films"),
+                    preview.films ? filmCountText(preview.films->value(), wording().locale)
+                                  : tr("no figure")});
     if (solution()->role == formulary::Role::Developer) {
         const auto timed = [&](const std::optional<chemistry::Seconds>& time, double factor) {
             return time ? timeText(*time, TimeStep::FiveSeconds)
@@ -104,7 +104,11 @@ ledger::NewBatch MixDialog::newBatch(const std::string& vessel) const
             m_name->text().trimmed().toStdString(),
             {},
             m_found->isChecked(),
-            m_dissolved->isChecked()};
+            m_dissolved->isChecked(),
+            {},
+            {},
+            {},
+            filmsBefore()};
 }
 
 std::optional<std::vector<ledger::Event>> MixDialog::wouldEnter() const

@@ -17,12 +17,15 @@ bool MixPreview::bottleCostsTime() const
 
 Result<MixPreview> previewMix(const formulary::Solution& solution, const formulary::Vessel& vessel,
                               chemistry::Millilitres volume, chemistry::Instant at,
-                              std::span<const chemistry::TimeAtTemperature> pairs)
+                              std::span<const chemistry::TimeAtTemperature> pairs,
+                              std::optional<chemistry::Films> filmsBefore)
 {
     formulary::Formulary formulary;
     formulary.add(solution);
     formulary.add(vessel);
-    const Event mixed{"preview", "preview", at, Mixed{solution.id, vessel.id, volume}, {}};
+    Mixed what{solution.id, vessel.id, volume};
+    what.filmsBefore = filmsBefore;
+    const Event mixed{"preview", "preview", at, what, {}};
     if (auto fine = checkFields(mixed); !fine) {
         return tl::unexpected(fine.error());
     }
@@ -36,7 +39,7 @@ Result<MixPreview> previewMix(const formulary::Solution& solution, const formula
     preview.films = so.filmsLeft;
     preview.firstFactor = bottleFactor(batch, so);
     constexpr int kTenth = 10;
-    if (so.filmsLeft && so.filmsLeft->value() >= kTenth - 1e-9) {
+    if (so.filmsLeft && so.filmsLeft->value() >= kTenth - 1e-9 && batch.filmsDone.value() == 0) {
         preview.tenthFactor = factorOfFilm(solution, kTenth, volume);
     }
     if (const auto first = developingTime(batch, so, pairs, chemistry::Celsius(20))) {

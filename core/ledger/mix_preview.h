@@ -11,9 +11,9 @@ namespace ullage::ledger
 {
 
 struct MixPreview {
-    std::optional<chemistry::Films> films;        ///< that it will do; empty without a capacity
+    std::optional<chemistry::Films> films;        ///< still to do; empty without a capacity
     double firstFactor = 1;                       ///< of wear on the first load's time
-    std::optional<double> tenthFactor;            ///< on the tenth's, if it can do ten
+    std::optional<double> tenthFactor;            ///< on the tenth's, if it can do ten and is new
     std::optional<chemistry::Seconds> firstTime;  ///< at 20 °C, where the maker's time is known
     std::optional<chemistry::Seconds> tenthTime;  ///< likewise
     std::optional<chemistry::Instant> keepsUntil; ///< as published, in a full bottle
@@ -24,11 +24,13 @@ struct MixPreview {
     [[nodiscard]] bool bottleCostsTime() const;
 };
 
+/// `filmsBefore`: of a bottle that has done film before the book.
 /// `pairs`: the film maker's times for this developer, if known. Refuses what the Book would refuse
 /// of the mixing alone: a volume out of its field's range (OutOfRange) or over the capacity
 /// (TooMuch). Whether the vessel is free is not looked at.
 Result<MixPreview> previewMix(const formulary::Solution& solution, const formulary::Vessel& vessel,
                               chemistry::Millilitres volume, chemistry::Instant at,
-                              std::span<const chemistry::TimeAtTemperature> pairs = {});
+                              std::span<const chemistry::TimeAtTemperature> pairs = {},
+                              std::optional<chemistry::Films> filmsBefore = {});
 
 } // namespace ullage::ledger

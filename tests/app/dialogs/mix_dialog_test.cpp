@@ -35,6 +35,42 @@ TEST(MixDialog, proposesEverythingAndMixesIt)
     EXPECT_EQ(mixed->batch.mixedAt, desk.now());
 }
 
+TEST(MixDialog, asksHowManyFilmsABottleHasDone)
+{
+    Desk desk;
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    type(dialog, "Films it has done already", "-1");
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_FALSE(dialog.problemOf("films_before").isEmpty());
+    type(dialog, "Films it has done already", "4");
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    const Bottle* mixed = desk.session().bottle(dialog.mixed());
+    ASSERT_NE(mixed, nullptr);
+    EXPECT_DOUBLE_EQ(mixed->batch.filmsDone.value(), 4);
+    EXPECT_DOUBLE_EQ(mixed->assessment.filmsLeft->value(), 6);
+    EXPECT_TRUE(mixed->batch.loads.empty()) << "no load, so no pace";
+    EXPECT_TRUE(desk.journal().contains("\"films_before\":4"));
+}
+
+TEST(MixDialog, aFoundBottleIsNotAskedForItsFilms)
+{
+    Desk desk;
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    type(dialog, "Films it has done already", "4");
+    for (auto* box : dialog.findChildren<QCheckBox*>()) {
+        if (box->text().contains("Found bottle"))
+            box->setChecked(true);
+    }
+    EXPECT_FALSE(named<QLineEdit>(dialog, "Films it has done already")->isVisible());
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_FALSE(desk.journal().contains("films_before"));
+}
+
 TEST(MixDialog, nameFollowsTheSolutionUntilItIsTyped)
 {
     Desk desk;
