@@ -16,6 +16,9 @@ BottleActions::BottleActions(QObject* parent) : QObject(parent)
         });
     }
     action(BottleAction::RunFilm)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_R));
+    // A single key: only while the shelf has the keyboard.
+    action(BottleAction::OneMore)->setShortcut(QKeySequence(Qt::Key_Plus));
+    action(BottleAction::OneMore)->setShortcutContext(Qt::WidgetShortcut);
     action(BottleAction::Bench)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_B));
     action(BottleAction::TopUp)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_U));
     action(BottleAction::Test)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_T));
@@ -55,6 +58,7 @@ void BottleActions::fill(QMenu& menu) const
 void BottleActions::retranslate()
 {
     action(BottleAction::RunFilm)->setText(tr("&Log a run…"));
+    action(BottleAction::OneMore)->setText(tr("One more film, &just as the last"));
     action(BottleAction::Bench)->setText(tr("Plan a &run…"));
     action(BottleAction::TopUp)->setText(tr("&Top up…"));
     action(BottleAction::DrawOff)->setText(tr("Draw &off…"));

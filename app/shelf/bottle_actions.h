@@ -16,7 +16,8 @@ namespace ullage::app
 
 enum class BottleAction {
     RunFilm,
-    Bench, ///< plan a run with this bottle
+    OneMore, ///< one more film as the last one, without a dialog
+    Bench,   ///< plan a run with this bottle
     TopUp,
     DrawOff,
     Decant, ///< into bottles of their own
@@ -32,7 +33,7 @@ enum class BottleAction {
     History,
     Discard
 };
-inline constexpr int kBottleActions = 16;
+inline constexpr int kBottleActions = 17;
 
 class BottleActions : public QObject
 {

@@ -39,10 +39,11 @@ QLabel* wrapped(QWidget* parent)
 
 NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     : Card({}, parent), m_actions(actions), m_heading(new PlainLabel(this)),
-      m_timeRow(new QWidget(this)), m_time(new FigureLabel(m_timeRow)),
-      m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)), m_factors(new FactorRows(this)),
-      m_why(new VerdictLabel(this)), m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)),
-      m_closing(wrapped(this)), m_more(new QPushButton(this)), m_check(new QPushButton(this)),
+      m_oneMore(new QPushButton(this)), m_timeRow(new QWidget(this)),
+      m_time(new FigureLabel(m_timeRow)), m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)),
+      m_factors(new FactorRows(this)), m_why(new VerdictLabel(this)),
+      m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)), m_closing(wrapped(this)),
+      m_more(new QPushButton(this)), m_check(new QPushButton(this)),
       m_restore(new QPushButton(this)), m_ask(new WhereFromButton(this))
 {
     auto* headingLine = new QHBoxLayout;
@@ -52,6 +53,12 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     m_heading->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     setTone(m_heading, Tone::Quiet);
     headingLine->addWidget(m_heading, 1);
+    setButtonLook(m_oneMore, ButtonLook::Chip);
+    QAction* oneMore = m_actions->action(BottleAction::OneMore);
+    connect(oneMore, &QAction::changed, m_oneMore,
+            [this, oneMore] { m_oneMore->setEnabled(oneMore->isEnabled()); });
+    connect(m_oneMore, &QPushButton::clicked, oneMore, &QAction::trigger);
+    headingLine->addWidget(m_oneMore, 0, Qt::AlignTop);
     headingLine->addWidget(m_ask, 0, Qt::AlignTop);
     auto* timeLine = new QHBoxLayout(m_timeRow);
     timeLine->setContentsMargins(0, 0, 0, 0);
@@ -243,6 +250,9 @@ void NextFilmCard::retranslate()
     }
     m_check->setText(tr("Check the book"));
     m_restore->setText(tr("Restore a copy…"));
+    m_oneMore->setText(tr("+ 1 film"));
+    m_oneMore->setAccessibleName(tr("One more film, as the last one"));
+    setPlainToolTip(m_oneMore, tr("One more film through the baths of the last one (key +)"));
     m_more->setText(tr("More"));
     m_more->setAccessibleName(tr("More to do with this bottle"));
     layOutButtons();

@@ -45,6 +45,7 @@ private:
 
     BottleActions* m_actions;
     QLabel* m_heading;
+    QPushButton* m_oneMore;
     QWidget* m_timeRow;
     FigureLabel* m_time;
     QLabel* m_timeDetail;

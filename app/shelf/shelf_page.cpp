@@ -107,10 +107,11 @@ private:
 ShelfPage::ShelfPage(QWidget* parent)
     : QWidget(parent), m_model(new ShelfModel(this)), m_actions(new BottleActions(this)),
       m_header(new PageHeader({}, this)), m_run(m_header->addButton({})),
-      m_mix(m_header->addButton({}, true)), m_stack(new QStackedWidget(this)),
-      m_empty(new EmptyState({}, {}, this)), m_mixFirst(m_empty->addButton({}, true)),
-      m_enterFirst(m_empty->addButton({}, false)), m_splitter(new QSplitter(Qt::Vertical, this)),
-      m_view(new ShelfView(this))
+      m_mix(m_header->addButton({}, true)), m_doneLine(new QWidget(this)),
+      m_done(new PlainLabel(m_doneLine)), m_undo(new QPushButton(m_doneLine)),
+      m_stack(new QStackedWidget(this)), m_empty(new EmptyState({}, {}, this)),
+      m_mixFirst(m_empty->addButton({}, true)), m_enterFirst(m_empty->addButton({}, false)),
+      m_splitter(new QSplitter(Qt::Vertical, this)), m_view(new ShelfView(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 18, 0, 20);
@@ -119,6 +120,18 @@ ShelfPage::ShelfPage(QWidget* parent)
     headerRow->setContentsMargins(Space::kPage, 0, Space::kPage, 0);
     headerRow->addWidget(m_header);
     column->addLayout(headerRow);
+    auto* done = new QHBoxLayout(m_doneLine);
+    done->setContentsMargins(Space::kPage, 0, Space::kPage, 0);
+    done->setSpacing(Space::kSmall);
+    done->addWidget(m_done);
+    done->addWidget(m_undo);
+    done->addStretch();
+    setButtonLook(m_undo, ButtonLook::Quiet);
+    m_done->setObjectName(QStringLiteral("done"));
+    m_undo->setObjectName(QStringLiteral("undoDone"));
+    m_doneLine->hide();
+    connect(m_undo, &QPushButton::clicked, this, &ShelfPage::undoRequested);
+    column->addWidget(m_doneLine);
     column->addWidget(m_stack, 1);
 
     auto* cards = new QWidget(this);
@@ -161,6 +174,7 @@ ShelfPage::ShelfPage(QWidget* parent)
     m_stack->addWidget(m_empty);
 
     m_view->setShelfModel(m_model);
+    m_view->addAction(m_actions->action(BottleAction::OneMore)); // its key is the shelf's
     connect(m_view, &ShelfView::batchSelected, this, &ShelfPage::bottleSelected);
     connect(m_view, &ShelfView::batchActivated, this, [this](const QString& id) {
         if (m_actions->action(BottleAction::RunFilm)->isEnabled())
@@ -184,6 +198,15 @@ ShelfPage::ShelfPage(QWidget* parent)
 }
 
 void ShelfPage::setSummary(const QString& summary) { m_header->setDetail(summary); }
+
+void ShelfPage::showDone(const QString& what)
+{
+    if (what.isEmpty() && m_undo->hasFocus())
+        m_view->setFocus();
+    m_done->setText(what);
+    m_undo->setAccessibleName(tr("Undo: %1", "what was done").arg(what));
+    m_doneLine->setVisible(!what.isEmpty());
+}
 
 void ShelfPage::setBottles(std::vector<BottleView> bottles)
 {
@@ -233,6 +256,8 @@ void ShelfPage::changeEvent(QEvent* event)
 void ShelfPage::retranslate()
 {
     m_header->setTitle(tr("Shelf"));
+    showDone({}); // it was worded in another language
+    m_undo->setText(tr("Undo"));
     m_run->setText(tr("Log a run…"));
     m_mix->setText(tr("Mix a batch…"));
     m_mixFirst->setText(tr("Mix a batch…"));

@@ -10,6 +10,7 @@
 
 #include <vector>
 
+class QLabel;
 class QPushButton;
 class QSplitter;
 class QStackedWidget;
@@ -33,6 +34,8 @@ public:
     void setSummary(const QString& summary);
     /// The selected bottle stays selected if it is still there, else the most urgent one is.
     void setBottles(std::vector<BottleView> bottles);
+    /// What was just done without a dialog, with a button that takes it back; empty for nothing.
+    void showDone(const QString& what);
     /// To be called in answer to bottleSelected().
     void setSelected(const SelectedBottle& bottle);
 
@@ -53,6 +56,8 @@ signals:
     /// A bottle that stands there already.
     void enterRequested();
     void actionRequested(ullage::app::BottleAction action, const QString& batch);
+    /// Of what showDone() shows.
+    void undoRequested();
     // Of a bottle that is not as it was entered.
     void checkRequested();
     void copiesRequested();
@@ -71,6 +76,9 @@ private:
     PageHeader* m_header;
     QPushButton* m_run;
     QPushButton* m_mix;
+    QWidget* m_doneLine;
+    QLabel* m_done;
+    QPushButton* m_undo;
     QStackedWidget* m_stack;
     EmptyState* m_empty;
     QPushButton* m_mixFirst;

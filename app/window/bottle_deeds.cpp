@@ -3,10 +3,15 @@
 #include "app/dialogs/decant_dialog.h"
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
+#include "app/dialogs/load_question.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
+#include "app/shelf/shelf_page.h"
 #include "app/window/main_window.h"
 #include "app/words/event_words.h"
+#include "app/words/formulary_words.h"
+#include "app/words/verdict_words.h"
+#include "core/ledger/one_more.h"
 
 namespace ullage::app
 {
@@ -16,6 +21,7 @@ BottleDeeds::BottleDeeds(const WindowParts& parts, QObject* parent)
 {
     connect(&m_parts.session, &Session::changed, this, &BottleDeeds::showUndo);
     connect(&m_parts.session, &Session::standingChanged, this, &BottleDeeds::showUndo);
+    connect(m_parts.window.shelf(), &ShelfPage::undoRequested, this, &BottleDeeds::undo);
 }
 
 // The Book looks at its last deed alone, and at the bottles and films that one was about: however
@@ -30,7 +36,17 @@ void BottleDeeds::showUndo()
     const auto name = [](const std::optional<ledger::Action>& action) {
         return action ? std::optional(actionName(*action)) : std::nullopt;
     };
-    m_parts.window.setUndo(name(session.book().undoable()), name(session.book().redoable()));
+    const auto last = session.book().undoable();
+    if (!last || last->id != m_told)
+        m_parts.window.shelf()->showDone({});
+    m_parts.window.setUndo(name(last), name(session.book().redoable()));
+}
+
+void BottleDeeds::tellDone(const QString& what)
+{
+    const auto last = m_parts.session.book().undoable();
+    m_told = last ? last->id : 0;
+    m_parts.window.shelf()->showDone(last ? what : QString());
 }
 
 void BottleDeeds::undo()
@@ -58,6 +74,67 @@ void BottleDeeds::logMix()
     openOnce(dialog);
 }
 
+// Where it cannot simply be done again, it is asked what went through, and said why.
+void BottleDeeds::oneMore(const Bottle& bottle)
+{
+    Session& session = m_parts.session;
+    const auto more = ledger::oneMore(session.book(), bottle.batch.id, session.now());
+    if (!more)
+        return m_parts.fail(tr("That cannot be logged"), more.error());
+    if (more->hindrance) {
+        auto* dialog = new RunDialog(m_parts.context(), &bottle, &m_parts.window);
+        dialog->say(hindranceText(*more));
+        return openOnce(dialog);
+    }
+    std::vector<ledger::Judged> judged;
+    QString names;
+    for (const ledger::Bath& bath : more->run.baths) {
+        const Bottle* one = session.bottle(QString::fromStdString(bath.batch));
+        if (!one)
+            continue;
+        judged.push_back({one->batch, one->assessment});
+        const QString name = QString::fromStdString(one->batch.name);
+        names = names.isEmpty() ? name
+                : &bath == &more->run.baths.back()
+                    ? tr("%1 and %2", "bottles, the last one").arg(names, name)
+                    : tr("%1, %2", "bottles, another one").arg(names, name);
+    }
+    if (!LoadQuestion().sure(&m_parts.window, more->run, judged, m_parts.wording()))
+        return;
+    const auto logged =
+        session.doing([&](ledger::Book& book) { return book.process(more->run, session.now()); });
+    if (!logged)
+        return m_parts.fail(tr("That cannot be logged"), logged.error());
+    QStringList told{tr("1 film of %1 on %2", "format, bottles")
+                         .arg(filmFormatShort(more->run.load.films.front().format), names)};
+    for (const ledger::Bath& bath : more->run.baths) {
+        const Bottle* now = session.bottle(QString::fromStdString(bath.batch));
+        if (now && now->assessment.verdict >= ledger::Verdict::TestFirst)
+            told << tr("%1: %2", "bottle, verdict")
+                        .arg(QString::fromStdString(now->batch.name),
+                             verdictWord(now->assessment.verdict));
+    }
+    tellDone(told.join(QStringLiteral(" · ")));
+}
+
+QString BottleDeeds::hindranceText(const ledger::OneMore& more)
+{
+    const auto batch = m_parts.session.book().batch(more.batch, m_parts.session.now());
+    const QString name = QString::fromStdString(batch ? batch->name : more.batch);
+    switch (more.hindrance.value_or(ledger::OneMoreHindrance::NothingDone)) {
+    case ledger::OneMoreHindrance::Gone:
+        return tr("%1 took the last film and is not in use any more: choose the baths.").arg(name);
+    case ledger::OneMoreHindrance::Discard:
+        return tr("%1 took the last film and is to be discarded: choose the baths.").arg(name);
+    case ledger::OneMoreHindrance::VolumeShort:
+        return tr("%1 holds less than the last film took of it.").arg(name);
+    case ledger::OneMoreHindrance::NothingDone:
+        break;
+    }
+    return tr("No film has gone through %1 yet: say what it was and which baths it took.")
+        .arg(name);
+}
+
 void BottleDeeds::doWith(BottleAction action, const QString& batch)
 {
     if (!m_parts.session.isOpen())
@@ -69,11 +146,14 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
         return openOnce(new RunDialog(context, bottle, over));
     if (!bottle)
         return;
+    if (action == BottleAction::OneMore)
+        return oneMore(*bottle);
     const auto happened = [&](HappeningKind kind) {
         openOnce(new BottleDialog(kind, context, *bottle, over));
     };
     switch (action) {
     case BottleAction::RunFilm:
+    case BottleAction::OneMore:
         return;
     case BottleAction::Bench:
         emit benchRequested(batch);

@@ -6,6 +6,11 @@
 #include "app/shelf/bottle_actions.h"
 #include "app/window/window_parts.h"
 
+namespace ullage::ledger
+{
+struct OneMore;
+}
+
 namespace ullage::app
 {
 
@@ -25,6 +30,9 @@ public:
     void redo();
     /// What the Edit menu says of them; again when the words for it change.
     void showUndo();
+    /// Says on the shelf what was just done, with the way to take it back, until something else is
+    /// done or undone.
+    void tellDone(const QString& what);
 
 signals:
     /// A bottle is to be selected on the shelf.
@@ -34,7 +42,11 @@ signals:
     void filmsRequested(const QString& batch, const QString& name);
 
 private:
+    void oneMore(const Bottle& bottle);
+    [[nodiscard]] QString hindranceText(const ledger::OneMore& more);
+
     WindowParts m_parts;
+    std::int64_t m_told = 0; ///< the action that tellDone() told of
 };
 
 } // namespace ullage::app

@@ -41,9 +41,9 @@ std::optional<OneMoreHindrance> hindranceOf(const Batch& batch, const Bath& bath
     if (!batch.inUse()) {
         return OneMoreHindrance::Gone;
     }
-    const Verdict verdict = assess(batch).verdict;
-    if (verdict == Verdict::Discard || verdict == Verdict::TestFirst) {
-        return OneMoreHindrance::DiscardOrTest;
+    // A film that went through is told, also where a test was due before it.
+    if (assess(batch).verdict == Verdict::Discard) {
+        return OneMoreHindrance::Discard;
     }
     const bool lacks = bath.lost > batch.volume || (bath.oneShot && bath.used > batch.volume);
     return lacks ? std::optional(OneMoreHindrance::VolumeShort) : std::nullopt;

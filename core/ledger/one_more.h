@@ -11,10 +11,10 @@ namespace ullage::ledger
 
 /// Why it has to be asked what went through.
 enum class OneMoreHindrance {
-    NothingDone,   ///< no film has gone through it yet, or it was entered as an area
-    Gone,          ///< a bath of that load is not in use any more
-    DiscardOrTest, ///< a bath is to be discarded or tested first
-    VolumeShort,   ///< there is less in a bottle than was lost of it or thrown away then
+    NothingDone, ///< no film has gone through it yet, or it was entered as an area
+    Gone,        ///< a bath of that load is not in use any more
+    Discard,     ///< a bath is to be discarded
+    VolumeShort, ///< there is less in a bottle than was lost of it or thrown away then
 };
 
 struct OneMore {
