@@ -291,7 +291,7 @@ Result<void> Book::foldWhole(const std::vector<Entry>& entries)
         if (refold(*found->second.connected)) {
             continue;
         }
-        auto misfit = misfitIn(enteredIn(*found->second.connected), *m_formulary);
+        auto misfit = firstNotFitting(enteredIn(*found->second.connected), *m_formulary);
         if (!misfit) {
             return refold(*found->second.connected);
         }

@@ -72,7 +72,7 @@ Result<Consequences> consequencesOf(const std::string& batch, const std::vector<
         const auto taking = std::find_if(extra.begin(), extra.end(), [](const Event& event) {
             return std::holds_alternative<Voided>(event.what);
         });
-        const auto misfit = misfitIn(all, formulary);
+        const auto misfit = firstNotFitting(all, formulary);
         const bool isNew =
             misfit && std::any_of(extra.begin(), extra.end(),
                                   [&](const Event& event) { return event.id == misfit->event.id; });
@@ -86,13 +86,13 @@ Result<Consequences> consequencesOf(const std::string& batch, const std::vector<
     return Consequences{std::move(*before), std::move(*after)};
 }
 
-std::optional<Misfit> misfitIn(const std::vector<Event>& entered,
-                               const formulary::Formulary& formulary)
+std::optional<DoesNotFit> firstNotFitting(const std::vector<Event>& entered,
+                                          const formulary::Formulary& formulary)
 {
     FoldTogether folds(formulary);
     for (const Event& event : happened(entered)) {
         if (auto fine = folds.apply(event); !fine) {
-            return Misfit{event, fine.error()};
+            return DoesNotFit{event, fine.error()};
         }
     }
     return std::nullopt;

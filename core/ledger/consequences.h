@@ -32,13 +32,13 @@ Result<Consequences> consequencesOf(const std::string& batch, const std::vector<
                                     const formulary::Formulary& formulary);
 
 /// An event that does not go together with those before it, and why.
-struct Misfit {
+struct DoesNotFit {
     Event event;
     Error error;
 };
 /// The first in the order in which they happened; empty if all go together. `entered` as above,
 /// with what is to be entered after all of it.
-std::optional<Misfit> misfitIn(const std::vector<Event>& entered,
-                               const formulary::Formulary& formulary);
+std::optional<DoesNotFit> firstNotFitting(const std::vector<Event>& entered,
+                                          const formulary::Formulary& formulary);
 
 } // namespace ullage::ledger

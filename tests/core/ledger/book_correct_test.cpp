@@ -1,5 +1,6 @@
 // Corrections: what was entered together goes together, and other values come in its place as one
 // deed that is judged as a whole.
+#include "core/ledger/book_import.h"
 #include "core/ledger/consequences.h"
 #include "tests/core/ledger/book_kit.h"
 
@@ -22,10 +23,10 @@ protected:
     }
     std::vector<std::string> idsWith(const std::string& event)
     {
-        std::vector<std::string> ids;
+        std::vector<std::string> found;
         for (const Event& one : book->enteredWith(event).value_or(std::vector<Event>()))
-            ids.push_back(one.id);
-        return ids;
+            found.push_back(one.id);
+        return found;
     }
     // The mixing and what was entered with it, at another time.
     std::vector<Event> movedTo(const std::string& event, double days)
@@ -107,7 +108,7 @@ TEST_F(CorrectTest, whatRestsOnItIsNamedAndNothingChanges)
     auto entered = *book->connectedEvents(dev);
     for (const std::string& id : idsWith(mixing))
         entered.push_back({"v-" + id, dev, now, Voided{id, {}}, {}, {}});
-    const auto misfit = misfitIn(entered, book->formulary());
+    const auto misfit = firstNotFitting(entered, book->formulary());
     ASSERT_TRUE(misfit);
     EXPECT_EQ(misfit->event.id, film.id);
 }
