@@ -199,6 +199,8 @@ void DayBookPage::showHeader()
                            .arg(entries, QString::number(localDate(*m_totals->oldest).year()))
                      : entries;
     }
+    if (!statistics && m_totals && m_totals->damaged)
+        detail = tr("not all entries can be read"); // nobody knows how many there are
     m_header->setDetail(detail);
 }
 

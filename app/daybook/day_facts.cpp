@@ -154,9 +154,11 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
 {
     DayFacts facts;
     const DayLine line = dayLine(entry, session.formulary(), wording);
-    facts.heading = Words::tr("%1, %2", "long date, time")
-                        .arg(dayHeading(localDate(entry.event.at), wording.locale),
-                             dayTime(entry, wording.locale));
+    const QString day = dayHeading(localDate(entry.event.at), wording.locale);
+    facts.heading =
+        entry.hole
+            ? day
+            : Words::tr("%1, %2", "long date, time").arg(day, dayTime(entry, wording.locale));
     facts.title = line.title;
     facts.detail = line.detail;
     if (entry.fault) {

@@ -220,6 +220,8 @@ const store::DayEntry* DayModel::entry(int row) const
 
 int DayModel::rowOf(const QString& event) const
 {
+    if (event.isEmpty())
+        return -1; // gaps have no id
     const std::string id = event.toStdString();
     const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& row) {
         return row.entry >= 0 && m_entries[static_cast<std::size_t>(row.entry)].event.id == id;

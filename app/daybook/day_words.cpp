@@ -75,6 +75,23 @@ DayLine markLine(const store::DayEntry& entry, const Wording& wording)
     return line;
 }
 
+// "17 entries from 22 Jun back to 15 Jun"; where not even their number is known, the days alone.
+QString holeText(const store::DayHole& hole, const Wording& wording)
+{
+    const auto day = [&](chemistry::Instant at) {
+        return wording.locale.toString(localDate(at), QLocale::ShortFormat);
+    };
+    if (hole.entries == 0)
+        return Words::tr("The book's file is damaged: nobody can tell how many, back to %1.")
+            .arg(day(hole.oldest));
+    const QString entries = Words::tr("%Ln entry(s)", nullptr, static_cast<int>(hole.entries));
+    return localDate(hole.newest) == localDate(hole.oldest)
+               ? Words::tr("%1 of %2. The book's file is damaged.", "entries, day")
+                     .arg(entries, day(hole.newest))
+               : Words::tr("%1 between %2 and %3. The book's file is damaged.", "entries, days")
+                     .arg(entries, day(hole.oldest), day(hole.newest));
+}
+
 } // namespace
 
 QString dayGroupName(DayGroup group)
@@ -131,6 +148,12 @@ DayLine dayLine(const store::DayEntry& entry, const formulary::Formulary& formul
 {
     const Event& event = entry.event;
     DayLine line;
+    if (entry.hole) {
+        const store::DayHole& hole = *entry.hole;
+        line.title = Words::tr("Here entries cannot be read");
+        line.detail = holeText(hole, wording);
+        return line;
+    }
     if (entry.fault) {
         const QString what = Words::tr("Not as it was entered");
         line.title = entry.name.empty()
@@ -167,12 +190,16 @@ QString dayHeading(QDate day, const QLocale& locale)
 
 QString dayTime(const store::DayEntry& entry, const QLocale& locale)
 {
-    return locale.toString(localTime(entry.event.at).time(), QLocale::ShortFormat);
+    // A gap has no time of its own.
+    return entry.hole ? QString()
+                      : locale.toString(localTime(entry.event.at).time(), QLocale::ShortFormat);
 }
 
 QString daySentence(const store::DayEntry& entry, const DayLine& line, const QLocale& locale)
 {
-    QStringList parts{dayTime(entry, locale), line.title};
+    QStringList parts{line.title};
+    if (const QString time = dayTime(entry, locale); !time.isEmpty())
+        parts.prepend(time);
     for (const QString& part : {line.detail, line.taken, utf8(entry.event.by)}) {
         if (!part.isEmpty())
             parts << part;

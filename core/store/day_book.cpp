@@ -147,12 +147,14 @@ Result<DayPage> DayBook::page(const DayFilter& filter, const std::optional<DayKe
     DayPage page;
     const auto read = rows(dayRows(filter, after, limit));
     if (!read) {
-        return tl::unexpected(read.error());
+        return saysDamaged(read.error()) ? pageAround(filter, after, limit, stop)
+                                         : tl::unexpected(read.error());
     }
     for (const DayRow& row : *read) {
         auto entry = whole(row);
         if (!entry) {
-            return tl::unexpected(entry.error());
+            return saysDamaged(entry.error()) ? pageAround(filter, after, limit, stop)
+                                              : tl::unexpected(entry.error());
         }
         page.entries.push_back(std::move(*entry));
     }
@@ -174,6 +176,10 @@ Result<DayTotals> DayBook::count(const DayFilter& filter, const Stop& stop)
             return totals;
         }
         const auto end = sliceEnd(filter, after);
+        if (!end && saysDamaged(end.error())) {
+            totals.damaged = true;
+            return totals;
+        }
         if (!end) {
             return tl::unexpected(end.error());
         }
@@ -186,6 +192,10 @@ Result<DayTotals> DayBook::count(const DayFilter& filter, const Stop& stop)
             }
             return {};
         });
+        if (!fine && saysDamaged(fine.error())) {
+            totals.damaged = true;
+            return totals;
+        }
         if (!fine) {
             return tl::unexpected(fine.error());
         }

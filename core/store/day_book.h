@@ -31,6 +31,13 @@ struct DayBath {
     std::optional<TakenBack> taken;
 };
 
+/// Entries that stand here and cannot be read, because the book's file is damaged.
+struct DayHole {
+    std::int64_t entries = 0; ///< 0: nobody knows how many
+    chemistry::Instant newest;
+    chemistry::Instant oldest;
+};
+
 /// One row of the day book.
 struct DayEntry {
     DayKey key;
@@ -48,6 +55,7 @@ struct DayEntry {
     /// A line that the row is made of cannot be read, or is not what was entered: then nothing of
     /// the row may be shown but when, in which bottle, and this.
     std::optional<Error> fault;
+    std::optional<DayHole> hole; ///< it is no entry but a gap; then there is a fault, too
 };
 
 struct DayPage {
@@ -64,6 +72,7 @@ struct DayTotals {
     std::optional<chemistry::Instant> oldest;
     bool more = false; ///< with words, there are more than kMostCounted
     bool stopped = false;
+    bool damaged = false; ///< not all entries can be read, and so not counted
 };
 /// Of a search for words no more are counted: each must be looked at.
 inline constexpr int kMostCounted = 2000;
@@ -84,7 +93,8 @@ public:
     /// or of no use: a search then walks the entries.
     explicit DayBook(SqlStore& store, SearchIndex* index = nullptr);
 
-    /// At most `limit` entries after `after`.
+    /// At most `limit` entries after `after`. Where some cannot be read a row says so in their
+    /// place, and those below follow; looking for words fails there.
     Result<DayPage> page(const DayFilter& filter, const std::optional<DayKey>& after, int limit,
                          const Stop& stop = {});
     Result<DayTotals> count(const DayFilter& filter, const Stop& stop = {});
@@ -105,6 +115,13 @@ private:
                            const Stop& stop,
                            const std::function<Result<DayEntry>(const DayRow&)>& take);
     Result<DayTotals> countFound(const DayFilter& filter, const Stop& stop);
+    struct Keys;
+    Result<Keys> keysAfter(const DayFilter& filter, const std::optional<DayKey>& after, int limit);
+    std::vector<DayKey> readableAgain(const DayFilter& filter, const std::optional<DayKey>& after);
+    Result<DayPage> pageAround(const DayFilter& filter, const std::optional<DayKey>& after,
+                               int limit, const Stop& stop);
+    Result<std::optional<DayEntry>> oneAt(const DayFilter& filter, const DayKey& key);
+    Result<void> addAt(const DayFilter& filter, const DayKey& key, DayPage& page);
     Result<DayEntry> proven(const DayRow& row);
     Result<DayEntry> whole(const DayRow& row);
     Result<void> complete(DayEntry& entry);

@@ -129,6 +129,18 @@ Query dayRows(const DayFilter& filter, const std::optional<DayKey>& after, int l
     return {sql, builder.values};
 }
 
+Query dayKeys(const DayFilter& filter, const std::optional<DayKey>& after, int limit,
+              DayOrder order)
+{
+    Builder builder(filter);
+    const QString sql =
+        QStringLiteral("SELECT e.at_ms, e.seq FROM entry e WHERE ") + builder.stretch(after, {}) +
+        (order == DayOrder::NewestFirst ? kNewestFirst
+                                        : QStringLiteral(" ORDER BY e.at_ms, e.seq")) +
+        QStringLiteral(" LIMIT %1").arg(limit);
+    return {sql, builder.values};
+}
+
 Query dayRowsOf(const DayFilter& filter, const std::vector<DayKey>& keys)
 {
     QStringList seqs;

@@ -69,6 +69,13 @@ DayRow dayRow(const Rows& rows);
 /// run are one row, that of the first bath entered, unless the filter names a bottle.
 Query dayRows(const DayFilter& filter, const std::optional<DayKey>& after, int limit);
 
+/// Only the keys of the next `limit` entries after `after`, as the indexes alone have them, so that
+/// they can be had where the entries cannot be read; kinds are not looked at. Newest first, or else
+/// from the oldest on.
+enum class DayOrder { NewestFirst, OldestFirst };
+Query dayKeys(const DayFilter& filter, const std::optional<DayKey>& after, int limit,
+              DayOrder order = DayOrder::NewestFirst);
+
 /// Those of these rows that the filter lets through, whatever words are looked for; in no order.
 Query dayRowsOf(const DayFilter& filter, const std::vector<DayKey>& keys);
 
