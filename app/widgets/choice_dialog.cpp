@@ -6,8 +6,8 @@
 #include "app/widgets/theme.h"
 
 #include <QDialogButtonBox>
-#include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -25,7 +25,7 @@ constexpr int kLeastWidth = 460;
 
 ChoiceDialog::ChoiceDialog(const QString& title, const QString& question, const QStringList& ways,
                            QWidget* parent)
-    : QDialog(parent), m_ways(new QListWidget(this))
+    : QDialog(parent)
 {
     setWindowTitle(plainTitle(title));
     QVBoxLayout* whole = dialogColumn(*this);
@@ -33,28 +33,43 @@ ChoiceDialog::ChoiceDialog(const QString& title, const QString& question, const 
     asked->setWordWrap(true);
     whole->addWidget(asked);
 
-    m_ways->addItems(ways);
-    m_ways->setCurrentRow(0);
-    m_ways->setWordWrap(true);
-    m_ways->setAccessibleName(question);
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kTight);
+    QPushButton* first = nullptr;
+    for (int i = 0; i < ways.size(); ++i) {
+        auto* way = new QPushButton(plainCaption(ways[i]), page);
+        way->setAccessibleName(ways[i]);
+        way->setAutoDefault(true); // Return takes the one that has the keys
+        way->ensurePolished();     // it is as wide as it will be seen
+        connect(way, &QPushButton::clicked, this, [this, i] {
+            m_chosen = i;
+            accept();
+        });
+        column->addWidget(way);
+        first = first ? first : way;
+    }
+    column->addStretch(1);
+    // As high as what it holds, as far as that can be seen at a time.
+    QScrollArea* area = readingArea(*this, question);
+    area->setWidget(page);
     const int rows = std::min(static_cast<int>(ways.size()), kMostRows);
-    m_ways->setMinimumHeight(rows * m_ways->sizeHintForRow(0) + 2 * m_ways->frameWidth());
-    whole->addWidget(m_ways, 1);
+    const int row = first->sizeHint().height() + column->spacing();
+    area->setMinimumHeight(rows * row + 2 * area->frameWidth());
+    area->setMinimumWidth(page->sizeHint().width());
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setFrameShape(QFrame::NoFrame);
+    whole->addWidget(area, 1);
 
     auto* buttons = new QDialogButtonBox(this);
-    auto* go = buttons->addButton(tr("&Go on"), QDialogButtonBox::AcceptRole);
     auto* back = buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
-    setButtonLook(go, ButtonLook::Primary);
-    go->setDefault(true);
-    back->setAutoDefault(false);
+    back->setAutoDefault(true);
     whole->addWidget(buttons);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(m_ways, &QListWidget::itemDoubleClicked, this, &QDialog::accept);
     setMinimumWidth(kLeastWidth);
-    m_ways->setFocus();
+    first->setDefault(true);
+    first->setFocus();
 }
-
-int ChoiceDialog::chosen() const { return m_ways->currentRow(); }
 
 } // namespace ullage::app

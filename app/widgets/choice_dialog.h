@@ -1,11 +1,9 @@
-// A question with several ways to go on, all of them to be seen.
+// A question with several ways to go on, a button for each.
 #pragma once
 
 #include <QDialog>
 #include <QString>
 #include <QStringList>
-
-class QListWidget;
 
 namespace ullage::app
 {
@@ -15,16 +13,16 @@ class ChoiceDialog : public QDialog
     Q_OBJECT
 
 public:
-    /// The first of `ways`, of which there is at least one, is chosen to begin with. What persons
-    /// typed may stand in any of the texts.
+    /// The keys are for the first of `ways`, of which there is at least one. What persons typed may
+    /// stand in any of the texts.
     ChoiceDialog(const QString& title, const QString& question, const QStringList& ways,
                  QWidget* parent = nullptr);
 
-    /// Its place among the ways.
-    [[nodiscard]] int chosen() const;
+    /// Place among the ways of the one that was pressed; of use once it is accepted.
+    [[nodiscard]] int chosen() const { return m_chosen; }
 
 private:
-    QListWidget* m_ways;
+    int m_chosen = 0;
 };
 
 } // namespace ullage::app

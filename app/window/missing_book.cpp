@@ -6,6 +6,7 @@
 #include "core/store/file_moves.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
@@ -24,17 +25,21 @@ constexpr std::size_t kMostOffered = 12;
 QString whatIsWrong(const QString& path)
 {
     const QString name = QFileInfo(path).fileName();
+    const QString was = u' ' + MissingBook::tr("It was in %1.", "a folder")
+                                   .arg(QDir::toNativeSeparators(QFileInfo(path).absolutePath()));
     if (store::hasLog(path)) {
         return MissingBook::tr("The book %1 is missing or empty; only its log (-wal) is there. If "
                                "you can, put the book back beside it and open it again.")
-            .arg(name);
+                   .arg(name) +
+               was;
     }
-    return QFileInfo::exists(path)
-               ? MissingBook::tr("The book %1 is empty: its file has no content any more.")
-                     .arg(name)
-               : MissingBook::tr("The book %1 is not where it was: it was moved, renamed or "
-                                 "deleted, or its drive is not connected.")
-                     .arg(name);
+    return (QFileInfo::exists(path)
+                ? MissingBook::tr("The book %1 is empty: its file has no content any more.")
+                      .arg(name)
+                : MissingBook::tr("The book %1 is not where it was: it was moved, renamed or "
+                                  "deleted, or its drive is not connected.")
+                      .arg(name)) +
+           was;
 }
 
 } // namespace

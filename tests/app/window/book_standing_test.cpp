@@ -32,12 +32,12 @@ TEST(BookStanding, aChangedLineOffersACopyAndSalvageRightThere)
                             "WHERE id = 'starter-glass-1000'"});
     at.asked.answerWay(0);
     ASSERT_TRUE(at.controller.openBook(desk.bookPath()));
+    EXPECT_TRUE(at.asked.asked().isEmpty()) << "not before the pages show what is sound";
+    Window::settle();
     ASSERT_EQ(at.asked.asked().size(), 1);
-    EXPECT_TRUE(at.asked.asked().front().startsWith("The book could not be read|"))
+    EXPECT_TRUE(at.asked.asked().front().startsWith("Something is wrong in the book|"))
         << at.asked.asked().front().toStdString();
     EXPECT_TRUE(at.asked.asked().front().contains("not as it was entered"));
-    EXPECT_EQ(at.window.findChild<CopiesDialog*>(), nullptr) << "not before the book is open";
-    Window::settle();
     ASSERT_NE(at.window.findChild<CopiesDialog*>(), nullptr);
     EXPECT_TRUE(at.window.findChild<CopiesDialog*>()->isVisible());
     at.window.findChild<CopiesDialog*>()->close();
@@ -54,6 +54,45 @@ TEST(BookStanding, aChangedLineOffersACopyAndSalvageRightThere)
     Window::settle();
     EXPECT_EQ(QFileInfo(desk.session().path()).fileName(), "fresh.ullage");
     EXPECT_EQ(shown("Salvage…"), nullptr) << "that one is sound";
+}
+
+// Behind the question stands the shelf with what is sound, and the rail says it once.
+TEST(BookStanding, whatToDoAboutAFaultIsAskedOverAFullShelf)
+{
+    class Looking : public ScriptedPrompts
+    {
+    public:
+        std::function<void()> look;
+        std::optional<int> choose(QWidget* parent, const QString& title, const QString& label,
+                                  const QStringList& ways) override
+        {
+            look();
+            return ScriptedPrompts::choose(parent, title, label, ways);
+        }
+    };
+    Desk desk;
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    desk.mix("starter-mq-borax", "starter-glass-500", 500, "Dev 2");
+    desk.run(dev, 1);
+    Window at(desk);
+    desk.session().close();
+    store::testing::tamper(desk.bookPath(),
+                           {"UPDATE entry SET body = replace(body, '\"count\":1', '\"count\":2') "
+                            "WHERE kind = 'processed'"});
+    Looking prompts;
+    int asked = 0;
+    prompts.look = [&] {
+        ++asked;
+        EXPECT_NE(at.bottle("Dev 2"), nullptr);
+        EXPECT_NE(at.bottle("Dev 1"), nullptr);
+    };
+    const PromptsInForce force(prompts);
+    ASSERT_TRUE(at.controller.openBook(desk.bookPath()));
+    Window::settle();
+    EXPECT_EQ(asked, 1);
+    desk.session().lookForChanges();
+    Window::settle();
+    EXPECT_EQ(asked, 1) << "once is enough";
 }
 
 TEST(BookStanding, aDamagedBookIsSalvagedFromTheWindow)

@@ -310,6 +310,8 @@ TEST(OpenBook, aMissingOneIsAskedAbout)
     EXPECT_FALSE(session.isOpen()) << "going back leaves everything";
     EXPECT_FALSE(QFile::exists(path));
     EXPECT_TRUE(asked.asked().back().contains("home.ullage")) << asked.asked().back().toStdString();
+    EXPECT_TRUE(asked.asked().back().contains("It was in " + QFileInfo(path).absolutePath()))
+        << asked.asked().back().toStdString();
 
     QFile empty(path);
     ASSERT_TRUE(empty.open(QIODevice::WriteOnly));
