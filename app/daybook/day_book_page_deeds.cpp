@@ -6,6 +6,7 @@
 #include "app/daybook/day_model.h"
 #include "app/daybook/day_print.h"
 #include "app/daybook/forgotten_dialog.h"
+#include "app/session/file_names.h"
 #include "app/widgets/prompts.h"
 
 #include <QFileInfo>
@@ -71,12 +72,10 @@ void DayBookPage::exportShown()
     if (!m_session.isOpen() || m_model->entriesRead() == 0)
         return;
     const QString name = QFileInfo(m_session.path()).completeBaseName() + tr("-day-book");
-    auto file = prompts().saveFile(this, tr("Export what is shown"), name + ".csv",
-                                   tr("Tables (*.csv);;Journals (*.jsonl)"));
+    const auto file = prompts().saveFile(this, tr("Export what is shown"), name + kTableEnding,
+                                         tr("Tables (*.csv);;Journals (*.jsonl)"));
     if (!file)
         return;
-    if (QFileInfo(*file).suffix().isEmpty())
-        *file += QStringLiteral(".csv");
     const auto words = dayWording(m_session.formulary(), m_wording);
     const auto stop = [thread = m_slow.get()] { return thread->stopping(); };
     const auto failed = [this](const Error& error) {
@@ -87,7 +86,8 @@ void DayBookPage::exportShown()
     };
     m_export->setEnabled(false);
     m_slow->post(
-        [=, this, filter = m_model->filter(), file = *file](store::SqlStore& store) {
+        [=, this, filter = m_model->filter(),
+         file = withEnding(*file, kTableEnding)](store::SqlStore& store) {
             const auto rows = exportDays(store, filter, words, file, stop);
             QMetaObject::invokeMethod(this, [this, rows] {
                 m_export->setEnabled(true);

@@ -3,6 +3,7 @@
 #include "app/words/moment_text.h"
 #include "core/store/csv_cell.h"
 #include "core/store/file_identity.h"
+#include "core/store/file_moves.h"
 #include "core/store/instant_text.h"
 #include "core/store/journal_codec.h"
 
@@ -17,13 +18,6 @@ namespace
 {
 
 constexpr int kPage = 500;
-
-Error fileFailure(const QSaveFile& file)
-{
-    Error error{.code = ErrorCode::FileFailed, .text = file.errorString().toStdString()};
-    error.file = file.fileName().toStdString();
-    return error;
-}
 
 QByteArray cell(const QString& text) { return store::csvText(text.toUtf8()); }
 
@@ -101,9 +95,11 @@ Result<int> exportDays(store::SqlStore& store, const store::DayFilter& filter,
         return refuse({.code = ErrorCode::BookItself, .file = file.toStdString()});
     QSaveFile out(file);
     if (!out.open(QIODevice::WriteOnly))
-        return refuse(fileFailure(out));
+        return refuse(store::fileFailure(out.fileName(), out.errorString()));
     const auto write = [&](const QByteArray& text) -> Result<void> {
-        return out.write(text) == text.size() ? Result<void>{} : refuse(fileFailure(out));
+        return out.write(text) == text.size()
+                   ? Result<void>{}
+                   : refuse(store::fileFailure(out.fileName(), out.errorString()));
     };
     const bool journal = file.endsWith(QLatin1String(".jsonl"), Qt::CaseInsensitive);
     Result<int> count = 0;
@@ -126,7 +122,7 @@ Result<int> exportDays(store::SqlStore& store, const store::DayFilter& filter,
     if (!count)
         return count;
     if (!out.commit())
-        return refuse(fileFailure(out));
+        return refuse(store::fileFailure(out.fileName(), out.errorString()));
     return count;
 }
 

@@ -20,8 +20,8 @@ struct DayWording {
 };
 
 /// Everything the filter lets through, newest first, one row after another; how many there were.
-/// `take` gives up by returning a refusal, which is handed on; `stop` is refused as FileFailed with
-/// the text "stopped". StoreFailed or NotAsEntered where the book cannot be read on.
+/// `take` gives up by returning a refusal, which is handed on; `stop` is refused as Cancelled.
+/// BookDamaged, StoreFailed or NotAsEntered where the book cannot be read on.
 Result<int> eachDayEntry(store::SqlStore& store, const store::DayFilter& filter,
                          const store::Stop& stop,
                          const std::function<Result<void>(const store::DayEntry&)>& take);

@@ -1,5 +1,6 @@
 #include "app/window/book_copies.h"
 
+#include "app/session/file_names.h"
 #include "app/widgets/prompts.h"
 #include "app/window/book_files.h"
 #include "app/window/copies_dialog.h"
@@ -15,18 +16,6 @@
 
 namespace ullage::app
 {
-
-namespace
-{
-
-const QString kBookEnding = QStringLiteral(".ullage");
-
-QString withEnding(const QString& file)
-{
-    return QFileInfo(file).suffix().isEmpty() ? file + kBookEnding : file;
-}
-
-} // namespace
 
 BookCopies::BookCopies(const WindowParts& parts, BookFiles& files, QObject* parent)
     : QObject(parent), m_parts(parts), m_files(files)
@@ -76,11 +65,11 @@ void BookCopies::backUpTo()
     const QString name = QFileInfo(session.path()).completeBaseName() + tr("-copy") + kBookEnding;
     const auto file =
         prompts().saveFile(&m_parts.window, tr("Back up the book"), name, tr("Books (*.ullage)"));
-    if (!file || m_files.isOpenBook(tr("Back up the book"), withEnding(*file)))
+    if (!file || m_files.isOpenBook(tr("Back up the book"), withEnding(*file, kBookEnding)))
         return;
     auto fault = std::make_shared<std::optional<Error>>();
     m_files.run(tr("Back up the book"),
-                copyJob(session.path(), withEnding(*file), session.now(), fault),
+                copyJob(session.path(), withEnding(*file, kBookEnding), session.now(), fault),
                 [this, fault](int) {
                     return *fault ? tr("A whole copy was made; but something is wrong in the book, "
                                        "and so in the copy of it: %1")
@@ -256,7 +245,7 @@ void BookCopies::salvage()
         prompts().saveFile(&m_parts.window, tr("The new book"), name, tr("Books (*.ullage)"));
     if (!file)
         return;
-    const QString fresh = withEnding(*file);
+    const QString fresh = withEnding(*file, kBookEnding);
     if (QFileInfo::exists(fresh)) {
         prompts().fail(&m_parts.window, tr("The new book"),
                        tr("%1 is there already; a book is never overwritten. Choose another name.")

@@ -1,5 +1,6 @@
 #include "app/window/book_files.h"
 
+#include "app/session/file_names.h"
 #include "app/widgets/prompts.h"
 #include "app/window/findings_dialog.h"
 #include "app/window/journal_import.h"
@@ -14,19 +15,6 @@
 
 namespace ullage::app
 {
-
-namespace
-{
-
-const QString kBookEnding = QStringLiteral(".ullage");
-const QString kJournalEnding = QStringLiteral(".jsonl");
-
-QString withEnding(const QString& file, const QString& ending)
-{
-    return QFileInfo(file).suffix().isEmpty() ? file + ending : file;
-}
-
-} // namespace
 
 BookFiles::BookFiles(const WindowParts& parts, QObject* parent)
     : QObject(parent), m_parts(parts), m_job(new BackgroundJob(parts.window, this)),

@@ -14,13 +14,6 @@ namespace ullage::app
 namespace
 {
 
-Error fileFailure(const QString& file, const QString& message)
-{
-    Error error{.code = ErrorCode::FileFailed, .text = message.toStdString()};
-    error.file = file.toStdString();
-    return error;
-}
-
 Result<store::BookCheck> checked(const QString& path, const QString& lastSeen,
                                  const store::Watch& watch)
 {
@@ -40,14 +33,14 @@ BookJob exportJob(const QString& path, const QString& journal)
             return tl::unexpected(store.error());
         QSaveFile file(journal);
         if (!file.open(QIODevice::WriteOnly))
-            return tl::unexpected(fileFailure(journal, file.errorString()));
+            return tl::unexpected(store::fileFailure(journal, file.errorString()));
         const bool table = journal.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive);
         const auto written =
             table ? store::exportEventsCsv(**store, file) : store::exportJournal(**store, file);
         if (!written)
             return tl::unexpected(written.error());
         if (!file.commit())
-            return tl::unexpected(fileFailure(journal, file.errorString()));
+            return tl::unexpected(store::fileFailure(journal, file.errorString()));
         if (const auto lasting = store::flushFolderOf(journal); !lasting)
             return tl::unexpected(lasting.error());
         return *written;

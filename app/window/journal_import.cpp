@@ -4,6 +4,7 @@
 #include "app/widgets/prompts.h"
 #include "app/words/error_words.h"
 #include "app/words/merge_words.h"
+#include "core/store/file_moves.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -101,9 +102,7 @@ void JournalImport::work(bool trial, bool showProgress, const Done& done)
                       this]() -> Result<store::ImportOutcome> {
         QFile file(journal);
         if (!QFileInfo(journal).isFile() || !file.open(QIODevice::ReadOnly)) {
-            return refuse({.code = ErrorCode::FileFailed,
-                           .text = file.errorString().toStdString(),
-                           .file = journal.toStdString()});
+            return refuse(store::fileFailure(journal, file.errorString()));
         }
         if (places)
             shared->uncopied = copyBefore(path, *places, m_session.now());

@@ -76,6 +76,12 @@ std::optional<Result<void>> renamedAs(const QString& from, const QString& to, un
 
 } // namespace
 
+Error fileFailure(const QString& file, const QString& message)
+{
+    return {
+        .code = ErrorCode::FileFailed, .text = message.toStdString(), .file = file.toStdString()};
+}
+
 QString freeName(const QString& wanted)
 {
     QString name = wanted;

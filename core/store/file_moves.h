@@ -9,6 +9,9 @@
 namespace ullage::store
 {
 
+/// FileFailed with the system's own message.
+Error fileFailure(const QString& file, const QString& message);
+
 /// `wanted`, or the first of `wanted`-2, -3 … that nothing has; a link that leads nowhere counts.
 QString freeName(const QString& wanted);
 
