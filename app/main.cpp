@@ -3,6 +3,7 @@
 #include "app/cli/demo_book.h"
 #include "app/cli/terminal_progress.h"
 #include "app/session/preferences.h"
+#include "app/session/quit_signals.h"
 #include "app/window/run_window.h"
 #include "app/words/error_words.h"
 
@@ -66,6 +67,8 @@ int runInWindow(int& argc, char** argv, const app::Arguments& arguments, QFile& 
     QApplication application(argc, argv);
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/ullage/icon/ullage.svg")));
     QApplication::setDesktopFileName(QStringLiteral("ullage"));
+    // Before the demo's folder is made: it is removed however this ends.
+    const app::QuitSignals signalled;
     app::WindowOptions options;
     options.clock = systemTime;
     options.book = arguments.value(QStringLiteral("book"));

@@ -3,6 +3,12 @@
 #include "core/store/integrity.h"
 #include "tests/core/store/temp_book.h"
 
+#include <QDir>
+#include <QElapsedTimer>
+#include <QProcess>
+#include <QThread>
+
+#include <csignal>
 #include <set>
 
 using namespace ullage;
@@ -55,5 +61,40 @@ TEST(DemoBook, IsOfThisWeekWithEveryVerdictAndAMistakeVoided)
         const auto check = store::checkBook(*book.store);
         ASSERT_TRUE(check);
         EXPECT_TRUE(check->findings.empty());
+    }
+}
+
+// The program itself: its folder is its own, and goes with it however it is ended.
+TEST(DemoBook, NothingOfItIsLeftWhenItIsTold)
+{
+    for (const int signal : {SIGTERM, SIGINT}) {
+        const QTemporaryDir place;
+        QProcess program;
+        auto environment = QProcessEnvironment::systemEnvironment();
+        environment.insert("TMPDIR", place.path());
+        environment.insert("HOME", place.path());
+        environment.insert("XDG_CONFIG_HOME", place.filePath("config"));
+        environment.insert("XDG_DATA_HOME", place.filePath("data"));
+        environment.insert("QT_QPA_PLATFORM", "offscreen");
+        program.setProcessEnvironment(environment);
+        program.start(ULLAGE_PROGRAM, {"demo"});
+        ASSERT_TRUE(program.waitForStarted());
+        const QDir folder(place.path());
+        const auto demos = [&] {
+            return folder.entryList({"ullage-*"}, QDir::Dirs | QDir::NoDotAndDotDot);
+        };
+        QElapsedTimer patience;
+        patience.start();
+        const auto isThere = [&] {
+            return !demos().isEmpty() &&
+                   QFile::exists(folder.filePath(demos().front() + "/demo.ullage"));
+        };
+        while (!isThere() && patience.elapsed() < 60'000)
+            QThread::msleep(20);
+        ASSERT_TRUE(isThere()) << program.readAllStandardError().constData();
+        ASSERT_EQ(::kill(static_cast<pid_t>(program.processId()), signal), 0);
+        ASSERT_TRUE(program.waitForFinished(60'000));
+        EXPECT_EQ(program.exitStatus(), QProcess::NormalExit);
+        EXPECT_TRUE(demos().isEmpty()) << demos().join(u' ').toStdString();
     }
 }
