@@ -2,6 +2,7 @@
 
 #include <QDeadlineTimer>
 #include <QDir>
+#include <QFileInfo>
 #include <QThread>
 
 #include <utility>
@@ -14,6 +15,7 @@ namespace
 
 constexpr int kLookMs = 5 * 60'000;
 constexpr int kClosingWaitsMs = 1000;
+constexpr int kSettledMs = 500;
 constexpr auto kDay = std::chrono::hours(24);
 constexpr auto kAgain = std::chrono::hours(1);
 
@@ -29,6 +31,11 @@ std::optional<chemistry::Instant> lastGoodOf(const QString& path, const QString&
             return copy.at;
     }
     return std::nullopt;
+}
+
+QStringList copyNames(const QString& folder)
+{
+    return QDir(folder).entryList({QStringLiteral("*.ullage")}, QDir::Files, QDir::Name);
 }
 
 // On the thread: one copy in each place; neither waits for the other's luck.
@@ -71,6 +78,10 @@ CopyKeeper::CopyKeeper(ledger::Clock clock, QObject* parent)
 {
     m_timer.setInterval(kLookMs);
     connect(&m_timer, &QTimer::timeout, this, &CopyKeeper::lookAtTheClock);
+    m_settled.setSingleShot(true);
+    m_settled.setInterval(kSettledMs);
+    connect(&m_settled, &QTimer::timeout, this, &CopyKeeper::lookForOthers);
+    connect(&m_folder, &QFileSystemWatcher::directoryChanged, this, [this] { m_settled.start(); });
 }
 
 CopyKeeper::~CopyKeeper() { stop(); }
@@ -81,9 +92,11 @@ void CopyKeeper::start(const QString& path, bool now)
 {
     // A copy of the book before goes on by itself; nobody waits for it.
     m_timer.stop();
+    m_settled.stop();
     m_thread = nullptr;
     m_again = false;
     m_path.clear();
+    m_names.clear();
     m_standing = {};
     if (!m_places)
         return;
@@ -101,6 +114,7 @@ void CopyKeeper::start(const QString& path, bool now)
 void CopyKeeper::stop()
 {
     m_timer.stop();
+    m_settled.stop();
     const QDeadlineTimer patience(kClosingWaitsMs);
     for (QThread* thread : findChildren<QThread*>()) { // they delete themselves on the loop's turn
         if (!thread->wait(patience)) {
@@ -126,8 +140,28 @@ void CopyKeeper::copyNow()
     work(true);
 }
 
+// Names alone are compared: looking at the copies may itself make a file beside one for a moment.
+void CopyKeeper::lookForOthers()
+{
+    if (m_path.isEmpty() || !m_places || m_thread)
+        return;
+    if (copyNames(m_places->own) != m_names)
+        work(false);
+}
+
+void CopyKeeper::watchFolder()
+{
+    if (!m_places || m_folder.directories().contains(m_places->own))
+        return;
+    if (const QStringList before = m_folder.directories(); !before.isEmpty())
+        m_folder.removePaths(before);
+    if (QFileInfo(m_places->own).isDir())
+        m_folder.addPath(m_places->own);
+}
+
 void CopyKeeper::lookAtTheClock()
 {
+    lookForOthers(); // where the system does not tell of changes in a folder
     const bool failed = m_standing.failure || m_standing.secondFailure;
     const auto now = m_clock();
     // A clock that was set back must not put the next copy off for long.
@@ -138,19 +172,19 @@ void CopyKeeper::lookAtTheClock()
 
 void CopyKeeper::work(bool copy)
 {
-    m_thread = QThread::create(
-        [this, path = m_path, places = *m_places, copy, now = m_clock(), wanted = m_wanted] {
-            CopyStanding standing;
-            if (copy)
-                standing = copied(path, places, now,
-                                  [wanted](const store::Progress&) { return wanted->load(); });
-            else
-                standing.lastGood = lastGoodOf(path, places.own);
-            QMetaObject::invokeMethod(this, [this, path, standing] {
-                if (path == m_path)
-                    take(standing);
-            });
+    m_thread = QThread::create([this, path = m_path, places = *m_places, copy, now = m_clock(),
+                                wanted = m_wanted, known = m_standing] {
+        CopyStanding standing = known;
+        if (copy)
+            standing = copied(path, places, now,
+                              [wanted](const store::Progress&) { return wanted->load(); });
+        else
+            standing.lastGood = lastGoodOf(path, places.own);
+        QMetaObject::invokeMethod(this, [this, path, standing] {
+            if (path == m_path)
+                take(standing);
         });
+    });
     QThread* const thread = m_thread;
     thread->setParent(this);
     connect(thread, &QThread::finished, this, [this, thread] {
@@ -167,6 +201,9 @@ void CopyKeeper::work(bool copy)
 void CopyKeeper::take(const CopyStanding& standing)
 {
     m_standing = standing;
+    if (m_places)
+        m_names = copyNames(m_places->own);
+    watchFolder();
     emit changed();
 }
 

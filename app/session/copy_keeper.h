@@ -11,6 +11,7 @@
 #include "core/store/backup.h"
 #include "core/store/fault_names.h"
 
+#include <QFileSystemWatcher>
 #include <QString>
 #include <QStringList>
 #include <QTimer>
@@ -70,6 +71,9 @@ public:
     void copyNow();
 
     [[nodiscard]] const CopyStanding& standing() const { return m_standing; }
+    /// Looks whether others have made or removed copies in the own folder, as happens by itself
+    /// when something changes there; nothing while one is being made.
+    void lookForOthers();
     /// Looks at the clock, as happens by itself every few minutes.
     void lookAtTheClock();
 
@@ -79,6 +83,7 @@ signals:
 
 private:
     void work(bool copy);
+    void watchFolder();
     void take(const CopyStanding& standing);
 
     ledger::Clock m_clock;
@@ -87,6 +92,9 @@ private:
     CopyStanding m_standing;
     std::optional<chemistry::Instant> m_tried; ///< when a copy was last begun
     QTimer m_timer;
+    QFileSystemWatcher m_folder; ///< the own one, for copies that others make
+    QTimer m_settled;            ///< after a change there: more may follow
+    QStringList m_names;         ///< of the files there, when they were looked at last
     QThread* m_thread = nullptr;
     std::shared_ptr<std::atomic<bool>> m_wanted; ///< false: copies begun so far are given up
     bool m_again = false;                        ///< a copy was asked for while one was made

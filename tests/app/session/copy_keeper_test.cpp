@@ -69,6 +69,43 @@ TEST(CopyKeeper, aCopyIsMadeAtTheStartAndOnceADay)
     EXPECT_EQ(Kept::count(desk.file("copies")), 3);
 }
 
+// Another window on the same book makes one: this one knows of it too.
+TEST(CopyKeeper, aCopyThatAnotherMakesIsTheNewestHereToo)
+{
+    Desk desk;
+    Kept kept(desk);
+    ASSERT_TRUE(kept.session->open(desk.bookPath()));
+    ASSERT_TRUE(kept.told());
+    const auto first = kept.now;
+    EXPECT_EQ(kept.standing().lastGood, first);
+    kept.spy->clear();
+    const auto later = first + std::chrono::hours(2);
+    ASSERT_TRUE(store::backUp(desk.bookPath(), desk.file("copies"), later));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return kept.standing().lastGood == later; }, 20'000));
+    EXPECT_FALSE(kept.standing().failure);
+
+    // And where the system does not tell of changes in a folder, in time.
+    ASSERT_TRUE(store::backUp(desk.bookPath(), desk.file("copies"), later + std::chrono::hours(1)));
+    kept.session->copies().lookForOthers();
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return kept.standing().lastGood == later + std::chrono::hours(1); }, 20'000));
+}
+
+// The rail says beside it that something is wrong: not twice.
+TEST(CopyKeeper, thatSomethingIsWrongIsSaidOnce)
+{
+    CopyStanding standing;
+    standing.fault = Error{.code = ErrorCode::NotAsEntered, .text = "changed", .entry = 3};
+    const chemistry::Instant now = std::chrono::sys_days(std::chrono::year{2026} / 11 / 25);
+    const Wording words{{}, QLocale("en_GB")};
+    EXPECT_EQ(standingText(standing, now, words).line, "Something is wrong in the book");
+    EXPECT_EQ(standingText(standing, now, words, FaultSaid::Already).line, QString());
+    standing.lastGood = now - std::chrono::hours(48);
+    EXPECT_TRUE(
+        standingText(standing, now, words, FaultSaid::Already).line.startsWith("Last good copy "));
+    EXPECT_TRUE(standingText(standing, now, words, FaultSaid::Already).trouble);
+}
+
 TEST(CopyKeeper, aNewBookWaitsADayAndTellsOfNoTrouble)
 {
     Desk desk;
