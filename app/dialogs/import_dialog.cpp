@@ -103,6 +103,17 @@ ImportRow* ImportDialog::rowOf(int line) const
     return found == m_rows.end() ? nullptr : *found;
 }
 
+// The one that chose it; or, where that was opened again, the one that could.
+ImportRow* ImportDialog::rowTakingBack(const std::string& ours) const
+{
+    ImportRow* found = nullptr;
+    for (ImportRow* row : m_rows) {
+        if (row->ours() == ours && (!found || row->choice() == ImportRow::Choice::TakeBack))
+            found = row;
+    }
+    return found;
+}
+
 ImportRow* ImportDialog::addRow(const ImportRowView& view)
 {
     auto* row = new ImportRow(view, m_clock, m_wording.locale, this);
@@ -140,15 +151,12 @@ void ImportDialog::take(const ledger::Contradiction& contradiction)
     ImportRow* row = rowOf(shown.line);
     if (shown.line == 0 && contradiction.entry) { // taking one of ours back does not go
         const auto* voided = std::get_if<ledger::Voided>(&contradiction.entry->event()->what);
-        for (ImportRow* other : m_rows) {
-            if (voided && other->choice() == ImportRow::Choice::TakeBack &&
-                other->ours() == voided->voids) {
-                shown.line = other->line();
-                shown.ways = {ledger::WayOut::LeaveOut, ledger::WayOut::ChangeTime};
-                shown.what.clear();
-                row = other;
-            }
-        }
+        row = voided ? rowTakingBack(voided->voids) : nullptr;
+        if (!row)
+            return; // no line asks for it any more: judged anew it is gone
+        shown.line = row->line();
+        shown.ways = {ledger::WayOut::LeaveOut, ledger::WayOut::ChangeTime};
+        shown.what.clear();
     }
     if (row)
         row->reopen(shown);
@@ -174,6 +182,7 @@ void ImportDialog::setOutcome(const store::ImportOutcome& outcome)
         shown.line = same.line;
         shown.what = entryText({same.theirs, {}}, m_formulary, m_clock(), m_wording);
         shown.why = likelySameText(same, m_clock(), m_wording);
+        shown.sameBottle = true;
         ImportRow* row = rowOf(same.line);
         row = row ? row : addRow(shown);
         m_open.insert(row);

@@ -46,6 +46,7 @@ signals:
 
 private:
     ImportRow* rowOf(int line) const;
+    [[nodiscard]] ImportRow* rowTakingBack(const std::string& ours) const;
     ImportRow* addRow(const ImportRowView& view);
     [[nodiscard]] ImportRowView view(const ledger::Contradiction& contradiction) const;
     void take(const ledger::Contradiction& contradiction);

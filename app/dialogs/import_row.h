@@ -21,11 +21,12 @@ class WhenEdit;
 
 /// What the row is about, in words and in codes.
 struct ImportRowView {
-    int line = 0;                     ///< of the journal, from 1; 0 for a taking back of ours
-    QString what;                     ///< what stands on the line; empty where it cannot be read
-    QString why;                      ///< what it stands against
-    std::vector<ledger::WayOut> ways; ///< empty for a bottle that may be one of ours
-    std::string ours;                 ///< event that TakeBack takes back
+    int line = 0; ///< of the journal, from 1; 0 for a taking back of ours
+    QString what; ///< what stands on the line; empty where it cannot be read
+    QString why;  ///< what it stands against
+    std::vector<ledger::WayOut> ways;
+    bool sameBottle = false;              ///< it asks whether two bottles are one
+    std::string ours;                     ///< event that TakeBack takes back
     std::optional<chemistry::Instant> at; ///< of their event: where ChangeTime begins
 };
 
@@ -42,7 +43,7 @@ public:
 
     [[nodiscard]] int line() const { return m_view.line; }
     /// It asks whether two bottles are one; then KeepBoth is among the choices.
-    [[nodiscard]] bool sameBottle() const { return m_view.ways.empty(); }
+    [[nodiscard]] bool sameBottle() const { return m_view.sameBottle; }
     [[nodiscard]] const std::string& ours() const { return m_view.ours; }
     /// None too while another time was chosen and what stands for it is not understood.
     [[nodiscard]] Choice choice() const;

@@ -1,5 +1,6 @@
 // A colleague's journal that contradicts the book, settled in the window as a person would.
 #include "app/dialogs/import_dialog.h"
+#include "app/dialogs/import_row.h"
 #include "app/widgets/moment_field.h"
 #include "app/widgets/prompts.h"
 #include "app/window/controller.h"
@@ -7,6 +8,7 @@
 #include "core/store/copies.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
+#include <QComboBox>
 #include <QFile>
 #include <QLabel>
 #include <QPushButton>
@@ -24,6 +26,17 @@ QByteArray openedLine(const QByteArray& id, const std::string& batch, const QByt
 {
     return R"({"type":"event","id":")" + id + R"(","batch":")" + QByteArray::fromStdString(batch) +
            R"(","kind":"opened","at":")" + at + "\"}\n";
+}
+
+QStringList waysOf(const ImportRowView& view)
+{
+    const ImportRow row(
+        view, [] { return chemistry::Instant(); }, QLocale("en_GB"), nullptr);
+    const auto* box = row.findChild<QComboBox*>();
+    QStringList ways;
+    for (int i = 0; i < box->count(); ++i)
+        ways << box->itemText(i);
+    return ways;
 }
 
 // A window on a book with one bottle, and a journal about the same bottle.
@@ -231,6 +244,18 @@ TEST_F(Merging, aJournalThatChangesMeanwhileIsJudgedAnew)
     QTest::mouseClick(button("Leave all of them out"), Qt::LeftButton);
     importWhenReady();
     EXPECT_EQ(m_desk.journal(), m_before + good);
+}
+
+// Whether two bottles are one is asked where that is the question, and not wherever there is no way
+// out.
+TEST(ImportRow, onlyTwoBottlesCanBeKeptBoth)
+{
+    ImportRowView view;
+    view.line = 3;
+    EXPECT_FALSE(waysOf(view).contains("Keep both: two bottles"));
+    view.sameBottle = true;
+    EXPECT_TRUE(waysOf(view).contains("Keep both: two bottles"));
+    EXPECT_TRUE(waysOf(view).contains("Leave theirs out"));
 }
 
 } // namespace ullage::app
