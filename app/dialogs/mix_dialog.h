@@ -17,8 +17,8 @@ class Card;
 class CautionBox;
 class FactorRows;
 
-/// A new bottle can be described along with it; it is entered first, and stays if mixing is then
-/// refused. Until the user types one, the volume is usualVolume() and the name the next free one.
+/// A new bottle can be described along with it and is entered in the same action. Until the user
+/// types one, the volume is usualVolume() and the name the next free one.
 class MixDialog : public DeedDialog
 {
     Q_OBJECT

@@ -128,21 +128,17 @@ QString MixDialog::nothingFollows() const
 Result<void> MixDialog::act()
 {
     auto into = *vessel();
-    // Before a new bottle is entered, it is sure that the batch will fit into it.
+    if (newVessel())
+        into.id = session().newId();
     if (const auto fits = ledger::previewMix(*solution(), into,
                                              chemistry::Millilitres(*m_volume->value()), moment());
         !fits)
         return tl::unexpected(fits.error());
-    if (newVessel()) {
-        into.id = session().newId();
-        if (auto fine = session().doing([&](ledger::Book& book) { return book.add(into); }); !fine)
-            return fine;
-        fillBottles(into.id);
-        vesselChanged();
-    }
     const ledger::NewBatch batch = newBatch(into.id);
     const auto done = session().doing([&](ledger::Book& book) {
-        return book.mix(batch, {moment(), {}});
+        // A new bottle comes in with what is in it, or not at all.
+        return newVessel() ? book.mix(batch, into, {moment(), {}})
+                           : book.mix(batch, {moment(), {}});
     });
     if (!done)
         return tl::unexpected(done.error());

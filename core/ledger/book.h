@@ -116,6 +116,9 @@ public:
     // ---------------------------------
     /// The new batch's id.
     Result<std::string> mix(const NewBatch& batch, When when);
+    /// The same into a vessel that the book does not have yet (IdTaken if it does) and that is
+    /// entered with it: both or neither.
+    Result<std::string> mix(const NewBatch& batch, const formulary::Vessel& into, When when);
     /// Several bottles at once, as one action; their ids in that order. Those that are decanted
     /// draw from their donors in it.
     Result<std::vector<std::string>> mix(const std::vector<NewBatch>& batches, When when);
@@ -218,6 +221,7 @@ private:
     Result<void> putState(const std::string& id, const Fold* fold);
     Result<void> transact(Action action, const std::function<Result<void>(std::int64_t)>& fill);
     Result<void> transact(Action action, const std::vector<Entry>& entries);
+    Result<void> isNew(const Entry& entry);
     Result<void> addNew(const Entry& entry);
     Result<void> takeBack(const Action& action, const std::vector<std::string>& events,
                           std::vector<Event> instead, const std::string& why);

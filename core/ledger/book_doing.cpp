@@ -59,6 +59,21 @@ Result<std::vector<std::string>> Book::mix(const std::vector<NewBatch>& batches,
     });
 }
 
+Result<std::string> Book::mix(const NewBatch& batch, const formulary::Vessel& into, When when)
+{
+    if (auto fine = isNew({into, {}}); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    NewBatch filled = batch;
+    filled.vessel = into.id;
+    const std::string id = m_newId();
+    std::vector<Entry> entries{{into, {}}};
+    for (Event& event : eventsOf(filled, id, when, m_newId)) {
+        entries.push_back({std::move(event), {}});
+    }
+    return transact({.what = "mix", .subject = batch.name}, entries).map([&] { return id; });
+}
+
 Result<std::string> Book::process(const FilmRun& run, Instant at)
 {
     if (run.baths.empty()) {
@@ -253,7 +268,7 @@ Result<void> Book::takeMarksBack(const std::vector<FilmMark>& marks, const std::
     return transact({.what = "unmark-film"}, entries);
 }
 
-Result<void> Book::addNew(const Entry& entry)
+Result<void> Book::isNew(const Entry& entry)
 {
     const auto known = m_store->sameContent(entry);
     if (!known) {
@@ -261,6 +276,14 @@ Result<void> Book::addNew(const Entry& entry)
     }
     if (*known) {
         return refuse({.code = ErrorCode::IdTaken, .field = "id", .text = entry.id()});
+    }
+    return {};
+}
+
+Result<void> Book::addNew(const Entry& entry)
+{
+    if (auto fine = isNew(entry); !fine) {
+        return fine;
     }
     return transact({.mode = ActionMode::Apart, .what = std::string(entry.type())}, {entry});
 }

@@ -159,6 +159,19 @@ TEST(MixDialog, makesABottleOnTheWay)
     EXPECT_EQ(mixed->batch.vessel->name, "Brown half");
     EXPECT_DOUBLE_EQ(mixed->batch.volume.value(), 500);
     EXPECT_EQ(desk.session().formulary().vessels().size(), vessels + 1);
+    // One deed, and one undo.
+    const auto last = desk.session().book().undoable();
+    ASSERT_TRUE(last);
+    EXPECT_EQ(last->what, "mix");
+    const auto action = store::SqlStore::open(desk.bookPath(), {.access = store::Access::Read})
+                            .value()
+                            ->connection()
+                            .number("SELECT action FROM entry WHERE type = 'vessel' "
+                                    "ORDER BY seq DESC LIMIT 1");
+    ASSERT_TRUE(action);
+    EXPECT_EQ(*action, last->id);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(desk.session().bottle(dialog.mixed()), nullptr);
 }
 
 TEST(MixDialog, canBeDatedBackAndSayNothingOfThePast)

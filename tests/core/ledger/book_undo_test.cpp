@@ -369,5 +369,32 @@ TEST_F(UndoTest, readsABatchAndAFilmOnce)
     EXPECT_LE(counting.batchesRead, 2) << "one of them to look here";
 }
 
+// A bottle that comes in with what is mixed into it: one deed, or nothing of it.
+TEST_F(UndoTest, aNewVesselComesInWithTheMixingOrNotAtAll)
+{
+    formulary::Vessel vessel = *book->formulary().vessel("glass");
+    vessel.id = "new";
+    vessel.name = "New";
+    const NewBatch batch{"dev", {}, Millilitres(500), "Dev 9"};
+    NewBatch tooMuch = batch;
+    tooMuch.volume = Millilitres(50'000);
+    EXPECT_FALSE(book->mix(tooMuch, vessel, when(0)));
+    EXPECT_EQ(book->formulary().vessel("new"), nullptr) << "refused is refused whole";
+    EXPECT_FALSE(book->undoable());
+    restart();
+    EXPECT_EQ(book->formulary().vessel("new"), nullptr);
+
+    const auto id = book->mix(batch, vessel, when(0));
+    ASSERT_TRUE(id);
+    ASSERT_TRUE(book->batch(*id, now));
+    EXPECT_EQ(book->batch(*id, now)->vessel->name, "New");
+    ASSERT_TRUE(book->undo());
+    EXPECT_FALSE(book->batch(*id, now));
+    EXPECT_FALSE(book->undoable()) << "it was one deed";
+    ASSERT_TRUE(book->redo());
+    EXPECT_TRUE(book->batch(*id, now));
+    EXPECT_FALSE(book->mix(batch, vessel, when(0))) << "that vessel is there already";
+}
+
 } // namespace
 } // namespace ullage::ledger
