@@ -2,6 +2,7 @@
 
 #include "core/store/damage.h"
 #include "core/store/each_row.h"
+#include "core/store/line_proof.h"
 
 #include <algorithm>
 #include <cmath>
@@ -35,10 +36,9 @@ public:
                       "SELECT e.type, e.kind, e.at_ms, e.batch, CASE WHEN json_valid(e.body) THEN "
                       "json_extract(e.body, '$.name') END FROM entry e WHERE e.seq = ?")),
           m_bottle(connection, QStringLiteral("SELECT name FROM batch WHERE id = ?")),
-          m_mixing(connection,
-                   QStringLiteral("SELECT CASE WHEN json_valid(body) THEN json_extract(body, "
-                                  "'$.name') END FROM entry WHERE batch = ? AND kind = 'mixed' "
-                                  "ORDER BY seq DESC LIMIT 1")),
+          m_mixing(connection, LineProof::select("e.batch = ? AND e.kind = 'mixed' "
+                                                 "ORDER BY e.seq DESC LIMIT 1")),
+          m_proof(connection),
           m_before(connection,
                    QStringLiteral("SELECT at_ms FROM entry WHERE seq < ? AND at_ms IS NOT NULL "
                                   "ORDER BY seq DESC LIMIT 1")),
@@ -67,13 +67,19 @@ public:
         return found;
     }
 
+    // As it was called when it was mixed, if that is as it was entered; else as its row has it.
     std::string bottle(const std::string& batch)
     {
         std::string name;
-        const auto take = [&](const Rows& row) { name = row.text(0); };
-        firstRow(m_bottle.run(batch), take);
-        if (name.empty()) { // one that cannot be reckoned stands in no table
-            firstRow(m_mixing.run(batch), take);
+        firstRow(m_mixing.run(batch), [&](const Rows& row) {
+            const auto entry = m_proof.entry(row);
+            const ledger::Event* event = entry ? entry->event() : nullptr;
+            if (event && std::holds_alternative<ledger::Mixed>(event->what)) {
+                name = std::get<ledger::Mixed>(event->what).name;
+            }
+        });
+        if (name.empty()) {
+            firstRow(m_bottle.run(batch), [&](const Rows& row) { name = row.text(0); });
         }
         return name.empty() ? batch : name;
     }
@@ -91,6 +97,7 @@ private:
     Statement m_entry;
     Statement m_bottle;
     Statement m_mixing;
+    LineProof m_proof;
     Statement m_before;
     Statement m_after;
 };

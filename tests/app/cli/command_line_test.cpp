@@ -263,7 +263,7 @@ TEST_F(CommandTest, CheckTellsWhatIsWrongAndFails)
     }
     const Answer check = run({"check"});
     EXPECT_EQ(check.code, kStoreFailed);
-    EXPECT_TRUE(check.err.contains("dev-1"));
+    EXPECT_TRUE(check.err.contains("Dev 1")) << "as it was entered: " << check.err.constData();
 }
 
 TEST_F(CommandTest, AnEmptyBookHasAnEmptyReport)

@@ -5,11 +5,14 @@
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
 #include "app/shelf/shelf_page.h"
+#include "app/shelf/shelf_snapshot.h"
+#include "app/widgets/choice_dialog.h"
 #include "app/widgets/theme.h"
 #include "app/window/about_dialog.h"
 #include "app/window/cautions_dialog.h"
 #include "app/window/controller.h"
 #include "app/window/copies_dialog.h"
+#include "app/window/findings_dialog.h"
 #include "app/window/main_window.h"
 #include "app/window/run_window.h"
 #include "app/window/salvage_dialog.h"
@@ -21,6 +24,7 @@
 #include <QComboBox>
 #include <QDir>
 #include <QEventLoop>
+#include <QPushButton>
 #include <QStandardPaths>
 #include <QTimer>
 
@@ -192,13 +196,59 @@ void copies(Desk& desk)
     ullage::store::Salvaged done;
     done.entries = 398;
     done.fromCopy = 12;
-    done.missing = {{44, 44, "event", "3c1b7c61-61a8-47ed-8d5c-5d5f0f5d8a4e"}, {120, 133, {}, {}}};
+    done.missing = {{44,
+                     44,
+                     "event",
+                     "3c1b7c61-61a8-47ed-8d5c-5d5f0f5d8a4e",
+                     {desk.now() - 24h * 90, desk.now() - 24h * 89}},
+                    {120, 133, {}, {}, {desk.now() - 24h * 50, desk.now() - 24h * 43}}};
     done.faults = {{.code = ErrorCode::UnknownId,
                     .field = "solution",
                     .text = "starter-mq-borax",
                     .subject = "Dev 14"}};
     SalvageDialog salvaged(done, desk.file("home-salvaged.ullage"), desk.now(), wording);
     picture(salvaged, "salvaged");
+    for (auto* button : salvaged.findChildren<QPushButton*>()) {
+        if (button->isCheckable())
+            button->click();
+    }
+    picture(salvaged, "salvaged-details");
+
+    ullage::store::BookCheck check;
+    check.findings = {{.code = ErrorCode::NotAsEntered,
+                       .text = "changed",
+                       .subject = "3c1b7c61-61a8-47ed-8d5c-5d5f0f5d8a4e",
+                       .entry = 251,
+                       .entryType = "event"},
+                      {.code = ErrorCode::NotAsEntered, .text = "missing", .low = 30, .high = 46},
+                      {.code = ErrorCode::NotAsEntered, .text = "batch", .subject = "b"}};
+    check.names.entries[251] = {"event", "processed", desk.now() - 24h * 2, "Dev 14", {}};
+    check.names.missing[30] = {desk.now() - 24h * 50, desk.now() - 24h * 43};
+    check.names.bottles["b"] = "Dev 14";
+    FindingsDialog findings(check, desk.now(), wording);
+    picture(findings, "findings");
+    ullage::app::ChoiceDialog choice(
+        QObject::tr("Where is the book?"),
+        "The book home.ullage is not where it was: it was moved, renamed or deleted, or its drive "
+        "is not connected. It was in /home/bo/darkroom.",
+        {"Choose the book…", "Restore the copy of 24 Nov, 15:30, 412 entries",
+         "Restore the copy of 23 Nov, 15:28, 402 entries", "Start anew with an empty book"});
+    picture(choice, "choice");
+}
+
+// A bottle that is not as it was entered, among sound ones, and a gap in the day book.
+void faulty(const std::string& dev)
+{
+    using namespace ullage::app;
+    ShelfPage shelf;
+    ShelfSnapshot snapshot;
+    snapshot.unread = {{QString::fromStdString(dev), "Dev 14", "MQ borax developer, stock"}};
+    shelf.setBottles(shelfShown(snapshot, {}).bottles);
+    shelf.setSummary(shelfShown(snapshot, {}).summary);
+    shelf.setSelected(unreadBottle(snapshot.unread.front(),
+                                   "Film, Dev 14, 23 Nov, 19:00 is not as it was entered."));
+    shelf.resize(1090, 760);
+    picture(shelf, "shelf-unread");
 }
 
 } // namespace
@@ -257,6 +307,7 @@ int main(int argc, char** argv)
             picture(again, "window-no-book");
             again.showPage(ullage::app::Page::DayBook);
             picture(again, "window-no-book-day-book");
+            faulty(dev);
             dialogs(desk, dev, fix);
             importing(desk, dev);
             copies(desk);

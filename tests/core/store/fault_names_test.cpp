@@ -81,3 +81,21 @@ TEST(FaultNames, OfABottleWithoutARowItsLabel)
     EXPECT_EQ(names.bottles.at("dev-1"), "Dev 1");
     EXPECT_TRUE(namesIn(book.path() + "-not", {&fault, 1}).bottles.empty());
 }
+
+// Of its row and its mixing, the one that is as it was entered.
+TEST(FaultNames, OfABottleNotTheNameThatWasChanged)
+{
+    const Error fault{.code = ErrorCode::NotAsEntered, .subject = "dev-1"};
+    for (const char* deed :
+         {"UPDATE batch SET name = 'Other'",
+          "UPDATE entry SET body = replace(body, 'Dev 1', 'Other') WHERE seq = 3"}) {
+        TempBook book;
+        ASSERT_TRUE(book.import(kBook));
+        close(book);
+        tamper(book.path(), {deed});
+        book.open();
+        const FaultNames names = namesFor(book.store->connection(), {&fault, 1});
+        ASSERT_TRUE(names.bottles.contains("dev-1")) << deed;
+        EXPECT_EQ(names.bottles.at("dev-1"), "Dev 1") << deed;
+    }
+}
