@@ -2,16 +2,20 @@
 #include "app/widgets/theme.h"
 #include "tests/app/desktop_leaks.h"
 #include "tests/app/english_plurals.h"
+#include "tests/app/screens/offscreen_screen.h"
 
 #include <QApplication>
 #include <QLocale>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 
 int main(int argc, char** argv)
 {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
+    // Large enough for a window of any size that a test gives it.
+    const QTemporaryDir folder;
+    ullage::app::useOffscreen({1920, 1200}, folder.path());
     qputenv("TZ", "UTC");
     testing::InitGoogleTest(&argc, argv);
     QStandardPaths::setTestModeEnabled(true);

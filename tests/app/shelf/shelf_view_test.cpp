@@ -145,3 +145,22 @@ TEST(ShelfView, MenuKeyAsksForTheSelectedBottlesMenu)
     ASSERT_EQ(menu.count(), 1);
     EXPECT_EQ(menu[0][0].toString(), QStringLiteral("Dev 13"));
 }
+
+TEST(ShelfView, RowsAreSeenWhole)
+{
+    for (const int count : {6, 9, 12, 14, 30, 60}) {
+        Shelf shelf(count);
+        for (const QSize size : {QSize(720, 190), QSize(800, 260), QSize(1056, 330),
+                                 QSize(1056, 420), QSize(1700, 560)}) {
+            shelf.view.resize(size);
+            QTest::qWait(1);
+            const int foot = shelf.view.viewport()->height();
+            for (int row = 0; row < count; ++row) {
+                const QRect cell = shelf.view.visualRect(shelf.model.index(row));
+                EXPECT_FALSE(cell.top() < foot - 6 && cell.bottom() > foot + 6)
+                    << count << " bottles in " << size.width() << " x " << size.height()
+                    << ": a row from " << cell.top() << " to " << cell.bottom();
+            }
+        }
+    }
+}

@@ -1,14 +1,19 @@
 #include "app/widgets/manners.h"
 
+#include <QComboBox>
 #include <QDialog>
 #include <QLabel>
+#include <QMainWindow>
 #include <QPushButton>
 #include <QScreen>
 #include <QSignalSpy>
+#include <QTabBar>
 #include <QTest>
 #include <QVBoxLayout>
 
 #include <gtest/gtest.h>
+
+#include <initializer_list>
 
 namespace
 {
@@ -91,4 +96,46 @@ TEST(Manners, ADialogLargerThanTheScreenShowsItsTop)
     dialog.resize(dialog.width(), room.height() + 200);
     QTest::qWait(50);
     EXPECT_EQ(dialog.frameGeometry().top(), room.top());
+}
+
+TEST(Manners, NoWindowOpensLargerThanItsScreen)
+{
+    QMainWindow window;
+    Wordy dialog;
+    for (QWidget* either : std::initializer_list<QWidget*>{&window, &dialog}) {
+        const QRect room = either->screen()->availableGeometry();
+        either->setGeometry(room.right() - 100, room.bottom() - 100, room.width() + 500,
+                            room.height() + 500);
+        either->show();
+        QTest::qWait(50);
+        EXPECT_TRUE(room.contains(either->frameGeometry()))
+            << either->metaObject()->className() << either->frameGeometry().width() << " x "
+            << either->frameGeometry().height();
+    }
+}
+
+TEST(Manners, ABoxWantsRoomForWhatCameIntoItLater)
+{
+    QWidget page;
+    auto* column = new QVBoxLayout(&page);
+    auto* box = new QComboBox;
+    box->addItem(QStringLiteral("none"));
+    column->addWidget(box);
+    page.show();
+    const int before = box->minimumSizeHint().width();
+    const QString longer = QStringLiteral("Fix 16 · Acid fixer · 16 films left");
+    box->addItem(longer);
+    EXPECT_GT(box->minimumSizeHint().width(), before);
+    EXPECT_GT(box->minimumSizeHint().width(), box->fontMetrics().horizontalAdvance(longer));
+}
+
+TEST(Manners, TabsAreShownWhole)
+{
+    QWidget page;
+    auto* tabs = new QTabBar(&page);
+    for (const char* name : {"Solutions", "Bottles", "Development times"})
+        tabs->addTab(QString::fromLatin1(name));
+    page.show();
+    EXPECT_FALSE(tabs->usesScrollButtons());
+    EXPECT_GE(tabs->minimumSizeHint().width(), tabs->sizeHint().width());
 }

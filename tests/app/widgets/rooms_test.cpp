@@ -1,0 +1,171 @@
+// What gives way where there is little room: it scrolls, folds or goes on in another line, and
+// nothing of it is cut.
+#include "app/widgets/factor_rows.h"
+#include "app/widgets/folding_row.h"
+#include "app/widgets/page_room.h"
+#include "app/widgets/scroll_room.h"
+#include "app/widgets/wrapping_button.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollBar>
+#include <QStackedWidget>
+#include <QTest>
+#include <QVBoxLayout>
+
+#include <gtest/gtest.h>
+
+using namespace ullage::app;
+
+namespace
+{
+
+// Fields one below the other, 40 pixels each.
+QWidget* fields(int count)
+{
+    auto* content = new QWidget;
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    for (int i = 0; i < count; ++i) {
+        auto* field = new QLineEdit;
+        field->setFixedHeight(40);
+        column->addWidget(field);
+    }
+    return content;
+}
+
+QWidget* box(int least, int height)
+{
+    auto* made = new QWidget;
+    made->setMinimumSize(least, height);
+    return made;
+}
+
+} // namespace
+
+TEST(ScrollRoom, ScrollsOnlyWhereItMust)
+{
+    ScrollRoom room(fields(5));
+    room.resize(400, 220);
+    room.show();
+    QTest::qWait(1);
+    EXPECT_EQ(room.verticalScrollBar()->maximum(), 0);
+    EXPECT_EQ(room.widget()->width(), room.viewport()->width());
+    room.resize(400, 150);
+    QTest::qWait(1);
+    EXPECT_EQ(room.verticalScrollBar()->maximum(), 200 - room.viewport()->height());
+    EXPECT_EQ(room.horizontalScrollBar()->maximum(), 0) << "its bar makes it no wider";
+    EXPECT_EQ(room.sizeHint().height(), 200) << "it asks for all that is in it";
+}
+
+TEST(ScrollRoom, BringsIntoSightWhatGetsTheKeys)
+{
+    ScrollRoom room(fields(12));
+    room.resize(400, 150);
+    room.show();
+    room.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&room));
+    auto* last = room.widget()->findChildren<QLineEdit*>().back();
+    last->setFocus(Qt::ShortcutFocusReason);
+    EXPECT_TRUE(room.viewport()->rect().contains(
+        QRect(last->mapTo(room.viewport(), QPoint()), last->size())));
+}
+
+TEST(ScrollRoom, WordsThatWrapGetTheHeightTheyNeed)
+{
+    auto* content = new QWidget;
+    auto* column = new QVBoxLayout(content);
+    auto* words = new QLabel(QStringLiteral("words that wrap ").repeated(60));
+    words->setWordWrap(true);
+    column->addWidget(words);
+    ScrollRoom room(content);
+    room.resize(300, 200);
+    room.show();
+    QTest::qWait(1);
+    EXPECT_GT(room.verticalScrollBar()->maximum(), 0);
+    EXPECT_GE(words->height(), words->heightForWidth(words->width()));
+}
+
+TEST(PageRoom, OnlyThePageThatIsSeenCounts)
+{
+    auto* pages = new QStackedWidget;
+    pages->addWidget(box(300, 100));
+    pages->addWidget(box(900, 700));
+    PageRoom room(pages);
+    room.resize(500, 300);
+    room.show();
+    QTest::qWait(1);
+    EXPECT_EQ(room.horizontalScrollBar()->maximum(), 0);
+    EXPECT_EQ(room.verticalScrollBar()->maximum(), 0);
+    pages->setCurrentIndex(1);
+    QTest::qWait(1);
+    EXPECT_GE(pages->currentWidget()->width(), 900);
+    EXPECT_GT(room.horizontalScrollBar()->maximum(), 0);
+    EXPECT_GT(room.verticalScrollBar()->maximum(), 0);
+    pages->setCurrentIndex(0);
+    QTest::qWait(1);
+    EXPECT_EQ(room.verticalScrollBar()->maximum(), 0);
+}
+
+TEST(FoldingRow, FoldsWhereThereIsNoWidthForAll)
+{
+    QWidget window;
+    auto* row = new FoldingRow(&window);
+    auto* left = box(300, 50);
+    auto* right = box(200, 60);
+    row->addColumn(left, 1);
+    row->addColumn(right);
+    window.resize(700, 400);
+    window.show();
+    QTest::qWait(1);
+    EXPECT_FALSE(row->isFolded());
+    EXPECT_EQ(left->y(), right->y());
+    EXPECT_EQ(right->geometry().right(), 699);
+    EXPECT_EQ(row->heightForWidth(700), 60);
+    window.resize(400, 400);
+    QTest::qWait(1);
+    EXPECT_TRUE(row->isFolded());
+    EXPECT_GE(right->y(), left->geometry().bottom());
+    EXPECT_GE(right->width(), 200);
+    EXPECT_EQ(row->heightForWidth(400), 50 + row->spacing() + 60);
+    EXPECT_EQ(row->minimumSize().width(), 300);
+    window.resize(700, 400);
+    QTest::qWait(1);
+    EXPECT_FALSE(row->isFolded());
+}
+
+TEST(WrappingButton, ShowsAllItsWords)
+{
+    const QString name = QStringLiteral("Lantern 1600 · 135-36 · EI 1600 · Evening & court");
+    QWidget window;
+    auto* column = new QVBoxLayout(&window);
+    auto* button = new WrappingButton(name);
+    column->addWidget(button);
+    column->addStretch();
+    window.resize(220, 200);
+    window.show();
+    QTest::qWait(1);
+    EXPECT_TRUE(button->text().contains(u'\n'));
+    EXPECT_EQ(QString(button->text())
+                  .replace(u'\n', u' ')
+                  .replace(QStringLiteral("&&"), QStringLiteral("&")),
+              name);
+    for (const QString& line : button->text().split(u'\n'))
+        EXPECT_LE(button->fontMetrics().horizontalAdvance(line), button->width());
+    EXPECT_GE(button->height(), button->heightForWidth(button->width()));
+    window.resize(900, 200);
+    QTest::qWait(1);
+    EXPECT_FALSE(button->text().contains(u'\n'));
+}
+
+TEST(FactorRows, AFigureThatDoesNotFitBesideItsNameStandsBelowIt)
+{
+    FactorRows rows;
+    rows.setRows({{QStringLiteral("Develop in a bottle of a long name"),
+                   QStringLiteral("planned 12:35, real 12:41")}});
+    EXPECT_GT(rows.heightForWidth(200), rows.heightForWidth(700));
+    rows.resize(200, 100);
+    rows.show();
+    EXPECT_EQ(rows.minimumSizeHint().height(), rows.heightForWidth(200));
+}
