@@ -2,8 +2,10 @@
 
 #include "app/words/event_words.h"
 #include "app/words/moment_text.h"
+#include "core/ledger/fillings.h"
 
 #include <QHeaderView>
+#include <QLabel>
 #include <QTreeWidget>
 
 #include <algorithm>
@@ -15,6 +17,17 @@ namespace
 {
 
 constexpr int kRowHeight = 26;
+constexpr int kOther = Qt::UserRole + 1; // name of the other bottle of a filling
+
+QString nameIn(const std::vector<ledger::Event>& entered, const std::string& batch)
+{
+    for (const ledger::Event& event : entered) {
+        const auto* mixed = std::get_if<ledger::Mixed>(&event.what);
+        if (mixed && event.batch == batch && !mixed->name.empty())
+            return QString::fromStdString(mixed->name);
+    }
+    return QString::fromStdString(batch);
+}
 
 } // namespace
 
@@ -33,22 +46,28 @@ HistoryDialog::HistoryDialog(const DialogContext& context, const Bottle& bottle,
     m_events->setStyleSheet(QStringLiteral("QTreeWidget::item { padding: 0 12px 0 6px; }"));
     m_events->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     addRow(QStringLiteral("voids"), tr("&Entries, newest first"), m_events);
+    m_along = addText({});
     addWhy(tr("&Why the chosen entry is taken back"));
     setDeed(tr("Take back"), true);
     fill();
     showFollows(Follows::Always);
     connect(m_events, &QTreeWidget::currentItemChanged, this, &HistoryDialog::lookAheadSoon);
+    connect(m_events, &QTreeWidget::currentItemChanged, this, &HistoryDialog::sayWhatGoesAlong);
+    sayWhatGoesAlong();
     m_events->setFocus();
 }
 
 void HistoryDialog::fill()
 {
+    const auto all = session().book().connectedEvents(m_batch);
     auto events = session().book().events(m_batch);
-    if (!events) {
-        showError(events.error());
+    if (!events || !all) {
+        showError(!events ? events.error() : all.error());
         return;
     }
-    const auto taken = ledger::takenBack(*events);
+    auto taken = ledger::takenBack(*all);
+    for (const std::size_t gone : ledger::pairHalves(*all, taken).gone)
+        taken.insert((*all)[gone].id); // its other half was
     std::reverse(events->begin(), events->end());
     std::stable_sort(events->begin(), events->end(),
                      [](const auto& a, const auto& b) { return a.at > b.at; });
@@ -56,11 +75,18 @@ void HistoryDialog::fill()
         if (std::holds_alternative<ledger::Voided>(event.what))
             continue; // shown by striking out what it took back
         const bool gone = taken.contains(event.id);
-        const QString what = eventText(event, session().formulary(), wording());
+        QString what = eventText(event, session().formulary(), wording());
+        const auto half = ledger::halfOf(event);
+        const QString other = half ? nameIn(*all, half->other()) : QString();
+        if (half)
+            what = (half->drawn ? tr("%1 · into %2", "what, bottle")
+                                : tr("%1 · from %2", "what, bottle"))
+                       .arg(what, other);
         auto* item =
             new QTreeWidgetItem(m_events, {momentText(event.at, session().now(), wording().locale),
                                            gone ? tr("%1 (taken back)").arg(what) : what});
         item->setData(0, Qt::UserRole, gone ? QString() : QString::fromStdString(event.id));
+        item->setData(0, kOther, gone ? QString() : other);
         QFont font = item->font(1);
         font.setStrikeOut(gone);
         item->setFont(1, font);
@@ -68,6 +94,15 @@ void HistoryDialog::fill()
     }
     if (m_events->topLevelItemCount() > 0)
         m_events->setCurrentItem(m_events->topLevelItem(0));
+}
+
+void HistoryDialog::sayWhatGoesAlong()
+{
+    const auto* item = m_events->currentItem();
+    const QString other = item ? item->data(0, kOther).toString() : QString();
+    m_along->setVisible(!other.isEmpty());
+    m_along->setText(other.isEmpty() ? QString()
+                                     : tr("It is taken back in %1 as well.").arg(other));
 }
 
 std::vector<TakingBack> HistoryDialog::events() const

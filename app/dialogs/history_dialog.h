@@ -24,9 +24,11 @@ protected:
 
 private:
     void fill();
+    void sayWhatGoesAlong();
 
     std::string m_batch;
     QTreeWidget* m_events;
+    QLabel* m_along; ///< which other bottle it is about too
 };
 
 } // namespace ullage::app

@@ -26,6 +26,8 @@ protected:
 
     /// All of them go together; none as long as none is chosen.
     [[nodiscard]] virtual std::vector<TakingBack> events() const = 0;
+    /// Those, and what goes with them: of a filling the half in the other bottle.
+    [[nodiscard]] std::vector<TakingBack> allEvents() const;
 
     bool restIsFine() override;
     [[nodiscard]] std::optional<std::vector<ledger::Event>> wouldEnter() const override;

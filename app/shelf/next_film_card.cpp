@@ -1,5 +1,6 @@
 #include "app/shelf/next_film_card.h"
 
+#include "app/shelf/filled_row.h"
 #include "app/widgets/factor_rows.h"
 #include "app/widgets/figure_label.h"
 #include "app/widgets/plain_label.h"
@@ -77,6 +78,9 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     wordColumn->setSpacing(Space::kTight);
     wordColumn->addWidget(m_reasons);
     wordColumn->addWidget(m_closing);
+    m_filled = new FilledRow(words);
+    wordColumn->addWidget(m_filled);
+    connect(m_filled, &FilledRow::bottleAsked, this, &NextFilmCard::bottleAsked);
     wordColumn->addStretch();
     m_reasons->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_reasonsArea->setWidget(words);
@@ -150,8 +154,9 @@ QPushButton* NextFilmCard::addActionButton(BottleAction which)
     return button;
 }
 
-void NextFilmCard::setBottle(const SelectedBottle& bottle)
+void NextFilmCard::setBottle(const SelectedBottle& bottle, const std::set<QString>& standing)
 {
+    m_filled->setBottles(bottle.filled, standing);
     m_heading->setText(bottle.nextTitle);
     setPlainToolTip(m_heading, bottle.nextTitle);
     setAccessibleName(bottle.nextTitle);

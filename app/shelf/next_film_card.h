@@ -15,6 +15,7 @@ namespace ullage::app
 
 class FactorRows;
 class FigureLabel;
+class FilledRow;
 class VerdictLabel;
 class WhereFromButton;
 
@@ -25,7 +26,11 @@ class NextFilmCard : public Card
 public:
     explicit NextFilmCard(BottleActions* actions, QWidget* parent = nullptr);
 
-    void setBottle(const SelectedBottle& bottle);
+    /// `standing` are the bottles that can be led to.
+    void setBottle(const SelectedBottle& bottle, const std::set<QString>& standing = {});
+
+signals:
+    void bottleAsked(const QString& id);
 
 signals:
     // Of a bottle that is not shown, in the place of what can be done with others.
@@ -55,6 +60,7 @@ private:
     QScrollArea* m_reasonsArea;
     QLabel* m_reasons;
     QLabel* m_closing;
+    FilledRow* m_filled = nullptr;
     QHBoxLayout* m_buttons;
     std::vector<std::pair<BottleAction, QPushButton*>> m_actionButtons; ///< as they stand
     bool m_resting = false; ///< only then it can be said that it is clear now

@@ -17,6 +17,14 @@
 namespace ullage::app
 {
 
+/// A bottle that this one was filled from, or that was filled from it.
+struct FilledBottle {
+    QString id;
+    QString name;
+    bool into = false; ///< from that one into this one
+    friend bool operator==(const FilledBottle&, const FilledBottle&) = default;
+};
+
 struct SelectedBottle {
     QString id;
     QString name; ///< "Dev 14"
@@ -32,6 +40,8 @@ struct SelectedBottle {
     QStringList reasons;              ///< sentences, the gravest first
     std::vector<Explanation> figures; ///< "Where from?" of every figure; the time's stands first
     QString closing; ///< a last quiet sentence ("Films run out first."); may be empty
+
+    std::vector<FilledBottle> filled; ///< each other bottle once a way, the newest first
 
     std::optional<ChartSpec> left;    ///< what is left, over time
     QString noLeft;                   ///< where that cannot be drawn

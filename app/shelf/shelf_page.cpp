@@ -188,6 +188,7 @@ ShelfPage::ShelfPage(QWidget* parent)
     connect(m_actions, &BottleActions::requested, this, &ShelfPage::actionRequested);
     connect(m_next, &NextFilmCard::checkRequested, this, &ShelfPage::checkRequested);
     connect(m_next, &NextFilmCard::copiesRequested, this, &ShelfPage::copiesRequested);
+    connect(m_next, &NextFilmCard::bottleAsked, this, &ShelfPage::selectBottle);
     connect(m_run, &QPushButton::clicked, this,
             [this] { emit actionRequested(BottleAction::RunFilm, currentBottle()); });
     connect(m_mix, &QPushButton::clicked, this, &ShelfPage::mixRequested);
@@ -229,7 +230,10 @@ void ShelfPage::setSelected(const SelectedBottle& bottle)
 {
     m_selected = bottle;
     m_actions->setBottle(bottle.id, bottle.actions);
-    m_next->setBottle(bottle);
+    std::set<QString> standing;
+    for (const BottleView& view : m_model->bottles())
+        standing.insert(view.id);
+    m_next->setBottle(bottle, standing);
     m_left->setChart(bottle.left, tr("What is left, over time"), bottle.noLeft);
     m_left->setOther(bottle.air, bottle.air.has_value(), tr("What is left"), tr("Air"),
                      bottle.help);

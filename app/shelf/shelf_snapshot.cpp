@@ -11,6 +11,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 namespace ullage::app
@@ -69,6 +70,26 @@ void addStrips(SelectedBottle& selected, const BottleSnapshot& snapshot, const W
     selected.stripWords = stripSentences(record, batch.id, batch.asOf, wording);
     if (const auto limits = explainStripLimits(record, wording))
         selected.figures.push_back(*limits);
+}
+
+// Under their names, which their mixings gave them.
+void addFillings(SelectedBottle& selected, const BottleSnapshot& snapshot)
+{
+    std::map<std::string, QString> names;
+    for (const ledger::Event& event : snapshot.events) {
+        const auto* mixed = std::get_if<ledger::Mixed>(&event.what);
+        if (mixed && !mixed->name.empty())
+            names[event.batch] = QString::fromStdString(mixed->name);
+    }
+    const auto& fillings = snapshot.bottle.batch.fillings;
+    for (auto filling = fillings.rbegin(); filling != fillings.rend(); ++filling) {
+        const QString id = QString::fromStdString(filling->other);
+        const auto name = names.find(filling->other);
+        const FilledBottle bottle{id, name == names.end() ? id : name->second, filling->into};
+        auto& all = selected.filled;
+        if (std::find(all.begin(), all.end(), bottle) == all.end())
+            all.push_back(bottle);
+    }
 }
 
 void addAirAdvice(SelectedBottle& selected, const BottleSnapshot& snapshot, const Wording& wording)
@@ -157,6 +178,7 @@ SelectedBottle selectedBottle(const BottleSnapshot& snapshot, const formulary::F
     SelectedBottle selected =
         selectedBottle(batch, assessment, pastOf(batch, snapshot.events, formulary), snapshot.times,
                        discardRange(snapshot, formulary), snapshot.temperature, wording);
+    addFillings(selected, snapshot);
     addAirAdvice(selected, snapshot, wording);
     addStrips(selected, snapshot, wording);
     return selected;

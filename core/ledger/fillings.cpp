@@ -56,4 +56,27 @@ Pairing pairHalves(const std::vector<Event>& entered, const std::unordered_set<s
     return pairing;
 }
 
+const Event* otherHalf(const std::vector<Event>& entered, const Event& half,
+                       const std::unordered_set<std::string>& taken)
+{
+    const auto mine = halfOf(half);
+    if (!mine) {
+        return nullptr;
+    }
+    std::vector<const Event*> same;
+    std::vector<const Event*> others;
+    for (const Event& event : entered) {
+        const auto its = halfOf(event);
+        if (!its || taken.contains(event.id) || event.at != half.at || its->donor != mine->donor ||
+            its->heir != mine->heir || its->volume != mine->volume) {
+            continue;
+        }
+        (its->drawn == mine->drawn ? same : others).push_back(&event);
+    }
+    const auto place = std::find_if(same.begin(), same.end(),
+                                    [&](const Event* event) { return event->id == half.id; });
+    const auto turn = static_cast<std::size_t>(place - same.begin());
+    return place != same.end() && turn < others.size() ? others[turn] : nullptr;
+}
+
 } // namespace ullage::ledger

@@ -43,4 +43,9 @@ struct Pairing {
 /// `taken`: ids of what was taken back by name. Halves that stand pair first, in order of entry.
 Pairing pairHalves(const std::vector<Event>& entered, const std::unordered_set<std::string>& taken);
 
+/// The other half of the filling that `half` is one of, both among `entered` and not `taken`; null
+/// for no half, or a lone one. Of a filling entered twice, its own.
+const Event* otherHalf(const std::vector<Event>& entered, const Event& half,
+                       const std::unordered_set<std::string>& taken);
+
 } // namespace ullage::ledger

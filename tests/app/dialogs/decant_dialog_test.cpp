@@ -1,9 +1,11 @@
 // Decanting from one dialog: several bottles, one action; what does not go is refused and stays.
 #include "app/dialogs/decant_dialog.h"
 #include "app/dialogs/decant_row.h"
+#include "app/dialogs/history_dialog.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
 #include <QPushButton>
+#include <QTreeWidget>
 
 namespace ullage::app
 {
@@ -136,6 +138,39 @@ TEST_F(Decanting, saysWhatFollowsForAllOfThem)
     const QString said = dialog.consequences().join('|');
     EXPECT_TRUE(said.contains("Dev 14 b")) << said.toStdString();
     EXPECT_TRUE(dialog.consequences().contains("Dev 14")) << said.toStdString();
+}
+
+TEST_F(Decanting, takingOneHalfBackTakesTheOtherAndBothAreStruck)
+{
+    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    dialog.show();
+    fill(*rows(dialog)[0], "starter-glass-500", "400");
+    dialog.accept();
+    const std::string heir = dialog.decanted().front();
+    desk.passMinutes(5);
+
+    HistoryDialog history(contextOf(desk), bottleOf(desk, dev));
+    auto* entries = named<QTreeWidget>(history, "Entries, newest first");
+    ASSERT_TRUE(entries->topLevelItem(0)->text(1).contains("into Dev 14 b"))
+        << entries->topLevelItem(0)->text(1).toStdString();
+    entries->setCurrentItem(entries->topLevelItem(0));
+    QTest::qWait(250);
+    const QString said = history.consequences().join('|');
+    EXPECT_TRUE(said.contains("Dev 14 b")) << "both bottles are shown: " << said.toStdString();
+    EXPECT_TRUE(said.contains("leaves the shelf")) << said.toStdString();
+    type(history, "Why the chosen entry is taken back", "never done");
+    history.show();
+    history.accept();
+    ASSERT_FALSE(history.isVisible()) << history.problemOf("voids").toStdString();
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 900);
+    EXPECT_EQ(desk.session().bottle(QString::fromStdString(heir)), nullptr);
+
+    HistoryDialog after(contextOf(desk), bottleOf(desk, dev));
+    auto* struck = named<QTreeWidget>(after, "Entries, newest first")->topLevelItem(0);
+    EXPECT_TRUE(struck->font(1).strikeOut());
+    ASSERT_TRUE(desk.session().undo()) << "the taking back, of both";
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 500);
+    EXPECT_DOUBLE_EQ(batch(heir).volume.value(), 400);
 }
 
 } // namespace ullage::app

@@ -100,6 +100,32 @@ TEST(ShelfPage, ButtonsNameTheBottle)
     }
 }
 
+TEST(ShelfPage, LeadsToTheBottlesItWasFilledFromAndThatItFilled)
+{
+    Window window(6);
+    window.page.selectBottle(QStringLiteral("Dev 14"));
+    SelectedBottle bottle;
+    bottle.id = QStringLiteral("Dev 14");
+    bottle.filled = {{QStringLiteral("Fix 8"), QStringLiteral("Fix 8"), true},
+                     {QStringLiteral("nobody"), QStringLiteral("Dev 2"), false}};
+    window.page.setSelected(bottle);
+    QTest::qWait(1);
+    const auto says = [&](const QString& text) {
+        for (const auto* label : window.page.findChildren<QLabel*>()) {
+            if (label->text() == text && !label->isHidden())
+                return true;
+        }
+        return false;
+    };
+    EXPECT_TRUE(says("Filled from"));
+    EXPECT_TRUE(says("Went into"));
+    EXPECT_TRUE(says("Dev 2 (gone)")) << "it is not on the shelf any more";
+    QPushButton* link = window.button("Fix 8");
+    ASSERT_NE(link, nullptr);
+    link->click();
+    EXPECT_EQ(window.page.currentBottle(), QStringLiteral("Fix 8"));
+}
+
 TEST(ShelfPage, DiscardStandsFirstWhereItIsTheThingToDo)
 {
     Window window(6);
