@@ -31,8 +31,6 @@ public:
 
 signals:
     void bottleAsked(const QString& id);
-
-signals:
     // Of a bottle that is not shown, in the place of what can be done with others.
     void checkRequested();
     void copiesRequested();
