@@ -1,5 +1,6 @@
 #include "app/dialogs/mix_dialog.h"
 
+#include "app/dialogs/found_form.h"
 #include "app/dialogs/volume_forms.h"
 #include "app/widgets/card.h"
 #include "app/widgets/caution_box.h"
@@ -98,6 +99,11 @@ void MixDialog::buildForm()
     connect(m_filmsBefore, &QuantityEdit::valueChanged, this, &MixDialog::refresh);
     m_found = new QCheckBox(tr("&Found bottle: history unknown"), this);
     addWide(m_found);
+    m_foundForm = new FoundForm([this] { return session().now(); }, wording(), this);
+    m_foundForm->hide();
+    connect(m_found, &QCheckBox::toggled, m_foundForm, &QWidget::setVisible);
+    addWide(m_foundForm);
+    heed(m_foundForm);
     m_dissolved = new QCheckBox(tr("&All of it is dissolved and clear"), this);
     setPlainToolTip(m_dissolved,
                     tr("Until it is marked so, this bottle is not proposed for film."));

@@ -16,6 +16,7 @@ namespace ullage::app
 class Card;
 class CautionBox;
 class FactorRows;
+class FoundForm;
 
 /// A new bottle can be described along with it and is entered in the same action. Until the user
 /// types one, the volume is usualVolume() and the name the next free one.
@@ -64,6 +65,7 @@ private:
     QLineEdit* m_name;
     QuantityEdit* m_filmsBefore; ///< of a bottle that was in use before the book
     QCheckBox* m_found;
+    FoundForm* m_foundForm; ///< shown where it was found
     QCheckBox* m_dissolved;
     QLabel* m_warnings;
     Card* m_become;

@@ -1,4 +1,5 @@
 // What the dialog says of the batch before it is mixed, and the mixing itself.
+#include "app/dialogs/found_form.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/widgets/card.h"
 #include "app/widgets/factor_rows.h"
@@ -93,22 +94,24 @@ bool MixDialog::restIsFine()
         showProblem(QStringLiteral("name"), tr("Name of the new bottle: a name is needed."));
         return false;
     }
-    return true;
+    return !m_found->isChecked() || m_foundForm->isFine(moment());
 }
 
 ledger::NewBatch MixDialog::newBatch(const std::string& vessel) const
 {
-    return {solution()->id,
-            vessel,
-            chemistry::Millilitres(m_volume->value().value_or(0)),
-            m_name->text().trimmed().toStdString(),
-            {},
-            m_found->isChecked(),
-            m_dissolved->isChecked(),
-            {},
-            {},
-            {},
-            filmsBefore()};
+    ledger::NewBatch batch{solution()->id,
+                           vessel,
+                           chemistry::Millilitres(m_volume->value().value_or(0)),
+                           m_name->text().trimmed().toStdString(),
+                           {},
+                           m_found->isChecked(),
+                           m_dissolved->isChecked()};
+    batch.filmsBefore = filmsBefore();
+    if (batch.historyUnknown) {
+        batch.mixedOn = m_foundForm->mixedOn();
+        batch.assumed = m_foundForm->assumed();
+    }
+    return batch;
 }
 
 std::optional<std::vector<ledger::Event>> MixDialog::wouldEnter() const

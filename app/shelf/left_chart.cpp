@@ -52,7 +52,9 @@ public:
 
     void addFilms(ChartSpec& spec) const
     {
-        if (!formulary::capacityOf(*m_batch.solution))
+        // Of films that nobody counted or guessed there is no line: not even one at nothing.
+        if (!formulary::capacityOf(*m_batch.solution) ||
+            (m_batch.historyUnknown && !m_batch.filmsKnown))
             return;
         const auto left = [&](chemistry::FilmsPerLitre wear) {
             return leftShare(wear / *formulary::capacityOf(*m_batch.solution));

@@ -52,8 +52,11 @@ BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& asse
     BottleView view;
     view.id = utf8(batch.id);
     view.name = utf8(batch.name);
-    view.mixedDate = dayText(batch.mixedAt, batch.asOf, wording.locale);
-    view.mixedText = Words::tr("mixed %1").arg(view.mixedDate);
+    // Of a bottle found only the day that it was found may be known.
+    const bool dateKnown = !batch.historyUnknown || batch.dateKnown;
+    view.mixedDate = dayText(dateKnown ? batch.madeAt : batch.mixedAt, batch.asOf, wording.locale);
+    view.mixedText =
+        (dateKnown ? Words::tr("mixed %1") : Words::tr("found %1")).arg(view.mixedDate);
     view.solutionName = shownName(batch.solution->name);
     view.vesselName = shownName(batch.vessel->name);
     view.solution = static_cast<SolutionLook>(batch.solution->role);

@@ -62,7 +62,7 @@ NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::Developi
         next.warnings << errorSentence(so.error(), wording);
     }
     next.rows.push_back(
-        {Words::tr("Wear, %1 in %2")
+        {(assessment.atLeast ? Words::tr("Wear, at least %1 in %2") : Words::tr("Wear, %1 in %2"))
              .arg(filmsText(batch.filmsDone, wording), volumeText(batch.volume, wording)),
          factorText(assessment.wearFactor, wording.locale)});
     next.rows.push_back({batch.stripAt

@@ -32,7 +32,8 @@ QString discardDay(const ledger::Batch& batch, const ledger::Assessment& so, con
 QString untilLine(const ledger::Batch& batch, const ledger::Assessment& so, const Wording& wording)
 {
     if (!so.discardBy)
-        return Words::tr("no keeping time known");
+        return batch.historyUnknown && !batch.dateKnown ? Words::tr("mixing date not known")
+                                                        : Words::tr("no keeping time known");
     return Words::tr("until %1").arg(discardDay(batch, so, wording));
 }
 
@@ -40,7 +41,8 @@ QString filmsLine(const ledger::Batch& batch, const ledger::Assessment& so, cons
 {
     if (so.filmsLeft)
         return Words::tr("%1 left", "films").arg(filmsLeftText(*so.filmsLeft, wording));
-    return Words::tr("%1 done", "films").arg(filmsText(batch.filmsDone, wording));
+    return (so.atLeast ? Words::tr("at least %1 done", "films") : Words::tr("%1 done", "films"))
+        .arg(filmsText(batch.filmsDone, wording));
 }
 
 ShelfLines reasonLines(const ledger::Reason& reason, const ledger::Batch& batch,
@@ -147,7 +149,8 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
                  numberText(batch.wear.value(), 1, wording.locale),
                  numberText(so.capacity->value(), 1, wording.locale));
     const QString used =
-        Words::tr("Films: %1 of %2 used", "done, done and left together")
+        (so.atLeast ? Words::tr("Films: at least %1 of %2 used", "done, done and left together")
+                    : Words::tr("Films: %1 of %2 used", "done, done and left together"))
             .arg(filmCountText(batch.filmsDone.value(), wording.locale),
                  filmCountText(batch.filmsDone.value() + usableFilms(so.filmsLeft->value()),
                                wording.locale));
@@ -169,10 +172,14 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& s
     const QString parts = Words::tr("(age %1, air %2)")
                               .arg(percentText(*so.agePart, wording.locale),
                                    percentText(*so.airPart, wording.locale));
-    const QString used = *so.standingUsed > 1
-                             ? Words::tr("Age and air: past the end %1.").arg(parts)
-                             : Words::tr("Age and air: %1 used %2.")
-                                   .arg(percentText(*so.standingUsed, wording.locale), parts);
+    const QString share = percentText(*so.standingUsed, wording.locale);
+    const bool dateKnown = !batch.historyUnknown || batch.dateKnown;
+    const QString used =
+        *so.standingUsed > 1 ? Words::tr("Age and air: past the end %1.").arg(parts)
+        : dateKnown          ? Words::tr("Age and air: %1 used %2.").arg(share, parts)
+                             : Words::tr("Age and air: at least %1 used since it was found %2; when "
+                                         "it was mixed is not known.")
+                                   .arg(share, parts);
     if (!so.discardBy || *so.discardBy <= batch.asOf)
         return used;
     return Words::tr("%1 Keeps until %2.", "sentence, date")

@@ -1,0 +1,101 @@
+// A bottle found: what is known of it is counted, and the rest stays not known.
+#include "app/dialogs/found_form.h"
+#include "app/dialogs/mix_dialog.h"
+#include "app/shelf/shelf_views.h"
+#include "app/words/verdict_words.h"
+#include "tests/app/dialogs/dialog_driver.h"
+
+namespace ullage::app
+{
+
+namespace
+{
+
+class FoundBottle : public testing::Test
+{
+protected:
+    FoundBottle() : dialog(contextOf(desk))
+    {
+        dialog.show();
+        type(dialog, "Name on the label", "Dev old");
+    }
+    FoundForm& form() { return *dialog.findChild<FoundForm*>(); }
+    void tick()
+    {
+        for (auto* box : dialog.findChildren<QCheckBox*>()) {
+            if (box->text().remove(u'&').startsWith("Found bottle"))
+                box->click();
+        }
+    }
+    const Bottle& entered()
+    {
+        dialog.accept();
+        EXPECT_FALSE(dialog.isVisible()) << form().problemOf("mixed_on").toStdString();
+        return *desk.session().bottle(dialog.mixed());
+    }
+
+    Desk desk;
+    MixDialog dialog;
+};
+
+} // namespace
+
+TEST_F(FoundBottle, isAskedOnlyWhereItWasFound)
+{
+    EXPECT_FALSE(form().isVisible());
+    tick();
+    EXPECT_TRUE(form().isVisible());
+}
+
+TEST_F(FoundBottle, leftEmptyNothingIsKnown)
+{
+    tick();
+    const Bottle& bottle = entered();
+    EXPECT_TRUE(bottle.batch.historyUnknown);
+    EXPECT_FALSE(bottle.batch.dateKnown);
+    EXPECT_FALSE(bottle.assessment.filmsLeft);
+    EXPECT_FALSE(bottle.assessment.discardBy);
+    const Wording wording = desk.preferences().wording();
+    const QString said = bottleSentences(bottle.batch, bottle.assessment, wording).join('|');
+    EXPECT_TRUE(said.contains("how many it has left is not known")) << said.toStdString();
+    EXPECT_TRUE(said.contains("when it was mixed is not known")) << said.toStdString();
+    const BottleView view = bottleView(bottle.batch, bottle.assessment, wording);
+    EXPECT_TRUE(view.mixedText.startsWith("found ")) << view.mixedText.toStdString();
+    EXPECT_TRUE(view.subline.startsWith("at least")) << view.subline.toStdString();
+}
+
+TEST_F(FoundBottle, countsFromTheDayAndTheFilmsThatAreSaid)
+{
+    tick();
+    type(form(), "Mixed on, if it is known", "1 Oct 2026");
+    EXPECT_TRUE(form().understood().contains("1 Oct 2026")) << form().understood().toStdString();
+    type(form(), "Films per litre, as you guess", "4");
+    const Bottle& bottle = entered();
+    EXPECT_TRUE(bottle.batch.dateKnown);
+    EXPECT_DOUBLE_EQ(bottle.batch.wear.value(), 4);
+    EXPECT_NEAR(bottle.assessment.age.value(), 55, 1) << "1 October to 25 November";
+    EXPECT_TRUE(bottle.assessment.discardBy);
+    EXPECT_TRUE(bottle.assessment.filmsLeft);
+    const BottleView view =
+        bottleView(bottle.batch, bottle.assessment, desk.preferences().wording());
+    EXPECT_TRUE(view.mixedText.startsWith("mixed 1 Oct")) << view.mixedText.toStdString();
+}
+
+TEST_F(FoundBottle, refusesWhatCannotBe)
+{
+    tick();
+    const QByteArray before = desk.journal();
+    for (const char* bad : {"sometime", "31 Feb 2026", "30 Nov 2026"}) {
+        type(form(), "Mixed on, if it is known", bad);
+        dialog.accept();
+        EXPECT_TRUE(dialog.isVisible()) << bad;
+        EXPECT_FALSE(form().problemOf("mixed_on").isEmpty()) << bad;
+    }
+    type(form(), "Mixed on, if it is known", "");
+    type(form(), "Films per litre, as you guess", "-1");
+    dialog.accept();
+    EXPECT_FALSE(form().problemOf("assumed_films_per_litre").isEmpty());
+    EXPECT_EQ(desk.journal(), before);
+}
+
+} // namespace ullage::app
