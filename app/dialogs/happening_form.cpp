@@ -47,6 +47,11 @@ constexpr KindWords kWords[] = {
      QT_TRANSLATE_NOOP("Happenings", "Save test")},
     {QT_TRANSLATE_NOOP("Happenings", "A look"), QT_TRANSLATE_NOOP("Happenings", "Test %1"),
      QT_TRANSLATE_NOOP("Happenings", "Save test")},
+    {QT_TRANSLATE_NOOP("Happenings", "Silver measured"),
+     QT_TRANSLATE_NOOP("Happenings", "Measure the silver in %1"),
+     QT_TRANSLATE_NOOP("Happenings", "Save measurement")},
+    {QT_TRANSLATE_NOOP("Happenings", "Filtered"), QT_TRANSLATE_NOOP("Happenings", "Filter %1"),
+     QT_TRANSLATE_NOOP("Happenings", "Mark filtered")},
     {QT_TRANSLATE_NOOP("Happenings", "Contaminated"),
      QT_TRANSLATE_NOOP("Happenings", "Mark %1 contaminated"),
      QT_TRANSLATE_NOOP("Happenings", "Mark contaminated")},
@@ -147,6 +152,10 @@ HappeningForm* newForm(HappeningKind kind, Session& session, const Wording& word
         return new StripForm(session, wording, parent);
     case HappeningKind::Look:
         return new LookForm(session, wording, parent);
+    case HappeningKind::Measured:
+        return new MeasuredForm(session, wording, parent);
+    case HappeningKind::Filtered:
+        return new FilteredForm(session, wording, parent);
     case HappeningKind::Contaminated:
         return new ContaminatedForm(session, wording, parent);
     case HappeningKind::Dissolved:

@@ -26,12 +26,14 @@ enum class HappeningKind {
     ClearingTest,
     StripTest,
     Look,
+    Measured, ///< silver
+    Filtered,
     Contaminated,
     Dissolved,
     Note,
     Discard
 };
-inline constexpr int kHappeningKinds = 14;
+inline constexpr int kHappeningKinds = 16;
 
 /// "Topped up", "Clearing test".
 QString happeningName(HappeningKind kind);

@@ -10,6 +10,8 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -67,6 +69,26 @@ HappeningForm::Caution StoredAtForm::caution() const
 {
     return {tr("Where it stands"), storingCautions(batch()->solution->role)};
 }
+
+FilteredForm::FilteredForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent)
+{
+    m_seen = addText({});
+    addAirOf<ledger::Filtered>();
+}
+
+void FilteredForm::bottleChanged()
+{
+    const auto& failures = batch()->failures;
+    const bool seen = std::find(failures.begin(), failures.end(),
+                                std::optional(ledger::LookedAt::Precipitate)) != failures.end();
+    m_seen->setText(seen ? tr("A look found sediment. Filtering takes that back; other failed "
+                              "tests stay.")
+                         : tr("No look found sediment in it. Filtering is kept on record and "
+                              "changes nothing in how it is judged."));
+}
+
+std::optional<ledger::Happening> FilteredForm::happening() const { return ledger::Filtered{}; }
 
 ContaminatedForm::ContaminatedForm(Session& session, const Wording& wording, QWidget* parent)
     : HappeningForm(session, wording, parent)

@@ -71,6 +71,23 @@ private:
     QLineEdit* m_why;
 };
 
+/// Takes back what was seen of a precipitate.
+class FilteredForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    FilteredForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+
+protected:
+    void bottleChanged() override;
+
+private:
+    QLabel* m_seen;
+};
+
 class DissolvedForm : public HappeningForm
 {
     Q_OBJECT

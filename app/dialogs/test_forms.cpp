@@ -12,7 +12,6 @@
 #include <QLabel>
 #include <QSignalBlocker>
 
-#include <array>
 #include <cmath>
 #include <utility>
 
@@ -266,10 +265,58 @@ void StripForm::judge()
             tr("Accept: develop %1 from now on").arg(factorText(*m_proposed, wording().locale)));
 }
 
+MeasuredForm::MeasuredForm(Session& session, const Wording& wording, QWidget* parent)
+    : HappeningForm(session, wording, parent)
+{
+    m_counted = addText({});
+    m_silver =
+        addQuantity(formulary::fieldOf(&ledger::Measured::silver), tr("&Silver, grams in a litre"));
+    m_method = new QComboBox(this);
+    m_method->setEditable(true);
+    m_method->addItems({tr("test paper"), tr("analysis")});
+    addRow(QStringLiteral("method"), tr("B&y what"), m_method, Width::Half);
+    m_judgement = addText({});
+    addAirOf<ledger::Measured>();
+    connect(this, &FieldForm::changed, this, &MeasuredForm::judge);
+}
+
+void MeasuredForm::bottleChanged()
+{
+    m_counted->setText(tr("By the films counted so far there is %1 g of silver in a litre. What is "
+                          "measured takes its place.")
+                           .arg(numberText(batch()->silver.value(), 2, wording().locale)));
+    judge();
+}
+
+std::optional<ledger::Happening> MeasuredForm::happening() const
+{
+    if (!m_silver->value())
+        return std::nullopt;
+    return ledger::Measured{chemistry::GramsPerLitre(*m_silver->value()),
+                            m_method->currentText().trimmed().toStdString()};
+}
+
+QString MeasuredForm::judgement() const { return m_judgement->text(); }
+
+void MeasuredForm::judge()
+{
+    const auto limit = batch() ? batch()->solution->silverLimit : std::nullopt;
+    if (!limit || !m_silver->value())
+        return say(*m_judgement, {}, Tone::Quiet);
+    const QString most = numberText(limit->value(), 2, wording().locale);
+    if (*m_silver->value() > limit->value())
+        say(*m_judgement,
+            tr("Over the limit of %1 g/l that is set for it: it is to be discarded.").arg(most),
+            Tone::Discard);
+    else
+        say(*m_judgement, tr("Within the limit of %1 g/l that is set for it.").arg(most),
+            Tone::Good);
+}
+
 LookForm::LookForm(Session& session, const Wording& wording, QWidget* parent)
     : HappeningForm(session, wording, parent), m_what(new QComboBox(this))
 {
-    addText(tr("Colour, smell, sediment, a leader."));
+    m_advice = addText({});
     m_what->setEditable(true);
     addRow(QStringLiteral("why"), tr("What was looked &at"), m_what);
     m_passed = addResult(*this);
@@ -285,21 +332,35 @@ void LookForm::bottleChanged()
     if (m_role == role)
         return;
     m_role = role;
+    using ledger::LookedAt;
     m_what->clear();
-    m_what->addItems({tr("colour"), tr("smell"), tr("sediment or flakes"), tr("leader test")});
+    const auto offer = [this](const QString& text, LookedAt what) {
+        m_what->addItem(text, static_cast<int>(what));
+    };
+    // What tells most of such a bath stands first.
+    if (role == formulary::Role::Stop)
+        offer(tr("its indicator"), LookedAt::Indicator);
+    offer(tr("colour"), LookedAt::Colour);
+    offer(tr("smell"), LookedAt::Smell);
+    offer(tr("sediment or flakes"), LookedAt::Precipitate);
+    if (role == formulary::Role::Developer || role == formulary::Role::Fixer)
+        offer(tr("leader test"), LookedAt::Leader);
     if (role == formulary::Role::Fixer)
-        m_what->addItem(tr("iodide test: lasting cloudiness"));
+        m_what->addItem(tr("iodide test: lasting cloudiness")); // the journal has no code for it
+    m_advice->setText(role == formulary::Role::Stop
+                          ? tr("An indicator stop bath is spent when its colour has turned: mark "
+                               "it failed then.")
+                          : tr("Sediment that filtering takes away is no reason to discard: mark "
+                               "it filtered afterwards, and the failed look is taken back."));
 }
 
 std::optional<ledger::Happening> LookForm::happening() const
 {
-    // The first ones of the list are what the book has codes for.
-    static constexpr std::array kCodes{ledger::LookedAt::Colour, ledger::LookedAt::Smell,
-                                       ledger::LookedAt::Precipitate, ledger::LookedAt::Leader};
     const QString what = m_what->currentText().trimmed();
-    const auto place = static_cast<std::size_t>(m_what->findText(what));
-    return ledger::Looked{resultOf(*m_passed), what.toStdString(),
-                          place < kCodes.size() ? std::optional(kCodes[place]) : std::nullopt};
+    const QVariant code = m_what->itemData(m_what->findText(what));
+    return ledger::Looked{
+        resultOf(*m_passed), what.toStdString(),
+        code.isValid() ? std::optional(static_cast<ledger::LookedAt>(code.toInt())) : std::nullopt};
 }
 
 HappeningForm::Caution LookForm::caution() const { return {tr("Before you test"), lookCautions()}; }

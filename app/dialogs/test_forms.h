@@ -75,6 +75,31 @@ private:
     QCheckBox* m_accept;
 };
 
+/// What there is of silver, by test paper or analysis: it takes the place of what was counted.
+class MeasuredForm : public HappeningForm
+{
+    Q_OBJECT
+
+public:
+    MeasuredForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] QString judgement() const override;
+    [[nodiscard]] QWidget* first() const override { return m_silver; }
+
+protected:
+    void bottleChanged() override;
+
+private:
+    void judge();
+
+    QLabel* m_counted;
+    QuantityEdit* m_silver;
+    QComboBox* m_method;
+    QLabel* m_judgement;
+};
+
+/// A look at something: what it was is one of the journal's, or in words of one's own.
 class LookForm : public HappeningForm
 {
     Q_OBJECT
@@ -93,6 +118,7 @@ protected:
 private:
     void judge();
 
+    QLabel* m_advice;
     QComboBox* m_what;
     QComboBox* m_passed;
     QLabel* m_judgement;

@@ -65,6 +65,8 @@ void BottleActions::retranslate()
     action(BottleAction::Decant)->setText(tr("De&cant…"));
     action(BottleAction::Move)->setText(tr("Mo&ve to another bottle…"));
     action(BottleAction::Test)->setText(tr("T&est…"));
+    action(BottleAction::Measured)->setText(tr("Meas&ure silver…"));
+    action(BottleAction::Filtered)->setText(tr("Fi&ltered…"));
     action(BottleAction::Dissolved)->setText(tr("All d&issolved…"));
     action(BottleAction::Contaminated)->setText(tr("Conta&minated…"));
     action(BottleAction::Note)->setText(tr("&Note…"));

@@ -23,6 +23,8 @@ enum class BottleAction {
     Decant, ///< into bottles of their own
     Move,
     Test,
+    Measured, ///< silver
+    Filtered,
     Dissolved,
     Contaminated,
     Note,
@@ -33,7 +35,7 @@ enum class BottleAction {
     History,
     Discard
 };
-inline constexpr int kBottleActions = 17;
+inline constexpr int kBottleActions = 19;
 
 class BottleActions : public QObject
 {

@@ -105,9 +105,10 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     auto* menu = new QMenu(m_more);
     for (const BottleAction which :
          {BottleAction::Bench, BottleAction::DrawOff, BottleAction::Decant, BottleAction::Move,
-          BottleAction::Dissolved, BottleAction::Contaminated, BottleAction::Note,
-          BottleAction::Opened, BottleAction::StoodOpen, BottleAction::StoredAt,
-          BottleAction::Films, BottleAction::History})
+          BottleAction::Measured, BottleAction::Filtered, BottleAction::Dissolved,
+          BottleAction::Contaminated, BottleAction::Note, BottleAction::Opened,
+          BottleAction::StoodOpen, BottleAction::StoredAt, BottleAction::Films,
+          BottleAction::History})
         menu->addAction(m_actions->action(which));
     m_more->setMenu(menu);
     m_buttons->addWidget(m_more);

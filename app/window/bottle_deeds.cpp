@@ -169,6 +169,10 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
     case BottleAction::Test:
         return openOnce(
             new BottleDialog(testsOf(bottle->batch.solution->role), context, *bottle, over));
+    case BottleAction::Measured:
+        return happened(HappeningKind::Measured);
+    case BottleAction::Filtered:
+        return happened(HappeningKind::Filtered);
     case BottleAction::Dissolved:
         return happened(HappeningKind::Dissolved);
     case BottleAction::Contaminated:

@@ -112,6 +112,8 @@ const std::vector<Case>& cases()
         {Kind::StripTest,
          {{"Density, if measured", "1.2"}, {"Factor on the time from now on, if any", "1.2"}}},
         {Kind::Look, {{"What was looked at", "colour"}}},
+        {Kind::Measured, {{"Silver, grams in a litre", "1.2"}}},
+        {Kind::Filtered, {}},
         {Kind::Contaminated, {{"What happened to it", "fixer"}}},
         {Kind::Dissolved, {}},
         {Kind::Note, {{"Note", "brown"}}},

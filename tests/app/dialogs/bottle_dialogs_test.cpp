@@ -325,6 +325,56 @@ TEST_F(BottleDialogs, aFailedLookCondemns)
     EXPECT_TRUE(batch(dev).testFailed());
 }
 
+TEST_F(BottleDialogs, aPrecipitateIsFilteredAndNothingElse)
+{
+    const auto fail = [&](const QString& what) {
+        BottleDialog look(tests(dev), contextOf(desk), bottleOf(desk, dev));
+        look.setKind(HappeningKind::Look);
+        named<QComboBox>(*look.shown(), "What was looked at")->setEditText(what);
+        named<QComboBox>(*look.shown(), "Result")->setCurrentIndex(1);
+        expectDone(look);
+        desk.passMinutes(5);
+    };
+    fail("sediment or flakes");
+    EXPECT_TRUE(batch(dev).testFailed());
+    BottleDialog filtered(HappeningKind::Filtered, contextOf(desk), bottleOf(desk, dev));
+    expectDone(filtered);
+    EXPECT_FALSE(batch(dev).testFailed());
+    desk.passMinutes(5);
+    fail("smell");
+    BottleDialog again(HappeningKind::Filtered, contextOf(desk), bottleOf(desk, dev));
+    expectDone(again);
+    EXPECT_TRUE(batch(dev).testFailed()) << "a smell is not filtered out";
+}
+
+TEST_F(BottleDialogs, aStopBathIsLookedAtByItsIndicatorFirst)
+{
+    const auto stop = desk.mix("starter-citric-stop", "starter-glass-500", 500, "Stop 3");
+    BottleDialog dialog(tests(stop), contextOf(desk), bottleOf(desk, stop));
+    EXPECT_EQ(named<QComboBox>(dialog, "What was looked at")->currentText(), "its indicator");
+    named<QComboBox>(dialog, "Result")->setCurrentIndex(1);
+    expectDone(dialog);
+    const auto failures = batch(stop).failures;
+    ASSERT_EQ(failures.size(), 1u);
+    EXPECT_EQ(failures.front(), ledger::LookedAt::Indicator);
+}
+
+TEST_F(BottleDialogs, silverThatIsMeasuredReplacesTheCount)
+{
+    desk.run(fix, 4);
+    ASSERT_NEAR(batch(fix).silver.value(), 0.6, 0.01);
+    desk.passMinutes(5);
+    BottleDialog dialog(HappeningKind::Measured, contextOf(desk), bottleOf(desk, fix));
+    expectRefused(dialog, "silver_g_per_litre");
+    type(dialog, "Silver, grams in a litre", "51");
+    expectRefused(dialog, "silver_g_per_litre");
+    type(dialog, "Silver, grams in a litre", "1.4");
+    expectDone(dialog);
+    EXPECT_DOUBLE_EQ(batch(fix).silver.value(), 1.4);
+    const auto events = desk.session().book().events(fix);
+    EXPECT_EQ(std::get<ledger::Measured>(events->back().what).method, "test paper");
+}
+
 TEST_F(BottleDialogs, storingOpeningAndStandingOpen)
 {
     BottleDialog stored(HappeningKind::StoredAt, contextOf(desk), bottleOf(desk, dev));
