@@ -244,18 +244,37 @@ QString StripForm::judgeStrip(Tone& tone)
                .arg(numberText(chemistry::kStripMost.value, 1, wording().locale));
 }
 
+// A factor that was accepted makes up for what is beyond the limits.
+void StripForm::presetResult()
+{
+    constexpr int kPassed = 0;
+    constexpr int kFailed = 1;
+    if (m_passed->currentIndex() != m_preset)
+        m_resultChosen = true;
+    m_byLimits = m_density->value() ? recordBefore().preset(*m_density->value()) : std::nullopt;
+    if (m_resultChosen)
+        return;
+    const QSignalBlocker quiet(m_passed);
+    m_preset = m_byLimits == false && !m_accept->isChecked() ? kFailed : kPassed;
+    m_passed->setCurrentIndex(m_preset);
+}
+
 void StripForm::judge()
 {
     if (!batch())
         return;
+    presetResult();
     const auto before = std::exchange(m_proposed, std::nullopt);
-    if (resultOf(*m_passed) == false) {
-        say(*m_judgement, failedText(), Tone::Discard);
-    } else {
-        Tone tone = Tone::Quiet;
-        const QString text = judgeStrip(tone);
-        say(*m_judgement, text, tone);
+    Tone tone = Tone::Quiet;
+    QString text = judgeStrip(tone);
+    const auto passed = resultOf(*m_passed);
+    if (passed == false) {
+        tone = Tone::Discard;
+        text += (text.isEmpty() ? QString() : QStringLiteral(" ")) + failedText();
+    } else if (passed == true && m_byLimits == false) {
+        text += u' ' + tr("So it is passed against its limits, and the bottle's card will say so.");
     }
+    say(*m_judgement, text, tone);
     // What was accepted was another factor.
     if (m_proposed != before)
         m_accept->setChecked(false);

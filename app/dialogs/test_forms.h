@@ -39,7 +39,8 @@ private:
     QLabel* m_judgement;
 };
 
-/// One of density, factor and result is needed.
+/// One of density, factor and result is needed. The limits preset the result, until somebody
+/// chooses another.
 class StripForm : public HappeningForm
 {
     Q_OBJECT
@@ -60,6 +61,7 @@ protected:
 
 private:
     void judge();
+    void presetResult();
     [[nodiscard]] ledger::StripRecord recordBefore() const;
     void fillReferences();
     QString judgeStrip(Tone& tone);
@@ -67,6 +69,9 @@ private:
                                        double reference) const;
 
     std::optional<double> m_proposed;
+    std::optional<bool> m_byLimits; ///< what the limits say of the density
+    int m_preset = 0;               ///< place of the result that was preset last
+    bool m_resultChosen = false;
     QuantityEdit* m_density;
     QComboBox* m_reference;
     QuantityEdit* m_factor;

@@ -10,6 +10,8 @@
 
 #include <QCoreApplication>
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <map>
 #include <utility>
@@ -67,6 +69,11 @@ void addStrips(SelectedBottle& selected, const BottleSnapshot& snapshot, const W
         return;
     }
     selected.strips = stripChart(record, batch.asOf, wording);
+    const auto passed = ledger::overriddenIn(record, batch.id);
+    if (!passed.empty() && batch.inUse())
+        selected.reasons.push_front(
+            Words::tr("A control strip was passed against its limits: %1.")
+                .arg(stripName(record.readings[passed.back()], batch.asOf, wording)));
     selected.stripWords = stripSentences(record, batch.id, batch.asOf, wording);
     if (const auto limits = explainStripLimits(record, wording))
         selected.figures.push_back(*limits);

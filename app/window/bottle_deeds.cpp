@@ -7,6 +7,7 @@
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
 #include "app/shelf/shelf_page.h"
+#include "app/widgets/prompts.h"
 #include "app/window/main_window.h"
 #include "app/words/event_words.h"
 #include "app/words/formulary_words.h"
@@ -135,6 +136,29 @@ QString BottleDeeds::hindranceText(const ledger::OneMore& more)
         .arg(name);
 }
 
+void BottleDeeds::offerFreshTest(const QString& batch)
+{
+    constexpr chemistry::Days kJustMixed{1}; // clear the morning after it was stirred
+    const Bottle* bottle = m_parts.session.isOpen() ? m_parts.session.bottle(batch) : nullptr;
+    if (!bottle)
+        return;
+    const Bottle kept = *bottle; // the book may change while it is asked
+    const ledger::Batch& fixer = kept.batch;
+    if (fixer.solution->role != formulary::Role::Fixer || fixer.inDoubt() || !fixer.dissolved ||
+        !fixer.tests.empty() || !fixer.loads.empty() || fixer.wear.value() > 0 ||
+        chemistry::daysBetween(fixer.mixedAt, m_parts.session.now()) > kJustMixed)
+        return;
+    const QString name = QString::fromStdString(fixer.name);
+    const Question question{tr("%1 is ready").arg(name),
+                            tr("Test a piece of leader now: it is the fresh value."),
+                            tr("Later tests are compared with it. When a leader takes twice as "
+                               "long to clear, the fixer is spent."),
+                            tr("Test it now")};
+    if (prompts().confirm(&m_parts.window, question))
+        openOnce(new BottleDialog(HappeningKind::ClearingTest, m_parts.context(), kept,
+                                  &m_parts.window));
+}
+
 void BottleDeeds::doWith(BottleAction action, const QString& batch)
 {
     if (!m_parts.session.isOpen())
@@ -173,8 +197,11 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
         return happened(HappeningKind::Measured);
     case BottleAction::Filtered:
         return happened(HappeningKind::Filtered);
-    case BottleAction::Dissolved:
-        return happened(HappeningKind::Dissolved);
+    case BottleAction::Dissolved: {
+        auto* dialog = new BottleDialog(HappeningKind::Dissolved, context, *bottle, over);
+        connect(dialog, &QDialog::accepted, this, [this, batch] { offerFreshTest(batch); });
+        return openOnce(dialog);
+    }
     case BottleAction::Contaminated:
         return happened(HappeningKind::Contaminated);
     case BottleAction::Note:

@@ -26,6 +26,9 @@ public:
     void logMix();
     /// Running film needs no bottle; the others do nothing if `batch` is not in use.
     void doWith(BottleAction action, const QString& batch);
+    /// Of a fixer just mixed and clear: whether a leader is to be tested now, since that is the
+    /// fresh value. Nothing for any other bottle.
+    void offerFreshTest(const QString& batch);
     void undo();
     void redo();
     /// What the Edit menu says of them; again when the words for it change.

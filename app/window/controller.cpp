@@ -138,13 +138,16 @@ void Controller::connectPages()
         m_mixing->logged();
         m_parts.window.showPage(Page::Shelf);
         m_shelf->select(batch);
+        m_deeds->offerFreshTest(batch);
     });
     connect(m_deeds, &BottleDeeds::benchRequested, m_bench, &BenchPlace::plan);
     connect(m_mixing, &MixingPlace::plainLogWanted, m_deeds, &BottleDeeds::logMix);
     connect(m_mixing, &MixingPlace::finished, this, [this](const QString& batch) {
         m_parts.window.showPage(Page::Shelf);
-        if (!batch.isEmpty())
+        if (!batch.isEmpty()) {
             m_shelf->select(batch);
+            m_deeds->offerFreshTest(batch);
+        }
     });
 }
 

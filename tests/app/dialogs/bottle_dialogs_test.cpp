@@ -282,6 +282,26 @@ TEST_F(StripDialog, takesAcceptanceBackWithTheFigureItWasFor)
     EXPECT_EQ(factor(), 1);
 }
 
+TEST_F(StripDialog, theLimitsPresetTheResultAndPassingAgainstThemIsSaid)
+{
+    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    auto* result = named<QComboBox>(dialog, "Result");
+    type(dialog, "Density, if measured", "1.22");
+    EXPECT_EQ(result->currentIndex(), 0);
+    type(dialog, "Density, if measured", "0.90");
+    EXPECT_EQ(result->currentIndex(), 1) << "beyond the limits it failed";
+    EXPECT_TRUE(dialog.shown()->judgement().contains("discarding"));
+    result->setCurrentIndex(0);
+    EXPECT_TRUE(dialog.shown()->judgement().contains("passed against its limits"))
+        << dialog.shown()->judgement().toStdString();
+    type(dialog, "Density, if measured", "0.95");
+    EXPECT_EQ(result->currentIndex(), 0) << "what somebody chose stays";
+    expectDone(dialog);
+    EXPECT_FALSE(batch(dev).testFailed());
+    const auto record = ledger::stripRecord(desk.session().strips("starter-mq-borax"));
+    EXPECT_EQ(ledger::overriddenIn(record, dev).size(), 1u);
+}
+
 TEST_F(StripDialog, comparesWithWhatTheUserChooses)
 {
     BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));

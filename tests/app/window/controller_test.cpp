@@ -113,6 +113,35 @@ TEST(Controller, everyDeedOpensItsDialogAndEscapeLeavesTheBook)
     EXPECT_EQ(desk.journal(), before);
 }
 
+TEST(Controller, aFixerThatIsMixedEndsWithItsFreshTest)
+{
+    Desk desk;
+    Window at(desk);
+    const auto mix = [&](const QString& solution) {
+        emit at.window.enterRequested();
+        auto* dialog = at.dialog<MixDialog>();
+        auto* what = named<QComboBox>(*dialog, "Solution");
+        what->setCurrentIndex(what->findData(solution));
+        dialog->accept();
+    };
+    at.asked.answer(true);
+    mix("starter-acid-fixer");
+    ASSERT_EQ(at.asked.asked().size(), 1);
+    EXPECT_TRUE(at.asked.asked().front().contains("it is the fresh value"));
+    auto* test = at.dialog<BottleDialog>();
+    EXPECT_EQ(test->kind(), HappeningKind::ClearingTest);
+}
+
+TEST(Controller, aDeveloperThatIsMixedIsAskedForNoTest)
+{
+    Desk desk;
+    Window at(desk);
+    emit at.window.enterRequested();
+    at.dialog<MixDialog>()->accept();
+    EXPECT_TRUE(at.asked.asked().isEmpty());
+    EXPECT_EQ(at.window.findChild<BottleDialog*>(), nullptr);
+}
+
 TEST(Controller, unitsChangeWhatIsReadAndNothingStored)
 {
     Desk desk;
