@@ -74,7 +74,8 @@ void TopUpOffers::show(Line& line, const ledger::Judged& bottle, Films films,
     {
         const QSignalBlocker quiet(line.from);
         line.from->clear();
-        line.from->addItem(tr("freshly mixed"), QString());
+        line.from->addItem(
+            solution.replenisher.empty() ? tr("freshly mixed") : tr("its replenisher"), QString());
         for (const ledger::Judged& other : bottles) {
             const auto& from = other.batch;
             if (from.id == batch.id || from.solution->id != solution.id ||
@@ -139,6 +140,8 @@ std::vector<ledger::RunTopUp> TopUpOffers::topUps() const
             continue;
         ledger::RunTopUp topUp = line.topUp;
         topUp.from = line.from->currentData().toString().toStdString();
+        if (!topUp.from.empty())
+            topUp.solution.clear(); // from a bottle, and not of the replenisher
         all.push_back(topUp);
     }
     return all;

@@ -6,11 +6,14 @@
 #include "app/words/shown_names.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/deed_events.h"
+#include "core/ledger/replenish.h"
 
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSignalBlocker>
+
+#include <algorithm>
 
 namespace ullage::app
 {
@@ -60,6 +63,7 @@ TopUpForm::TopUpForm(Session& session, const Wording& wording, QWidget* parent)
     m_from = new QComboBox(this);
     addRow(QStringLiteral("from"), tr("F&rom"), m_from, Width::Half);
     addAirOf<ledger::ToppedUp>();
+    connect(m_volume, &QuantityEdit::valueChanged, this, [this] { m_volumeTyped = true; });
 }
 
 void TopUpForm::bottleChanged()
@@ -82,6 +86,22 @@ void TopUpForm::bottleChanged()
     addSource(*m_from, tr("Freshly mixed"), Source::Fresh, {});
     addBottles(*m_from, *batch(), bottlesAt(session(), at()));
     m_from->setCurrentIndex(std::max(0, m_from->findText(before)));
+    proposeVolume();
+}
+
+// What is due, as far as there is room for it; as long as nobody typed anything else.
+void TopUpForm::proposeVolume()
+{
+    const auto due = ledger::replenisherDue(*batch());
+    if (!due || m_volumeTyped)
+        return;
+    const auto room = batch()->vessel->capacity - batch()->volume;
+    m_volume->setValue(std::min(due->value(), room.value()));
+    QString text = tr("%1 of replenisher is due for the film since the last.")
+                       .arg(volumeText(*due, wording()));
+    if (room < *due)
+        text += u' ' + tr("There is not room for all of it: draw off as much before.");
+    m_room->setText(m_room->text() + u' ' + text);
 }
 
 ledger::ToppedUp TopUpForm::what() const

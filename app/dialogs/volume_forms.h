@@ -33,7 +33,9 @@ protected:
 private:
     /// What goes in, as far as it is chosen; the volume 0 while it cannot be read.
     [[nodiscard]] ledger::ToppedUp what() const;
+    void proposeVolume();
 
+    bool m_volumeTyped = false;
     QLabel* m_room;
     QuantityEdit* m_volume;
     QComboBox* m_from;

@@ -201,6 +201,27 @@ QString restSentence(const formulary::Solution& solution, const Wording& wording
         .arg(rate, wear, numberText(formulary::capacityOf(solution)->value(), 1, wording.locale));
 }
 
+QString replenishedSentence(const ledger::Batch& batch, const Wording& wording)
+{
+    const formulary::Solution& solution = *batch.solution;
+    if (solution.replenisher.empty() || !solution.replenishPerFilm)
+        return {};
+    const chemistry::Films credit(batch.replenished / *solution.replenishPerFilm);
+    QString text = Words::tr("Replenished with %1 so far, %2 times its volume: that makes up for "
+                             "%3.",
+                             "volume, turnovers, films")
+                       .arg(volumeText(batch.replenished, wording),
+                            numberText(ledger::turnovers(batch), 1, wording.locale),
+                            filmsText(credit, wording));
+    if (solution.turnoverLimit)
+        text += u' ' + Words::tr("Its limit is %1 times.")
+                           .arg(numberText(*solution.turnoverLimit, 1, wording.locale));
+    if (const auto due = ledger::replenisherDue(batch))
+        text += u' ' +
+                Words::tr("%1 is due now.", "volume of replenisher").arg(volumeText(*due, wording));
+    return text;
+}
+
 QString firstSentence(const ledger::Assessment& so, const Wording& wording)
 {
     if (!so.lastFilm || !so.lastFilm->chanceFilmsFirst)
@@ -246,7 +267,9 @@ QStringList bottleSentences(const ledger::Batch& batch, const ledger::Assessment
     for (const ledger::Reason& reason : forReading(so.reasons))
         sentences << reasonSentence(reason, batch, so, wording);
     sentences << filmsSentence(batch, so, wording) << standingSentence(batch, so, wording, until);
-    if (const QString rest = restSentence(*batch.solution, wording); !rest.isEmpty())
+    if (const QString used = replenishedSentence(batch, wording); !used.isEmpty())
+        sentences << used;
+    else if (const QString rest = restSentence(*batch.solution, wording); !rest.isEmpty())
         sentences << rest;
     if (so.verdict != ledger::Verdict::Discard && !batch.loads.empty()) {
         if (const QString first = firstSentence(so, wording); !first.isEmpty())

@@ -36,6 +36,9 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& a
 /// Where topping up after every film leads: "Topped up with 80 ml a film its wear comes to rest at
 /// 12.5 films per litre." Empty without a rate.
 QString restSentence(const formulary::Solution& solution, const Wording& wording);
+/// What replenisher has done for it: "Replenished with 1,200 ml so far, 1.2 times its volume: that
+/// makes up for 24 films." and what is due. Empty for a solution without one.
+QString replenishedSentence(const ledger::Batch& batch, const Wording& wording);
 /// "Films run out first." and how sure that is; empty where it cannot be known.
 QString firstSentence(const ledger::Assessment& assessment, const Wording& wording);
 

@@ -25,6 +25,20 @@ std::optional<RunTopUp> topUpAfter(const Batch& batch, chemistry::Films films, M
     return RunTopUp{batch.id, wanted, drawn, {}, {}, batch.solution->replenisher};
 }
 
+std::optional<Millilitres> replenisherDue(const Batch& batch)
+{
+    const formulary::Solution& solution = *batch.solution;
+    if (solution.replenisher.empty() || !solution.replenishPerFilm) {
+        return std::nullopt;
+    }
+    const chemistry::Films worn = batch.wear * chemistry::litres(batch.volume);
+    constexpr double kLeast = 1e-9;
+    return worn.value() > kLeast ? std::optional(*solution.replenishPerFilm * worn.value())
+                                 : std::nullopt;
+}
+
+double turnovers(const Batch& batch) { return batch.replenished / batch.mixedVolume; }
+
 std::optional<chemistry::FilmsPerLitre> wearAtRest(const formulary::Solution& solution)
 {
     return solution.replenishPerFilm

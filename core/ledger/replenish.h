@@ -31,6 +31,13 @@ struct RunTopUp {
 std::optional<RunTopUp> topUpAfter(const Batch& batch, chemistry::Films films,
                                    chemistry::Millilitres lost);
 
+/// The replenisher that takes all of its wear away again, each film its measure; empty for a
+/// solution without one, and where nothing is due.
+std::optional<chemistry::Millilitres> replenisherDue(const Batch& batch);
+
+/// The replenisher used so far in volumes of what was first mixed.
+double turnovers(const Batch& batch);
+
 /// Where the wear comes to rest if every film is followed by its top-up; empty without a rate.
 std::optional<chemistry::FilmsPerLitre> wearAtRest(const formulary::Solution& solution);
 

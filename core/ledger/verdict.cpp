@@ -3,6 +3,7 @@
 #include "core/chemistry/films.h"
 #include "core/chemistry/mixing.h"
 #include "core/chemistry/pace.h"
+#include "core/ledger/replenish.h"
 
 #include <algorithm>
 #include <cassert>
@@ -188,9 +189,9 @@ private:
                   {{"silver", m_batch.silver.value()}, {"limit", limit->value()}});
         }
         if (const auto limit = m_batch.solution->turnoverLimit) {
-            const double turnovers = m_batch.replenished / m_batch.mixedVolume;
-            addIf(turnovers > *limit + kFilmSlack, ReasonCode::TurnoverOverLimit,
-                  {{"turnovers", turnovers}, {"limit", *limit}});
+            const double used = turnovers(m_batch);
+            addIf(used > *limit + kFilmSlack, ReasonCode::TurnoverOverLimit,
+                  {{"turnovers", used}, {"limit", *limit}});
         }
     }
 

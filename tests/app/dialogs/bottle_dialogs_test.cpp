@@ -123,6 +123,7 @@ TEST_F(BottleDialogs, topUpTakesTheReplenisherThatTheSolutionNames)
     BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, pot));
     auto* from = named<QComboBox>(dialog, "From");
     EXPECT_EQ(from->currentText(), "Replenisher: Borax replenisher") << "that is what it is for";
+    EXPECT_EQ(named<QuantityEdit>(dialog, "Volume added")->value(), 200) << "four films of 50 ml";
     type(dialog, "Volume added", "100");
     expectDone(dialog);
     EXPECT_DOUBLE_EQ(batch(pot).replenished.value(), 100);

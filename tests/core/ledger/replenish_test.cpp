@@ -50,6 +50,26 @@ TEST_F(Replenished, offersTheRateForEachFilmAndMakesRoomForIt)
     EXPECT_FALSE(topUpAfter(batch(mix(0, "dev", 1000, "hdpe")), Films(1), Millilitres(0)));
 }
 
+TEST_F(Replenished, whatIsDueTakesTheWearAway)
+{
+    auto topped = History::developer();
+    topped.id = "topped";
+    topped.replenishPerFilm = Millilitres(50);
+    topped.replenisher = "dev";
+    ASSERT_TRUE(book->add(topped));
+    const auto id = mix(0, "topped", 800);
+    EXPECT_FALSE(replenisherDue(batch(id))) << "no film yet";
+    ASSERT_TRUE(book->process({rolls(3), {{id, {}, {}, false, {}}}, {}, {}, {}}, History::at(1)));
+    const auto due = replenisherDue(batch(id, 1));
+    ASSERT_TRUE(due);
+    EXPECT_NEAR(due->value(), 150, 1e-9);
+    ASSERT_TRUE(book->topUp(id, *due, {History::at(2), {}}, {}, "dev"));
+    EXPECT_NEAR(batch(id, 2).wear.value(), 0, 1e-9);
+    EXPECT_FALSE(replenisherDue(batch(id, 2)));
+    EXPECT_NEAR(turnovers(batch(id, 2)), 150.0 / 800, 1e-12);
+    EXPECT_FALSE(replenisherDue(batch(mix(0, "rep")))) << "topped up with fresh, it owes nothing";
+}
+
 TEST_F(Replenished, isLoggedWithTheRunAndUndoneWithIt)
 {
     const auto id = mix(0, "rep");
