@@ -49,7 +49,7 @@ void BottleActions::fill(QMenu& menu) const
         const auto which = static_cast<BottleAction>(i);
         if (which == BottleAction::TopUp || which == BottleAction::Test ||
             which == BottleAction::Opened || which == BottleAction::Films ||
-            which == BottleAction::Discard)
+            which == BottleAction::ExchangeBaths)
             menu.addSeparator();
         menu.addAction(action(which));
     }
@@ -75,6 +75,7 @@ void BottleActions::retranslate()
     action(BottleAction::StoredAt)->setText(tr("Stored &at…"));
     action(BottleAction::Films)->setText(tr("&Films…"));
     action(BottleAction::History)->setText(tr("&History…"));
+    action(BottleAction::ExchangeBaths)->setText(tr("Exchan&ge baths…"));
     action(BottleAction::Discard)->setText(tr("&Discard…"));
 }
 

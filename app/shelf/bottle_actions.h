@@ -33,9 +33,10 @@ enum class BottleAction {
     StoredAt,
     Films, ///< all that went through it
     History,
+    ExchangeBaths, ///< of two fixing baths
     Discard
 };
-inline constexpr int kBottleActions = 19;
+inline constexpr int kBottleActions = 20;
 
 class BottleActions : public QObject
 {

@@ -108,7 +108,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
           BottleAction::Measured, BottleAction::Filtered, BottleAction::Dissolved,
           BottleAction::Contaminated, BottleAction::Note, BottleAction::Opened,
           BottleAction::StoodOpen, BottleAction::StoredAt, BottleAction::Films,
-          BottleAction::History})
+          BottleAction::History, BottleAction::ExchangeBaths})
         menu->addAction(m_actions->action(which));
     m_more->setMenu(menu);
     m_buttons->addWidget(m_more);

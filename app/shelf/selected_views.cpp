@@ -28,8 +28,10 @@ std::set<BottleAction> allowed(const ledger::Batch& batch)
     auto actions = allBottleActions();
     if (batch.dissolved)
         actions.erase(BottleAction::Dissolved);
-    if (batch.solution->role != formulary::Role::Fixer)
+    if (batch.solution->role != formulary::Role::Fixer) {
         actions.erase(BottleAction::Measured); // nothing else gathers silver
+        actions.erase(BottleAction::ExchangeBaths);
+    }
     if (batch.contaminated)
         actions.erase(BottleAction::Contaminated);
     return actions;

@@ -4,11 +4,10 @@
 #include "app/shelf/shelf_charts.h"
 #include "app/words/air_words.h"
 #include "app/words/explanations.h"
+#include "app/words/number_text.h"
 #include "core/ledger/air_advice.h"
 #include "core/ledger/fold_together.h"
 #include "core/ledger/range.h"
-
-#include <QCoreApplication>
 
 #include <QCoreApplication>
 
@@ -99,6 +98,26 @@ void addFillings(SelectedBottle& selected, const BottleSnapshot& snapshot)
     }
 }
 
+// When the first of two fixing baths makes room for the second.
+void addExchange(SelectedBottle& selected, const BottleSnapshot& snapshot)
+{
+    const auto& [batch, assessment] = snapshot.bottle;
+    if (snapshot.secondBath.isEmpty() || !batch.inUse())
+        return;
+    const auto& clearing = assessment.clearing;
+    const auto fresh = clearing ? clearing->fresh : batch.solution->freshClearing;
+    if (clearing && clearing->doubled)
+        selected.reasons.push_front(
+            Words::tr("Exchange the baths: discard it, let %1 take its place, and mix a fresh one "
+                      "for the second.")
+                .arg(snapshot.secondBath));
+    else if (fresh)
+        selected.reasons << Words::tr("First of two baths: exchange it for %1 when a leader takes "
+                                      "%2 to clear at 20 °C.")
+                                .arg(snapshot.secondBath,
+                                     timeText(chemistry::Seconds(2 * fresh->value())));
+}
+
 void addAirAdvice(SelectedBottle& selected, const BottleSnapshot& snapshot, const Wording& wording)
 {
     if (!selected.air)
@@ -186,6 +205,7 @@ SelectedBottle selectedBottle(const BottleSnapshot& snapshot, const formulary::F
         selectedBottle(batch, assessment, pastOf(batch, snapshot.events, formulary), snapshot.times,
                        discardRange(snapshot, formulary), snapshot.temperature, wording);
     addFillings(selected, snapshot);
+    addExchange(selected, snapshot);
     addAirAdvice(selected, snapshot, wording);
     addStrips(selected, snapshot, wording);
     return selected;

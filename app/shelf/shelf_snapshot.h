@@ -49,6 +49,7 @@ struct BottleSnapshot {
     std::vector<std::shared_ptr<const formulary::Vessel>> freeVessels;
     KnownTimes times;
     chemistry::Celsius temperature; ///< of the next bath
+    QString secondBath = {};        ///< of a first fixing bath the one after it; or empty
 };
 
 /// Everything that is said of it: the next time, the reasons, the charts, what would help.

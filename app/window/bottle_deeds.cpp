@@ -1,6 +1,7 @@
 #include "app/window/bottle_deeds.h"
 
 #include "app/dialogs/decant_dialog.h"
+#include "app/dialogs/exchange_dialog.h"
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/load_question.h"
@@ -217,6 +218,8 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
         return;
     case BottleAction::History:
         return openOnce(new HistoryDialog(context, *bottle, over));
+    case BottleAction::ExchangeBaths:
+        return openOnce(new ExchangeDialog(context, *bottle, over));
     case BottleAction::Discard:
         return happened(HappeningKind::Discard);
     }

@@ -1,6 +1,7 @@
 #include "app/window/shelf_feed.h"
 
 #include "app/dialogs/bottle_choice.h"
+#include "app/dialogs/exchange_dialog.h"
 #include "app/shelf/shelf_page.h"
 #include "app/window/main_window.h"
 
@@ -22,6 +23,18 @@ UnreadBottle unreadBottleOf(const ledger::Unread& unread, const formulary::Formu
     return {QString::fromStdString(unread.batch),
             QString::fromStdString(unread.name.empty() ? unread.batch : unread.name),
             solution ? QString::fromStdString(solution->name) : QString()};
+}
+
+// The bath that followed this fixer; empty where there is none, or it is the second itself.
+QString secondBathAfter(const ledger::Batch& first, const std::vector<Bottle>& bottles)
+{
+    if (first.solution->role != formulary::Role::Fixer || isSecondBath(first))
+        return {};
+    for (const Bottle& bottle : bottles) {
+        if (bottle.batch.solution->role == formulary::Role::Fixer && isSecondBath(bottle.batch))
+            return QString::fromStdString(bottle.batch.name);
+    }
+    return {};
 }
 
 } // namespace
@@ -133,7 +146,8 @@ BottleSnapshot ShelfFeed::snapshotOf(const Bottle& bottle)
             {},
             freeVessels(session.formulary(), session.bottles()),
             std::move(times),
-            kUsual};
+            kUsual,
+            secondBathAfter(bottle.batch, session.bottles())};
 }
 
 void ShelfFeed::showSelected(const QString& id)

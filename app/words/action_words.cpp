@@ -37,6 +37,7 @@ const std::map<std::string_view, const char*>& names()
         {"dissolved", QT_TRANSLATE_NOOP("Actions", "marking %1 dissolved")},
         {"noted", QT_TRANSLATE_NOOP("Actions", "note on %1")},
         {"test-asked", QT_TRANSLATE_NOOP("Actions", "asking for a test of %1")},
+        {"exchange-baths", QT_TRANSLATE_NOOP("Actions", "exchanging the baths %1")},
         {"discarded", QT_TRANSLATE_NOOP("Actions", "discarding %1")},
         {"mark-film", QT_TRANSLATE_NOOP("Actions", "marking film")},
         {"unmark-film", QT_TRANSLATE_NOOP("Actions", "taking back a mark")},

@@ -138,6 +138,25 @@ Result<void> Book::drawOff(const std::string& batch, chemistry::Millilitres volu
     return record(batch, Drawn{volume, why}, when);
 }
 
+Result<void> Book::exchangeBaths(const std::string& first, const std::string& how,
+                                 const std::string& second, const std::string& note, When when)
+{
+    if (first == second) {
+        return refuse({.code = ErrorCode::Conflict,
+                       .field = "second",
+                       .text = second,
+                       .allowed = kOtherBottleForm});
+    }
+    const auto names = nameOf(first).and_then([&](const std::string& one) {
+        return nameOf(second).map([&](const std::string& other) { return one + ", " + other; });
+    });
+    if (!names) {
+        return tl::unexpected(names.error());
+    }
+    return transact({.what = "exchange-baths", .subject = *names},
+                    entriesOf(exchangeEvents(first, how, second, note, when, m_newId)));
+}
+
 Result<void> Book::move(const std::string& batch, const std::string& vessel, When when)
 {
     return record(batch, Moved{vessel}, when);

@@ -24,4 +24,9 @@ std::vector<Event> eventsOf(const FilmRun& run, const std::string& id, chemistry
 std::vector<Event> topUpEvents(const std::string& batch, const ToppedUp& what, When when,
                                const IdMaker& newId);
 
+/// Of two fixing baths of which the second takes the place of the first.
+std::vector<Event> exchangeEvents(const std::string& first, const std::string& how,
+                                  const std::string& second, const std::string& note, When when,
+                                  const IdMaker& newId);
+
 } // namespace ullage::ledger

@@ -44,6 +44,24 @@ TEST(ShelfSnapshot, aClockThatIsBehindIsSaidFirst)
     EXPECT_TRUE(shelfShown(shelf, english()).summary.startsWith("Is this computer's clock right?"));
 }
 
+TEST(ShelfSnapshot, theFirstOfTwoFixingBathsSaysWhenItIsExchanged)
+{
+    Bottle bottle("fix");
+    bottle.films(1, 4);
+    const auto said = [&](int at) {
+        const auto batch = bottle.at(day(at));
+        const BottleSnapshot snapshot{
+            {batch, ledger::assess(batch)}, bottle.events(), {}, {}, KnownTimes{},
+            chemistry::Celsius(20),         "Fix 2"};
+        return selectedBottle(snapshot, bottle.formulary(), english()).reasons.join('|');
+    };
+    EXPECT_TRUE(said(6).contains("exchange it for Fix 2 when a leader takes 2:00"))
+        << said(6).toStdString();
+    bottle.happen(day(7), ledger::ClearingTested{chemistry::Seconds(130), chemistry::Celsius(20)});
+    EXPECT_TRUE(said(8).startsWith("Exchange the baths: discard it, let Fix 2"))
+        << said(8).toStdString();
+}
+
 TEST(ShelfSnapshot, allThatIsSaidOfABottleIsMadeFromIt)
 {
     const Bottle bottle = Bottle().films(1, 4);

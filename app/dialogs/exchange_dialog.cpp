@@ -1,0 +1,108 @@
+#include "app/dialogs/exchange_dialog.h"
+
+#include "app/dialogs/bottle_choice.h"
+#include "app/dialogs/mark_forms.h"
+#include "app/words/cautions.h"
+#include "core/ledger/deed_events.h"
+
+#include <QComboBox>
+#include <QSignalBlocker>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+bool isSecondBath(const ledger::Batch& batch)
+{
+    return !batch.loads.empty() && batch.loads.back().felt < batch.loads.back().units;
+}
+
+ExchangeDialog::ExchangeDialog(const DialogContext& context, const Bottle& first, QWidget* parent)
+    : DeedDialog(context, tr("Exchange baths"), parent), m_first(first.batch.id),
+      m_name(QString::fromStdString(first.batch.name)), m_role(first.batch.solution->role),
+      m_second(new QComboBox(this))
+{
+    addText(tr("%1 is discarded, the second bath becomes the first, and a fresh one, mixed "
+               "afterwards, the second. After the third exchange let both go.")
+                .arg(m_name));
+    addRow(QStringLiteral("second"), tr("&Second bath, that takes its place"), m_second);
+    m_discard = new DiscardForm(session(), wording(), this);
+    addWide(m_discard);
+    heed(m_discard);
+    auto* when = addWhen(first.batch.mixedAt, tr("%1 was mixed").arg(m_name));
+    addCautions(tr("Before you pour it away"), disposalCautions(*first.batch.solution));
+    setDeed(tr("Exchange baths"), true);
+    connect(when, &WhenEdit::changed, this, &ExchangeDialog::tellForm);
+    tellForm();
+    showFollows(Follows::Always);
+    m_second->setFocus();
+}
+
+// One that was a second bath stands first.
+void ExchangeDialog::tellForm()
+{
+    if (const auto then = session().book().batch(m_first, moment()))
+        m_discard->setBottle(*then, moment());
+    const QSignalBlocker quiet(m_second);
+    const QVariant before = m_second->currentData();
+    m_second->clear();
+    const auto bottles = bottlesAt(session(), moment());
+    for (const bool asSecond : {true, false}) {
+        for (const Bottle& bottle : bottles) {
+            if (bottle.batch.id != m_first && bottle.batch.solution->role == m_role &&
+                isSecondBath(bottle.batch) == asSecond)
+                m_second->addItem(QString::fromStdString(bottle.batch.name),
+                                  QString::fromStdString(bottle.batch.id));
+        }
+    }
+    m_second->setCurrentIndex(std::max(0, m_second->findData(before)));
+    m_second->setEnabled(m_second->count() > 0);
+    lookAheadSoon();
+}
+
+std::string ExchangeDialog::second() const
+{
+    return m_second->currentData().toString().toStdString();
+}
+
+std::string ExchangeDialog::how() const
+{
+    const auto what = m_discard->happening();
+    return what ? std::get<ledger::Discarded>(*what).how : std::string();
+}
+
+std::string ExchangeDialog::note() const
+{
+    return tr("First bath from now on, in place of %1.").arg(m_name).toStdString();
+}
+
+bool ExchangeDialog::restIsFine()
+{
+    if (!second().empty())
+        return m_discard->restIsFine();
+    showProblem(QStringLiteral("second"), nothingFollows());
+    return false;
+}
+
+QString ExchangeDialog::nothingFollows() const
+{
+    return second().empty() ? tr("Second bath: there is no other bottle to take its place.")
+                            : DeedDialog::nothingFollows();
+}
+
+std::optional<std::vector<ledger::Event>> ExchangeDialog::wouldEnter() const
+{
+    if (second().empty() || how().empty())
+        return std::nullopt;
+    return ledger::exchangeEvents(m_first, how(), second(), note(), {moment(), {}}, wouldBeIds());
+}
+
+Result<void> ExchangeDialog::act()
+{
+    return session().doing([&](ledger::Book& book) {
+        return book.exchangeBaths(m_first, how(), second(), note(), {moment(), {}});
+    });
+}
+
+} // namespace ullage::app

@@ -1,0 +1,46 @@
+// Two fixing baths, the first of them spent: it is discarded and the second takes its place, as one
+// action.
+#pragma once
+
+#include "app/dialogs/deed_dialog.h"
+
+class QComboBox;
+
+namespace ullage::app
+{
+
+class DiscardForm;
+
+class ExchangeDialog : public DeedDialog
+{
+    Q_OBJECT
+
+public:
+    /// `first` is the bath that goes.
+    ExchangeDialog(const DialogContext& context, const Bottle& first, QWidget* parent = nullptr);
+
+protected:
+    bool restIsFine() override;
+    [[nodiscard]] std::optional<std::vector<ledger::Event>> wouldEnter() const override;
+    [[nodiscard]] QString nothingFollows() const override;
+    Result<void> act() override;
+
+private:
+    void tellForm();
+    /// Empty for none.
+    [[nodiscard]] std::string second() const;
+    /// Where it goes; empty while that is not said.
+    [[nodiscard]] std::string how() const;
+    [[nodiscard]] std::string note() const;
+
+    std::string m_first;
+    QString m_name;
+    std::optional<formulary::Role> m_role;
+    QComboBox* m_second;
+    DiscardForm* m_discard;
+};
+
+/// Whether a fixer was the second bath of its last load.
+bool isSecondBath(const ledger::Batch& batch);
+
+} // namespace ullage::app
