@@ -6,6 +6,7 @@
 #include "app/words/batch_names.h"
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
+#include "app/words/shown_names.h"
 #include "core/ledger/deed_events.h"
 
 #include <QHBoxLayout>
@@ -59,7 +60,7 @@ DecantDialog::DecantDialog(const DialogContext& context, const Bottle& bottle, Q
     addWide(buttons);
     m_left = addText({});
     auto* when = addWhen(bottle.batch.mixedAt, tr("%1 was mixed").arg(m_name));
-    addCautions(tr("The new bottles"), storingCautions());
+    addCautions(tr("The new bottles"), storingCautions(bottle.batch.solution->role));
     setDeed(tr("Decant"));
 
     connect(m_another, &QPushButton::clicked, this, &DecantDialog::addRowOfBottle);
@@ -125,11 +126,11 @@ void DecantDialog::takeLastAway()
 void DecantDialog::tellRows()
 {
     const auto before = donor();
-    m_there->setText(before ? tr("%1 is in %2. What is poured into other bottles stays as worn and "
-                                 "as old as it is.")
-                                  .arg(volumeText(before->volume, wording()),
-                                       QString::fromStdString(before->vessel->name))
-                            : QString());
+    m_there->setText(
+        before ? tr("%1 is in %2. What is poured into other bottles stays as worn and "
+                    "as old as it is.")
+                     .arg(volumeText(before->volume, wording()), shownName(before->vessel->name))
+               : QString());
     const auto bottles = bottlesAt(session(), moment()); // the choices point into it
     auto choices =
         vesselsFor(before ? before->volume : Millilitres(0), session().formulary(), bottles);
@@ -233,10 +234,10 @@ bool DecantDialog::restIsFine()
             return wrong("name", tr("Name on the label: a name is needed."));
         const auto vessel = session().formulary().vessel(row.vessel());
         if (vessel && row.volume() && *row.volume() > vessel->capacity)
-            return wrong("volume_ml", tr("Volume: %1, but %2 holds %3.")
-                                          .arg(volumeText(*row.volume(), wording()),
-                                               QString::fromStdString(vessel->name),
-                                               volumeText(vessel->capacity, wording())));
+            return wrong("volume_ml",
+                         tr("Volume: %1, but %2 holds %3.")
+                             .arg(volumeText(*row.volume(), wording()), shownName(vessel->name),
+                                  volumeText(vessel->capacity, wording())));
     }
     if (before && taken().value() > before->volume.value() + kSlack) {
         m_rows.back()->showProblem(

@@ -47,7 +47,7 @@ void addBottles(QComboBox& box, const ledger::Batch& batch, const std::vector<Bo
             addSource(box,
                       same ? name
                            : TopUpForm::tr("%1 · %2", "bottle, another solution")
-                                 .arg(name, QString::fromStdString(from.solution->name)),
+                                 .arg(name, shownName(from.solution->name)),
                       Source::Bottle, from.id);
         }
     }
@@ -79,8 +79,7 @@ void TopUpForm::bottleChanged()
         const auto replenisher = session().formulary().solution(own.replenisher);
         addSource(
             *m_from,
-            tr("Replenisher: %1")
-                .arg(QString::fromStdString(replenisher ? replenisher->name : own.replenisher)),
+            tr("Replenisher: %1").arg(shownName(replenisher ? replenisher->name : own.replenisher)),
             Source::Replenisher, own.replenisher);
     }
     addSource(*m_from, tr("Freshly mixed"), Source::Fresh, {});
