@@ -98,6 +98,7 @@ void MixDialog::buildForm()
     m_filmsBefore->setPlaceholderText(tr("none"));
     connect(m_filmsBefore, &QuantityEdit::valueChanged, this, &MixDialog::refresh);
     m_found = new QCheckBox(tr("&Found bottle: history unknown"), this);
+    m_found->setObjectName(QStringLiteral("found"));
     addWide(m_found);
     m_foundForm = new FoundForm([this] { return session().now(); }, wording(), this);
     m_foundForm->hide();

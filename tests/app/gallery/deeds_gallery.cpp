@@ -1,4 +1,6 @@
 // Paints every dialog, and the window on a real book, to PNG files for a person to look at.
+#include "app/dialogs/decant_dialog.h"
+#include "app/dialogs/exchange_dialog.h"
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/import_dialog.h"
@@ -21,6 +23,7 @@
 
 #include <QApplication>
 #include <QBuffer>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QEventLoop>
@@ -53,6 +56,9 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
     {
         MixDialog dialog(context);
         picture(dialog, "mix");
+        dialog.findChild<QCheckBox*>(QStringLiteral("found"))->click();
+        picture(dialog, "mix-found");
+        dialog.findChild<QCheckBox*>(QStringLiteral("found"))->click();
         auto combos = dialog.findChildren<QComboBox*>();
         combos[1]->setCurrentIndex(combos[1]->count() - 1);
         picture(dialog, "mix-new-bottle");
@@ -71,6 +77,21 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
     };
     show(BottleDialog(HappeningKind::TopUp, context, developer), "top-up");
     show(BottleDialog(HappeningKind::DrawOff, context, developer), "draw-off");
+    {
+        DecantDialog dialog(context, developer);
+        picture(dialog, "decant");
+        for (auto* button : dialog.findChildren<QPushButton*>()) {
+            if (button->accessibleName() == "Another bottle")
+                button->click();
+        }
+        picture(dialog, "decant-two");
+    }
+    show(ExchangeDialog(context, fixer), "exchange");
+    show(BottleDialog(HappeningKind::Measured, context, fixer), "measured");
+    {
+        BottleDialog dialog(HappeningKind::Filtered, context, developer);
+        picture(dialog, "filtered");
+    }
     {
         BottleDialog dialog(HappeningKind::Move, context, developer);
         picture(dialog, "move");
