@@ -2,9 +2,12 @@
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/test_forms.h"
+#include "app/widgets/caution_box.h"
+#include "app/words/cautions.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
 #include <QFile>
+#include <QLabel>
 #include <QPlainTextEdit>
 #include <QTreeWidget>
 
@@ -62,6 +65,33 @@ protected:
 };
 
 } // namespace
+
+TEST_F(BottleDialogs, eachDeedCarriesItsCautions)
+{
+    const auto said = [this](HappeningKind kind, const std::string& id) {
+        BottleDialog dialog(kind, contextOf(desk), bottleOf(desk, id));
+        dialog.show();
+        QString text;
+        for (const auto* box : dialog.findChildren<CautionBox*>()) {
+            for (const auto* label : box->findChildren<QLabel*>())
+                text += box->isVisible() ? label->text() + u'\n' : QString();
+        }
+        return text;
+    };
+    for (const std::string& id : {dev, fix}) {
+        const QString away = said(HappeningKind::Discard, id);
+        EXPECT_TRUE(away.contains(Cautions::oneCanEach()));
+        EXPECT_EQ(away.count(Cautions::packetFirst()), 1);
+        const QString look = said(HappeningKind::Look, id);
+        EXPECT_TRUE(look.contains(Cautions::fanTowards()));
+        const QString moved = said(HappeningKind::Move, id);
+        EXPECT_TRUE(moved.contains(Cautions::inertGas()));
+        EXPECT_TRUE(moved.contains(Cautions::foodBottles()));
+        EXPECT_TRUE(said(HappeningKind::TopUp, id).contains(Cautions::eyes()));
+    }
+    EXPECT_TRUE(said(HappeningKind::ClearingTest, fix).contains(Cautions::noEating()));
+    EXPECT_TRUE(said(HappeningKind::StripTest, dev).contains(Cautions::developerOnSkin()));
+}
 
 TEST_F(BottleDialogs, topUp)
 {

@@ -1,6 +1,10 @@
 #include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/mix_dialog.h"
+#include "app/widgets/caution_box.h"
+#include "app/words/cautions.h"
 #include "tests/app/dialogs/dialog_driver.h"
+
+#include <QLabel>
 
 namespace ullage::app
 {
@@ -80,6 +84,28 @@ TEST(MixDialog, nameFollowsTheSolutionUntilItIsTyped)
     type(dialog, "Name on the label", "Old faithful");
     choose(dialog, "Solution", "starter-wash-aid");
     EXPECT_EQ(named<QLineEdit>(dialog, "Name on the label")->text(), "Old faithful");
+}
+
+TEST(MixDialog, warnsOfWhatTheSolutionContains)
+{
+    Desk desk;
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    const auto said = [&dialog] {
+        QString text;
+        for (const auto* box : dialog.findChildren<CautionBox*>()) {
+            for (const auto* label : box->findChildren<QLabel*>())
+                text += label->text();
+        }
+        return text;
+    };
+    choose(dialog, "Solution", "starter-mq-borax");
+    EXPECT_TRUE(said().contains(Cautions::borax()));
+    choose(dialog, "Solution", "starter-acetic-stop");
+    EXPECT_TRUE(said().contains(Cautions::glacialAcid()));
+    choose(dialog, "Solution", "starter-citric-stop");
+    EXPECT_FALSE(said().contains("H226"));
+    EXPECT_TRUE(said().contains(Cautions::foodBottles()));
 }
 
 TEST(MixDialog, refusesWhatDoesNotFitAndKeepsWhatWasTyped)

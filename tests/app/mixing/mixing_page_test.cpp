@@ -12,6 +12,7 @@
 #include "app/widgets/prompts.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/where_from_button.h"
+#include "app/words/cautions.h"
 #include "tests/app/formulary/starter.h"
 #include "tests/app/words/sample_batches.h"
 
@@ -143,6 +144,22 @@ TEST(MixingPage, leadsThroughSevenStepsAndLogsAtTheEnd)
     QSignalSpy finished(&page, &MixingPage::finished);
     bench.press();
     EXPECT_EQ(finished.at(0).at(0).toString(), "batch-1");
+}
+
+TEST(MixingPage, noPageSaysACautionTwice)
+{
+    Bench bench;
+    const auto times = [&bench](const QString& caution) {
+        qsizetype found = 0;
+        for (const auto* label : bench.page.findChildren<QLabel*>())
+            found += label->isVisible() ? label->text().count(caution) : 0;
+        return found;
+    };
+    for (int i = 0; i < 3; ++i) {
+        EXPECT_EQ(times(Cautions::noCleaners()), 1) << static_cast<int>(bench.page.step());
+        EXPECT_EQ(times(Cautions::borax()), 1) << static_cast<int>(bench.page.step());
+        bench.press();
+    }
 }
 
 TEST(MixingPage, whatIsNotClearIsLoggedAndNotMarked)

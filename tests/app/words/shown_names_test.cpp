@@ -1,0 +1,106 @@
+#include "app/words/shown_names.h"
+
+#include "app/words/source_words.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QTranslator>
+
+#include <gtest/gtest.h>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+// A language in which the starter's words stand in brackets, and nothing else is other than
+// English.
+class Brackets : public QTranslator
+{
+public:
+    Brackets() { QCoreApplication::installTranslator(this); }
+    ~Brackets() override { QCoreApplication::removeTranslator(this); }
+    [[nodiscard]] bool isEmpty() const override { return false; }
+    [[nodiscard]] QString translate(const char* context, const char* source, const char*,
+                                    int) const override
+    {
+        return QLatin1String(context) == QLatin1String("Starter")
+                   ? u'[' + QString::fromUtf8(source) + u']'
+                   : QString();
+    }
+};
+
+std::vector<QJsonObject> starter()
+{
+    QFile file(QStringLiteral(ULLAGE_STARTER));
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    std::vector<QJsonObject> lines;
+    while (!file.atEnd())
+        lines.push_back(QJsonDocument::fromJson(file.readLine()).object());
+    EXPECT_GT(lines.size(), 15u);
+    return lines;
+}
+
+} // namespace
+
+TEST(ShownNames, everyNameOfTheStarterIsAWordOfTheProgram)
+{
+    const Brackets language;
+    for (const QJsonObject& line : starter()) {
+        const QString name = line[QStringLiteral("name")].toString();
+        if (name.isEmpty())
+            continue;
+        EXPECT_EQ(shownName(name.toStdString()), u'[' + name + u']');
+    }
+}
+
+TEST(ShownNames, whatAPersonTypedStaysAsItWasTyped)
+{
+    const Brackets language;
+    EXPECT_EQ(shownName("Acid fixer of the club"), "Acid fixer of the club");
+    EXPECT_EQ(shownName(""), "");
+    EXPECT_EQ(keptName("Acid fixer", shownName("Acid fixer")), "Acid fixer");
+    EXPECT_EQ(keptName("Acid fixer", "Fixierbad"), "Fixierbad");
+}
+
+// Names of publications, their pages and tables stay as they are printed.
+TEST(ShownNames, everySourceOfTheStarterIsInTheLanguageOrAPublication)
+{
+    const Brackets language;
+    int said = 0;
+    for (const QJsonObject& line : starter()) {
+        const QJsonObject sources = line[QStringLiteral("sources")].toObject();
+        for (const QString& key : sources.keys()) {
+            const QString source = sources[key].toString();
+            const QString shown = sourceText(source.toStdString());
+            const bool published = source.contains(QStringLiteral("Anchell")) ||
+                                   source.startsWith(QStringLiteral("Kodak publication")) ||
+                                   source.startsWith(QStringLiteral("Replenishing system"));
+            EXPECT_NE(shown.contains(u'['), published)
+                << source.toStdString() << " → " << shown.toStdString();
+            said += shown.contains(u'[');
+        }
+    }
+    EXPECT_GT(said, 20);
+}
+
+TEST(ShownNames, aSourceKeepsItsFigures)
+{
+    EXPECT_EQ(shownSource("from memory of Kodak publication J-78"),
+              "from memory of Kodak publication J-78");
+    EXPECT_EQ(shownSource("computed from Schumpe 1993, 48, 153, for 100 g/L sodium sulfite"),
+              "computed from Schumpe 1993, 48, 153, for 100 g/L sodium sulfite");
+    EXPECT_EQ(shownSource("metol 2, sodium sulfite 100, borax 2 g per litre; from memory of "
+                          "published formulas"),
+              "metol 2, sodium sulfite 100, borax 2 g per litre; from memory of published "
+              "formulas");
+    EXPECT_EQ(shownSource("my own trials; ask Ada, 3 of them"),
+              "my own trials; ask Ada, 3 of them");
+    EXPECT_EQ(sourceText("common practice, no source"), "common practice, no source");
+    EXPECT_EQ(sourceText("computed: taken as fresh water"), "computed: taken as fresh water");
+}
+
+} // namespace ullage::app
