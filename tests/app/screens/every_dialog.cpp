@@ -191,14 +191,14 @@ void seeBookDialogs(const DialogContext& context, const SeenScreen& seen)
     check.entries = 1264;
     check.batches = 31;
     check.findings = {fault, fault, fault};
-    FindingsDialog findings(check, context.wording);
+    FindingsDialog findings(check, now, context.wording);
     show(findings, QStringLiteral("findings"), seen);
     store::Salvaged done;
     done.entries = 1247;
     done.fromCopy = 12;
     done.missing = {{44, 44, "event", "3c1b7c61-61a8-47ed-8d5c-5d5f0f5d8a4e"}, {120, 133, {}, {}}};
     done.faults = {fault};
-    SalvageDialog salvage(done, kPlace + "/home-salvaged.ullage", context.wording);
+    SalvageDialog salvage(done, kPlace + "/home-salvaged.ullage", now, context.wording);
     show(salvage, QStringLiteral("salvage"), seen);
     AboutDialog about;
     show(about, QStringLiteral("about"), seen);
