@@ -123,6 +123,8 @@ Result<int> exportDays(store::SqlStore& store, const store::DayFilter& filter,
         return count;
     if (!out.commit())
         return refuse(store::fileFailure(out.fileName(), out.errorString()));
+    if (const auto lasting = store::flushFolderOf(file); !lasting)
+        return tl::unexpected(lasting.error());
     return count;
 }
 
