@@ -8,11 +8,14 @@
 #include "app/widgets/prompts.h"
 
 #include <QAbstractButton>
+#include <QFile>
 #include <QLabel>
 #include <QPrintPreviewDialog>
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTranslator>
+
+#include <algorithm>
 
 namespace ullage::app
 {
@@ -266,6 +269,51 @@ TEST(DayBookEmpty, SaysWhatToDoFirst)
     desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
     on.settle();
     EXPECT_EQ(on.shown(), QStringList{"Mixed, Dev 1"});
+}
+
+// One destroyed page is a row that says so; the list goes on below it and is never counted as
+// whole.
+TEST(DayBookDamaged, SaysWhereEntriesCannotBeReadAndGoesOn)
+{
+    constexpr qint64 kPage = 4096;
+    constexpr int kNotes = 150;
+    Desk desk;
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    for (int note = 0; note < kNotes; ++note) {
+        desk.passMinutes(60);
+        desk.record(dev, ledger::Noted{std::string(200, 'n')});
+    }
+    desk.session().close();
+    {
+        auto book = store::Connection::open(desk.bookPath(), store::FileMode::Write, 1000);
+        ASSERT_TRUE(book);
+        const auto page = (*book)->number(
+            "SELECT pageno FROM dbstat WHERE name = 'entry' AND pagetype = 'leaf' ORDER BY path "
+            "DESC LIMIT 1 OFFSET 3");
+        ASSERT_TRUE(page);
+        book->reset();
+        QFile file(desk.bookPath());
+        ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+        ASSERT_TRUE(file.seek((*page - 1) * kPage));
+        ASSERT_EQ(file.write(QByteArray(kPage, '\xAA')), kPage);
+    }
+    desk.reopen();
+    ScriptedPrompts asked;
+    const PromptsInForce force(asked);
+    PageOn on(desk);
+    const QStringList shown = on.shown();
+    EXPECT_EQ(shown.count("Here entries cannot be read"), 1) << shown.size();
+    EXPECT_EQ(shown.back(), "Mixed, Dev 1") << "the oldest of all";
+    EXPECT_GT(shown.size(), kNotes / 2);
+    on.choose("Here entries cannot be read");
+    EXPECT_TRUE(asked.asked().isEmpty()) << asked.asked().join(u'\n').toStdString();
+    const auto says = [&](const QString& text) {
+        const auto labels = on.page.findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) {
+            return label->isVisible() && label->text().contains(text);
+        });
+    };
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says("not all entries can be read"); }, 10'000));
 }
 
 TEST_F(DayBookPageTest, TheStatisticsStandBehindAButton)
