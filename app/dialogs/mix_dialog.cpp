@@ -103,6 +103,9 @@ void MixDialog::buildForm()
     m_foundForm = new FoundForm([this] { return session().now(); }, wording(), this);
     m_foundForm->hide();
     connect(m_found, &QCheckBox::toggled, m_foundForm, &QWidget::setVisible);
+    connect(m_found, &QCheckBox::toggled, this, [this](bool found) {
+        m_filmsBefore->setPlaceholderText(found ? tr("not known") : tr("none"));
+    });
     addWide(m_foundForm);
     heed(m_foundForm);
     m_dissolved = new QCheckBox(tr("&All of it is dissolved and clear"), this);
