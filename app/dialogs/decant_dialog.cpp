@@ -105,6 +105,7 @@ void DecantDialog::addRowOfBottle()
             row->setVolume(std::min(rest, usualVolume(*session().formulary().vessel(*free))));
     }
     m_rowColumn->addWidget(row);
+    row->show(); // at once, not on the next turn of the loop: it is checked while it is seen
     heed(row);
     connect(row, &FieldForm::changed, this, &DecantDialog::showLeft);
     showLeft();
