@@ -112,6 +112,8 @@ void ChoiceStep::retranslate()
         const auto at = static_cast<std::size_t>(m_packet->itemData(i).toInt());
         m_packet->setItemText(i, packetText(m_packets[at]));
     }
+    for (int i = 0; i < m_solution->count(); ++i)
+        m_solution->setItemText(i, shownName(m_solutions[static_cast<std::size_t>(i)]->name));
     for (int i = 0; i < m_vessel->count(); ++i)
         m_vessel->setItemText(i, vesselText(*m_vessels[static_cast<std::size_t>(i)]));
 }
