@@ -4,6 +4,7 @@
 #include "app/shelf/next_film_card.h"
 #include "app/shelf/shelf_view.h"
 #include "app/widgets/card.h"
+#include "app/widgets/done_line.h"
 #include "app/widgets/empty_state.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/plain_label.h"
@@ -106,9 +107,8 @@ private:
 
 ShelfPage::ShelfPage(QWidget* parent)
     : QWidget(parent), m_model(new ShelfModel(this)), m_actions(new BottleActions(this)),
-      m_header(new PageHeader({}, this)), m_run(m_header->addButton({})),
-      m_mix(m_header->addButton({}, true)), m_doneLine(new QWidget(this)),
-      m_done(new PlainLabel(m_doneLine)), m_undo(new QPushButton(m_doneLine)),
+      m_header(new PageHeader({}, this)), m_done(new DoneLine(this)),
+      m_run(m_header->addButton({})), m_mix(m_header->addButton({}, true)),
       m_stack(new QStackedWidget(this)), m_empty(new EmptyState({}, {}, this)),
       m_mixFirst(m_empty->addButton({}, true)), m_enterFirst(m_empty->addButton({}, false)),
       m_splitter(new QSplitter(Qt::Vertical, this)), m_view(new ShelfView(this))
@@ -120,18 +120,11 @@ ShelfPage::ShelfPage(QWidget* parent)
     headerRow->setContentsMargins(Space::kPage, 0, Space::kPage, 0);
     headerRow->addWidget(m_header);
     column->addLayout(headerRow);
-    auto* done = new QHBoxLayout(m_doneLine);
-    done->setContentsMargins(Space::kPage, 0, Space::kPage, 0);
-    done->setSpacing(Space::kSmall);
-    done->addWidget(m_done);
-    done->addWidget(m_undo);
-    done->addStretch();
-    setButtonLook(m_undo, ButtonLook::Quiet);
-    m_done->setObjectName(QStringLiteral("done"));
-    m_undo->setObjectName(QStringLiteral("undoDone"));
-    m_doneLine->hide();
-    connect(m_undo, &QPushButton::clicked, this, &ShelfPage::undoRequested);
-    column->addWidget(m_doneLine);
+    auto* doneRow = new QHBoxLayout;
+    doneRow->setContentsMargins(Space::kPage, 0, Space::kPage, 0);
+    doneRow->addWidget(m_done);
+    column->addLayout(doneRow);
+    connect(m_done, &DoneLine::undoRequested, this, &ShelfPage::undoRequested);
     column->addWidget(m_stack, 1);
 
     auto* cards = new QWidget(this);
@@ -198,16 +191,9 @@ ShelfPage::ShelfPage(QWidget* parent)
     setBottles({});
 }
 
-void ShelfPage::setSummary(const QString& summary) { m_header->setDetail(summary); }
+void ShelfPage::tellDone(const QString& text) { m_done->tell(text); }
 
-void ShelfPage::showDone(const QString& what)
-{
-    if (what.isEmpty() && m_undo->hasFocus())
-        m_view->setFocus();
-    m_done->setText(what);
-    m_undo->setAccessibleName(tr("Undo: %1", "what was done").arg(what));
-    m_doneLine->setVisible(!what.isEmpty());
-}
+void ShelfPage::setSummary(const QString& summary) { m_header->setDetail(summary); }
 
 void ShelfPage::setBottles(std::vector<BottleView> bottles)
 {
@@ -260,8 +246,6 @@ void ShelfPage::changeEvent(QEvent* event)
 void ShelfPage::retranslate()
 {
     m_header->setTitle(tr("Shelf"));
-    showDone({}); // it was worded in another language
-    m_undo->setText(tr("Undo"));
     m_run->setText(tr("Log a run…"));
     m_mix->setText(tr("Mix a batch…"));
     m_mixFirst->setText(tr("Mix a batch…"));

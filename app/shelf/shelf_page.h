@@ -10,7 +10,6 @@
 
 #include <vector>
 
-class QLabel;
 class QPushButton;
 class QSplitter;
 class QStackedWidget;
@@ -18,6 +17,7 @@ class QStackedWidget;
 namespace ullage::app
 {
 
+class DoneLine;
 class EmptyState;
 class NextFilmCard;
 class PageHeader;
@@ -34,8 +34,8 @@ public:
     void setSummary(const QString& summary);
     /// The selected bottle stays selected if it is still there, else the most urgent one is.
     void setBottles(std::vector<BottleView> bottles);
-    /// What was just done without a dialog, with a button that takes it back; empty for nothing.
-    void showDone(const QString& what);
+    /// What was just done, above the bottles and with the way to take it back; empty for nothing.
+    void tellDone(const QString& text);
     /// To be called in answer to bottleSelected().
     void setSelected(const SelectedBottle& bottle);
 
@@ -56,7 +56,7 @@ signals:
     /// A bottle that stands there already.
     void enterRequested();
     void actionRequested(ullage::app::BottleAction action, const QString& batch);
-    /// Of what showDone() shows.
+    /// Of what was told to be done.
     void undoRequested();
     // Of a bottle that is not as it was entered.
     void checkRequested();
@@ -74,11 +74,9 @@ private:
     ShelfModel* m_model;
     BottleActions* m_actions;
     PageHeader* m_header;
+    DoneLine* m_done;
     QPushButton* m_run;
     QPushButton* m_mix;
-    QWidget* m_doneLine;
-    QLabel* m_done;
-    QPushButton* m_undo;
     QStackedWidget* m_stack;
     EmptyState* m_empty;
     QPushButton* m_mixFirst;

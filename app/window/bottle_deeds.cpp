@@ -7,7 +7,6 @@
 #include "app/dialogs/load_question.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
-#include "app/shelf/shelf_page.h"
 #include "app/widgets/prompts.h"
 #include "app/window/main_window.h"
 #include "app/words/event_words.h"
@@ -23,7 +22,6 @@ BottleDeeds::BottleDeeds(const WindowParts& parts, QObject* parent)
 {
     connect(&m_parts.session, &Session::changed, this, &BottleDeeds::showUndo);
     connect(&m_parts.session, &Session::standingChanged, this, &BottleDeeds::showUndo);
-    connect(m_parts.window.shelf(), &ShelfPage::undoRequested, this, &BottleDeeds::undo);
 }
 
 // The Book looks at its last deed alone, and at the bottles and films that one was about: however
@@ -38,17 +36,7 @@ void BottleDeeds::showUndo()
     const auto name = [](const std::optional<ledger::Action>& action) {
         return action ? std::optional(actionName(*action)) : std::nullopt;
     };
-    const auto last = session.book().undoable();
-    if (!last || last->id != m_told)
-        m_parts.window.shelf()->showDone({});
-    m_parts.window.setUndo(name(last), name(session.book().redoable()));
-}
-
-void BottleDeeds::tellDone(const QString& what)
-{
-    const auto last = m_parts.session.book().undoable();
-    m_told = last ? last->id : 0;
-    m_parts.window.shelf()->showDone(last ? what : QString());
+    m_parts.window.setUndo(name(session.book().undoable()), name(session.book().redoable()));
 }
 
 void BottleDeeds::undo()
@@ -116,7 +104,7 @@ void BottleDeeds::oneMore(const Bottle& bottle)
                         .arg(QString::fromStdString(now->batch.name),
                              verdictWord(now->assessment.verdict));
     }
-    tellDone(told.join(QStringLiteral(" · ")));
+    emit deedDone(told.join(QStringLiteral(" · ")));
 }
 
 QString BottleDeeds::hindranceText(const ledger::OneMore& more)

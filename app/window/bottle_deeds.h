@@ -33,9 +33,6 @@ public:
     void redo();
     /// What the Edit menu says of them; again when the words for it change.
     void showUndo();
-    /// Says on the shelf what was just done, with the way to take it back, until something else is
-    /// done or undone.
-    void tellDone(const QString& what);
 
 signals:
     /// A bottle is to be selected on the shelf.
@@ -43,13 +40,14 @@ signals:
     /// Plan a run with it on the Bench; show what film went through it.
     void benchRequested(const QString& batch);
     void filmsRequested(const QString& batch, const QString& name);
+    /// What was just done without a dialog, in words.
+    void deedDone(const QString& what);
 
 private:
+    WindowParts m_parts;
+
     void oneMore(const Bottle& bottle);
     [[nodiscard]] QString hindranceText(const ledger::OneMore& more);
-
-    WindowParts m_parts;
-    std::int64_t m_told = 0; ///< the action that tellDone() told of
 };
 
 } // namespace ullage::app

@@ -91,6 +91,7 @@ void Controller::connectEntries()
     connect(window, &MainWindow::enterRequested, m_deeds, &BottleDeeds::logMix);
     connect(window, &MainWindow::bottleActionRequested, m_deeds, &BottleDeeds::doWith);
     connect(window, &MainWindow::undoRequested, m_deeds, &BottleDeeds::undo);
+    connect(window->shelf(), &ShelfPage::undoRequested, m_deeds, &BottleDeeds::undo);
     connect(window, &MainWindow::redoRequested, m_deeds, &BottleDeeds::redo);
     connect(window, &MainWindow::personRequested, m_dayBook, &DayBookPlace::askPerson);
 }
@@ -119,6 +120,7 @@ void Controller::connectFilms()
     connect(m_dayBook, &DayBookPlace::filmRequested, m_films, &FilmDialogs::showFilm);
     connect(m_dayBook, &DayBookPlace::filmsRequested, m_films, &FilmDialogs::showFilms);
     connect(m_deeds, &BottleDeeds::filmsRequested, m_films, &FilmDialogs::showFilms);
+    connect(m_deeds, &BottleDeeds::deedDone, m_shelf, &ShelfFeed::tellDone);
     connect(m_films, &FilmDialogs::bottleRequested, this, &Controller::showBottle);
     connect(m_films, &FilmDialogs::testRequested, m_deeds,
             [this](const QString& batch) { m_deeds->doWith(BottleAction::Test, batch); });

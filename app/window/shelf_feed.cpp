@@ -58,6 +58,7 @@ ShelfFeed::ShelfFeed(const WindowParts& parts, QObject* parent)
     connect(&m_parts.session, &Session::opened, this, &ShelfFeed::bookOpened);
     connect(&m_parts.session, &Session::closing, this, &ShelfFeed::bookClosing);
     connect(&m_parts.session, &Session::changed, this, &ShelfFeed::refresh);
+    connect(&m_parts.session, &Session::changed, this, &ShelfFeed::forgetDone);
     if (m_parts.session.isOpen())
         bookOpened();
 }
@@ -84,6 +85,7 @@ void ShelfFeed::bookOpened()
 
 void ShelfFeed::bookClosing()
 {
+    tellDone({});
     ++*m_turn;
     m_thread->setBook({});
     // What is shown is never another book's.
@@ -125,6 +127,24 @@ bool ShelfFeed::select(const QString& id)
     if (m_stale)
         showShelf();
     return m_parts.window.shelf()->selectBottle(id);
+}
+
+void ShelfFeed::tellDone(const QString& text)
+{
+    const auto last =
+        text.isEmpty() ? std::optional<ledger::Action>() : m_parts.session.book().undoable();
+    m_done = last ? last->id : 0;
+    m_parts.window.shelf()->tellDone(last ? text : QString());
+}
+
+// What undo would take back is another deed by now.
+void ShelfFeed::forgetDone()
+{
+    if (m_done == 0)
+        return;
+    const auto last = m_parts.session.book().undoable();
+    if (!last || last->id != m_done)
+        tellDone({});
 }
 
 BottleSnapshot ShelfFeed::snapshotOf(const Bottle& bottle)

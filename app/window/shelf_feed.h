@@ -28,6 +28,8 @@ public:
     void refresh();
     /// Selects a bottle on the shelf, seen or not; false if it is not in use.
     bool select(const QString& id);
+    /// On the shelf, until something else is done: what was just done by the last deed.
+    void tellDone(const QString& text);
 
     bool eventFilter(QObject* watched, QEvent* event) override;
 
@@ -39,16 +41,18 @@ private:
     void showShelf();
     void showSelected(const QString& id);
     void showUnread(const QString& id);
+    void forgetDone();
     void take(int turn, const std::shared_ptr<Handed>& handed);
     [[nodiscard]] BottleSnapshot snapshotOf(const Bottle& bottle);
 
     WindowParts m_parts;
     std::unique_ptr<StoreThread> m_thread; ///< gone before what its jobs tell
     std::shared_ptr<std::atomic<int>> m_turn = std::make_shared<std::atomic<int>>(0);
-    QString m_shown;        ///< the bottle that is told of now
-    bool m_stale = true;    ///< to be made when the shelf is seen
-    bool m_filling = false; ///< the page chooses while it is filled; told of once it is
-    bool m_told = false;    ///< that something could not be read, of this book
+    QString m_shown;         ///< the bottle that is told of now
+    std::int64_t m_done = 0; ///< the deed told to be done; 0 for none
+    bool m_stale = true;     ///< to be made when the shelf is seen
+    bool m_filling = false;  ///< the page chooses while it is filled; told of once it is
+    bool m_told = false;     ///< that something could not be read, of this book
 };
 
 } // namespace ullage::app

@@ -1,9 +1,9 @@
 // One gesture on a bottle counts one more film, through the baths of the last one, and is undone as
 // one.
 #include "app/dialogs/run_dialog.h"
+#include "app/widgets/done_line.h"
 #include "tests/app/window/window_kit.h"
 
-#include <QLabel>
 #include <QPushButton>
 
 namespace ullage::app
@@ -39,7 +39,7 @@ protected:
     {
         return named<QPushButton>(at.window, "One more film, as the last one");
     }
-    static QLabel* said(const Window& at) { return at.window.findChild<QLabel*>("done"); }
+    static DoneLine* said(const Window& at) { return at.window.findChild<DoneLine*>(); }
 
     Desk desk;
     std::string dev;
@@ -67,7 +67,7 @@ TEST_F(OneMoreFilm, ByOneKeyOnTheBottleAndTakenBackAsOne)
     ASSERT_TRUE(films);
     EXPECT_EQ(films->size(), 1u) << "with a line of its own";
 
-    auto* undo = at.window.findChild<QPushButton*>("undoDone");
+    auto* undo = said(at)->undoButton();
     EXPECT_EQ(undo->accessibleName(), "Undo: 1 film of 120 on Dev 1 and Fix 1");
     QTest::mouseClick(undo, Qt::LeftButton);
     EXPECT_DOUBLE_EQ(done(dev), 2);
