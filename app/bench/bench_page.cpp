@@ -29,7 +29,7 @@ constexpr int kTickMs = 100;
 
 } // namespace
 
-BenchPage::BenchPage(RunHost& host, BenchMemory& memory, Sounds& sounds, BenchClocks clocks,
+BenchPage::BenchPage(Door& host, BenchMemory& memory, Sounds& sounds, BenchClocks clocks,
                      QWidget* parent)
     : QWidget(parent), m_host(&host), m_memory(&memory), m_clocks(std::move(clocks)),
       m_header(new PageHeader(tr("Bench"))), m_stages(new QStackedWidget),

@@ -11,10 +11,10 @@
 
 #include "app/bench/bench_memory.h"
 #include "app/bench/finish_view.h"
-#include "app/bench/run_host.h"
 #include "app/bench/run_keeper.h"
 #include "app/bench/sounds.h"
 #include "app/bench/wake_lock.h"
+#include "app/session/door.h"
 #include "core/ledger/run_clock.h"
 
 #include <memory>
@@ -48,7 +48,7 @@ public:
     enum class Stage { Plan, Run, Finish };
 
     /// `host`, `memory` and `sounds` must outlive the page.
-    BenchPage(RunHost& host, BenchMemory& memory, Sounds& sounds, BenchClocks clocks,
+    BenchPage(Door& host, BenchMemory& memory, Sounds& sounds, BenchClocks clocks,
               QWidget* parent = nullptr);
     ~BenchPage() override;
 
@@ -103,7 +103,7 @@ private:
     void forgetRun();
     void wake();
 
-    RunHost* m_host;
+    Door* m_host;
     BenchMemory* m_memory;
     BenchClocks m_clocks;
     std::unique_ptr<RunKeeper> m_keeper;

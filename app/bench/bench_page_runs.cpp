@@ -3,6 +3,7 @@
 
 #include "app/bench/bench_words.h"
 #include "app/bench/plan_view.h"
+#include "app/bench/run_logged.h"
 #include "app/bench/run_view.h"
 #include "app/widgets/card.h"
 #include "app/words/moment_text.h"

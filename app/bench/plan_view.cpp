@@ -30,7 +30,7 @@
 namespace ullage::app
 {
 
-PlanView::PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock steady, QWidget* parent)
+PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, QWidget* parent)
     : QWidget(parent), m_host(&host), m_memory(&memory), m_steady(std::move(steady))
 {
     auto* row = new QHBoxLayout(this);
@@ -56,7 +56,7 @@ PlanView::PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock stead
     connect(m_template, &QComboBox::currentIndexChanged, this, &PlanView::reckonNow);
     connect(m_wash, &WashEdit::changed, this, &PlanView::reckonNow);
     connect(m_start, &QPushButton::clicked, this, &PlanView::start);
-    connect(&host, &RunHost::changed, this, [this] {
+    connect(&host, &Door::changed, this, [this] {
         if (isVisible()) // else when the page is seen
             refresh();
     });

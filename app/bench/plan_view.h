@@ -6,8 +6,8 @@
 #include <QWidget>
 
 #include "app/bench/bench_memory.h"
-#include "app/bench/run_host.h"
 #include "app/dialogs/load_question.h"
+#include "app/session/door.h"
 #include "core/ledger/next_load.h"
 #include "core/ledger/run_clock.h"
 
@@ -37,7 +37,7 @@ class PlanView : public QWidget
     Q_OBJECT
 
 public:
-    PlanView(RunHost& host, BenchMemory& memory, ledger::SteadyClock steady,
+    PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady,
              QWidget* parent = nullptr);
 
     /// Reads the bottles anew and reckons again.
@@ -75,7 +75,7 @@ private:
     [[nodiscard]] const formulary::Formulary& times() const;
     [[nodiscard]] QString firstToDo(const ledger::LoadWishes& wishes) const;
 
-    RunHost* m_host;
+    Door* m_host;
     BenchMemory* m_memory;
     ledger::SteadyClock m_steady;
     std::vector<ledger::Judged> m_judged;

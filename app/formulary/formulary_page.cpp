@@ -29,9 +29,9 @@ constexpr int kRoomForBothCurves = 860;
 
 } // namespace
 
-FormularyPage::FormularyPage(FormularyDeeds deeds, QWidget* parent)
-    : QWidget(parent), m_deeds(std::move(deeds)), m_tabs(new QTabBar(this)),
-      m_new(new QPushButton(this)), m_stack(new QStackedWidget(this))
+FormularyPage::FormularyPage(Door& door, QWidget* parent)
+    : QWidget(parent), m_door(&door), m_tabs(new QTabBar(this)), m_new(new QPushButton(this)),
+      m_stack(new QStackedWidget(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
@@ -56,7 +56,7 @@ FormularyPage::FormularyPage(FormularyDeeds deeds, QWidget* parent)
     column->addWidget(m_stack, 1);
     m_stack->addWidget(makeSolutions());
     m_vessels = new VesselsTab(this);
-    m_times = new TimesTab(m_deeds, this);
+    m_times = new TimesTab(*m_door, this);
     m_stack->addWidget(m_vessels);
     m_stack->addWidget(m_times);
     connect(m_tabs, &QTabBar::currentChanged, this, [this](int tab) { setTab(Tab(tab)); });
@@ -183,7 +183,7 @@ void FormularyPage::makeNew()
         break;
     }
     case Tab::Bottles: {
-        auto* editor = new VesselEditor(m_deeds, m_wording, this);
+        auto* editor = new VesselEditor(*m_door, m_wording, this);
         editor->setAttribute(Qt::WA_DeleteOnClose);
         editor->open();
         break;
@@ -196,7 +196,7 @@ void FormularyPage::makeNew()
 
 void FormularyPage::openEditor(SolutionEditor::Purpose purpose, const formulary::Solution& start)
 {
-    auto* editor = new SolutionEditor(purpose, start, m_deeds, m_wording, this);
+    auto* editor = new SolutionEditor(purpose, start, *m_door, m_wording, this);
     editor->setAttribute(Qt::WA_DeleteOnClose);
     connect(editor, &QDialog::accepted, this, [this, editor] {
         // The book told its change already, or will when it is asked next.

@@ -1,8 +1,8 @@
 // The Formulary: what solutions are, how they wear and keep, and who says so; bottles and times.
 #pragma once
 
-#include "app/formulary/formulary_deeds.h"
 #include "app/formulary/solution_editor.h"
+#include "app/session/door.h"
 #include "app/words/units.h"
 
 #include <QWidget>
@@ -31,7 +31,7 @@ public:
     enum class Tab { Solutions, Bottles, Times };
 
     /// Nothing is shown until setFormulary().
-    explicit FormularyPage(FormularyDeeds deeds, QWidget* parent = nullptr);
+    explicit FormularyPage(Door& door, QWidget* parent = nullptr);
 
     /// Shows the book's formulary as it is now; call again when it or the wording may have changed.
     /// Nothing is touched if they have not. It is copied; what was chosen stays chosen, or what
@@ -54,7 +54,7 @@ private:
     void makeNew();
     void openEditor(SolutionEditor::Purpose purpose, const formulary::Solution& start);
 
-    FormularyDeeds m_deeds;
+    Door* m_door;
     formulary::Formulary m_formulary;
     bool m_shown = false;
     Wording m_wording;

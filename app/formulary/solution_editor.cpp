@@ -76,9 +76,9 @@ std::vector<FactorRow> impliedRows(const formulary::Solution& solution, const Wo
 
 } // namespace
 
-SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start,
-                               FormularyDeeds deeds, const Wording& wording, QWidget* parent)
-    : FormDialog(wording, titleOf(purpose), parent), m_purpose(purpose), m_deeds(std::move(deeds)),
+SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start, Door& door,
+                               const Wording& wording, QWidget* parent)
+    : FormDialog(wording, titleOf(purpose), parent), m_purpose(purpose), m_door(&door),
       m_form(new SolutionForm(wording)), m_charts(new ImpliedCharts(this)),
       m_implied(new FactorRows(this)), m_start(start)
 {
@@ -148,9 +148,9 @@ bool SolutionEditor::fieldsAreFine()
 Result<void> SolutionEditor::act()
 {
     formulary::Solution solution = m_form->solution();
-    solution.id = m_deeds.newId();
+    solution.id = m_door->newId();
     solution.replaces = m_replaces;
-    auto done = m_deeds.addSolution(solution);
+    auto done = m_door->add(solution);
     if (done)
         m_saved = QString::fromStdString(solution.id);
     return done;

@@ -1,9 +1,8 @@
 // Makes a solution: new, as a copy, or in place of one that stays what it was for what is mixed.
 #pragma once
 
+#include "app/session/door.h"
 #include "app/widgets/form_dialog.h"
-
-#include "app/formulary/formulary_deeds.h"
 
 class QPushButton;
 
@@ -24,7 +23,7 @@ public:
 
     /// `start` is what is copied or edited. Nothing is entered before Save is pressed and core's
     /// check passes.
-    SolutionEditor(Purpose purpose, const formulary::Solution& start, FormularyDeeds deeds,
+    SolutionEditor(Purpose purpose, const formulary::Solution& start, Door& door,
                    const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] SolutionForm* form() const { return m_form; }
@@ -42,7 +41,7 @@ private:
 
     Purpose m_purpose;
     std::string m_replaces;
-    FormularyDeeds m_deeds;
+    Door* m_door;
     SolutionForm* m_form;
     ImpliedCharts* m_charts;
     FactorRows* m_implied;

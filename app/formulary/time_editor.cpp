@@ -36,12 +36,12 @@ constexpr std::size_t kMostPairs = formulary::fieldOf(&formulary::DevelopmentFig
 } // namespace
 
 TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
-                       const formulary::Formulary& formulary, FormularyDeeds deeds,
-                       const Wording& wording, QWidget* parent)
+                       const formulary::Formulary& formulary, Door& door, const Wording& wording,
+                       QWidget* parent)
     : FormDialog(wording,
                  start.id.empty() ? tr("New development time") : tr("Edit a development time"),
                  parent),
-      m_replaces(start.id), m_deeds(std::move(deeds)), m_film(new QLineEdit(this)),
+      m_replaces(start.id), m_door(&door), m_film(new QLineEdit(this)),
       m_developer(new QComboBox(this)), m_dilution(new QLineEdit(this)),
       m_index(new QuantityEdit(formulary::fieldOf(&formulary::DevelopmentFigure::exposureIndex),
                                fieldName("ei"), wording, this)),
@@ -209,8 +209,8 @@ bool TimeEditor::fieldsAreFine()
 Result<void> TimeEditor::act()
 {
     formulary::DevelopmentFigure made = figure();
-    made.id = m_deeds.newId();
-    auto done = m_deeds.addFigure(made);
+    made.id = m_door->newId();
+    auto done = m_door->add(made);
     if (done)
         m_saved = QString::fromStdString(made.id);
     return done;

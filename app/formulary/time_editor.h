@@ -1,9 +1,8 @@
 // Makes an entry of the development-time notebook, in place of another or new.
 #pragma once
 
+#include "app/session/door.h"
 #include "app/widgets/form_dialog.h"
-
-#include "app/formulary/formulary_deeds.h"
 
 #include <vector>
 
@@ -29,7 +28,7 @@ public:
     /// `start` with an id is edited: what is saved replaces it. `formulary` is read only while the
     /// editor is made.
     TimeEditor(const formulary::DevelopmentFigure& start, const formulary::Formulary& formulary,
-               FormularyDeeds deeds, const Wording& wording, QWidget* parent = nullptr);
+               Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     /// What stands in the fields, without an id. Pairs that lack one of the two are left out.
     [[nodiscard]] formulary::DevelopmentFigure figure() const;
@@ -64,7 +63,7 @@ private:
     void showState();
 
     std::string m_replaces;
-    FormularyDeeds m_deeds;
+    Door* m_door;
     QLineEdit* m_film;
     QComboBox* m_developer;
     QLineEdit* m_dilution;

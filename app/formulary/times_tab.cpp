@@ -25,8 +25,8 @@
 namespace ullage::app
 {
 
-TimesTab::TimesTab(FormularyDeeds deeds, QWidget* parent)
-    : QWidget(parent), m_deeds(std::move(deeds)),
+TimesTab::TimesTab(Door& door, QWidget* parent)
+    : QWidget(parent), m_door(&door),
       m_table(new FormularyTable(tr("Development times"),
                                  {tr("Developer"), tr("Dilution"), tr("Film"), tr("EI"),
                                   tr("At %1").arg(QStringLiteral("20 °C")), tr("Source")},
@@ -136,7 +136,7 @@ void TimesTab::edit()
 
 void TimesTab::openEditor(const formulary::DevelopmentFigure& start)
 {
-    auto* editor = new TimeEditor(start, m_formulary, m_deeds, m_wording, this);
+    auto* editor = new TimeEditor(start, m_formulary, *m_door, m_wording, this);
     editor->setAttribute(Qt::WA_DeleteOnClose);
     connect(editor, &QDialog::accepted, this, [this, editor] { m_table->choose(editor->saved()); });
     editor->open();
@@ -156,11 +156,11 @@ void TimesTab::withdraw()
     if (!prompts().confirm(this, question))
         return;
     formulary::DevelopmentFigure gone = *figure;
-    gone.id = m_deeds.newId();
+    gone.id = m_door->newId();
     gone.replaces = figure->id;
     gone.withdrawn = true;
     gone.times.clear();
-    if (const auto done = m_deeds.addFigure(gone); !done)
+    if (const auto done = m_door->add(gone); !done)
         prompts().fail(this, question.title, formularyProblem(done.error(), m_wording));
 }
 

@@ -1,7 +1,7 @@
 // The notebook of development times: what was entered, and the curve it gives.
 #pragma once
 
-#include "app/formulary/formulary_deeds.h"
+#include "app/session/door.h"
 #include "app/words/units.h"
 
 #include <QWidget>
@@ -24,7 +24,7 @@ class TimesTab : public QWidget
     Q_OBJECT
 
 public:
-    explicit TimesTab(FormularyDeeds deeds, QWidget* parent = nullptr);
+    explicit TimesTab(Door& door, QWidget* parent = nullptr);
 
     /// It is copied; what was chosen stays chosen.
     void setFormulary(const formulary::Formulary& formulary, const Wording& wording);
@@ -43,7 +43,7 @@ private:
     void showFigure(const QString& id);
     [[nodiscard]] std::shared_ptr<const formulary::DevelopmentFigure> chosen() const;
 
-    FormularyDeeds m_deeds;
+    Door* m_door;
     formulary::Formulary m_formulary;
     Wording m_wording;
     FormularyTable* m_table;

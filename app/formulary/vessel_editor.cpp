@@ -25,9 +25,9 @@
 namespace ullage::app
 {
 
-VesselEditor::VesselEditor(FormularyDeeds deeds, const Wording& wording, QWidget* parent)
-    : FormDialog(wording, tr("New bottle"), parent), m_deeds(std::move(deeds)),
-      m_fields(wording, this), m_hint(new PlainLabel(this)),
+VesselEditor::VesselEditor(Door& door, const Wording& wording, QWidget* parent)
+    : FormDialog(wording, tr("New bottle"), parent), m_door(&door), m_fields(wording, this),
+      m_hint(new PlainLabel(this)),
       m_wall(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::wall), fieldName("wall_mm"),
                               wording, this)),
       m_permeability(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::permeability),
@@ -113,8 +113,8 @@ bool VesselEditor::fieldsAreFine()
 Result<void> VesselEditor::act()
 {
     formulary::Vessel made = vessel();
-    made.id = m_deeds.newId();
-    return m_deeds.addVessel(made);
+    made.id = m_door->newId();
+    return m_door->add(made);
 }
 
 void VesselEditor::showError(const Error& error) { setRefusal(formularyProblem(error, wording())); }

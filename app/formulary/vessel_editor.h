@@ -1,9 +1,9 @@
 // Makes a bottle, showing what its wall and cap let in.
 #pragma once
 
+#include "app/session/door.h"
 #include "app/widgets/form_dialog.h"
 
-#include "app/formulary/formulary_deeds.h"
 #include "app/widgets/vessel_fields.h"
 
 class QComboBox;
@@ -22,7 +22,7 @@ class VesselEditor : public FormDialog
     Q_OBJECT
 
 public:
-    VesselEditor(FormularyDeeds deeds, const Wording& wording, QWidget* parent = nullptr);
+    VesselEditor(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     /// What stands in the fields, without an id, unchecked; a capacity that cannot be read is 0.
     [[nodiscard]] formulary::Vessel vessel() const;
@@ -42,7 +42,7 @@ protected:
 private:
     void showState();
 
-    FormularyDeeds m_deeds;
+    Door* m_door;
     VesselFields m_fields;
     QLabel* m_hint;
     QuantityEdit* m_wall;

@@ -26,7 +26,7 @@ class BathClockBox : public QWidget
     Q_OBJECT
 
 public:
-    /// The moment, only to be compared with others of the same clock; see MixingDeeds::steady.
+    /// The moment, only to be compared with others of the same clock; see MixingPage.
     using Now = std::function<chemistry::Instant()>;
 
     BathClockBox(Now now, const Wording& wording, QWidget* parent = nullptr);

@@ -43,24 +43,25 @@ QLabel* wrapped(QWidget* parent)
 }
 
 // Moments of no calendar, only to be compared with each other.
-std::function<chemistry::Instant()> counting(const MixingDeeds& deeds)
+std::function<chemistry::Instant()> counting(const Door& door, ledger::SteadyClock steady)
 {
-    if (!deeds.steady)
-        return deeds.now;
-    return [steady = deeds.steady] { return chemistry::Instant(steady()); };
+    if (!steady)
+        return [&door] { return door.now(); };
+    return [steady = std::move(steady)] { return chemistry::Instant(steady()); };
 }
 
 } // namespace
 
-MixingPage::MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* parent)
-    : QWidget(parent), m_deeds(std::move(deeds)), m_wording(wording),
-      m_header(new PageHeader({}, this)), m_list(new MixingStepList(this)),
+MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, const Wording& wording,
+                       QWidget* parent)
+    : QWidget(parent), m_door(&door), m_counting(counting(door, std::move(steady))),
+      m_wording(wording), m_header(new PageHeader({}, this)), m_list(new MixingStepList(this)),
       m_stack(new QStackedWidget(this)), m_choice(new ChoiceStep(wording)),
-      m_water(new WaterStep(counting(m_deeds), wording)),
-      m_dissolve(new DissolveStep(counting(m_deeds))), m_plain(m_header->addButton({})),
-      m_steps(new Card({}, this)), m_cautions(new QScrollArea(this)),
-      m_becomesCard(new Card({}, this)), m_done(new CoolStep(counting(m_deeds), wording, this)),
-      m_problem(wrapped(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
+      m_water(new WaterStep(m_counting, wording)), m_dissolve(new DissolveStep(m_counting)),
+      m_plain(m_header->addButton({})), m_steps(new Card({}, this)),
+      m_cautions(new QScrollArea(this)), m_becomesCard(new Card({}, this)),
+      m_done(new CoolStep(m_counting, wording, this)), m_problem(wrapped(this)),
+      m_back(new QPushButton(this)), m_next(new QPushButton(this)),
       m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
       m_becomesName(new PlainLabel(this)), m_becomesWhat(wrapped(this)),
       m_becomes(new FactorRows(this))
@@ -204,8 +205,7 @@ void MixingPage::begin(const formulary::Formulary& formulary,
     m_logged.clear();
     m_dissolve->reset();
     m_air->setValue(std::nullopt);
-    m_choice->setFormulary(formulary, freeVessels, names,
-                           m_deeds.packets ? m_deeds.packets() : std::vector<ledger::Packet>());
+    m_choice->setFormulary(formulary, freeVessels, names, m_door->packetsAtHand());
     goTo(Step::Choice);
 }
 
@@ -278,10 +278,10 @@ bool MixingPage::log()
     batch.volume = m_plan.makes;
     batch.name = m_plan.name.toStdString();
     batch.packet = m_plan.packet ? m_plan.packet->id : std::string();
-    ledger::When when{m_deeds.now(), std::nullopt};
+    ledger::When when{m_door->now(), std::nullopt};
     if (const auto air = m_air->value())
         when.airLeft = chemistry::Millilitres(*air);
-    const auto made = m_deeds.mix(batch, when);
+    const auto made = m_door->mix(batch, when);
     if (!made) {
         prompts().fail(this, tr("The batch was not logged"),
                        errorSentence(made.error(), m_wording));
@@ -289,7 +289,7 @@ bool MixingPage::log()
     }
     m_logged = QString::fromStdString(*made);
     if (m_dissolve->isClear()) {
-        if (const auto done = m_deeds.dissolved(*made); !done)
+        if (const auto done = m_door->record(*made, ledger::Dissolved{}); !done)
             prompts().fail(this, tr("Not marked as clear"),
                            tr("The batch is logged, but that it is clear is not. Mark it on the "
                               "shelf."));
@@ -386,7 +386,7 @@ void MixingPage::showState()
     m_caution->setLines(m_plan.solution ? mixingCautions(*m_plan.solution) : QStringList());
     m_becomesName->setText(m_plan.name);
     m_becomesWhat->setText(tr("%1, %2", "solution, volume").arg(solution, total));
-    m_becomes->setRows(becomesRows(m_plan, m_deeds.now(), m_wording));
+    m_becomes->setRows(becomesRows(m_plan, m_door->now(), m_wording));
 }
 
 } // namespace ullage::app

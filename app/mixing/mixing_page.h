@@ -2,8 +2,9 @@
 #pragma once
 
 #include "app/mixing/mixing_plan.h"
+#include "app/session/door.h"
 #include "app/words/explanation.h"
-#include "core/ledger/book.h"
+#include "core/ledger/run_clock.h"
 
 #include <QStringList>
 #include <QWidget>
@@ -30,22 +31,7 @@ class MixingStepList;
 class WaterStep;
 class WhereFromButton;
 
-/// What the guide needs done; the window fills it in.
-struct MixingDeeds {
-    /// Logs a batch and gives its id; refuses as Book::mix() does.
-    std::function<Result<std::string>(const ledger::NewBatch&, ledger::When)> mix;
-    /// The batch is clear; refused without taking the batch back.
-    std::function<Result<void>(const std::string& batch)> dissolved;
-    /// UTC; the moment the batch is logged at.
-    std::function<chemistry::Instant()> now;
-    /// What the guide's own clocks count by: goes on in sleep and never jumps, whatever the
-    /// machine's clock is set to. `now` if empty.
-    std::function<std::chrono::milliseconds()> steady = {};
-    /// Packets of the cupboard that no batch has used; may be empty.
-    std::function<std::vector<ledger::Packet>()> packets = {};
-};
-
-/// `mix`, `dissolved` and `now` must be there. A refusal is told in a dialog, and what was typed
+/// A refusal is told in a dialog, and what was typed
 /// stays.
 class MixingPage : public QWidget
 {
@@ -56,7 +42,10 @@ public:
     enum class Step { Choice, Safety, Water, Dissolve, TopUp, Close, Done };
     static constexpr int kSteps = 7;
 
-    MixingPage(MixingDeeds deeds, const Wording& wording, QWidget* parent = nullptr);
+    /// What the guide's own clocks count by: goes on in sleep and never jumps, whatever the
+    /// machine's clock is set to; the door's if `steady` is empty. The door must outlive the page.
+    MixingPage(Door& door, ledger::SteadyClock steady, const Wording& wording,
+               QWidget* parent = nullptr);
 
     /// The language or the units changed; the mixing under way goes on where it is.
     void setWording(const Wording& wording);
@@ -99,7 +88,8 @@ private:
     [[nodiscard]] QString problem() const;
     bool log();
 
-    MixingDeeds m_deeds;
+    Door* m_door;
+    std::function<chemistry::Instant()> m_counting;
     Wording m_wording;
     MixingPlan m_plan;
     PageHeader* m_header;

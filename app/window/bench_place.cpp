@@ -9,7 +9,7 @@ namespace ullage::app
 
 BenchPlace::BenchPlace(const WindowParts& parts, ledger::SteadyClock steady, QObject* parent)
     : QObject(parent), m_parts(parts), m_steady(std::move(steady)),
-      m_host(parts.session, parts.preferences), m_memory(parts.preferences.settings())
+      m_memory(parts.preferences.settings())
 {
     make();
     connect(&m_parts.session, &Session::opened, this, &BenchPlace::bookOpened);
@@ -19,7 +19,7 @@ BenchPlace::~BenchPlace() { delete m_page; }
 
 void BenchPlace::make()
 {
-    m_page = new BenchPage(m_host, m_memory, m_sounds,
+    m_page = new BenchPage(m_parts.door, m_memory, m_sounds,
                            {m_steady, [&session = m_parts.session] { return session.now(); }});
     m_parts.window.setPage(Page::Bench, m_page, [this] { return m_page->firstForKeys(); });
     connect(m_page, &BenchPage::fullViewChanged, &m_parts.window, &MainWindow::setBare);
@@ -39,11 +39,11 @@ void BenchPlace::plan(const QString& batch)
     m_parts.window.showPage(Page::Bench);
 }
 
-void BenchPlace::setWording() { emit m_host.changed(); }
+void BenchPlace::setWording() { emit m_parts.door.changed(); }
 
 void BenchPlace::remake()
 {
-    emit m_host.changed();
+    emit m_parts.door.changed();
     // A run in hand goes through its file, as after a crash.
     const bool running = m_page->run() != nullptr;
     const bool dark = Theme::instance().isDarkRoom();

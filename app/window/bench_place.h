@@ -1,4 +1,4 @@
-// The Bench in the window: its host is the open book, and its full view the whole screen.
+// The Bench in the window: its full view is the whole screen.
 #pragma once
 
 #include <QObject>
@@ -6,7 +6,6 @@
 
 #include "app/bench/alert_sounds.h"
 #include "app/bench/bench_memory.h"
-#include "app/bench/session_host.h"
 #include "app/window/window_parts.h"
 #include "core/ledger/run_clock.h"
 
@@ -38,7 +37,6 @@ private:
 
     WindowParts m_parts;
     ledger::SteadyClock m_steady;
-    SessionHost m_host;
     BenchMemory m_memory;
     AlertSounds m_sounds;
     QPointer<BenchPage> m_page; ///< the window's, but it goes before what it stands on

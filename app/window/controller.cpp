@@ -1,6 +1,7 @@
 #include "app/window/controller.h"
 
 #include "app/bench/steady_time.h"
+#include "app/session/session_door.h"
 #include "app/shelf/shelf_page.h"
 #include "app/shelf/shelf_view.h"
 #include "app/window/about_dialog.h"
@@ -22,8 +23,10 @@ namespace ullage::app
 
 Controller::Controller(MainWindow& window, Session& session, Preferences& preferences,
                        QObject* parent, ledger::SteadyClock steady)
-    : QObject(parent), m_parts{window, session, preferences}, m_files(new BookFiles(m_parts, this)),
-      m_copies(new BookCopies(m_parts, *m_files, this)),
+    : QObject(parent), m_parts{window, session, preferences,
+                               *new SessionDoor(session, preferences,
+                                                &window)}, // pages stay in the window
+      m_files(new BookFiles(m_parts, this)), m_copies(new BookCopies(m_parts, *m_files, this)),
       m_standing(new BookStanding(m_parts, *m_copies, this)), m_shelf(new ShelfFeed(m_parts, this)),
       m_deeds(new BottleDeeds(m_parts, this)),
       m_bench(new BenchPlace(m_parts, steady ? steady : steadyTime(), this)),

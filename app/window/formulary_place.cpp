@@ -18,15 +18,7 @@ FormularyPlace::FormularyPlace(const WindowParts& parts, QObject* parent)
 
 void FormularyPlace::make()
 {
-    FormularyDeeds deeds;
-    const auto add = [&session = m_parts.session](const auto& what) {
-        return session.doing([&](ledger::Book& book) { return book.add(what); });
-    };
-    deeds.addSolution = add;
-    deeds.addVessel = add;
-    deeds.addFigure = add;
-    deeds.newId = [&session = m_parts.session] { return session.newId(); };
-    m_page = new FormularyPage(deeds);
+    m_page = new FormularyPage(m_parts.door);
     m_page->installEventFilter(this);
     m_parts.window.setPage(Page::Formulary, m_page);
     setWording();

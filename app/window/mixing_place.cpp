@@ -22,19 +22,7 @@ void MixingPlace::open()
         m_parts.window.showGuide(m_guide);
         return;
     }
-    MixingDeeds deeds;
-    deeds.now = [&session] { return session.now(); };
-    deeds.steady = m_steady;
-    deeds.packets = [&session] { return session.packetsAtHand(); };
-    deeds.mix = [&session](const ledger::NewBatch& batch, ledger::When when) {
-        return session.doing([&](ledger::Book& book) { return book.mix(batch, when); });
-    };
-    deeds.dissolved = [&session](const std::string& batch) {
-        return session.doing([&](ledger::Book& book) {
-            return book.record(batch, ledger::Dissolved{}, {session.now(), {}});
-        });
-    };
-    m_guide = new MixingPage(deeds, m_parts.wording());
+    m_guide = new MixingPage(m_parts.door, m_steady, m_parts.wording());
     connect(m_guide, &MixingPage::plainLogWanted, this, &MixingPlace::plainLogWanted);
     connect(m_guide, &MixingPage::finished, this, [this](const QString& batch) {
         m_parts.window.takeGuideAway();

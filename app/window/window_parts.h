@@ -5,6 +5,7 @@
 #include <QDialog>
 
 #include "app/dialogs/deed_dialog.h"
+#include "app/session/door.h"
 
 namespace ullage::app
 {
@@ -16,6 +17,7 @@ struct WindowParts {
     MainWindow& window;
     Session& session;
     Preferences& preferences;
+    Door& door; ///< to both, for pages
 
     /// As the settings are now.
     [[nodiscard]] Wording wording() const { return preferences.wording(); }

@@ -4,7 +4,7 @@
 #include "app/bench/bench_page.h"
 #include "app/bench/steady_time.h"
 #include "app/widgets/theme.h"
-#include "tests/app/bench/book_host.h"
+#include "tests/app/bench/book_door.h"
 #include "tests/core/ledger/run_kit.h"
 
 #include <QApplication>
@@ -34,7 +34,7 @@ struct Bench {
     HeardSounds sounds;
     QSettings settings{folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat};
     BenchMemory memory{settings};
-    BookHost host{*shelf.book, Wording{{}, QLocale(QLocale::English, QLocale::UnitedKingdom)},
+    BookDoor host{*shelf.book, Wording{{}, QLocale(QLocale::English, QLocale::UnitedKingdom)},
                   folder.filePath(QStringLiteral("home.ullage-run"))};
     BenchClocks clocks{[this] { return steady; }, [this] { return shelf.now; }};
     std::unique_ptr<BenchPage> page;

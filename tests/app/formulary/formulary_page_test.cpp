@@ -15,6 +15,7 @@
 #include "app/widgets/prompts.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/words/figure_words.h"
+#include "tests/app/closed_door.h"
 #include "tests/app/formulary/starter.h"
 #include "tests/app/words/sample_batches.h"
 
@@ -40,21 +41,27 @@ struct TinyBook {
     formulary::Formulary formulary = sample::formularyWithTimes();
     int made = 0;
 
-    FormularyDeeds deeds()
-    {
-        FormularyDeeds deeds;
-        deeds.newId = [this] { return "made-" + std::to_string(++made); };
-        const auto enter = [this](const auto& what) -> Result<void> {
+    struct KeepingDoor : ClosedDoor {
+        TinyBook& book;
+
+        explicit KeepingDoor(TinyBook& keeps) : book(keeps) {}
+        std::string newId() override { return "made-" + std::to_string(++book.made); }
+        Result<void> add(const formulary::Solution& solution) override { return keep(solution); }
+        Result<void> add(const formulary::Vessel& vessel) override { return keep(vessel); }
+        Result<void> add(const formulary::DevelopmentFigure& figure) override
+        {
+            return keep(figure);
+        }
+        template <class What>
+        Result<void> keep(const What& what)
+        {
             if (auto fine = check(what); !fine)
                 return fine;
-            formulary.add(what);
+            book.formulary.add(what);
             return {};
-        };
-        deeds.addSolution = enter;
-        deeds.addVessel = enter;
-        deeds.addFigure = enter;
-        return deeds;
-    }
+        }
+    };
+    KeepingDoor door{*this};
 };
 
 template <class T>
@@ -78,7 +85,7 @@ void retype(QLineEdit* edit, const QString& text)
 TEST(FormularyPage, showsTheChosenSolutionAndExplainsTheChosenFigure)
 {
     TinyBook book;
-    FormularyPage page(book.deeds());
+    FormularyPage page(book.door);
     page.setFormulary(book.formulary, english());
     page.resize(1100, 760);
     page.show();
@@ -101,7 +108,7 @@ TEST(FormularyPage, showsTheChosenSolutionAndExplainsTheChosenFigure)
 TEST(FormularyPage, theKeyboardMovesFromSolutionToSolutionPastTheHeadings)
 {
     TinyBook book;
-    FormularyPage page(book.deeds());
+    FormularyPage page(book.door);
     page.setFormulary(book.formulary, english());
     page.show();
     auto* list = only<SolutionList>(&page)->findChild<QListView*>();
@@ -129,7 +136,7 @@ TEST(SolutionEditor, changesNothingUntilSomethingIsTyped)
 {
     TinyBook book;
     for (const auto& solution : book.formulary.solutions()) {
-        SolutionEditor editor(SolutionEditor::Purpose::Edit, *solution, book.deeds(), english());
+        SolutionEditor editor(SolutionEditor::Purpose::Edit, *solution, book.door, english());
         EXPECT_EQ(editor.form()->solution(), *solution) << solution->id;
         EXPECT_EQ(editor.form()->showProblem(), QString()) << solution->id;
         EXPECT_FALSE(editor.saveButton()->isEnabled()) << "nothing is changed";
@@ -141,7 +148,7 @@ TEST(SolutionEditor, savesANewSolutionThatReplacesTheOld)
     TinyBook book;
     const auto old = book.formulary.solution("starter-mq-borax");
     const formulary::Solution before = *old;
-    SolutionEditor editor(SolutionEditor::Purpose::Edit, *old, book.deeds(), english());
+    SolutionEditor editor(SolutionEditor::Purpose::Edit, *old, book.door, english());
     editor.show();
     retype(editor.form()->figure(Figure::Capacity), "12");
     SourceEdit* source = editor.form()->source("capacity");
@@ -157,7 +164,7 @@ TEST(SolutionEditor, savesANewSolutionThatReplacesTheOld)
     EXPECT_EQ(made->keeping, before.keeping);
     EXPECT_EQ(*old, before) << "what is mixed keeps its figures";
 
-    FormularyPage page(book.deeds());
+    FormularyPage page(book.door);
     page.setFormulary(book.formulary, english());
     page.chooseSolution(editor.saved());
     EXPECT_EQ(page.chosenSolution(), editor.saved());
@@ -168,7 +175,7 @@ TEST(SolutionEditor, asksForTheGradeOfANewSource)
     TinyBook book;
     formulary::Solution blank;
     blank.role = formulary::Role::Developer;
-    SolutionEditor editor(SolutionEditor::Purpose::New, blank, book.deeds(), english());
+    SolutionEditor editor(SolutionEditor::Purpose::New, blank, book.door, english());
     editor.show();
     retype(editor.form()->name(), "Harbour developer");
     retype(editor.form()->figure(Figure::Capacity), "8");
@@ -209,7 +216,7 @@ TEST(SolutionEditor, aCopyReplacesNothing)
 {
     TinyBook book;
     SolutionEditor editor(SolutionEditor::Purpose::Copy,
-                          *book.formulary.solution("starter-mq-borax"), book.deeds(), english());
+                          *book.formulary.solution("starter-mq-borax"), book.door, english());
     editor.accept();
     ASSERT_FALSE(editor.saved().isEmpty());
     EXPECT_TRUE(book.formulary.solution(editor.saved().toStdString())->replaces.empty());
@@ -219,7 +226,7 @@ TEST(SolutionEditor, namesFieldValueAndRangeOfWhatIsWrong)
 {
     TinyBook book;
     SolutionEditor editor(SolutionEditor::Purpose::Edit,
-                          *book.formulary.solution("starter-mq-borax"), book.deeds(), english());
+                          *book.formulary.solution("starter-mq-borax"), book.door, english());
     editor.show();
     retype(editor.form()->figure(Figure::Capacity), "5000");
     QString problem = editor.form()->showProblem();
@@ -249,7 +256,7 @@ TEST(SolutionEditor, readsStepsAsItWritesThem)
 TEST(VesselEditor, savesABottleAndShowsWhatItLetsIn)
 {
     TinyBook book;
-    VesselEditor editor(book.deeds(), english());
+    VesselEditor editor(book.door, english());
     editor.show();
     EXPECT_FALSE(editor.saveButton()->isEnabled());
     retype(editor.name(), "Brown 1");
@@ -275,7 +282,7 @@ TEST(VesselEditor, savesABottleAndShowsWhatItLetsIn)
 TEST(TimesTab, listsWhatIsEnteredAndTakesItOutAfterAsking)
 {
     TinyBook book;
-    TimesTab tab(book.deeds());
+    TimesTab tab(book.door);
     tab.setFormulary(book.formulary, english());
     tab.show();
     ASSERT_EQ(tab.table()->model()->rowCount(), 4);
@@ -297,7 +304,7 @@ TEST(TimesTab, listsWhatIsEnteredAndTakesItOutAfterAsking)
 TEST(TimeEditor, savesWhatReplacesTheOldAndRefusesTwoTimesAtOneTemperature)
 {
     TinyBook book;
-    TimeEditor editor(*book.formulary.notebook().figure("t1"), book.formulary, book.deeds(),
+    TimeEditor editor(*book.formulary.notebook().figure("t1"), book.formulary, book.door,
                       english());
     editor.show();
     EXPECT_EQ(editor.figure().times.size(), 3u);
@@ -339,7 +346,7 @@ TEST(VesselsTab, showsWholeNamesHoweverNarrow)
 TEST(TimesTab, beginsWithTheDeveloper)
 {
     TinyBook book;
-    TimesTab tab(book.deeds());
+    TimesTab tab(book.door);
     tab.setFormulary(book.formulary, english());
     const auto* table = tab.findChild<FormularyTable*>();
     ASSERT_NE(table, nullptr);

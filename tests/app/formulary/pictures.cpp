@@ -11,6 +11,7 @@
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_popover.h"
 #include "app/words/explanations.h"
+#include "tests/app/closed_door.h"
 #include "tests/app/english_plurals.h"
 #include "tests/app/formulary/starter.h"
 
@@ -21,6 +22,18 @@
 
 using namespace ullage;
 using namespace ullage::app;
+
+namespace
+{
+
+struct StillDoor : ClosedDoor {
+    [[nodiscard]] chemistry::Instant now() const override
+    {
+        return chemistry::Instant(std::chrono::milliseconds(1'795'600'000'000));
+    }
+};
+
+} // namespace
 
 int main(int argc, char** argv)
 {
@@ -37,6 +50,7 @@ int main(int argc, char** argv)
     theme.install(application);
     const auto formulary = sample::formularyWithTimes();
     const Wording wording{{}, locale};
+    StillDoor door;
     for (const bool dark : {false, true}) {
         theme.setMode(dark ? ThemeMode::Dark : ThemeMode::Light);
         for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
@@ -47,7 +61,7 @@ int main(int argc, char** argv)
             auto* rail = new Rail;
             rail->setPage(Page::Formulary);
             row->addWidget(rail);
-            auto* page = new FormularyPage({});
+            auto* page = new FormularyPage(door);
             row->addWidget(page, 1);
             page->setFormulary(formulary, wording);
             window.resize(size);
@@ -68,11 +82,7 @@ int main(int argc, char** argv)
             shoot(QStringLiteral("times"));
         }
         for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
-            MixingDeeds deeds;
-            deeds.now = [] {
-                return chemistry::Instant(std::chrono::milliseconds(1'795'600'000'000));
-            };
-            MixingPage mixing(deeds, wording);
+            MixingPage mixing(door, {}, wording);
             mixing.begin(formulary, formulary.vessels(), {QStringLiteral("Dev 14")});
             mixing.choice()->powder()->setValue(111);
             mixing.resize(size.width() - Space::kRail, size.height());
@@ -97,12 +107,12 @@ int main(int argc, char** argv)
             dialog.grab().save(folder.filePath(name + ending));
         };
         SolutionEditor solutionEditor(SolutionEditor::Purpose::Edit,
-                                      *formulary.solution("starter-mq-borax"), {}, wording);
+                                      *formulary.solution("starter-mq-borax"), door, wording);
         shootDialog(solutionEditor, QStringLiteral("editor"));
-        VesselEditor vesselEditor({}, wording);
+        VesselEditor vesselEditor(door, wording);
         vesselEditor.material()->setCurrentIndex(2);
         shootDialog(vesselEditor, QStringLiteral("vessel-editor"));
-        TimeEditor timeEditor(*formulary.notebook().figure("t1"), formulary, {}, wording);
+        TimeEditor timeEditor(*formulary.notebook().figure("t1"), formulary, door, wording);
         shootDialog(timeEditor, QStringLiteral("time-editor"));
         WhereFromPopover popover(
             explain(ImpliedFigure::OxygenLimit, *formulary.solution("starter-mq-borax"), wording));

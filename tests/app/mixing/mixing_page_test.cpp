@@ -13,6 +13,7 @@
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/cautions.h"
+#include "tests/app/closed_door.h"
 #include "tests/app/formulary/starter.h"
 #include "tests/app/words/sample_batches.h"
 
@@ -38,32 +39,36 @@ struct Bench {
     std::vector<std::string> dissolved;
     bool refuses = false;
     std::vector<ledger::Packet> packets;
-    MixingPage page{deeds(), english()};
+
+    // What is done by it is kept above.
+    struct KeepingDoor : ClosedDoor {
+        Bench& bench;
+
+        explicit KeepingDoor(Bench& keeps) : bench(keeps) {}
+        [[nodiscard]] chemistry::Instant now() const override { return bench.clock; }
+        std::vector<ledger::Packet> packetsAtHand() override { return bench.packets; }
+        Result<std::string> mix(const ledger::NewBatch& batch, ledger::When when) override
+        {
+            if (bench.refuses)
+                return refuse({.code = ErrorCode::StoreFailed, .text = "disk full"});
+            bench.mixed.emplace_back(batch, when);
+            return std::string("batch-1");
+        }
+        Result<void> record(const std::string& batch, const ledger::Happening& what) override
+        {
+            EXPECT_TRUE(std::holds_alternative<ledger::Dissolved>(what));
+            bench.dissolved.push_back(batch);
+            return {};
+        }
+    };
+    KeepingDoor door{*this};
+    MixingPage page{door, {}, english()};
 
     explicit Bench(std::vector<ledger::Packet> inCupboard = {}) : packets(std::move(inCupboard))
     {
         page.begin(formulary, formulary.vessels(), {QStringLiteral("Dev 14")});
         page.resize(1100, 760);
         page.show();
-    }
-
-    MixingDeeds deeds()
-    {
-        MixingDeeds deeds;
-        deeds.now = [this] { return clock; };
-        deeds.packets = [this] { return packets; };
-        deeds.mix = [this](const ledger::NewBatch& batch,
-                           ledger::When when) -> Result<std::string> {
-            if (refuses)
-                return refuse({.code = ErrorCode::StoreFailed, .text = "disk full"});
-            mixed.emplace_back(batch, when);
-            return std::string("batch-1");
-        };
-        deeds.dissolved = [this](const std::string& batch) -> Result<void> {
-            dissolved.push_back(batch);
-            return {};
-        };
-        return deeds;
     }
 
     void press() { QTest::mouseClick(page.nextButton(), Qt::LeftButton); }
@@ -179,9 +184,8 @@ TEST(MixingPage, theShakesAreCountedByAClockThatNeverJumps)
 {
     Bench bench;
     auto steady = std::chrono::milliseconds(5000);
-    MixingDeeds deeds = bench.deeds();
-    deeds.steady = [&] { return steady; };
-    MixingPage page(deeds, english());
+    MixingPage page(
+        bench.door, [&] { return steady; }, english());
     page.dissolve()->pour();
     const QString begin = page.dissolve()->clockText();
     bench.clock -= std::chrono::hours(24 * 365);

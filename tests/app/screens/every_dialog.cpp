@@ -15,6 +15,7 @@
 #include "app/formulary/solution_editor.h"
 #include "app/formulary/time_editor.h"
 #include "app/formulary/vessel_editor.h"
+#include "app/session/session_door.h"
 #include "app/widgets/choice_dialog.h"
 #include "app/widgets/prompts.h"
 #include "app/window/about_dialog.h"
@@ -145,13 +146,14 @@ void seeEditors(const DialogContext& context, const SeenScreen& seen)
 {
     const formulary::Formulary& formulary = context.session.formulary();
     const auto developer = formulary.solution("starter-mq-borax");
-    SolutionEditor solution(SolutionEditor::Purpose::Edit, *developer, {}, context.wording);
+    SessionDoor door(context.session, context.preferences);
+    SolutionEditor solution(SolutionEditor::Purpose::Edit, *developer, door, context.wording);
     show(solution, QStringLiteral("solution-editor"), seen);
-    VesselEditor vessel({}, context.wording);
+    VesselEditor vessel(door, context.wording);
     show(vessel, QStringLiteral("vessel-editor"), seen);
     const auto& figures = formulary.notebook().all();
     TimeEditor time(figures.empty() ? formulary::DevelopmentFigure{} : *figures.front(), formulary,
-                    {}, context.wording);
+                    door, context.wording);
     show(time, QStringLiteral("time-editor"), seen);
     TankDialog tank({}, context.wording);
     show(tank, QStringLiteral("tank"), seen);

@@ -1,9 +1,9 @@
 // One book put before everyone who speaks of its next load: the shelf's card, Run film, the bench's
 // plan, `ullage time` and `ullage report` give the same bottles, factors and times.
 #include "app/bench/bench_page.h"
-#include "app/bench/session_host.h"
 #include "app/cli/command_line.h"
 #include "app/dialogs/run_dialog.h"
+#include "app/session/session_door.h"
 #include "app/shelf/shelf_views.h"
 #include "app/words/number_text.h"
 #include "core/ledger/run_clock.h"
@@ -60,13 +60,13 @@ protected:
     {
         for (const Bottle& bottle : desk.session().bottles())
             desk.preferences().setBaseTimes(bottle.batch.solution->id, kPairs, parts);
-        SessionHost host(desk.session(), desk.preferences());
+        SessionDoor door(desk.session(), desk.preferences());
         BenchMemory memory(desk.preferences().settings());
         Silence sounds;
         ledger::RunState state;
         {
             BenchPage page(
-                host, memory, sounds,
+                door, memory, sounds,
                 {[] { return std::chrono::milliseconds(0); }, [this] { return desk.now(); }});
             page.show();
             const auto spin = [&](const char* name, int value) {
@@ -87,7 +87,7 @@ protected:
             if (page.run())
                 state = page.run()->state();
         }
-        QFile::remove(host.runFile()); // the next page is not asked to take it up
+        QFile::remove(door.runFile()); // the next page is not asked to take it up
         return state;
     }
 

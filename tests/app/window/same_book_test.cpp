@@ -2,10 +2,10 @@
 // and imported. Line by line it leaves the same book, but for ids, times of day and the clock's own
 // line, which only a clock can write.
 #include "app/bench/bench_page.h"
-#include "app/bench/session_host.h"
 #include "app/cli/command_line.h"
 #include "app/daybook/forgotten_dialog.h"
 #include "app/dialogs/run_dialog.h"
+#include "app/session/session_door.h"
 #include "app/widgets/films_edit.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
@@ -82,13 +82,13 @@ void logInDialog(Told& told)
 
 void runOnTheBench(Told& told)
 {
-    SessionHost host(told.desk.session(), told.desk.preferences());
-    host.setBaseTimes("starter-mq-borax", {{chemistry::Celsius(20), chemistry::Seconds(60)}});
+    SessionDoor door(told.desk.session(), told.desk.preferences());
+    door.setBaseTimes("starter-mq-borax", {{chemistry::Celsius(20), chemistry::Seconds(60)}});
     BenchMemory memory(told.desk.preferences().settings());
     memory.remember(ledger::Tank{"Tank", chemistry::Millilitres(600), {}});
     Silence sounds;
     std::chrono::milliseconds steady{1'000};
-    BenchPage page(host, memory, sounds, {[&] { return steady; }, [&] { return told.desk.now(); }});
+    BenchPage page(door, memory, sounds, {[&] { return steady; }, [&] { return told.desk.now(); }});
     page.resize(1112, 800);
     page.show();
     page.findChild<FilmsEdit*>()->setFilms(kFilms);

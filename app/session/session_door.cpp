@@ -1,15 +1,15 @@
-#include "app/bench/session_host.h"
+#include "app/session/session_door.h"
 
 namespace ullage::app
 {
 
-SessionHost::SessionHost(Session& session, Preferences& preferences, QObject* parent)
-    : RunHost(parent), m_session(&session), m_preferences(&preferences)
+SessionDoor::SessionDoor(Session& session, Preferences& preferences, QObject* parent)
+    : Door(parent), m_session(&session), m_preferences(&preferences)
 {
-    connect(&session, &Session::changed, this, &RunHost::changed);
+    connect(&session, &Session::changed, this, &Door::changed);
 }
 
-std::vector<ledger::Judged> SessionHost::judged()
+std::vector<ledger::Judged> SessionDoor::judged()
 {
     std::vector<ledger::Judged> all;
     if (!m_session->isOpen())
@@ -19,48 +19,53 @@ std::vector<ledger::Judged> SessionHost::judged()
     return all;
 }
 
-Result<std::vector<ledger::Event>> SessionHost::events(const std::string& batch)
+Result<std::vector<ledger::Event>> SessionDoor::events(const std::string& batch)
 {
     return m_session->book().events(batch);
 }
 
-Result<std::string> SessionHost::log(const ledger::FilmRun& run, chemistry::Instant at)
+Result<std::string> SessionDoor::mix(const ledger::NewBatch& batch, ledger::When when)
+{
+    return m_session->doing([&](ledger::Book& book) { return book.mix(batch, when); });
+}
+
+Result<std::string> SessionDoor::log(const ledger::FilmRun& run, chemistry::Instant at)
 {
     return m_session->doing([&](ledger::Book& book) { return book.process(run, at); });
 }
 
-Result<void> SessionHost::record(const std::string& batch, const ledger::Happening& what)
+Result<void> SessionDoor::record(const std::string& batch, const ledger::Happening& what)
 {
     return m_session->doing([&](ledger::Book& book) {
         return book.record(batch, what, {book.now(), {}});
     });
 }
 
-const formulary::Formulary* SessionHost::formulary() const
+const formulary::Formulary* SessionDoor::formulary() const
 {
     return m_session->isOpen() ? &m_session->formulary() : nullptr;
 }
 
-std::vector<chemistry::TimeAtTemperature> SessionHost::baseTimes(const std::string& solution,
+std::vector<chemistry::TimeAtTemperature> SessionDoor::baseTimes(const std::string& solution,
                                                                  double parts) const
 {
     return m_preferences->baseTimes(solution, parts);
 }
 
-std::vector<formulary::FilmWanted> SessionHost::baseTimesFor(const std::string& solution,
+std::vector<formulary::FilmWanted> SessionDoor::baseTimesFor(const std::string& solution,
                                                              double parts) const
 {
     return m_preferences->baseTimesFor(solution, parts);
 }
 
-void SessionHost::setBaseTimes(const std::string& solution,
+void SessionDoor::setBaseTimes(const std::string& solution,
                                const std::vector<chemistry::TimeAtTemperature>& pairs, double parts,
                                const std::vector<formulary::FilmWanted>& films)
 {
     m_preferences->setBaseTimes(solution, pairs, parts, films);
 }
 
-QString SessionHost::runFile() const
+QString SessionDoor::runFile() const
 {
     return m_session->isOpen() ? m_session->path() + QStringLiteral(".run") : QString();
 }

@@ -1,17 +1,17 @@
-#include "app/bench/run_host.h"
+#include "app/bench/run_logged.h"
 
 #include <algorithm>
 
 namespace ullage::app
 {
 
-bool isLogged(RunHost& host, const ledger::RunState& state)
+bool isLogged(Door& door, const ledger::RunState& state)
 {
     if (!state.loggedAt)
         return false;
     const ledger::Load load = ledger::loadOf(state.films);
     for (const ledger::RunBath& bath : state.baths) {
-        const auto events = host.events(bath.batch);
+        const auto events = door.events(bath.batch);
         const auto same = [&](const ledger::Event& event) {
             const auto* done = std::get_if<ledger::Processed>(&event.what);
             return done && event.at == *state.loggedAt && done->load == load;
