@@ -56,6 +56,9 @@ BathClockBox::BathClockBox(Now now, const Wording& wording, QWidget* parent)
     }
     column->addLayout(grid);
     m_chart->setMinimumHeight(130);
+    QSizePolicy place = m_chart->sizePolicy();
+    place.setRetainSizeWhenHidden(true);
+    m_chart->setSizePolicy(place);
     column->addWidget(m_chart, 1);
     m_reading->setWordWrap(true);
     setTone(m_reading, Tone::Quiet);
@@ -159,8 +162,12 @@ void BathClockBox::showClock()
 {
     m_add->setEnabled(degrees(m_bottle) && degrees(m_around));
     const auto now = clock();
-    if (!now)
+    if (!now) {
+        m_chart->hide(); // what was drawn for other temperatures says nothing of these
+        m_reading->setText(tr("No clock while a temperature is missing."));
         return;
+    }
+    m_chart->show();
     const Seconds usual = chemistry::timeConstant(m_volume, m_surroundings);
     const Seconds constant = now->constant;
     m_chart->setChart(bathChart(*now, m_wording));

@@ -20,7 +20,7 @@ class ChartView;
 class QuantityEdit;
 
 /// Both temperatures are 0 to 100 °C and must be there; while one is missing there is no clock, and
-/// what was shown last stays.
+/// nothing is drawn.
 class BathClockBox : public QWidget
 {
     Q_OBJECT

@@ -1,5 +1,6 @@
 #include "app/mixing/choice_step.h"
 
+#include "app/dialogs/bottle_choice.h"
 #include "app/mixing/formula_table.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
@@ -21,22 +22,9 @@
 #include <QSignalBlocker>
 
 #include <algorithm>
-#include <cmath>
 
 namespace ullage::app
 {
-
-namespace
-{
-
-// What a bottle is sold as, from what it holds to the brim: 1030 mL is a litre bottle.
-double nominal(double capacity)
-{
-    const double step = capacity >= 1000 ? 500 : capacity >= 300 ? 100 : 50;
-    return std::max(step, std::floor(capacity / step) * step);
-}
-
-} // namespace
 
 ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_form(new QFormLayout(this)),
@@ -220,7 +208,7 @@ void ChoiceStep::vesselChosen()
     const int at = m_vessel->currentIndex();
     const ledger::Packet* packet = chosenPacket();
     if (at >= 0 && !m_ownVolume && !(packet && packet->makes))
-        m_makes->setValue(nominal(m_vessels[static_cast<std::size_t>(at)]->capacity.value()));
+        m_makes->setValue(usualVolume(*m_vessels[static_cast<std::size_t>(at)]).value());
     m_formula->setMakes(chemistry::Millilitres(m_makes->value().value_or(0)));
     emit changed();
 }

@@ -5,6 +5,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/mixing.h"
+#include "core/chemistry/process_constants.h"
 
 #include <QApplication>
 #include <QCheckBox>
@@ -13,6 +14,14 @@
 
 namespace ullage::app
 {
+
+namespace
+{
+
+constexpr int kEvery = static_cast<int>(chemistry::kDissolvingCheck.value); // minutes
+constexpr std::chrono::minutes kShakeShown{1}; // how long it says to shake now
+
+} // namespace
 
 DissolveStep::DissolveStep(Now now, QWidget* parent)
     : QWidget(parent), m_now(std::move(now)), m_how(new PlainLabel(this)),
@@ -61,12 +70,14 @@ void DissolveStep::retranslate()
                                           "the water, stirring or swirling "
                                           "all the while. Close, shake, and let "
                                           "it stand. Shake or stir every "
-                                          "ten minutes until it is clear.")
+                                          "%1 minutes until it is clear.")
+                                           .arg(kEvery)
                                      : tr("Weigh out and add one after the other "
                                           "in this order, low and slowly, "
                                           "each when the one before has "
-                                          "dissolved. Shake or stir every ten "
-                                          "minutes until it is clear."));
+                                          "dissolved. Shake or stir every %1 "
+                                          "minutes until it is clear.")
+                                           .arg(kEvery));
     m_orderList->setText(m_order.join(u'\n'));
     m_orderList->setVisible(!m_order.isEmpty());
     m_pour->setText(tr("The powder is in"));
@@ -115,7 +126,7 @@ QString DissolveStep::clockText() const { return m_clock->text(); }
 void DissolveStep::tick()
 {
     if (!m_poured) {
-        m_clock->setText(QStringLiteral("10:00"));
+        m_clock->setText(timeText(chemistry::Seconds(kEvery * 60)));
         m_say->setText(tr("The clock starts when the powder is in."));
         return;
     }
@@ -129,7 +140,7 @@ void DissolveStep::tick()
         QApplication::beep();
         m_nextCheck = chemistry::nextDissolvingCheck(*m_poured, now);
         m_shakeNow = true;
-    } else if (chemistry::daysBetween(now, *m_nextCheck).value() * 86400 < 9 * 60) {
+    } else if (*m_nextCheck - now < std::chrono::minutes(kEvery) - kShakeShown) {
         m_shakeNow = false;
     }
     m_say->setText(m_shakeNow ? tr("Shake or stir now, and look.") : tr("until the next shake"));

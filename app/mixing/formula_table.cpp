@@ -95,11 +95,10 @@ chemistry::Formula FormulaTable::formula() const
         if (!row.inFormula)
             continue;
         chemistry::Ingredient& part = weighed.ingredients[i];
-        const std::string from = row.inFormula->currentData().toByteArray().toStdString();
-        const std::string to = row.atHand->currentData().toByteArray().toStdString();
-        part.form = to;
-        if (part.unit == chemistry::AmountUnit::Gram)
-            part.amount *= chemistry::hydrateFactor(part.name, from, to).value_or(1);
+        part.form = row.inFormula->currentData().toByteArray().toStdString();
+        const std::string atHand = row.atHand->currentData().toByteArray().toStdString();
+        if (auto own = chemistry::withForm({m_formula.makes, {part}}, part.name, atHand))
+            part = own->ingredients.front();
     }
     return scaled(weighed, m_makes);
 }

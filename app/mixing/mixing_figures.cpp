@@ -83,15 +83,14 @@ Explanation usualWarmth(const MixingPlan& plan, const Wording& wording)
     const auto role = plan.solution->role;
     if (role == formulary::Role::Developer)
         why.constants = {
-            explained(Words::tr("Developers"), chemistry::kDeveloperWater, wording.locale)};
+            explained(Words::tr("Developers"), chemistry::kDeveloperWater, wording.locale),
+            explained(Words::tr("What their packets ask for"), chemistry::kPackagedDeveloperWater,
+                      wording.locale)};
     else if (role == formulary::Role::Fixer)
         why.constants = {explained(Words::tr("Fixers"), chemistry::kFixerWater, wording.locale)};
     else
-        why.constants = {{Words::tr("Other baths"),
-                          why.value,
-                          {},
-                          Words::tr("no published source"),
-                          Grade::CommonPractice}};
+        why.constants = {
+            explained(Words::tr("Other baths"), chemistry::kOtherWater, wording.locale)};
     gradeByConstants(why);
     return why;
 }

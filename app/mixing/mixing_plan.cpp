@@ -3,6 +3,7 @@
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
+#include "core/chemistry/process_constants.h"
 #include "core/ledger/load_times.h"
 #include "core/ledger/statistics.h"
 
@@ -30,6 +31,19 @@ QString minutesText(Seconds time, const QLocale& locale)
     return Words::tr("%1 min").arg(numberText(std::ceil(time.value() / 60), 0, locale));
 }
 
+constexpr const char* kAnhydrous = "anhydrous";
+
+// As a powder; one in solution adds to the water as a liquid does.
+bool isThiosulfate(const chemistry::Ingredient& part)
+{
+    return part.name == "sodium-thiosulfate" && part.unit == chemistry::AmountUnit::Gram;
+}
+
+UsualWater within(const chemistry::Constant& water)
+{
+    return {Celsius(water.low), Celsius(water.high), Celsius(water.value)};
+}
+
 } // namespace
 
 double MixingPlan::powder() const
@@ -47,16 +61,19 @@ double MixingPlan::thiosulfate() const
     if (!formula)
         return solution && solution->role == formulary::Role::Fixer ? powder() : 0;
     double grams = 0;
-    for (const chemistry::Ingredient& part : formula->ingredients) {
-        if (part.name == "sodium-thiosulfate")
-            grams += part.amount;
-    }
+    for (const chemistry::Ingredient& part : formula->ingredients)
+        grams += isThiosulfate(part) && part.form != kAnhydrous ? part.amount : 0;
     return grams;
 }
 
 Millilitres MixingPlan::displaced() const
 {
-    return chemistry::displacement(powder() - thiosulfate(), thiosulfate());
+    double anhydrous = 0;
+    for (const chemistry::Ingredient& part :
+         formula ? formula->ingredients : std::vector<chemistry::Ingredient>())
+        anhydrous += isThiosulfate(part) && part.form == kAnhydrous ? part.amount : 0;
+    const auto rest = chemistry::displacement(powder() - thiosulfate() - anhydrous, thiosulfate());
+    return rest + chemistry::anhydrousThiosulfate(anhydrous);
 }
 
 Result<chemistry::StartVolume> MixingPlan::start() const
@@ -66,15 +83,13 @@ Result<chemistry::StartVolume> MixingPlan::start() const
 
 UsualWater usualWater(formulary::Role role)
 {
-    // Developers 32 to 52 °C, fixers about 27 °C: NAVEDTRA 14209; 38 to 41 °C is what packaged
-    // developers usually ask for (common practice).
     switch (role) {
     case formulary::Role::Developer:
-        return {Celsius(38), Celsius(41), Celsius(40)};
+        return within(chemistry::kPackagedDeveloperWater);
     case formulary::Role::Fixer:
-        return {Celsius(25), Celsius(29), Celsius(27)};
+        return within(chemistry::kFixerWater);
     default:
-        return {Celsius(18), Celsius(24), Celsius(20)};
+        return within(chemistry::kOtherWater);
     }
 }
 
@@ -113,6 +128,26 @@ QString startNote(const MixingPlan& plan, const chemistry::StartVolume& start,
     return parts.join(QStringLiteral(": "));
 }
 
+namespace
+{
+
+// The tenth film's time; of a batch that does not do ten, its last one's.
+void addLateFilm(std::vector<FactorRow>& rows, const MixingPlan& plan, const Wording& wording)
+{
+    constexpr int kTenth = 10;
+    const formulary::Solution& solution = *plan.solution;
+    const double films =
+        solution.capacity ? (*solution.capacity * chemistry::litres(plan.makes)).value() : kTenth;
+    const int film = std::min(kTenth, static_cast<int>(films + 1e-9));
+    if (film < 2)
+        return;
+    rows.push_back({film == kTenth ? Words::tr("Tenth film's time")
+                                   : Words::tr("Last film's time, no. %1").arg(film),
+                    factorText(ledger::factorOfFilm(solution, film, plan.makes), wording.locale)});
+}
+
+} // namespace
+
 std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant now,
                                    const Wording& wording)
 {
@@ -124,11 +159,8 @@ std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant no
         rows.push_back({Words::tr("Films"),
                         filmCountText((*solution.capacity * chemistry::litres(plan.makes)).value(),
                                       wording.locale)});
-    if (solution.wear.rule != chemistry::WearRule::None) {
-        rows.push_back(
-            {Words::tr("Tenth film's time"),
-             factorText(ledger::factorOfFilm(solution, 10, plan.makes), wording.locale)});
-    }
+    if (solution.wear.rule != chemistry::WearRule::None)
+        addLateFilm(rows, plan, wording);
     rows.push_back(
         {Words::tr("Keeps, full and closed"),
          solution.keeping.full

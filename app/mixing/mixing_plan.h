@@ -32,9 +32,9 @@ struct MixingPlan {
     /// Grams weighed out (liquids not counted), or what the packet says; 0 where neither is known.
     [[nodiscard]] double powder() const;
     /// Grams of it taken to be crystals of thiosulfate: all of a fixer's packet, or what the
-    /// formula has of it, whatever its form.
+    /// formula has of them.
     [[nodiscard]] double thiosulfate() const;
-    /// Volume that the powder adds: thiosulfate crystals, and the rest as sulfite (a
+    /// Volume that the powder adds: thiosulfate by its form, and the rest as sulfite (a
     /// simplification).
     [[nodiscard]] chemistry::Millilitres displaced() const;
     /// Water to begin with; the plan must be complete. Refuses as chemistry::startVolume() does:
@@ -42,9 +42,8 @@ struct MixingPlan {
     [[nodiscard]] Result<chemistry::StartVolume> start() const;
 };
 
-/// The water usual for a packaged powder of this role, where the packet says nothing. Developers 38
-/// to 41 °C, within kDeveloperWater; fixers 25 to 29 °C, around kFixerWater; others 18 to 24 °C
-/// (common practice, no source).
+/// The water usual for a packaged powder of this role, where the packet says nothing:
+/// kPackagedDeveloperWater, kFixerWater, for others kOtherWater.
 struct UsualWater {
     chemistry::Celsius low;
     chemistry::Celsius high;
@@ -57,8 +56,9 @@ QString planProblem(const MixingPlan& plan, const Wording& wording);
 /// "half a bottle: 111 g of powder will raise it by 12 ml".
 QString startNote(const MixingPlan& plan, const chemistry::StartVolume& start,
                   const Wording& wording);
-/// "It will become": films, the tenth film's factor, keeping if mixed `now`, and what a film costs
-/// if the packet has a price and the solution a capacity. Empty without a complete plan.
+/// "It will become": films, the tenth film's factor or the last one's, keeping if mixed `now`, and
+/// what a film costs if the packet has a price and the solution a capacity. Empty without a
+/// complete plan.
 std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant now,
                                    const Wording& wording);
 

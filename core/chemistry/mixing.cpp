@@ -1,6 +1,9 @@
 #include "core/chemistry/mixing.h"
 
+#include "core/chemistry/constants.h"
+#include "core/chemistry/formula.h"
 #include "core/chemistry/process_constants.h"
+#include "core/chemistry/water.h"
 
 #include <algorithm>
 
@@ -19,6 +22,15 @@ Millilitres displacement(double gramsSulfite, double gramsThiosulfateCrystals)
 {
     return Millilitres(gramsSulfite * kSulfiteDisplacement.value +
                        gramsThiosulfateCrystals * kThiosulfateDisplacement.value);
+}
+
+Millilitres anhydrousThiosulfate(double grams)
+{
+    const double crystals =
+        grams * hydrateFactor("sodium-thiosulfate", "anhydrous", "pentahydrate").value_or(1);
+    const double water =
+        (crystals - grams) / waterDensity(Celsius(kReferenceTemperature.value)) * 1000; // g/L
+    return Millilitres(crystals * kThiosulfateDisplacement.value - water);
 }
 
 Result<StartVolume> startVolume(Millilitres makes, Millilitres capacity, Millilitres displaced)

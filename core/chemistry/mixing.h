@@ -10,6 +10,9 @@ namespace ullage::chemistry
 /// Volume that a dissolved powder adds, by its main constituents; sources: kSulfiteDisplacement,
 /// kThiosulfateDisplacement. Grams 0 or more.
 Millilitres displacement(double gramsSulfite, double gramsThiosulfateCrystals);
+/// Likewise for anhydrous sodium thiosulfate: as its crystals, less the water that they bring along
+/// (computed from kThiosulfateDisplacement and the molar masses).
+Millilitres anhydrousThiosulfate(double grams);
 
 struct StartVolume {
     Millilitres advised;

@@ -84,11 +84,16 @@ inline constexpr Constant kThiosulfateDisplacement{
     "mL/g",
     Grade::Computed,
     "crystalline sodium thiosulfate, from densities of its solutions"};
-/// Value: the usual middle for packaged powders (38 to 41 °C, common practice).
+/// Value: the usual middle for packaged powders.
 inline constexpr Constant kDeveloperWater{"developer-water", 40,         32, 52, "°C",
                                           Grade::Published,  kNavyMixing};
+/// What packets of developer usually ask for, within the range above.
+inline constexpr Constant kPackagedDeveloperWater{
+    "packaged-developer-water", 40, 38, 41, "°C", Grade::CommonPractice, "no published source"};
 inline constexpr Constant kFixerWater{
     "fixer-water", 27, 20, 27, "°C", Grade::Published, "not much above: NAVEDTRA 14209, ch. 9"};
+inline constexpr Constant kOtherWater{"other-water",        20, 18, 24, "°C", Grade::CommonPractice,
+                                      "no published source"};
 inline constexpr Constant kDissolvingCheck{
     "dissolving-check", 10, 10, 10, "min", Grade::CommonPractice, "no published source"};
 inline constexpr Constant kStirredBath{

@@ -32,6 +32,13 @@ TEST(StartVolume, inALargerVesselThreeQuarters)
     EXPECT_EQ(start->most, Millilitres(750));
 }
 
+TEST(Displacement, ofAnhydrousThiosulfateIsThatOfItsCrystalsLessTheirWater)
+{
+    // 158.10 g make 248.17 g of crystals, 90.07 g of them water.
+    EXPECT_NEAR(anhydrousThiosulfate(158.10).value(), 248.17 * 0.5 - 90.07 / 0.99821, 0.01);
+    EXPECT_EQ(anhydrousThiosulfate(0), Millilitres(0));
+}
+
 TEST(StartVolume, neverSoMuchThatThePowderWillNotFit)
 {
     // 500 g of crystals displace 250 mL: of 1200 mL are left 1200 − 60 − 250.
