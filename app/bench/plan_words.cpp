@@ -8,6 +8,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
 
 namespace ullage::app
@@ -51,7 +52,10 @@ QString choiceText(const ledger::BathChoice& choice)
 {
     switch (choice.why) {
     case ChoiceReason::OnlyOne:
-        return Words::tr("The only one that can take this load.");
+        return std::any_of(choice.candidates.begin(), choice.candidates.end(),
+                           [](const ledger::Candidate& c) { return c.can() && c.otherSolution; })
+                   ? Words::tr("The only bottle of this developer with room for it.")
+                   : Words::tr("The only one that can take this load.");
     case ChoiceReason::SameSet:
         return Words::tr("Mixed as a set with the developer.");
     case ChoiceReason::OldestThatCan:

@@ -9,6 +9,7 @@
 #include "app/words/error_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
+#include "core/chemistry/films.h"
 
 #include <QDialogButtonBox>
 #include <QHeaderView>
@@ -111,10 +112,25 @@ void FilmsDialog::fill()
     }
     m_compare->setEnabled(!m_newestMarked.isEmpty());
     m_count->setText(
-        films->empty()
-            ? tr("No film with a name of its own went through it. Films entered with a "
-                 "run stand here from then on.")
-            : tr("%n film(s). Choose one for its card.", nullptr, static_cast<int>(films->size())));
+        films->empty() ? tr("No film with a name of its own went through it. Films entered with a "
+                            "run stand here from then on.")
+                       : shownOf(*films));
+}
+
+// Film that was run without names has no card here, but was done all the same.
+QString FilmsDialog::shownOf(const std::vector<ledger::FilmTrace>& films) const
+{
+    const int shown = static_cast<int>(films.size());
+    double named = 0;
+    for (const ledger::FilmTrace& film : films)
+        named += chemistry::filmsInOne(film.film.format).value_or(chemistry::Films(1)).value();
+    const auto batch =
+        m_context.session.book().batch(m_batch.toStdString(), m_context.session.now());
+    constexpr double kParts = 0.01;
+    if (!batch || batch->filmsDone.value() < named + kParts)
+        return tr("%n film(s). Choose one for its card.", nullptr, shown);
+    return tr("%n film(s) with a card, of %1 in all. Choose one for its card.", nullptr, shown)
+        .arg(filmsText(batch->filmsDone, m_context.wording));
 }
 
 } // namespace ullage::app

@@ -32,6 +32,7 @@ signals:
 
 private:
     void fill();
+    [[nodiscard]] QString shownOf(const std::vector<ledger::FilmTrace>& films) const;
 
     DialogContext m_context;
     QString m_batch;

@@ -182,6 +182,22 @@ TEST_F(FilmsTest, AFilmWhoseRunWasTakenBackSaysSoAndCannotBeMarked)
     EXPECT_FALSE(mark->isEnabled());
 }
 
+TEST_F(FilmsTest, TheListSaysHowManyWentThroughThatHaveNoCard)
+{
+    const auto counted = [&] {
+        FilmsDialog list(contextOf(desk), QString::fromStdString(dev), QStringLiteral("Dev 1"));
+        return texts(list).filter(QStringLiteral("Choose one for its card.")).value(0);
+    };
+    EXPECT_TRUE(counted().startsWith(QStringLiteral("4 film"))) << counted().toStdString();
+    EXPECT_FALSE(counted().contains(QStringLiteral("in all")));
+    ledger::FilmRun plain;
+    plain.load.films = {{"120", 3}};
+    plain.baths.push_back({dev, {}, {}, false, {}});
+    ASSERT_TRUE(
+        desk.session().doing([&](ledger::Book& book) { return book.process(plain, desk.now()); }));
+    EXPECT_TRUE(counted().contains(QStringLiteral("of 7 film"))) << counted().toStdString();
+}
+
 TEST_F(FilmsTest, TheListOfABottleLeadsToCardsByClickAndKey)
 {
     FilmsDialog list(contextOf(desk), QString::fromStdString(dev), QStringLiteral("Dev 1"));
