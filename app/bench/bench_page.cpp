@@ -80,6 +80,7 @@ BenchPage::BenchPage(Door& host, BenchMemory& memory, Sounds& sounds, BenchClock
         showStage(Stage::Run);
         keep();
     });
+    connect(&Theme::instance(), &Theme::changed, this, &BenchPage::showHeader);
     connect(m_timer, &QTimer::timeout, this, &BenchPage::tick);
     m_timer->setInterval(kTickMs);
     showStage(Stage::Plan);
@@ -109,7 +110,10 @@ void BenchPage::makeKeys()
     key(Qt::Key_T, [this] { m_view->takeReading(); });
     key(Qt::Key_F, [this] { setFullView(!m_full); });
     key(Qt::Key_D, [this] { setDarkRoom(!Theme::instance().isDarkRoom()); });
-    key(Qt::Key_Escape, [this] { m_view->escape(); });
+    key(Qt::Key_Escape, [this] {
+        if (!m_view->escape())
+            setDarkRoom(false);
+    });
 }
 
 void BenchPage::makeBanner()

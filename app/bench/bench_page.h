@@ -3,7 +3,7 @@
 // The run in hand is saved at every step and every few seconds, on a thread; a page that is made
 // while such a file lies there offers to go on. In the run: Space holds and goes on, Enter is next,
 // S skips, B goes back, T takes a reading, F shows the clock alone, D turns everything deep red on
-// black, Esc leaves the full view.
+// black, Esc leaves the full view and then the red.
 #pragma once
 
 // First: moc loses its way in the standard headers of the core without it.

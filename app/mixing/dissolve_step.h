@@ -47,6 +47,8 @@ public:
 
     [[nodiscard]] QPushButton* pourButton() const { return m_pour; }
     [[nodiscard]] QCheckBox* clearBox() const { return m_clear; }
+    /// It is to be shaken now.
+    [[nodiscard]] bool shakeNow() const { return m_shakeNow; }
     /// Time to the next shake, "9:41"; "clear" when it is.
     [[nodiscard]] QString clockText() const;
 

@@ -22,6 +22,7 @@
 #include "app/words/formula_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
+#include "core/chemistry/process_constants.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -243,7 +244,8 @@ void MixingPage::next()
         const MixingPlan& before = m_water->plan();
         // Going back and on again without a change keeps what was typed there.
         if (before.solution != m_plan.solution || before.vessel != m_plan.vessel ||
-            before.makes != m_plan.makes || before.powder() != m_plan.powder())
+            before.makes != m_plan.makes || before.powder() != m_plan.powder() ||
+            before.displaced() != m_plan.displaced())
             m_water->setPlan(m_plan);
         m_air->setRange(0, (m_plan.vessel->capacity - m_plan.makes).value());
         break;
@@ -260,6 +262,22 @@ void MixingPage::next()
         break;
     }
     goTo(Step(static_cast<int>(step()) + 1));
+    if (step() == Step::Done)
+        emit batchLogged(m_logged);
+}
+
+QString MixingPage::inHand() const
+{
+    if (step() == Step::Choice)
+        return {};
+    if (step() == Step::Done)
+        return m_done->clock()->isHidden() ? QString() : tr("Cooling %1").arg(m_plan.name);
+    if (!m_dissolve->isPoured())
+        return tr("Mixing %1").arg(m_plan.name);
+    return tr("Mixing %1 · %2", "batch, time to the next shake")
+        .arg(m_plan.name, m_dissolve->shakeNow() && !m_dissolve->isClear()
+                              ? tr("shake now", "in the rail")
+                              : m_dissolve->clockText());
 }
 
 void MixingPage::back()
@@ -278,6 +296,7 @@ bool MixingPage::log()
     batch.volume = m_plan.makes;
     batch.name = m_plan.name.toStdString();
     batch.packet = m_plan.packet ? m_plan.packet->id : std::string();
+    batch.dissolved = m_dissolve->isClear(); // one deed, one undo
     ledger::When when{m_door->now(), std::nullopt};
     if (const auto air = m_air->value())
         when.airLeft = chemistry::Millilitres(*air);
@@ -288,12 +307,6 @@ bool MixingPage::log()
         return false;
     }
     m_logged = QString::fromStdString(*made);
-    if (m_dissolve->isClear()) {
-        if (const auto done = m_door->record(*made, ledger::Dissolved{}); !done)
-            prompts().fail(this, tr("Not marked as clear"),
-                           tr("The batch is logged, but that it is clear is not. Mark it on the "
-                              "shelf."));
-    }
     return true;
 }
 
@@ -356,16 +369,18 @@ void MixingPage::showState()
     const QString total = volumeText(m_plan.makes, m_wording);
     const auto role = m_plan.solution ? m_plan.solution->role : formulary::Role::Developer;
     const UsualWater usual = usualWater(role);
-    m_list->setSteps({{tr("Packet and bottle"), tr("%1 · %2").arg(solution, vessel)},
-                      {tr("Safety"), tr("mask, gloves, eyes, moving air")},
-                      {tr("Water"), tr("%1 – %2").arg(shortTemperatureText(usual.low, m_wording),
-                                                      shortTemperatureText(usual.high, m_wording))},
-                      {tr("Pour and dissolve"), tr("low and slowly; shake every 10 min")},
-                      {tr("Top up"), tr("to %1").arg(total)},
-                      {tr("Close and label"), tr("no air left in; date it")},
-                      {tr("Done"), m_dissolve->isClear()
-                                       ? tr("logged as %1").arg(m_plan.name)
-                                       : tr("logged as %1, rests until clear").arg(m_plan.name)}});
+    m_list->setSteps(
+        {{tr("Packet and bottle"), tr("%1 · %2").arg(solution, vessel)},
+         {tr("Safety"), tr("mask, gloves, eyes, moving air")},
+         {tr("Water"), tr("%1 – %2").arg(shortTemperatureText(usual.low, m_wording),
+                                         shortTemperatureText(usual.high, m_wording))},
+         {tr("Pour and dissolve"), tr("low and slowly; shake every %1 min")
+                                       .arg(static_cast<int>(chemistry::kDissolvingCheck.value))},
+         {tr("Top up"), tr("to %1").arg(total)},
+         {tr("Close and label"), tr("no air left in; date it")},
+         {tr("Done"), m_dissolve->isClear()
+                          ? tr("logged as %1").arg(m_plan.name)
+                          : tr("logged as %1, rests until clear").arg(m_plan.name)}});
     m_list->setCurrent(static_cast<int>(step()));
     m_header->setDetail(tr("step %1 of %2 · follow the packet; this only helps")
                             .arg(static_cast<int>(step()) + 1)

@@ -31,8 +31,7 @@ class MixingStepList;
 class WaterStep;
 class WhereFromButton;
 
-/// A refusal is told in a dialog, and what was typed
-/// stays.
+/// A refusal is told in a dialog, and what was typed stays.
 class MixingPage : public QWidget
 {
     Q_OBJECT
@@ -69,10 +68,16 @@ public:
     [[nodiscard]] QPushButton* nextButton() const { return m_next; }
     /// Id of the logged batch; empty before.
     [[nodiscard]] QString logged() const { return m_logged; }
+    /// What it is about, for where it is not seen: "Mixing Dev 2 · 9:44", the time to the next
+    /// shake; "Cooling Dev 2" once it is logged. Empty while nothing has been begun, and when
+    /// there is nothing more to be seen of it.
+    [[nodiscard]] QString inHand() const;
 
 signals:
     /// The plain dialog is wanted instead.
     void plainLogWanted();
+    /// It was logged just now; the last step is shown.
+    void batchLogged(const QString& batch);
     /// Done or given up; `batch` is empty if nothing was logged.
     void finished(const QString& batch);
 

@@ -7,17 +7,24 @@
 #include <QAbstractButton>
 #include <QButtonGroup>
 #include <QEvent>
+#include <QFontMetricsF>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QPainter>
 #include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace ullage::app
 {
 
 namespace
 {
+
+constexpr int kButtonInset = 16; // a quiet button's own, both sides
+constexpr int kArrow = 12;       // and of one with a menu
 
 // One page's entry; the chosen one lies on a card.
 class RailButton : public QAbstractButton
@@ -82,8 +89,8 @@ QString pageName(Page page)
 }
 
 Rail::Rail(QWidget* parent)
-    : QWidget(parent), m_pages(new QButtonGroup(this)), m_book(new PlainLabel(this)),
-      m_standing(new PlainLabel(this)), m_backup(new PlainLabel(this))
+    : QWidget(parent), m_pages(new QButtonGroup(this)), m_standing(new PlainLabel(this)),
+      m_backup(new PlainLabel(this))
 {
     setFixedWidth(Space::kRail);
     auto* column = new QVBoxLayout(this);
@@ -115,8 +122,15 @@ Rail::Rail(QWidget* parent)
         emit pageChosen(static_cast<Page>(id));
     });
 
+    connect(m_pages, &QButtonGroup::idPressed, this,
+            [this](int id) { m_again = id == m_pages->checkedId(); });
+    connect(m_pages, &QButtonGroup::idClicked, this, [this](int id) {
+        if (std::exchange(m_again, false))
+            emit pageChosen(static_cast<Page>(id));
+    });
+
     column->addStretch();
-    for (QLabel* line : {m_book, m_standing, m_backup}) {
+    for (QLabel* line : {m_standing, m_backup}) {
         line->setFont(Theme::font(TextRole::Small));
         line->setContentsMargins(16, 0, 0, 0);
         line->setWordWrap(true);
@@ -134,10 +148,61 @@ void Rail::setPage(Page page) { m_pages->button(static_cast<int>(page))->setChec
 
 Page Rail::page() const { return static_cast<Page>(m_pages->checkedId()); }
 
+// Under the pages, apart from them: it is none of them.
+void Rail::setGuide(const QString& text)
+{
+    if (!m_guide && text.isEmpty())
+        return;
+    if (!m_guide) {
+        m_guide = new QPushButton(this);
+        m_guide->setObjectName(QStringLiteral("guide"));
+        setButtonLook(m_guide, ButtonLook::Quiet);
+        m_guide->setFont(Theme::font(TextRole::Small));
+        connect(m_guide, &QPushButton::clicked, this, &Rail::guideRequested);
+        auto* lines = static_cast<QVBoxLayout*>(layout());
+        lines->insertWidget(lines->indexOf(m_pages->button(kPages - 1)) + 1, m_guide);
+        setTabOrder(m_pages->button(kPages - 1), m_guide);
+    }
+    m_guide->ensurePolished();
+    const int room = Space::kRail - 24 - kButtonInset;
+    m_guide->setText(plainCaption(oneLine(text, QFontMetricsF(m_guide->font()), room)));
+    m_guide->setAccessibleName(text);
+    setPlainToolTip(m_guide, text);
+    m_guide->setVisible(!text.isEmpty());
+}
+
+void Rail::makeBook()
+{
+    m_book = new QPushButton(this);
+    m_book->setObjectName(QStringLiteral("book"));
+    m_book->setProperty("menu", true); // room for its arrow
+    setButtonLook(m_book, ButtonLook::Quiet);
+    m_book->setFont(Theme::font(TextRole::Small));
+    auto* menu = new QMenu(m_book);
+    m_openBook = menu->addAction(QString(), this, &Rail::openBookRequested);
+    m_newBook = menu->addAction(QString(), this, &Rail::newBookRequested);
+    m_book->setMenu(menu);
+    auto* lines = static_cast<QVBoxLayout*>(layout());
+    lines->insertWidget(lines->indexOf(m_standing), m_book);
+}
+
 void Rail::setBook(const QString& name)
 {
     m_bookName = name;
-    m_book->setText(name.isEmpty() ? QString() : tr("Book: %1").arg(name));
+    if (!m_book && name.isEmpty())
+        return;
+    if (!m_book) {
+        makeBook();
+        retranslate();
+        return;
+    }
+    const QString text = tr("Book: %1").arg(name);
+    m_book->ensurePolished();
+    const int room = Space::kRail - 24 - kButtonInset - kArrow;
+    m_book->setText(plainCaption(oneLine(text, QFontMetricsF(m_book->font()), room)));
+    m_book->setAccessibleName(text);
+    m_book->setAccessibleDescription(tr("Opens another book, or begins one"));
+    setPlainToolTip(m_book, text);
     m_book->setVisible(!name.isEmpty());
 }
 
@@ -195,6 +260,10 @@ void Rail::retranslate()
         button->setAccessibleName(name);
         setPlainToolTip(button, QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i))
                                     .toString(QKeySequence::NativeText));
+    }
+    if (m_book) {
+        m_openBook->setText(tr("&Open book…"));
+        m_newBook->setText(tr("&New book…"));
     }
     setBook(m_bookName);
     if (m_mending) {

@@ -10,8 +10,10 @@
 #include "core/store/book_file.h"
 #include "core/store/file_identity.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QStandardPaths>
 
 namespace ullage::app
 {
@@ -149,8 +151,11 @@ void BookFiles::putBack(const QString& copy, const QString& path)
 
 void BookFiles::newBook()
 {
+    // A book is something of the user's own, not of the program's.
+    const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     const auto file = prompts().saveFile(&m_parts.window, tr("New book"),
-                                         tr("darkroom") + kBookEnding, tr("Books (*.ullage)"));
+                                         documents.filePath(tr("darkroom") + kBookEnding),
+                                         tr("Books (*.ullage)"));
     if (!file)
         return;
     const QString path = withEnding(*file, kBookEnding);

@@ -55,12 +55,17 @@ void BottleDeeds::redo()
         m_parts.fail(tr("That cannot be done again"), done.error());
 }
 
-void BottleDeeds::logMix()
+void BottleDeeds::logMix() { openMix(false); }
+
+void BottleDeeds::logMixOfGuide() { openMix(true); }
+
+void BottleDeeds::openMix(bool ofGuide)
 {
     if (!m_parts.session.isOpen())
         return;
     auto* dialog = new MixDialog(m_parts.context(), &m_parts.window);
-    connect(dialog, &QDialog::accepted, this, [this, dialog] { emit bottleMade(dialog->mixed()); });
+    connect(dialog, &QDialog::accepted, this,
+            [this, dialog, ofGuide] { emit bottleMade(dialog->mixed(), ofGuide); });
     openOnce(dialog);
 }
 

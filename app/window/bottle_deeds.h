@@ -22,8 +22,9 @@ public:
     explicit BottleDeeds(const WindowParts& parts, QObject* parent = nullptr);
 
     // None does anything while no book is open.
-    /// The plain dialog for a new batch.
+    /// The plain dialog for a new batch; and the same in place of the guide that led to it.
     void logMix();
+    void logMixOfGuide();
     /// Running film needs no bottle; the others do nothing if `batch` is not in use.
     void doWith(BottleAction action, const QString& batch);
     /// Of a fixer just mixed and clear: whether a leader is to be tested now, since that is the
@@ -35,8 +36,8 @@ public:
     void showUndo();
 
 signals:
-    /// A bottle is to be selected on the shelf.
-    void bottleMade(const QString& batch);
+    /// A batch was entered, and is to be selected on the shelf.
+    void bottleMade(const QString& batch, bool ofGuide);
     /// Plan a run with it on the Bench; show what film went through it.
     void benchRequested(const QString& batch);
     void filmsRequested(const QString& batch, const QString& name);
@@ -44,6 +45,8 @@ signals:
     void deedDone(const QString& what);
 
 private:
+    void openMix(bool ofGuide);
+
     WindowParts m_parts;
 
     void oneMore(const Bottle& bottle);

@@ -139,20 +139,17 @@ void Controller::connectPages()
                 m_films->closeAll();
                 showBottle(id, name);
             });
-    connect(m_deeds, &BottleDeeds::bottleMade, this, [this](const QString& batch) {
-        m_mixing->logged();
-        m_parts.window.showPage(Page::Shelf);
-        m_shelf->select(batch);
-        m_deeds->offerFreshTest(batch);
+    connect(m_deeds, &BottleDeeds::bottleMade, this, [this](const QString& batch, bool ofGuide) {
+        m_mixing->loggedPlainly(ofGuide);
+        showLogged(batch);
     });
     connect(m_deeds, &BottleDeeds::benchRequested, m_bench, &BenchPlace::plan);
-    connect(m_mixing, &MixingPlace::plainLogWanted, m_deeds, &BottleDeeds::logMix);
+    connect(m_mixing, &MixingPlace::plainLogWanted, m_deeds, &BottleDeeds::logMixOfGuide);
+    connect(m_mixing, &MixingPlace::batchLogged, this, &Controller::showLogged);
     connect(m_mixing, &MixingPlace::finished, this, [this](const QString& batch) {
         m_parts.window.showPage(Page::Shelf);
-        if (!batch.isEmpty()) {
+        if (!batch.isEmpty())
             m_shelf->select(batch);
-            m_deeds->offerFreshTest(batch);
-        }
     });
 }
 
@@ -164,6 +161,17 @@ void Controller::showBottle(const QString& id, const QString& name)
     m_parts.window.showPage(Page::Shelf);
     m_shelf->select(id);
     m_parts.window.shelf()->view()->setFocus();
+}
+
+void Controller::showLogged(const QString& batch)
+{
+    m_parts.window.showPage(Page::Shelf);
+    m_shelf->select(batch);
+    m_shelf->tellDone(
+        m_parts.session.bottle(batch)
+            ? tr("%1 logged").arg(QString::fromStdString(m_parts.session.bottle(batch)->batch.name))
+            : QString());
+    m_deeds->offerFreshTest(batch);
 }
 
 void Controller::setUnits(const Units& units)

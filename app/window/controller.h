@@ -51,6 +51,7 @@ private:
     void connectFilms();
     void connectPages();
     void showBottle(const QString& id, const QString& name);
+    void showLogged(const QString& batch);
     void setUnits(const Units& units);
     void setLanguage(const QString& code);
     void wordAnew();

@@ -12,6 +12,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QIODevice>
+#include <QKeyEvent>
 #include <QMenuBar>
 #include <QStackedWidget>
 
@@ -55,6 +56,12 @@ MainWindow::MainWindow(QWidget* parent)
     connect(m_noBook, &NoBook::copiesRequested, this, &MainWindow::copiesRequested);
     connect(m_noBook, &NoBook::salvageRequested, this, &MainWindow::salvageRequested);
     connect(m_noBook, &NoBook::newBookRequested, this, &MainWindow::newBookRequested);
+    connect(m_rail, &Rail::guideRequested, this, [this] {
+        if (m_guide)
+            showGuide(m_guide);
+    });
+    connect(m_rail, &Rail::openBookRequested, this, &MainWindow::openBookRequested);
+    connect(m_rail, &Rail::newBookRequested, this, &MainWindow::newBookRequested);
     connect(m_rail, &Rail::copiesRequested, this, &MainWindow::copiesRequested);
     connect(m_rail, &Rail::salvageRequested, this, &MainWindow::salvageRequested);
     makeMenus();
@@ -92,7 +99,11 @@ void MainWindow::setBare(bool bare)
     }
 }
 
-void MainWindow::showPage(Page page) { m_rail->setPage(page); }
+void MainWindow::showPage(Page page)
+{
+    m_rail->setPage(page);
+    m_pages->setCurrentIndex(static_cast<int>(page)); // a guide may stand in its place
+}
 
 void MainWindow::showGuide(QWidget* guide)
 {
@@ -116,6 +127,8 @@ void MainWindow::takeGuideAway()
     m_guide->deleteLater();
     m_guide = nullptr;
 }
+
+void MainWindow::setGuideLine(const QString& text) { m_rail->setGuide(text); }
 
 Page MainWindow::page() const { return m_rail->page(); }
 
@@ -240,6 +253,15 @@ void MainWindow::closeEvent(QCloseEvent* event)
 {
     emit closing();
     QMainWindow::closeEvent(event);
+}
+
+// Esc that nothing else had a use for leaves the red screen, on whatever page.
+void MainWindow::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape && Theme::instance().isDarkRoom())
+        Theme::instance().setDarkRoom(false);
+    else
+        QMainWindow::keyPressEvent(event);
 }
 
 void MainWindow::retranslate()

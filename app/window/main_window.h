@@ -48,6 +48,8 @@ public:
     /// window owns it. There is one at a time: another deletes the one before.
     void showGuide(QWidget* guide);
     void takeGuideAway();
+    /// In the rail, as Rail::setGuide() has it; choosing it there shows the guide again.
+    void setGuideLine(const QString& text);
     /// Chosen in the rail, also while a guide stands in its place.
     [[nodiscard]] Page page() const;
 
@@ -114,6 +116,7 @@ protected:
     bool event(QEvent* event) override;
     void changeEvent(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     // Every menu entry with the words it shows, so that a change of language finds them all.
@@ -160,6 +163,7 @@ private:
     QAction* m_celsius = nullptr;
     QAction* m_fahrenheit = nullptr;
     std::array<QAction*, 3> m_themes{};
+    QAction* m_red = nullptr;
     QActionGroup* m_languages = nullptr;
 };
 

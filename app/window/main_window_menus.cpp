@@ -118,6 +118,13 @@ void MainWindow::makeViewMenu()
         connect(m_themes[i], &QAction::triggered, this,
                 [this, i] { emit themeChosen(static_cast<ThemeMode>(i)); });
     showTheme(Theme::instance().mode());
+    theme->addSeparator();
+    m_red = addEntry(theme, QT_TR_NOOP("&Red screen"));
+    m_red->setCheckable(true);
+    m_red->setChecked(Theme::instance().isDarkRoom());
+    connect(m_red, &QAction::triggered, this, [](bool on) { Theme::instance().setDarkRoom(on); });
+    connect(&Theme::instance(), &Theme::changed, m_red,
+            [red = m_red] { red->setChecked(Theme::instance().isDarkRoom()); });
 
     m_languageMenu = addMenu(QT_TR_NOOP("&Language"), view);
     m_languages = new QActionGroup(this);

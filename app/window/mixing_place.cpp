@@ -10,6 +10,9 @@ namespace ullage::app
 MixingPlace::MixingPlace(const WindowParts& parts, ledger::SteadyClock steady, QObject* parent)
     : QObject(parent), m_parts(parts), m_steady(std::move(steady))
 {
+    constexpr int kLookMs = 500;
+    m_timer.setInterval(kLookMs);
+    connect(&m_timer, &QTimer::timeout, this, &MixingPlace::showLine);
 }
 
 void MixingPlace::open()
@@ -24,25 +27,42 @@ void MixingPlace::open()
     }
     m_guide = new MixingPage(m_parts.door, m_steady, m_parts.wording());
     connect(m_guide, &MixingPage::plainLogWanted, this, &MixingPlace::plainLogWanted);
+    connect(m_guide, &MixingPage::batchLogged, this, &MixingPlace::batchLogged);
     connect(m_guide, &MixingPage::finished, this, [this](const QString& batch) {
-        m_parts.window.takeGuideAway();
+        takeAway();
         emit finished(batch);
     });
+    m_timer.start();
     m_parts.window.showGuide(m_guide);
     m_guide->begin(session.formulary(), freeVessels(session.formulary(), session.bottles()),
                    session.batchNames());
 }
 
-void MixingPlace::logged()
+void MixingPlace::loggedPlainly(bool inItsPlace)
 {
-    if (m_guide && m_guide->step() == MixingPage::Step::Choice)
-        m_parts.window.takeGuideAway();
+    if (m_guide && (inItsPlace || m_guide->step() == MixingPage::Step::Choice))
+        takeAway();
+}
+
+void MixingPlace::takeAway()
+{
+    m_parts.window.takeGuideAway();
+    m_guide.clear(); // it goes when nothing uses it any more
+    showLine();
+}
+
+void MixingPlace::showLine()
+{
+    if (!m_guide)
+        m_timer.stop();
+    m_parts.window.setGuideLine(m_guide ? m_guide->inHand() : QString());
 }
 
 void MixingPlace::setWording()
 {
     if (m_guide)
         m_guide->setWording(m_parts.wording());
+    showLine();
 }
 
 } // namespace ullage::app

@@ -3,6 +3,7 @@
 
 #include <QObject>
 #include <QPointer>
+#include <QTimer>
 
 #include "app/window/window_parts.h"
 #include "core/ledger/run_clock.h"
@@ -22,19 +23,26 @@ public:
 
     /// Opens the guide, or goes back to the one under way; nothing while no book is open.
     void open();
-    /// A batch was logged without the guide: one that has only begun to ask is taken away.
-    void logged();
+    /// A batch was logged in the plain dialog: a guide that has only begun to ask is taken away,
+    /// and so is one `inItsPlace`, that led to the dialog.
+    void loggedPlainly(bool inItsPlace);
     /// The language or the units changed.
     void setWording();
 
 signals:
     /// The plain dialog is wanted instead.
     void plainLogWanted();
+    /// The guide logged a batch; it may still be gone back to.
+    void batchLogged(const QString& batch);
     /// The guide is left; `batch` is empty if nothing was mixed.
     void finished(const QString& batch);
 
 private:
+    void takeAway();
+    void showLine();
+
     WindowParts m_parts;
+    QTimer m_timer; ///< of the line in the rail, while a guide is in hand
     ledger::SteadyClock m_steady;
     QPointer<MixingPage> m_guide;
 };

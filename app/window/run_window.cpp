@@ -29,15 +29,23 @@ std::vector<MainWindow::Language> languages()
     const auto files = QDir(kTranslations).entryList({kPrefix + QStringLiteral("*.qm")});
     for (const QString& file : files) {
         const QString code = QFileInfo(file).completeBaseName().mid(kPrefix.size());
-        QString name = QLocale(code).nativeLanguageName();
-        if (!name.isEmpty())
-            name[0] = name[0].toUpper();
-        found.push_back({code, name});
+        found.push_back({code, languageName(code)});
     }
     return found;
 }
 
 } // namespace
+
+// Of English Qt names the country's kind; the words here are anybody's.
+QString languageName(const QString& code)
+{
+    if (code == QLatin1String("en"))
+        return QStringLiteral("English");
+    QString name = QLocale(code).nativeLanguageName();
+    if (!name.isEmpty())
+        name[0] = name[0].toUpper();
+    return name;
+}
 
 QString usualBook()
 {

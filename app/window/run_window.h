@@ -27,6 +27,8 @@ int runWindow(const WindowOptions& options);
 
 /// The book that is used if nobody says otherwise; its folder is made.
 QString usualBook();
+/// A language in itself ("English", "Deutsch"), by its code: whatever country speaks it.
+QString languageName(const QString& code);
 /// Where their copies go: the folder of the program, and the user's second one.
 CopyPlaces copyPlaces(const Preferences& preferences);
 /// Where it is remembered how far books had come.

@@ -1,6 +1,7 @@
 #include "app/mixing/mixing_page.h"
 
 #include "app/charts/chart_view.h"
+#include "app/dialogs/bottle_choice.h"
 #include "app/mixing/blend_bar.h"
 #include "app/mixing/choice_step.h"
 #include "app/mixing/cool_step.h"
@@ -13,6 +14,7 @@
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/cautions.h"
+#include "core/chemistry/process_constants.h"
 #include "tests/app/closed_door.h"
 #include "tests/app/formulary/starter.h"
 #include "tests/app/words/sample_batches.h"
@@ -36,7 +38,6 @@ struct Bench {
     formulary::Formulary formulary = sample::starterFormulary();
     chemistry::Instant clock = sample::day(0);
     std::vector<std::pair<ledger::NewBatch, ledger::When>> mixed;
-    std::vector<std::string> dissolved;
     bool refuses = false;
     std::vector<ledger::Packet> packets;
 
@@ -53,12 +54,6 @@ struct Bench {
                 return refuse({.code = ErrorCode::StoreFailed, .text = "disk full"});
             bench.mixed.emplace_back(batch, when);
             return std::string("batch-1");
-        }
-        Result<void> record(const std::string& batch, const ledger::Happening& what) override
-        {
-            EXPECT_TRUE(std::holds_alternative<ledger::Dissolved>(what));
-            bench.dissolved.push_back(batch);
-            return {};
         }
     };
     KeepingDoor door{*this};
@@ -145,7 +140,7 @@ TEST(MixingPage, leadsThroughSevenStepsAndLogsAtTheEnd)
     EXPECT_EQ(batch.volume, chemistry::Millilitres(1000));
     EXPECT_EQ(batch.name, "Dev 15");
     EXPECT_FALSE(when.airLeft);
-    EXPECT_EQ(bench.dissolved, std::vector<std::string>{"batch-1"});
+    EXPECT_TRUE(batch.dissolved) << "in the same deed, so that one undo takes both back";
     QSignalSpy finished(&page, &MixingPage::finished);
     bench.press();
     EXPECT_EQ(finished.at(0).at(0).toString(), "batch-1");
@@ -175,8 +170,58 @@ TEST(MixingPage, whatIsNotClearIsLoggedAndNotMarked)
     bench.page.dissolve()->pour();
     for (int i = 0; i < 3; ++i)
         bench.press();
-    EXPECT_EQ(bench.mixed.size(), 1u);
-    EXPECT_TRUE(bench.dissolved.empty());
+    ASSERT_EQ(bench.mixed.size(), 1u);
+    EXPECT_FALSE(bench.mixed[0].first.dissolved);
+}
+
+TEST(MixingPage, tellsElsewhereWhatIsInHandWithItsClock)
+{
+    Bench bench;
+    EXPECT_EQ(bench.page.inHand(), QString()) << "nothing has been begun";
+    bench.press();
+    EXPECT_EQ(bench.page.inHand(), "Mixing Dev 15");
+    bench.press();
+    bench.press();
+    bench.page.dissolve()->pour();
+    bench.wait(16);
+    EXPECT_EQ(bench.page.inHand(), "Mixing Dev 15 · 9:44");
+    bench.wait(600);
+    EXPECT_EQ(bench.page.inHand(), "Mixing Dev 15 · shake now");
+    bench.page.dissolve()->clearBox()->setChecked(true);
+    EXPECT_EQ(bench.page.inHand(), "Mixing Dev 15 · clear");
+    bench.press();
+    bench.press();
+    QSignalSpy logged(&bench.page, &MixingPage::batchLogged);
+    bench.press();
+    ASSERT_EQ(logged.count(), 1);
+    EXPECT_EQ(logged.at(0).at(0).toString(), "batch-1");
+    EXPECT_EQ(bench.page.inHand(), "Cooling Dev 15") << "it was filled up warm";
+}
+
+TEST(MixingPage, powderThatTakesOtherRoomIsReckonedAnewThoughItWeighsTheSame)
+{
+    Bench bench;
+    formulary::Solution fixer = *bench.formulary.solution("starter-acid-fixer");
+    fixer.id = "weighed";
+    fixer.name = "Weighed fixer";
+    fixer.sources["composition"] = "sodium thiosulfate 60, sodium sulfite 40 g per litre; ours";
+    bench.formulary.add(fixer);
+    bench.page.begin(bench.formulary, bench.formulary.vessels(), {});
+    ChoiceStep* choice = bench.page.choice();
+    choice->solution()->setCurrentText("Weighed fixer");
+    ASSERT_TRUE(choice->raw()->isVisible());
+    choice->raw()->setChecked(true);
+    bench.press();
+    bench.press();
+    EXPECT_NEAR(bench.page.water()->plan().displaced().value(), 60 * 0.5 + 40 * 0.11, 1e-9);
+    bench.page.back();
+    bench.page.back();
+    choice->raw()->setChecked(false);
+    choice->powder()->setValue(100);
+    emit choice->powder()->valueChanged();
+    bench.press();
+    bench.press();
+    EXPECT_NEAR(bench.page.water()->plan().displaced().value(), 100 * 0.5, 1e-9);
 }
 
 // The machine's clock is set back by a year and forward by two while the powder dissolves.
@@ -315,6 +360,52 @@ TEST(MixingPlan, aWeighedFixerNamesBothThatTakeRoom)
     EXPECT_EQ(named(), 1);
 }
 
+TEST(MixingPlan, thiosulfateTakesRoomByItsFormAndInSolutionNone)
+{
+    const auto formulary = sample::starterFormulary();
+    MixingPlan plan;
+    plan.solution = formulary.solution("starter-acid-fixer");
+    plan.vessel = formulary.vessel("starter-glass-1000");
+    plan.makes = chemistry::Millilitres(1000);
+    plan.formula = chemistry::Formula{plan.makes, {{"sodium-thiosulfate", "pentahydrate", 248.17}}};
+    const double crystals = plan.displaced().value();
+    // The same salt without its water of crystallisation, 90.07 g of it: that much less is added.
+    plan.formula = chemistry::Formula{plan.makes, {{"sodium-thiosulfate", "anhydrous", 158.10}}};
+    EXPECT_NEAR(plan.displaced().value(), crystals - 90.07 / 0.9982, 0.1);
+    plan.formula = chemistry::Formula{
+        plan.makes, {{"sodium-thiosulfate", {}, 400, chemistry::AmountUnit::Millilitre}}};
+    EXPECT_EQ(plan.powder(), 0);
+    EXPECT_EQ(plan.displaced(), chemistry::Millilitres(0)) << "not a gram, and never below nothing";
+}
+
+TEST(MixingPlan, theUsualWaterIsTheConstantThatIsShownForIt)
+{
+    const UsualWater fixer = usualWater(formulary::Role::Fixer);
+    EXPECT_EQ(fixer.low.value(), chemistry::kFixerWater.low);
+    EXPECT_EQ(fixer.high.value(), chemistry::kFixerWater.high);
+    const UsualWater developer = usualWater(formulary::Role::Developer);
+    EXPECT_GE(developer.low.value(), chemistry::kDeveloperWater.low);
+    EXPECT_LE(developer.high.value(), chemistry::kDeveloperWater.high);
+}
+
+TEST(MixingPlan, theLateFilmIsOneThatTheBatchDoes)
+{
+    const auto formulary = sample::starterFormulary();
+    MixingPlan plan;
+    plan.solution = formulary.solution("starter-mq-borax");
+    plan.vessel = formulary.vessel("starter-glass-1000");
+    const auto labels = [&](double ml) {
+        plan.makes = chemistry::Millilitres(ml);
+        QStringList all;
+        for (const FactorRow& row : becomesRows(plan, sample::day(0), english()))
+            all << row.label;
+        return all;
+    };
+    EXPECT_TRUE(labels(1000).contains("Tenth film's time"));
+    EXPECT_FALSE(labels(500).contains("Tenth film's time")) << "it does five";
+    EXPECT_TRUE(labels(500).contains("Last film's time, no. 5"));
+}
+
 TEST(WaterStep, blendsByMassAndTwoReadingsReplaceTheUsualPace)
 {
     Bench bench;
@@ -339,6 +430,22 @@ TEST(WaterStep, blendsByMassAndTwoReadingsReplaceTheUsualPace)
     EXPECT_TRUE(water->clock()->readingText().contains("19.4"));
     EXPECT_NEAR(*water->clock()->chart()->chart().marker, 41.5, 0.2);
     EXPECT_GT(*water->clock()->chart()->chart().marker, usual);
+}
+
+TEST(WaterStep, withoutATemperatureNoOldChartStandsOn)
+{
+    Bench bench;
+    bench.press();
+    bench.press();
+    auto* clock = bench.page.water()->clock();
+    ASSERT_TRUE(clock->chart()->isVisible());
+    clock->around()->setValue(std::nullopt);
+    emit clock->around()->valueChanged();
+    EXPECT_FALSE(clock->chart()->isVisible());
+    EXPECT_TRUE(clock->readingText().contains("missing"));
+    clock->around()->setValue(42);
+    emit clock->around()->valueChanged();
+    EXPECT_TRUE(clock->chart()->isVisible());
 }
 
 TEST(DissolveStep, countsDownToEachShake)
@@ -394,6 +501,20 @@ TEST(ChoiceStep, aPacketOfTheCupboardSetsTheVolumeAndTellsWhatAFilmCosts)
 
     choice->solution()->setCurrentText("Metol sulfite developer");
     EXPECT_FALSE(choice->packet()->isVisibleTo(choice)) << "no packet of that is there";
+}
+
+TEST(ChoiceStep, itMakesWhatIsUsualForTheBottleAsEverywhere)
+{
+    Bench bench;
+    ChoiceStep* choice = bench.page.choice();
+    const formulary::Vessel small{"small", "Small", chemistry::Millilitres(40)};
+    const formulary::Vessel odd{"odd", "Odd", chemistry::Millilitres(1250)};
+    for (const formulary::Vessel& vessel : {small, odd}) {
+        choice->setFormulary(bench.formulary, {std::make_shared<formulary::Vessel>(vessel)}, {},
+                             {});
+        EXPECT_EQ(choice->plan().makes, usualVolume(vessel)) << vessel.name;
+        EXPECT_LE(choice->plan().makes, vessel.capacity) << vessel.name;
+    }
 }
 
 TEST(ChoiceStep, rawChemicalsAreScaledInTheirOrderForTheHydrateAtHand)

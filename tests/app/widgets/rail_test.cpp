@@ -1,6 +1,8 @@
 #include "app/widgets/rail.h"
 
 #include <QAbstractButton>
+#include <QAction>
+#include <QMenu>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
@@ -30,6 +32,64 @@ TEST(Rail, KeysMoveBetweenPages)
     QTest::keyClick(&rail, Qt::Key_5, Qt::AltModifier);
     EXPECT_EQ(rail.page(), Page::Formulary);
     EXPECT_EQ(chosen.count(), 3);
+}
+
+TEST(Rail, TheChosenPageCanBeChosenAgain)
+{
+    Rail rail;
+    rail.show();
+    rail.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&rail));
+    QSignalSpy chosen(&rail, &Rail::pageChosen);
+    auto* shelf = rail.findChildren<QAbstractButton*>().front();
+    QTest::mouseClick(shelf, Qt::LeftButton);
+    ASSERT_EQ(chosen.count(), 1) << "a guide may stand in its place";
+    EXPECT_EQ(chosen[0][0].value<Page>(), Page::Shelf);
+    QTest::mouseClick(rail.findChildren<QAbstractButton*>()[1], Qt::LeftButton);
+    EXPECT_EQ(chosen.count(), 2) << "and another once";
+    QTest::keyClick(&rail, Qt::Key_2, Qt::AltModifier);
+    EXPECT_EQ(chosen.count(), 3);
+}
+
+TEST(Rail, AGuideInHandIsGoneBackToFromHere)
+{
+    Rail rail;
+    rail.resize(rail.width(), 700);
+    rail.show();
+    EXPECT_EQ(rail.findChild<QPushButton*>("guide"), nullptr);
+    rail.setGuide(QStringLiteral("Mixing Dev 2 · 9:44"));
+    auto* guide = rail.findChild<QPushButton*>("guide");
+    ASSERT_NE(guide, nullptr);
+    EXPECT_TRUE(guide->isVisible());
+    EXPECT_EQ(guide->text(), QStringLiteral("Mixing Dev 2 · 9:44"));
+    EXPECT_EQ(guide->accessibleName(), guide->text());
+    QSignalSpy wanted(&rail, &Rail::guideRequested);
+    QTest::mouseClick(guide, Qt::LeftButton);
+    EXPECT_EQ(wanted.count(), 1);
+    rail.setGuide({});
+    EXPECT_FALSE(guide->isVisible());
+}
+
+TEST(Rail, TheBooksNameIsWhereAnotherIsOpened)
+{
+    Rail rail;
+    rail.resize(rail.width(), 700);
+    rail.show();
+    rail.setBook(QStringLiteral("harbour-town-darkroom-2026.ullage"));
+    auto* book = rail.findChild<QPushButton*>("book");
+    ASSERT_NE(book, nullptr);
+    EXPECT_TRUE(book->isVisible());
+    EXPECT_EQ(book->accessibleName(), QStringLiteral("Book: harbour-town-darkroom-2026.ullage"));
+    EXPECT_LE(book->sizeHint().width(), rail.width()) << "cut off";
+    QSignalSpy open(&rail, &Rail::openBookRequested);
+    QSignalSpy fresh(&rail, &Rail::newBookRequested);
+    ASSERT_EQ(book->menu()->actions().size(), 2);
+    for (QAction* action : book->menu()->actions())
+        action->trigger();
+    EXPECT_EQ(open.count(), 1);
+    EXPECT_EQ(fresh.count(), 1);
+    rail.setBook({});
+    EXPECT_FALSE(book->isVisible());
 }
 
 TEST(Rail, OffersWhatCanBeDoneOnlyWhereSomethingIsWrong)

@@ -2,6 +2,7 @@
 #include "tests/app/window/window_kit.h"
 
 #include <QFile>
+#include <QStandardPaths>
 
 namespace ullage::app
 {
@@ -45,6 +46,16 @@ TEST(BookFiles, aFileThatIsNoBookIsRefusedAndTheOpenOneStays)
     EXPECT_EQ(at.asked.asked().size(), 2);
     EXPECT_NE(at.bottle("Dev 1"), nullptr);
     EXPECT_EQ(desk.preferences().lastBook(), QString());
+}
+
+TEST(BookFiles, aNewBookIsOfferedAmongTheUsersDocuments)
+{
+    Desk desk;
+    Window at(desk);
+    emit at.window.newBookRequested();
+    ASSERT_EQ(at.asked.asked().size(), 1);
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    EXPECT_EQ(at.asked.asked().front(), "New book|" + documents + "/darkroom.ullage");
 }
 
 TEST(BookFiles, aNewBookNeverOverwrites)

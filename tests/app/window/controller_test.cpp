@@ -2,10 +2,15 @@
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
+#include "app/mixing/choice_step.h"
+#include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_page.h"
+#include "app/widgets/done_line.h"
 #include "tests/app/window/window_kit.h"
 
+#include <QCheckBox>
 #include <QLineEdit>
+#include <QPushButton>
 
 namespace ullage::app
 {
@@ -36,6 +41,98 @@ TEST(Controller, undoIsGreyedWhereOnlyOthersEnteredSomething)
     desk.mix("starter-mq-borax", "starter-glass-500", 500, "Ours");
     EXPECT_EQ(at.action("Undo")->text().remove(u'&'), "Undo mixing Ours");
     EXPECT_TRUE(undo->isEnabled());
+}
+
+TEST(Controller, theGuideStandsInTheRailAndIsGoneBackTo)
+{
+    Desk desk;
+    Window at(desk);
+    emit at.window.mixRequested();
+    auto* guide = at.window.findChild<MixingPage*>();
+    ASSERT_NE(guide, nullptr);
+    QTest::mouseClick(at.window.findChild<Rail*>()->findChildren<QAbstractButton*>().front(),
+                      Qt::LeftButton);
+    EXPECT_TRUE(at.window.shelf()->isVisible()) << "Shelf in the rail leads to the shelf";
+    emit at.window.mixRequested();
+    Window::settle();
+    guide = at.window.findChild<MixingPage*>();
+    guide->next();
+    guide->next();
+    at.window.showPage(Page::Shelf);
+    EXPECT_TRUE(at.window.shelf()->isVisible());
+    const auto line = [&] { return at.window.findChild<QPushButton*>("guide"); };
+    ASSERT_TRUE(QTest::qWaitFor([&] { return line() && line()->isVisible(); }));
+    EXPECT_TRUE(line()->text().startsWith("Mixing ")) << line()->text().toStdString();
+    QTest::mouseClick(line(), Qt::LeftButton);
+    EXPECT_TRUE(guide->isVisible());
+    EXPECT_EQ(guide->step(), MixingPage::Step::Water) << "where it was";
+
+    guide->next();
+    guide->dissolve()->pour();
+    guide->dissolve()->clearBox()->setChecked(true);
+    const QString name = guide->choice()->plan().name;
+    for (int i = 0; i < 3; ++i)
+        guide->next();
+    EXPECT_TRUE(at.window.shelf()->isVisible()) << "logged, and with the bottle";
+    ASSERT_NE(at.bottle(name), nullptr);
+    EXPECT_EQ(at.bottle(name)->verdict, VerdictLook::Good);
+    EXPECT_EQ(at.window.shelf()->currentBottle(), at.bottle(name)->id);
+    auto* done = at.window.findChild<DoneLine*>();
+    ASSERT_TRUE(done->isVisible());
+    EXPECT_EQ(done->text(), QStringLiteral("%1 logged").arg(name));
+    QTest::mouseClick(done->undoButton(), Qt::LeftButton);
+    Window::settle();
+    EXPECT_EQ(at.bottle(name), nullptr) << "mixed and clear are one deed";
+    EXPECT_FALSE(done->isVisible());
+}
+
+TEST(Controller, loggingPlainlyClosesTheGuideThatLedToItAndNoOther)
+{
+    Desk desk;
+    Window at(desk);
+    emit at.window.mixRequested();
+    auto* guide = at.window.findChild<MixingPage*>();
+    for (int i = 0; i < 3; ++i)
+        guide->next();
+    emit at.window.enterRequested();
+    type(*at.dialog<MixDialog>(), "Name on the label", "Found");
+    at.dialog<MixDialog>()->accept();
+    Window::settle();
+    ASSERT_NE(at.window.findChild<MixingPage*>(), nullptr) << "that was another bottle";
+    emit at.window.findChild<MixingPage*>()->plainLogWanted();
+    type(*at.dialog<MixDialog>(), "Name on the label", "Dev 7");
+    at.dialog<MixDialog>()->accept();
+    Window::settle();
+    EXPECT_EQ(at.window.findChild<MixingPage*>(), nullptr);
+    EXPECT_TRUE(at.window.shelf()->isVisible());
+    EXPECT_EQ(at.window.shelf()->currentBottle(), at.bottle("Dev 7")->id);
+    EXPECT_EQ(at.window.findChild<DoneLine*>()->text(), "Dev 7 logged");
+    desk.record(at.bottle("Found")->id.toStdString(), ledger::Contaminated{"fixer"});
+    Window::settle();
+    EXPECT_TRUE(at.window.findChild<DoneLine*>()->text().isEmpty())
+        << "undo would take back something else by now";
+}
+
+TEST(Controller, theRedScreenIsAmongTheLooksAndLeftFromAnyPage)
+{
+    Desk desk;
+    Window at(desk);
+    QAction* red = at.action("Red screen");
+    ASSERT_NE(red, nullptr);
+    EXPECT_FALSE(red->isChecked());
+    red->trigger();
+    EXPECT_TRUE(Theme::instance().isDarkRoom());
+    for (const Page page : {Page::Shelf, Page::DayBook, Page::Formulary, Page::Bench}) {
+        Theme::instance().setDarkRoom(true);
+        EXPECT_TRUE(red->isChecked());
+        at.window.showPage(page);
+        Window::settle();
+        QWidget* focus = at.window.focusWidget();
+        QTest::keyClick(focus ? focus : &at.window, Qt::Key_Escape);
+        EXPECT_FALSE(Theme::instance().isDarkRoom()) << static_cast<int>(page);
+        EXPECT_FALSE(red->isChecked());
+    }
+    Theme::instance().setDarkRoom(false);
 }
 
 TEST(Controller, fromMixingToDiscardAndBackThroughTheWindow)

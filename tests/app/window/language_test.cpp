@@ -262,6 +262,12 @@ TEST(Language, aMixingUnderWayGoesOnInTheOtherLanguage)
     EXPECT_EQ(settledWords(*guide), before);
 }
 
+TEST(Language, areNamedInThemselvesAndEnglishIsNoCountrys)
+{
+    EXPECT_EQ(languageName(QStringLiteral("en")), QStringLiteral("English"));
+    EXPECT_EQ(languageName(QStringLiteral("de")), QStringLiteral("Deutsch"));
+}
+
 TEST(Language, theProgramsOwnWindowChangesToGermanAndBack)
 {
     Desk desk;
