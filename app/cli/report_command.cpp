@@ -56,11 +56,14 @@ QStringList rowOf(const ledger::Batch& batch, const Wording& wording)
     constexpr qsizetype kLongestWhy = 2000;
     const ledger::Assessment so = ledger::assess(batch);
     QStringList why;
+    if (so.shown == ledger::Verdict::Resting) {
+        why += restingSentence(batch, so, wording);
+    }
     for (const ledger::Reason& reason : forReading(so.reasons)) {
         why += reasonSentence(reason, batch, so, wording);
     }
     return {cell(batch.name),
-            verdictWord(so.verdict),
+            verdictWord(so.shown),
             so.filmsLeft ? filmsLeftText(*so.filmsLeft, wording) : kNone,
             volumeText(batch.volume, wording),
             so.discardBy ? store::dateText(*so.discardBy) : kNone,

@@ -45,12 +45,11 @@ signals:
     void deedDone(const QString& what);
 
 private:
-    void openMix(bool ofGuide);
-
     WindowParts m_parts;
 
     void oneMore(const Bottle& bottle);
     [[nodiscard]] QString hindranceText(const ledger::OneMore& more);
+    void openMix(bool ofGuide);
 };
 
 } // namespace ullage::app

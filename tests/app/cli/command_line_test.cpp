@@ -28,6 +28,19 @@ protected:
 
 } // namespace
 
+TEST_F(CommandTest, TheReportSaysWhatRestsAndTheJournalsVerdictStaysOneOfTheFour)
+{
+    const QByteArray only = kHead + kSolution + kVessel + kMixed; // and nothing else
+    ASSERT_EQ(run({"import", write("mixed.jsonl", only)}).code, kDone);
+    const QStringList at{"--at", "2026-06-01T10:05:00Z"};
+    const Answer table = run(QStringList{"report"} + at);
+    EXPECT_TRUE(table.out.contains("Resting")) << table.out.constData();
+    EXPECT_TRUE(table.out.contains("look again in 5 min")) << table.out.constData();
+    const Answer json = run(QStringList{"report", "--json"} + at);
+    const auto bottle = QJsonDocument::fromJson(json.out).array()[0].toObject();
+    EXPECT_EQ(bottle["verdict"].toString(), "good");
+}
+
 TEST_F(CommandTest, ImportsReportsAndExports)
 {
     const QString journal = write("season.jsonl", kStart);
