@@ -80,6 +80,9 @@ Result<std::vector<Event>> bathsOf(Book& book, const Event& last)
 
 Result<OneMore> oneMore(Book& book, const std::string& batch, Instant now)
 {
+    if (const auto known = book.batch(batch, now); !known) {
+        return tl::unexpected(known.error());
+    }
     const auto last = lastLoad(book, batch, now);
     if (!last) {
         return tl::unexpected(last.error());
