@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>drawing off %1</source>
-        <translation>Abziehen aus %1</translation>
+        <translation>Entnahme aus %1</translation>
     </message>
     <message>
         <source>moving %1</source>
@@ -38,10 +38,6 @@
     <message>
         <source>clearing test of %1</source>
         <translation>Klärprobe von %1</translation>
-    </message>
-    <message>
-        <source>strip test of %1</source>
-        <translation>Teststreifen von %1</translation>
     </message>
     <message>
         <source>looking at %1</source>
@@ -102,6 +98,18 @@
     <message>
         <source>filtering %1</source>
         <translation>%1 filtern</translation>
+    </message>
+    <message>
+        <source>control strip of %1</source>
+        <translation>Kontrollstreifen von %1</translation>
+    </message>
+    <message>
+        <source>exchanging the baths %1</source>
+        <translation>Tausch der Bäder %1</translation>
+    </message>
+    <message>
+        <source>correcting %1</source>
+        <translation>%1 berichtigen</translation>
     </message>
 </context>
 <context>
@@ -570,10 +578,6 @@
         <translation>Entwickler zurück in %1, Fixierbad zurück in %2. Nie eines ins andere.</translation>
     </message>
     <message>
-        <source>Gloves on: developer can make skin allergic for good.</source>
-        <translation>Handschuhe an: Entwickler kann die Haut dauerhaft allergisch machen.</translation>
-    </message>
-    <message>
         <source>Into %1 and no other bottle.</source>
         <translation>In %1 und keine andere Flasche.</translation>
     </message>
@@ -602,7 +606,7 @@
     </message>
     <message>
         <source>Acid stop, running wash</source>
-        <translation>Stoppbad, fließend</translation>
+        <translation>Stoppbad, Wässern fließend</translation>
     </message>
     <message>
         <source>Water stop, wash by fill and dump</source>
@@ -610,11 +614,7 @@
     </message>
     <message>
         <source>Water stop, running wash</source>
-        <translation>Wasserstopp, fließend</translation>
-    </message>
-    <message>
-        <source>The developing time needs a figure of the film&apos;s maker.</source>
-        <translation>Die Entwicklungszeit braucht eine Angabe des Filmherstellers.</translation>
+        <translation>Wasserstopp, Wässern fließend</translation>
     </message>
     <message>
         <source>%1 is outside %2 to %3, and no figure entered reaches there.</source>
@@ -677,6 +677,83 @@
     <message>
         <source>%1, raised to the packet&apos;s shortest, %2</source>
         <translation>%1, angehoben auf die kürzeste Zeit der Packung, %2</translation>
+    </message>
+    <message>
+        <source>Developer can make skin allergic for good.</source>
+        <translation>Entwickler kann die Haut auf Dauer allergisch machen.</translation>
+    </message>
+    <message>
+        <source>The developing time needs a leaflet time.</source>
+        <translation>Die Entwicklungszeit braucht eine Zeit vom Beipackzettel.</translation>
+    </message>
+</context>
+<context>
+    <name>BenchCues</name>
+    <message>
+        <source>Let the water run for %1</source>
+        <translation>Das Wasser noch %1 laufen lassen</translation>
+    </message>
+    <message>
+        <source>Let it stand for %1</source>
+        <translation>Noch %1 stehen lassen</translation>
+    </message>
+    <message>
+        <source>change the water in %1</source>
+        <translation>Wasser wechseln in %1</translation>
+    </message>
+    <message>
+        <source>Pour back now</source>
+        <translation>Jetzt zurückgießen</translation>
+    </message>
+    <message>
+        <source>Change the water now</source>
+        <translation>Jetzt das Wasser wechseln</translation>
+    </message>
+    <message>
+        <source>Agitate now, %1 more</source>
+        <translation>Jetzt kippen, noch %1</translation>
+    </message>
+    <message>
+        <source>Agitate now</source>
+        <translation>Jetzt kippen</translation>
+    </message>
+    <message>
+        <source>Change the water in %1</source>
+        <translation>Wasser wechseln in %1</translation>
+    </message>
+    <message>
+        <source>agitate in %1</source>
+        <translation>kippen in %1</translation>
+    </message>
+    <message>
+        <source>Agitate in %1</source>
+        <translation>Kippen in %1</translation>
+    </message>
+    <message>
+        <source>Ready: pour, then start</source>
+        <translation>Bereit: eingießen, dann starten</translation>
+    </message>
+    <message>
+        <source>On hold: the film is still in the bath</source>
+        <translation>Angehalten: der Film liegt noch im Bad</translation>
+    </message>
+    <message>
+        <source>Time is up: next step</source>
+        <translation>Die Zeit ist um: nächster Schritt</translation>
+    </message>
+    <message>
+        <source>then: %1</source>
+        <comment>next step</comment>
+        <translation>dann: %1</translation>
+    </message>
+    <message>
+        <source>Only %1 of %2</source>
+        <comment>time in the bath, time planned</comment>
+        <translation>Erst %1 von %2</translation>
+    </message>
+    <message>
+        <source>Press it once more to leave this step all the same</source>
+        <translation>Noch einmal drücken, um diesen Schritt trotzdem zu verlassen</translation>
     </message>
 </context>
 <context>
@@ -807,6 +884,10 @@
         <source>%1 has done film: what is poured away after one load is taken from a fresh bottle.</source>
         <translation>In %1 war schon Film: was nach einem Durchgang weggegossen wird, nimmt man aus einer frischen Flasche.</translation>
     </message>
+    <message>
+        <source>The only bottle of this developer with room for it.</source>
+        <translation>Die einzige Flasche dieses Entwicklers, die es noch schafft.</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>
@@ -827,14 +908,6 @@
         <translation>Immer die ganze Packung auf einmal: Eine Packung ist nicht durchweg gleich gemischt.</translation>
     </message>
     <message>
-        <source>Developer can make skin allergic for good. Its hydroquinone and metol carry hazard statements H302, H317, H318, H341, H351 and H410. Wear gloves; rinse splashes off at once.</source>
-        <translation>Entwickler kann die Haut auf Dauer allergisch machen. Hydrochinon und Metol darin tragen die Gefahrenhinweise H302, H317, H318, H341, H351 und H410. Handschuhe tragen; Spritzer sofort abspülen.</translation>
-    </message>
-    <message>
-        <source>Glacial acetic acid burns skin and eyes and catches fire (H226, H314). Use it diluted wherever you can buy it so.</source>
-        <translation>Eisessig verätzt Haut und Augen und ist entzündlich (H226, H314). Wo immer erhältlich, verdünnt verwenden.</translation>
-    </message>
-    <message>
         <source>Never mix with bleach, ammonia or other cleaners.</source>
         <translation>Nie mit Chlorbleiche, Ammoniak oder anderen Reinigern mischen.</translation>
     </message>
@@ -849,10 +922,6 @@
     <message>
         <source>Gloves and eye protection on; air moving through the room.</source>
         <translation>Handschuhe an, Augenschutz auf; Raum lüften.</translation>
-    </message>
-    <message>
-        <source>Never in a bottle that looks like food or drink, unless a label covers it.</source>
-        <translation>Nie in eine Flasche, die nach Lebensmittel oder Getränk aussieht, außer ein Etikett verdeckt das.</translation>
     </message>
     <message>
         <source>Label it “photographic solution, not for drinking”, with date and contents. Keep it away from children and animals.</source>
@@ -884,7 +953,7 @@
     </message>
     <message>
         <source>The packet, its safety data sheet and your local rules come first.</source>
-        <translation>Packung, Sicherheitsdatenblatt und örtliche Vorschriften gehen vor.</translation>
+        <translation>Packung, Datenblatt und örtliche Vorschriften gehen vor.</translation>
     </message>
     <message>
         <source>Mixing</source>
@@ -905,6 +974,62 @@
     <message>
         <source>Always</source>
         <translation>Immer</translation>
+    </message>
+    <message>
+        <source>Developer can make skin allergic for good. Wear gloves; rinse splashes off at once.</source>
+        <translation>Entwickler kann die Haut auf Dauer allergisch machen. Handschuhe tragen; Spritzer sofort abspülen.</translation>
+    </message>
+    <message>
+        <source>Borax may damage fertility and the unborn child (H360): check its data sheet.</source>
+        <translation>Borax kann die Fruchtbarkeit beeinträchtigen und das Kind im Mutterleib schädigen (H360): das Datenblatt beachten.</translation>
+    </message>
+    <message>
+        <source>Glacial acetic acid burns skin and eyes (H314), and its vapour can catch fire (H226): no flame near it. Buy it diluted where you can.</source>
+        <translation>Eisessig verätzt Haut und Augen (H314), und sein Dampf kann sich entzünden (H226): keine Flamme in der Nähe. Möglichst verdünnt kaufen.</translation>
+    </message>
+    <message>
+        <source>No eating, drinking or smoking; wash your hands afterwards.</source>
+        <translation>Nicht essen, trinken oder rauchen; danach die Hände waschen.</translation>
+    </message>
+    <message>
+        <source>Into the eyes: rinse with water for several minutes and get medical help.</source>
+        <translation>In die Augen gelangt: mehrere Minuten mit Wasser spülen und ärztliche Hilfe holen.</translation>
+    </message>
+    <message>
+        <source>To smell a solution, fan its air towards you; never sniff at the bottle.</source>
+        <translation>Zum Riechen die Luft über der Lösung mit der Hand zufächeln; nie an der Flasche schnuppern.</translation>
+    </message>
+    <message>
+        <source>A bottle that stands in a warming bath: loosen its cap.</source>
+        <translation>Steht eine Flasche im warmen Wasserbad: den Verschluss lockern.</translation>
+    </message>
+    <message>
+        <source>The red screen fogs panchromatic film outside a closed tank.</source>
+        <translation>Der rote Bildschirm verschleiert panchromatischen Film außerhalb der geschlossenen Dose.</translation>
+    </message>
+    <message>
+        <source>Never in a food or drink bottle.</source>
+        <translation>Nie in eine Lebensmittel- oder Getränkeflasche.</translation>
+    </message>
+    <message>
+        <source>Filling up with gas: inert gas only (nitrogen, argon), never lighter gas.</source>
+        <translation>Auffüllen mit Gas: nur Schutzgas (Stickstoff, Argon), nie Feuerzeuggas.</translation>
+    </message>
+    <message>
+        <source>Acid baths can build pressure: open the cap slowly.</source>
+        <translation>Saure Bäder können Druck aufbauen: den Verschluss langsam öffnen.</translation>
+    </message>
+    <message>
+        <source>One can for each kind of solution. Acid with sulfite or thiosulfate frees sulfur dioxide; alkali with a rapid (ammonium) fixer frees ammonia.</source>
+        <translation>Für jede Art von Lösung ein eigener Kanister. Säure setzt aus Sulfit oder Thiosulfat Schwefeldioxid frei; Lauge setzt aus einem Schnellfixierbad (Ammonium) Ammoniak frei.</translation>
+    </message>
+    <message>
+        <source>What is in it</source>
+        <translation>Was darin ist</translation>
+    </message>
+    <message>
+        <source>Contains %1 (%2): see its data sheet.</source>
+        <translation>Enthält %1 (%2): siehe das Datenblatt.</translation>
     </message>
 </context>
 <context>
@@ -1039,7 +1164,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Verdict</source>
-        <translation>Urteil</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Films left</source>
@@ -1082,20 +1207,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 <context>
     <name>CopyCommands</name>
     <message>
-        <source>entry %1</source>
-        <translation>Eintrag %1</translation>
-    </message>
-    <message>
-        <source>entries %1 to %2</source>
-        <translation>Einträge %1 bis %2</translation>
-    </message>
-    <message>
-        <source>missing: %1
-</source>
-        <translation>fehlt: %1
-</translation>
-    </message>
-    <message>
         <source>No copy of the book was made: %1</source>
         <translation>Vom Buch wurde keine Kopie angelegt: %1</translation>
     </message>
@@ -1135,6 +1246,12 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>ergänzt aus %1
 </translation>
     </message>
+    <message>
+        <source>missing: entry %1 (%2)
+</source>
+        <translation>fehlt: Eintrag %1 (%2)
+</translation>
+    </message>
 </context>
 <context>
     <name>CopyWords</name>
@@ -1145,34 +1262,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>event</source>
         <translation>Ereignis</translation>
-    </message>
-    <message>
-        <source>solution</source>
-        <translation>Lösung</translation>
-    </message>
-    <message>
-        <source>vessel</source>
-        <translation>Gefäß</translation>
-    </message>
-    <message>
-        <source>film</source>
-        <translation>Film</translation>
-    </message>
-    <message>
-        <source>packet</source>
-        <translation>Packung</translation>
-    </message>
-    <message>
-        <source>chemical</source>
-        <translation>Chemikalie</translation>
-    </message>
-    <message>
-        <source>development time</source>
-        <translation>Entwicklungszeit</translation>
-    </message>
-    <message>
-        <source>mark on a film</source>
-        <translation>Vermerk zu einem Film</translation>
     </message>
     <message>
         <source>Not backed up</source>
@@ -1280,8 +1369,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Fehlt: Einträge %1 bis %2</translation>
     </message>
     <message>
-        <source>“%1”: %2</source>
-        <translation>„%1“: %2</translation>
+        <source>Last good copy %1</source>
+        <translation>Letzte gute Kopie %1</translation>
     </message>
 </context>
 <context>
@@ -1301,7 +1390,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>one-shot</source>
-        <translation>einmal benutzt</translation>
+        <translation>Einmalbad</translation>
     </message>
     <message>
         <source>%1 lost</source>
@@ -1361,6 +1450,31 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Not as it was entered</source>
         <translation>Nicht so, wie es eingetragen wurde</translation>
     </message>
+    <message>
+        <source>The book&apos;s file is damaged: nobody can tell how many, back to %1.</source>
+        <translation>Die Datei des Buches ist beschädigt: Wie viele es sind, weiß niemand, zurück bis %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s)</source>
+        <translation>
+            <numerusform>%Ln Eintrag</numerusform>
+            <numerusform>%Ln Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of %2. The book&apos;s file is damaged.</source>
+        <comment>entries, day</comment>
+        <translation>%1 vom %2. Die Datei des Buches ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>%1 between %2 and %3. The book&apos;s file is damaged.</source>
+        <comment>entries, days</comment>
+        <translation>%1 zwischen %2 und %3. Die Datei des Buches ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>Here entries cannot be read</source>
+        <translation>Hier lassen sich Einträge nicht lesen</translation>
+    </message>
 </context>
 <context>
     <name>DayFacts</name>
@@ -1419,7 +1533,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Print the day book</source>
-        <translation>Tagebuch drucken</translation>
+        <translation>Laborbuch drucken</translation>
     </message>
 </context>
 <context>
@@ -1532,10 +1646,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>cannot be taken back: what happened later rests on it. Take that back first.</source>
         <translation>kann nicht zurückgenommen werden: Späteres baut darauf auf. Das Spätere zuerst zurücknehmen.</translation>
-    </message>
-    <message>
-        <source>there is no figure for this, and so no time. Enter the film maker&apos;s time.</source>
-        <translation>dafür gibt es keinen Wert und damit keine Zeit. Die Zeit des Filmherstellers eingeben.</translation>
     </message>
     <message>
         <source>“%1” does not suit this.</source>
@@ -1651,7 +1761,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>there is nothing of this window&apos;s to undo. What others entered is taken back from the Day book.</source>
-        <translation>in diesem Fenster ist nichts rückgängig zu machen. Was andere eingetragen haben, wird im Tagebuch zurückgenommen.</translation>
+        <translation>in diesem Fenster ist nichts rückgängig zu machen. Was andere eingetragen haben, wird im Laborbuch zurückgenommen.</translation>
     </message>
     <message>
         <source>this file is the open book itself. Choose another file.</source>
@@ -1754,6 +1864,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>The book is damaged and can only be read. Nothing more is entered into it. Restore a copy, or salvage what is left.</source>
         <translation>Das Buch ist beschädigt und kann nur gelesen werden. Es wird nichts mehr eingetragen. Stellen Sie eine Kopie wieder her oder bergen Sie, was noch da ist.</translation>
     </message>
+    <message>
+        <source>entry %1 (%2)</source>
+        <translation>Eintrag %1 (%2)</translation>
+    </message>
+    <message>
+        <source>there is no figure for this, and so no time. Enter the leaflet time.</source>
+        <translation>dafür gibt es keinen Wert und damit keine Zeit. Die Zeit vom Beipackzettel eingeben.</translation>
+    </message>
 </context>
 <context>
     <name>Events</name>
@@ -1785,7 +1903,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>%1, one-shot</source>
-        <translation>%1, Einmalentwickler</translation>
+        <translation>%1, Einmalbad</translation>
     </message>
     <message>
         <source>%1, %2 lost</source>
@@ -1797,7 +1915,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Drew off %1</source>
-        <translation>%1 abgezogen</translation>
+        <translation>%1 entnommen</translation>
     </message>
     <message>
         <source>Moved to %1</source>
@@ -1818,10 +1936,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Cleared in %1 s at %2</source>
         <translation>Geklärt in %1 s bei %2</translation>
-    </message>
-    <message>
-        <source>Strip test</source>
-        <translation>Teststreifen</translation>
     </message>
     <message>
         <source>%1, density %2</source>
@@ -1878,7 +1992,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Drawn off</source>
-        <translation>Abgezogen</translation>
+        <translation>Entnommen</translation>
     </message>
     <message>
         <source>Moved</source>
@@ -2004,6 +2118,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>into a bottle of its own</source>
         <translation>in eine eigene Flasche</translation>
     </message>
+    <message>
+        <source>Control strip</source>
+        <translation>Kontrollstreifen</translation>
+    </message>
 </context>
 <context>
     <name>Explanations</name>
@@ -2065,11 +2183,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Every film leaves its silver: films ÷ litres × grams for a film. Topping up thins it, drawing off does not.</source>
-        <translation>Jeder Film hinterlässt sein Silber: Filme ÷ Liter × Gramm je Film. Nachfüllen verdünnt es, Abziehen nicht.</translation>
+        <translation>Jeder Film hinterlässt sein Silber: Filme ÷ Liter × Gramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
     </message>
     <message>
         <source>Every film leaves its bromide: films ÷ litres × milligrams for a film. Topping up thins it, drawing off does not.</source>
-        <translation>Jeder Film hinterlässt sein Bromid: Filme ÷ Liter × Milligramm je Film. Nachfüllen verdünnt es, Abziehen nicht.</translation>
+        <translation>Jeder Film hinterlässt sein Bromid: Filme ÷ Liter × Milligramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
     </message>
     <message>
         <source>Counted, not measured: a film leaves 0.11 to 0.21 g.</source>
@@ -2176,10 +2294,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Es bleibt nichts mehr zu entwickeln, oder es ist keine Ergiebigkeit bekannt.</translation>
     </message>
     <message>
-        <source>around %1</source>
-        <translation>etwa %1</translation>
-    </message>
-    <message>
         <source>Loads still to come</source>
         <translation>Noch kommende Ladungen</translation>
     </message>
@@ -2204,28 +2318,12 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Entwicklungszeit</translation>
     </message>
     <message>
-        <source>Time = film maker&apos;s time at this temperature × wear × strip. Between two entered times a straight line in the logarithm of time; outside them by Q10 from the nearest.</source>
-        <translation>Zeit = Zeit des Filmherstellers bei dieser Temperatur × Verbrauch × Teststreifen. Zwischen zwei eingegebenen Zeiten eine Gerade im Logarithmus der Zeit; außerhalb nach Q10 von der nächstliegenden aus.</translation>
-    </message>
-    <message>
-        <source>Film maker&apos;s time, %1</source>
-        <translation>Zeit des Filmherstellers, %1</translation>
-    </message>
-    <message>
         <source>Wear, %1</source>
         <translation>Verbrauch, %1</translation>
     </message>
     <message>
-        <source>Strip</source>
-        <translation>Teststreifen</translation>
-    </message>
-    <message>
         <source>Entered, %1</source>
         <translation>Eingegeben, %1</translation>
-    </message>
-    <message>
-        <source>Outside the entered times, so by Q10.</source>
-        <translation>Außerhalb der eingegebenen Zeiten, daher nach Q10.</translation>
     </message>
     <message>
         <source>Outside %1 to %2, where times are seldom tried.</source>
@@ -2561,24 +2659,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Potenz der Zeit, mit der die Dichte wächst</translation>
     </message>
     <message>
-        <source>The strip&apos;s factor was accepted or entered by hand.</source>
-        <translation>Der Faktor des Streifens wurde von Hand übernommen oder eingetragen.</translation>
-    </message>
-    <message>
         <source>What would help is reckoned the same way: on from today, once with the change and once without it.</source>
         <translation>Was helfen würde, ist ebenso gerechnet: von heute an weiter, einmal mit der Änderung und einmal ohne.</translation>
-    </message>
-    <message>
-        <source>Limits of the strips</source>
-        <translation>Grenzen der Streifen</translation>
-    </message>
-    <message>
-        <source>Centre = mean of the strips before it that lay within. Limits = centre ± 3 × mean difference of neighbours ÷ 1.128.</source>
-        <translation>Mitte = Mittel der früheren Streifen, die innerhalb lagen. Grenzen = Mitte ± 3 × mittlerer Unterschied der Nachbarn ÷ 1,128.</translation>
-    </message>
-    <message>
-        <source>Strips</source>
-        <translation>Streifen</translation>
     </message>
     <message>
         <source>Centre</source>
@@ -2601,12 +2683,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Außer Kontrolle: hintereinander auf einer Seite</translation>
     </message>
     <message>
-        <source>A strip beyond them asks for a cause. What it proposes for the time is an assumption, and yours to accept or not.</source>
-        <translation>Ein Streifen außerhalb verlangt nach einer Ursache. Was er für die Zeit vorschlägt, ist eine Annahme; Sie nehmen sie an oder nicht.</translation>
-    </message>
-    <message>
         <source>Fixing time = 2 × clearing time of the fresh solution. It grows with film: a clearing test makes it this bottle&apos;s own.</source>
-        <translation>Fixierzeit = 2 × Klärzeit der frischen Lösung. Sie wächst mit jedem Film: ein Klärtest macht sie zur Zeit dieser Flasche.</translation>
+        <translation>Fixierzeit = 2 × Klärzeit der frischen Lösung. Sie wächst mit jedem Film: eine Klärprobe macht sie zur Zeit dieser Flasche.</translation>
     </message>
     <message>
         <source>Says how fast the solution takes up oxygen where it stands open: in this time a litre in an 8 × 10 in tray has had what it can take.</source>
@@ -2670,7 +2748,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>the last test, carried on so that it doubles over the capacity; a line needs three tests at two levels of wear</source>
-        <translation>die letzte Probe, so fortgeführt, dass sie sich über die Kapazität verdoppelt; eine Gerade braucht drei Proben bei zwei Ständen der Abnutzung</translation>
+        <translation>die letzte Probe, so fortgeführt, dass sie sich über die Ergiebigkeit verdoppelt; eine Gerade braucht drei Proben bei zwei Ständen der Abnutzung</translation>
     </message>
     <message>
         <source>Raised to the packet&apos;s shortest time, %1.</source>
@@ -2683,6 +2761,98 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>A second time for another temperature would be better.</source>
         <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>Time = leaflet time at this temperature × wear × control strip. Between two entered times a straight line in the logarithm of time; outside them extended by Q10 from the nearest.</source>
+        <translation>Zeit = Zeit vom Beipackzettel bei dieser Temperatur × Verbrauch × Kontrollstreifen. Zwischen zwei eingetragenen Zeiten eine Gerade im Logarithmus der Zeit; außerhalb mit Q10 von der nächsten aus fortgeführt.</translation>
+    </message>
+    <message>
+        <source>Leaflet time, %1</source>
+        <translation>Zeit vom Beipackzettel, %1</translation>
+    </message>
+    <message>
+        <source>Control strip</source>
+        <translation>Kontrollstreifen</translation>
+    </message>
+    <message>
+        <source>Outside the entered times: extended by Q10.</source>
+        <translation>Außerhalb der eingetragenen Zeiten: mit Q10 fortgeführt.</translation>
+    </message>
+    <message>
+        <source>The control strip&apos;s factor was accepted or entered by hand.</source>
+        <translation>Der Faktor des Kontrollstreifens wurde von Hand übernommen oder eingetragen.</translation>
+    </message>
+    <message>
+        <source>Limits of the control strips</source>
+        <translation>Grenzen der Kontrollstreifen</translation>
+    </message>
+    <message>
+        <source>Centre = mean of the control strips before it that lay within. Limits = centre ± 3 × mean difference of neighbours ÷ 1.128.</source>
+        <translation>Mitte = Mittel der früheren Kontrollstreifen, die innerhalb lagen. Grenzen = Mitte ± 3 × mittlerer Unterschied der Nachbarn ÷ 1,128.</translation>
+    </message>
+    <message>
+        <source>Control strips</source>
+        <translation>Kontrollstreifen</translation>
+    </message>
+    <message>
+        <source>A control strip beyond them asks for a cause. What it proposes for the time is an assumption, and yours to accept or not.</source>
+        <translation>Ein Kontrollstreifen außerhalb verlangt nach einer Ursache. Was er für die Zeit vorschlägt, ist eine Annahme; Sie nehmen sie an oder nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>FaultWords</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>bottle, what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>between %1 and %2</source>
+        <comment>moments</comment>
+        <translation>zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>%1 “%2”</source>
+        <comment>type of entry, its name</comment>
+        <translation>%1 „%2“</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing %1.</source>
+        <comment>between two moments</comment>
+        <translation>
+            <numerusform>%Ln Eintrag fehlt %1.</numerusform>
+            <numerusform>%Ln Einträge fehlen %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing after %1.</source>
+        <translation>
+            <numerusform>%Ln Eintrag fehlt nach %1.</numerusform>
+            <numerusform>%Ln Einträge fehlen nach %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing before %1.</source>
+        <translation>
+            <numerusform>%Ln Eintrag fehlt vor %1.</numerusform>
+            <numerusform>%Ln Einträge fehlen vor %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing.</source>
+        <translation>
+            <numerusform>%Ln Eintrag fehlt.</numerusform>
+            <numerusform>%Ln Einträge fehlen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 They lay %2.</source>
+        <comment>what is missing; between two moments</comment>
+        <translation>%1 Das war %2.</translation>
     </message>
 </context>
 <context>
@@ -2698,14 +2868,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>When</source>
         <translation>Zeitpunkt</translation>
-    </message>
-    <message>
-        <source>Film maker&apos;s time</source>
-        <translation>Zeit des Filmherstellers</translation>
-    </message>
-    <message>
-        <source>Film maker&apos;s temperature</source>
-        <translation>Temperatur des Filmherstellers</translation>
     </message>
     <message>
         <source>Bottle</source>
@@ -2907,29 +3069,17 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Mark taken back</source>
         <translation>Zurückgenommener Vermerk</translation>
     </message>
+    <message>
+        <source>Leaflet time</source>
+        <translation>Zeit vom Beipackzettel</translation>
+    </message>
+    <message>
+        <source>Leaflet temperature</source>
+        <translation>Temperatur vom Beipackzettel</translation>
+    </message>
 </context>
 <context>
     <name>Figures</name>
-    <message>
-        <source>P</source>
-        <comment>letter for published</comment>
-        <translation>V</translation>
-    </message>
-    <message>
-        <source>C</source>
-        <comment>letter for computed</comment>
-        <translation>B</translation>
-    </message>
-    <message>
-        <source>K</source>
-        <comment>letter for common practice</comment>
-        <translation>P</translation>
-    </message>
-    <message>
-        <source>M</source>
-        <comment>letter for from memory</comment>
-        <translation>G</translation>
-    </message>
     <message>
         <source>no source given</source>
         <translation>keine Quelle angegeben</translation>
@@ -3012,7 +3162,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Fixing, tabular grains</source>
-        <translation>Fixieren, Tafelkorn</translation>
+        <translation>Fixieren, Flachkristalle</translation>
     </message>
     <message>
         <source>Top-up for a film</source>
@@ -3317,6 +3467,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <comment>what is wrong with negatives, reason</comment>
         <translation>Nicht der Grund für „%1“: %2.</translation>
     </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <comment>step, time it took, time planned</comment>
+        <translation>%1: %2 von %3</translation>
+    </message>
 </context>
 <context>
     <name>Films</name>
@@ -3381,7 +3536,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>stained</source>
         <comment>negatives</comment>
-        <translation>fleckig</translation>
+        <translation>verfärbt</translation>
     </message>
     <message>
         <source>not clear</source>
@@ -3605,7 +3760,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>At its capacity of %1 it holds about %2 g of silver per litre.</source>
-        <translation>Am Ende seiner Kapazität von %1 enthält es etwa %2 g Silber je Liter.</translation>
+        <translation>Am Ende seiner Ergiebigkeit von %1 enthält es etwa %2 g Silber je Liter.</translation>
     </message>
     <message>
         <source>silver</source>
@@ -3761,10 +3916,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>HDPE (steifer, milchiger Kunststoff)</translation>
     </message>
     <message>
-        <source>LDPE (soft plastic, accordion)</source>
-        <translation>LDPE (weicher Kunststoff, Faltflasche)</translation>
-    </message>
-    <message>
         <source>PP (hard plastic)</source>
         <translation>PP (harter Kunststoff)</translation>
     </message>
@@ -3824,6 +3975,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1, %2 wide, by length</source>
         <comment>film, its width</comment>
         <translation>%1, %2 breit, nach Länge</translation>
+    </message>
+    <message>
+        <source>LDPE (soft plastic, bellows)</source>
+        <translation>LDPE (weicher Kunststoff, Faltenbalg)</translation>
     </message>
 </context>
 <context>
@@ -3898,16 +4053,20 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <comment>salt, its form</comment>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>metol</source>
+        <translation>Metol</translation>
+    </message>
+    <message>
+        <source>hydroquinone</source>
+        <translation>Hydrochinon</translation>
+    </message>
 </context>
 <context>
     <name>Happenings</name>
     <message>
         <source>Film went through</source>
         <translation>Film lief durch</translation>
-    </message>
-    <message>
-        <source>Run film</source>
-        <translation>Film entwickeln</translation>
     </message>
     <message>
         <source>Log this run</source>
@@ -3927,15 +4086,15 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Drawn off</source>
-        <translation>Abgezogen</translation>
+        <translation>Entnommen</translation>
     </message>
     <message>
         <source>Draw off %1</source>
-        <translation>%1 abziehen</translation>
+        <translation>Aus %1 entnehmen</translation>
     </message>
     <message>
         <source>Draw off</source>
-        <translation>Abziehen</translation>
+        <translation>Entnehmen</translation>
     </message>
     <message>
         <source>Moved to another bottle</source>
@@ -4045,6 +4204,34 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Discard</source>
         <translation>Entsorgen</translation>
     </message>
+    <message>
+        <source>Log a run</source>
+        <translation>Durchgang eintragen</translation>
+    </message>
+    <message>
+        <source>Silver measured</source>
+        <translation>Silber gemessen</translation>
+    </message>
+    <message>
+        <source>Measure the silver in %1</source>
+        <translation>Silber in %1 messen</translation>
+    </message>
+    <message>
+        <source>Save measurement</source>
+        <translation>Messung speichern</translation>
+    </message>
+    <message>
+        <source>Filtered</source>
+        <translation>Gefiltert</translation>
+    </message>
+    <message>
+        <source>Filter %1</source>
+        <translation>%1 filtern</translation>
+    </message>
+    <message>
+        <source>Mark filtered</source>
+        <translation>Als gefiltert vermerken</translation>
+    </message>
 </context>
 <context>
     <name>KnownTimes</name>
@@ -4060,6 +4247,32 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>a film not named</source>
         <translation>ein Film ohne Namen</translation>
+    </message>
+</context>
+<context>
+    <name>LoadQuestion</name>
+    <message>
+        <source>%1 can do %2 more.</source>
+        <comment>bottle, films</comment>
+        <translation>%1 reicht noch für %2.</translation>
+    </message>
+    <message>
+        <source>A tank hardly takes more than %1 at once.</source>
+        <translation>Mehr als %1 fasst eine Dose kaum auf einmal.</translation>
+    </message>
+    <message>
+        <source>So much film?</source>
+        <translation>So viel Film?</translation>
+    </message>
+    <message>
+        <source>Is it really %1 in one load?</source>
+        <comment>films</comment>
+        <translation>Sind es wirklich %1 in einer Ladung?</translation>
+    </message>
+    <message>
+        <source>Yes, %1</source>
+        <comment>films</comment>
+        <translation>Ja, %1</translation>
     </message>
 </context>
 <context>
@@ -4238,6 +4451,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Books (*.ullage);;All files (*)</source>
         <translation>Bücher (*.ullage);;Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>It was in %1.</source>
+        <comment>a folder</comment>
+        <translation>Es lag in %1.</translation>
+    </message>
 </context>
 <context>
     <name>Mixing</name>
@@ -4346,6 +4564,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>The bottle in the room</source>
         <translation>Die Flasche im Raum</translation>
     </message>
+    <message>
+        <source>Last film&apos;s time, no. %1</source>
+        <translation>Zeit des letzten Films, Nr. %1</translation>
+    </message>
 </context>
 <context>
     <name>MixingFigures</name>
@@ -4440,10 +4662,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Other baths</source>
         <translation>Andere Bäder</translation>
-    </message>
-    <message>
-        <source>no published source</source>
-        <translation>keine veröffentlichte Quelle</translation>
     </message>
     <message>
         <source>Water at %1 weighs</source>
@@ -4550,20 +4768,118 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>The usual time constant grows with the cube root of the volume. Two readings of your own thermometer replace it.</source>
         <translation>Die übliche Zeitkonstante wächst mit der Kubikwurzel des Volumens. Zwei Ablesungen Ihres eigenen Thermometers ersetzen sie.</translation>
     </message>
+    <message>
+        <source>What their packets ask for</source>
+        <translation>Was ihre Packungen verlangen</translation>
+    </message>
+</context>
+<context>
+    <name>MomentWords</name>
+    <message>
+        <source>now</source>
+        <comment>typed as a moment; several words, comma between</comment>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <comment>typed; several words, comma between</comment>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <comment>typed; several words, comma between</comment>
+        <translation>gestern</translation>
+    </message>
+    <message>
+        <source>day before yesterday</source>
+        <comment>typed; several words, comma between</comment>
+        <translation>vorgestern</translation>
+    </message>
+    <message>
+        <source>noon</source>
+        <comment>typed; several words, comma between</comment>
+        <translation>Mittag,mittags</translation>
+    </message>
+    <message>
+        <source>midnight</source>
+        <comment>typed; several words, comma between</comment>
+        <translation>Mitternacht,mitternachts</translation>
+    </message>
+    <message>
+        <source>last</source>
+        <comment>typed before a weekday; several, comma between</comment>
+        <translation>letzten,letzter,letzte,letztes,vorigen</translation>
+    </message>
+    <message>
+        <source>at,on</source>
+        <comment>typed between day and time; several, comma between</comment>
+        <translation>um,am,den,der,gegen</translation>
+    </message>
+    <message>
+        <source>o&apos;clock</source>
+        <comment>typed after an hour; several, comma between</comment>
+        <translation>Uhr</translation>
+    </message>
+    <message>
+        <source>%1 days ago,%1 day ago</source>
+        <comment>typed; several forms, comma between</comment>
+        <translation>vor %1 Tagen,vor %1 Tag,vor %1 T</translation>
+    </message>
+    <message>
+        <source>%1 hours ago,%1 hour ago</source>
+        <comment>typed; several forms, comma between</comment>
+        <translation>vor %1 Stunden,vor %1 Stunde,vor %1 Std</translation>
+    </message>
+    <message>
+        <source>%1 minutes ago,%1 minute ago</source>
+        <comment>typed; several forms, comma between</comment>
+        <translation>vor %1 Minuten,vor %1 Minute,vor %1 min</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>weekday, date</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>still to come</source>
+        <translation>noch nicht gewesen</translation>
+    </message>
+    <message>
+        <source>just now</source>
+        <translation>gerade eben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln minute(s) ago</source>
+        <translation>
+            <numerusform>vor %Ln Minute</numerusform>
+            <numerusform>vor %Ln Minuten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln hour(s) ago</source>
+        <translation>
+            <numerusform>vor %Ln Stunde</numerusform>
+            <numerusform>vor %Ln Stunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) ago</source>
+        <translation>
+            <numerusform>vor %Ln Tag</numerusform>
+            <numerusform>vor %Ln Tagen</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>NextFilm</name>
     <message>
         <source>Outside the usual %1 to %2: the result is less sure.</source>
         <translation>Außerhalb der üblichen %1 bis %2: Das Ergebnis ist weniger sicher.</translation>
-    </message>
-    <message>
-        <source>Outside the temperatures of the film maker&apos;s times: reckoned on by rule.</source>
-        <translation>Außerhalb der Temperaturen, für die der Filmhersteller Zeiten nennt: nach Regel weitergerechnet.</translation>
-    </message>
-    <message>
-        <source>Film maker&apos;s time, %1</source>
-        <translation>Zeit des Filmherstellers, %1</translation>
     </message>
     <message>
         <source>Temperature, %1</source>
@@ -4574,10 +4890,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>bei %1, für den nächsten Film</translation>
     </message>
     <message>
-        <source>times the film maker&apos;s time; type that in at Run film</source>
-        <translation>mal Zeit des Filmherstellers; diese unter „Film entwickeln“ eintragen</translation>
-    </message>
-    <message>
         <source>no time can be given at %1</source>
         <translation>für %1 lässt sich keine Zeit angeben</translation>
     </message>
@@ -4586,20 +4898,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Verbrauch, %1 in %2</translation>
     </message>
     <message>
-        <source>Strip test, %1</source>
-        <translation>Teststreifen, %1</translation>
-    </message>
-    <message>
-        <source>Strip test, none yet</source>
-        <translation>Teststreifen, noch keiner</translation>
-    </message>
-    <message>
-        <source>Strip test, no factor accepted</source>
-        <translation>Teststreifen, kein Faktor übernommen</translation>
-    </message>
-    <message>
         <source>Fix for twice the clearing time: test a piece of film, no test is on record.</source>
-        <translation>Doppelt so lange fixieren wie die Klärzeit: ein Stück Film prüfen, es ist kein Test verzeichnet.</translation>
+        <translation>Doppelt so lange fixieren wie die Klärzeit: ein Stück Film prüfen, es ist keine Klärprobe verzeichnet.</translation>
     </message>
     <message>
         <source>in the fixer at %1</source>
@@ -4607,7 +4907,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>in the fixer at %1, as if fresh: no test is on record</source>
-        <translation>im Fixierbad bei %1, wie frisch: kein Test ist verzeichnet</translation>
+        <translation>im Fixierbad bei %1, wie frisch: keine Klärprobe ist verzeichnet</translation>
     </message>
     <message>
         <source>Clears now, 20 °C</source>
@@ -4627,11 +4927,39 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>With tabular grains</source>
-        <translation>Mit Tafelkorn</translation>
+        <translation>Mit Flachkristallen</translation>
     </message>
     <message>
         <source>Raised to the packet&apos;s shortest</source>
         <translation>Angehoben auf die kürzeste der Packung</translation>
+    </message>
+    <message>
+        <source>Outside the leaflet&apos;s temperatures: extended by Q10.</source>
+        <translation>Außerhalb der Temperaturen des Beipackzettels: mit Q10 fortgeführt.</translation>
+    </message>
+    <message>
+        <source>Leaflet time, %1</source>
+        <translation>Zeit vom Beipackzettel, %1</translation>
+    </message>
+    <message>
+        <source>times the leaflet time; type that in at Log a run</source>
+        <translation>mal Zeit vom Beipackzettel; diese unter „Durchgang eintragen“ eingeben</translation>
+    </message>
+    <message>
+        <source>Wear, at least %1 in %2</source>
+        <translation>Verbrauch, mindestens %1 in %2</translation>
+    </message>
+    <message>
+        <source>Control strip, %1</source>
+        <translation>Kontrollstreifen, %1</translation>
+    </message>
+    <message>
+        <source>Control strip, none yet</source>
+        <translation>Kontrollstreifen, noch keiner</translation>
+    </message>
+    <message>
+        <source>Control strip, no factor accepted</source>
+        <translation>Kontrollstreifen, kein Faktor übernommen</translation>
     </message>
 </context>
 <context>
@@ -4662,7 +4990,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>No clearing time is known of this fixer, so the template&apos;s time stands × what the cold adds. A clearing test makes it the bottle&apos;s own.</source>
-        <translation>Von diesem Fixierbad ist keine Klärzeit bekannt, darum gilt die Zeit der Vorlage × was die Kälte hinzufügt. Ein Klärtest macht daraus die Zeit der Flasche.</translation>
+        <translation>Von diesem Fixierbad ist keine Klärzeit bekannt, darum gilt die Zeit der Vorlage × was die Kälte hinzufügt. Eine Klärprobe macht daraus die Zeit der Flasche.</translation>
     </message>
     <message>
         <source>The template&apos;s time</source>
@@ -4773,10 +5101,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Klärt in %1 s, mindestens doppelt so lange wie frisch (%2 s): entsorgen.</translation>
     </message>
     <message>
-        <source>It has done %1 a litre and its capacity is %2: discard it.</source>
-        <translation>Verarbeitet: %1 je Liter; die Ergiebigkeit ist %2: entsorgen.</translation>
-    </message>
-    <message>
         <source>Less than a quarter of a film is left in it: discard it.</source>
         <translation>Es reicht nicht einmal mehr für einen Viertelfilm: entsorgen.</translation>
     </message>
@@ -4785,24 +5109,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Der Silbergehalt liegt bei %1 g je Liter, über Ihrem Grenzwert von %2: entsorgen.</translation>
     </message>
     <message>
-        <source>By the model it is spent by standing (%1 used): test it before you trust it with film.</source>
-        <translation>Laut Modell durch Stehen verbraucht (%1 der Standzeit): erst prüfen, dann Film anvertrauen.</translation>
-    </message>
-    <message>
-        <source>Nobody knows what it has been through: test it before you trust it with film.</source>
-        <translation>Die Vorgeschichte ist unbekannt: erst prüfen, dann Film anvertrauen.</translation>
-    </message>
-    <message>
-        <source>It has done %1 a litre of the %2 it can do.</source>
-        <translation>Verarbeitet: %1 je Liter, von %2 möglichen.</translation>
-    </message>
-    <message>
         <source>%1 left, no more than one load of yours (%2).</source>
         <translation>Noch %1, nicht mehr als eine Ihrer Dosenfüllungen (%2).</translation>
-    </message>
-    <message>
-        <source>Standing has used %1 of its life.</source>
-        <translation>Die Standzeit ist zu %1 verbraucht.</translation>
     </message>
     <message>
         <source>It is past the %1 a full bottle keeps: discard it.</source>
@@ -4856,6 +5164,28 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Something of unknown history was poured in: test it before you trust it with film.</source>
         <translation>Es wurde etwas von unbekannter Vorgeschichte zugegossen: prüfen Sie es, bevor Sie ihm einen Film anvertrauen.</translation>
     </message>
+    <message>
+        <source>%1 of %2 per litre done: discard it.</source>
+        <comment>films done, capacity</comment>
+        <translation>%1 von %2 je Liter entwickelt: entsorgen.</translation>
+    </message>
+    <message>
+        <source>By the model age and air have used %1 of its life: test it before you trust it with film.</source>
+        <translation>Nach dem Modell haben Alter und Luft %1 der Lebensdauer verbraucht: erst prüfen, dann Film anvertrauen.</translation>
+    </message>
+    <message>
+        <source>Its history is unknown: test it before you trust it with film.</source>
+        <translation>Vorgeschichte unbekannt: erst prüfen, dann Film anvertrauen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 per litre done.</source>
+        <comment>films done, capacity</comment>
+        <translation>%1 von %2 je Liter entwickelt.</translation>
+    </message>
+    <message>
+        <source>Age and air have used %1 of its life.</source>
+        <translation>Alter und Luft haben %1 der Lebensdauer verbraucht.</translation>
+    </message>
 </context>
 <context>
     <name>ReportTable</name>
@@ -4865,7 +5195,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Verdict</source>
-        <translation>Urteil</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Left</source>
@@ -4890,6 +5220,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>No bottle is in use. Mix a batch in the window, or import a journal.</source>
         <translation>Keine Flasche ist in Gebrauch. Im Fenster einen Ansatz mischen oder ein Journal importieren.</translation>
+    </message>
+    <message>
+        <source>Not shown</source>
+        <translation>Nicht gezeigt</translation>
+    </message>
+    <message>
+        <source>Not as it was entered. “ullage check” says what is wrong.</source>
+        <translation>Nicht so, wie es eingetragen wurde. „ullage check“ sagt, was nicht stimmt.</translation>
     </message>
 </context>
 <context>
@@ -4983,10 +5321,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Der nächste Film braucht %1.</translation>
     </message>
     <message>
-        <source>The next film takes the film maker&apos;s time %1.</source>
-        <translation>Der nächste Film braucht die Zeit des Filmherstellers %1.</translation>
-    </message>
-    <message>
         <source>Clearing time at 20 °C</source>
         <translation>Klärzeit bei 20 °C</translation>
     </message>
@@ -5048,10 +5382,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Standzeit, künftig</translation>
     </message>
     <message>
-        <source>80 % of what your pace allows</source>
-        <translation>80 % dessen, was Ihr Tempo zulässt</translation>
-    </message>
-    <message>
         <source>films, at your pace</source>
         <translation>Filme, bei Ihrem Tempo</translation>
     </message>
@@ -5062,6 +5392,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>films come to rest here, topped up</source>
         <translation>hier pendeln sich die Filme mit Nachfüllen ein</translation>
+    </message>
+    <message>
+        <source>The next film takes the leaflet time %1.</source>
+        <translation>Der nächste Film braucht die Zeit vom Beipackzettel %1.</translation>
+    </message>
+    <message>
+        <source>8 times in 10 at your pace</source>
+        <translation>8 von 10 Mal bei Ihrem Tempo</translation>
     </message>
 </context>
 <context>
@@ -5128,15 +5466,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         </translation>
     </message>
     <message>
-        <source>next to expire %1</source>
-        <translation>nächster Ablauf %1</translation>
-    </message>
-    <message>
-        <source>at %1, for %2 as in the notebook</source>
-        <comment>temperature, film</comment>
-        <translation>bei %1, für %2 laut Notizbuch</translation>
-    </message>
-    <message>
         <source>Is this computer&apos;s clock right? It says %1; the newest entry is of %2. What lies after the clock&apos;s time is kept, and shown again when it has come.</source>
         <translation>Geht die Uhr dieses Rechners richtig? Sie zeigt %1; der neueste Eintrag ist von %2. Was nach dieser Zeit liegt, bleibt erhalten und wird wieder gezeigt, wenn sie gekommen ist.</translation>
     </message>
@@ -5153,6 +5482,241 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1, %2 · next film</source>
         <comment>bottle, solution</comment>
         <translation>%1, %2 · nächster Film</translation>
+    </message>
+    <message>
+        <source>at %1, for %2 as in Times</source>
+        <comment>temperature, film</comment>
+        <translation>bei %1, für %2 wie unter „Zeiten“</translation>
+    </message>
+    <message>
+        <source>Not for film any more. Used all the same: %1 %2</source>
+        <comment>time, of what</comment>
+        <translation>Nicht mehr für Film. Trotzdem benutzt: %1 %2</translation>
+    </message>
+    <message>
+        <source>found %1</source>
+        <translation>gefunden %1</translation>
+    </message>
+    <message>
+        <source>next to discard %1</source>
+        <translation>als Nächstes zu entsorgen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>Starter</name>
+    <message>
+        <source>MQ borax developer, stock</source>
+        <translation>MQ-Borax-Entwickler, Stammlösung</translation>
+    </message>
+    <message>
+        <source>MQ borax developer, 1+1</source>
+        <translation>MQ-Borax-Entwickler, 1+1</translation>
+    </message>
+    <message>
+        <source>Metol sulfite developer</source>
+        <translation>Metol-Sulfit-Entwickler</translation>
+    </message>
+    <message>
+        <source>PQ ascorbate developer</source>
+        <translation>PQ-Ascorbat-Entwickler</translation>
+    </message>
+    <message>
+        <source>Acetic stop bath</source>
+        <translation>Essigsaures Stoppbad</translation>
+    </message>
+    <message>
+        <source>Citric stop bath</source>
+        <translation>Zitronensaures Stoppbad</translation>
+    </message>
+    <message>
+        <source>Acid fixer</source>
+        <translation>Säurefixierbad</translation>
+    </message>
+    <message>
+        <source>Rapid fixer, 1+4</source>
+        <translation>Schnellfixierbad, 1+4</translation>
+    </message>
+    <message>
+        <source>Alkaline fixer</source>
+        <translation>Alkalisches Fixierbad</translation>
+    </message>
+    <message>
+        <source>Wash aid</source>
+        <translation>Wässerungshilfe</translation>
+    </message>
+    <message>
+        <source>Wetting agent</source>
+        <translation>Netzmittel</translation>
+    </message>
+    <message>
+        <source>Glass bottle, 1 L</source>
+        <translation>Glasflasche, 1 l</translation>
+    </message>
+    <message>
+        <source>Glass bottle, 1 L, second</source>
+        <translation>Glasflasche, 1 l, zweite</translation>
+    </message>
+    <message>
+        <source>Glass bottle, 500 ml</source>
+        <translation>Glasflasche, 500 ml</translation>
+    </message>
+    <message>
+        <source>Glass bottle, 2 L</source>
+        <translation>Glasflasche, 2 l</translation>
+    </message>
+    <message>
+        <source>PET bottle, 1 L</source>
+        <translation>PET-Flasche, 1 l</translation>
+    </message>
+    <message>
+        <source>HDPE bottle, 1 L</source>
+        <translation>HDPE-Flasche, 1 l</translation>
+    </message>
+    <message>
+        <source>HDPE canister, 5 L</source>
+        <translation>HDPE-Kanister, 5 l</translation>
+    </message>
+    <message>
+        <source>PP bottle, 1 L</source>
+        <translation>PP-Flasche, 1 l</translation>
+    </message>
+    <message>
+        <source>LDPE bellows bottle, 1 L</source>
+        <translation>LDPE-Faltenbalgflasche, 1 l</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation>Stammlösung</translation>
+    </message>
+    <message>
+        <source>10 to 15 films a litre, no source</source>
+        <translation>10 bis 15 Filme je Liter, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>10 % on the first film&apos;s time for each film</source>
+        <translation>je Film 10 % auf die Zeit des ersten Films</translation>
+    </message>
+    <message>
+        <source>one film in 500 ml, used once</source>
+        <translation>ein Film in 500 ml, einmal benutzt</translation>
+    </message>
+    <message>
+        <source>used once, then poured away</source>
+        <translation>einmal benutzt, dann weggegossen</translation>
+    </message>
+    <message>
+        <source>use within the day</source>
+        <translation>am selben Tag verbrauchen</translation>
+    </message>
+    <message>
+        <source>taken as for MQ borax developer</source>
+        <translation>angenommen wie beim MQ-Borax-Entwickler</translation>
+    </message>
+    <message>
+        <source>taken as for a metol-hydroquinone developer</source>
+        <translation>angenommen wie bei einem Metol-Hydrochinon-Entwickler</translation>
+    </message>
+    <message>
+        <source>taken as for acetic stop bath</source>
+        <translation>angenommen wie beim essigsauren Stoppbad</translation>
+    </message>
+    <message>
+        <source>taken as for acid fixer</source>
+        <translation>angenommen wie beim Säurefixierbad</translation>
+    </message>
+    <message>
+        <source>a step after every five films a litre</source>
+        <translation>eine Stufe nach je fünf Filmen je Liter</translation>
+    </message>
+    <message>
+        <source>mould grows in it sooner than in acetic acid</source>
+        <translation>Schimmel wächst darin eher als in Essigsäure</translation>
+    </message>
+    <message>
+        <source>it grows cloudy</source>
+        <translation>es wird trüb</translation>
+    </message>
+    <message>
+        <source>no time depends on it</source>
+        <translation>keine Zeit hängt davon ab</translation>
+    </message>
+    <message>
+        <source>fixing time comes from clearing tests</source>
+        <translation>die Fixierzeit kommt aus Klärproben</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>keine gewählt</translation>
+    </message>
+    <message>
+        <source>taken as fresh water</source>
+        <translation>angenommen wie reines Wasser</translation>
+    </message>
+    <message>
+        <source>0.11 to 0.21 g a film</source>
+        <translation>0,11 bis 0,21 g je Film</translation>
+    </message>
+    <message>
+        <source>15 films a litre</source>
+        <translation>15 Filme je Liter</translation>
+    </message>
+    <message>
+        <source>published formulas</source>
+        <translation>veröffentlichten Rezepten</translation>
+    </message>
+    <message>
+        <source>half of the stock&apos;s</source>
+        <translation>die Hälfte der Stammlösung</translation>
+    </message>
+    <message>
+        <source>composition not published</source>
+        <translation>Zusammensetzung nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>phenidone and ascorbate in sulfite</source>
+        <translation>Phenidon und Ascorbat in Sulfit</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>gängige Praxis, keine Quelle</translation>
+    </message>
+    <message>
+        <source>common practice of this darkroom, invented for the demo</source>
+        <translation>gängige Praxis dieser Dunkelkammer, für die Vorführung erfunden</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>chemical, grams</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 g per litre</source>
+        <comment>chemical</comment>
+        <translation>%1 %2 g je Liter</translation>
+    </message>
+    <message>
+        <source>common practice, no source: %1</source>
+        <translation>gängige Praxis, keine Quelle: %1</translation>
+    </message>
+    <message>
+        <source>computed: %1</source>
+        <translation>berechnet: %1</translation>
+    </message>
+    <message>
+        <source>from memory of %1: %2</source>
+        <translation>aus dem Gedächtnis nach %1: %2</translation>
+    </message>
+    <message>
+        <source>from memory of %1</source>
+        <translation>aus dem Gedächtnis nach %1</translation>
+    </message>
+    <message>
+        <source>computed from %1, for %2 g/L crystalline sodium thiosulfate</source>
+        <translation>berechnet nach %1, für %2 g/l kristallines Natriumthiosulfat</translation>
+    </message>
+    <message>
+        <source>computed from %1, for %2 g/L sodium sulfite</source>
+        <translation>berechnet nach %1, für %2 g/l Natriumsulfit</translation>
     </message>
 </context>
 <context>
@@ -5360,14 +5924,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Teststreifen</translation>
     </message>
     <message>
-        <source>strip</source>
-        <translation>Streifen</translation>
-    </message>
-    <message>
-        <source>strips of this developer, oldest first</source>
-        <translation>Streifen dieses Entwicklers, älteste zuerst</translation>
-    </message>
-    <message>
         <source>density</source>
         <translation>Dichte</translation>
     </message>
@@ -5391,27 +5947,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>lower limit</source>
         <translation>untere Grenze</translation>
     </message>
-    <message numerus="yes">
-        <source>%Ln strip(s) so far; limits are drawn from the fifth on.</source>
-        <translation>
-            <numerusform>Bisher %Ln Streifen; Grenzen gibt es ab dem fünften.</numerusform>
-            <numerusform>Bisher %Ln Streifen; Grenzen gibt es ab dem fünften.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>All %Ln strips are within the limits.</source>
-        <translation>
-            <numerusform>%Ln Streifen liegt innerhalb der Grenzen.</numerusform>
-            <numerusform>Alle %Ln Streifen liegen innerhalb der Grenzen.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln of %1 strips is (are) out of control:</source>
-        <translation>
-            <numerusform>%Ln von %1 Streifen ist außer Kontrolle:</numerusform>
-            <numerusform>%Ln von %1 Streifen sind außer Kontrolle:</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1, %2</source>
         <comment>strip, how it is out of control</comment>
@@ -5422,27 +5957,52 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Bezug, frisch gemessen: %1.</translation>
     </message>
     <message>
-        <source>No reference yet: read a strip while the developer is fresh.</source>
-        <translation>Noch kein Bezug: einen Streifen messen, solange der Entwickler frisch ist.</translation>
+        <source>Develop a control strip in it as you would the next film, read its density, and enter it with Test. Begin while the developer is fresh: that strip is what the later ones are compared with.</source>
+        <translation>Einen Kontrollstreifen darin entwickeln wie den nächsten Film, seine Dichte messen und mit Prüfen eintragen. Am besten beginnen, solange der Entwickler frisch ist: mit diesem Streifen werden die späteren verglichen.</translation>
     </message>
     <message>
-        <source>Develop a control strip in it as you would the next film, read its density, and enter it with Test. Begin while the developer is fresh: that strip is what the later ones are compared with.</source>
-        <translation>Einen Teststreifen darin entwickeln wie den nächsten Film, seine Dichte messen und mit Prüfen eintragen. Am besten beginnen, solange der Entwickler frisch ist: mit diesem Streifen werden die späteren verglichen.</translation>
+        <source>control strip</source>
+        <translation>Kontrollstreifen</translation>
+    </message>
+    <message>
+        <source>control strips of this developer, oldest first</source>
+        <translation>Kontrollstreifen dieses Entwicklers, älteste zuerst</translation>
     </message>
     <message numerus="yes">
-        <source>%Ln strip(s) beyond the limits was (were) passed by hand, the last of them %1.</source>
+        <source>%Ln control strip(s) so far; limits are drawn from the fifth on.</source>
         <translation>
-            <numerusform>%Ln Streifen außerhalb der Grenzen wurde von Hand als bestanden eingetragen: %1.</numerusform>
-            <numerusform>%Ln Streifen außerhalb der Grenzen wurden von Hand als bestanden eingetragen, zuletzt %1.</numerusform>
+            <numerusform>Bisher %Ln Kontrollstreifen; Grenzen gibt es ab dem fünften.</numerusform>
+            <numerusform>Bisher %Ln Kontrollstreifen; Grenzen gibt es ab dem fünften.</numerusform>
         </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %Ln control strips are within the limits.</source>
+        <translation>
+            <numerusform>%Ln Kontrollstreifen liegt innerhalb der Grenzen.</numerusform>
+            <numerusform>Alle %Ln Kontrollstreifen liegen innerhalb der Grenzen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln of %1 control strips is (are) out of control:</source>
+        <translation>
+            <numerusform>%Ln von %1 Kontrollstreifen ist außer Kontrolle:</numerusform>
+            <numerusform>%Ln von %1 Kontrollstreifen sind außer Kontrolle:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln control strip(s) beyond the limits was (were) passed by hand, the last of them %1.</source>
+        <translation>
+            <numerusform>%Ln Kontrollstreifen außerhalb der Grenzen wurde von Hand als bestanden eingetragen: %1.</numerusform>
+            <numerusform>%Ln Kontrollstreifen außerhalb der Grenzen wurden von Hand als bestanden eingetragen, der letzte: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No reference yet: read a control strip while the developer is fresh.</source>
+        <translation>Noch kein Bezug: einen Kontrollstreifen messen, solange der Entwickler frisch ist.</translation>
     </message>
 </context>
 <context>
     <name>TimeCommand</name>
-    <message>
-        <source>The film maker&apos;s figures do not reach this temperature; it was carried over.</source>
-        <translation>Die Angaben des Filmherstellers reichen nicht bis zu dieser Temperatur; die Zeit wurde weitergerechnet.</translation>
-    </message>
     <message>
         <source>The bottle has not that many films left.</source>
         <translation>Für so viele Filme reicht die Flasche nicht mehr.</translation>
@@ -5466,21 +6026,9 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </translation>
     </message>
     <message>
-        <source>%1   film maker&apos;s time at %2
-</source>
-        <translation>%1   Zeit des Filmherstellers bei %2
-</translation>
-    </message>
-    <message>
         <source>%1   wear
 </source>
         <translation>%1   Verbrauch
-</translation>
-    </message>
-    <message>
-        <source>%1   strip
-</source>
-        <translation>%1   Teststreifen
 </translation>
     </message>
     <message>
@@ -5494,6 +6042,60 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>A second time for another temperature would be better.</source>
         <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
+    </message>
+    <message>
+        <source>The leaflet&apos;s times do not reach this temperature: extended by Q10.</source>
+        <translation>Die Zeiten des Beipackzettels reichen nicht bis zu dieser Temperatur: mit Q10 fortgeführt.</translation>
+    </message>
+    <message>
+        <source>%1   leaflet time at %2
+</source>
+        <translation>%1   Zeit vom Beipackzettel bei %2
+</translation>
+    </message>
+    <message>
+        <source>%1   control strip
+</source>
+        <translation>%1   Kontrollstreifen
+</translation>
+    </message>
+</context>
+<context>
+    <name>UnreadBottle</name>
+    <message>
+        <source>Not shown</source>
+        <translation>Nicht gezeigt</translation>
+    </message>
+    <message>
+        <source>Not as it was entered</source>
+        <translation>Nicht so, wie es eingetragen wurde</translation>
+    </message>
+    <message>
+        <source>A control strip was passed against its limits: %1.</source>
+        <translation>Ein Teststreifen gilt gegen seine Grenzen als bestanden: %1.</translation>
+    </message>
+    <message>
+        <source>Exchange the baths: discard it, let %1 take its place, and mix a fresh one for the second.</source>
+        <translation>Tauschen Sie die Bäder: entsorgen Sie es, lassen Sie %1 an seine Stelle treten, und setzen Sie ein frisches zweites an.</translation>
+    </message>
+    <message>
+        <source>First of two baths: exchange it for %1 when a leader takes %2 to clear at 20 °C.</source>
+        <translation>Erstes von zwei Bädern: gegen %1 zu tauschen, wenn ein Filmanfang bei 20 °C %2 zum Klären braucht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bottle(s) not shown</source>
+        <translation>
+            <numerusform>%Ln Flasche nicht gezeigt</numerusform>
+            <numerusform>%Ln Flaschen nicht gezeigt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Not as it was entered: not shown. What is left in it and what it still does cannot be told from this book; a copy from before the fault has all of it.</source>
+        <translation>Nicht so, wie es eingetragen wurde: nicht gezeigt. Was noch darin ist und was sie noch leistet, lässt sich aus diesem Buch nicht sagen; eine Kopie aus der Zeit vor dem Fehler hat alles.</translation>
+    </message>
+    <message>
+        <source>Nothing can be drawn of it.</source>
+        <translation>Davon lässt sich nichts zeichnen.</translation>
     </message>
 </context>
 <context>
@@ -5585,7 +6187,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>history unknown</source>
-        <translation>Herkunft unbekannt</translation>
+        <translation>Vorgeschichte unbekannt</translation>
     </message>
     <message>
         <source>standing %1 used</source>
@@ -5620,18 +6222,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1.</source>
         <comment>a sentence</comment>
         <translation>%1.</translation>
-    </message>
-    <message>
-        <source>%1; at your pace the last one falls around %2 (80 %: %3 – %4).</source>
-        <translation>%1; bei Ihrem Tempo kommt der letzte etwa %2 (80 %: %3 – %4).</translation>
-    </message>
-    <message>
-        <source>Standing: no keeping time is known for it.</source>
-        <translation>Standzeit: keine Haltbarkeit bekannt.</translation>
-    </message>
-    <message>
-        <source>Standing: %1 used (age %2, air %3).</source>
-        <translation>Standzeit: %1 verbraucht (Alter %2, Luft %3).</translation>
     </message>
     <message>
         <source>%1 Keeps until %2.</source>
@@ -5701,6 +6291,74 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Films: at least %1 done; how many it has left is not known.</source>
         <translation>Filme: mindestens %1 gemacht; wie viele noch bleiben, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>mixing date not known</source>
+        <translation>Ansatzdatum nicht bekannt</translation>
+    </message>
+    <message>
+        <source>at least %1 done</source>
+        <comment>films</comment>
+        <translation>mindestens %1 entwickelt</translation>
+    </message>
+    <message>
+        <source>Resting</source>
+        <translation>Ruht</translation>
+    </message>
+    <message>
+        <source>Films: %1 done; %2 of %3 films per litre.</source>
+        <translation>Filme: %1 durchgelaufen; %2 von %3 Filmen je Liter.</translation>
+    </message>
+    <message>
+        <source>Films: at least %1 of %2 used</source>
+        <comment>done, done and left together</comment>
+        <translation>Filme: mindestens %1 von %2 verbraucht</translation>
+    </message>
+    <message>
+        <source>%1; last film about %2, 8 times in 10 between %3 and %4.</source>
+        <translation>%1; letzter Film etwa %2, 8 von 10 Mal zwischen %3 und %4.</translation>
+    </message>
+    <message>
+        <source>Age and air: no keeping time is known for it.</source>
+        <translation>Alter und Luft: keine Haltbarkeit bekannt.</translation>
+    </message>
+    <message>
+        <source>(age %1, air %2)</source>
+        <translation>(Alter %1, Luft %2)</translation>
+    </message>
+    <message>
+        <source>Age and air: past the end %1.</source>
+        <translation>Alter und Luft: über dem Ende %1.</translation>
+    </message>
+    <message>
+        <source>Age and air: %1 used %2.</source>
+        <translation>Alter und Luft: %1 verbraucht %2.</translation>
+    </message>
+    <message>
+        <source>Age and air: at least %1 used since it was found %2; when it was mixed is not known.</source>
+        <translation>Alter und Luft: seit dem Fund mindestens %1 verbraucht %2; wann angesetzt, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Replenished with %1 so far, %2 times its volume: that makes up for %3.</source>
+        <comment>volume, turnovers, films</comment>
+        <translation>Bisher mit %1 regeneriert, dem %2-Fachen seiner Menge: das gleicht %3 aus.</translation>
+    </message>
+    <message>
+        <source>Its limit is %1 times.</source>
+        <translation>Seine Grenze ist das %1-Fache.</translation>
+    </message>
+    <message>
+        <source>%1 is due now.</source>
+        <comment>volume of replenisher</comment>
+        <translation>%1 sind jetzt fällig.</translation>
+    </message>
+    <message>
+        <source>It rests until it is clear: shake it and look again in %1 min. Until then no run is planned with it.</source>
+        <translation>Es ruht, bis es klar ist: schütteln und in %1 min wieder ansehen. Bis dahin wird keine Entwicklung damit geplant.</translation>
+    </message>
+    <message>
+        <source>look again in %1 min</source>
+        <translation>in %1 min wieder ansehen</translation>
     </message>
 </context>
 <context>
@@ -5803,7 +6461,7 @@ The packet, its safety data sheet and your local rules come before anything this
 
 Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne jede Gewährleistung.
 
-Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen allem vor, was dieses Programm sagt.</translation>
+Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was dieses Programm sagt.</translation>
     </message>
 </context>
 <context>
@@ -5843,16 +6501,8 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Weitere Tem&amp;peratur hinzufügen</translation>
     </message>
     <message>
-        <source>Film maker&apos;s time</source>
-        <translation>Zeit des Filmherstellers</translation>
-    </message>
-    <message>
         <source>m:ss</source>
         <translation>m:ss</translation>
-    </message>
-    <message>
-        <source>Film maker&apos;s temperature</source>
-        <translation>Temperatur des Filmherstellers</translation>
     </message>
     <message>
         <source>at</source>
@@ -5860,16 +6510,24 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>bei</translation>
     </message>
     <message>
-        <source>Film maker&apos;s temperature: the time needs its temperature.</source>
-        <translation>Temperatur des Filmherstellers: Zur Zeit gehört ihre Temperatur.</translation>
-    </message>
-    <message>
-        <source>Times from the notebook</source>
-        <translation>Zeiten aus dem Notizbuch</translation>
-    </message>
-    <message>
         <source>as typed below</source>
         <translation>wie unten eingetragen</translation>
+    </message>
+    <message>
+        <source>Times of the Formulary</source>
+        <translation>Zeiten aus den Rezepturen</translation>
+    </message>
+    <message>
+        <source>Leaflet time</source>
+        <translation>Zeit vom Beipackzettel</translation>
+    </message>
+    <message>
+        <source>Leaflet temperature</source>
+        <translation>Temperatur vom Beipackzettel</translation>
+    </message>
+    <message>
+        <source>Leaflet temperature: the time needs its temperature.</source>
+        <translation>Temperatur vom Beipackzettel: Zur Zeit gehört ihre Temperatur.</translation>
     </message>
 </context>
 <context>
@@ -5900,11 +6558,11 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>Develop a piece of film leader in %1, in the light: deep black in about the developing time is good.</source>
-        <translation>Ein Stück Filmanfang bei Licht in %1 entwickeln: tiefes Schwarz nach etwa der Entwicklungszeit ist gut.</translation>
+        <translation>Ein Stück Filmlasche bei Licht in %1 entwickeln: tiefes Schwarz nach etwa der Entwicklungszeit ist gut.</translation>
     </message>
     <message>
         <source>Leader is black: passed</source>
-        <translation>Filmanfang ist schwarz: bestanden</translation>
+        <translation>Filmlasche ist schwarz: bestanden</translation>
     </message>
     <message>
         <source>Weak: failed</source>
@@ -5952,6 +6610,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>By your readings: two thirds of the way in %1 min.</source>
         <translation>Nach den Ablesungen: zwei Drittel des Weges in %1 min.</translation>
+    </message>
+    <message>
+        <source>No clock while a temperature is missing.</source>
+        <translation>Keine Uhr, solange eine Temperatur fehlt.</translation>
     </message>
 </context>
 <context>
@@ -6029,14 +6691,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Arbeitsplatz</translation>
     </message>
     <message>
-        <source>Dark room</source>
-        <translation>Dunkelkammer</translation>
-    </message>
-    <message>
-        <source>Deep red on black, for work under a safelight</source>
-        <translation>Tiefrot auf Schwarz, zum Arbeiten bei Dunkelkammerlicht</translation>
-    </message>
-    <message>
         <source>Abandon run…</source>
         <translation>Durchgang abbrechen…</translation>
     </message>
@@ -6047,10 +6701,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Log as far as it got</source>
         <translation>Eintragen, so weit er kam</translation>
-    </message>
-    <message>
-        <source>Leave the dark room</source>
-        <translation>Dunkelkammer verlassen</translation>
     </message>
     <message>
         <source>Plan a run: films, tank, thermometer</source>
@@ -6089,10 +6739,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation> Vom Schritt bleiben %1.</translation>
     </message>
     <message>
-        <source>Drop it…</source>
-        <translation>Verwerfen…</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -6103,6 +6749,22 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>A run was in hand, but its file cannot be read. It was put aside as %1; enter what was done by hand. %2</source>
         <translation>Ein Durchgang war im Gange, aber seine Datei ist nicht lesbar. Sie wurde als %1 beiseitegelegt; was geschehen ist, bitte von Hand eintragen. %2</translation>
+    </message>
+    <message>
+        <source>Red screen</source>
+        <translation>Roter Bildschirm</translation>
+    </message>
+    <message>
+        <source>Deep red on black, for printing safelights; it fogs panchromatic film outside a closed tank</source>
+        <translation>Tiefrot auf Schwarz, für die Rotlichtbeleuchtung beim Vergrößern; verschleiert panchromatischen Film außerhalb der geschlossenen Dose</translation>
+    </message>
+    <message>
+        <source>Leave the red screen</source>
+        <translation>Roten Bildschirm verlassen</translation>
+    </message>
+    <message>
+        <source>Delete run…</source>
+        <translation>Durchgang löschen…</translation>
     </message>
 </context>
 <context>
@@ -6371,20 +7033,12 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
 <context>
     <name>ullage::app::BottleActions</name>
     <message>
-        <source>&amp;Run film…</source>
-        <translation>&amp;Film entwickeln…</translation>
-    </message>
-    <message>
         <source>&amp;Top up…</source>
         <translation>&amp;Nachfüllen…</translation>
     </message>
     <message>
         <source>Draw &amp;off…</source>
-        <translation>A&amp;bziehen…</translation>
-    </message>
-    <message>
-        <source>&amp;Move to another bottle…</source>
-        <translation>In andere Flasche &amp;umfüllen…</translation>
+        <translation>En&amp;tnehmen…</translation>
     </message>
     <message>
         <source>T&amp;est…</source>
@@ -6393,10 +7047,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>All d&amp;issolved…</source>
         <translation>Alles &amp;gelöst…</translation>
-    </message>
-    <message>
-        <source>&amp;Contaminated…</source>
-        <translation>&amp;Verunreinigt…</translation>
     </message>
     <message>
         <source>&amp;Note…</source>
@@ -6423,12 +7073,44 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Entso&amp;rgen…</translation>
     </message>
     <message>
-        <source>Plan a run on the &amp;Bench</source>
-        <translation>Durchgang am &amp;Arbeitsplatz planen</translation>
-    </message>
-    <message>
         <source>&amp;Films…</source>
         <translation>&amp;Filme…</translation>
+    </message>
+    <message>
+        <source>&amp;Log a run…</source>
+        <translation>&amp;Durchgang eintragen…</translation>
+    </message>
+    <message>
+        <source>One more film, &amp;just as the last</source>
+        <translation>Noch ein Film, &amp;genau wie der letzte</translation>
+    </message>
+    <message>
+        <source>Plan a &amp;run…</source>
+        <translation>Dur&amp;chgang planen…</translation>
+    </message>
+    <message>
+        <source>De&amp;cant…</source>
+        <translation>A&amp;bfüllen…</translation>
+    </message>
+    <message>
+        <source>Mo&amp;ve to another bottle…</source>
+        <translation>In eine &amp;andere Flasche…</translation>
+    </message>
+    <message>
+        <source>Meas&amp;ure silver…</source>
+        <translation>&amp;Silber messen…</translation>
+    </message>
+    <message>
+        <source>Fi&amp;ltered…</source>
+        <translation>Ge&amp;filtert…</translation>
+    </message>
+    <message>
+        <source>Conta&amp;minated…</source>
+        <translation>&amp;Verunreinigt…</translation>
+    </message>
+    <message>
+        <source>Exchan&amp;ge baths…</source>
+        <translation>Bä&amp;der tauschen…</translation>
     </message>
 </context>
 <context>
@@ -6440,6 +7122,62 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>That cannot be done again</source>
         <translation>Das lässt sich nicht wiederholen</translation>
+    </message>
+    <message>
+        <source>That cannot be logged</source>
+        <translation>Das kann nicht eingetragen werden</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>bottles, the last one</comment>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>bottles, another one</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>1 film of %1 on %2</source>
+        <comment>format, bottles</comment>
+        <translation>1 Film %1 in %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>bottle, verdict</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 took the last film and is not in use any more: choose the baths.</source>
+        <translation>%1 nahm den letzten Film auf und ist nicht mehr in Gebrauch: Wählen Sie die Bäder.</translation>
+    </message>
+    <message>
+        <source>%1 took the last film and is to be discarded: choose the baths.</source>
+        <translation>%1 nahm den letzten Film auf und ist zu entsorgen: Wählen Sie die Bäder.</translation>
+    </message>
+    <message>
+        <source>%1 holds less than the last film took of it.</source>
+        <translation>In %1 ist weniger, als der letzte Film gebraucht hat.</translation>
+    </message>
+    <message>
+        <source>No film has gone through %1 yet: say what it was and which baths it took.</source>
+        <translation>Durch %1 lief noch kein Film: Geben Sie an, was es war und durch welche Bäder er lief.</translation>
+    </message>
+    <message>
+        <source>%1 is ready</source>
+        <translation>%1 ist fertig</translation>
+    </message>
+    <message>
+        <source>Test a piece of leader now: it is the fresh value.</source>
+        <translation>Prüfen Sie jetzt ein Stück Filmanfang: das ist der frische Wert.</translation>
+    </message>
+    <message>
+        <source>Later tests are compared with it. When a leader takes twice as long to clear, the fixer is spent.</source>
+        <translation>Spätere Prüfungen werden damit verglichen. Braucht ein Filmanfang doppelt so lange zum Klären, ist der Fixierer erschöpft.</translation>
+    </message>
+    <message>
+        <source>Test it now</source>
+        <translation>Jetzt prüfen</translation>
     </message>
 </context>
 <context>
@@ -6481,10 +7219,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
 <context>
     <name>ullage::app::ChoiceDialog</name>
     <message>
-        <source>&amp;Go on</source>
-        <translation>&amp;Weiter</translation>
-    </message>
-    <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
@@ -6518,10 +7252,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Into</source>
         <translation>In</translation>
-    </message>
-    <message>
-        <source>Name on the tape</source>
-        <translation>Name auf dem Klebeband</translation>
     </message>
     <message>
         <source>%1 · holds %2</source>
@@ -6564,6 +7294,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>use by %1</source>
         <translation>verwendbar bis %1</translation>
     </message>
+    <message>
+        <source>Name on the label</source>
+        <translation>Name auf dem Etikett</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ClearingBox</name>
@@ -6585,7 +7319,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>Clearing test of %1: a piece of film leader in the fixer, in the light, until it is clear.</source>
-        <translation>Klärprobe von %1: ein Stück Filmanfang bei Licht ins Fixierbad, bis es klar ist.</translation>
+        <translation>Klärprobe von %1: ein Stück Filmlasche bei Licht ins Fixierbad, bis es klar ist.</translation>
     </message>
     <message>
         <source>m:ss</source>
@@ -6629,6 +7363,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>%1. No fresh time is known to compare it with.</source>
         <translation>%1. Zum Vergleich ist keine frische Klärzeit bekannt.</translation>
+    </message>
+    <message>
+        <source>Before you test</source>
+        <translation>Vor der Prüfung</translation>
     </message>
 </context>
 <context>
@@ -6675,7 +7413,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>No film is marked so. Mark films whose negatives came out wrong on their cards; then this compares them with the good ones.</source>
-        <translation>Kein Film ist so vermerkt. Vermerke Filme mit misslungenen Negativen auf ihren Karten; dann werden sie hier mit den guten verglichen.</translation>
+        <translation>Kein Film ist so vermerkt. Vermerken Sie Filme mit misslungenen Negativen auf ihren Karten; dann werden sie hier mit den guten verglichen.</translation>
     </message>
     <message>
         <source>It counts and compares, no more. What stands apart is where to look first; a few films prove nothing.</source>
@@ -6747,6 +7485,14 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Apart as well, but no cause</source>
         <translation>Auch anders, aber keine Ursache</translation>
     </message>
+    <message>
+        <source>Nothing else that the book knows of.</source>
+        <translation>Sonst nichts, wovon das Laborbuch weiß.</translation>
+    </message>
+    <message>
+        <source>Run differently from the plan</source>
+        <translation>Anders gelaufen als geplant</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ConsequenceCard</name>
@@ -6759,8 +7505,8 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Dieser Ansatz wäre nie angesetzt worden und verlässt das Regal.</translation>
     </message>
     <message>
-        <source>Nothing is reckoned differently.</source>
-        <translation>An der Rechnung ändert sich nichts.</translation>
+        <source>No figure changes.</source>
+        <translation>Keine Zahl ändert sich.</translation>
     </message>
 </context>
 <context>
@@ -6776,6 +7522,13 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>fixer dripped in, unknown funnel …</source>
         <translation>Fixierbad hineingetropft, unbekannter Trichter …</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::Controller</name>
+    <message>
+        <source>%1 logged</source>
+        <translation>%1 eingetragen</translation>
     </message>
 </context>
 <context>
@@ -6907,7 +7660,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <name>ullage::app::DayBookPage</name>
     <message>
         <source>-day-book</source>
-        <translation>-tagebuch</translation>
+        <translation>-laborbuch</translation>
     </message>
     <message>
         <source>Export what is shown</source>
@@ -6926,7 +7679,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>Print the day book</source>
-        <translation>Tagebuch drucken</translation>
+        <translation>Laborbuch drucken</translation>
     </message>
     <message numerus="yes">
         <source>Print %Ln entry(s)?</source>
@@ -6945,7 +7698,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>Day book · %1</source>
-        <translation>Tagebuch · %1</translation>
+        <translation>Laborbuch · %1</translation>
     </message>
     <message>
         <source>The book could not be read</source>
@@ -6961,7 +7714,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>Day book</source>
-        <translation>Tagebuch</translation>
+        <translation>Laborbuch</translation>
     </message>
     <message>
         <source>En&amp;tries</source>
@@ -7012,14 +7765,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Ansetzen…</translation>
     </message>
     <message>
-        <source>No entry is like that</source>
-        <translation>Kein Eintrag passt dazu</translation>
-    </message>
-    <message>
-        <source>Nothing in the book fits all that is chosen above. Let go of one of it: the words, the period, the bottle or the kind.</source>
-        <translation>Nichts im Buch passt zu allem, was oben gewählt ist. Eines davon loslassen: die Wörter, den Zeitraum, die Flasche oder die Art.</translation>
-    </message>
-    <message>
         <source>Show everything</source>
         <translation>Alles zeigen</translation>
     </message>
@@ -7063,30 +7808,42 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Jetzt nicht</translation>
     </message>
     <message>
-        <source>Looking for it, back to %1 so far</source>
-        <translation>Suche läuft, bisher zurück bis %1</translation>
-    </message>
-    <message>
-        <source>Looking for it</source>
-        <translation>Suche läuft</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <comment>looking for words</comment>
         <translation>Anhalten</translation>
     </message>
     <message>
-        <source>Looked back to %1</source>
-        <translation>Gesucht zurück bis %1</translation>
-    </message>
-    <message>
-        <source>Not looked for</source>
-        <translation>Nicht gesucht</translation>
-    </message>
-    <message>
         <source>Go on</source>
         <comment>looking for words</comment>
         <translation>Weitersuchen</translation>
+    </message>
+    <message>
+        <source>not all entries can be read</source>
+        <translation>nicht alle Einträge lassen sich lesen</translation>
+    </message>
+    <message>
+        <source>Nothing matches</source>
+        <translation>Nichts passt</translation>
+    </message>
+    <message>
+        <source>Remove a filter: the words, the period, the bottle or the kind.</source>
+        <translation>Entfernen Sie einen Filter: die Wörter, den Zeitraum, die Flasche oder die Art.</translation>
+    </message>
+    <message>
+        <source>Searching, back to %1 so far</source>
+        <translation>Suche läuft, bisher zurück bis %1</translation>
+    </message>
+    <message>
+        <source>Searching</source>
+        <translation>Suche läuft</translation>
+    </message>
+    <message>
+        <source>Searched back to %1</source>
+        <translation>Gesucht zurück bis %1</translation>
+    </message>
+    <message>
+        <source>Not searched</source>
+        <translation>Nicht gesucht</translation>
     </message>
 </context>
 <context>
@@ -7101,7 +7858,7 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>Your name, for the entries made from now on. Left empty, they name nobody.</source>
-        <translation>Dein Name, für die Einträge von jetzt an. Bleibt er leer, nennen sie niemanden.</translation>
+        <translation>Ihr Name, für die Einträge von jetzt an. Bleibt er leer, nennen sie niemanden.</translation>
     </message>
 </context>
 <context>
@@ -7248,14 +8005,100 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
+    <name>ullage::app::DecantDialog</name>
+    <message>
+        <source>Decant %1</source>
+        <translation>%1 abfüllen</translation>
+    </message>
+    <message>
+        <source>&amp;Another bottle</source>
+        <translation>&amp;Weitere Flasche</translation>
+    </message>
+    <message>
+        <source>One &amp;fewer</source>
+        <translation>Eine w&amp;eniger</translation>
+    </message>
+    <message>
+        <source>Bottles decanted into</source>
+        <translation>Flaschen, in die abgefüllt wird</translation>
+    </message>
+    <message>
+        <source>%1 was mixed</source>
+        <translation>%1 wurde angesetzt</translation>
+    </message>
+    <message>
+        <source>The new bottles</source>
+        <translation>Die neuen Flaschen</translation>
+    </message>
+    <message>
+        <source>Decant</source>
+        <translation>Abfüllen</translation>
+    </message>
+    <message>
+        <source>%1 is in %2. What is poured into other bottles stays as worn and as old as it is.</source>
+        <translation>%1 sind in %2. Was in andere Flaschen kommt, bleibt so verbraucht und so alt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>That is %1 more than the %2 in %3.</source>
+        <translation>Das sind %1 mehr als die %2 in %3.</translation>
+    </message>
+    <message>
+        <source>Nothing stays in %1: it ends, and its bottle is free.</source>
+        <translation>In %1 bleibt nichts: der Ansatz endet, und seine Flasche wird frei.</translation>
+    </message>
+    <message>
+        <source>%1 stays in %2.</source>
+        <translation>%1 bleiben in %2.</translation>
+    </message>
+    <message>
+        <source>No bottle is free. Describe another one in the Formulary first.</source>
+        <translation>Keine Flasche ist frei. Beschreiben Sie erst eine weitere in den Rezepturen.</translation>
+    </message>
+    <message>
+        <source>Bottle: none is free.</source>
+        <translation>Flasche: keine ist frei.</translation>
+    </message>
+    <message>
+        <source>Bottle: it is chosen above already.</source>
+        <translation>Flasche: sie ist oben schon gewählt.</translation>
+    </message>
+    <message>
+        <source>Name on the label: a name is needed.</source>
+        <translation>Name auf dem Etikett: ein Name ist nötig.</translation>
+    </message>
+    <message>
+        <source>Volume: %1, but %2 holds %3.</source>
+        <translation>Menge: %1, aber %2 fasst %3.</translation>
+    </message>
+    <message>
+        <source>Volume: %1 together, but there is %2.</source>
+        <translation>Menge: zusammen %1, aber es sind nur %2 da.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DecantRow</name>
+    <message>
+        <source>Into &amp;which bottle</source>
+        <translation>In &amp;welche Flasche</translation>
+    </message>
+    <message>
+        <source>&amp;Volume decanted</source>
+        <translation>Abgefüllte &amp;Menge</translation>
+    </message>
+    <message>
+        <source>&amp;Name on the label</source>
+        <translation>&amp;Name auf dem Etikett</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::DeedDialog</name>
     <message>
         <source>W&amp;hen</source>
         <translation>&amp;Wann</translation>
     </message>
     <message>
-        <source>Fill in the fields; then it stands here what follows.</source>
-        <translation>Die Felder ausfüllen; dann steht hier, was daraus folgt.</translation>
+        <source>Fill in the fields; the effect is shown here.</source>
+        <translation>Füllen Sie die Felder aus; die Wirkung steht dann hier.</translation>
     </message>
 </context>
 <context>
@@ -7300,10 +8143,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Nachgesehen: klar, am Boden liegt nichts</translation>
     </message>
     <message>
-        <source>Pour the powder low and slowly into the water, stirring or swirling all the while. Close, shake, and let it stand. Shake or stir every ten minutes until it is clear.</source>
-        <translation>Das Pulver tief und langsam ins Wasser schütten und dabei ständig rühren oder schwenken. Verschließen, schütteln, stehen lassen. Alle zehn Minuten schütteln oder rühren, bis die Lösung klar ist.</translation>
-    </message>
-    <message>
         <source>You may go on before it is clear: the batch is then logged and rests, and is not offered for a run until you say it is clear.</source>
         <translation>Es geht auch weiter, bevor die Lösung klar ist: Der Ansatz wird dann eingetragen und ruht; für einen Durchgang wird er erst angeboten, wenn er als klar gemeldet ist.</translation>
     </message>
@@ -7328,8 +8167,12 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>bis zum nächsten Schütteln</translation>
     </message>
     <message>
-        <source>Weigh out and add one after the other in this order, low and slowly, each when the one before has dissolved. Shake or stir every ten minutes until it is clear.</source>
-        <translation>Abwiegen und in dieser Folge nacheinander zugeben, niedrig und langsam, jedes, wenn das vorige gelöst ist. Alle zehn Minuten schütteln oder rühren, bis es klar ist.</translation>
+        <source>Pour the powder low and slowly into the water, stirring or swirling all the while. Close, shake, and let it stand. Shake or stir every %1 minutes until it is clear.</source>
+        <translation>Das Pulver tief und langsam ins Wasser schütten und dabei rühren oder schwenken. Verschließen, schütteln und stehen lassen. Alle %1 Minuten schütteln oder rühren, bis es klar ist.</translation>
+    </message>
+    <message>
+        <source>Weigh out and add one after the other in this order, low and slowly, each when the one before has dissolved. Shake or stir every %1 minutes until it is clear.</source>
+        <translation>In dieser Reihenfolge abwiegen und nacheinander zugeben, tief und langsam, jedes erst, wenn das vorige gelöst ist. Alle %1 Minuten schütteln oder rühren, bis es klar ist.</translation>
     </message>
 </context>
 <context>
@@ -7337,6 +8180,17 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Everything is dissolved and the solution is clear.</source>
         <translation>Alles ist gelöst und die Lösung ist klar.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::DoneLine</name>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
     </message>
 </context>
 <context>
@@ -7360,6 +8214,37 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>If it is thrown away</source>
         <translation>Falls es weggegossen wird</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ExchangeDialog</name>
+    <message>
+        <source>Exchange baths</source>
+        <translation>Bäder tauschen</translation>
+    </message>
+    <message>
+        <source>%1 is discarded, the second bath becomes the first, and a fresh one, mixed afterwards, the second. After the third exchange let both go.</source>
+        <translation>%1 wird entsorgt, das zweite Bad wird zum ersten, und ein frisches, das danach angesetzt wird, zum zweiten. Nach dem dritten Tausch geben Sie beide weg.</translation>
+    </message>
+    <message>
+        <source>&amp;Second bath, that takes its place</source>
+        <translation>&amp;Zweites Bad, das an seine Stelle tritt</translation>
+    </message>
+    <message>
+        <source>%1 was mixed</source>
+        <translation>%1 wurde angesetzt</translation>
+    </message>
+    <message>
+        <source>Before you pour it away</source>
+        <translation>Vor dem Wegschütten</translation>
+    </message>
+    <message>
+        <source>First bath from now on, in place of %1.</source>
+        <translation>Von jetzt an erstes Bad, anstelle von %1.</translation>
+    </message>
+    <message>
+        <source>Second bath: there is no other bottle to take its place.</source>
+        <translation>Zweites Bad: keine andere Flasche kann an seine Stelle treten.</translation>
     </message>
 </context>
 <context>
@@ -7393,6 +8278,33 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Figures</source>
         <translation>Angaben</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FilledRow</name>
+    <message>
+        <source>Filled from</source>
+        <translation>Gefüllt aus</translation>
+    </message>
+    <message>
+        <source>Went into</source>
+        <translation>Ging in</translation>
+    </message>
+    <message>
+        <source>%1 (gone)</source>
+        <comment>a bottle no longer in use</comment>
+        <translation>%1 (nicht mehr da)</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>%1 zeigen</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %Ln more</source>
+        <translation>
+            <numerusform>und %Ln weitere</numerusform>
+            <numerusform>und %Ln weitere</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7485,10 +8397,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
 <context>
     <name>ullage::app::FilmForm</name>
     <message>
-        <source>&amp;Film: how many, which format</source>
-        <translation>&amp;Film: wie viele, welches Format</translation>
-    </message>
-    <message>
         <source>A&amp;lso went through</source>
         <translation>Lief a&amp;uch durch</translation>
     </message>
@@ -7500,21 +8408,13 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Volume lost in ea&amp;ch</source>
         <translation>Verlust in &amp;jeder</translation>
     </message>
+    <message>
+        <source>&amp;Film: format, how many, exposure index, name</source>
+        <translation>&amp;Film: Format, wie viele, Belichtungsindex, Name</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::FilmRows</name>
-    <message>
-        <source>Add an&amp;other format</source>
-        <translation>Weiteres F&amp;ormat hinzufügen</translation>
-    </message>
-    <message>
-        <source>Count</source>
-        <translation>Anzahl</translation>
-    </message>
-    <message>
-        <source>Remove</source>
-        <translation>Entfernen</translation>
-    </message>
 </context>
 <context>
     <name>ullage::app::FilmsDialog</name>
@@ -7570,6 +8470,13 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
             <numerusform>%n Filme. Anklicken zeigt die Karte.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n film(s) with a card, of %1 in all. Choose one for its card.</source>
+        <translation>
+            <numerusform>%n Film mit Karte, von insgesamt %1. Wählen Sie ihn für seine Karte.</numerusform>
+            <numerusform>%n Filme mit Karte, von insgesamt %1. Wählen Sie einen für seine Karte.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::FilmsEdit</name>
@@ -7612,6 +8519,17 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Remove this film</source>
         <translation>Diesen Film entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::FilteredForm</name>
+    <message>
+        <source>A look found sediment. Filtering takes that back; other failed tests stay.</source>
+        <translation>Beim Ansehen war Bodensatz da. Filtern nimmt das zurück; andere fehlgeschlagene Prüfungen bleiben.</translation>
+    </message>
+    <message>
+        <source>No look found sediment in it. Filtering is kept on record and changes nothing in how it is judged.</source>
+        <translation>Beim Ansehen war kein Bodensatz darin. Das Filtern wird festgehalten und ändert nichts am Urteil.</translation>
     </message>
 </context>
 <context>
@@ -7660,10 +8578,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Now</source>
         <translation>Jetzt</translation>
-    </message>
-    <message>
-        <source>Drop it: no film went in</source>
-        <translation>Verwerfen: kein Film kam hinein</translation>
     </message>
     <message>
         <source>Notes, kept with every film of the run</source>
@@ -7748,6 +8662,10 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>%1 (planned %2)</source>
         <translation>%1 (geplant %2)</translation>
+    </message>
+    <message>
+        <source>Delete run: no film went in</source>
+        <translation>Durchgang löschen: kein Film kam hinein</translation>
     </message>
 </context>
 <context>
@@ -7926,6 +8844,37 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
+    <name>ullage::app::FoundForm</name>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>M&amp;ixed on, if it is known</source>
+        <translation>An&amp;gesetzt am, wenn es bekannt ist</translation>
+    </message>
+    <message>
+        <source>Films per litre, as &amp;you guess</source>
+        <translation>&amp;Filme je Liter, wie Sie schätzen</translation>
+    </message>
+    <message>
+        <source>What is left empty is not known: films left and dates stay blank, and what is counted from now on is called the least. A test vouches for it.</source>
+        <translation>Was leer bleibt, ist nicht bekannt: übrige Filme und Termine bleiben offen, und was von nun an gezählt wird, heißt das Mindeste. Ein Test bürgt dafür.</translation>
+    </message>
+    <message>
+        <source>Mixed on %1.</source>
+        <translation>Angesetzt am %1.</translation>
+    </message>
+    <message>
+        <source>Mixed on: “%1” cannot be read as a day. Leave it empty where it is not known.</source>
+        <translation>Angesetzt am: „%1“ ist als Tag nicht zu lesen. Lassen Sie es leer, wenn es nicht bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Mixed on: %1 lies after the day it was found.</source>
+        <translation>Angesetzt am: %1 liegt nach dem Tag, an dem sie gefunden wurde.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::HistoryDialog</name>
     <message>
         <source>History of %1</source>
@@ -7962,6 +8911,20 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Choose an entry that is not taken back yet.</source>
         <translation>Einen Eintrag wählen, der noch nicht zurückgenommen ist.</translation>
+    </message>
+    <message>
+        <source>%1 · into %2</source>
+        <comment>what, bottle</comment>
+        <translation>%1 · in %2</translation>
+    </message>
+    <message>
+        <source>%1 · from %2</source>
+        <comment>what, bottle</comment>
+        <translation>%1 · aus %2</translation>
+    </message>
+    <message>
+        <source>It is taken back in %1 as well.</source>
+        <translation>Es wird auch in %1 zurückgenommen.</translation>
     </message>
 </context>
 <context>
@@ -8098,11 +9061,25 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
 </context>
 <context>
-    <name>ullage::app::LookForm</name>
+    <name>ullage::app::LeafletTimeEdit</name>
     <message>
-        <source>Colour, smell, sediment, a leader.</source>
-        <translation>Farbe, Geruch, Bodensatz, ein Filmanfang.</translation>
+        <source>for %1</source>
+        <translation>für %1</translation>
     </message>
+</context>
+<context>
+    <name>ullage::app::ListingDialog</name>
+    <message>
+        <source>&amp;Details</source>
+        <translation>&amp;Einzelheiten</translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation>Einzelheiten</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::LookForm</name>
     <message>
         <source>What was looked &amp;at</source>
         <translation>W&amp;orauf geachtet wurde</translation>
@@ -8121,11 +9098,27 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     </message>
     <message>
         <source>leader test</source>
-        <translation>Test mit Filmanfang</translation>
+        <translation>Probe mit Filmlasche</translation>
     </message>
     <message>
         <source>iodide test: lasting cloudiness</source>
         <translation>Iodidtest: bleibende Trübung</translation>
+    </message>
+    <message>
+        <source>its indicator</source>
+        <translation>der Indikator</translation>
+    </message>
+    <message>
+        <source>An indicator stop bath is spent when its colour has turned: mark it failed then.</source>
+        <translation>Ein Stoppbad mit Indikator ist erschöpft, wenn seine Farbe umgeschlagen ist: tragen Sie es dann als fehlgeschlagen ein.</translation>
+    </message>
+    <message>
+        <source>Sediment that filtering takes away is no reason to discard: mark it filtered afterwards, and the failed look is taken back.</source>
+        <translation>Bodensatz, den Filtern entfernt, ist kein Grund zum Entsorgen: vermerken Sie danach das Filtern, dann ist der Befund zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Before you test</source>
+        <translation>Vor der Prüfung</translation>
     </message>
 </context>
 <context>
@@ -8290,6 +9283,53 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>Sal&amp;vage a damaged book…</source>
         <translation>Beschädigtes Buch ber&amp;gen…</translation>
     </message>
+    <message>
+        <source>No book is open</source>
+        <translation>Es ist kein Buch geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Undo (nothing entered in this window)</source>
+        <translation>&amp;Rückgängig (in diesem Fenster nichts eingetragen)</translation>
+    </message>
+    <message>
+        <source>What others entered is taken back from the Day book.</source>
+        <translation>Was andere eingetragen haben, wird im Tagebuch zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>&amp;Red screen</source>
+        <translation>&amp;Roter Bildschirm</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::MeasuredForm</name>
+    <message>
+        <source>&amp;Silver, grams in a litre</source>
+        <translation>&amp;Silber, Gramm im Liter</translation>
+    </message>
+    <message>
+        <source>test paper</source>
+        <translation>Testpapier</translation>
+    </message>
+    <message>
+        <source>analysis</source>
+        <translation>Analyse</translation>
+    </message>
+    <message>
+        <source>B&amp;y what</source>
+        <translation>&amp;Womit</translation>
+    </message>
+    <message>
+        <source>By the films counted so far there is %1 g of silver in a litre. What is measured takes its place.</source>
+        <translation>Nach den bisher gezählten Filmen sind %1 g Silber im Liter. Was gemessen ist, tritt an deren Stelle.</translation>
+    </message>
+    <message>
+        <source>Over the limit of %1 g/l that is set for it: it is to be discarded.</source>
+        <translation>Über der Grenze von %1 g/l, die dafür gesetzt ist: zu entsorgen.</translation>
+    </message>
+    <message>
+        <source>Within the limit of %1 g/l that is set for it.</source>
+        <translation>Innerhalb der Grenze von %1 g/l, die dafür gesetzt ist.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MixDialog</name>
@@ -8316,10 +9356,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>&amp;Name on the label</source>
         <translation>&amp;Name auf dem Etikett</translation>
-    </message>
-    <message>
-        <source>&amp;Found bottle: nobody knows what it has been through</source>
-        <translation>F&amp;undflasche: niemand kennt ihre Vorgeschichte</translation>
     </message>
     <message>
         <source>It will become</source>
@@ -8421,6 +9457,26 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>What follows in a new bottle is seen once it is entered.</source>
         <translation>Was in einer neuen Flasche folgt, zeigt sich, sobald sie eingetragen ist.</translation>
     </message>
+    <message>
+        <source>Films it has &amp;done already</source>
+        <translation>Filme, die s&amp;chon durchgelaufen sind</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>&amp;Found bottle: history unknown</source>
+        <translation>F&amp;undflasche: Vorgeschichte unbekannt</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Films left</source>
+        <translation>Filme übrig</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MixingPage</name>
@@ -8473,14 +9529,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Der Ansatz wurde nicht eingetragen</translation>
     </message>
     <message>
-        <source>Not marked as clear</source>
-        <translation>Nicht als klar vermerkt</translation>
-    </message>
-    <message>
-        <source>The batch is logged, but that it is clear is not. Mark it on the shelf.</source>
-        <translation>Der Ansatz ist eingetragen, nicht aber, dass er klar ist. Im Regal vermerken.</translation>
-    </message>
-    <message>
         <source>Fill up to %1</source>
         <translation>Auffüllen auf %1</translation>
     </message>
@@ -8491,10 +9539,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>It is not clear yet. If the packet says so, fill up now and let it rest; else go back and shake on.</source>
         <translation>Die Lösung ist noch nicht klar. Wenn die Packung es so vorsieht, jetzt auffüllen und ruhen lassen; sonst zurückgehen und weiter schütteln.</translation>
-    </message>
-    <message>
-        <source>Squeeze or press the air out as far as the bottle allows, or fill it to the brim. Write on the tape: %1, what it is, today&apos;s date, and “photographic solution, not for drinking”. Keep it away from children and animals.</source>
-        <translation>Die Luft herausdrücken, so weit die Flasche es zulässt, oder randvoll füllen. Auf das Klebeband schreiben: %1, was es ist, das heutige Datum und „Fotografische Lösung, nicht zum Trinken“. Von Kindern und Tieren fernhalten.</translation>
     </message>
     <message>
         <source>Logged as %1</source>
@@ -8537,10 +9581,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Schütten und lösen</translation>
     </message>
     <message>
-        <source>low and slowly; shake every 10 min</source>
-        <translation>tief und langsam; alle 10 min schütteln</translation>
-    </message>
-    <message>
         <source>Top up</source>
         <translation>Auffüllen</translation>
     </message>
@@ -8563,10 +9603,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>logged as %1, rests until clear</source>
         <translation>eingetragen als %1, ruht bis klar</translation>
-    </message>
-    <message>
-        <source>step %1 of %2 · the packet says what it says; this only helps to follow it</source>
-        <translation>Schritt %1 von %2 · es gilt, was auf der Packung steht; dies hilft nur, ihr zu folgen</translation>
     </message>
     <message>
         <source>Go on</source>
@@ -8605,12 +9641,95 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>If you mix several: the developer first, then the stop bath, then the fixer, and the funnel washed between them.</source>
         <translation>Wenn Sie mehrere ansetzen: zuerst den Entwickler, dann das Stoppbad, dann das Fixierbad, und den Trichter dazwischen auswaschen.</translation>
     </message>
+    <message>
+        <source>Cooling %1</source>
+        <translation>%1 kühlt ab</translation>
+    </message>
+    <message>
+        <source>Mixing %1</source>
+        <translation>Ansatz %1</translation>
+    </message>
+    <message>
+        <source>Mixing %1 · %2</source>
+        <comment>batch, time to the next shake</comment>
+        <translation>Ansatz %1 · %2</translation>
+    </message>
+    <message>
+        <source>shake now</source>
+        <comment>in the rail</comment>
+        <translation>jetzt schütteln</translation>
+    </message>
+    <message>
+        <source>Squeeze or press the air out as far as the bottle allows, or fill it to the brim. Write %1 on the label, what it is and today&apos;s date.</source>
+        <translation>Die Luft so weit herausdrücken, wie die Flasche es zulässt, oder randvoll füllen. Auf das Etikett: %1, was es ist und das heutige Datum.</translation>
+    </message>
+    <message>
+        <source>low and slowly; shake every %1 min</source>
+        <translation>tief und langsam; alle %1 min schütteln</translation>
+    </message>
+    <message>
+        <source>step %1 of %2 · follow the packet; this only helps</source>
+        <translation>Schritt %1 von %2 · der Packung folgen; dies hilft nur dabei</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MixingStepList</name>
     <message>
         <source>Step %1 of %2: %3</source>
         <translation>Schritt %1 von %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::MomentField</name>
+    <message>
+        <source>Choose from a calendar</source>
+        <translation>Aus einem Kalender wählen</translation>
+    </message>
+    <message>
+        <source>Choose from a calendar (Alt+Down)</source>
+        <translation>Aus einem Kalender wählen (Alt+Abwärts)</translation>
+    </message>
+    <message>
+        <source>A day is needed.</source>
+        <translation>Ein Tag ist nötig.</translation>
+    </message>
+    <message>
+        <source>A day and a time are needed.</source>
+        <translation>Tag und Uhrzeit sind nötig.</translation>
+    </message>
+    <message>
+        <source>“%1” is not understood.</source>
+        <translation>„%1“ wird nicht verstanden.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day.</source>
+        <translation>„%1“ ist kein Tag.</translation>
+    </message>
+    <message>
+        <source>“%1” is no time of day.</source>
+        <translation>„%1“ ist keine Uhrzeit.</translation>
+    </message>
+    <message>
+        <source>“%1” comes on top of what stands already.</source>
+        <translation>„%1“ steht zusätzlich zu dem, was schon dasteht.</translation>
+    </message>
+    <message>
+        <source>That day is no “%1”.</source>
+        <translation>Dieser Tag ist kein „%1“.</translation>
+    </message>
+    <message>
+        <source>%1 Write it like %2, “yesterday” or “Monday”.</source>
+        <comment>problem, date</comment>
+        <translation>%1 Schreiben Sie es wie %2, „gestern“ oder „Montag“.</translation>
+    </message>
+    <message>
+        <source>%1 Write it like %2, “yesterday 20:00”, “18:00” or “now”.</source>
+        <comment>problem, date</comment>
+        <translation>%1 Schreiben Sie es wie %2, „gestern 20:00“, „18:00“ oder „jetzt“.</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Kalender</translation>
     </message>
 </context>
 <context>
@@ -8663,6 +9782,57 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <source>More to do with this bottle</source>
         <translation>Weiteres mit dieser Flasche</translation>
     </message>
+    <message>
+        <source>It is clear now…</source>
+        <translation>Es ist jetzt klar …</translation>
+    </message>
+    <message>
+        <source>Check the book</source>
+        <translation>Buch prüfen</translation>
+    </message>
+    <message>
+        <source>Restore a copy…</source>
+        <translation>Kopie wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>+ 1 film</source>
+        <translation>+ 1 Film</translation>
+    </message>
+    <message>
+        <source>One more film, as the last one</source>
+        <translation>Noch ein Film wie der letzte</translation>
+    </message>
+    <message>
+        <source>One more film through the baths of the last one (key +)</source>
+        <translation>Noch ein Film durch die Bäder des letzten (Taste +)</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::NoBook</name>
+    <message>
+        <source>No book is open</source>
+        <translation>Es ist kein Buch geöffnet</translation>
+    </message>
+    <message>
+        <source>Open the one you keep, put a copy in the place of one that is gone or damaged, read what is left of a damaged one into a new one, or begin anew.</source>
+        <translation>Öffnen Sie Ihr Buch, setzen Sie eine Kopie an die Stelle eines verschwundenen oder beschädigten, bergen Sie, was von einem beschädigten übrig ist, in ein neues, oder fangen Sie neu an.</translation>
+    </message>
+    <message>
+        <source>Open book…</source>
+        <translation>Buch öffnen…</translation>
+    </message>
+    <message>
+        <source>Restore a copy…</source>
+        <translation>Kopie wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>Salvage…</source>
+        <translation>Bergen…</translation>
+    </message>
+    <message>
+        <source>New book…</source>
+        <translation>Neues Buch…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::NoteForm</name>
@@ -8713,14 +9883,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
     <message>
         <source>Whole run %1</source>
         <translation>Ganzer Durchgang %1</translation>
-    </message>
-    <message>
-        <source>Develop %1 = %2 %3 (temperature) %4 (wear) %5 (strip)</source>
-        <translation>Entwickeln %1 = %2 %3 (Temperatur) %4 (Verbrauch) %5 (Teststreifen)</translation>
-    </message>
-    <message>
-        <source>The maker gives no time for this temperature: reckoned from the nearest.</source>
-        <translation>Für diese Temperatur gibt der Hersteller keine Zeit an: von der nächsten aus gerechnet.</translation>
     </message>
     <message>
         <source>A run is waiting to be taken up: see above.</source>
@@ -8775,10 +9937,6 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>Ther&amp;mometer</translation>
     </message>
     <message>
-        <source>Maker&apos;s time</source>
-        <translation>Herstellerzeit</translation>
-    </message>
-    <message>
         <source>&amp;Dilution</source>
         <translation>&amp;Verdünnung</translation>
     </message>
@@ -8815,28 +9973,8 @@ Die Packung, ihr Sicherheitsdatenblatt und die örtlichen Vorschriften gehen all
         <translation>In so kaltem Leitungswasser dauert das Wässern länger.</translation>
     </message>
     <message>
-        <source>The steps and their times stand here once the developing time is known.
-
-First: under “Maker&apos;s time” at the left, type the time that the film&apos;s maker gives for this developer, and its temperature.</source>
-        <translation>Die Schritte und ihre Zeiten stehen hier, sobald die Entwicklungszeit bekannt ist.
-
-Zuerst: links unter „Herstellerzeit“ die Zeit eingeben, die der Filmhersteller für diesen Entwickler nennt, und ihre Temperatur.</translation>
-    </message>
-    <message>
-        <source>The steps and their times stand here once the developing time is known.
-
-First: under “Maker&apos;s time” at the left, choose the film&apos;s time from the notebook, or type what its maker gives.</source>
-        <translation>Die Schritte und ihre Zeiten stehen hier, sobald die Entwicklungszeit bekannt ist.
-
-Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch wählen oder eingeben, was sein Hersteller nennt.</translation>
-    </message>
-    <message>
         <source>The steps and their times stand here as soon as films, bottles and thermometer are known.</source>
         <translation>Die Schritte und ihre Zeiten stehen hier, sobald Filme, Flaschen und Thermometer bekannt sind.</translation>
-    </message>
-    <message>
-        <source>for %1</source>
-        <translation>für %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -8850,6 +9988,46 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>A second time for another temperature would be better.</source>
         <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
+    </message>
+    <message>
+        <source>Leaflet time</source>
+        <translation>Zeit vom Beipackzettel</translation>
+    </message>
+    <message>
+        <source>The films want different times.
+
+First: under “Different times in one tank” at the left, say which one rules, or split the load.</source>
+        <translation>Die Filme brauchen verschiedene Zeiten.
+
+Zuerst: links unter „Verschiedene Zeiten in einer Dose“ sagen, welche gilt, oder die Ladung teilen.</translation>
+    </message>
+    <message>
+        <source>The steps and their times stand here once the developing time is known.
+
+First: under “Leaflet time” at the left, type the time that the film&apos;s leaflet gives for this developer, and its temperature.</source>
+        <translation>Die Schritte und ihre Zeiten stehen hier, sobald die Entwicklungszeit bekannt ist.
+
+Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit eingeben, die der Beipackzettel des Films für diesen Entwickler nennt, und ihre Temperatur.</translation>
+    </message>
+    <message>
+        <source>The steps and their times stand here once the developing time is known.
+
+First: under “Leaflet time” at the left, choose the film&apos;s time from Times, or type what its leaflet gives.</source>
+        <translation>Die Schritte und ihre Zeiten stehen hier, sobald die Entwicklungszeit bekannt ist.
+
+Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeiten“ wählen oder eingeben, was der Beipackzettel nennt.</translation>
+    </message>
+    <message>
+        <source>One part of the load</source>
+        <translation>Ein Teil der Ladung</translation>
+    </message>
+    <message>
+        <source>Develop %1 = %2 %3 (temperature) %4 (wear) %5 (control strip)</source>
+        <translation>Entwickeln %1 = %2 %3 (Temperatur) %4 (Abnutzung) %5 (Kontrollstreifen)</translation>
+    </message>
+    <message>
+        <source>The leaflet has no time for this temperature: extended by Q10 from the nearest.</source>
+        <translation>Der Beipackzettel nennt keine Zeit für diese Temperatur: mit Q10 von der nächsten aus fortgeführt.</translation>
     </message>
 </context>
 <context>
@@ -8911,7 +10089,7 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     </message>
     <message>
         <source>Day book</source>
-        <translation>Tagebuch</translation>
+        <translation>Laborbuch</translation>
     </message>
     <message>
         <source>Cupboard</source>
@@ -8941,6 +10119,18 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>Reads what is left of the book into a new one.</source>
         <translation>Liest, was vom Buch übrig ist, in ein neues.</translation>
     </message>
+    <message>
+        <source>Opens another book, or begins one</source>
+        <translation>Öffnet ein anderes Laborbuch oder beginnt eines</translation>
+    </message>
+    <message>
+        <source>&amp;Open book…</source>
+        <translation>Laborbuch &amp;öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;New book…</source>
+        <translation>&amp;Neues Laborbuch …</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ReadingBox</name>
@@ -8949,20 +10139,12 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Thermometer</translation>
     </message>
     <message>
-        <source>Take over</source>
-        <translation>Übernehmen</translation>
-    </message>
-    <message>
         <source>Reading of the thermometer</source>
         <translation>Ablesung des Thermometers</translation>
     </message>
     <message>
         <source>&amp;Thermometer now</source>
         <translation>&amp;Thermometer jetzt</translation>
-    </message>
-    <message>
-        <source>Leave it</source>
-        <translation>Lassen</translation>
     </message>
     <message>
         <source>%1: %2 left becomes %3</source>
@@ -8976,24 +10158,20 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>No time changes; the reading is noted.</source>
         <translation>Keine Zeit ändert sich; die Ablesung wird vermerkt.</translation>
     </message>
+    <message>
+        <source>Apply</source>
+        <translation>Anwenden</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::RunDialog</name>
     <message>
-        <source>Run film</source>
-        <translation>Film entwickeln</translation>
-    </message>
-    <message>
         <source>Log this run</source>
         <translation>Durchgang eintragen</translation>
-    </message>
-    <message>
-        <source>&amp;Film: how many, which format</source>
-        <translation>&amp;Film: wie viele, welches Format</translation>
-    </message>
-    <message>
-        <source>Film &amp;maker&apos;s time, fresh developer</source>
-        <translation>Zeit des Film&amp;herstellers, frischer Entwickler</translation>
     </message>
     <message>
         <source>&amp;Thermometer</source>
@@ -9054,12 +10232,8 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Noch hat niemand vermerkt, dass %1 gelöst ist: nachsehen, ob die Lösung klar ist.</translation>
     </message>
     <message>
-        <source>times the film maker&apos;s time, once that is typed in</source>
-        <translation>mal die Zeit des Filmherstellers, sobald sie eingetragen ist</translation>
-    </message>
-    <message>
         <source>Fix for %1, twice the clearing time of the fresh solution: no test is on record.</source>
-        <translation>%1 fixieren, das Doppelte der Klärzeit der frischen Lösung: kein Test ist verzeichnet.</translation>
+        <translation>%1 fixieren, das Doppelte der Klärzeit der frischen Lösung: keine Klärprobe ist verzeichnet.</translation>
     </message>
     <message>
         <source>For tabular grains %1.</source>
@@ -9070,13 +10244,48 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>In %1 war schon Film: was nach einem Durchgang weggegossen wird, nimmt man aus einer frischen Flasche.</translation>
     </message>
     <message>
-        <source>for %1</source>
-        <comment>what a time is for</comment>
-        <translation>für %1</translation>
-    </message>
-    <message>
         <source>Fix for %1, the packet&apos;s shortest time: twice the clearing time would be less.</source>
         <translation>Fixieren Sie %1, die kürzeste Zeit der Packung: Das Doppelte der Klärzeit wäre weniger.</translation>
+    </message>
+    <message>
+        <source>Log a run</source>
+        <translation>Durchgang eintragen</translation>
+    </message>
+    <message>
+        <source>&amp;Film: format, how many, exposure index, name</source>
+        <translation>&amp;Film: Format, wie viele, Belichtungsindex, Name</translation>
+    </message>
+    <message>
+        <source>stock, undiluted</source>
+        <translation>Stammlösung, unverdünnt</translation>
+    </message>
+    <message>
+        <source>Dilution of the developer</source>
+        <translation>Verdünnung des Entwicklers</translation>
+    </message>
+    <message>
+        <source>&amp;Dilution</source>
+        <translation>Ver&amp;dünnung</translation>
+    </message>
+    <message>
+        <source>&amp;Leaflet time, fresh developer</source>
+        <translation>Zeit vom &amp;Beipackzettel, frischer Entwickler</translation>
+    </message>
+    <message>
+        <source>times the leaflet time, once that is typed in</source>
+        <translation>mal Zeit vom Beipackzettel, sobald sie eingegeben ist</translation>
+    </message>
+    <message>
+        <source>No fixer is chosen: these films are counted in none.</source>
+        <translation>Kein Fixierbad gewählt: Diese Filme werden in keinem gezählt.</translation>
+    </message>
+    <message>
+        <source>Still to be logged after this run: %1</source>
+        <translation>Nach diesem Durchgang noch einzutragen: %1</translation>
+    </message>
+    <message>
+        <source>Log this run, then the next</source>
+        <translation>Durchgang eintragen, dann den nächsten</translation>
     </message>
 </context>
 <context>
@@ -9110,30 +10319,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>übrig von %1</translation>
     </message>
     <message>
-        <source>Ready: pour, then start</source>
-        <translation>Bereit: eingießen, dann starten</translation>
-    </message>
-    <message>
-        <source>On hold: the film is still in the bath</source>
-        <translation>Angehalten: der Film liegt weiter im Bad</translation>
-    </message>
-    <message>
-        <source>Time is up: next step</source>
-        <translation>Zeit ist um: nächster Schritt</translation>
-    </message>
-    <message>
-        <source>Agitate now, %1 more</source>
-        <translation>Jetzt bewegen, noch %1</translation>
-    </message>
-    <message>
-        <source>Agitate in %1</source>
-        <translation>Bewegen in %1</translation>
-    </message>
-    <message>
-        <source>Nothing to do for %1</source>
-        <translation>%1 lang nichts zu tun</translation>
-    </message>
-    <message>
         <source>Whole run %1 · ends about %2</source>
         <translation>Ganzer Durchgang %1 · Ende gegen %2</translation>
     </message>
@@ -9156,10 +10341,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Back (B)</source>
         <translation>Zurück (B)</translation>
-    </message>
-    <message>
-        <source>Dark room (D)</source>
-        <translation>Dunkelkammer (D)</translation>
     </message>
     <message>
         <source>Sound</source>
@@ -9190,6 +10371,15 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <comment>step, what is poured</comment>
         <translation>Bereithalten: %1: %2</translation>
     </message>
+    <message>
+        <source>Red screen (D)</source>
+        <translation>Roter Bildschirm (D)</translation>
+    </message>
+    <message>
+        <source>Leave it after %1 of %2</source>
+        <comment>time in the bath, time planned</comment>
+        <translation>Verlassen nach %1 von %2</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::SalvageDialog</name>
@@ -9217,7 +10407,7 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
 <context>
     <name>ullage::app::ShelfFeed</name>
     <message>
-        <source>Being reckoned…</source>
+        <source>Calculating…</source>
         <translation>Wird berechnet…</translation>
     </message>
 </context>
@@ -9237,10 +10427,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Shelf</source>
         <translation>Regal</translation>
-    </message>
-    <message>
-        <source>Run film…</source>
-        <translation>Film entwickeln…</translation>
     </message>
     <message>
         <source>Mix a batch…</source>
@@ -9275,32 +10461,16 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Flasche eintragen…</translation>
     </message>
     <message>
-        <source>Strips</source>
-        <translation>Streifen</translation>
-    </message>
-    <message>
         <source>Films that went through it…</source>
         <translation>Filme, die durchliefen…</translation>
     </message>
     <message>
-        <source>No book is open</source>
-        <translation>Es ist kein Buch geöffnet</translation>
+        <source>Control strips</source>
+        <translation>Kontrollstreifen</translation>
     </message>
     <message>
-        <source>Open the one you keep, put a copy in the place of one that is gone or damaged, or begin a new one.</source>
-        <translation>Öffnen Sie das Buch, das Sie führen, setzen Sie eine Kopie an die Stelle eines verlorenen oder beschädigten, oder beginnen Sie ein neues.</translation>
-    </message>
-    <message>
-        <source>Open book…</source>
-        <translation>Buch öffnen…</translation>
-    </message>
-    <message>
-        <source>Restore a copy…</source>
-        <translation>Kopie wiederherstellen…</translation>
-    </message>
-    <message>
-        <source>New book…</source>
-        <translation>Neues Buch…</translation>
+        <source>Log a run…</source>
+        <translation>Durchgang eintragen…</translation>
     </message>
 </context>
 <context>
@@ -9372,8 +10542,8 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Nichts ist geändert.</translation>
     </message>
     <message>
-        <source>Say for each figure where it is from, and how far that can be believed.</source>
-        <translation>Sagen Sie zu jeder Zahl, woher sie stammt und wie weit man ihr trauen kann.</translation>
+        <source>Say for each figure where it is from.</source>
+        <translation>Sagen Sie zu jeder Zahl, woher sie stammt.</translation>
     </message>
 </context>
 <context>
@@ -9513,10 +10683,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>nicht gesagt</translation>
     </message>
     <message>
-        <source>How far %1 can be believed</source>
-        <translation>Wie sicher %1 ist</translation>
-    </message>
-    <message>
         <source>Where %1 is from</source>
         <translation>Woher %1 stammt</translation>
     </message>
@@ -9525,12 +10691,16 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>keine Quelle angegeben</translation>
     </message>
     <message>
-        <source>%1: say how far the source can be believed.</source>
-        <translation>%1: Sagen Sie, wie weit der Quelle zu trauen ist.</translation>
-    </message>
-    <message>
         <source>%1: name the published source.</source>
         <translation>%1: Nennen Sie die veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>Kind of source of %1</source>
+        <translation>Art der Quelle von %1</translation>
+    </message>
+    <message>
+        <source>%1: say where it is from.</source>
+        <translation>%1: Sagen Sie, woher das stammt.</translation>
     </message>
 </context>
 <context>
@@ -9588,16 +10758,16 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Zeitraum</translation>
     </message>
     <message>
-        <source>Reckoning</source>
-        <translation>Wird berechnet</translation>
-    </message>
-    <message>
         <source>Nothing to count yet</source>
         <translation>Noch nichts zu zählen</translation>
     </message>
     <message>
-        <source>Once film has gone through a bottle, or a bottle has ended, this page shows films by month and solution, how long bottles lasted, why they ended and what a film cost. Try a longer period, or run film first.</source>
-        <translation>Sobald Film durch eine Flasche gelaufen ist oder eine Flasche geendet hat, zeigt diese Seite Filme nach Monat und Lösung, wie lange Flaschen hielten, warum sie endeten und was ein Film kostete. Einen längeren Zeitraum wählen oder zuerst Film verarbeiten.</translation>
+        <source>Calculating</source>
+        <translation>Wird berechnet</translation>
+    </message>
+    <message>
+        <source>Once film has gone through a bottle, or a bottle has ended, this page shows films by month and solution, how long bottles lasted, why they ended and what a film cost. Try a longer period, or log a run first.</source>
+        <translation>Sobald Film durch eine Flasche gelaufen ist oder eine Flasche geendet hat, zeigt diese Seite Filme nach Monat und Lösung, wie lange Flaschen hielten, warum sie endeten und was ein Film kostete. Wählen Sie einen längeren Zeitraum oder tragen Sie zuerst einen Durchgang ein.</translation>
     </message>
 </context>
 <context>
@@ -9688,31 +10858,12 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Dichte, Faktor oder Ergebnis: eines davon ist nötig.</translation>
     </message>
     <message>
-        <source>Mean of the strips: %1</source>
-        <translation>Mittel der Streifen: %1</translation>
-    </message>
-    <message>
-        <source>no strip yet</source>
-        <translation>noch kein Streifen</translation>
-    </message>
-    <message>
         <source>To reach the reference the time would have to be taken %1 (%2 ÷ %3): density is taken to grow in proportion to time, which is an assumption.</source>
         <translation>Um den Bezug zu erreichen, müsste die Zeit %1 genommen werden (%2 ÷ %3): angenommen ist, dass die Dichte im Verhältnis zur Zeit wächst.</translation>
     </message>
     <message>
         <source>With the %1 in force that makes %2.</source>
         <translation>Mit dem geltenden %1 ergibt das %2.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
-        <translation>
-            <numerusform>%Ln Streifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
-            <numerusform>%Ln Streifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>limits %1 to %2 from the strips before</source>
-        <translation>Grenzen %1 bis %2 aus den Streifen davor</translation>
     </message>
     <message>
         <source>Within the %1: the time stays as it is.</source>
@@ -9723,16 +10874,43 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Außer Kontrolle, %1.</translation>
     </message>
     <message>
-        <source>Without a strip read fresh there is nothing to compare with.</source>
-        <translation>Ohne einen frisch gemessenen Streifen fehlt der Vergleich.</translation>
-    </message>
-    <message>
-        <source>That is more than a factor of %1 in time can make up for: look for the cause (temperature, agitation, dilution, the strip itself).</source>
-        <translation>Das macht auch ein Faktor von %1 auf die Zeit nicht wett: nach der Ursache suchen (Temperatur, Bewegung, Verdünnung, der Streifen selbst).</translation>
-    </message>
-    <message>
         <source>Accept: develop %1 from now on</source>
         <translation>Übernehmen: von nun an %1 entwickeln</translation>
+    </message>
+    <message>
+        <source>Before you test</source>
+        <translation>Vor der Prüfung</translation>
+    </message>
+    <message>
+        <source>Mean of the control strips: %1</source>
+        <translation>Mittel der Kontrollstreifen: %1</translation>
+    </message>
+    <message>
+        <source>no control strip yet</source>
+        <translation>noch kein Kontrollstreifen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln control strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
+        <translation>
+            <numerusform>%Ln Kontrollstreifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
+            <numerusform>%Ln Kontrollstreifen vor diesem: für Grenzen braucht es %1, daher wird noch nichts vorgeschlagen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>limits %1 to %2 from the control strips before</source>
+        <translation>Grenzen %1 bis %2 aus den Kontrollstreifen davor</translation>
+    </message>
+    <message>
+        <source>Without a control strip read fresh there is nothing to compare with.</source>
+        <translation>Ohne einen frisch gemessenen Kontrollstreifen fehlt der Vergleich.</translation>
+    </message>
+    <message>
+        <source>That is more than a factor of %1 in time can make up for: look for the cause (temperature, agitation, dilution, the control strip itself).</source>
+        <translation>Das macht auch ein Faktor von %1 auf die Zeit nicht wett: nach der Ursache suchen (Temperatur, Bewegung, Verdünnung, der Kontrollstreifen selbst).</translation>
+    </message>
+    <message>
+        <source>So it is passed against its limits, and the bottle&apos;s card will say so.</source>
+        <translation>Damit ist er gegen seine Grenzen bestanden, und die Karte der Flasche sagt es.</translation>
     </message>
 </context>
 <context>
@@ -9839,8 +11017,8 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Ganz ohne Plätze wird die Dose nicht geprüft.</translation>
     </message>
     <message>
-        <source>Keep tank</source>
-        <translation>Dose behalten</translation>
+        <source>Save tank</source>
+        <translation>Dose speichern</translation>
     </message>
 </context>
 <context>
@@ -9892,10 +11070,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Thermometer</translation>
     </message>
     <message>
-        <source>Maker&apos;s time, %1</source>
-        <translation>Herstellerzeit, %1</translation>
-    </message>
-    <message>
         <source>Temperature</source>
         <translation>Temperatur</translation>
     </message>
@@ -9908,8 +11082,12 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Verbrauch, noch keiner</translation>
     </message>
     <message>
-        <source>Strip test</source>
-        <translation>Teststreifen</translation>
+        <source>Leaflet time, %1</source>
+        <translation>Zeit vom Beipackzettel, %1</translation>
+    </message>
+    <message>
+        <source>Control strip</source>
+        <translation>Kontrollstreifen</translation>
     </message>
 </context>
 <context>
@@ -9945,14 +11123,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Developing time, and fixing time where a clearing time is known, come from the bottles; the time given for Fix serves where none is.</source>
         <translation>Entwicklungszeit und, wo eine Klärzeit bekannt ist, Fixierzeit kommen aus den Flaschen; sonst gilt die hier für Fixieren angegebene Zeit.</translation>
-    </message>
-    <message>
-        <source>Keep</source>
-        <translation>Behalten</translation>
-    </message>
-    <message>
-        <source>Forget this one</source>
-        <translation>Diese vergessen</translation>
     </message>
     <message>
         <source>Time</source>
@@ -10042,6 +11212,14 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>%1 can stand in the sheet only once.</source>
         <translation>%1 kann nur einmal im Plan stehen.</translation>
     </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Delete template</source>
+        <translation>Vorlage löschen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::TimeEditor</name>
@@ -10059,7 +11237,7 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     </message>
     <message>
         <source>stock, 1+1 …</source>
-        <translation>Vorratslösung, 1+1 …</translation>
+        <translation>Stammlösung, 1+1 …</translation>
     </message>
     <message>
         <source>any</source>
@@ -10107,6 +11285,53 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     </message>
 </context>
 <context>
+    <name>ullage::app::TimesApartBox</name>
+    <message>
+        <source>%1 · EI %2</source>
+        <comment>film, exposure index</comment>
+        <translation>%1 · EI %2</translation>
+    </message>
+    <message>
+        <source>Different times in one tank</source>
+        <translation>Verschiedene Zeiten in einer Dose</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>film, its time</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: no time is known</source>
+        <comment>film</comment>
+        <translation>%1: keine Zeit bekannt</translation>
+    </message>
+    <message>
+        <source>They are %1 apart, %2 of the shortest.</source>
+        <comment>time, share</comment>
+        <translation>Sie liegen %1 auseinander, %2 der kürzesten.</translation>
+    </message>
+    <message>
+        <source>As it stands, all develop for %1.</source>
+        <translation>So entwickeln alle %1.</translation>
+    </message>
+    <message>
+        <source>Which of them rules? Or should they not go together?</source>
+        <translation>Welche gilt? Oder sollen sie nicht zusammen?</translation>
+    </message>
+    <message>
+        <source>All for %1, as %2</source>
+        <comment>time, film</comment>
+        <translation>Alle %1, wie %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Split into %n run(s)</source>
+        <translation>
+            <numerusform>In %n Durchgang teilen</numerusform>
+            <numerusform>In %n Durchgänge teilen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::TimesTab</name>
     <message>
         <source>Development times</source>
@@ -10149,10 +11374,6 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>Bearbeiten …</translation>
     </message>
     <message>
-        <source>Take out…</source>
-        <translation>Herausnehmen …</translation>
-    </message>
-    <message>
         <source>New time…</source>
         <translation>Neue Zeit …</translation>
     </message>
@@ -10170,28 +11391,28 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>Take out a development time</source>
-        <translation>Entwicklungszeit herausnehmen</translation>
-    </message>
-    <message>
-        <source>Take the time for %1 out of the notebook?</source>
-        <translation>Die Zeit für %1 aus dem Notizbuch nehmen?</translation>
-    </message>
-    <message>
         <source>Runs that were timed by it stay as they are.</source>
         <translation>Durchgänge, die nach ihr liefen, bleiben unverändert.</translation>
     </message>
     <message>
-        <source>Take out</source>
-        <translation>Herausnehmen</translation>
+        <source>Delete…</source>
+        <translation>Löschen…</translation>
+    </message>
+    <message>
+        <source>Delete a development time</source>
+        <translation>Entwicklungszeit löschen</translation>
+    </message>
+    <message>
+        <source>Delete the time for %1?</source>
+        <translation>Die Zeit für %1 löschen?</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
     </message>
 </context>
 <context>
     <name>ullage::app::TopUpForm</name>
-    <message>
-        <source>&amp;Fresh solution added</source>
-        <translation>&amp;Frische Lösung zugegeben</translation>
-    </message>
     <message>
         <source>F&amp;rom</source>
         <translation>A&amp;us</translation>
@@ -10203,6 +11424,31 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Freshly mixed</source>
         <translation>Frisch angesetzt</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>bottle, another solution</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>&amp;Volume added</source>
+        <translation>&amp;Menge, die dazukommt</translation>
+    </message>
+    <message>
+        <source>Replenisher: %1</source>
+        <translation>Regenerator: %1</translation>
+    </message>
+    <message>
+        <source>%1 of replenisher is due for the film since the last.</source>
+        <translation>%1 Regenerator sind für die Filme seither fällig.</translation>
+    </message>
+    <message>
+        <source>There is not room for all of it: draw off as much before.</source>
+        <translation>Dafür ist nicht genug Platz: nehmen Sie vorher so viel ab.</translation>
+    </message>
+    <message>
+        <source>Before you pour</source>
+        <translation>Vor dem Eingießen</translation>
     </message>
 </context>
 <context>
@@ -10228,6 +11474,10 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
         <source>There is no room for all of it: %1 is poured off first.</source>
         <translation>Für alles ist kein Platz: zuvor werden %1 abgegossen.</translation>
     </message>
+    <message>
+        <source>its replenisher</source>
+        <translation>sein Regenerator</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::VerdictLabel</name>
@@ -10246,6 +11496,10 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>Discard</source>
         <translation>Entsorgen</translation>
+    </message>
+    <message>
+        <source>Resting</source>
+        <translation>Ruht</translation>
     </message>
 </context>
 <context>
@@ -10477,6 +11731,21 @@ Zuerst: links unter „Herstellerzeit“ die Zeit des Films aus dem Notizbuch w�
     <message>
         <source>When: no clock showed %1; it was put forward. Allowed is up to %2 and from %3.</source>
         <translation>Wann: Keine Uhr zeigte %1; sie wurde vorgestellt. Erlaubt ist bis %2 und ab %3.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>moment, how long ago</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <comment>when it is saved</comment>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>When: %1</source>
+        <comment>what is wrong</comment>
+        <translation>Wann: %1</translation>
     </message>
 </context>
 <context>

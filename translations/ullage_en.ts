@@ -153,6 +153,16 @@
     </message>
 </context>
 <context>
+    <name>DayBook</name>
+    <message numerus="yes">
+        <source>%Ln entry(s)</source>
+        <translation>
+            <numerusform>%Ln entry</numerusform>
+            <numerusform>%Ln entries</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ErrorWords</name>
     <message numerus="yes">
         <source>%n second(s) were waited for it in vain.</source>
@@ -176,6 +186,38 @@
         <translation>
             <numerusform>%Ln day</numerusform>
             <numerusform>%Ln days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FaultWords</name>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing %1.</source>
+        <comment>between two moments</comment>
+        <translation>
+            <numerusform>%Ln entry missing %1.</numerusform>
+            <numerusform>%Ln entries missing %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing after %1.</source>
+        <translation>
+            <numerusform>%Ln entry missing after %1.</numerusform>
+            <numerusform>%Ln entries missing after %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing before %1.</source>
+        <translation>
+            <numerusform>%Ln entry missing before %1.</numerusform>
+            <numerusform>%Ln entries missing before %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(s) missing.</source>
+        <translation>
+            <numerusform>%Ln entry missing.</numerusform>
+            <numerusform>%Ln entries missing.</numerusform>
         </translation>
     </message>
 </context>
@@ -273,6 +315,30 @@
     </message>
 </context>
 <context>
+    <name>MomentWords</name>
+    <message numerus="yes">
+        <source>%Ln minute(s) ago</source>
+        <translation>
+            <numerusform>%Ln minute ago</numerusform>
+            <numerusform>%Ln minutes ago</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln hour(s) ago</source>
+        <translation>
+            <numerusform>%Ln hour ago</numerusform>
+            <numerusform>%Ln hours ago</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln day(s) ago</source>
+        <translation>
+            <numerusform>%Ln day ago</numerusform>
+            <numerusform>%Ln days ago</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Reasons</name>
     <message numerus="yes">
         <source>It is %Ln day(s) past the %1 a full bottle keeps: discard it.</source>
@@ -354,31 +420,41 @@
 <context>
     <name>StripChart</name>
     <message numerus="yes">
-        <source>%Ln strip(s) so far; limits are drawn from the fifth on.</source>
+        <source>%Ln control strip(s) so far; limits are drawn from the fifth on.</source>
         <translation>
-            <numerusform>%Ln strip so far; limits are drawn from the fifth on.</numerusform>
-            <numerusform>%Ln strips so far; limits are drawn from the fifth on.</numerusform>
+            <numerusform>%Ln control strip so far; limits are drawn from the fifth on.</numerusform>
+            <numerusform>%Ln control strips so far; limits are drawn from the fifth on.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>All %Ln strips are within the limits.</source>
+        <source>All %Ln control strips are within the limits.</source>
         <translation>
-            <numerusform>%Ln strip is within the limits.</numerusform>
-            <numerusform>All %Ln strips are within the limits.</numerusform>
+            <numerusform>The one control strip is within the limits.</numerusform>
+            <numerusform>All %Ln control strips are within the limits.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%Ln of %1 strips is (are) out of control:</source>
+        <source>%Ln of %1 control strips is (are) out of control:</source>
         <translation>
-            <numerusform>%Ln of %1 strips is out of control:</numerusform>
-            <numerusform>%Ln of %1 strips are out of control:</numerusform>
+            <numerusform>%Ln of %1 control strips is out of control:</numerusform>
+            <numerusform>%Ln of %1 control strips are out of control:</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%Ln strip(s) beyond the limits was (were) passed by hand, the last of them %1.</source>
+        <source>%Ln control strip(s) beyond the limits was (were) passed by hand, the last of them %1.</source>
         <translation>
-            <numerusform>%Ln strip beyond the limits was passed by hand: %1.</numerusform>
-            <numerusform>%Ln strips beyond the limits were passed by hand, the last of them %1.</numerusform>
+            <numerusform>%Ln control strip beyond the limits was passed by hand: %1.</numerusform>
+            <numerusform>%Ln control strips beyond the limits were passed by hand, the last of them %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>UnreadBottle</name>
+    <message numerus="yes">
+        <source>%Ln bottle(s) not shown</source>
+        <translation>
+            <numerusform>%Ln bottle not shown</numerusform>
+            <numerusform>%Ln bottles not shown</numerusform>
         </translation>
     </message>
 </context>
@@ -499,6 +575,16 @@
     </message>
 </context>
 <context>
+    <name>ullage::app::FilledRow</name>
+    <message numerus="yes">
+        <source>and %Ln more</source>
+        <translation>
+            <numerusform>and %Ln more</numerusform>
+            <numerusform>and %Ln more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::FilmCard</name>
     <message numerus="yes">
         <source>all %n film(s) of this run</source>
@@ -515,6 +601,13 @@
         <translation>
             <numerusform>%n film. Choose it for its card.</numerusform>
             <numerusform>%n films. Choose one for its card.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n film(s) with a card, of %1 in all. Choose one for its card.</source>
+        <translation>
+            <numerusform>%n film with a card, of %1 in all. Choose it for its card.</numerusform>
+            <numerusform>%n films with a card, of %1 in all. Choose one for its card.</numerusform>
         </translation>
     </message>
 </context>
@@ -582,10 +675,10 @@
 <context>
     <name>ullage::app::StripForm</name>
     <message numerus="yes">
-        <source>%Ln strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
+        <source>%Ln control strip(s) before this one: limits need %1, so nothing is proposed yet.</source>
         <translation>
-            <numerusform>%Ln strip before this one: limits need %1, so nothing is proposed yet.</numerusform>
-            <numerusform>%Ln strips before this one: limits need %1, so nothing is proposed yet.</numerusform>
+            <numerusform>%Ln control strip before this one: limits need %1, so nothing is proposed yet.</numerusform>
+            <numerusform>%Ln control strips before this one: limits need %1, so nothing is proposed yet.</numerusform>
         </translation>
     </message>
 </context>
@@ -606,6 +699,16 @@
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TimesApartBox</name>
+    <message numerus="yes">
+        <source>Split into %n run(s)</source>
+        <translation>
+            <numerusform>Split into %n run</numerusform>
+            <numerusform>Split into %n runs</numerusform>
         </translation>
     </message>
 </context>

@@ -19,8 +19,8 @@ namespace ullage::app
 /// The next load of film in a developer, factor by factor.
 struct NextFilm {
     std::optional<chemistry::Seconds> seconds; ///< unrounded; none without the maker's time
-    QString time; ///< "12:35"; without a leaflet time the factor on it
-    QString note; ///< what the time is for; or why there is none
+    QString time;                              ///< "12:35"; without a leaflet time the factor on it
+    QString note;                              ///< what the time is for; or why there is none
     std::vector<FactorRow> rows;
     QStringList warnings;
 };

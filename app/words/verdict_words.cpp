@@ -177,9 +177,9 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& s
     const QString used =
         *so.standingUsed > 1 ? Words::tr("Age and air: past the end %1.").arg(parts)
         : dateKnown          ? Words::tr("Age and air: %1 used %2.").arg(share, parts)
-                             : Words::tr("Age and air: at least %1 used since it was found %2; when "
-                                         "it was mixed is not known.")
-                                   .arg(share, parts);
+                    : Words::tr("Age and air: at least %1 used since it was found %2; when "
+                                "it was mixed is not known.")
+                          .arg(share, parts);
     if (!so.discardBy || *so.discardBy <= batch.asOf)
         return used;
     return Words::tr("%1 Keeps until %2.", "sentence, date")

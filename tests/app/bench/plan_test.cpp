@@ -100,7 +100,8 @@ TEST(BenchPlan, NoTimeOfTheMakerNoRun)
     EXPECT_FALSE(bench.find("start")->isEnabled());
     const auto* first = qobject_cast<QLabel*>(bench.find("firstToDo"));
     ASSERT_TRUE(first && first->isVisible());
-    EXPECT_TRUE(first->text().contains(QStringLiteral("type the time that the film's leaflet gives")))
+    EXPECT_TRUE(
+        first->text().contains(QStringLiteral("type the time that the film's leaflet gives")))
         << first->text().toStdString();
     auto* time = qobject_cast<QLineEdit*>(bench.find("baseTime"));
     ASSERT_TRUE(time);
