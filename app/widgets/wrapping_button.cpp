@@ -16,7 +16,7 @@ WrappingButton::WrappingButton(const QString& words, QWidget* parent)
     : QPushButton(plainCaption(words), parent), m_words(words)
 {
     setButtonLook(this, ButtonLook::Quiet);
-    QSizePolicy policy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Maximum, QSizePolicy::Minimum); // fixed, it kept one line
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
 }

@@ -150,7 +150,7 @@ TEST(ShelfView, RowsAreSeenWhole)
 {
     for (const int count : {6, 9, 12, 14, 30, 60}) {
         Shelf shelf(count);
-        for (const QSize size : {QSize(720, 190), QSize(800, 260), QSize(1056, 330),
+        for (const QSize size : {QSize(720, 240), QSize(800, 260), QSize(1056, 330),
                                  QSize(1056, 420), QSize(1700, 560)}) {
             shelf.view.resize(size);
             QTest::qWait(1);
