@@ -1,5 +1,7 @@
 #include "app/words/moment_reading.h"
 
+#include "app/words/moment_names.h"
+#include "app/words/moment_scan.h"
 #include "app/words/moment_text.h"
 
 #include <QRegularExpression>
@@ -18,73 +20,12 @@ constexpr int kFirstYear = 1900;
 constexpr int kLastYear = 2200;
 constexpr int kLeapYears = 8; // 29 February is never longer ago than this
 
-// Letter for letter, so that a place in it is a place in what was typed.
-QString plainly(const QString& text)
-{
-    QString plain = text;
-    for (QChar& c : plain) {
-        if (c.digitValue() >= 0)
-            c = QChar(u'0' + c.digitValue());
-        else if (c.isSpace() || c.category() == QChar::Other_Format)
-            c = u' '; // marks of the direction of writing stand between parts as well
-        else
-            c = c.toLower();
-    }
-    return plain;
-}
-
-struct Name {
-    QString text;
-    int number; // from 1
-};
-
-// The locale's names and the English ones, longest first; without the stop of a short form.
-template <class NameOf>
-std::vector<Name> namesUpTo(int count, const QLocale& locale, NameOf nameOf)
-{
-    std::vector<Name> names;
-    for (const QLocale& one : {locale, QLocale(QLocale::C)}) {
-        for (int i = 1; i <= count; ++i) {
-            for (QString name : nameOf(one, i)) {
-                name = plainly(name).trimmed();
-                while (name.endsWith(u'.'))
-                    name.chop(1);
-                const bool letters =
-                    std::any_of(name.begin(), name.end(), [](QChar c) { return c.isLetter(); });
-                if (letters)
-                    names.push_back({name, i});
-            }
-        }
-    }
-    std::stable_sort(names.begin(), names.end(),
-                     [](const Name& a, const Name& b) { return a.text.size() > b.text.size(); });
-    return names;
-}
-
-std::vector<Name> monthNames(const QLocale& locale)
-{
-    return namesUpTo(12, locale, [](const QLocale& in, int month) {
-        return QStringList{in.monthName(month), in.standaloneMonthName(month),
-                           in.monthName(month, QLocale::ShortFormat),
-                           in.standaloneMonthName(month, QLocale::ShortFormat)};
-    });
-}
-
-std::vector<Name> weekdayNames(const QLocale& locale)
-{
-    return namesUpTo(7, locale, [](const QLocale& in, int day) {
-        return QStringList{in.dayName(day), in.standaloneDayName(day),
-                           in.dayName(day, QLocale::ShortFormat),
-                           in.standaloneDayName(day, QLocale::ShortFormat)};
-    });
-}
-
-class Reading
+class Reading : private MomentScan
 {
 public:
     Reading(const QString& text, chemistry::Instant now, const QLocale& locale,
             const MomentWords& words)
-        : m_text(plainly(text)), m_moment(now), m_now(localTime(now)), m_locale(locale),
+        : MomentScan(plainly(text)), m_moment(now), m_now(localTime(now)), m_locale(locale),
           m_words(words)
     {
     }
@@ -109,65 +50,12 @@ private:
         qsizetype length = 0;
     };
 
-    // Where things stand -------------------------------------------------------------------------
-    bool skipSpace()
-    {
-        static const QString between = QStringLiteral(" ,;·");
-        while (m_at < m_text.size() && between.contains(m_text[m_at]))
-            ++m_at;
-        return m_at < m_text.size();
-    }
-    qsizetype wordEnd() const
-    {
-        qsizetype end = m_at + 1;
-        while (end < m_text.size() && m_text[end] != u' ' && m_text[end] != u',')
-            ++end;
-        return end;
-    }
     void fail(MomentProblem problem, qsizetype end, std::optional<qsizetype> from = {})
     {
         m_read.problem = problem;
         m_read.at = from.value_or(m_at);
         m_read.length = end - m_read.at;
     }
-    [[nodiscard]] QRegularExpressionMatch here(const QRegularExpression& pattern,
-                                               qsizetype at) const
-    {
-        return pattern.match(m_text, at, QRegularExpression::NormalMatch,
-                             QRegularExpression::AnchorAtOffsetMatchOption);
-    }
-    [[nodiscard]] bool endsWord(qsizetype at) const
-    {
-        return at >= m_text.size() || !m_text[at].isLetterOrNumber();
-    }
-    // The end of one of these phrases if it stands there.
-    [[nodiscard]] std::optional<qsizetype> phrase(const QStringList& phrases, qsizetype at) const
-    {
-        std::optional<qsizetype> end;
-        for (const QString& one : phrases) {
-            const QString words = plainly(one).trimmed();
-            if (!words.isEmpty() && QStringView(m_text).mid(at).startsWith(words) &&
-                endsWord(at + words.size()) && (!end || at + words.size() > *end))
-                end = at + words.size();
-        }
-        return end;
-    }
-    [[nodiscard]] std::optional<std::pair<int, qsizetype>> name(const std::vector<Name>& names,
-                                                                qsizetype at) const
-    {
-        for (const Name& one : names) {
-            if (!QStringView(m_text).mid(at).startsWith(one.text))
-                continue;
-            qsizetype end = at + one.text.size();
-            if (end < m_text.size() && m_text[end].isLetter())
-                continue;
-            if (end < m_text.size() && m_text[end] == u'.')
-                ++end;
-            return std::pair(one.number, end);
-        }
-        return std::nullopt;
-    }
-
     // Parts; each true if it stood here and was taken, or is said to be wrong ---------------------
     bool part()
     {
@@ -320,8 +208,8 @@ private:
         if (!match.hasMatch())
             return false;
         const qsizetype after = spaceAfter(match.capturedEnd());
-        const bool said =
-            half(after) || phrase(m_words.afterHour, after) || phrase({QStringLiteral("h")}, after);
+        const bool said = halfOfDay(m_locale, after) || phrase(m_words.afterHour, after) ||
+                          phrase({QStringLiteral("h")}, after);
         return said && takeClock(match.captured().toInt(), 0, match.capturedEnd());
     }
 
@@ -369,34 +257,12 @@ private:
         return false;
     }
 
-    [[nodiscard]] qsizetype spaceAfter(qsizetype at) const
-    {
-        while (at < m_text.size() && m_text[at] == u' ')
-            ++at;
-        return at;
-    }
-
-    // 'a' or 'p' where a half of the day is named there, with the end of it.
-    [[nodiscard]] std::optional<std::pair<bool, qsizetype>> half(qsizetype at) const
-    {
-        const auto among = [&](const QString& name, const QStringList& others) {
-            return phrase(QStringList{name} + others, at);
-        };
-        if (const auto end =
-                among(m_locale.pmText(), {QStringLiteral("pm"), QStringLiteral("p.m.")}))
-            return std::pair(true, *end);
-        if (const auto end =
-                among(m_locale.amText(), {QStringLiteral("am"), QStringLiteral("a.m.")}))
-            return std::pair(false, *end);
-        return std::nullopt;
-    }
-
     // With what may follow: "pm", "Uhr".
     bool takeClock(int hours, int minutes, qsizetype end)
     {
         const qsizetype from = m_at;
         const qsizetype after = spaceAfter(end);
-        if (const auto part = half(after)) {
+        if (const auto part = halfOfDay(m_locale, after)) {
             if (hours < 1 || hours > 12) {
                 fail(MomentProblem::NoSuchTime, part->second);
                 return true;
@@ -485,14 +351,12 @@ private:
         return {};
     }
 
-    QString m_text;
     chemistry::Instant m_moment;
     QDateTime m_now;
     QLocale m_locale;
     const MomentWords& m_words;
-    std::vector<Name> m_months; // when first needed
-    std::vector<Name> m_weekdays;
-    qsizetype m_at = 0;
+    std::vector<MomentName> m_months; // when first needed
+    std::vector<MomentName> m_weekdays;
     std::optional<Day> m_day;
     std::optional<QTime> m_time;
     std::optional<int> m_weekday;
