@@ -144,6 +144,7 @@ void DayBookPage::connectAll()
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
             &DayBookPage::showChosen);
     connect(m_detail, &DayDetail::takeBackRequested, this, &DayBookPage::takeBack);
+    connect(m_detail, &DayDetail::correctRequested, this, &DayBookPage::correct);
     connect(m_detail, &DayDetail::bottleRequested, this, &DayBookPage::showBottle);
     connect(m_detail, &DayDetail::filmRequested, this, &DayBookPage::filmRequested);
     connect(m_detail, &DayDetail::shelfRequested, this, &DayBookPage::shelfRequested);
@@ -163,6 +164,9 @@ void DayBookPage::connectAll()
     });
     shortcut(QKeySequence::Print, this, [this] { printShown(); });
     shortcut(QKeySequence::Delete, m_list, [this] { takeBack(); });
+    shortcut(QKeySequence(Qt::Key_F2), m_list, [this] { correct(); });
+    m_list->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(m_list, &QWidget::customContextMenuRequested, this, &DayBookPage::showMenu);
 }
 
 const store::DayEntry* DayBookPage::chosen() const

@@ -59,6 +59,8 @@ public:
     // book is open. Export and print are of all that the filter lets through, read or not.
     void addEntry();
     void takeBack();
+    /// Enters the chosen entry anew with other values.
+    void correct();
     /// `entry` is a mark on a film; brings it back if it was taken back.
     void takeMarkBack(const store::DayEntry& entry);
     void exportShown();
@@ -98,6 +100,7 @@ private:
     void showIndexing(int percent);
     void showLooking();
     void showChosen();
+    void showMenu(const QPoint& at);
     void showHeader();
     void fail(const QString& title, const Error& error);
     /// Who opens another book meanwhile, or closes the window, wants no word about it.

@@ -1,6 +1,7 @@
 // What is done from the day book: adding, taking back, writing out, printing.
 #include "app/daybook/day_book_page.h"
 
+#include "app/daybook/correct_dialog.h"
 #include "app/daybook/day_facts.h"
 #include "app/daybook/day_filter_bar.h"
 #include "app/daybook/day_model.h"
@@ -10,6 +11,7 @@
 #include "app/widgets/prompts.h"
 
 #include <QFileInfo>
+#include <QMenu>
 #include <QPushButton>
 
 namespace ullage::app
@@ -42,10 +44,40 @@ void DayBookPage::takeBack()
     if (entry->mark)
         return takeMarkBack(store::DayEntry(*entry));
     const DayLine line = dayLine(*entry, m_session.formulary(), m_wording);
-    auto* dialog = new TakeBackDialog(context(), line.title, takingBack(*entry, m_session.book()),
-                                      entry->taken.has_value(), this);
+    const auto events = takingBack(*entry, m_session.book());
+    auto* dialog =
+        new TakeBackDialog(context(), line.title, alongWith(*entry, events, m_session, m_wording),
+                           events, entry->taken.has_value(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
+}
+
+void DayBookPage::correct()
+{
+    const store::DayEntry* entry = chosen();
+    if (!entry || entry->fault || entry->mark || entry->taken || !m_session.isOpen() ||
+        !canCorrect(entry->event))
+        return;
+    const DayLine line = dayLine(*entry, m_session.formulary(), m_wording);
+    auto* dialog =
+        new CorrectDialog(context(), line.title, enteredAs(*entry, m_session.book()), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+// By the menu key as well, and for whoever looks for it with the mouse.
+void DayBookPage::showMenu(const QPoint& at)
+{
+    const store::DayEntry* entry = chosen();
+    if (!entry || entry->fault || !m_session.isOpen())
+        return;
+    auto* menu = new QMenu(m_list);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    if (!entry->mark && !entry->taken && canCorrect(entry->event))
+        menu->addAction(tr("&Correct…"), QKeySequence(Qt::Key_F2), this, &DayBookPage::correct);
+    menu->addAction(entry->taken ? tr("B&ring back…") : tr("&Take back…"),
+                    QKeySequence(Qt::Key_Delete), this, &DayBookPage::takeBack);
+    menu->popup(m_list->viewport()->mapToGlobal(at));
 }
 
 // A mark does nothing to a bottle: there are no consequences to show, only a reason to ask for.

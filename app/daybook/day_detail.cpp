@@ -14,14 +14,20 @@ namespace ullage::app
 {
 
 DayDetail::DayDetail(QWidget* parent)
-    : Card({}, parent), m_scroll(new QScrollArea(this)), m_takeBack(new QPushButton(this))
+    : Card({}, parent), m_scroll(new QScrollArea(this)), m_correct(new QPushButton(this)),
+      m_takeBack(new QPushButton(this))
 {
     m_scroll->setWidgetResizable(true);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->viewport()->setAutoFillBackground(false);
     body()->addWidget(m_scroll, 1);
-    body()->addWidget(m_takeBack);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(Space::kSmall);
+    buttons->addWidget(m_correct, 1);
+    buttons->addWidget(m_takeBack, 1);
+    body()->addLayout(buttons);
+    connect(m_correct, &QPushButton::clicked, this, &DayDetail::correctRequested);
     connect(m_takeBack, &QPushButton::clicked, this, &DayDetail::takeBackRequested);
     clear();
 }
@@ -108,6 +114,8 @@ void DayDetail::setFacts(const DayFacts& facts)
     m_column->addStretch(1);
     m_takeBack->setText(facts.bringBack ? tr("B&ring back…") : tr("&Take back…"));
     m_takeBack->setVisible(!facts.fixed);
+    m_correct->setText(tr("&Correct…"));
+    m_correct->setVisible(facts.correctable && !facts.fixed);
 }
 
 void DayDetail::setNothing(const QString& text)
@@ -117,6 +125,7 @@ void DayDetail::setNothing(const QString& text)
     setTone(addText(text), Tone::Quiet);
     m_column->addStretch(1);
     m_takeBack->hide();
+    m_correct->hide();
 }
 
 } // namespace ullage::app

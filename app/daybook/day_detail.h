@@ -42,6 +42,7 @@ struct DayFacts {
     std::vector<FactorRow> times; ///< a run's steps, planned and real
     QString person;               ///< "by Ada"; empty if nobody is named
     bool bringBack = false;       ///< it is taken back and can be brought back
+    bool correctable = false;     ///< it can be entered anew with other values
     bool fixed = false;           ///< it can be neither taken back nor brought back
 };
 
@@ -59,6 +60,8 @@ public:
 signals:
     /// Take the entry back, or bring it back.
     void takeBackRequested();
+    /// Enter it anew with other values.
+    void correctRequested();
     void filmRequested(const QString& id);
     void shelfRequested(const QString& id, const QString& name);
     void filmsRequested(const QString& id, const QString& name);
@@ -73,6 +76,7 @@ private:
     QScrollArea* m_scroll;
     QWidget* m_content = nullptr;
     QVBoxLayout* m_column = nullptr;
+    QPushButton* m_correct;
     QPushButton* m_takeBack;
 };
 

@@ -1,5 +1,6 @@
 #include "app/daybook/day_facts.h"
 
+#include "app/daybook/correct_dialog.h"
 #include "app/daybook/day_words.h"
 #include "app/words/event_words.h"
 #include "app/words/film_words.h"
@@ -12,6 +13,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <set>
 
 namespace ullage::app
 {
@@ -173,6 +175,7 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
     if (const auto* note = std::get_if<Noted>(&entry.event.what))
         facts.detail = entry.mark ? utf8(entry.mark->note) : noteText(*note); // line breaks
     facts.bringBack = entry.taken.has_value();
+    facts.correctable = !entry.taken && !entry.mark && canCorrect(entry.event);
     if (entry.taken)
         facts.taken = takenText(entry, session.now(), wording);
     if (!entry.event.by.empty())
@@ -205,23 +208,93 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
 std::vector<TakingBack> takingBack(const store::DayEntry& entry, Book& book)
 {
     std::vector<TakingBack> all;
+    const auto add = [&](const TakingBack& one) {
+        const bool there = std::any_of(all.begin(), all.end(), [&](const TakingBack& other) {
+            return other.event == one.event;
+        });
+        if (!there)
+            all.push_back(one);
+    };
+    // And what was entered with it: what followed by itself, and of a correction what came instead.
+    const auto addWith = [&](const TakingBack& one, bool later) {
+        add(one);
+        const auto with = book.enteredWith(one.event);
+        bool after = !later;
+        for (const Event& other : with ? *with : std::vector<Event>()) {
+            after = after || other.id == one.event;
+            if (after && other.batch == one.batch)
+                add({other.id, other.batch});
+        }
+    };
     if (entry.taken) {
         if (entry.baths.empty())
-            all.push_back({entry.taken->voiding, entry.event.batch});
+            addWith({entry.taken->voiding, entry.event.batch}, false);
         for (const store::DayBath& bath : entry.baths)
-            all.push_back({bath.taken->voiding, bath.batch});
+            addWith({bath.taken->voiding, bath.batch}, false);
         if (const auto voiding = voidingOfTimes(entry, book))
-            all.push_back(*voiding);
+            add(*voiding);
         return all;
     }
     if (entry.baths.empty())
-        all.push_back({entry.event.id, entry.event.batch});
+        addWith({entry.event.id, entry.event.batch}, true);
     for (const store::DayBath& bath : entry.baths) {
         if (!bath.taken)
-            all.push_back({bath.event, bath.batch});
+            addWith({bath.event, bath.batch}, true);
     }
     if (const auto note = timesNoteOf(entry, book))
-        all.push_back({note->event, note->batch});
+        add({note->event, note->batch});
+    return all;
+}
+
+QStringList alongWith(const store::DayEntry& entry, const std::vector<TakingBack>& events,
+                      Session& session, const Wording& wording)
+{
+    std::set<std::string> own{entry.event.id};
+    for (const store::DayBath& bath : entry.baths)
+        own.insert(bath.event);
+    QStringList lines;
+    for (const TakingBack& one : events) {
+        const auto of =
+            one.batch.empty() ? Result<std::vector<Event>>() : session.book().events(one.batch);
+        if (!of)
+            continue;
+        const auto find = [&](const std::string& id) {
+            return std::find_if(of->begin(), of->end(),
+                                [&](const Event& event) { return event.id == id; });
+        };
+        auto found = find(one.event);
+        if (found == of->end())
+            continue;
+        if (const auto* voided = std::get_if<Voided>(&found->what))
+            found = find(voided->voids);
+        if (found == of->end() || own.contains(found->id))
+            continue;
+        lines << eventText(*found, session.formulary(), wording);
+    }
+    return lines;
+}
+
+std::vector<Event> enteredAs(const store::DayEntry& entry, Book& book)
+{
+    std::vector<Event> all;
+    std::vector<std::string> own;
+    if (entry.baths.empty())
+        own.push_back(entry.event.id);
+    for (const store::DayBath& bath : entry.baths) {
+        if (!bath.taken)
+            own.push_back(bath.event);
+    }
+    for (const std::string& id : own) {
+        const auto with = book.enteredWith(id);
+        bool after = false;
+        for (const Event& other : with ? *with : std::vector<Event>()) {
+            after = after || other.id == id;
+            const bool there = std::any_of(all.begin(), all.end(),
+                                           [&](const Event& one) { return one.id == other.id; });
+            if (after && !there)
+                all.push_back(other);
+        }
+    }
     return all;
 }
 

@@ -6,7 +6,8 @@ namespace ullage::app
 {
 
 TakeBackDialog::TakeBackDialog(const DialogContext& context, const QString& what,
-                               std::vector<TakingBack> events, bool bringBack, QWidget* parent)
+                               const QStringList& with, std::vector<TakingBack> events,
+                               bool bringBack, QWidget* parent)
     : VoidingDialog(context, bringBack ? tr("Bring an entry back") : tr("Take an entry back"),
                     parent),
       m_events(std::move(events))
@@ -15,6 +16,9 @@ TakeBackDialog::TakeBackDialog(const DialogContext& context, const QString& what
     addText(bringBack ? tr("It counts again, at its own time, as if it had never been taken back.")
                       : tr("It stays in the book, struck out; everything is reckoned as if it had "
                            "never happened."));
+    if (!with.isEmpty())
+        addText((bringBack ? tr("With it comes back: %1.") : tr("With it goes: %1."))
+                    .arg(with.join(tr("; ", "between entries"))));
     QLineEdit* why = addWhy(tr("&Why"));
     setDeed(bringBack ? tr("Bring back") : tr("Take back"), !bringBack);
     showFollows(Follows::Always);

@@ -7,6 +7,8 @@
 #include "app/widgets/folding_row.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
+#include "app/words/merge_words.h"
+#include "core/ledger/consequences.h"
 
 #include <QPushButton>
 #include <QTimer>
@@ -116,8 +118,30 @@ void DeedDialog::lookAhead()
     const auto events = wouldEnter();
     if (!events)
         return m_follows->showText(nothingFollows(), false);
-    if (const auto refused = follow(*events))
-        m_follows->showText(errorSentence(*refused, wording()), true);
+    const auto refused = follow(*events);
+    if (refused)
+        m_follows->showText(refusedText(*refused), true);
+    followed(refused);
+}
+
+QString DeedDialog::refusedText(const Error& error) const
+{
+    const auto events = error.code == ErrorCode::CannotVoid ? wouldEnter() : std::nullopt;
+    if (!events)
+        return errorSentence(error, wording());
+    std::vector<std::string> batches;
+    for (const ledger::Event& event : *events)
+        batches.push_back(event.batch);
+    auto all = enteredFor(batches);
+    if (!all)
+        return errorSentence(error, wording());
+    all->insert(all->end(), events->begin(), events->end());
+    const auto resting = ledger::firstNotFitting(*all, session().formulary());
+    if (!resting)
+        return errorSentence(error, wording());
+    return tr("This cannot be while “%1” stands, which rests on it. Take that back or correct it "
+              "first.")
+        .arg(entryText({resting->event, {}}, session().formulary(), session().now(), wording()));
 }
 
 // What a bottle is filled with is part of it, so all of them are looked at together.
@@ -127,7 +151,7 @@ DeedDialog::enteredFor(const std::vector<std::string>& batches) const
     std::vector<ledger::Event> all;
     std::set<std::string> there;
     for (const std::string& batch : batches) {
-        if (!there.insert(batch).second)
+        if (batch.empty() || !there.insert(batch).second)
             continue; // came along with one before
         auto some = session().book().connectedEvents(batch);
         if (!some)
@@ -219,7 +243,7 @@ void DeedDialog::showError(const Error& error)
 {
     // What is wrong within a field is said under it.
     const QString field = QString::fromStdString(error.field).section(u'.', 0, 0);
-    showProblem(field, errorSentence(error, wording()));
+    showProblem(field, refusedText(error));
 }
 
 bool DeedDialog::fieldsAreFine()

@@ -87,6 +87,10 @@ protected:
     }
     /// Ids for them, each another.
     [[nodiscard]] static ledger::IdMaker wouldBeIds();
+    /// What was looked at is refused, or is not; for whoever keeps the button by it.
+    virtual void followed(const std::optional<Error>& /*refused*/) {}
+    /// What is refused, in words. Where something was to be taken back, what rests on it by name.
+    [[nodiscard]] QString refusedText(const Error& error) const;
     /// Why nothing can be said to follow, in words.
     [[nodiscard]] virtual QString nothingFollows() const;
 

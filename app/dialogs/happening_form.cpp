@@ -96,6 +96,13 @@ void HappeningForm::setBottle(const ledger::Batch& batch, chemistry::Instant at)
     bottleChanged();
 }
 
+void HappeningForm::setEntered(const ledger::Event& event)
+{
+    fill(event.what);
+    if (m_air && event.airLeft)
+        m_air->setValue(event.airLeft->value());
+}
+
 QLineEdit* HappeningForm::addLine(const formulary::FieldDescription& is, const QString& label)
 {
     auto* line = new QLineEdit(this);

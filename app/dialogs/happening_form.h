@@ -67,6 +67,8 @@ public:
     [[nodiscard]] virtual Caution caution() const { return {}; }
     /// What the figures typed so far mean; empty while they mean nothing.
     [[nodiscard]] virtual QString judgement() const { return {}; }
+    /// Shows what was entered, to be corrected: after setBottle(). Another kind's is left alone.
+    void setEntered(const ledger::Event& event);
     /// Where the keyboard goes first; null for nowhere in particular.
     [[nodiscard]] virtual QWidget* first() const { return nullptr; }
 
@@ -79,6 +81,8 @@ public:
 protected:
     HappeningForm(Session& session, const Wording& wording, QWidget* parent);
 
+    /// The fields of a happening of the form's own kind.
+    virtual void fill(const ledger::Happening& what) = 0;
     /// The bottle is another, or was otherwise at another moment.
     virtual void bottleChanged() {}
     /// "Air left", where the bottle is open during such a happening.

@@ -186,4 +186,44 @@ HappeningForm::Caution DiscardForm::caution() const
 
 QWidget* DiscardForm::first() const { return m_how; }
 
+// What was entered, to be corrected -------------------------------------------------------------
+
+void OpenedForm::fill(const ledger::Happening& /*what*/) {}
+
+void StoodOpenForm::fill(const ledger::Happening& what)
+{
+    if (const auto* stood = std::get_if<ledger::StoodOpen>(&what)) {
+        m_hours->setValue(stood->time.value());
+        m_surface->setValue(stood->surface.value());
+    }
+}
+
+void StoredAtForm::fill(const ledger::Happening& what)
+{
+    if (const auto* stored = std::get_if<ledger::StoredAt>(&what))
+        m_temperature->setValue(stored->temperature.value());
+}
+
+void ContaminatedForm::fill(const ledger::Happening& what)
+{
+    if (const auto* mark = std::get_if<ledger::Contaminated>(&what))
+        m_why->setText(QString::fromStdString(mark->why));
+}
+
+void FilteredForm::fill(const ledger::Happening& /*what*/) {}
+
+void DissolvedForm::fill(const ledger::Happening& /*what*/) {}
+
+void NoteForm::fill(const ledger::Happening& what)
+{
+    if (const auto* note = std::get_if<ledger::Noted>(&what))
+        m_text->setPlainText(QString::fromStdString(note->text));
+}
+
+void DiscardForm::fill(const ledger::Happening& what)
+{
+    if (const auto* end = std::get_if<ledger::Discarded>(&what))
+        m_how->setEditText(QString::fromStdString(end->how));
+}
+
 } // namespace ullage::app

@@ -18,6 +18,9 @@ public:
     OpenedForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+
+protected:
+    void fill(const ledger::Happening& what) override;
 };
 
 /// How long it stood open, with how wide a surface.
@@ -30,6 +33,9 @@ public:
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] QWidget* first() const override { return m_hours; }
+
+protected:
+    void fill(const ledger::Happening& what) override;
 
 private:
     QuantityEdit* m_hours;
@@ -49,6 +55,7 @@ public:
     [[nodiscard]] QWidget* first() const override { return m_temperature; }
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:
@@ -67,6 +74,9 @@ public:
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] QWidget* first() const override;
 
+protected:
+    void fill(const ledger::Happening& what) override;
+
 private:
     QLineEdit* m_why;
 };
@@ -82,6 +92,7 @@ public:
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:
@@ -96,6 +107,9 @@ public:
     DissolvedForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+
+protected:
+    void fill(const ledger::Happening& what) override;
 };
 
 /// Some words are needed.
@@ -109,6 +123,9 @@ public:
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     bool restIsFine() override;
     [[nodiscard]] QWidget* first() const override;
+
+protected:
+    void fill(const ledger::Happening& what) override;
 
 private:
     QPlainTextEdit* m_text;
@@ -128,6 +145,7 @@ public:
     [[nodiscard]] QWidget* first() const override;
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:

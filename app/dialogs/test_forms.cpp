@@ -40,6 +40,11 @@ std::optional<bool> resultOf(const QComboBox& passed)
     return chosen < 0 ? std::nullopt : std::optional(chosen == 1);
 }
 
+void showResult(QComboBox& passed, std::optional<bool> result)
+{
+    passed.setCurrentIndex(passed.findData(result ? (*result ? 1 : 0) : -1));
+}
+
 void say(QLabel& judgement, const QString& text, Tone tone)
 {
     judgement.setText(text);
@@ -73,8 +78,8 @@ std::optional<ledger::Happening> ClearingForm::happening() const
 {
     if (!m_seconds->value() || !m_temperature->value())
         return std::nullopt;
-    return ledger::ClearingTested{
-        chemistry::Seconds(*m_seconds->value()), chemistry::Celsius(*m_temperature->value()), {}};
+    return ledger::ClearingTested{chemistry::Seconds(*m_seconds->value()),
+                                  chemistry::Celsius(*m_temperature->value()), m_film};
 }
 
 HappeningForm::Caution ClearingForm::caution() const
@@ -392,5 +397,54 @@ void LookForm::judge()
 }
 
 QWidget* LookForm::first() const { return m_what; }
+
+// What was entered, to be corrected -------------------------------------------------------------
+
+void ClearingForm::fill(const ledger::Happening& what)
+{
+    const auto* test = std::get_if<ledger::ClearingTested>(&what);
+    if (!test)
+        return;
+    m_seconds->setValue(test->time.value());
+    m_temperature->setValue(test->temperature.value());
+    m_film = test->film;
+    judge();
+}
+
+void StripForm::fill(const ledger::Happening& what)
+{
+    const auto* strip = std::get_if<ledger::StripTested>(&what);
+    if (!strip)
+        return;
+    m_density->setValue(strip->density);
+    m_factor->setValue(strip->factor);
+    judge();
+    showResult(*m_passed, strip->passed); // what was entered, whatever the limits say
+}
+
+void MeasuredForm::fill(const ledger::Happening& what)
+{
+    const auto* measured = std::get_if<ledger::Measured>(&what);
+    if (!measured)
+        return;
+    m_silver->setValue(measured->silver.value());
+    m_method->setEditText(QString::fromStdString(measured->method));
+    judge();
+}
+
+void LookForm::fill(const ledger::Happening& what)
+{
+    const auto* look = std::get_if<ledger::Looked>(&what);
+    if (!look)
+        return;
+    const int place = look->what ? m_what->findData(static_cast<int>(*look->what)) : -1;
+    if (place >= 0 &&
+        (look->why.empty() || m_what->findText(QString::fromStdString(look->why)) < 0))
+        m_what->setCurrentIndex(place); // written in another language, or not at all
+    else
+        m_what->setEditText(QString::fromStdString(look->why));
+    showResult(*m_passed, look->passed);
+    judge();
+}
 
 } // namespace ullage::app

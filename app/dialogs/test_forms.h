@@ -29,11 +29,13 @@ public:
     [[nodiscard]] QWidget* first() const override { return m_seconds; }
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override { judge(); }
 
 private:
     void judge();
 
+    std::string m_film; ///< of the entry that is corrected
     QuantityEdit* m_seconds;
     QuantityEdit* m_temperature;
     QLabel* m_judgement;
@@ -57,6 +59,7 @@ public:
     [[nodiscard]] std::optional<double> proposedFactor() const { return m_proposed; }
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:
@@ -93,6 +96,7 @@ public:
     [[nodiscard]] QWidget* first() const override { return m_silver; }
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:
@@ -118,6 +122,7 @@ public:
     [[nodiscard]] QWidget* first() const override;
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:

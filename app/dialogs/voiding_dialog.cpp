@@ -5,6 +5,7 @@
 #include "core/ledger/fillings.h"
 
 #include <QLineEdit>
+#include <QPushButton>
 
 #include <algorithm>
 
@@ -103,6 +104,11 @@ bool VoidingDialog::restIsFine()
         return true;
     showProblem(QStringLiteral("why"), tr("Why: a few words are needed, for whoever wonders."));
     return false;
+}
+
+void VoidingDialog::followed(const std::optional<Error>& refused)
+{
+    deedButton()->setEnabled(!refused && !session().readOnly());
 }
 
 Result<void> VoidingDialog::act()

@@ -32,6 +32,8 @@ protected:
     bool restIsFine() override;
     [[nodiscard]] std::optional<std::vector<ledger::Event>> wouldEnter() const override;
     Result<void> act() override;
+    /// Its button is not live while it would be refused.
+    void followed(const std::optional<Error>& refused) override;
 
 private:
     QLineEdit* m_why = nullptr;

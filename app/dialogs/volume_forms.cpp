@@ -103,6 +103,27 @@ void TopUpForm::proposeVolume()
     m_room->setText(m_room->text() + u' ' + text);
 }
 
+void TopUpForm::fill(const ledger::Happening& what)
+{
+    const auto* added = std::get_if<ledger::ToppedUp>(&what);
+    if (!added)
+        return;
+    m_volume->setValue(added->volume.value());
+    const auto source = !added->from.empty()       ? Source::Bottle
+                        : !added->solution.empty() ? Source::Replenisher
+                                                   : Source::Fresh;
+    const std::string& id = source == Source::Bottle ? added->from : added->solution;
+    for (int i = 0; i < m_from->count(); ++i) {
+        if (m_from->itemData(i, kSource).toInt() == static_cast<int>(source) &&
+            m_from->itemData(i).toString().toStdString() == id)
+            return m_from->setCurrentIndex(i);
+    }
+    // A bottle that is no longer offered, but is what was entered.
+    const auto other = session().book().batch(id, at());
+    addSource(*m_from, QString::fromStdString(other ? other->name : id), source, id);
+    m_from->setCurrentIndex(m_from->count() - 1);
+}
+
 ledger::ToppedUp TopUpForm::what() const
 {
     ledger::ToppedUp what{Millilitres(m_volume->value().value_or(0)), {}, {}};
@@ -166,6 +187,15 @@ std::optional<ledger::Happening> DrawOffForm::happening() const
         Millilitres(*m_volume->value()), m_why->text().trimmed().toStdString(), {}};
 }
 
+void DrawOffForm::fill(const ledger::Happening& what)
+{
+    const auto* drawn = std::get_if<ledger::Drawn>(&what);
+    if (!drawn)
+        return;
+    m_volume->setValue(drawn->volume.value());
+    m_why->setText(QString::fromStdString(drawn->why));
+}
+
 HappeningForm::Caution DrawOffForm::caution() const
 {
     return {tr("If it is thrown away"), disposalCautions(*batch()->solution)};
@@ -198,6 +228,19 @@ std::optional<ledger::Happening> MoveForm::happening() const
 {
     const std::string vessel = m_vessel->currentData().toString().toStdString();
     return vessel.empty() ? std::nullopt : std::optional<ledger::Happening>(ledger::Moved{vessel});
+}
+
+void MoveForm::fill(const ledger::Happening& what)
+{
+    const auto* moved = std::get_if<ledger::Moved>(&what);
+    if (!moved)
+        return;
+    const QString id = QString::fromStdString(moved->vessel);
+    if (m_vessel->findData(id) < 0) {
+        const auto vessel = session().formulary().vessel(moved->vessel);
+        m_vessel->addItem(vessel ? QString::fromStdString(vessel->name) : id, id);
+    }
+    m_vessel->setCurrentIndex(m_vessel->findData(id));
 }
 
 bool MoveForm::restIsFine()

@@ -28,6 +28,7 @@ public:
     [[nodiscard]] QWidget* first() const override { return m_volume; }
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:
@@ -54,6 +55,7 @@ public:
     [[nodiscard]] QWidget* first() const override { return m_volume; }
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:
@@ -76,6 +78,7 @@ public:
     [[nodiscard]] QWidget* first() const override;
 
 protected:
+    void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:

@@ -105,7 +105,7 @@ int main(int argc, char** argv)
             dialog.accept();
         }
         {
-            TakeBackDialog dialog(context, "Run",
+            TakeBackDialog dialog(context, "Run", {},
                                   {{page->chosen()->event.id, page->chosen()->event.batch}}, false);
             picture(dialog, "take-back");
         }

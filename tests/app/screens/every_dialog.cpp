@@ -120,7 +120,7 @@ void seeDeeds(const DialogContext& context, const SeenScreen& seen)
     }
     const auto events = session.book().events(developer.batch.id);
     if (events && !events->empty()) {
-        TakeBackDialog dialog(context, QStringLiteral("1 × 135-36"),
+        TakeBackDialog dialog(context, QStringLiteral("1 × 135-36"), {},
                               {{events->back().id, developer.batch.id}}, false);
         show(dialog, QStringLiteral("take-back"), seen);
     }
