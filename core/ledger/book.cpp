@@ -1,7 +1,8 @@
 #include "core/ledger/book.h"
 
-#include "core/ledger/consequences.h"
-#include "core/ledger/line_description.h"
+#include "core/ledger/deed_events.h"
+#include "core/ledger/entering.h"
+#include "core/ledger/fillings.h"
 #include "core/ledger/typed_text.h"
 
 #include <algorithm>
@@ -14,14 +15,22 @@ using chemistry::Instant;
 namespace
 {
 
-constexpr int kActionsRemembered = 1000;
 constexpr std::int64_t kUnread = -1; // no store's entry number
+
+std::vector<Entry> entriesOf(std::vector<Event> events)
+{
+    std::vector<Entry> entries;
+    for (Event& event : events) {
+        entries.push_back({std::move(event), {}});
+    }
+    return entries;
+}
 
 } // namespace
 
 Book::Book(StorePort& store, Clock clock, IdMaker newId)
-    : m_store(&store), m_clock(std::move(clock)), m_newId(std::move(newId)),
-      m_formulary(std::make_unique<formulary::Formulary>())
+    : m_store(&store), m_clock(std::move(clock)), m_newId(std::move(newId)), m_memory(store),
+      m_check(store, m_memory, m_clock), m_history(store, m_memory)
 {
 }
 
@@ -36,55 +45,25 @@ Result<std::unique_ptr<Book>> Book::open(StorePort& store, Clock clock, IdMaker 
 
 Result<void> Book::readAll()
 {
-    forget();
-    auto formulary = std::make_unique<formulary::Formulary>();
-    auto definitions = m_store->definitions();
-    if (!definitions) {
-        return tl::unexpected(definitions.error());
-    }
-    for (const Entry& entry : *definitions) {
-        if (const auto* solution = std::get_if<formulary::Solution>(&entry.what)) {
-            formulary->add(*solution);
-        } else if (const auto* vessel = std::get_if<formulary::Vessel>(&entry.what)) {
-            formulary->add(*vessel);
-        } else if (const auto* figure = std::get_if<formulary::DevelopmentFigure>(&entry.what)) {
-            formulary->add(*figure);
-        }
+    if (auto fine = m_memory.read(); !fine) {
+        return fine;
     }
     auto newest = m_store->newest();
     if (!newest) {
         return tl::unexpected(newest.error());
     }
-    m_formulary = std::move(formulary);
-    if (auto fine = readActions(); !fine) {
+    if (auto fine = m_history.read(); !fine) {
         return fine;
     }
     m_newest = std::move(*newest);
     return {};
 }
 
-Result<void> Book::readActions()
-{
-    const auto actions = m_store->actions(kActionsRemembered);
-    if (!actions) {
-        return tl::unexpected(actions.error());
-    }
-    m_othersDid = false;
-    m_undo.clear();
-    m_redo.clear();
-    for (const Action& action : *actions) {
-        rememberAction(action);
-    }
-    return {};
-}
-
 Result<void> Book::sitAt(std::string seat)
 {
-    m_seat = std::move(seat);
-    return readActions();
+    m_history.sitAt(std::move(seat));
+    return m_history.read();
 }
-
-void Book::forget() { m_kept.clear(); }
 
 Result<bool> Book::refresh()
 {
@@ -98,85 +77,17 @@ Result<bool> Book::refresh()
     return readAll().map([] { return true; });
 }
 
-Result<Batch> Book::batch(const std::string& id, Instant at)
-{
-    const auto found = kept(id);
-    if (!found) {
-        return tl::unexpected(found.error());
-    }
-    const Kept& kept = **found;
-    const Fold* fold = kept.fold(id);
-    if (fold && at >= fold->batch().asOf) {
-        return fold->at(at);
-    }
-    auto folded = foldTogether(id, enteredIn(*kept.connected), at, *m_formulary);
-    if (!folded) {
-        return tl::unexpected(folded.error());
-    }
-    if (!*folded) {
-        return refuse({.code = ErrorCode::UnknownId, .field = "batch", .text = id});
-    }
-    return std::move(**folded);
-}
+Result<Batch> Book::batch(const std::string& id, Instant at) { return m_memory.batch(id, at); }
 
 Result<std::vector<Batch>> Book::batches(Instant at, bool ended, std::vector<Unread>* unread)
 {
-    const auto states = m_store->batches(at, ended);
-    if (!states) {
-        return tl::unexpected(states.error());
-    }
-    std::vector<Batch> result;
-    for (const BatchState& state : *states) {
-        const bool wasKept = m_kept.contains(state.id);
-        auto folded = batch(state.id, at);
-        if (!folded && unread && folded.error().code != ErrorCode::StoreFailed) {
-            unread->push_back(
-                {state.id, state.name, state.solution, result.size(), folded.error()});
-            if (unread->back().why.subject.empty()) {
-                unread->back().why.subject = state.name;
-            }
-            continue;
-        }
-        if (!folded) {
-            return tl::unexpected(folded.error());
-        }
-        if (state.endedAt && !wasKept) {
-            forgetConnected(state.id); // history is long; only what is in use stays in memory
-        }
-        if (ended || folded->inUse()) {
-            result.push_back(std::move(*folded));
-        }
-    }
-    return result;
+    return m_memory.batches(at, ended, unread);
 }
 
 Result<std::vector<StripReading>> Book::strips(const std::string& solution, Instant at,
                                                std::size_t most)
 {
-    auto states = m_store->batches(at, true);
-    if (!states) {
-        return tl::unexpected(states.error());
-    }
-    const auto family = m_formulary->family(solution);
-    std::erase_if(*states, [&](const BatchState& state) {
-        return std::find(family.begin(), family.end(), state.solution) == family.end();
-    });
-    std::vector<StripReading> result;
-    for (std::size_t i = states->size() - std::min(most, states->size()); i < states->size(); ++i) {
-        const BatchState& state = (*states)[i];
-        const bool wasKept = m_kept.contains(state.id);
-        const auto folded = batch(state.id, at);
-        if (!folded) {
-            return tl::unexpected(folded.error());
-        }
-        if (state.endedAt && !wasKept) {
-            forgetConnected(state.id);
-        }
-        for (const StripDone& strip : folded->strips) {
-            result.push_back({state.id, folded->name, strip});
-        }
-    }
-    return result;
+    return m_memory.strips(solution, at, most);
 }
 
 Result<std::vector<Event>> Book::events(const std::string& batch)
@@ -184,17 +95,9 @@ Result<std::vector<Event>> Book::events(const std::string& batch)
     return m_store->eventsOf(batch);
 }
 
-Result<std::string> Book::nameOf(const std::string& batch)
+Result<std::vector<Event>> Book::connectedEvents(const std::string& batch)
 {
-    const auto found = kept(batch);
-    if (!found) {
-        return tl::unexpected(found.error());
-    }
-    const Fold* fold = (*found)->fold(batch);
-    if (!fold) {
-        return refuse({.code = ErrorCode::UnknownId, .field = "batch", .text = batch});
-    }
-    return fold->batch().name;
+    return m_memory.connectedEvents(batch);
 }
 
 // What was folded and defined on the way is not in the store: read it again. If even that fails,
@@ -207,15 +110,12 @@ void Book::rollBack()
 }
 
 // One transaction, whoever fills it. `fill` enters entries under the action's id.
-Result<void> Book::transact(Action action, const std::function<Result<void>(std::int64_t)>& fill)
+Result<void> Book::transact(Action action, const Filling& fill)
 {
     if (auto fine = m_store->begin(); !fine) {
         return fine;
     }
-    m_touched.clear();
-    m_halves.clear();
-    m_put = 0;
-    action.seat = m_seat;
+    action.seat = m_history.seat();
     const auto work = [&]() -> Result<void> {
         if (auto fine = refresh(); !fine) {
             return tl::unexpected(fine.error());
@@ -225,11 +125,10 @@ Result<void> Book::transact(Action action, const std::function<Result<void>(std:
             return tl::unexpected(id.error());
         }
         action.id = *id;
-        if (auto fine = fill(action.id); !fine) {
-            return fine;
-        }
-        if (auto fine = checkPairs().and_then([&] { return putStates(); }); !fine) {
-            return fine;
+        Entering entering(*m_store, m_memory, m_check, m_newest.number);
+        auto entered = fill(entering, action.id).and_then([&] { return entering.finish(); });
+        if (!entered) {
+            return entered;
         }
         auto newest = m_store->newest();
         if (!newest) {
@@ -246,16 +145,19 @@ Result<void> Book::transact(Action action, const std::function<Result<void>(std:
         rollBack();
         return done;
     }
-    rememberAction(action);
+    m_history.remember(action);
     return {};
 }
 
 Result<void> Book::transact(Action action, const std::vector<Entry>& entries)
 {
-    return transact(std::move(action), [&](std::int64_t id) { return enterAll(entries, id); });
+    return transact(std::move(action), [&](Entering& entering, std::int64_t id) {
+        return enterAll(entering, entries, id);
+    });
 }
 
-Result<void> Book::enterAll(const std::vector<Entry>& entries, std::int64_t action)
+Result<void> Book::enterAll(Entering& entering, const std::vector<Entry>& entries,
+                            std::int64_t action) const
 {
     for (Entry entry : entries) {
         if (auto* event = std::get_if<Event>(&entry.what)) {
@@ -263,57 +165,345 @@ Result<void> Book::enterAll(const std::vector<Entry>& entries, std::int64_t acti
         } else if (auto* mark = std::get_if<FilmMark>(&entry.what)) {
             mark->by = m_person;
         }
-        if (auto fine = checkTyped(entry).and_then([&] { return enter(entry, action); }); !fine) {
+        if (auto fine = checkTyped(entry).and_then([&] { return entering.enter(entry, action); });
+            !fine) {
             return fine;
         }
     }
     return {};
 }
 
-// As enterAll(), but what is impossible in between does not matter.
-Result<void> Book::enterWhole(const std::vector<Entry>& entries, std::int64_t action)
+Result<void> Book::enterWhole(Entering& entering, const std::vector<Entry>& entries,
+                              std::int64_t action)
 {
-    m_whole = true;
-    const auto fine = enterAll(entries, action);
-    m_whole = false;
-    return fine ? foldWhole(entries) : fine;
+    m_memory.foldLater(true);
+    const auto fine = enterAll(entering, entries, action);
+    m_memory.foldLater(false);
+    return fine ? entering.foldWhole(entries) : fine;
 }
 
-// What is refused is either new, or rests on what was taken back.
-Result<void> Book::foldWhole(const std::vector<Entry>& entries)
+Result<std::string> Book::mix(const NewBatch& batch, When when)
 {
-    const std::set<std::string> touched = m_touched;
-    for (const std::string& id : touched) {
-        const auto found = m_kept.find(id);
-        if (id.empty() || found == m_kept.end() || found->second.connected->folds) {
-            continue;
-        }
-        if (refold(*found->second.connected)) {
-            continue;
-        }
-        auto misfit = firstNotFitting(enteredIn(*found->second.connected), *m_formulary);
-        if (!misfit) {
-            return refold(*found->second.connected);
-        }
-        const auto voiding = std::find_if(entries.begin(), entries.end(), [](const Entry& entry) {
-            return entry.event() && std::holds_alternative<Voided>(entry.event()->what);
-        });
-        if (voiding != entries.end() && misfit->event.entry <= m_newest.number) {
-            misfit->error.code = ErrorCode::CannotVoid;
-            misfit->error.field = "voids";
-            misfit->error.text = std::get<Voided>(voiding->event()->what).voids;
-        }
-        return refuse(std::move(misfit->error));
+    return mix(std::vector{batch}, when).map([](const std::vector<std::string>& ids) {
+        return ids.front();
+    });
+}
+
+Result<std::vector<std::string>> Book::mix(const std::vector<NewBatch>& batches, When when)
+{
+    std::vector<std::string> ids;
+    std::vector<Event> events;
+    std::string subject;
+    for (const NewBatch& batch : batches) {
+        const std::string& id = ids.emplace_back(m_newId());
+        subject += (subject.empty() ? "" : ", ") + batch.name;
+        const auto mixing = eventsOf(batch, id, when, m_newId);
+        events.insert(events.end(), mixing.begin(), mixing.end());
     }
-    for (const Entry& entry : entries) {
-        const Event* event = entry.event();
-        if (event && subjectOf(*event) == Subject::Batch) {
-            if (auto fine = checkDonor(*event); !fine) {
-                return fine;
+    if (events.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "batch"});
+    }
+    return transact({.what = "mix", .subject = subject}, entriesOf(std::move(events))).map([&] {
+        return ids;
+    });
+}
+
+Result<std::string> Book::mix(const NewBatch& batch, const formulary::Vessel& into, When when)
+{
+    if (auto fine = isNew({into, {}}); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    NewBatch filled = batch;
+    filled.vessel = into.id;
+    const std::string id = m_newId();
+    std::vector<Entry> entries{{into, {}}};
+    for (Event& event : eventsOf(filled, id, when, m_newId)) {
+        entries.push_back({std::move(event), {}});
+    }
+    return transact({.what = "mix", .subject = batch.name}, entries).map([&] { return id; });
+}
+
+Result<std::string> Book::process(const FilmRun& run, Instant at)
+{
+    if (run.baths.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "batch"});
+    }
+    const std::string id = m_newId();
+    std::string subject;
+    for (const Bath& bath : run.baths) {
+        const auto same = [&](const Bath& other) { return other.batch == bath.batch; };
+        if (std::count_if(run.baths.begin(), run.baths.end(), same) > 1) {
+            return refuse({.code = ErrorCode::Conflict,
+                           .field = "batch",
+                           .text = bath.batch,
+                           .allowed = "each bottle once"});
+        }
+        const auto name = m_memory.nameOf(bath.batch);
+        if (!name) {
+            return tl::unexpected(name.error());
+        }
+        subject += subject.empty() ? *name : ", " + *name;
+    }
+    for (const RunTopUp& topUp : run.topUps) {
+        const auto poured = [&](const Bath& bath) {
+            return bath.batch == topUp.batch && !bath.oneShot;
+        };
+        if (std::none_of(run.baths.begin(), run.baths.end(), poured)) {
+            return refuse({.code = ErrorCode::Conflict,
+                           .field = "batch",
+                           .text = topUp.batch,
+                           .allowed = "a bath of this run that is poured back"});
+        }
+    }
+    std::vector<Entry> entries = entriesOf(eventsOf(run, id, at, m_newId));
+    if (!run.times.steps.empty()) {
+        RunTimes times = run.times;
+        times.id = m_newId();
+        times.run = id;
+        entries.push_back({std::move(times), {}});
+    }
+    for (FilmRecord film : run.films) {
+        film.id = m_newId();
+        film.run = id;
+        entries.push_back({film, {}});
+    }
+    return transact({.what = "run-film", .subject = subject}, entries).map([&] { return id; });
+}
+
+Result<void> Book::topUp(const std::string& batch, chemistry::Millilitres volume, When when,
+                         const std::string& from, const std::string& replenisher)
+{
+    const auto name = m_memory.nameOf(batch);
+    if (!name) {
+        return tl::unexpected(name.error());
+    }
+    return transact({.what = "top-up", .subject = *name},
+                    entriesOf(topUpEvents(batch, {volume, from, replenisher}, when, m_newId)));
+}
+
+Result<void> Book::drawOff(const std::string& batch, chemistry::Millilitres volume,
+                           const std::string& why, When when)
+{
+    return record(batch, Drawn{volume, why}, when);
+}
+
+Result<void> Book::exchangeBaths(const std::string& first, const std::string& how,
+                                 const std::string& second, const std::string& note, When when)
+{
+    if (first == second) {
+        return refuse({.code = ErrorCode::Conflict,
+                       .field = "second",
+                       .text = second,
+                       .allowed = kOtherBottleForm});
+    }
+    const auto names = m_memory.nameOf(first).and_then([&](const std::string& one) {
+        return m_memory.nameOf(second).map(
+            [&](const std::string& other) { return one + ", " + other; });
+    });
+    if (!names) {
+        return tl::unexpected(names.error());
+    }
+    return transact({.what = "exchange-baths", .subject = *names},
+                    entriesOf(exchangeEvents(first, how, second, note, when, m_newId)));
+}
+
+Result<void> Book::move(const std::string& batch, const std::string& vessel, When when)
+{
+    return record(batch, Moved{vessel}, when);
+}
+
+Result<void> Book::record(const std::string& batch, const Happening& what, When when)
+{
+    const auto name = m_memory.nameOf(batch);
+    if (!name) {
+        return tl::unexpected(name.error());
+    }
+    const Event event{m_newId(), batch, when.at, what, when.airLeft};
+    return transact({.what = std::string(event.kind()), .subject = *name}, {{event, {}}});
+}
+
+Result<void> Book::voidEvent(const std::string& event, const std::string& why)
+{
+    return voidEvents({event}, why);
+}
+
+Result<void> Book::voidEvents(const std::vector<std::string>& events, const std::string& why)
+{
+    return events.empty() ? refuse({.code = ErrorCode::Missing, .field = "voids"})
+                          : takeBack({.what = "void"}, events, {}, why);
+}
+
+Result<void> Book::correct(const std::vector<std::string>& events, std::vector<Event> instead,
+                           const std::string& why)
+{
+    if (events.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "voids"});
+    }
+    std::string subject;
+    if (!instead.empty()) {
+        const auto name = m_memory.nameOf(instead.front().batch);
+        if (!name) {
+            return tl::unexpected(name.error());
+        }
+        subject = *name;
+    }
+    return takeBack({.what = "correct", .subject = subject}, events, std::move(instead), why);
+}
+
+Result<void> Book::takeBack(const Action& action, const std::vector<std::string>& events,
+                            std::vector<Event> instead, const std::string& why)
+{
+    std::vector<Entry> entries;
+    for (const std::string& event : events) {
+        entries.push_back({Event{m_newId(), {}, m_clock(), Voided{event, why}}, {}});
+    }
+    for (Event& event : instead) {
+        event.id = m_newId();
+        event.entry = 0;
+        entries.push_back({std::move(event), {}});
+    }
+    return transact(action, [&](Entering& entering, std::int64_t id) {
+        return enterWhole(entering, entries, id);
+    });
+}
+
+// Of what a deed did to several bottles each is by itself, but for what went from one to another.
+Result<std::vector<Event>> Book::enteredWith(const std::string& event)
+{
+    const auto one = m_store->event(event);
+    if (!one) {
+        return tl::unexpected(one.error());
+    }
+    if (!*one) {
+        return refuse({.code = ErrorCode::UnknownId, .field = "event", .text = event});
+    }
+    auto all = m_store->eventsWith(event);
+    if (!all) {
+        return all;
+    }
+    if (all->empty()) {
+        return std::vector{**one};
+    }
+    const Event& about = **one;
+    std::vector<Event> with;
+    for (Event& other : *all) {
+        const auto half = halfOf(other);
+        if (other.id != event && other.batch != about.batch &&
+            !(half && half->other() == about.batch)) {
+            continue;
+        }
+        if (other.id != event && !other.batch.empty()) {
+            const auto found = m_memory.kept(other.batch);
+            if (!found) {
+                return tl::unexpected(found.error());
+            }
+            if (takenBack((*found)->entered).contains(other.id)) {
+                continue;
             }
         }
+        with.push_back(std::move(other));
+    }
+    return with;
+}
+
+Result<void> Book::markFilms(const std::vector<std::string>& films, FilmFault fault,
+                             const std::string& note)
+{
+    std::vector<Entry> entries;
+    for (const std::string& film : films) {
+        entries.push_back(
+            {FilmMark{.id = m_newId(), .film = film, .at = m_clock(), .fault = fault, .note = note},
+             {}});
+    }
+    if (entries.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "film"});
+    }
+    return transact({.what = "mark-film"}, entries);
+}
+
+Result<void> Book::takeMarksBack(const std::vector<FilmMark>& marks, const std::string& why)
+{
+    std::vector<Entry> entries;
+    for (const FilmMark& mark : marks) {
+        entries.push_back({FilmMark{.id = m_newId(),
+                                    .film = mark.film,
+                                    .at = m_clock(),
+                                    .fault = {},
+                                    .takesBack = mark.id,
+                                    .note = why},
+                           {}});
+    }
+    if (entries.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "takes_back"});
+    }
+    return transact({.what = "unmark-film"}, entries);
+}
+
+Result<void> Book::isNew(const Entry& entry)
+{
+    const auto known = m_store->sameContent(entry);
+    if (!known) {
+        return tl::unexpected(known.error());
+    }
+    if (*known) {
+        return refuse({.code = ErrorCode::IdTaken, .field = "id", .text = entry.id()});
     }
     return {};
+}
+
+Result<void> Book::addNew(const Entry& entry)
+{
+    if (auto fine = isNew(entry); !fine) {
+        return fine;
+    }
+    return transact({.mode = ActionMode::Apart, .what = std::string(entry.type())}, {entry});
+}
+
+Result<void> Book::add(const formulary::Solution& solution) { return addNew({solution, {}}); }
+
+Result<void> Book::add(const formulary::Vessel& vessel) { return addNew({vessel, {}}); }
+
+Result<void> Book::add(const formulary::DevelopmentFigure& figure) { return addNew({figure, {}}); }
+
+std::optional<Action> Book::undoable() { return m_history.nextNamed(ActionMode::Undone); }
+
+std::optional<Action> Book::redoable() { return m_history.nextNamed(ActionMode::Redone); }
+
+Result<void> Book::undo() { return invertLast(ActionMode::Undone); }
+
+Result<void> Book::redo() { return invertLast(ActionMode::Redone); }
+
+Result<void> Book::invertLast(ActionMode mode)
+{
+    if (auto fine = refresh(); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    while (true) {
+        const auto next = m_history.next(mode);
+        if (!next) {
+            return tl::unexpected(next.error());
+        }
+        if (!*next) {
+            const bool others = mode == ActionMode::Undone && othersHaveDone();
+            return refuse({.code = ErrorCode::NothingToUndo, .text = others ? "others" : ""});
+        }
+        const Action& action = **next;
+        bool gone = false;
+        auto done = transact(
+            {.mode = mode, .what = action.what, .subject = action.subject, .of = action.id},
+            [&](Entering& entering, std::int64_t id) -> Result<void> {
+                const auto left = m_history.standing(action);
+                if (!left) {
+                    return tl::unexpected(left.error());
+                }
+                gone = left->empty(); // others took it back just now
+                return gone ? refuse({.code = ErrorCode::AlreadyVoided, .field = "voids"})
+                            : enterWhole(entering, inverseOf(*left, now(), m_newId), id);
+            });
+        if (!gone) {
+            return done;
+        }
+    }
 }
 
 } // namespace ullage::ledger

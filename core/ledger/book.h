@@ -2,21 +2,21 @@
 // after a refusal nothing has changed, neither here nor in the store.
 #pragma once
 
-#include "core/formulary/field.h"
 #include "core/ledger/batch.h"
+#include "core/ledger/book_memory.h"
+#include "core/ledger/clock.h"
 #include "core/ledger/contradiction.h"
-#include "core/ledger/fold_together.h"
+#include "core/ledger/entry_check.h"
 #include "core/ledger/replenish.h"
 #include "core/ledger/run_times.h"
 #include "core/ledger/store_port.h"
 #include "core/ledger/strip_record.h"
+#include "core/ledger/undo_history.h"
 #include "core/ledger/verdict.h"
 
 #include <functional>
-#include <map>
 #include <memory>
 #include <optional>
-#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -24,8 +24,7 @@
 namespace ullage::ledger
 {
 
-using Clock = std::function<chemistry::Instant()>;
-using IdMaker = std::function<std::string()>;
+class Entering;
 
 /// What happens to a bottle's air when it is closed again, and when: shared by every request.
 struct When {
@@ -67,16 +66,6 @@ struct FilmRun {
     std::vector<RunTopUp> topUps; ///< of baths of this run, right after it
 };
 
-/// A batch that is not shown, because something in it is not what was entered or does not go
-/// together: what is known of it all the same.
-struct Unread {
-    std::string batch;
-    std::string name;
-    std::string solution;
-    std::size_t place = 0; ///< how many of those that are shown stand before it
-    Error why;
-};
-
 class Book
 {
 public:
@@ -84,7 +73,7 @@ public:
     static Result<std::unique_ptr<Book>> open(StorePort& store, Clock clock, IdMaker newId);
 
     // Reading ------------------------------------------------------------------------------------
-    [[nodiscard]] const formulary::Formulary& formulary() const { return *m_formulary; }
+    [[nodiscard]] const formulary::Formulary& formulary() const { return m_memory.formulary(); }
     [[nodiscard]] chemistry::Instant now() const { return m_clock(); }
     /// Batches as of `at`, in order of mixing; with `ended` also the discarded and used up ones.
     /// With `unread`, one whose events are not what was entered, or do not go together, stands
@@ -164,7 +153,7 @@ public:
     [[nodiscard]] std::optional<Action> undoable();
     [[nodiscard]] std::optional<Action> redoable();
     /// Whether deeds of other seats are among those that are remembered.
-    [[nodiscard]] bool othersHaveDone() const { return m_othersDid; }
+    [[nodiscard]] bool othersHaveDone() const { return m_history.othersHaveDone(); }
     Result<void> undo();
     Result<void> redo();
 
@@ -175,88 +164,33 @@ public:
     Result<std::unique_ptr<Import>> import(Settlement settled = {});
 
 private:
-    /// Bottles connected by filling, at any remove.
-    struct Connected {
-        std::set<std::string> batches;
-        std::optional<FoldTogether> folds; ///< empty until folded
-    };
-    struct Kept {
-        std::vector<Event> entered;
-        std::shared_ptr<Connected> connected;
-        /// Null once its mixing is voided.
-        [[nodiscard]] const Fold* fold(const std::string& batch) const
-        {
-            return connected->folds ? connected->folds->of(batch) : nullptr;
-        }
-    };
-    /// What is left of an action, in order of entry.
-    struct Standing {
-        std::vector<FilmMark> marks;
-        std::vector<Event> events;
-        [[nodiscard]] bool empty() const { return marks.empty() && events.empty(); }
-    };
+    /// What fills a transaction: enters under the number of its action.
+    using Filling = std::function<Result<void>(Entering& entering, std::int64_t action)>;
 
     Book(StorePort& store, Clock clock, IdMaker newId);
     Result<void> readAll();
-    Result<void> readActions();
-    Result<Kept*> kept(const std::string& batch);
-    Result<Kept*> load(const std::string& batch);
-    Result<void> read(const std::string& batch, std::vector<std::string>& next);
-    void forgetConnected(const std::string& batch);
-    [[nodiscard]] std::vector<Event> enteredIn(const Connected& connected) const;
-    Result<void> refold(Connected& connected);
-    Result<void> enter(const Entry& entry, std::int64_t action);
-    Result<void> enterEvent(Event& event);
-    Result<void> enterVoid(Event& event);
-    Result<void> findTaken(Event& event);
-    Result<void> connect(const Event& event);
-    Result<void> checkDonor(const Event& event);
-    Result<void> checkPairs();
-    Result<void> enterMark(const FilmMark& mark);
-    Result<void> notLater(chemistry::Instant at) const;
-    /// Takes what an entry names but the book does not (yet) know.
-    using Later =
-        std::function<void(const formulary::FieldDescription& field, const std::string& id)>;
-    Result<void> checkReferences(const Entry& entry, const Later& later = {});
-    Result<bool> knows(const formulary::FieldDescription& field, const std::string& id,
-                       std::string_view type);
-    void define(const Entry& entry);
-    Result<void> putStates();
-    Result<void> putState(const std::string& id, const Fold* fold);
-    Result<void> transact(Action action, const std::function<Result<void>(std::int64_t)>& fill);
+    Result<void> transact(Action action, const Filling& fill);
     Result<void> transact(Action action, const std::vector<Entry>& entries);
+    Result<void> enterAll(Entering& entering, const std::vector<Entry>& entries,
+                          std::int64_t action) const;
+    /// As enterAll(), but what is impossible in between does not matter.
+    Result<void> enterWhole(Entering& entering, const std::vector<Entry>& entries,
+                            std::int64_t action);
     Result<void> isNew(const Entry& entry);
     Result<void> addNew(const Entry& entry);
     Result<void> takeBack(const Action& action, const std::vector<std::string>& events,
                           std::vector<Event> instead, const std::string& why);
-    Result<void> enterAll(const std::vector<Entry>& entries, std::int64_t action);
-    Result<void> enterWhole(const std::vector<Entry>& entries, std::int64_t action);
-    Result<void> foldWhole(const std::vector<Entry>& entries);
-    std::optional<Action> next(std::vector<Action>& actions);
-    Result<void> invertLast(std::vector<Action>& actions, ActionMode mode);
-    Result<Standing> standing(const Action& action);
-    [[nodiscard]] std::vector<Entry> inverse(const Standing& standing) const;
-    Result<void> passOverTakenBack(std::vector<Action>& actions);
-    Result<std::string> nameOf(const std::string& batch);
-    void rememberAction(const Action& action);
+    Result<void> invertLast(ActionMode mode);
     void rollBack();
-    void forget();
 
     StorePort* m_store;
     Clock m_clock;
     IdMaker m_newId;
     std::string m_person;
-    std::unique_ptr<formulary::Formulary> m_formulary;
-    std::map<std::string, Kept> m_kept; ///< batches touched or looked at
-    std::set<std::string> m_touched;    ///< batches changed in the transaction under way
-    std::vector<Event> m_halves;        ///< of fillings, entered in it
-    std::int64_t m_put = 0;             ///< entries put in it
-    bool m_whole = false;               ///< only what comes of all that is being entered must fit
-    Newest m_newest;                    ///< when it was last read
-    std::string m_seat;
-    bool m_othersDid = false;
-    std::vector<Action> m_undo;
-    std::vector<Action> m_redo;
+    BookMemory m_memory;
+    EntryCheck m_check;
+    UndoHistory m_history;
+    Newest m_newest; ///< when it was last read
 };
 
 } // namespace ullage::ledger

@@ -1,7 +1,5 @@
 #include "core/ledger/book_import.h"
 
-#include "core/ledger/references.h"
-
 #include <algorithm>
 
 namespace ullage::ledger
@@ -56,9 +54,8 @@ Result<void> Book::Import::begin()
     if (auto fine = m_book->refresh(); !fine) {
         return tl::unexpected(fine.error());
     }
-    m_book->forget(); // folds of before; what is needed is read again
-    m_had = m_book->m_newest.number;
-    m_bookHadEntries = m_had > 0;
+    m_book->m_memory.forget(); // folds of before; what is needed is read again
+    m_brought.had = m_book->m_newest.number;
     const auto action = m_book->m_store->put(Action{.mode = ActionMode::Apart, .what = "import"});
     if (!action) {
         return tl::unexpected(action.error());
@@ -92,31 +89,12 @@ Result<void> Book::Import::takeBackOurs()
     return {};
 }
 
-void Book::Import::contradicts(Contradiction contradiction)
-{
-    ++m_count;
-    const int line = contradiction.error.line;
-    m_contradictions.emplace(line, std::move(contradiction));
-    if (m_contradictions.size() > kMostKept) {
-        m_contradictions.erase(std::prev(m_contradictions.end()));
-    }
-}
-
 void Book::Import::unreadable(Error error, int line)
 {
     error.line = line;
     if (!m_settled.leftOut.contains(line)) {
-        contradicts({.error = std::move(error)});
+        m_findings.add({.error = std::move(error)});
     }
-}
-
-std::vector<Contradiction> Book::Import::contradictions() const
-{
-    std::vector<Contradiction> all;
-    for (const auto& [line, contradiction] : m_contradictions) {
-        all.push_back(contradiction);
-    }
-    return all;
 }
 
 Result<void> Book::Import::add(Entry entry, int line)
@@ -150,10 +128,10 @@ Result<void> Book::Import::taken(const Entry& entry, int line)
         }
         if (*other) {
             contradiction.against = Entry{std::move(**other), {}};
-            contradiction.againstOurs = lineOf(entry.id()) == 0;
+            contradiction.againstOurs = m_findings.lineOf(entry.id()) == 0;
         }
     }
-    contradicts(std::move(contradiction));
+    m_findings.add(std::move(contradiction));
     return {};
 }
 
@@ -164,11 +142,11 @@ Result<void> Book::Import::enterRetimed(const Entry& entry, int line, chemistry:
     Event right = *entry.event();
     right.at = at;
     right.id = m_book->m_newId();
-    if (m_book->notLater(entry.event()->at)) {
+    if (m_book->m_check.notLater(entry.event()->at)) {
         Event taking{m_book->m_newId(), {}, m_book->m_clock(), Voided{entry.id(), kRetimedReason}};
         taking.by = m_book->m_person;
-        const int before = m_count;
-        if (auto fine = enter(entry, line); !fine || m_count > before) {
+        const int before = m_findings.count();
+        if (auto fine = enter(entry, line); !fine || m_findings.count() > before) {
             return fine;
         }
         if (auto fine = enter({std::move(taking), {}}, line); !fine) {
@@ -186,7 +164,7 @@ Result<void> Book::Import::enter(Entry entry, int line)
         }
         Error error = std::move(fine.error());
         error.line = line;
-        contradicts({.error = std::move(error), .entry = std::move(entry)});
+        m_findings.add({.error = std::move(error), .entry = std::move(entry)});
         return {};
     }
     if (auto fine = m_book->m_store->put(entry, m_action); !fine) {
@@ -194,9 +172,9 @@ Result<void> Book::Import::enter(Entry entry, int line)
     }
     ++m_added;
     if (const Event* event = entry.event()) {
-        m_lines.emplace_back(std::hash<std::string>()(event->id), line);
+        m_findings.stands(event->id, line);
         if (!event->batch.empty()) {
-            ++m_batches[event->batch];
+            ++m_brought.batches[event->batch];
         }
     }
     return {};
@@ -209,7 +187,7 @@ Result<void> Book::Import::check(Entry& entry, int line)
         return fine;
     }
     std::vector<std::pair<const formulary::FieldDescription*, std::string>> unknown;
-    auto fine = m_book->checkReferences(
+    auto fine = m_book->m_check.references(
         entry, [&](const formulary::FieldDescription& field, const std::string& id) {
             unknown.emplace_back(&field, id);
         });
@@ -217,35 +195,42 @@ Result<void> Book::Import::check(Entry& entry, int line)
         return fine;
     }
     if (auto* event = std::get_if<Event>(&entry.what)) {
-        fine = m_book->notLater(event->at);
+        fine = m_book->m_check.notLater(event->at);
         if (fine && std::holds_alternative<Voided>(event->what)) {
-            fine = m_book->findTaken(*event);
+            fine = m_book->m_check.findTaken(*event);
         }
     } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
-        fine = m_book->enterMark(*mark);
+        fine = m_book->m_check.mark(*mark);
     } else {
-        m_book->define(entry);
+        m_book->m_memory.define(entry);
     }
     if (!fine) {
         return fine;
     }
     for (auto& [field, id] : unknown) {
         if (field->refers == formulary::Refers::Batch) {
-            ++m_named.try_emplace(id, NamesBatch{entry, line, field, 0}).first->second.count;
+            ++m_brought.named.try_emplace(id, Brought::NamesBatch{entry, line, field, 0})
+                  .first->second.count;
         } else {
-            m_waiting.push_back({entry, line, field, id});
+            m_brought.waiting.push_back({entry, line, field, id});
         }
     }
     return {};
 }
 
-// The last line that entered an event of this id; 0 if none did.
-int Book::Import::lineOf(const std::string& id) const
+Result<void> Book::Import::judge(const GoOn& goOn)
 {
-    const std::size_t hash = std::hash<std::string>()(id);
-    const auto found = std::find_if(m_lines.rbegin(), m_lines.rend(),
-                                    [&](const auto& one) { return one.first == hash; });
-    return found == m_lines.rend() ? 0 : found->second;
+    m_judged = true;
+    // Of a line that is refused by itself the other half is not missing.
+    m_brought.pairs = m_brought.pairs && m_findings.count() == 0;
+    ImportWhole whole(*m_book->m_store, m_book->formulary(), m_book->m_check, m_brought,
+                      m_findings);
+    if (auto fine = whole.judge(goOn); !fine || m_brought.had == 0) {
+        return fine;
+    }
+    return whole.likelySame(m_settled.twoBottles).map([&](std::vector<LikelySame> found) {
+        m_likelySame = std::move(found);
+    });
 }
 
 Result<int> Book::Import::finish()
@@ -255,8 +240,8 @@ Result<int> Book::Import::finish()
             return tl::unexpected(fine.error());
         }
     }
-    if (m_count > 0) {
-        return refuse(m_contradictions.begin()->second.error);
+    if (m_findings.count() > 0) {
+        return refuse(m_findings.first().error);
     }
     auto newest = m_book->m_store->newest();
     if (!newest) {
@@ -266,7 +251,7 @@ Result<int> Book::Import::finish()
         return tl::unexpected(fine.error());
     }
     m_book->m_newest = std::move(*newest);
-    m_book->forget();
+    m_book->m_memory.forget();
     m_open = false;
     return m_added;
 }

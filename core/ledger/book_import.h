@@ -6,10 +6,9 @@
 #pragma once
 
 #include "core/ledger/book.h"
-#include "core/ledger/import_judge.h"
+#include "core/ledger/import_whole.h"
 
 #include <cstdint>
-#include <deque>
 
 namespace ullage::ledger
 {
@@ -17,11 +16,8 @@ namespace ullage::ledger
 class Book::Import
 {
 public:
-    /// Contradictions that are kept; further ones are only counted.
-    static constexpr std::size_t kMostKept = 500;
-    /// Asked now and then with the number of batches judged and of all to be judged; false ends the
-    /// judging with Cancelled.
-    using GoOn = std::function<bool(std::size_t done, std::size_t all)>;
+    static constexpr std::size_t kMostKept = ImportFindings::kMostKept;
+    using GoOn = ImportWhole::GoOn;
 
     Import(const Import&) = delete;
     Import& operator=(const Import&) = delete;
@@ -33,7 +29,7 @@ public:
     Result<void> add(Entry entry, int line = 0);
     /// What is filled from another bottle has to stand on both sides; as long as nobody asks, as in
     /// a journal of version 1, one side is enough.
-    void askForPairs() { m_pairs = true; }
+    void askForPairs() { m_brought.pairs = true; }
     /// A line that cannot be read, which contradicts too.
     void unreadable(Error error, int line);
 
@@ -44,8 +40,8 @@ public:
     Result<int> finish();
 
     /// Of all that were found those on the first lines, in order of lines.
-    [[nodiscard]] std::vector<Contradiction> contradictions() const;
-    [[nodiscard]] int contradictionCount() const { return m_count; }
+    [[nodiscard]] std::vector<Contradiction> contradictions() const { return m_findings.all(); }
+    [[nodiscard]] int contradictionCount() const { return m_findings.count(); }
     /// Bottles that may have been entered twice, once here and once there. They refuse nothing.
     [[nodiscard]] const std::vector<LikelySame>& likelySame() const { return m_likelySame; }
     /// Entries added so far.
@@ -53,56 +49,22 @@ public:
 
 private:
     friend class Book;
-    /// A line that names a film or a run which was not there yet.
-    struct Waiting {
-        Entry entry;
-        int line;
-        const formulary::FieldDescription* field;
-        std::string id;
-    };
-    /// Lines that name another batch.
-    struct NamesBatch {
-        Entry first;
-        int line;
-        const formulary::FieldDescription* field;
-        int count;
-    };
-
     Import(Book& book, Settlement settled);
     Result<void> begin();
     Result<void> takeBackOurs();
     Result<void> enter(Entry entry, int line);
     Result<void> enterRetimed(const Entry& entry, int line, chemistry::Instant at);
     Result<void> check(Entry& entry, int line);
-    void contradicts(Contradiction contradiction);
     Result<void> taken(const Entry& entry, int line);
-    Result<void> judgeReferences();
-    Result<void> judgeBatch(const std::string& id, int brought);
-    Result<std::vector<Event>> withPartners(const std::string& id,
-                                            const std::vector<Event>& entered);
-    Result<void> keepState(const std::string& id, const Batch* batch);
-    Result<void> judgePartners();
-    Result<void> findLikelySame();
-    [[nodiscard]] int lineOf(const std::string& id) const;
 
     Book* m_book;
     Settlement m_settled;
     std::int64_t m_action = 0;
     int m_added = 0;
-    int m_count = 0;
-    bool m_bookHadEntries = false;
     bool m_judged = false;
     bool m_open = true;
-    bool m_pairs = false;
-    std::int64_t m_had = 0;                             ///< number of the last entry before
-    std::multimap<int, Contradiction> m_contradictions; ///< by line
-    std::map<std::string, int> m_batches;               ///< touched → events brought
-    std::set<std::string> m_newBatches;
-    std::set<std::string> m_partners; ///< of batches touched, filled from them or into them
-    std::set<std::string> m_unjudged; ///< batches that came to nothing, each told once
-    std::deque<std::pair<std::size_t, int>> m_lines; ///< hash of an event's id → its line
-    std::vector<Waiting> m_waiting;
-    std::map<std::string, NamesBatch> m_named; ///< batches named by other batches' events
+    Brought m_brought;
+    ImportFindings m_findings;
     std::vector<LikelySame> m_likelySame;
 };
 

@@ -1,10 +1,9 @@
-// What no line of an import by itself can show: a film may stand before its run, a mark before its
-// film, a top-up before its source, an event before the one that makes it possible.
-#include "core/ledger/book_import.h"
+#include "core/ledger/import_whole.h"
 
 #include "core/formulary/trimmed.h"
 #include "core/ledger/fillings.h"
 #include "core/ledger/fold_together.h"
+#include "core/ledger/import_judge.h"
 
 #include <algorithm>
 
@@ -40,33 +39,34 @@ bool sameThing(const Mixed& one, const Mixed& other, const formulary::Formulary&
 
 } // namespace
 
-Result<void> Book::Import::judge(const GoOn& goOn)
+ImportWhole::ImportWhole(StorePort& store, const formulary::Formulary& formulary,
+                         const EntryCheck& check, const Brought& brought, ImportFindings& findings)
+    : m_store(&store), m_formulary(&formulary), m_check(&check), m_brought(&brought),
+      m_findings(&findings)
 {
-    m_judged = true;
-    // Of a line that is refused by itself the other half is not missing.
-    m_pairs = m_pairs && m_count == 0;
+}
+
+Result<void> ImportWhole::judge(const GoOn& goOn)
+{
     std::size_t done = 0;
-    for (const auto& [id, brought] : m_batches) {
-        if (goOn && !goOn(done++, m_batches.size())) {
+    for (const auto& [id, brought] : m_brought->batches) {
+        if (goOn && !goOn(done++, m_brought->batches.size())) {
             return refuse({.code = ErrorCode::Cancelled});
         }
         if (auto fine = judgeBatch(id, brought); !fine) {
             return fine;
         }
     }
-    if (auto fine = judgePartners().and_then([&] { return judgeReferences(); }); !fine) {
-        return fine;
-    }
-    return findLikelySame();
+    return judgePartners().and_then([&] { return judgeReferences(); });
 }
 
-Result<void> Book::Import::judgeBatch(const std::string& id, int brought)
+Result<void> ImportWhole::judgeBatch(const std::string& id, int events)
 {
-    const auto entered = m_book->m_store->eventsOf(id);
+    const auto entered = m_store->eventsOf(id);
     if (!entered) {
         return tl::unexpected(entered.error());
     }
-    const std::size_t had = entered->size() - static_cast<std::size_t>(brought);
+    const std::size_t had = entered->size() - static_cast<std::size_t>(events);
     const auto all = withPartners(id, *entered);
     if (!all) {
         return tl::unexpected(all.error());
@@ -76,24 +76,25 @@ Result<void> Book::Import::judgeBatch(const std::string& id, int brought)
         for (const std::size_t place : pairHalves(*all, takenBack(*all)).gone) {
             gone.insert((*all)[place].id);
         }
-        for (const Misfit& misfit : judgeFillings(id, *all, m_had, m_pairs, *m_book->m_formulary)) {
+        for (const Misfit& misfit :
+             judgeFillings(id, *all, m_brought->had, m_brought->pairs, *m_formulary)) {
             Contradiction contradiction{.error = misfit.error,
                                         .entry = Entry{(*all)[misfit.event], {}}};
-            contradiction.error.line = lineOf((*all)[misfit.event].id);
-            contradicts(std::move(contradiction));
+            contradiction.error.line = m_findings->lineOf((*all)[misfit.event].id);
+            m_findings->add(std::move(contradiction));
         }
     }
-    const auto judgement = judgeBrought(*entered, had, *m_book->m_formulary, gone);
+    const auto judgement = judgeBrought(*entered, had, *m_formulary, gone);
     for (const Misfit& misfit : judgement.misfits) {
         Contradiction contradiction{.error = misfit.error,
                                     .entry = Entry{(*entered)[misfit.event], {}},
                                     .waiting = misfit.waiting};
-        contradiction.error.line = lineOf((*entered)[misfit.event].id);
+        contradiction.error.line = m_findings->lineOf((*entered)[misfit.event].id);
         if (misfit.against) {
             contradiction.against = Entry{(*entered)[*misfit.against], {}};
             contradiction.againstOurs = *misfit.against < had;
         }
-        contradicts(std::move(contradiction));
+        m_findings->add(std::move(contradiction));
     }
     if (!judgement.state) {
         if (!judgement.misfits.empty()) {
@@ -102,24 +103,24 @@ Result<void> Book::Import::judgeBatch(const std::string& id, int brought)
         }
         return keepState(id, nullptr);
     }
-    if (had == 0 && m_bookHadEntries) {
+    if (had == 0 && m_brought->had > 0) {
         m_newBatches.insert(id);
     }
     return keepState(id, &*judgement.state);
 }
 
-Result<void> Book::Import::keepState(const std::string& id, const Batch* batch)
+Result<void> ImportWhole::keepState(const std::string& id, const Batch* batch)
 {
-    return batch ? m_book->m_store->put(BatchState{id, batch->name, batch->solution->id,
-                                                   batch->mixedAt, batch->endedAt})
-                 : m_book->m_store->dropBatch(id);
+    return batch ? m_store->put(BatchState{id, batch->name, batch->solution->id, batch->mixedAt,
+                                           batch->endedAt})
+                 : m_store->dropBatch(id);
 }
 
 // Nothing for a bottle that has none.
-Result<std::vector<Event>> Book::Import::withPartners(const std::string& id,
-                                                      const std::vector<Event>& entered)
+Result<std::vector<Event>> ImportWhole::withPartners(const std::string& id,
+                                                     const std::vector<Event>& entered)
 {
-    auto others = m_book->m_store->filledWith(id);
+    auto others = m_store->filledWith(id);
     if (!others) {
         return tl::unexpected(others.error());
     }
@@ -138,12 +139,12 @@ Result<std::vector<Event>> Book::Import::withPartners(const std::string& id,
     all = entered;
     partners.erase(id);
     for (const std::string& other : partners) {
-        const auto theirs = m_book->m_store->eventsOf(other);
+        const auto theirs = m_store->eventsOf(other);
         if (!theirs) {
             return theirs;
         }
         all.insert(all.end(), theirs->begin(), theirs->end());
-        if (!m_batches.contains(other)) {
+        if (!m_brought->batches.contains(other)) {
             m_partners.insert(other);
         }
     }
@@ -153,10 +154,10 @@ Result<std::vector<Event>> Book::Import::withPartners(const std::string& id,
 }
 
 // Taking back half of a filling may end a bottle of which nothing was brought, or bring it back.
-Result<void> Book::Import::judgePartners()
+Result<void> ImportWhole::judgePartners()
 {
     for (const std::string& id : m_partners) {
-        const auto entered = m_book->m_store->eventsOf(id);
+        const auto entered = m_store->eventsOf(id);
         if (!entered) {
             return tl::unexpected(entered.error());
         }
@@ -167,9 +168,9 @@ Result<void> Book::Import::judgePartners()
         if (!all) {
             return tl::unexpected(all.error());
         }
-        FoldTogether folds(*m_book->m_formulary, {}, FoldDepth::Volumes);
+        FoldTogether folds(*m_formulary, {}, FoldDepth::Volumes);
         if (auto fine = folds.applyAll(*all); !fine) {
-            contradicts({.error = fine.error()});
+            m_findings->add({.error = fine.error()});
             continue;
         }
         const Fold* fold = folds.of(id);
@@ -180,20 +181,20 @@ Result<void> Book::Import::judgePartners()
     return {};
 }
 
-Result<void> Book::Import::judgeReferences()
+Result<void> ImportWhole::judgeReferences()
 {
     const auto unknown = [&](const Entry& entry, int line, std::string_view field,
                              const std::string& id, int others) {
-        contradicts({.error = {.code = ErrorCode::UnknownId,
-                               .field = std::string(field),
-                               .text = id,
-                               .line = line,
-                               .subject = entry.id()},
-                     .entry = entry,
-                     .waiting = others});
+        m_findings->add({.error = {.code = ErrorCode::UnknownId,
+                                   .field = std::string(field),
+                                   .text = id,
+                                   .line = line,
+                                   .subject = entry.id()},
+                         .entry = entry,
+                         .waiting = others});
     };
-    for (const Waiting& one : m_waiting) {
-        const auto known = m_book->knows(*one.field, one.id, one.entry.type());
+    for (const Brought::Waiting& one : m_brought->waiting) {
+        const auto known = m_check->knows(*one.field, one.id, one.entry.type());
         if (!known) {
             return tl::unexpected(known.error());
         }
@@ -201,13 +202,13 @@ Result<void> Book::Import::judgeReferences()
             unknown(one.entry, one.line, one.field->name, one.id, 0);
         }
     }
-    for (const auto& [batch, named] : m_named) {
-        const auto known = m_book->m_store->batch(batch);
+    for (const auto& [batch, named] : m_brought->named) {
+        const auto known = m_store->batch(batch);
         if (!known) {
             return tl::unexpected(known.error());
         }
         // One whose mixing was taken back was there; whether it may be named is judged beside it.
-        const auto was = m_book->m_store->eventsOf(batch);
+        const auto was = m_store->eventsOf(batch);
         if (!was) {
             return tl::unexpected(was.error());
         }
@@ -222,21 +223,19 @@ Result<void> Book::Import::judgeReferences()
 }
 
 // Two people enter the bottle they share, each in a book of their own.
-Result<void> Book::Import::findLikelySame()
+Result<std::vector<LikelySame>> ImportWhole::likelySame(const std::set<int>& twoBottles)
 {
-    if (!m_bookHadEntries) {
-        return {};
-    }
+    std::vector<LikelySame> found;
     for (const std::string& id : m_newBatches) {
-        if (m_likelySame.size() >= kMostKept) {
+        if (found.size() >= ImportFindings::kMostKept) {
             break;
         }
-        const auto state = m_book->m_store->batch(id);
+        const auto state = m_store->batch(id);
         if (!state) {
             return tl::unexpected(state.error());
         }
-        const auto near = m_book->m_store->mixings((*state)->mixedAt - kSameBottleWithin,
-                                                   (*state)->mixedAt + kSameBottleWithin);
+        const auto near = m_store->mixings((*state)->mixedAt - kSameBottleWithin,
+                                           (*state)->mixedAt + kSameBottleWithin);
         if (!near) {
             return tl::unexpected(near.error());
         }
@@ -246,21 +245,21 @@ Result<void> Book::Import::findLikelySame()
         for (const Event& ours : *near) {
             if (theirs == near->end() || m_newBatches.contains(ours.batch) || ours.batch == id ||
                 !sameThing(std::get<Mixed>(theirs->what), std::get<Mixed>(ours.what),
-                           *m_book->m_formulary)) {
+                           *m_formulary)) {
                 continue;
             }
-            const auto other = m_book->m_store->batch(ours.batch);
+            const auto other = m_store->batch(ours.batch);
             if (!other) {
                 return tl::unexpected(other.error());
             }
-            const int line = lineOf(theirs->id);
-            if (*other && (*other)->mixedAt == ours.at && !m_settled.twoBottles.contains(line)) {
-                m_likelySame.push_back({line, *theirs, ours, (*other)->name});
+            const int line = m_findings->lineOf(theirs->id);
+            if (*other && (*other)->mixedAt == ours.at && !twoBottles.contains(line)) {
+                found.push_back({line, *theirs, ours, (*other)->name});
                 break;
             }
         }
     }
-    return {};
+    return found;
 }
 
 } // namespace ullage::ledger

@@ -1,0 +1,143 @@
+#include "core/ledger/undo_history.h"
+
+#include <map>
+#include <unordered_set>
+
+namespace ullage::ledger
+{
+
+namespace
+{
+
+constexpr int kActionsRemembered = 1000;
+// A user's events that undo takes back say so; what they say is a code, worded by the application.
+constexpr const char* kUndoneReason = "undone";
+
+} // namespace
+
+UndoHistory::UndoHistory(StorePort& store, BookMemory& memory) : m_store(&store), m_memory(&memory)
+{
+}
+
+Result<void> UndoHistory::read()
+{
+    const auto actions = m_store->actions(kActionsRemembered);
+    if (!actions) {
+        return tl::unexpected(actions.error());
+    }
+    m_othersDid = false;
+    m_undo.clear();
+    m_redo.clear();
+    for (const Action& action : *actions) {
+        remember(action);
+    }
+    return {};
+}
+
+void UndoHistory::remember(const Action& action)
+{
+    const auto drop = [](std::vector<Action>& stack, std::int64_t id) {
+        std::erase_if(stack, [&](const Action& other) { return other.id == id; });
+    };
+    if (!action.seat.empty() && action.seat != m_seat) {
+        m_othersDid = m_othersDid || action.mode == ActionMode::Done;
+        return;
+    }
+    switch (action.mode) {
+    case ActionMode::Done:
+        m_undo.push_back(action);
+        m_redo.clear();
+        break;
+    case ActionMode::Undone:
+        drop(m_undo, action.of);
+        m_redo.push_back(action);
+        break;
+    case ActionMode::Redone:
+        drop(m_redo, action.of);
+        m_undo.push_back(action);
+        break;
+    case ActionMode::Apart:
+        break;
+    }
+}
+
+Result<std::optional<Action>> UndoHistory::next(ActionMode mode)
+{
+    std::vector<Action>& actions = of(mode);
+    while (!actions.empty()) {
+        const auto left = standing(actions.back());
+        if (!left) {
+            return tl::unexpected(left.error());
+        }
+        if (!left->empty()) {
+            return actions.back();
+        }
+        actions.pop_back();
+    }
+    return std::nullopt;
+}
+
+std::optional<Action> UndoHistory::nextNamed(ActionMode mode)
+{
+    (void)next(mode);
+    const std::vector<Action>& actions = of(mode);
+    return actions.empty() ? std::nullopt : std::optional(actions.back());
+}
+
+Result<Standing> UndoHistory::standing(const Action& action)
+{
+    auto marks = m_store->marksOfAction(action.id);
+    if (!marks) {
+        return tl::unexpected(marks.error());
+    }
+    auto events = m_store->eventsOfAction(action.id);
+    if (!events) {
+        return tl::unexpected(events.error());
+    }
+    std::map<std::string, std::unordered_set<std::string>> ofFilm;
+    for (const FilmMark& mark : *marks) {
+        if (!ofFilm.contains(mark.film)) {
+            const auto entered = m_store->marksOf(mark.film);
+            if (!entered) {
+                return tl::unexpected(entered.error());
+            }
+            ofFilm[mark.film] = takenBack(*entered);
+        }
+    }
+    std::map<std::string, std::unordered_set<std::string>> ofBatch;
+    for (const Event& event : *events) {
+        if (!ofBatch.contains(event.batch)) {
+            const auto batch = m_memory->kept(event.batch);
+            if (!batch) {
+                return tl::unexpected(batch.error());
+            }
+            ofBatch[event.batch] = takenBack((*batch)->entered);
+        }
+    }
+    std::erase_if(*marks,
+                  [&](const FilmMark& mark) { return ofFilm[mark.film].contains(mark.id); });
+    std::erase_if(*events,
+                  [&](const Event& event) { return ofBatch[event.batch].contains(event.id); });
+    return Standing{std::move(*marks), std::move(*events)};
+}
+
+std::vector<Entry> inverseOf(const Standing& standing, chemistry::Instant now, const IdMaker& newId)
+{
+    std::vector<Entry> entries;
+    for (auto mark = standing.marks.rbegin(); mark != standing.marks.rend(); ++mark) {
+        entries.push_back({FilmMark{.id = newId(),
+                                    .film = mark->film,
+                                    .at = now,
+                                    .fault = {},
+                                    .takesBack = mark->id,
+                                    .note = kUndoneReason},
+                           {}});
+    }
+    for (auto event = standing.events.rbegin(); event != standing.events.rend(); ++event) {
+        const Voided taken{event->id, kUndoneReason};
+        entries.push_back({Event{newId(), event->batch, now, taken}, {}});
+    }
+    return entries;
+}
+
+} // namespace ullage::ledger
