@@ -1,51 +1,49 @@
 #include "core/store/sql_store.h"
 
+#include "core/store/action_table.h"
+#include "core/store/aside_copy.h"
+#include "core/store/batch_table.h"
 #include "core/store/book_file.h"
+#include "core/store/chain.h"
 #include "core/store/chain_growth.h"
-#include "core/store/each_row.h"
-#include "core/store/journal_codec.h"
+#include "core/store/entry_table.h"
+#include "core/store/impatience.h"
 #include "core/store/journal_mode.h"
-#include "core/store/last_seen.h"
 #include "core/store/lock_table.h"
-#include "core/store/read_view.h"
-#include "core/store/sql_statements.h"
+#include "core/store/note_table.h"
+#include "core/store/page_check.h"
+#include "core/store/seen_book.h"
 
+#include <QFile>
 #include <QFileInfo>
 #include <QTemporaryDir>
 
 namespace ullage::store
 {
 
-namespace
-{
+using namespace ledger;
 
-// A folder that cannot be written has no room for the files SQLite keeps beside a book; without a
-// log there the file alone is the whole book.
-FileMode readMode(const QString& path)
-{
-    return hasRoomBeside(path) || hasLog(path) ? FileMode::Read : FileMode::Frozen;
-}
-
-FileMode fileMode(const QString& path, Access access)
-{
-    switch (access) {
-    case Access::Read:
-        return readMode(path);
-    case Access::Write:
-        return FileMode::Write;
-    case Access::Create:
-        break;
+/// What stands in the file, by one connection; gone before the connection is.
+struct SqlStore::Tables {
+    Tables(Connection& connection, const QString& lastSeen, const QString& path)
+        : growth(connection), entries(connection, growth), batches(connection, growth),
+          actions(connection), notes(connection, growth),
+          seen(connection, notes, entries, lastSeen, path)
+    {
     }
-    return FileMode::Create;
-}
+    ChainGrowth growth;
+    EntryTable entries;
+    BatchTable batches;
+    ActionTable actions;
+    NoteTable notes;
+    SeenBook seen;
+};
 
-} // namespace
-
-SqlStore::SqlStore(std::unique_ptr<Connection> connection, QString path)
-    : m_connection(std::move(connection)), m_path(std::move(path)),
-      m_statements(std::make_unique<Statements>(*m_connection)),
-      m_growth(std::make_unique<ChainGrowth>(*m_connection)),
-      m_lastSeen(std::make_unique<LastSeen>(QString(), m_path))
+SqlStore::SqlStore(std::unique_ptr<Connection> connection, QString path,
+                   const StoreOptions& options)
+    : m_connection(std::move(connection)), m_place(*m_connection, std::move(path)),
+      m_patienceMs(options.busyTimeoutMs),
+      m_tables(std::make_unique<Tables>(*m_connection, options.lastSeen, m_place.path()))
 {
 }
 
@@ -93,11 +91,10 @@ Result<std::unique_ptr<SqlStore>> SqlStore::open(const QString& name, const Stor
         if (!connection) {
             return tl::unexpected(connection.error());
         }
-        store.reset(new SqlStore(std::move(*connection), path));
+        store.reset(new SqlStore(std::move(*connection), path, options));
     }
-    store->m_patienceMs = options.busyTimeoutMs;
     if (access == Access::Read) {
-        return look(std::move(store), options);
+        return lookedAt(std::move(store), options);
     }
     if (auto fine = store->makeReady(options, place); !fine) {
         return tl::unexpected(store->waitedFor(fine.error()));
@@ -107,15 +104,45 @@ Result<std::unique_ptr<SqlStore>> SqlStore::open(const QString& name, const Stor
             return tl::unexpected(fine.error());
         }
     }
-    return look(std::move(store), options);
+    return lookedAt(std::move(store), options);
 }
 
-Result<std::unique_ptr<SqlStore>> SqlStore::look(std::unique_ptr<SqlStore> store,
-                                                 const StoreOptions& options)
+Result<std::unique_ptr<SqlStore>> SqlStore::openAside(const QString& path, bool outOfDate,
+                                                      const StoreOptions& options)
+{
+    if (!outOfDate) {
+        // With the index there, or room for it, SQLite reads the log where it is.
+        auto connection = Connection::open(path, FileMode::Untouched, options.busyTimeoutMs);
+        if (connection && (*connection)->number(QStringLiteral("SELECT count(*) FROM entry"))) {
+            return lookedAt(
+                std::unique_ptr<SqlStore>(new SqlStore(std::move(*connection), path, options)),
+                options);
+        }
+    }
+    auto aside = copyAside(path, options.busyTimeoutMs);
+    if (!aside) {
+        return tl::unexpected(aside.error());
+    }
+    StoreOptions onCopy = options;
+    onCopy.access = Access::Write;
+    onCopy.lastSeen.clear(); // it is gone with the store
+    auto store = open(aside->path, onCopy);
+    if (!store) {
+        return store;
+    }
+    if (auto fine = (*store)->m_connection->run(QStringLiteral("PRAGMA query_only = ON")); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    (*store)->m_aside = std::move(aside->folder);
+    return store;
+}
+
+Result<std::unique_ptr<SqlStore>> SqlStore::lookedAt(std::unique_ptr<SqlStore> store,
+                                                     const StoreOptions& options)
 {
     // A book that is kept at an older step, by tests, has no chain yet.
     const bool chained = options.steps.back().version >= kChainStep;
-    auto looked = chained ? store->look(options.lastSeen) : Result<void>{};
+    auto looked = chained ? store->m_tables->seen.look() : Result<void>{};
     return looked.map([&] { return std::move(store); });
 }
 
@@ -125,7 +152,7 @@ Result<void> SqlStore::makeReady(const StoreOptions& options, Volume place)
     if (!mode) {
         return tl::unexpected(mode.error());
     }
-    const auto done = bringUpToDate(*m_connection, m_path, options.steps);
+    const auto done = bringUpToDate(*m_connection, path(), options.steps);
     if (!done) {
         return tl::unexpected(done.error());
     }
@@ -134,8 +161,7 @@ Result<void> SqlStore::makeReady(const StoreOptions& options, Volume place)
         return fine;
     }
     if (*mode == JournalMode::Log) {
-        m_log = identityOf(m_path + QLatin1String("-wal"));
-        m_index = identityOf(m_path + QLatin1String("-shm"));
+        m_place.keepLog();
     }
     if (m_outcome == SchemaOutcome::Created) {
         // Taking it away again must not need room that what was refused has filled.
@@ -148,27 +174,10 @@ Error SqlStore::waitedFor(Error error) const
 {
     if (error.code == ErrorCode::Busy) {
         constexpr double kSecond = 1000;
-        error.subject = writerOf(m_path).toStdString();
+        error.subject = writerOf(path()).toStdString();
         error.high = m_patienceMs / kSecond;
     }
     return error;
-}
-
-Result<void> SqlStore::inPlace() const
-{
-    const auto moved = [this](const char* how) {
-        return refuse({.code = ErrorCode::BookMoved, .text = how, .file = m_path.toStdString()});
-    };
-    const auto now = identityOf(m_path);
-    if (now != m_connection->file()) {
-        return moved(now ? "replaced" : "missing");
-    }
-    // Without them others write to a log and take locks that we know nothing of.
-    if ((m_log && identityOf(m_path + QLatin1String("-wal")) != m_log) ||
-        (m_index && identityOf(m_path + QLatin1String("-shm")) != m_index)) {
-        return moved("log");
-    }
-    return {};
 }
 
 Result<void> SqlStore::begin()
@@ -182,11 +191,17 @@ Result<void> SqlStore::begin()
     if (auto fine = stayPut(); !fine) {
         return fine;
     }
-    auto fine = m_growth->begin();
+    auto fine = m_tables->growth.begin();
     if (!fine) {
         rollback();
     }
     return fine;
+}
+
+Result<void> SqlStore::beginAtOnce()
+{
+    const Impatience impatience(*m_connection, m_patienceMs);
+    return begin();
 }
 
 // After the file went away its log still stands under the old name: whatever is put there would be
@@ -196,7 +211,7 @@ Result<void> SqlStore::stayPut()
     auto fine = inPlace();
     if (!fine) {
         rollback();
-        if (identityOf(m_path) != m_connection->file()) {
+        if (!m_place.fileInPlace()) {
             (void)foldLog(); // into the file that was opened; what cannot be folded stays
         }
     }
@@ -208,171 +223,180 @@ Result<void> SqlStore::commit()
     if (auto fine = stayPut(); !fine) {
         return fine;
     }
-    auto done =
-        m_growth->close().and_then([this] { return m_connection->run(QStringLiteral("COMMIT")); });
+    auto done = m_tables->growth.close().and_then(
+        [this] { return m_connection->run(QStringLiteral("COMMIT")); });
     if (!done) {
         rollback();
         return refuse(waitedFor(done.error()));
     }
-    m_lastSeen->note(m_bookId, m_growth->head());
-    m_growth->end();
+    m_tables->seen.note(m_tables->growth.head());
+    m_tables->growth.end();
     return done;
 }
 
 void SqlStore::rollback()
 {
-    m_growth->end();
+    m_tables->growth.end();
     // SQLite may have rolled back by itself (a full disk does that): then there is nothing to do.
     (void)m_connection->run(QStringLiteral("ROLLBACK"));
 }
 
-// The cheap part of a check. What is wrong is kept; only a store that cannot be read fails.
-Result<void> SqlStore::look(const QString& lastSeen)
+Result<bool> SqlStore::foldLog()
 {
-    m_lastSeen = std::make_unique<LastSeen>(lastSeen, m_path);
-    const auto keep = [&](const Error& error) {
-        m_found.push_back(error);
-        return error.code == ErrorCode::NotAsEntered ? Result<void>{} : tl::unexpected(error);
-    };
-    const auto id = note(kBookIdNote);
-    if (!id) {
-        return keep(id.error());
+    if (!usesLog()) {
+        return true;
     }
-    m_bookId = id->value_or(QByteArray());
-    // What was seen first, and only then the book, in one view: others may write meanwhile, and
-    // then the book has more than was seen, never less.
-    const auto seen = m_lastSeen->of(m_bookId);
-    const auto view = ReadView::open(*m_connection);
-    if (!view) {
-        return tl::unexpected(view.error());
+    if (auto fine = inPlace(); !fine && fine.error().text == "log") {
+        return tl::unexpected(fine.error()); // others may have a log of their own by now
     }
-    const auto head = LastEntries(*m_connection).read();
-    if (!head) {
-        return keep(head.error());
-    }
-    return againstLastSeen(seen, *head).map([&](std::optional<Error> fault) {
-        if (fault) {
-            m_found.push_back(std::move(*fault));
-        } else if (seen != *head) {
-            m_lastSeen->note(m_bookId, *head);
-        }
-    });
+    const Impatience impatience(*m_connection, m_patienceMs);
+    // The first column tells whether something of it had to stay.
+    auto done = m_connection->number(QStringLiteral("PRAGMA wal_checkpoint(TRUNCATE)"))
+                    .map([](std::int64_t busy) { return busy == 0; });
+    return !done && done.error().code == ErrorCode::Busy ? Result<bool>(false) : done;
 }
 
-Result<std::optional<Error>> SqlStore::againstLastSeen(const std::optional<ChainHead>& seen,
-                                                       const ChainHead& head)
+Result<void> SqlStore::quickCheck(const Watch& watch)
 {
-    if (!seen || *seen == head) {
-        return std::nullopt;
+    return checkPages(*m_connection, path(), watch);
+}
+
+bool SqlStore::takeAway(std::unique_ptr<SqlStore> store)
+{
+    if (store->m_outcome != SchemaOutcome::Created) {
+        return false;
     }
-    if (seen->entry > head.entry) {
-        Error fault = notAsEntered(damage::kLost);
-        fault.number = static_cast<double>(head.entry);
-        fault.high = static_cast<double>(seen->entry);
-        return fault;
+    Connection& connection = *store->m_connection;
+    store->m_tables.reset();
+    // Leaving the log behind works only for whoever is alone with the book; after that nobody can
+    // enter anything while the lock is held, and whoever waits for it finds the file gone
+    // (inPlace).
+    const auto alone = connection.text(QStringLiteral("PRAGMA journal_mode = DELETE"));
+    if (!alone || *alone != QLatin1String("delete") ||
+        !connection.run(QStringLiteral("BEGIN EXCLUSIVE"))) {
+        return false;
     }
-    std::optional<Error> fault;
-    return eachRow(m_statements->hashOf.run(seen->entry),
-                   [&](const Rows& row) -> Result<void> {
-                       if (digestFromBytes(row.blob(2)) != seen->hash) {
-                           fault =
-                               notAsEntered(damage::kForked, seen->entry, row.blob(0), row.blob(1));
-                       }
-                       return {};
-                   })
-        .map([&] { return fault; });
+    const auto entries = connection.number(QStringLiteral("SELECT count(*) FROM entry"));
+    const bool ours = entries && *entries == 0 && store->m_place.fileInPlace();
+    return ours && QFile::remove(store->path());
 }
 
 std::vector<Error> SqlStore::faults() const
 {
-    std::vector<Error> all = m_found;
-    all.insert(all.end(), m_unread.begin(), m_unread.end());
+    std::vector<Error> all = m_tables->seen.found();
+    const std::vector<Error>& unread = m_tables->entries.unread();
+    all.insert(all.end(), unread.begin(), unread.end());
     return all;
 }
 
-Result<void> SqlStore::acceptAsSeen()
+Result<void> SqlStore::acceptAsSeen() { return m_tables->seen.accept(); }
+
+Result<void> SqlStore::forEachLine(const TakeSoundLine& take, std::vector<Error>* faults)
 {
-    const auto view = ReadView::open(*m_connection);
-    if (!view) {
-        return tl::unexpected(view.error());
-    }
-    return LastEntries(*m_connection).read().map([&](const ChainHead& head) {
-        m_lastSeen->note(m_bookId, head);
-        m_found.clear();
-    });
+    return forEachSoundLine(*m_connection, take, faults);
 }
 
-Result<void> SqlStore::forEachLine(const std::function<Result<void>(const QByteArray&)>& take,
-                                   std::vector<Error>* faults)
+Result<Newest> SqlStore::newest() { return m_tables->entries.newest(); }
+
+Result<std::int64_t> SqlStore::put(const Action& action) { return m_tables->actions.put(action); }
+
+Result<void> SqlStore::put(const Entry& entry, std::int64_t action)
 {
-    std::optional<Error> first;
-    const auto fault = [&](Error error) {
-        if (!faults && error.text == damage::kBefore) {
-            return; // as it was entered, if it can be read at all
-        }
-        if (!faults) {
-            first = first ? first : std::optional(std::move(error));
-        } else if (faults->size() < kMostFaults) {
-            faults->push_back(std::move(error));
-        }
-    };
-    const auto line = [&](const StoredLine& stored) -> Result<void> {
-        if (first) {
-            return refuse(*first);
-        }
-        // One that was faulty from the first goes out as it was entered, if it is a line at all.
-        const bool legible =
-            stored.state == LineState::FaultyBefore && decodeStored(stored.body).has_value();
-        if (stored.sound() || legible) {
-            return take(stored.body);
-        }
-        return faults ? Result<void>{}
-                      : refuse(notAsEntered(damageOf(stored.state), stored.entry, stored.type,
-                                            stored.id));
-    };
-    auto walked = walkChain(*m_connection, {.line = line, .fault = fault, .watch = {}});
-    if (!walked) {
-        return tl::unexpected(walked.error());
-    }
-    return first ? refuse(*first) : Result<void>{};
+    return m_tables->entries.put(entry, action);
 }
+
+Result<void> SqlStore::put(const BatchState& state) { return m_tables->batches.put(state); }
+
+Result<void> SqlStore::dropBatch(const std::string& id) { return m_tables->batches.drop(id); }
+
+Result<std::optional<bool>> SqlStore::sameContent(const Entry& entry)
+{
+    return m_tables->entries.sameContent(entry);
+}
+
+Result<std::vector<Entry>> SqlStore::definitions() { return m_tables->entries.definitions(); }
+
+Result<std::optional<Event>> SqlStore::event(const std::string& id)
+{
+    return m_tables->entries.event(id);
+}
+
+Result<std::vector<Event>> SqlStore::eventsOf(const std::string& batch)
+{
+    return m_tables->entries.eventsOf(batch);
+}
+
+Result<std::vector<std::string>> SqlStore::filledWith(const std::string& batch)
+{
+    return m_tables->entries.filledWith(batch);
+}
+
+Result<std::vector<Event>> SqlStore::eventsOfAction(std::int64_t action)
+{
+    return m_tables->entries.eventsOfAction(action);
+}
+
+Result<std::vector<Event>> SqlStore::eventsWith(const std::string& event)
+{
+    return m_tables->entries.eventsWith(event);
+}
+
+Result<std::optional<FilmRecord>> SqlStore::film(const std::string& id)
+{
+    return m_tables->entries.film(id);
+}
+
+Result<std::vector<FilmMark>> SqlStore::marksOf(const std::string& film)
+{
+    return m_tables->entries.marksOf(film);
+}
+
+Result<std::vector<FilmMark>> SqlStore::marksOfAction(std::int64_t action)
+{
+    return m_tables->entries.marksOfAction(action);
+}
+
+Result<std::optional<BatchState>> SqlStore::batch(const std::string& id)
+{
+    return m_tables->batches.batch(id);
+}
+
+Result<std::vector<BatchState>> SqlStore::batches(chemistry::Instant at, bool ended)
+{
+    return m_tables->batches.batches(at, ended);
+}
+
+Result<std::vector<Event>> SqlStore::mixings(chemistry::Instant from, chemistry::Instant to)
+{
+    return m_tables->entries.mixings(from, to);
+}
+
+Result<bool> SqlStore::has(std::string_view type, const std::string& id)
+{
+    return m_tables->entries.has(type, id);
+}
+
+Result<bool> SqlStore::hasRun(const std::string& run) { return m_tables->entries.hasRun(run); }
+
+Result<std::vector<Action>> SqlStore::actions(int count) { return m_tables->actions.last(count); }
+
+Result<bool> SqlStore::hasUnpaired() { return m_tables->entries.hasUnpaired(); }
 
 Result<std::optional<QByteArray>> SqlStore::note(const std::string& key)
 {
-    std::optional<QByteArray> value;
-    return eachRow(m_statements->note.run(key),
-                   [&](const Rows& row) -> Result<void> {
-                       value = row.blob(0);
-                       const QByteArray name = QByteArray::fromStdString(key);
-                       if (!row.isNull(1) && digestFromBytes(row.blob(1)) !=
-                                                 noteSum(m_growth->hasher(), name, *value)) {
-                           Error fault = notAsEntered(damage::kNote);
-                           fault.subject = key;
-                           return refuse(std::move(fault));
-                       }
-                       return {};
-                   })
-        .map([&] { return value; });
+    return m_tables->notes.note(key);
 }
 
 Result<void> SqlStore::putNote(const std::string& key, const QByteArray& value)
 {
-    return m_growth->putNote(QByteArray::fromStdString(key), value);
+    return m_tables->notes.put(key, value);
 }
 
-Result<void> SqlStore::dropNote(const std::string& key)
-{
-    return m_statements->dropNote.run(key).map([](const Rows&) {});
-}
+Result<void> SqlStore::dropNote(const std::string& key) { return m_tables->notes.drop(key); }
 
 Result<std::map<std::string, QByteArray>> SqlStore::notes(const std::string& prefix)
 {
-    std::map<std::string, QByteArray> found;
-    const auto take = [&](const Rows& row) -> Result<void> {
-        found[row.text(0)] = row.bytes(1);
-        return {};
-    };
-    return eachRow(m_statements->notes.run(prefix), take).map([&] { return std::move(found); });
+    return m_tables->notes.notes(prefix);
 }
 
 } // namespace ullage::store

@@ -6,11 +6,11 @@
 #pragma once
 
 #include "core/ledger/store_port.h"
+#include "core/store/book_place.h"
 #include "core/store/connection.h"
 #include "core/store/progress.h"
-#include "core/store/schema_steps.h"
-#include "core/store/statement.h"
-#include "core/store/volume.h"
+#include "core/store/sound_lines.h"
+#include "core/store/store_options.h"
 
 #include <QByteArray>
 #include <QString>
@@ -26,26 +26,6 @@ class QTemporaryDir;
 namespace ullage::store
 {
 
-class ChainGrowth;
-class LastSeen;
-struct ChainHead;
-
-enum class Access {
-    Read,   ///< nothing is changed, but for bringing an older schema up to date; where that cannot
-            ///< be (read-only media), it is done to a copy that goes with the store
-    Write,  ///< the book must be there
-    Create, ///< made empty if there is none
-};
-
-struct StoreOptions {
-    Access access = Access::Write;
-    int busyTimeoutMs = 5000; ///< how long to wait for another writer
-    std::vector<SchemaStep> steps = schemaSteps();
-    VolumeProbe volume = volumeOf; ///< whether the book is on a network
-    /// Folder that remembers how far each book had come (last_seen.h); empty: nothing is kept.
-    QString lastSeen;
-};
-
 class SqlStore final : public ledger::StorePort
 {
 public:
@@ -56,7 +36,7 @@ public:
     ~SqlStore() override;
 
     /// The file's one name (bookPath()).
-    [[nodiscard]] const QString& path() const { return m_path; }
+    [[nodiscard]] const QString& path() const { return m_place.path(); }
     [[nodiscard]] SchemaOutcome outcome() const { return m_outcome; }
     /// For copies and checks.
     [[nodiscard]] Connection& connection() { return *m_connection; }
@@ -79,9 +59,9 @@ public:
 
     /// Whether what is entered goes to a log beside the book first (journal_mode.h); false for a
     /// book that was opened for reading.
-    [[nodiscard]] bool usesLog() const { return m_log.has_value(); }
+    [[nodiscard]] bool usesLog() const { return m_place.hasLog(); }
     /// BookMoved as begin() would say it.
-    [[nodiscard]] Result<void> inPlace() const;
+    [[nodiscard]] Result<void> inPlace() const { return m_place.inPlace(); }
     /// Puts what stands in the log into the file, so that the file alone is the book. Does not wait
     /// for others; false if some of the log must stay because they still read it.
     Result<bool> foldLog();
@@ -115,12 +95,8 @@ public:
     Result<bool> hasRun(const std::string& run) override;
     Result<std::vector<ledger::Action>> actions(int count) override;
 
-    /// Every entry's line in order of entry, from one moment's view of the book, held against the
-    /// chain. Stops at the first refusal of `take` and returns it. A line that is not what was
-    /// entered is never handed out: with `faults` it is kept there, as is what is missing, and the
-    /// rest is read; without, it is returned as the failure.
-    Result<void> forEachLine(const std::function<Result<void>(const QByteArray&)>& take,
-                             std::vector<Error>* faults = nullptr);
+    /// Every entry's line in order of entry, as forEachSoundLine() hands them out.
+    Result<void> forEachLine(const TakeSoundLine& take, std::vector<Error>* faults = nullptr);
 
     /// Whether it holds fillings that stand on one side only, as version 1 of the journal wrote
     /// them.
@@ -135,36 +111,23 @@ public:
     Result<std::map<std::string, QByteArray>> notes(const std::string& prefix);
 
 private:
-    SqlStore(std::unique_ptr<Connection> connection, QString path);
-    Result<void> stayPut();
+    struct Tables;
+
+    SqlStore(std::unique_ptr<Connection> connection, QString path, const StoreOptions& options);
     static Result<std::unique_ptr<SqlStore>> openAside(const QString& path, bool outOfDate,
                                                        const StoreOptions& options);
+    static Result<std::unique_ptr<SqlStore>> lookedAt(std::unique_ptr<SqlStore> store,
+                                                      const StoreOptions& options);
     Result<void> makeReady(const StoreOptions& options, Volume place);
+    Result<void> stayPut();
     [[nodiscard]] Error waitedFor(Error error) const;
-    static Result<std::unique_ptr<SqlStore>> look(std::unique_ptr<SqlStore> store,
-                                                  const StoreOptions& options);
-    Result<void> look(const QString& lastSeen);
-    Result<std::optional<Error>> againstLastSeen(const std::optional<ChainHead>& seen,
-                                                 const ChainHead& head);
-    bool hasLost(const std::string& batch);
-    Error whatChanged(const std::string& batch, const std::vector<std::int64_t>& entries);
-    Result<std::vector<ledger::Event>> eventsFrom(Result<Rows> rows);
-    Result<std::vector<ledger::BatchState>> statesFrom(Result<Rows> rows);
 
     std::unique_ptr<QTemporaryDir> m_aside; ///< of a copy that is read in the book's place
     std::unique_ptr<Connection> m_connection;
-    QString m_path;
-    int m_patienceMs = 0;
-    std::optional<FileIdentity> m_log;
-    std::optional<FileIdentity> m_index;
+    BookPlace m_place;
+    int m_patienceMs;
     SchemaOutcome m_outcome = SchemaOutcome::Current;
-    struct Statements;
-    std::unique_ptr<Statements> m_statements;
-    std::unique_ptr<ChainGrowth> m_growth;
-    std::unique_ptr<LastSeen> m_lastSeen;
-    QByteArray m_bookId;
-    std::vector<Error> m_found;  ///< at opening
-    std::vector<Error> m_unread; ///< definitions, when they were read last
+    std::unique_ptr<Tables> m_tables;
 };
 
 } // namespace ullage::store

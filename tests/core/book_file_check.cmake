@@ -19,6 +19,7 @@ set(reviewed
     app/window/journal_import.cpp   # journals
     app/window/book_jobs.cpp        # exports, after isOpenHere()
     app/window/missing_book.cpp     # renames what is left of a missing book
+    core/store/aside_copy.cpp       # books on read-only media, after isOpenHere()
     core/store/backup.cpp           # copies that no connection holds
     core/store/file_moves.cpp       # whole copies that no connection holds
     core/store/last_seen.cpp        # the heads of the chains, a file of its own
@@ -26,7 +27,7 @@ set(reviewed
     core/store/restore.cpp          # removes the copies it made itself
     core/store/salvage.cpp          # the same
     core/store/schema_steps.cpp     # the steps, in the resources
-    core/store/sql_store_file.cpp   # books on read-only media, after isOpenHere(); takeAway()
+    core/store/sql_store.cpp        # takeAway()
     core/store/wreck.cpp            # a damaged book, after isOpenHere()
 )
 

@@ -2,6 +2,7 @@
 #include "core/store/event_columns.h"
 #include "core/store/integrity.h"
 #include "core/store/journal_codec.h"
+#include "core/store/statement.h"
 #include "tests/core/store/temp_book.h"
 
 using namespace ullage;
