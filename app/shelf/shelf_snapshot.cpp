@@ -56,6 +56,24 @@ BottleView unreadView(const UnreadBottle& bottle)
     return view;
 }
 
+SelectedBottle withoutFigures(const UnreadBottle& bottle, const QString& why,
+                              const QString& instead)
+{
+    SelectedBottle selected;
+    selected.id = bottle.id;
+    selected.name = bottle.name;
+    selected.nextTitle = bottle.name;
+    selected.noTime = instead;
+    selected.verdict = VerdictLook::TestFirst;
+    selected.why = Words::tr("Not shown");
+    selected.reasons = QStringList{why};
+    selected.noLeft = Words::tr("Nothing can be drawn of it.");
+    selected.noPerFilm = selected.noLeft;
+    selected.actions.clear();
+    selected.unread = true;
+    return selected;
+}
+
 void addStrips(SelectedBottle& selected, const BottleSnapshot& snapshot, const Wording& wording)
 {
     const ledger::Batch& batch = snapshot.bottle.batch;
@@ -162,21 +180,18 @@ ShelfShown shelfShown(const ShelfSnapshot& shelf, const Wording& wording)
 
 SelectedBottle unreadBottle(const UnreadBottle& bottle, const QString& why)
 {
-    SelectedBottle selected;
-    selected.id = bottle.id;
-    selected.name = bottle.name;
-    selected.nextTitle = bottle.name;
-    selected.noTime = Words::tr("Not as it was entered: not shown. What is left in it and what it "
-                                "still does cannot be told from this book; a copy from before the "
-                                "fault has all of it.");
-    selected.verdict = VerdictLook::TestFirst;
-    selected.why = Words::tr("Not shown");
-    selected.reasons = QStringList{why};
-    selected.noLeft = Words::tr("Nothing can be drawn of it.");
-    selected.noPerFilm = selected.noLeft;
-    selected.actions.clear();
-    selected.unread = true;
-    return selected;
+    return withoutFigures(bottle, why,
+                          Words::tr("Not as it was entered: not shown. What is left in it and what "
+                                    "it still does cannot be told from this book; a copy from "
+                                    "before the fault has all of it."));
+}
+
+SelectedBottle unreachedBottle(const UnreadBottle& bottle, const QString& why)
+{
+    return withoutFigures(bottle, why,
+                          Words::tr("Its entries could not be read just now, so nothing is told of "
+                                    "it. Choose it again in a moment; if that does not help, check "
+                                    "the book."));
 }
 
 std::vector<ledger::Batch> pastOf(const ledger::Batch& batch, std::vector<ledger::Event> entered,

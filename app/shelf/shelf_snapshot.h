@@ -40,6 +40,8 @@ ShelfShown shelfShown(const ShelfSnapshot& shelf, const Wording& wording);
 
 /// What is said of an unread bottle; `why` is what is wrong, in a sentence.
 SelectedBottle unreadBottle(const UnreadBottle& bottle, const QString& why);
+/// What is said of one that the book holds and that could not be read just now.
+SelectedBottle unreachedBottle(const UnreadBottle& bottle, const QString& why);
 
 /// One bottle with its history.
 struct BottleSnapshot {

@@ -43,6 +43,7 @@ QString secondBathAfter(const ledger::Batch& first, const std::vector<Bottle>& b
 struct ShelfFeed::Handed {
     QSemaphore ready;
     Result<SelectedBottle> selected;
+    UnreadBottle asked; ///< what can be said of it in any case; the window's thread only
     bool taken = false; ///< the window's thread only
 };
 
@@ -177,6 +178,8 @@ void ShelfFeed::showSelected(const QString& id)
     if (!bottle)
         return showUnread(id);
     auto handed = std::make_shared<Handed>();
+    handed->asked = {id, QString::fromStdString(bottle->batch.name),
+                     QString::fromStdString(bottle->batch.solution->name)};
     const auto hand = [this, turn, handed](Result<SelectedBottle> selected) {
         handed->selected = std::move(selected);
         handed->ready.release();
@@ -244,6 +247,13 @@ void ShelfFeed::take(int turn, const std::shared_ptr<Handed>& handed)
         m_parts.window.shelf()->setSelected(*handed->selected);
         return;
     }
+    // What was shown before is another bottle's, or this one's as it no longer is.
+    const Error& why = handed->selected.error();
+    const bool changed = why.entry > 0 || why.code == ErrorCode::NotAsEntered;
+    m_shown.clear();
+    m_parts.window.shelf()->setSelected(
+        changed ? unreadBottle(handed->asked, m_parts.sentence(why))
+                : unreachedBottle(handed->asked, m_parts.sentence(why)));
     // Where something is known to be wrong in the book, that was told already.
     const Session& session = m_parts.session;
     if (std::exchange(m_told, true) || session.fault() || session.readOnly())

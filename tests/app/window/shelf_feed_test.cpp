@@ -1,6 +1,7 @@
 // The shelf follows the book while it is seen, and makes up for what it missed when it is seen
 // again.
 #include "app/dialogs/mix_dialog.h"
+#include "app/shelf/shelf_snapshot.h"
 #include "tests/app/window/window_kit.h"
 #include "tests/core/store/damaged_book.h"
 
@@ -99,6 +100,40 @@ TEST(ShelfFeed, aBottleThatIsNotAsItWasEnteredStaysOnTheShelf)
     ASSERT_TRUE(shelf->selectBottle(at.bottle("Dev 2")->id));
     EXPECT_TRUE(QTest::qWaitFor([&] { return says(*shelf, "Dev 2, "); }, 10'000));
     EXPECT_TRUE(at.action("Log a run")->isEnabled());
+}
+
+// Its entries were changed after the shelf was filled: never the figures of the bottle before.
+TEST(ShelfFeed, aBottleThatCannotBeReadIsNotTakenForTheOneBefore)
+{
+    Desk desk;
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    const auto fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
+    desk.run(dev, 1); // so it is clear
+    desk.run(fix, 3);
+    Window at(desk);
+    ShelfPage* shelf = at.window.shelf();
+    ASSERT_TRUE(shelf->selectBottle(QString::fromStdString(dev)));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return says(*shelf, "Dev 1, "); }, 10'000));
+    store::testing::tamper(desk.bookPath(),
+                           {"UPDATE entry SET body = replace(body, '\"count\":3', '\"count\":1'), "
+                            "films = 1 WHERE kind = 'processed'"});
+    ASSERT_TRUE(shelf->selectBottle(QString::fromStdString(fix)));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says(*shelf, "Not shown"); }, 10'000));
+    EXPECT_FALSE(says(*shelf, "Dev 1, "));
+    EXPECT_TRUE(says(*shelf, "Fix 1")) << "which bottle it is about";
+    EXPECT_TRUE(says(*shelf, "a copy from before the fault has all of it")) << "what to do";
+    EXPECT_FALSE(at.action("Log a run")->isEnabled());
+}
+
+// Said when the book answers no more: what it is, and what to do.
+TEST(ShelfFeed, aBottleThatCouldNotBeReadJustNowSaysSo)
+{
+    const SelectedBottle told = unreachedBottle({"id", "Dev 1", "MQ borax"}, "The disk is gone.");
+    EXPECT_TRUE(told.unread);
+    EXPECT_TRUE(told.actions.empty());
+    EXPECT_TRUE(told.nextTime.isEmpty());
+    EXPECT_TRUE(told.noTime.contains("Choose it again"));
+    EXPECT_EQ(told.reasons, QStringList{"The disk is gone."});
 }
 
 TEST(ShelfFeed, aBottleMixedFromAnotherPageIsSelected)
