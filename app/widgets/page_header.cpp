@@ -1,12 +1,15 @@
 #include "app/widgets/page_header.h"
 
 #include "app/widgets/plain_label.h"
-#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
+#include <QEvent>
+#include <QFontMetricsF>
 #include <QHBoxLayout>
-#include <QPainter>
 #include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace ullage::app
 {
@@ -14,63 +17,100 @@ namespace ullage::app
 namespace
 {
 
-// A line that ends in an ellipsis where there is no room for all of it.
-class ElidedLabel : public PlainLabel
-{
-public:
-    using PlainLabel::PlainLabel;
-
-protected:
-    void paintEvent(QPaintEvent*) override
-    {
-        QPainter painter(this);
-        painter.setPen(palette().color(foregroundRole()));
-        painter.setFont(font());
-        painter.drawText(contentsRect(), Qt::AlignLeft | Qt::AlignVCenter,
-                         oneLine(text(), fontMetrics(), contentsRect().width()));
-    }
-};
+constexpr int kHeight = 38;
+constexpr int kLeastButton = 124;
 
 } // namespace
 
 PageHeader::PageHeader(const QString& title, QWidget* parent)
-    : QWidget(parent), m_title(new PlainLabel(this)), m_detail(new ElidedLabel(this)),
-      m_row(new QHBoxLayout(this))
+    : QWidget(parent), m_title(new PlainLabel(this)), m_detail(new PlainLabel(this)),
+      m_row(new QHBoxLayout), m_column(new QVBoxLayout(this))
 {
+    m_column->setContentsMargins(0, 0, 0, 0);
+    m_column->setSpacing(0);
+    m_column->addLayout(m_row);
+    m_column->addStretch();
     m_row->setContentsMargins(0, 0, 0, 0);
     m_row->setSpacing(Space::kGap);
     m_title->setFont(Theme::font(TextRole::PageTitle));
+    m_title->setFixedHeight(kHeight);
     QFont detail = Theme::font(TextRole::Body);
     detail.setPixelSize(14);
     m_detail->setFont(detail);
+    m_detail->setWordWrap(true);
     m_detail->setContentsMargins(0, 5, 0, 0);
     m_detail->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     setTone(m_detail, Tone::Quiet);
     m_row->addWidget(m_title);
     m_row->addWidget(m_detail, 1);
     setTitle(title);
-    setFixedHeight(38);
+    setFixedHeight(kHeight);
 }
 
 void PageHeader::setTitle(const QString& title)
 {
     m_title->setText(title);
     setAccessibleName(title);
+    arrange();
 }
 
 void PageHeader::setDetail(const QString& detail)
 {
     m_detail->setText(detail);
-    setPlainToolTip(m_detail, detail);
+    arrange();
 }
+
+// Beside the title while it is one line there.
+void PageHeader::arrange()
+{
+    int taken = m_title->sizeHint().width() + 2 * m_row->spacing();
+    for (int i = 0; i < m_row->count(); ++i) {
+        const QWidget* widget = m_row->itemAt(i)->widget();
+        if (widget && widget != m_title && widget != m_detail && !widget->isHidden())
+            taken +=
+                std::max(widget->sizeHint().width(), widget->minimumWidth()) + m_row->spacing();
+    }
+    const int words =
+        static_cast<int>(QFontMetricsF(m_detail->font()).horizontalAdvance(m_detail->text())) + 4;
+    const bool below = taken + words > width() && !m_detail->text().isEmpty();
+    if (below != m_below) {
+        m_below = below;
+        if (below) {
+            m_row->removeWidget(m_detail);
+            m_row->insertStretch(1, 1);
+            m_column->insertWidget(1, m_detail);
+        } else {
+            m_column->removeWidget(m_detail);
+            delete m_row->takeAt(1);
+            m_row->insertWidget(1, m_detail, 1);
+        }
+        m_detail->setContentsMargins(0, below ? 0 : 5, 0, 0);
+    }
+    setFixedHeight(kHeight + (below ? m_detail->heightForWidth(width()) : 0));
+}
+
+bool PageHeader::event(QEvent* event)
+{
+    if (event->type() == QEvent::LayoutRequest)
+        arrange();
+    return QWidget::event(event);
+}
+
+void PageHeader::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+void PageHeader::addAtRight(QWidget* widget) { m_row->addWidget(widget, 0, Qt::AlignVCenter); }
 
 QPushButton* PageHeader::addButton(const QString& text, bool primary)
 {
     auto* button = new QPushButton(text, this);
-    button->setFixedHeight(38);
+    button->setFixedHeight(kHeight);
     QFont font = Theme::font(TextRole::Strong);
     button->setFont(font);
-    button->setMinimumWidth(142);
+    button->setMinimumWidth(kLeastButton);
     setButtonLook(button, primary ? ButtonLook::Primary : ButtonLook::Plain);
     m_row->addWidget(button);
     return button;

@@ -7,11 +7,13 @@
 class QHBoxLayout;
 class QLabel;
 class QPushButton;
+class QVBoxLayout;
 
 namespace ullage::app
 {
 
-/// The name of a page, a line about it, and its buttons at the right.
+/// The name of a page, a line about it, and its buttons at the right. Where the line has no room
+/// between the two it stands below them, whole.
 class PageHeader : public QWidget
 {
     Q_OBJECT
@@ -22,11 +24,21 @@ public:
     void setTitle(const QString& title);
     void setDetail(const QString& detail);
     QPushButton* addButton(const QString& text, bool primary = false);
+    /// At the right too, before the buttons that are added later; as high as they are.
+    void addAtRight(QWidget* widget);
+
+protected:
+    bool event(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void arrange();
+
     QLabel* m_title;
     QLabel* m_detail;
     QHBoxLayout* m_row;
+    QVBoxLayout* m_column;
+    bool m_below = false; ///< where the line stands
 };
 
 } // namespace ullage::app

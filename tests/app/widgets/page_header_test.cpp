@@ -1,0 +1,107 @@
+#include "app/widgets/page_header.h"
+#include "app/widgets/three_columns.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTest>
+#include <QVBoxLayout>
+
+#include <gtest/gtest.h>
+
+using namespace ullage::app;
+
+namespace
+{
+
+const QString kLine = QStringLiteral("12 bottles in use · 1 to discard · next to discard 8 Dec");
+
+QLabel* lineOf(const QWidget& header)
+{
+    for (auto* label : header.findChildren<QLabel*>()) {
+        if (label->text() == kLine)
+            return label;
+    }
+    return nullptr;
+}
+
+QWidget* box(int width, int height)
+{
+    auto* widget = new QWidget;
+    widget->setMinimumSize(width, height);
+    return widget;
+}
+
+} // namespace
+
+TEST(PageHeader, ItsLineStandsBesideTheTitleOrWholeBelowIt)
+{
+    QWidget window;
+    auto* column = new QVBoxLayout(&window);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* header = new PageHeader(QStringLiteral("Shelf"));
+    column->addWidget(header);
+    column->addStretch();
+    QPushButton* run = header->addButton(QStringLiteral("Log a run…"));
+    header->addButton(QStringLiteral("Mix a batch…"), true);
+    header->setDetail(kLine);
+    window.resize(1100, 300);
+    window.show();
+    QTest::qWait(1);
+    const QLabel* line = lineOf(*header);
+    ASSERT_NE(line, nullptr);
+    const auto words = line->fontMetrics().horizontalAdvance(kLine);
+    EXPECT_EQ(header->height(), 38);
+    EXPECT_GE(line->width(), words);
+    EXPECT_LT(line->geometry().right(), run->x());
+    window.resize(520, 300);
+    QTest::qWait(1);
+    EXPECT_GE(line->y(), run->geometry().bottom());
+    EXPECT_GE(line->height(), line->heightForWidth(line->width()));
+    EXPECT_GE(header->height(), line->geometry().bottom());
+    window.resize(1100, 300);
+    QTest::qWait(1);
+    EXPECT_EQ(header->height(), 38);
+    EXPECT_LT(line->geometry().right(), run->x());
+    EXPECT_GE(line->width(), words);
+}
+
+TEST(ThreeColumns, TheThirdStandsUnderAnotherWhereThereIsNoWidth)
+{
+    for (const auto under : {ThreeColumns::Under::First, ThreeColumns::Under::Second}) {
+        QWidget* first = box(200, 50);
+        QWidget* second = box(300, 60);
+        QWidget* third = box(250, 70);
+        ThreeColumns columns({first, second, third}, {1, 1, 1}, under);
+        columns.resize(900, 400);
+        columns.show();
+        QTest::qWait(1);
+        EXPECT_FALSE(columns.isFolded());
+        EXPECT_EQ(third->y(), first->y());
+        EXPECT_GT(third->x(), second->geometry().right());
+        columns.resize(600, 400);
+        QTest::qWait(1);
+        EXPECT_TRUE(columns.isFolded());
+        const QWidget* over = under == ThreeColumns::Under::First ? first : second;
+        EXPECT_EQ(third->x(), over->x());
+        EXPECT_GT(third->y(), over->geometry().bottom());
+        EXPECT_LE(columns.minimumSizeHint().width(), 600);
+        columns.resize(900, 400);
+        QTest::qWait(1);
+        EXPECT_FALSE(columns.isFolded());
+    }
+}
+
+TEST(ThreeColumns, WhatIsHiddenTakesNoRoom)
+{
+    QWidget* second = box(300, 60);
+    QWidget* first = box(200, 50);
+    QWidget* third = box(250, 70);
+    ThreeColumns columns({first, second, third}, {1, 1, 1}, ThreeColumns::Under::First);
+    columns.resize(900, 400);
+    columns.show();
+    QTest::qWait(1);
+    first->hide();
+    third->hide();
+    QTest::qWait(1);
+    EXPECT_GE(second->width(), 850);
+}
