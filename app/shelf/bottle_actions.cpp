@@ -1,5 +1,7 @@
 #include "app/shelf/bottle_actions.h"
 
+#include "app/widgets/why_not.h"
+
 #include <QMenu>
 
 namespace ullage::app
@@ -27,7 +29,7 @@ BottleActions::BottleActions(QObject* parent) : QObject(parent)
     action(BottleAction::History)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_H));
     action(BottleAction::Discard)->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_D));
     retranslate();
-    setBottle({}, {});
+    setBottle({});
 }
 
 QAction* BottleActions::action(BottleAction which) const
@@ -35,12 +37,15 @@ QAction* BottleActions::action(BottleAction which) const
     return m_actions[static_cast<std::size_t>(which)];
 }
 
-void BottleActions::setBottle(const QString& id, const std::set<BottleAction>& allowed)
+void BottleActions::setBottle(const QString& id, const RefusedActions& refused)
 {
     m_bottle = id;
-    for (int i = 0; i < kBottleActions; ++i)
-        m_actions[static_cast<std::size_t>(i)]->setEnabled(
-            !id.isEmpty() && allowed.count(static_cast<BottleAction>(i)) > 0);
+    for (int i = 0; i < kBottleActions; ++i) {
+        const auto found = refused.find(static_cast<BottleAction>(i));
+        setWhyNot(m_actions[static_cast<std::size_t>(i)], id.isEmpty() ? tr("no bottle is chosen")
+                                                          : found != refused.end() ? found->second
+                                                                                   : QString());
+    }
 }
 
 void BottleActions::fill(QMenu& menu) const
@@ -57,33 +62,33 @@ void BottleActions::fill(QMenu& menu) const
 
 void BottleActions::retranslate()
 {
-    action(BottleAction::RunFilm)->setText(tr("&Log a run…"));
-    action(BottleAction::OneMore)->setText(tr("One more film, &just as the last"));
-    action(BottleAction::Bench)->setText(tr("Plan a &run…"));
-    action(BottleAction::TopUp)->setText(tr("&Top up…"));
-    action(BottleAction::DrawOff)->setText(tr("Draw &off…"));
-    action(BottleAction::Decant)->setText(tr("De&cant…"));
-    action(BottleAction::Move)->setText(tr("Mo&ve to another bottle…"));
-    action(BottleAction::Test)->setText(tr("T&est…"));
-    action(BottleAction::Measured)->setText(tr("Meas&ure silver…"));
-    action(BottleAction::Filtered)->setText(tr("Fi&ltered…"));
-    action(BottleAction::Dissolved)->setText(tr("All d&issolved…"));
-    action(BottleAction::Contaminated)->setText(tr("Conta&minated…"));
-    action(BottleAction::Note)->setText(tr("&Note…"));
-    action(BottleAction::Opened)->setText(tr("O&pened…"));
-    action(BottleAction::StoodOpen)->setText(tr("&Stood open…"));
-    action(BottleAction::StoredAt)->setText(tr("Stored &at…"));
-    action(BottleAction::Films)->setText(tr("&Films…"));
-    action(BottleAction::History)->setText(tr("&History…"));
-    action(BottleAction::ExchangeBaths)->setText(tr("Exchan&ge baths…"));
-    action(BottleAction::Discard)->setText(tr("&Discard…"));
+    setEntryWords(action(BottleAction::RunFilm), tr("&Log a run…"));
+    setEntryWords(action(BottleAction::OneMore), tr("One more film, &just as the last"));
+    setEntryWords(action(BottleAction::Bench), tr("Plan a &run…"));
+    setEntryWords(action(BottleAction::TopUp), tr("&Top up…"));
+    setEntryWords(action(BottleAction::DrawOff), tr("Draw &off…"));
+    setEntryWords(action(BottleAction::Decant), tr("De&cant…"));
+    setEntryWords(action(BottleAction::Move), tr("Mo&ve to another bottle…"));
+    setEntryWords(action(BottleAction::Test), tr("T&est…"));
+    setEntryWords(action(BottleAction::Measured), tr("Meas&ure silver…"));
+    setEntryWords(action(BottleAction::Filtered), tr("Fi&ltered…"));
+    setEntryWords(action(BottleAction::Dissolved), tr("All d&issolved…"));
+    setEntryWords(action(BottleAction::Contaminated), tr("Conta&minated…"));
+    setEntryWords(action(BottleAction::Note), tr("&Note…"));
+    setEntryWords(action(BottleAction::Opened), tr("O&pened…"));
+    setEntryWords(action(BottleAction::StoodOpen), tr("&Stood open…"));
+    setEntryWords(action(BottleAction::StoredAt), tr("Stored &at…"));
+    setEntryWords(action(BottleAction::Films), tr("&Films…"));
+    setEntryWords(action(BottleAction::History), tr("&History…"));
+    setEntryWords(action(BottleAction::ExchangeBaths), tr("Exchan&ge baths…"));
+    setEntryWords(action(BottleAction::Discard), tr("&Discard…"));
 }
 
-std::set<BottleAction> allBottleActions()
+RefusedActions refuseAll(const QString& reason)
 {
-    std::set<BottleAction> all;
+    RefusedActions all;
     for (int i = 0; i < kBottleActions; ++i)
-        all.insert(static_cast<BottleAction>(i));
+        all[static_cast<BottleAction>(i)] = reason;
     return all;
 }
 

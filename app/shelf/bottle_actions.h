@@ -7,7 +7,7 @@
 #include <QString>
 
 #include <array>
-#include <set>
+#include <map>
 
 class QMenu;
 
@@ -38,6 +38,9 @@ enum class BottleAction {
 };
 inline constexpr int kBottleActions = 20;
 
+/// Each with a few words that stand in brackets after its own: "fixers only".
+using RefusedActions = std::map<BottleAction, QString>;
+
 class BottleActions : public QObject
 {
     Q_OBJECT
@@ -45,8 +48,8 @@ class BottleActions : public QObject
 public:
     explicit BottleActions(QObject* parent = nullptr);
 
-    /// Which bottle they are about and which of them it allows; empty id for none.
-    void setBottle(const QString& id, const std::set<BottleAction>& allowed);
+    /// Which bottle they are about, and why it does not allow some of them; empty id for none.
+    void setBottle(const QString& id, const RefusedActions& refused = {});
     [[nodiscard]] const QString& bottle() const { return m_bottle; }
     [[nodiscard]] QAction* action(BottleAction which) const;
     /// Adds all of them, parted by what they are about.
@@ -61,7 +64,7 @@ private:
     QString m_bottle;
 };
 
-/// Everything a bottle in use allows.
-std::set<BottleAction> allBottleActions();
+/// All of them, for the same reason.
+RefusedActions refuseAll(const QString& reason);
 
 } // namespace ullage::app

@@ -5,6 +5,8 @@
 
 #include <QWidget>
 
+#include <set>
+
 namespace ullage::app
 {
 

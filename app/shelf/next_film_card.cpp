@@ -4,11 +4,11 @@
 #include "app/widgets/factor_rows.h"
 #include "app/widgets/figure_label.h"
 #include "app/widgets/plain_label.h"
-#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/verdict_label.h"
 #include "app/widgets/where_from_button.h"
 #include "app/widgets/where_from_popover.h"
+#include "app/widgets/why_not.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -28,6 +28,9 @@ namespace
 
 constexpr int kButtonGap = 5;
 constexpr int kTight = 400; // a card lower than this sets its rows closer
+constexpr int kLeast = 340; // one column
+constexpr int kLeastBeside = 264;
+constexpr int kLeastReasons = 64; // four lines
 
 QLabel* wrapped(QWidget* parent)
 {
@@ -40,27 +43,16 @@ QLabel* wrapped(QWidget* parent)
 
 NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     : Card({}, parent), m_actions(actions), m_heading(new PlainLabel(this)),
-      m_oneMore(new QPushButton(this)), m_timeRow(new QWidget(this)),
-      m_time(new FigureLabel(m_timeRow)), m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)),
-      m_factors(new FactorRows(this)), m_why(new VerdictLabel(this)),
-      m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)), m_closing(wrapped(this)),
-      m_more(new QPushButton(this)), m_check(new QPushButton(this)),
+      m_timeRow(new QWidget(this)), m_time(new FigureLabel(m_timeRow)),
+      m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)), m_factors(new FactorRows(this)),
+      m_why(new VerdictLabel(this)), m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)),
+      m_closing(wrapped(this)), m_more(new QPushButton(this)), m_check(new QPushButton(this)),
       m_restore(new QPushButton(this)), m_ask(new WhereFromButton(this))
 {
-    auto* headingLine = new QHBoxLayout;
-    headingLine->setContentsMargins(0, 0, 0, 0);
     m_heading->setFont(Theme::font(TextRole::CardTitle));
-    m_heading->setWordWrap(true); // the bottle and its solution whole, beside "Where from?"
+    m_heading->setWordWrap(true); // the bottle and its solution whole
     m_heading->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     setTone(m_heading, Tone::Quiet);
-    headingLine->addWidget(m_heading, 1);
-    setButtonLook(m_oneMore, ButtonLook::Chip);
-    QAction* oneMore = m_actions->action(BottleAction::OneMore);
-    connect(oneMore, &QAction::changed, m_oneMore,
-            [this, oneMore] { m_oneMore->setEnabled(oneMore->isEnabled()); });
-    connect(m_oneMore, &QPushButton::clicked, oneMore, &QAction::trigger);
-    headingLine->addWidget(m_oneMore, 0, Qt::AlignTop);
-    headingLine->addWidget(m_ask, 0, Qt::AlignTop);
     auto* timeLine = new QHBoxLayout(m_timeRow);
     timeLine->setContentsMargins(0, 0, 0, 0);
     timeLine->setSpacing(Space::kGap);
@@ -86,7 +78,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     m_reasonsArea->setWidget(words);
     m_reasonsArea->setWidgetResizable(true);
     m_reasonsArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_reasonsArea->setMinimumHeight(40);
+    m_reasonsArea->setMinimumHeight(kLeastReasons);
     m_reasonsArea->viewport()->setAutoFillBackground(false);
     words->setAutoFillBackground(false);
 
@@ -98,7 +90,8 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     m_buttons->setContentsMargins(0, 0, 0, 0);
     m_buttons->setSpacing(kButtonGap);
     for (const BottleAction which :
-         {BottleAction::Dissolved, BottleAction::TopUp, BottleAction::Test, BottleAction::Discard})
+         {BottleAction::Dissolved, BottleAction::OneMore, BottleAction::TopUp, BottleAction::Test,
+          BottleAction::Discard})
         m_buttons->addWidget(addActionButton(which));
     m_more->setProperty("menu", true); // room for its arrow
     setButtonLook(m_more, ButtonLook::Quiet);
@@ -114,13 +107,22 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     m_buttons->addWidget(m_more);
     m_buttons->addStretch();
     m_ask->setFigures([this] { return m_figures; });
-    body()->addLayout(headingLine);
-    body()->addWidget(m_timeRow);
-    body()->addWidget(m_noTime);
-    body()->addWidget(m_factors);
-    body()->addSpacing(Space::kTight);
-    body()->addWidget(m_why);
-    body()->addWidget(m_reasonsArea, 1);
+    auto* whyLine = new QHBoxLayout;
+    whyLine->addWidget(m_why, 1);
+    whyLine->addWidget(m_ask);
+    m_timeColumn = new QVBoxLayout;
+    m_timeColumn->addWidget(m_timeRow);
+    m_timeColumn->addWidget(m_noTime);
+    m_timeColumn->addWidget(m_factors);
+    m_timeColumn->addStretch();
+    m_whyColumn = new QVBoxLayout;
+    m_whyColumn->addLayout(whyLine);
+    m_whyColumn->addWidget(m_reasonsArea, 1);
+    m_columns = new QBoxLayout(QBoxLayout::TopToBottom);
+    m_columns->addLayout(m_timeColumn);
+    m_columns->addLayout(m_whyColumn, 1);
+    body()->addWidget(m_heading);
+    body()->addLayout(m_columns, 1);
     body()->addWidget(buttonRow);
     m_mending = new QWidget(this);
     auto* mendingRow = new QHBoxLayout(m_mending);
@@ -147,10 +149,7 @@ QPushButton* NextFilmCard::addActionButton(BottleAction which)
     QAction* action = m_actions->action(which);
     auto* button = new QPushButton(this);
     setButtonLook(button, ButtonLook::Quiet);
-    const auto follow = [button, action] { button->setEnabled(action->isEnabled()); };
-    connect(action, &QAction::changed, button, follow);
-    connect(button, &QPushButton::clicked, action, &QAction::trigger);
-    follow();
+    followEntry(button, action);
     m_actionButtons.emplace_back(which, button);
     return button;
 }
@@ -159,7 +158,6 @@ void NextFilmCard::setBottle(const SelectedBottle& bottle, const std::set<QStrin
 {
     m_filled->setBottles(bottle.filled, standing);
     m_heading->setText(bottle.nextTitle);
-    setPlainToolTip(m_heading, bottle.nextTitle);
     setAccessibleName(bottle.nextTitle);
     m_time->setText(bottle.nextTime);
     m_timeDetail->setText(bottle.nextDetail);
@@ -205,6 +203,19 @@ void NextFilmCard::orderButtons(VerdictLook verdict)
     layOutButtons();
 }
 
+void NextFilmCard::setBeside(bool beside)
+{
+    m_beside = beside;
+    m_columns->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_columns->setStretch(0, beside ? 1 : 0);
+    m_columns->setSpacing(beside ? Space::kPage : body()->spacing());
+}
+
+int NextFilmCard::leastHeight(int width) const
+{
+    return std::max(m_beside ? kLeastBeside : kLeast, layout()->totalMinimumHeightForWidth(width));
+}
+
 void NextFilmCard::resizeEvent(QResizeEvent* event)
 {
     Card::resizeEvent(event);
@@ -213,7 +224,10 @@ void NextFilmCard::resizeEvent(QResizeEvent* event)
     QFont hero = Theme::font(TextRole::Hero);
     hero.setPixelSize(tight ? 38 : 48);
     m_time->setFont(hero);
-    body()->setSpacing(tight ? 5 : Space::kSmall);
+    const int gap = tight ? 5 : Space::kSmall;
+    for (QBoxLayout* layout : std::initializer_list<QBoxLayout*>{body(), m_timeColumn, m_whyColumn})
+        layout->setSpacing(gap);
+    m_columns->setSpacing(m_beside ? Space::kPage : gap);
     layOutButtons();
 }
 
@@ -248,17 +262,18 @@ void NextFilmCard::retranslate()
 {
     for (const auto& [which, button] : m_actionButtons) {
         const QString text = which == BottleAction::Dissolved ? tr("It is clear now…")
+                             : which == BottleAction::OneMore ? tr("+ 1 film")
                              : which == BottleAction::TopUp   ? tr("Top up…")
                              : which == BottleAction::Test    ? tr("Test…")
                                                               : tr("Discard…");
         button->setText(text);
-        button->setAccessibleName(text);
+        button->setAccessibleName(
+            which == BottleAction::OneMore ? tr("One more film, as the last one") : text);
+        if (which == BottleAction::OneMore)
+            setButtonTip(button, tr("One more film through the baths of the last one (key +)"));
     }
     m_check->setText(tr("Check the book"));
     m_restore->setText(tr("Restore a copy…"));
-    m_oneMore->setText(tr("+ 1 film"));
-    m_oneMore->setAccessibleName(tr("One more film, as the last one"));
-    setPlainToolTip(m_oneMore, tr("One more film through the baths of the last one (key +)"));
     m_more->setText(tr("More"));
     m_more->setAccessibleName(tr("More to do with this bottle"));
     layOutButtons();

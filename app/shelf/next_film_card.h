@@ -5,10 +5,15 @@
 #include "app/shelf/selected_bottle.h"
 #include "app/widgets/card.h"
 
+#include <set>
+#include <vector>
+
+class QBoxLayout;
+class QHBoxLayout;
 class QLabel;
 class QPushButton;
-class QHBoxLayout;
 class QScrollArea;
+class QVBoxLayout;
 
 namespace ullage::app
 {
@@ -29,6 +34,11 @@ public:
     /// `standing` are the bottles that can be led to.
     void setBottle(const SelectedBottle& bottle, const std::set<QString>& standing = {});
 
+    /// In a wide and low place: the time at the left, the reasons beside it.
+    void setBeside(bool beside);
+    /// Lower than this, at that width, something of it is squeezed.
+    [[nodiscard]] int leastHeight(int width) const;
+
 signals:
     void bottleAsked(const QString& id);
     // Of a bottle that is not shown, in the place of what can be done with others.
@@ -48,7 +58,6 @@ private:
 
     BottleActions* m_actions;
     QLabel* m_heading;
-    QPushButton* m_oneMore;
     QWidget* m_timeRow;
     FigureLabel* m_time;
     QLabel* m_timeDetail;
@@ -59,6 +68,10 @@ private:
     QLabel* m_reasons;
     QLabel* m_closing;
     FilledRow* m_filled = nullptr;
+    QVBoxLayout* m_timeColumn;
+    QVBoxLayout* m_whyColumn;
+    QBoxLayout* m_columns; ///< both, one below the other or side by side
+    bool m_beside = false;
     QHBoxLayout* m_buttons;
     std::vector<std::pair<BottleAction, QPushButton*>> m_actionButtons; ///< as they stand
     bool m_resting = false; ///< only then it can be said that it is clear now

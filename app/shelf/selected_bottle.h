@@ -11,7 +11,6 @@
 #include <QStringList>
 
 #include <optional>
-#include <set>
 #include <vector>
 
 namespace ullage::app
@@ -54,7 +53,7 @@ struct SelectedBottle {
     bool hasStrips = false;          ///< whether it can have any, so that an empty face shows
     QStringList stripWords;          ///< under that chart, or in place of it
 
-    std::set<BottleAction> actions = allBottleActions();
+    RefusedActions refused; ///< what cannot be done with it
     bool unread = false; ///< not as it was entered: the book is to be checked, or a copy restored
 };
 

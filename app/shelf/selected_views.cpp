@@ -23,18 +23,20 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(ShelfViews)
 };
 
-std::set<BottleAction> allowed(const ledger::Batch& batch)
+RefusedActions refusedOf(const ledger::Batch& batch, const ledger::Assessment& assessment)
 {
-    auto actions = allBottleActions();
+    RefusedActions refused;
     if (batch.dissolved)
-        actions.erase(BottleAction::Dissolved);
-    if (batch.solution->role != formulary::Role::Fixer) {
-        actions.erase(BottleAction::Measured); // nothing else gathers silver
-        actions.erase(BottleAction::ExchangeBaths);
+        refused[BottleAction::Dissolved] = Words::tr("it is clear");
+    if (batch.solution->role != formulary::Role::Fixer) { // nothing else gathers silver
+        refused[BottleAction::Measured] = Words::tr("fixers only");
+        refused[BottleAction::ExchangeBaths] = Words::tr("fixers only");
     }
     if (batch.contaminated)
-        actions.erase(BottleAction::Contaminated);
-    return actions;
+        refused[BottleAction::Contaminated] = Words::tr("marked already");
+    if (assessment.verdict == ledger::Verdict::Discard)
+        refused[BottleAction::OneMore] = Words::tr("it is to be discarded");
+    return refused;
 }
 
 // The date with its span, where the constants' ranges move it by months.
@@ -157,9 +159,12 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     else if (role == formulary::Role::Fixer)
         selected.noPerFilm = Words::tr("Its clearing tests will be drawn here.");
     else
-        selected.noPerFilm = developer ? Words::tr("It has no capacity to count films by.")
-                                       : Words::tr("Its time does not grow with film.");
-    selected.actions = allowed(batch);
+        selected.noPerFilm =
+            !developer ? Words::tr("Its time does not grow with film.")
+            : assessment.capacity
+                ? Words::tr("How much film it has done is not known: no times can be drawn.")
+                : Words::tr("It has no capacity to count films by.");
+    selected.refused = refusedOf(batch, assessment);
     return selected;
 }
 

@@ -9,8 +9,10 @@
 #include "app/widgets/page_header.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/why_not.h"
 
 #include <QEvent>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QPushButton>
@@ -19,10 +21,23 @@
 #include <QTabBar>
 #include <QVBoxLayout>
 
+#include <array>
+#include <set>
 #include <utility>
 
 namespace ullage::app
 {
+
+namespace
+{
+
+constexpr int kRoomForThree = 1080; // cards beside one another
+constexpr int kChartBelow = 250;
+constexpr int kNextShare = 35; // of the width that the three have
+constexpr int kLeftShare = 42;
+constexpr int kPerFilmShare = 33;
+
+} // namespace
 
 /// A card with a chart, or with a sentence where there is nothing to draw.
 class ShelfPage::ChartCard : public Card
@@ -108,10 +123,11 @@ private:
 ShelfPage::ShelfPage(QWidget* parent)
     : QWidget(parent), m_model(new ShelfModel(this)), m_actions(new BottleActions(this)),
       m_header(new PageHeader({}, this)), m_done(new DoneLine(this)),
-      m_run(m_header->addButton({})), m_mix(m_header->addButton({}, true)),
-      m_stack(new QStackedWidget(this)), m_empty(new EmptyState({}, {}, this)),
-      m_mixFirst(m_empty->addButton({}, true)), m_enterFirst(m_empty->addButton({}, false)),
-      m_splitter(new QSplitter(Qt::Vertical, this)), m_view(new ShelfView(this))
+      m_run(m_header->addButton({})), m_plan(m_header->addButton({})),
+      m_mix(m_header->addButton({}, true)), m_stack(new QStackedWidget(this)),
+      m_empty(new EmptyState({}, {}, this)), m_mixFirst(m_empty->addButton({}, true)),
+      m_enterFirst(m_empty->addButton({}, false)), m_splitter(new QSplitter(Qt::Vertical, this)),
+      m_view(new ShelfView(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 18, 0, 20);
@@ -127,23 +143,19 @@ ShelfPage::ShelfPage(QWidget* parent)
     connect(m_done, &DoneLine::undoRequested, this, &ShelfPage::undoRequested);
     column->addWidget(m_stack, 1);
 
-    auto* cards = new QWidget(this);
-    auto* row = new QHBoxLayout(cards);
-    row->setContentsMargins(Space::kPage, 2, Space::kPage, 0);
-    row->setSpacing(Space::kGap);
-    m_next = new NextFilmCard(m_actions, cards);
-    m_left = new ChartCard(cards);
-    m_perFilm = new ChartCard(cards);
-    row->addWidget(m_next, 35);
-    row->addWidget(m_left, 42);
-    row->addWidget(m_perFilm, 33);
+    m_cards = new QWidget(this);
+    m_grid = new QGridLayout(m_cards);
+    m_grid->setContentsMargins(Space::kPage, 2, Space::kPage, 0);
+    m_grid->setSpacing(Space::kGap);
+    m_next = new NextFilmCard(m_actions, m_cards);
+    m_left = new ChartCard(m_cards);
+    m_perFilm = new ChartCard(m_cards);
     m_next->setMinimumWidth(290);
     m_left->setMinimumWidth(230);
     m_perFilm->setMinimumWidth(200);
     for (Card* card :
          {static_cast<Card*>(m_next), static_cast<Card*>(m_left), static_cast<Card*>(m_perFilm)})
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    cards->setMinimumHeight(300);
 
     auto* shelf = new QWidget(this);
     auto* shelfRow = new QHBoxLayout(shelf);
@@ -157,7 +169,7 @@ ShelfPage::ShelfPage(QWidget* parent)
     connect(films, &QAction::changed, m_films,
             [this, films] { m_films->setVisible(films->isEnabled()); });
     m_splitter->addWidget(shelf);
-    m_splitter->addWidget(cards);
+    m_splitter->addWidget(m_cards);
     m_splitter->setChildrenCollapsible(false);
     m_splitter->setHandleWidth(10);
     m_splitter->setStretchFactor(0, 40);
@@ -184,11 +196,13 @@ ShelfPage::ShelfPage(QWidget* parent)
     connect(m_next, &NextFilmCard::bottleAsked, this, &ShelfPage::selectBottle);
     connect(m_run, &QPushButton::clicked, this,
             [this] { emit actionRequested(BottleAction::RunFilm, currentBottle()); });
+    followEntry(m_plan, m_actions->action(BottleAction::Bench));
     connect(m_mix, &QPushButton::clicked, this, &ShelfPage::mixRequested);
     connect(m_mixFirst, &QPushButton::clicked, this, &ShelfPage::mixRequested);
     connect(m_enterFirst, &QPushButton::clicked, this, &ShelfPage::enterRequested);
     retranslate();
     setBottles({});
+    placeCards();
 }
 
 void ShelfPage::tellDone(const QString& text) { m_done->tell(text); }
@@ -203,6 +217,7 @@ void ShelfPage::setBottles(std::vector<BottleView> bottles)
     m_run->setEnabled(!none);
     m_mix->setVisible(!none); // the empty shelf has the same button where the eye is
     m_run->setVisible(!none);
+    m_plan->setVisible(!none);
     if (none) {
         setSelected({});
         m_mixFirst->setFocus();
@@ -215,7 +230,7 @@ void ShelfPage::setBottles(std::vector<BottleView> bottles)
 void ShelfPage::setSelected(const SelectedBottle& bottle)
 {
     m_selected = bottle;
-    m_actions->setBottle(bottle.id, bottle.actions);
+    m_actions->setBottle(bottle.id, bottle.refused);
     std::set<QString> standing;
     for (const BottleView& view : m_model->bottles())
         standing.insert(view.id);
@@ -226,6 +241,48 @@ void ShelfPage::setSelected(const SelectedBottle& bottle)
     m_perFilm->setChart(bottle.perFilm, bottle.perFilmTitle, bottle.noPerFilm);
     m_perFilm->setOther(bottle.strips, bottle.hasStrips, bottle.perFilmTitle, tr("Control strips"),
                         bottle.stripWords);
+    giveRoom();
+}
+
+void ShelfPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    placeCards();
+}
+
+// Side by side where the charts can be read there; else what is next above them, as wide as both,
+// and the page scrolls.
+void ShelfPage::placeCards()
+{
+    const bool wide = width() >= kRoomForThree;
+    if (m_wide != wide) {
+        m_wide = wide;
+        m_next->setBeside(!wide);
+        for (QWidget* card : {static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_left),
+                              static_cast<QWidget*>(m_perFilm)})
+            m_grid->removeWidget(card);
+        m_grid->addWidget(m_next, 0, 0, 1, wide ? 1 : 2);
+        m_grid->addWidget(m_left, wide ? 0 : 1, wide ? 1 : 0);
+        m_grid->addWidget(m_perFilm, wide ? 0 : 1, wide ? 2 : 1);
+        const auto shares =
+            wide ? std::array{kNextShare, kLeftShare, kPerFilmShare} : std::array{1, 1, 0};
+        for (int column = 0; column < 3; ++column)
+            m_grid->setColumnStretch(column, shares[static_cast<std::size_t>(column)]);
+        m_grid->setRowStretch(0, wide ? 1 : 0);
+        m_grid->setRowStretch(1, wide ? 0 : 1);
+        for (QWidget* chart : {static_cast<QWidget*>(m_left), static_cast<QWidget*>(m_perFilm)})
+            chart->setMinimumHeight(wide ? 0 : kChartBelow);
+    }
+    giveRoom();
+}
+
+// To the card whose height goes by its words.
+void ShelfPage::giveRoom()
+{
+    const int all = width() - 2 * Space::kPage;
+    const int share =
+        (all - 2 * Space::kGap) * kNextShare / (kNextShare + kLeftShare + kPerFilmShare);
+    m_next->setMinimumHeight(m_next->leastHeight(m_wide == true ? share : all));
 }
 
 QString ShelfPage::currentBottle() const { return m_view->currentBatch(); }
@@ -247,6 +304,7 @@ void ShelfPage::retranslate()
 {
     m_header->setTitle(tr("Shelf"));
     m_run->setText(tr("Log a run…"));
+    m_plan->setText(tr("Plan a run…"));
     m_mix->setText(tr("Mix a batch…"));
     m_mixFirst->setText(tr("Mix a batch…"));
     m_enterFirst->setText(tr("Enter a bottle…"));

@@ -8,8 +8,10 @@
 
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
+class QGridLayout;
 class QPushButton;
 class QSplitter;
 class QStackedWidget;
@@ -64,11 +66,14 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     class ChartCard;
 
     void retranslate();
+    void placeCards();
+    void giveRoom();
 
     SelectedBottle m_selected; // as shown
     ShelfModel* m_model;
@@ -76,6 +81,7 @@ private:
     PageHeader* m_header;
     DoneLine* m_done;
     QPushButton* m_run;
+    QPushButton* m_plan;
     QPushButton* m_mix;
     QStackedWidget* m_stack;
     EmptyState* m_empty;
@@ -83,6 +89,9 @@ private:
     QPushButton* m_enterFirst;
     QSplitter* m_splitter;
     ShelfView* m_view;
+    QWidget* m_cards;
+    QGridLayout* m_grid;        ///< of the cards
+    std::optional<bool> m_wide; ///< whether they stand side by side
     NextFilmCard* m_next;
     ChartCard* m_left;
     ChartCard* m_perFilm;

@@ -69,7 +69,7 @@ SelectedBottle withoutFigures(const UnreadBottle& bottle, const QString& why,
     selected.reasons = QStringList{why};
     selected.noLeft = Words::tr("Nothing can be drawn of it.");
     selected.noPerFilm = selected.noLeft;
-    selected.actions.clear();
+    selected.refused = refuseAll(Words::tr("not shown"));
     selected.unread = true;
     return selected;
 }

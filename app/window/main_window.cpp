@@ -3,6 +3,7 @@
 #include "app/shelf/shelf_page.h"
 #include "app/widgets/page_room.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/why_not.h"
 #include "app/window/no_book.h"
 #include "app/window/page_to_come.h"
 
@@ -149,10 +150,8 @@ void MainWindow::setBookOpen(bool open)
 // The reason stands at every entry that cannot be chosen.
 void MainWindow::allowWithBook()
 {
-    for (QAction* action : m_ofBook) {
-        action->setEnabled(m_bookOpen);
-        setPlainToolTip(action, m_bookOpen ? QString() : tr("No book is open"));
-    }
+    for (QAction* action : m_ofBook)
+        setWhyNot(action, m_bookOpen ? QString() : tr("no book is open"));
     nameUndo();
 }
 
@@ -182,18 +181,19 @@ void MainWindow::setUndo(const std::optional<QString>& undo, const std::optional
 
 void MainWindow::nameUndo()
 {
-    m_undo->setEnabled(m_undoName.has_value());
-    m_redo->setEnabled(m_redoName.has_value());
     const bool nothing = m_bookOpen && !m_undoName && !m_redoName;
     // An ampersand in a name must not become a shortcut.
-    m_undo->setText(m_undoName ? tr("&Undo %1").arg(plainCaption(*m_undoName))
-                    : nothing  ? tr("&Undo (nothing entered in this window)")
-                               : tr("&Undo"));
-    m_redo->setText(m_redoName ? tr("&Redo %1").arg(plainCaption(*m_redoName)) : tr("&Redo"));
-    const QString elsewhere =
-        nothing ? tr("What others entered is taken back from the Day book.") : QString();
-    setPlainToolTip(m_undo, m_bookOpen ? elsewhere : tr("No book is open"));
-    setPlainToolTip(m_redo, m_bookOpen ? QString() : tr("No book is open"));
+    setEntryWords(m_undo, m_undoName ? tr("&Undo %1").arg(plainCaption(*m_undoName)) : tr("&Undo"));
+    setEntryWords(m_redo, m_redoName ? tr("&Redo %1").arg(plainCaption(*m_redoName)) : tr("&Redo"));
+    setWhyNot(m_undo, m_undoName    ? QString()
+                      : !m_bookOpen ? tr("no book is open")
+                      : nothing     ? tr("nothing entered in this window")
+                                    : tr("nothing left to undo"));
+    setWhyNot(m_redo, m_redoName    ? QString()
+                      : !m_bookOpen ? tr("no book is open")
+                                    : tr("nothing was undone"));
+    if (nothing)
+        setPlainToolTip(m_undo, tr("What others entered is taken back from the Day book."));
 }
 
 void MainWindow::setUnits(const Units& units)
@@ -269,7 +269,7 @@ void MainWindow::retranslate()
     for (const Menu& menu : m_menus)
         menu.menu->setTitle(tr(menu.text));
     for (const Entry& entry : m_entries)
-        entry.action->setText(tr(entry.text));
+        setEntryWords(entry.action, tr(entry.text));
     allowWithBook();
     setBook(m_bookName);
     for (QAction* action : m_languages->actions()) {

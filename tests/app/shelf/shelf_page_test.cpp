@@ -2,6 +2,7 @@
 #include "app/shelf/shelf_page.h"
 #include "app/shelf/shelf_view.h"
 #include "app/widgets/figure_label.h"
+#include "app/widgets/plain_text.h"
 #include "tests/app/gallery/samples.h"
 
 #include <QLabel>
@@ -83,7 +84,7 @@ TEST(ShelfPage, SelectsTheMostUrgentAndShowsIt)
 
 TEST(ShelfPage, ButtonsNameTheBottle)
 {
-    Window window(6);
+    Window window(6, {1700, 900}); // the card is wide enough for all its buttons
     window.page.selectBottle(QStringLiteral("Dev 14"));
     QSignalSpy asked(&window.page, &ShelfPage::actionRequested);
     for (const char* text : {"Top up…", "Test…", "Discard…", "Log a run…"}) {
@@ -175,13 +176,21 @@ TEST(ShelfPage, ThatItIsClearStandsFirstOnARestingBottleAndNowhereElse)
 
 TEST(ShelfPage, WhatIsNotAllowedIsOff)
 {
-    Window window(6);
+    Window window(6, {1700, 900}); // the card is wide enough for all its buttons
     SelectedBottle bottle;
     bottle.id = QStringLiteral("Dev 14");
-    bottle.actions = {BottleAction::Discard};
+    bottle.refused = refuseAll(QStringLiteral("<b>read</b> only"));
+    bottle.refused.erase(BottleAction::Discard);
     window.page.setSelected(bottle);
-    EXPECT_FALSE(window.button(QStringLiteral("Top up…"))->isEnabled());
+    QPushButton* topUp = window.button(QStringLiteral("Top up…"));
+    ASSERT_NE(topUp, nullptr);
+    EXPECT_FALSE(topUp->isEnabled());
     EXPECT_TRUE(window.button(QStringLiteral("Discard…"))->isEnabled());
+    EXPECT_EQ(topUp->accessibleDescription(), "<b>read</b> only") << "it says why";
+    EXPECT_EQ(topUp->toolTip(), plainToolTip("<b>read</b> only")) << "and never as markup";
+    EXPECT_EQ(window.page.actions()->action(BottleAction::TopUp)->text(),
+              "&Top up… (<b>read</b> only)");
+    EXPECT_EQ(window.page.actions()->action(BottleAction::Discard)->text(), "&Discard…");
 }
 
 TEST(ShelfPage, NothingIsCutOffInASmallWindow)

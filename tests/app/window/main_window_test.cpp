@@ -76,7 +76,7 @@ TEST(MainWindow, UndoSaysWhereThereIsNothingOfThisWindow)
     EXPECT_TRUE(undo->toolTip().contains("Day book")) << undo->toolTip().toStdString();
     // What was entered here and taken back stands at Redo.
     window.setUndo(std::nullopt, QStringLiteral("mixing Dev 15"));
-    EXPECT_EQ(undo->text(), QStringLiteral("&Undo"));
+    EXPECT_EQ(undo->text(), QStringLiteral("&Undo (nothing left to undo)"));
     EXPECT_FALSE(undo->isEnabled());
 }
 
@@ -132,25 +132,25 @@ TEST(MainWindow, WhatNeedsABookCannotBeChosenWithoutOneAndSaysWhy)
     MainWindow window;
     window.setBookOpen(false);
     QSignalSpy mixing(&window, &MainWindow::mixRequested);
+    // In its own words: a menu shows the keyboard and a screen reader nothing else.
     for (const char* text :
-         {"Import…", "Export…", "Back up…", "Check the book", "Undo", "Redo", "Who is working…",
-          "Mix a batch…", "Enter a bottle…", "Log a run…", "Statistics", "What went wrong?…"}) {
+         {"Import… (no book is open)", "Export… (no book is open)", "Back up… (no book is open)",
+          "Check the book (no book is open)", "Undo (no book is open)", "Redo (no book is open)",
+          "Who is working… (no book is open)", "Mix a batch… (no book is open)",
+          "Enter a bottle… (no book is open)", "Log a run… (no bottle is chosen)",
+          "Statistics (no book is open)", "What went wrong?… (no book is open)"}) {
         const QAction* action = entry(window, QString::fromUtf8(text));
         ASSERT_NE(action, nullptr) << text;
         EXPECT_FALSE(action->isEnabled()) << text;
-        // Greyed without a bottle, too.
-        EXPECT_TRUE(action->toolTip() == "No book is open" ||
-                    QString::fromUtf8(text) == "Log a run…")
-            << text;
     }
     for (const char* text : {"New book…", "Open book…", "Copies…", "Restore…",
                              "Salvage a damaged book…", "Quit", "Cautions"})
         EXPECT_TRUE(entry(window, QString::fromUtf8(text))->isEnabled()) << text;
-    entry(window, "Mix a batch…")->trigger();
+    entry(window, "Mix a batch… (no book is open)")->trigger();
     EXPECT_EQ(mixing.count(), 0) << "the key does no more than the entry";
     window.setBookOpen(true);
+    ASSERT_NE(entry(window, "Mix a batch…"), nullptr) << "without a reason again";
     EXPECT_TRUE(entry(window, "Mix a batch…")->isEnabled());
-    EXPECT_NE(entry(window, "Mix a batch…")->toolTip(), "No book is open");
 }
 
 TEST(MainWindow, ChoosingUnitsThemeAndLanguageOnlySaysSo)

@@ -130,7 +130,7 @@ TEST(ShelfFeed, aBottleThatCouldNotBeReadJustNowSaysSo)
 {
     const SelectedBottle told = unreachedBottle({"id", "Dev 1", "MQ borax"}, "The disk is gone.");
     EXPECT_TRUE(told.unread);
-    EXPECT_TRUE(told.actions.empty());
+    EXPECT_EQ(told.refused.size(), static_cast<std::size_t>(kBottleActions));
     EXPECT_TRUE(told.nextTime.isEmpty());
     EXPECT_TRUE(told.noTime.contains("Choose it again"));
     EXPECT_EQ(told.reasons, QStringList{"The disk is gone."});
