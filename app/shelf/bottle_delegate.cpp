@@ -17,7 +17,7 @@ namespace
 {
 
 // Roomy cell, from the top: margin, bottle, board, solution, tally, verdict, two lines, margin.
-constexpr int kTop = 12;
+constexpr int kAbove = 12;
 constexpr int kWords = 114; // from the board to the lower edge
 constexpr int kSide = 5;    // between a cell's edge and the card of a selected bottle
 
@@ -48,6 +48,16 @@ QFont mediumFont()
 {
     QFont font = Theme::font(TextRole::Small);
     font.setWeight(QFont::Medium);
+    return font;
+}
+
+// Smaller where all of it then has room.
+QFont fitted(QFont font, const QString& text, const QRectF& rect)
+{
+    constexpr int kSmallest = 10;
+    while (font.pixelSize() > kSmallest &&
+           QFontMetricsF(font).horizontalAdvance(text) > rect.width())
+        font.setPixelSize(font.pixelSize() - 1);
     return font;
 }
 
@@ -83,18 +93,19 @@ void paintCard(QPainter& painter, const QRectF& cell, const QStyleOptionViewItem
 void paintRoomy(QPainter& painter, const QRectF& cell, const BottleView& bottle, int board)
 {
     const Colours& c = colours();
-    const double scale = (board - kTop) / kTallestBottle;
+    const double scale = (board - kAbove) / kTallestBottle;
     const double foot = cell.top() + board;
     paintBottle(painter, QPointF(cell.center().x(), foot), scale, bottle);
 
     const double left = cell.left() + kSide + 18;
     const double width = cell.right() - kSide - 10 - left;
-    drawLine(painter, QRectF(cell.left() + 10, foot + 7, cell.width() - 20, 16),
-             Theme::font(TextRole::Small), c.ink, bottle.solutionName, Qt::AlignHCenter);
+    const QRectF solution(cell.left() + 8, foot + 7, cell.width() - 16, 16);
+    drawLine(painter, solution, fitted(Theme::font(TextRole::Small), bottle.solutionName, solution),
+             c.ink, bottle.solutionName, Qt::AlignHCenter);
     const QRectF tally(cell.left() + 10, foot + 25, cell.width() - 20, 13);
     painter.setPen(c.ink);
-    if (!bottle.unread && bottle.filmsDone > 0)
-        paintTally(painter, tally, Qt::AlignHCenter, bottle.filmsDone);
+    if (!bottle.unread && (bottle.filmsDone > 0 || bottle.uncounted))
+        paintTally(painter, tally, Qt::AlignHCenter, bottle.filmsDone, bottle.uncounted);
     else if (!bottle.unread) // of one that is, nobody knows what it has done
         drawLine(painter, tally.adjusted(0, -3, 0, 3), Theme::font(TextRole::Small), c.quiet,
                  tallyText(0), Qt::AlignHCenter);
@@ -137,11 +148,12 @@ void paintCompact(QPainter& painter, const QRectF& cell, const BottleView& bottl
     painter.setPen(c.ink);
     if (bottle.unread)
         return; // nobody knows what it has done
-    if (bottle.filmsDone > 0 && tallyWidth(bottle.filmsDone, 10) <= width)
-        paintTally(painter, line(84, 10), Qt::AlignLeft, bottle.filmsDone);
+    if ((bottle.filmsDone > 0 || bottle.uncounted) &&
+        tallyWidth(bottle.filmsDone, 10, bottle.uncounted) <= width)
+        paintTally(painter, line(84, 10), Qt::AlignLeft, bottle.filmsDone, bottle.uncounted);
     else
         drawLine(painter, line(81, 16), Theme::font(TextRole::Axis), c.quiet,
-                 tallyText(bottle.filmsDone));
+                 tallyText(bottle.filmsDone, bottle.uncounted));
 }
 
 } // namespace
@@ -156,7 +168,7 @@ int BottleDelegate::cellHeight(ShelfLayout layout, double scale)
 {
     return layout == ShelfLayout::Compact
                ? kCompactHeight
-               : kTop + static_cast<int>(std::ceil(kTallestBottle * scale)) + kWords;
+               : kAbove + static_cast<int>(std::ceil(kTallestBottle * scale)) + kWords;
 }
 
 int BottleDelegate::boardOffset() const

@@ -23,8 +23,8 @@ QString accessibleText(const BottleView& bottle)
     }
     if (bottle.unread)
         return parts.join(QStringLiteral(", "));
-    parts << (bottle.filmsDone > 0 ? ShelfModel::tr("done: %1").arg(tallyText(bottle.filmsDone))
-                                   : tallyText(0));
+    const QString done = tallyText(bottle.filmsDone, bottle.uncounted);
+    parts << (bottle.filmsDone > 0 ? ShelfModel::tr("done: %1").arg(done) : done);
     return parts.join(QStringLiteral(", "));
 }
 

@@ -20,8 +20,11 @@ struct Words {
 
 QString utf8(const std::string& text) { return QString::fromStdString(text); }
 
-double wearShare(const ledger::Batch& batch)
+// Of a solution without a capacity film uses up no share that could be told.
+std::optional<double> wearShare(const ledger::Batch& batch)
 {
+    if (batch.historyUnknown && !batch.filmsKnown)
+        return std::nullopt;
     const auto capacity = formulary::capacityOf(*batch.solution);
     return capacity ? batch.wear / *capacity : 0;
 }
@@ -66,6 +69,7 @@ BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& asse
     view.squeezed = batch.vessel->squeezed;
     view.airMl = batch.standing.air.volume.value();
     view.filmsDone = batch.filmsDone.value();
+    view.uncounted = assessment.atLeast;
     view.standing = assessment.standingUsed.value_or(0);
     view.wear = wearShare(batch);
     view.verdict = static_cast<VerdictLook>(assessment.shown);

@@ -18,6 +18,7 @@ namespace
 {
 
 constexpr double kOutline = 1.9;
+constexpr QColor kNotKnown(0x9D, 0x9D, 0x99);
 
 bool large(const BottleView& bottle) { return bottle.capacityMl >= 2000; }
 
@@ -126,7 +127,8 @@ void paintTape(QPainter& painter, const BottleShape& shape, const BottleView& bo
 
 QColor dye(const BottleView& bottle)
 {
-    const double used = std::clamp(std::max(bottle.standing, 0.5 * bottle.wear), 0.0, 1.0);
+    const double wear = bottle.wear.value_or(0);
+    const double used = std::clamp(std::max(bottle.standing, 0.5 * wear), 0.0, 1.0);
     switch (bottle.solution) {
     case SolutionLook::Developer:
         return blend(QColor("#CF9B57"), QColor("#8A5520"), used);
@@ -135,7 +137,7 @@ QColor dye(const BottleView& bottle)
         return bottle.verdict == VerdictLook::Discard ? QColor("#8F79AE") : QColor("#E3C94F");
     case SolutionLook::Fixer:
         return blend(QColor("#BCC9CF"), QColor("#868E91"),
-                     std::clamp(std::max(bottle.standing, bottle.wear), 0.0, 1.0));
+                     std::clamp(std::max(bottle.standing, wear), 0.0, 1.0));
     case SolutionLook::WashAid:
         return blend(QColor("#A6C0B0"), QColor("#7F9A8B"), used);
     case SolutionLook::WettingAgent:
@@ -150,7 +152,8 @@ QColor dye(const BottleView& bottle)
 
 QColor liquidColour(const BottleView& bottle)
 {
-    const QColor colour = dye(bottle);
+    // Where nobody knows what went through it no colour tells how spent it is.
+    const QColor colour = bottle.wear ? dye(bottle) : blend(dye(bottle), kNotKnown, 0.62);
     // Under a safelight everything is red; how dark it is still tells a spent bottle.
     return Theme::instance().isDarkRoom() ? QColor(qGray(colour.rgb()) / 2, 0, 0) : colour;
 }

@@ -8,6 +8,8 @@
 #include <QMetaType>
 #include <QString>
 
+#include <optional>
+
 namespace ullage::app
 {
 
@@ -24,11 +26,13 @@ struct BottleView {
     BottleMaterial material = BottleMaterial::Glass;
     double capacityMl = 1000; ///< of the vessel, brim-full
     double volumeMl = 0;
-    bool squeezed = false; ///< the air is pressed out at every closing
-    double airMl = 0;      ///< air left in a squeezed bottle; others follow from the volume
-    double filmsDone = 0;  ///< film units, thirds and quarters included
-    double standing = 0;   ///< share of life used by standing, 0 to 1 and above
-    double wear = 0;       ///< share of capacity used by film, 0 to 1 and above
+    bool squeezed = false;  ///< the air is pressed out at every closing
+    double airMl = 0;       ///< air left in a squeezed bottle; others follow from the volume
+    double filmsDone = 0;   ///< film units, thirds and quarters included
+    bool uncounted = false; ///< other films went through it before: filmsDone is the least
+    double standing = 0;    ///< share of life used by standing, 0 to 1 and above
+    /// Share of capacity used by film, 0 to 1 and above; empty where nobody knows it.
+    std::optional<double> wear = 0;
     VerdictLook verdict = VerdictLook::Good;
     QString mark;        ///< beside the verdict's shape, where it is not the verdict's own word
     bool unread = false; ///< not as it was entered: only its name is known

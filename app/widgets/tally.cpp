@@ -1,5 +1,6 @@
 #include "app/widgets/tally.h"
 
+#include "app/widgets/hatch.h"
 #include "app/widgets/tally_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
@@ -23,6 +24,8 @@ constexpr double kGroupGap = 0.77;
 constexpr double kOverhang = 0.23; // of the crossing stroke, at both ends
 
 double groupWidth(double height) { return (3 * kStep + 2 * kOverhang) * height; }
+
+double unknownWidth(double height) { return 2 * groupWidth(height); }
 
 QFont numberFont(double height)
 {
@@ -58,8 +61,12 @@ TallyStrokes tallyStrokes(double films)
     return strokes;
 }
 
-double tallyWidth(double films, double height)
+double tallyWidth(double films, double height, bool uncounted)
 {
+    if (uncounted) {
+        const double counted = tallyWidth(films, height);
+        return unknownWidth(height) + (counted > 0 ? kGroupGap * height + counted : 0);
+    }
     const TallyStrokes strokes = tallyStrokes(films);
     if (strokes.number)
         return groupWidth(height) + kGroupGap * height / 2 +
@@ -74,13 +81,14 @@ double tallyWidth(double films, double height)
     return width;
 }
 
-void paintTally(QPainter& painter, const QRectF& rect, Qt::Alignment alignment, double films)
+void paintTally(QPainter& painter, const QRectF& rect, Qt::Alignment alignment, double films,
+                bool uncounted)
 {
     const TallyStrokes strokes = tallyStrokes(films);
-    if (strokes.whole == 0 && !strokes.part)
+    if (strokes.whole == 0 && !strokes.part && !uncounted)
         return;
     const double height = rect.height();
-    const double width = tallyWidth(films, height);
+    const double width = tallyWidth(films, height, uncounted);
     double x = rect.left();
     if (alignment & Qt::AlignHCenter)
         x = rect.center().x() - width / 2;
@@ -90,6 +98,14 @@ void paintTally(QPainter& painter, const QRectF& rect, Qt::Alignment alignment, 
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     const QColor ink = painter.pen().color();
+    if (uncounted) {
+        const QRectF before(x, rect.top(), unknownWidth(height), height);
+        paintHatch(painter, before, ink, 4.2, 1.1);
+        painter.setPen(QPen(ink, 1));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(before);
+        x += before.width() + kGroupGap * height;
+    }
     painter.setPen(QPen(ink, std::max(1.2, height * 0.138), Qt::SolidLine, Qt::RoundCap));
     if (strokes.number) {
         paintGroup(painter, x, rect.top(), height);
@@ -114,9 +130,13 @@ void paintTally(QPainter& painter, const QRectF& rect, Qt::Alignment alignment, 
     painter.restore();
 }
 
-QString tallyText(double films)
+QString tallyText(double films, bool uncounted)
 {
     const TallyStrokes strokes = tallyStrokes(films);
+    if (uncounted)
+        return strokes.whole == 0 && !strokes.part
+                   ? TallyLabel::tr("films done not known")
+                   : TallyLabel::tr("at least %1", "films").arg(tallyText(films));
     if (strokes.whole == 0 && !strokes.part)
         return TallyLabel::tr("not used yet");
     if (!strokes.part)

@@ -22,14 +22,16 @@ struct TallyStrokes {
 /// Counts within a thousandth of a whole film are whole (three thirds make one).
 TallyStrokes tallyStrokes(double films);
 
-/// Width of the marks for strokes `height` tall.
-double tallyWidth(double films, double height);
+/// Width of the marks for strokes `height` tall. `uncounted`: other films went through before them,
+/// for which a hatched box stands.
+double tallyWidth(double films, double height, bool uncounted = false);
 
 /// Paints the marks in the painter's pen colour, aligned in `rect`; strokes are as tall as `rect`
 /// is. Nothing is painted for no films.
-void paintTally(QPainter& painter, const QRectF& rect, Qt::Alignment alignment, double films);
+void paintTally(QPainter& painter, const QRectF& rect, Qt::Alignment alignment, double films,
+                bool uncounted = false);
 
-/// "7 films", "2⅓ films", "not used yet".
-QString tallyText(double films);
+/// "7 films", "2⅓ films", "not used yet"; "at least 7 films", "films done not known".
+QString tallyText(double films, bool uncounted = false);
 
 } // namespace ullage::app

@@ -61,10 +61,14 @@ NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::Developi
         next.note = Words::tr("no time can be given at %1").arg(at);
         next.warnings << errorSentence(so.error(), wording);
     }
-    next.rows.push_back(
-        {(assessment.atLeast ? Words::tr("Wear, at least %1 in %2") : Words::tr("Wear, %1 in %2"))
-             .arg(filmsText(batch.filmsDone, wording), volumeText(batch.volume, wording)),
-         factorText(assessment.wearFactor, wording.locale)});
+    const QString volume = volumeText(batch.volume, wording);
+    const bool noneCounted = assessment.atLeast && batch.filmsDone.value() <= 0;
+    next.rows.push_back({noneCounted
+                             ? Words::tr("Wear, films done not known, in %1", "volume").arg(volume)
+                             : (assessment.atLeast ? Words::tr("Wear, at least %1 in %2")
+                                                   : Words::tr("Wear, %1 in %2"))
+                                   .arg(filmsText(batch.filmsDone, wording), volume),
+                         factorText(assessment.wearFactor, wording.locale)});
     next.rows.push_back({batch.stripAt
                              ? Words::tr("Control strip, %1")
                                    .arg(dayText(*batch.stripAt, batch.asOf, wording.locale))

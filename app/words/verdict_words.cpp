@@ -37,10 +37,18 @@ QString untilLine(const ledger::Batch& batch, const ledger::Assessment& so, cons
     return Words::tr("until %1").arg(discardDay(batch, so, wording));
 }
 
+// Films went through it before and none since: "at least 0" would say nothing.
+bool noneCounted(const ledger::Batch& batch, const ledger::Assessment& so)
+{
+    return so.atLeast && batch.filmsDone.value() <= 0;
+}
+
 QString filmsLine(const ledger::Batch& batch, const ledger::Assessment& so, const Wording& wording)
 {
     if (so.filmsLeft)
         return Words::tr("%1 left", "films").arg(filmsLeftText(*so.filmsLeft, wording));
+    if (noneCounted(batch, so))
+        return Words::tr("films done not known");
     return (so.atLeast ? Words::tr("at least %1 done", "films") : Words::tr("%1 done", "films"))
         .arg(filmsText(batch.filmsDone, wording));
 }
@@ -134,6 +142,12 @@ QString verdictWord(ledger::Verdict verdict)
 QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
                       const Wording& wording)
 {
+    if (noneCounted(batch, so))
+        return so.filmsLeft
+                   ? Words::tr("Films: none counted in it yet; at most %1 left.")
+                         .arg(filmsLeftText(*so.filmsLeft, wording))
+                   : Words::tr(
+                         "Films: how many it has done and how many it has left is not known.");
     if (!so.filmsLeft && so.atLeast)
         return Words::tr("Films: at least %1 done; how many it has left is not known.")
             .arg(filmsText(batch.filmsDone, wording));

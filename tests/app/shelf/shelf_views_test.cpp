@@ -1,6 +1,9 @@
 #include "app/shelf/shelf_charts.h"
+#include "app/shelf/shelf_model.h"
 #include "app/shelf/shelf_views.h"
+#include "app/widgets/bottle_painter.h"
 #include "app/words/air_words.h"
+#include "app/words/verdict_words.h"
 #include "tests/app/words/sample_batches.h"
 
 #include <algorithm>
@@ -46,10 +49,55 @@ TEST(ShelfViews, bottleIsTakenOverValueByValue)
     EXPECT_DOUBLE_EQ(view.volumeMl, 1000);
     EXPECT_DOUBLE_EQ(view.capacityMl, 1030);
     EXPECT_DOUBLE_EQ(view.filmsDone, 4);
-    EXPECT_NEAR(view.wear, 0.4, 1e-12);
+    EXPECT_NEAR(view.wear.value_or(-1), 0.4, 1e-12);
+    EXPECT_FALSE(view.uncounted);
     EXPECT_TRUE(view.headline.startsWith("6 film"));
     EXPECT_EQ(view.verdict, VerdictLook::Good);
     EXPECT_EQ(view.solution, SolutionLook::Developer);
+}
+
+// It came with a history: its tally is the least, and no colour tells how spent it is.
+TEST(ShelfViews, aBottleFoundIsDrawnAndReadAsNotKnown)
+{
+    const auto found = [](int films) {
+        Bottle bottle;
+        ledger::Mixed mixed{"mq", "b1", chemistry::Millilitres(1000), "Found"};
+        mixed.historyUnknown = true;
+        bottle.replaceMixing(mixed);
+        return bottle.films(1, films).at(day(films + 2));
+    };
+    const auto none = found(0);
+    auto view = bottleView(none, ledger::assess(none), english());
+    EXPECT_FALSE(view.wear);
+    EXPECT_TRUE(view.uncounted);
+    EXPECT_EQ(view.subline, "films done not known") << view.headline.toStdString();
+    EXPECT_TRUE(filmsSentence(none, ledger::assess(none), english())
+                    .startsWith("Films: how many it has done"));
+    BottleView spent = view;
+    spent.wear = 0;
+    EXPECT_NE(liquidColour(view), liquidColour(spent));
+    ShelfModel model;
+    model.setBottles({view});
+    EXPECT_TRUE(model.index(0).data(Qt::AccessibleTextRole).toString().contains("not known"));
+    const auto two = found(2);
+    view = bottleView(two, ledger::assess(two), english());
+    model.setBottles({view});
+    EXPECT_TRUE(model.index(0).data(Qt::AccessibleTextRole).toString().contains("at least 2 film"));
+}
+
+TEST(ShelfViews, onlyOfOneToDiscardThatOneMoreFilmIsGrey)
+{
+    const auto refused = [](const ledger::Batch& batch) {
+        return selectedBottle(batch, ledger::assess(batch), {}, {}, {}, chemistry::Celsius(20),
+                              english())
+            .refused;
+    };
+    const auto good = refused(Bottle().films(1, 2).at(day(3)));
+    EXPECT_EQ(good.count(BottleAction::OneMore), 0u);
+    EXPECT_EQ(good.at(BottleAction::Measured), "fixers only");
+    const auto spent = refused(Bottle().films(1, 10).at(day(12)));
+    EXPECT_EQ(spent.at(BottleAction::OneMore), "it is to be discarded");
+    EXPECT_EQ(spent.count(BottleAction::Discard), 0u);
 }
 
 TEST(ShelfViews, graverVerdictsStandFirstAndWithinOneNothingChangesPlaces)

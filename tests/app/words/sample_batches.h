@@ -57,6 +57,12 @@ public:
             {"e" + std::to_string(m_events.size()), "batch", at, std::move(what), {}});
         return *this;
     }
+    /// It came to be in another way; before anything else happens.
+    Bottle& replaceMixing(const ledger::Mixed& mixed)
+    {
+        m_events.front().what = mixed;
+        return *this;
+    }
     Bottle& films(int fromDay, int count)
     {
         for (int i = 0; i < count; ++i)
