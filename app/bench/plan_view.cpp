@@ -15,6 +15,7 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/three_columns.h"
 #include "app/widgets/where_from_button.h"
 
 #include <QCheckBox>
@@ -30,15 +31,27 @@
 namespace ullage::app
 {
 
+namespace
+{
+
+// Where one stands over the other.
+constexpr int kLeastBottles = 200;
+constexpr int kLeastSheet = 320;
+
+} // namespace
+
 PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, QWidget* parent)
     : QWidget(parent), m_host(&host), m_memory(&memory), m_steady(std::move(steady))
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(Space::kGap);
-    row->addWidget(loadSide(), 35);
-    row->addWidget(bottleSide(), 33);
-    row->addWidget(sheetSide(), 32);
+    QWidget* load = loadSide();
+    QWidget* bottles = bottleSide();
+    QWidget* sheet = sheetSide();
+    bottles->setMinimumHeight(kLeastBottles);
+    sheet->setMinimumHeight(kLeastSheet);
+    row->addWidget(
+        new ThreeColumns({load, bottles, sheet}, {35, 33, 32}, ThreeColumns::Under::Second));
     fillTemplates();
     connect(m_films, &FilmsEdit::changed, this, &PlanView::reckonNow);
     connect(m_tank, &TankEdit::changed, this, &PlanView::reckonNow);

@@ -11,6 +11,7 @@
 #include "app/widgets/card.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/three_columns.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 
@@ -42,10 +43,10 @@ RunView::RunView(Sounds& sounds, QWidget* parent) : QWidget(parent), m_sounds(&s
     setFocusPolicy(Qt::StrongFocus);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(Space::kGap);
-    row->addWidget(m_sheet = sheetCard(), 35);
-    row->addWidget(clockCard(), 42);
-    row->addWidget(m_side = new TankSide, 25);
+    m_sheet = sheetCard();
+    m_side = new TankSide;
+    row->addWidget(
+        new ThreeColumns({m_sheet, clockCard(), m_side}, {35, 42, 25}, ThreeColumns::Under::First));
 }
 
 QWidget* RunView::sheetCard()

@@ -6,6 +6,7 @@
 
 #include <QHelpEvent>
 #include <QPainter>
+#include <QResizeEvent>
 
 #include <algorithm>
 #include <cmath>
@@ -193,6 +194,28 @@ void FigureList::setRows(std::vector<FigureRow> rows)
     const int before = std::max(0, currentIndex().row());
     m_model->setRows(std::move(rows));
     choose(std::min(before, m_model->rowCount() - 1));
+    fitRows();
+}
+
+void FigureList::showWhole(bool whole)
+{
+    m_whole = whole;
+    fitRows();
+}
+
+void FigureList::fitRows()
+{
+    int height = 0;
+    for (int row = 0; m_whole && row < m_model->rowCount(); ++row)
+        height += sizeHintForRow(row);
+    setMinimumHeight(height > 0 ? height + 2 : 0);
+}
+
+void FigureList::resizeEvent(QResizeEvent* event)
+{
+    QListView::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width())
+        fitRows();
 }
 
 const FigureRow* FigureList::chosen() const

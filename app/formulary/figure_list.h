@@ -49,15 +49,21 @@ public:
     [[nodiscard]] const FigureRow* chosen() const;
     /// Nothing for a row that is not there.
     void choose(int row);
+    /// As high as all its rows, or scrolling.
+    void showWhole(bool whole);
 
 signals:
     void figureChosen(const ullage::app::Explanation& why);
 
 protected:
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void fitRows();
+
     FigureModel* m_model;
+    bool m_whole = false;
 };
 
 } // namespace ullage::app

@@ -9,11 +9,10 @@
 #include "app/formulary/vessels_tab.h"
 #include "app/widgets/card.h"
 #include "app/widgets/explanation_view.h"
-#include "app/widgets/folding_row.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/three_columns.h"
 
-#include <QHBoxLayout>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTabBar>
@@ -30,8 +29,7 @@ constexpr int kRoomForBothCurves = 860;
 } // namespace
 
 FormularyPage::FormularyPage(Door& door, QWidget* parent)
-    : QWidget(parent), m_door(&door), m_tabs(new QTabBar(this)), m_new(new QPushButton(this)),
-      m_stack(new QStackedWidget(this))
+    : QWidget(parent), m_door(&door), m_tabs(new QTabBar(this)), m_stack(new QStackedWidget(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
@@ -44,15 +42,9 @@ FormularyPage::FormularyPage(Door& door, QWidget* parent)
     m_tabs->setDrawBase(false);
     m_tabs->setExpanding(false);
     m_tabs->setAccessibleName(tr("Parts of the formulary"));
-    m_new->setFixedHeight(38);
-    m_new->setMinimumWidth(142);
-    m_new->setFont(Theme::font(TextRole::Strong));
-    auto* row = new QHBoxLayout;
-    row->setSpacing(Space::kGap);
-    row->addWidget(header, 1);
-    row->addWidget(m_tabs);
-    row->addWidget(m_new);
-    column->addLayout(row);
+    header->addAtRight(m_tabs);
+    m_new = header->addButton({});
+    column->addWidget(header);
     column->addWidget(m_stack, 1);
     m_stack->addWidget(makeSolutions());
     m_vessels = new VesselsTab(this);
@@ -66,17 +58,15 @@ FormularyPage::FormularyPage(Door& door, QWidget* parent)
 
 QWidget* FormularyPage::makeSolutions()
 {
-    auto* page = new QWidget(this);
-    auto* row = new FoldingRow(page);
-    auto* listCard = new Card({}, page);
+    auto* listCard = new Card;
     listCard->setAccessibleName(tr("Solutions"));
     m_list = new SolutionList(listCard);
     listCard->body()->addWidget(m_list);
     listCard->setMinimumWidth(190);
     listCard->setMaximumWidth(340);
-    m_card = new SolutionCard(page);
+    m_card = new SolutionCard;
     m_card->setMinimumWidth(290);
-    auto* right = new QWidget(page);
+    auto* right = new QWidget;
     m_right = new QVBoxLayout(right);
     m_right->setContentsMargins(0, 0, 0, 0);
     m_right->setSpacing(Space::kGap);
@@ -86,9 +76,10 @@ QWidget* FormularyPage::makeSolutions()
     m_whyCard->body()->addWidget(m_why);
     m_right->addWidget(m_charts, 6);
     m_right->addWidget(m_whyCard, 5);
-    row->addColumn(listCard, 5);
-    row->addColumn(m_card, 8);
-    row->addColumn(right, 8);
+    auto* page =
+        new ThreeColumns({listCard, m_card, right}, {5, 8, 8}, ThreeColumns::Under::Second, this);
+    // Over the charts it does not scroll by itself: the page does.
+    connect(page, &ThreeColumns::folded, m_card->figures(), &FigureList::showWhole);
     connect(m_list, &SolutionList::solutionChosen, this, &FormularyPage::showSolution);
     connect(m_list, &SolutionList::solutionOpened, this, [this] { edit(false); });
     connect(m_card, &SolutionCard::editWanted, this, [this] { edit(false); });
