@@ -16,7 +16,9 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QElapsedTimer>
+#include <QLineEdit>
 #include <QListView>
+#include <QProgressBar>
 #include <QTabBar>
 
 namespace ullage::app
@@ -24,6 +26,21 @@ namespace ullage::app
 
 namespace
 {
+
+// Each a quarter of a second at least.
+constexpr int kMostTurns = 80;
+
+// What is being read shows its progress.
+bool stillAtWork()
+{
+    for (const QWidget* window : QApplication::topLevelWidgets()) {
+        for (const auto* bar : window->findChildren<QProgressBar*>()) {
+            if (window->isVisible() && bar->isVisible() && bar->value() < bar->maximum())
+                return true;
+        }
+    }
+    return false;
+}
 
 void seeShelf(MainWindow& window, Session& session, const SeenScreen& seen)
 {
@@ -55,6 +72,8 @@ void seeDayBook(MainWindow& window, const SeenScreen& seen)
     window.showPage(Page::DayBook);
     auto* page = window.findChild<DayBookPage*>();
     letSettle();
+    for (int turn = 0; turn < kMostTurns && page->model()->rowCount() == 0; ++turn)
+        letSettle();
     seen(window, QStringLiteral("daybook"));
     QStringList kinds;
     for (int row = 0; row < std::min(60, page->model()->rowCount()); ++row) {
@@ -72,7 +91,8 @@ void seeDayBook(MainWindow& window, const SeenScreen& seen)
         seen(window, QStringLiteral("daybook-%1").arg(kind));
     }
     page->showStatistics(true);
-    letSettle();
+    for (int turn = 0; turn < 8; ++turn) // figures come from the store's thread, without a sign
+        letSettle();
     seen(window, QStringLiteral("statistics"));
     page->showStatistics(false);
 }
@@ -141,7 +161,19 @@ void seeBench(MainWindow& window, const SeenScreen& seen)
     auto* page = window.findChild<BenchPage*>();
     letSettle();
     seen(window, QStringLiteral("bench"));
+    auto* time = page->findChild<QLineEdit*>(QStringLiteral("baseTime"));
+    if (time && time->text().isEmpty()) {
+        time->setFocus();
+        time->setText(QStringLiteral("9:30"));
+        emit time->textEdited(time->text());
+        emit time->editingFinished();
+        letSettle();
+        seen(window, QStringLiteral("bench-planned"));
+    }
     press(*page, "start");
+    const auto* abandon = page->findChild<QAbstractButton*>(QStringLiteral("abandon"));
+    if (!abandon || !abandon->isVisible())
+        qFatal("the bench did not start");
     seen(window, QStringLiteral("bench-ready"));
     press(*page, "hold");
     seen(window, QStringLiteral("bench-running"));
@@ -155,9 +187,10 @@ void seeBench(MainWindow& window, const SeenScreen& seen)
 void letSettle()
 {
     constexpr int kLongEnough = 250;
+    constexpr int kTooLong = 20'000;
     QElapsedTimer timer;
     timer.start();
-    while (timer.elapsed() < kLongEnough) {
+    while (timer.elapsed() < kLongEnough || (stillAtWork() && timer.elapsed() < kTooLong)) {
         QApplication::processEvents(QEventLoop::AllEvents, 20);
         QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     }
