@@ -8,6 +8,7 @@
 #include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_page.h"
 #include "app/shelf/shelf_page.h"
+#include "app/statistics/bar_rows.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/window/main_window.h"
 #include "app/words/verdict_words.h"
@@ -16,19 +17,19 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QElapsedTimer>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QProgressBar>
 #include <QTabBar>
+
+#include <algorithm>
 
 namespace ullage::app
 {
 
 namespace
 {
-
-// Each a quarter of a second at least.
-constexpr int kMostTurns = 80;
 
 // What is being read shows its progress.
 bool stillAtWork()
@@ -38,6 +39,17 @@ bool stillAtWork()
             if (window->isVisible() && bar->isVisible() && bar->value() < bar->maximum())
                 return true;
         }
+    }
+    return false;
+}
+
+// Whether the card tells of this bottle, and not only that it is being reckoned.
+bool isTold(const ShelfPage& shelf, const std::string& name)
+{
+    const QString start = QString::fromStdString(name) + QStringLiteral(", ");
+    for (const auto* label : shelf.findChildren<QLabel*>()) {
+        if (label->text().startsWith(start))
+            return true;
     }
     return false;
 }
@@ -56,7 +68,7 @@ void seeShelf(MainWindow& window, Session& session, const SeenScreen& seen)
             continue;
         kinds << kind;
         window.shelf()->selectBottle(QString::fromStdString(bottle.batch.id));
-        letSettle();
+        letSettle([&] { return isTold(*window.shelf(), bottle.batch.name); });
         seen(window, QStringLiteral("shelf-%1").arg(++number));
     }
     for (auto* tabs : window.shelf()->findChildren<QTabBar*>())
@@ -71,9 +83,7 @@ void seeDayBook(MainWindow& window, const SeenScreen& seen)
 {
     window.showPage(Page::DayBook);
     auto* page = window.findChild<DayBookPage*>();
-    letSettle();
-    for (int turn = 0; turn < kMostTurns && page->model()->rowCount() == 0; ++turn)
-        letSettle();
+    letSettle([&] { return page->model()->rowCount() > 0; });
     seen(window, QStringLiteral("daybook"));
     QStringList kinds;
     for (int row = 0; row < std::min(60, page->model()->rowCount()); ++row) {
@@ -81,6 +91,7 @@ void seeDayBook(MainWindow& window, const SeenScreen& seen)
         if (!(index.flags() & Qt::ItemIsSelectable))
             continue;
         page->list()->setCurrentIndex(index);
+        letSettle([&] { return page->chosen() != nullptr; });
         const auto* chosen = page->chosen();
         const QString kind =
             chosen ? QString::number(chosen->event.what.index()) : QStringLiteral("none");
@@ -91,8 +102,11 @@ void seeDayBook(MainWindow& window, const SeenScreen& seen)
         seen(window, QStringLiteral("daybook-%1").arg(kind));
     }
     page->showStatistics(true);
-    for (int turn = 0; turn < 8; ++turn) // figures come from the store's thread, without a sign
-        letSettle();
+    letSettle([&] { // figures come from the store's thread, without a sign
+        const auto bars = page->findChildren<BarRows*>();
+        return std::any_of(bars.begin(), bars.end(),
+                           [](const BarRows* one) { return one->isVisible(); });
+    });
     seen(window, QStringLiteral("statistics"));
     page->showStatistics(false);
 }
@@ -150,7 +164,8 @@ void seeGuide(MainWindow& window, const SeenScreen& seen)
 
 void press(const QWidget& in, const char* name)
 {
-    if (auto* button = in.findChild<QAbstractButton*>(QLatin1String(name)))
+    auto* button = in.findChild<QAbstractButton*>(QLatin1String(name));
+    if (button && button->isVisible() && button->isEnabled()) // as a hand could
         button->click();
     letSettle();
 }
@@ -194,6 +209,16 @@ void letSettle()
         QApplication::processEvents(QEventLoop::AllEvents, 20);
         QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     }
+}
+
+void letSettle(const std::function<bool()>& there)
+{
+    constexpr int kPatience = 30'000;
+    QElapsedTimer timer;
+    timer.start();
+    while (!there() && timer.elapsed() < kPatience)
+        QApplication::processEvents(QEventLoop::AllEvents, 20);
+    letSettle();
 }
 
 void seePages(MainWindow& window, Session& session, const SeenScreen& seen)

@@ -25,5 +25,7 @@ void seeDialogs(Session& session, Preferences& preferences, const SeenScreen& se
 
 /// Until what is read on other threads has come back and been laid out.
 void letSettle();
+/// The same, and until `there` says so, or half a minute has passed: a machine may be busy.
+void letSettle(const std::function<bool()>& there);
 
 } // namespace ullage::app

@@ -121,7 +121,9 @@ private:
     // Less room than what it holds can be squeezed into.
     void lookAtRoom(const QWidget& widget)
     {
-        if (!widget.layout() || qobject_cast<const QMainWindow*>(&widget))
+        // A stack's pages are looked at by themselves: only the one that is seen needs its room.
+        if (!widget.layout() || qobject_cast<const QMainWindow*>(&widget) ||
+            qobject_cast<const QStackedWidget*>(&widget))
             return;
         const QSize least = widget.layout()->totalMinimumSize().boundedTo(widget.maximumSize());
         if (widget.width() + kGrace < least.width() || widget.height() + kGrace < least.height())
