@@ -61,6 +61,24 @@ void FieldForm::addRow(const QString& name, const QString& label, QWidget* field
     m_rows[name] = row;
     m_order.push_back(name);
     tellOf(field);
+    if (auto* figure = qobject_cast<QuantityEdit*>(field)) {
+        const auto say = [this, name] { sayReading(name); };
+        connect(figure, &QuantityEdit::valueChanged, this, say);
+        connect(figure, &QLineEdit::editingFinished, this, say);
+    }
+}
+
+// At once, as for a moment; a refusal stays until it is tried again.
+void FieldForm::sayReading(const QString& name)
+{
+    Row& row = m_rows.at(name);
+    const auto& figure = static_cast<const QuantityEdit&>(*row.field);
+    const QString says = figure.isOpen() ? figure.problem() : figure.understood();
+    if (says.isEmpty() && !row.reading)
+        return;
+    row.reading = !says.isEmpty();
+    setTone(row.problem, figure.isOpen() ? Tone::Discard : Tone::Quiet);
+    showIn(*row.problem, says);
 }
 
 // Whatever the field is, its being changed is the form's.
@@ -171,6 +189,8 @@ bool FieldForm::showProblem(const QString& field, const QString& problem)
     const auto found = m_rows.find(field);
     if (isHidden() || found == m_rows.end() || found->second.field->isHidden())
         return false;
+    found->second.reading = false;
+    setTone(found->second.problem, Tone::Discard);
     showIn(*found->second.problem, problem);
     found->second.field->setFocus(Qt::OtherFocusReason);
     return true;
@@ -178,8 +198,10 @@ bool FieldForm::showProblem(const QString& field, const QString& problem)
 
 void FieldForm::clearProblems()
 {
-    for (auto& [name, row] : m_rows)
+    for (auto& [name, row] : m_rows) {
+        row.reading = false;
         showIn(*row.problem, {});
+    }
 }
 
 QString FieldForm::problemOf(const QString& field) const

@@ -67,8 +67,10 @@ private:
         QLabel* label = nullptr;
         QWidget* field = nullptr;
         QLabel* problem = nullptr;
+        bool reading = false; ///< it says how a figure is read, or asks that
     };
     void tellOf(QWidget* field);
+    void sayReading(const QString& name);
 
     Wording m_wording;
     QGridLayout* m_grid;

@@ -66,6 +66,7 @@ ClearingForm::ClearingForm(Session& session, const Wording& wording, QWidget* pa
     addText(tr("How long a piece of film takes to clear."));
     m_seconds =
         addQuantity(formulary::fieldOf(&ledger::ClearingTested::time), tr("&Cleared after (m:ss)"));
+    m_seconds->setMinutesUpTo(kMostClearingSeconds);
     m_temperature = addQuantity(formulary::fieldOf(&ledger::ClearingTested::temperature),
                                 tr("Te&mperature of the bath"));
     m_temperature->setValue(kUsualTemperature);

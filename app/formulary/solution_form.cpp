@@ -181,6 +181,8 @@ void SolutionForm::addFigure(QGridLayout* grid, int& row, Figure figure)
         made.quantity = new QuantityEdit(kindOf(figure), name, m_wording, this);
         made.quantity->setRange(bounds.low, bounds.high);
         made.quantity->setRequired(!bounds.optional);
+        if (figure == Figure::FreshClearing)
+            made.quantity->setMinutesUpTo(kMostClearingSeconds);
         if (const QString words = hint(figure); !words.isEmpty())
             made.quantity->setPlaceholderText(words);
         connect(made.quantity, &QuantityEdit::valueChanged, this, &SolutionForm::changed);

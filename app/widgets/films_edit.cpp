@@ -1,5 +1,6 @@
 #include "app/widgets/films_edit.h"
 
+#include "app/widgets/count_box.h"
 #include "app/widgets/format_box.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
@@ -12,7 +13,6 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSpinBox>
 #include <QStringListModel>
 #include <QVBoxLayout>
 
@@ -20,6 +20,13 @@
 
 namespace ullage::app
 {
+
+namespace
+{
+
+constexpr int kMostAtOnce = 1000; // as many as a run in hand may be of
+
+} // namespace
 
 FilmsEdit::FilmsEdit(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_lines(new QVBoxLayout),
@@ -68,7 +75,7 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
 {
     Row row{new QWidget,
             new FormatBox(m_wording, this),
-            new QSpinBox,
+            new CountBox(tr("Number of films"), 1, kMostAtOnce),
             new QuantityEdit(QuantityKind::Number, tr("Exposure index"), m_wording),
             new QLineEdit,
             new QLineEdit,
@@ -87,10 +94,8 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     row.format->setFormat(film.format);
     row.format->setAccessibleName(tr("Format"));
     row.count->setFixedWidth(74);
-    row.count->setRange(1, 1000); // as many as a run in hand may be of
     row.count->setPrefix(QStringLiteral("× "));
     row.count->setValue(film.count);
-    row.count->setAccessibleName(tr("Number of films"));
     row.index->setRange(0.1, 1'000'000);
     row.index->setValue(film.exposureIndex);
     row.index->setPlaceholderText(tr("EI"));
@@ -204,6 +209,8 @@ QString FilmsEdit::problem() const
 {
     for (const Row& row : m_rows) {
         if (const QString problem = row.format->problem(); !problem.isEmpty())
+            return problem;
+        if (const QString problem = row.count->problem(); !problem.isEmpty())
             return problem;
         if (!row.index->isValid())
             return row.index->problem();

@@ -12,12 +12,12 @@
 class QCompleter;
 class QStringListModel;
 class QLineEdit;
-class QSpinBox;
 class QVBoxLayout;
 
 namespace ullage::app
 {
 
+class CountBox;
 class FormatBox;
 class QuantityEdit;
 
@@ -51,7 +51,7 @@ private:
     struct Row {
         QWidget* line;
         FormatBox* format;
-        QSpinBox* count;
+        CountBox* count;
         QuantityEdit* index;
         QLineEdit* name;
         QLineEdit* notes;

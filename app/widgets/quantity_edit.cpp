@@ -13,6 +13,13 @@
 namespace ullage::app
 {
 
+namespace
+{
+
+constexpr double kHardlyMore = 1e-100; // a lower end that means "more than nothing"
+
+} // namespace
+
 QuantityEdit::QuantityEdit(QuantityKind kind, const QString& name, const Wording& wording,
                            QWidget* parent)
     : QLineEdit(parent), m_kind(kind), m_wording(wording)
@@ -44,8 +51,8 @@ void QuantityEdit::setName(const QString& name)
 void QuantityEdit::setWording(const Wording& wording)
 {
     // What is typed and can be read becomes the value first, read as it was meant.
-    if (m_typed && m_read.value) {
-        m_value = m_read.value;
+    if (m_typed && m_read.value && !isOpen()) {
+        m_value = current();
         m_typed = false;
     }
     m_wording = wording;
@@ -68,6 +75,12 @@ void QuantityEdit::setWhole(bool whole)
     showValidity();
 }
 
+void QuantityEdit::setMinutesUpTo(double most)
+{
+    m_mostMinutes = most;
+    showValidity();
+}
+
 void QuantityEdit::setRequired(bool required)
 {
     m_required = required;
@@ -84,16 +97,47 @@ void QuantityEdit::setValue(std::optional<double> value)
 
 std::optional<double> QuantityEdit::value() const
 {
-    const auto current = m_typed ? m_read.value : m_value;
-    return current && inRange(*current) ? current : std::nullopt;
+    const auto now = current();
+    return now && inRange(*now) && !isOpen() ? now : std::nullopt;
+}
+
+// Of two readings the first, unless only the other is allowed.
+std::optional<double> QuantityEdit::current() const
+{
+    if (!m_typed)
+        return m_value;
+    const bool other = m_read.other && !couldBe(*m_read.value) && inRange(*m_read.other);
+    return other ? m_read.other : m_read.value;
+}
+
+bool QuantityEdit::couldBe(double value) const
+{
+    // With a colon or a unit there is one reading only, and it is not asked.
+    return inRange(value) && (m_kind != QuantityKind::Time || value <= m_mostMinutes);
+}
+
+bool QuantityEdit::isOpen() const
+{
+    return m_typed && m_read.open && couldBe(*m_read.value) && inRange(*m_read.other);
+}
+
+QString QuantityEdit::understood() const
+{
+    const auto taken = value();
+    if (!m_typed || !m_read.other || !taken)
+        return {};
+    // A number alone is minutes, and what only one reading allows goes without saying.
+    if (taken == m_read.value && (m_kind == QuantityKind::Time || !inRange(*m_read.other)))
+        return {};
+    return tr("Read as %1.", "what was typed").arg(editText(m_kind, *taken, m_wording));
 }
 
 bool QuantityEdit::inRange(double value) const
 {
     if (m_whole && value != std::floor(value))
         return false;
-    if (formulary::isAboveNothing(m_least) && value <= 0)
-        return false;
+    if (m_least > 0 && value <= 0)
+        return false; // however little the limit is
     // A limit shown rounded in the user's unit must be accepted when it is typed as shown.
     const auto asShown = [&](double limit) {
         return editText(m_kind, value, m_wording) == editText(m_kind, limit, m_wording) &&
@@ -106,27 +150,39 @@ QString QuantityEdit::rangeText() const
 {
     const bool least = std::isfinite(m_least);
     const bool most = std::isfinite(m_most);
-    const bool above = formulary::isAboveNothing(m_least);
+    // However little a limit is, it is not shown as nothing: "from 0" would allow 0.
+    const auto shown = [this](double limit) {
+        const QString text = editText(m_kind, limit, m_wording);
+        if (limit == 0 || text != editText(m_kind, 0, m_wording))
+            return text;
+        const QString unit = unitText(m_kind, m_wording);
+        const QString figure = m_wording.locale.toString(limit, 'g', 2);
+        return unit.isEmpty() ? figure : figure + u' ' + unit;
+    };
+    // A range in another unit has its lower end divided.
+    const bool above = m_least > 0 && m_least <= kHardlyMore;
     if (m_whole && least && most)
-        return tr("a whole number from %1 to %2")
-            .arg(editText(m_kind, above ? 1 : m_least, m_wording),
-                 editText(m_kind, m_most, m_wording));
+        return tr("a whole number from %1 to %2").arg(shown(above ? 1 : m_least), shown(m_most));
     if (above && most)
-        return tr("more than 0, at most %1").arg(editText(m_kind, m_most, m_wording));
+        return tr("more than 0, at most %1").arg(shown(m_most));
+    if (above)
+        return tr("more than 0");
     if (least && most)
-        return tr("from %1 to %2")
-            .arg(editText(m_kind, m_least, m_wording), editText(m_kind, m_most, m_wording));
+        return tr("from %1 to %2").arg(shown(m_least), shown(m_most));
     if (least)
-        return tr("%1 or more").arg(editText(m_kind, m_least, m_wording));
-    return most ? tr("%1 or less").arg(editText(m_kind, m_most, m_wording)) : QString();
+        return tr("%1 or more").arg(shown(m_least));
+    return most ? tr("%1 or less").arg(shown(m_most)) : QString();
 }
 
 QString QuantityEdit::problem() const
 {
     const QString typed = text().trimmed();
-    const auto current = m_typed ? m_read.value : m_value;
-    if (current) {
-        if (inRange(*current))
+    if (isOpen())
+        return tr("%1: “%2” can mean %3 or %4; write the one that is meant.")
+            .arg(m_name, typed, editText(m_kind, *m_read.value, m_wording),
+                 editText(m_kind, *m_read.other, m_wording));
+    if (const auto now = current()) {
+        if (inRange(*now))
             return {};
         return tr("%1: %2 is not allowed; allowed is %3.")
             .arg(m_name, m_typed ? typed : m_shown, rangeText());
@@ -134,9 +190,6 @@ QString QuantityEdit::problem() const
     if (!m_typed || m_read.problem == ReadProblem::Empty)
         return m_required ? tr("%1: a value is needed.").arg(m_name) : QString();
     switch (m_read.problem) {
-    case ReadProblem::Ambiguous:
-        return tr("%1: “%2” can be read in two ways; write it without signs between thousands.")
-            .arg(m_name, typed);
     case ReadProblem::OtherUnit: {
         const QString unit = unitText(m_kind, m_wording);
         return unit.isEmpty() ? tr("%1: “%2” has a unit that does not fit here.").arg(m_name, typed)
@@ -194,8 +247,8 @@ void QuantityEdit::focusInEvent(QFocusEvent* event)
 
 void QuantityEdit::focusOutEvent(QFocusEvent* event)
 {
-    if (m_typed && (m_read.value || m_read.problem == ReadProblem::Empty)) {
-        m_value = m_read.value;
+    if (m_typed && !isOpen() && (m_read.value || m_read.problem == ReadProblem::Empty)) {
+        m_value = current();
         m_typed = false;
         showValue();
         showValidity();

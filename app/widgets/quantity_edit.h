@@ -3,6 +3,7 @@
 // The field keeps the exact value it was given. Opening it, reading it, changing the units or the
 // language changes nothing; only words that the user really typed become a new value. What cannot
 // be read or is out of range is no value, and problem() says why, naming field, value and range.
+// What can be read in two ways is what is allowed of the two; where both are, problem() asks.
 #pragma once
 
 #include "app/words/quantity_words.h"
@@ -35,6 +36,8 @@ public:
     void setRange(double least, double most);
     /// Whole numbers only.
     void setWhole(bool whole);
+    /// Of a time: a number alone is minutes up to here, and seconds where it would be more.
+    void setMinutesUpTo(double most);
     /// An empty field is a problem; else it is simply no value.
     void setRequired(bool required);
 
@@ -46,6 +49,10 @@ public:
     [[nodiscard]] bool isValid() const { return problem().isEmpty(); }
     /// Why the words are no value, for the user; empty if all is well.
     [[nodiscard]] QString problem() const;
+    /// While what is typed could have meant something else: as what it is taken. Else empty.
+    [[nodiscard]] QString understood() const;
+    /// Both ways to read it are allowed: problem() asks which is meant.
+    [[nodiscard]] bool isOpen() const;
 
 signals:
     /// The user typed something else; the value may have become none.
@@ -61,12 +68,15 @@ private:
     void showValidity();
     [[nodiscard]] QString rangeText() const;
     [[nodiscard]] bool inRange(double value) const;
+    [[nodiscard]] bool couldBe(double value) const;
+    [[nodiscard]] std::optional<double> current() const;
 
     QuantityKind m_kind;
     QString m_name;
     Wording m_wording;
     double m_least = -std::numeric_limits<double>::infinity();
     double m_most = std::numeric_limits<double>::infinity();
+    double m_mostMinutes = std::numeric_limits<double>::infinity();
     bool m_required = false;
     bool m_whole = false;
 

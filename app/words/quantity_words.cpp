@@ -1,5 +1,6 @@
 #include "app/words/quantity_words.h"
 
+#include "app/words/number_reading.h"
 #include "app/words/number_text.h"
 
 #include <QRegularExpression>
@@ -24,42 +25,28 @@ bool oneOf(const QString& unit, std::initializer_list<const char*> names)
     return false;
 }
 
-// One number: digits of any script, a point or a comma before its decimals, no groups.
-ReadQuantity readNumber(const QString& text, const QLocale& locale)
+ReadQuantity quantityOf(const ReadNumber& number)
 {
-    QString plain;
-    int separators = 0;
-    qsizetype at = -1;
-    for (const QChar c : text) {
-        if (c.digitValue() >= 0) {
-            plain += QChar(u'0' + c.digitValue());
-        } else if (c == u'.' || c == u',' || c == QChar(0x066b)) {
-            ++separators;
-            at = plain.size();
-            plain += u'.';
-        } else if ((c == u'-' || c == u'+' || c == QChar(0x2212)) && plain.isEmpty()) {
-            plain += c == u'+' ? u'+' : u'-';
-        } else {
-            return {std::nullopt, ReadProblem::NotANumber};
-        }
-    }
-    if (separators > 1)
-        return {std::nullopt, ReadProblem::Ambiguous};
-    if (separators == 1) {
-        const QChar sign = text.contains(u',') ? u',' : u'.';
-        const QString whole = plain.left(at).remove(QRegularExpression(QStringLiteral("^[-+]")));
-        const bool couldBeGroup = plain.size() - at - 1 == 3 && !whole.isEmpty() &&
-                                  whole.size() <= 3 && !whole.startsWith(u'0');
-        if (couldBeGroup && locale.groupSeparator() == QString(sign))
-            return {std::nullopt, ReadProblem::Ambiguous};
-    }
-    QLocale c(QLocale::C);
-    c.setNumberOptions(QLocale::RejectGroupSeparator);
-    bool ok = false;
-    const double value = c.toDouble(plain, &ok);
-    if (!ok || !std::isfinite(value))
+    if (!number.value)
         return {std::nullopt, ReadProblem::NotANumber};
-    return {value, {}};
+    return {number.value, {}, number.other, number.open};
+}
+
+// The same in another unit: `change` of every reading; what is too large there is no number.
+template <class Change>
+ReadQuantity changed(ReadQuantity read, const Change& change)
+{
+    const auto finite = [&](double n) {
+        const double made = change(n);
+        return std::isfinite(made) ? std::optional(made) : std::nullopt;
+    };
+    read.value = finite(*read.value);
+    if (!read.value)
+        return {std::nullopt, ReadProblem::NotANumber};
+    if (read.other)
+        read.other = finite(*read.other);
+    read.open = read.open && read.other;
+    return read;
 }
 
 // "2⅓", "2 1/3", "1/3" as well as plain numbers.
@@ -81,12 +68,10 @@ ReadQuantity readCount(const QString& text, const QLocale& locale)
         const QString whole = text.chopped(1).trimmed();
         if (whole.isEmpty())
             return {part, {}};
-        ReadQuantity read = readNumber(whole, locale);
-        if (read.value)
-            *read.value += part;
-        return read;
+        const ReadQuantity read = quantityOf(readNumber(whole, locale));
+        return read.value ? changed(read, [part = part](double n) { return n + part; }) : read;
     }
-    return readNumber(text, locale);
+    return quantityOf(readNumber(text, locale));
 }
 
 ReadQuantity readTime(const QString& text, const QLocale& locale)
@@ -108,17 +93,26 @@ ReadQuantity readTime(const QString& text, const QLocale& locale)
     const auto match = single.match(text);
     if (!match.hasMatch())
         return {std::nullopt, ReadProblem::NotANumber};
-    ReadQuantity read = readNumber(match.captured(1).trimmed(), locale);
+    const ReadQuantity read = quantityOf(readNumber(match.captured(1).trimmed(), locale));
     if (!read.value)
         return read;
     const QString unit = match.captured(2);
-    if (oneOf(unit, {"", "min", "mins", "m", "minute", "minutes", "minuten", "'"}))
-        *read.value *= 60;
-    else if (oneOf(unit, {"h", "hour", "hours", "std"}))
-        *read.value *= 3600;
-    else if (!oneOf(unit, {"s", "sec", "secs", "sek", "second", "seconds", "\""}))
-        return {std::nullopt, ReadProblem::OtherUnit};
-    return read;
+    const auto times = [&](double seconds) {
+        return changed(read, [seconds](double n) { return n * seconds; });
+    };
+    if (unit.isEmpty()) {
+        ReadQuantity minutes = times(60);
+        if (!minutes.other) // a number alone is minutes, as long as it can be
+            minutes.other = read.value;
+        return minutes;
+    }
+    if (oneOf(unit, {"min", "mins", "m", "minute", "minutes", "minuten", "'"}))
+        return times(60);
+    if (oneOf(unit, {"h", "hour", "hours", "std"}))
+        return times(3600);
+    if (oneOf(unit, {"s", "sec", "secs", "sek", "second", "seconds", "\""}))
+        return read;
+    return {std::nullopt, ReadProblem::OtherUnit};
 }
 
 // The stored value of a number with its unit, or none for a unit that does not belong here.
@@ -183,20 +177,16 @@ ReadQuantity readQuantity(QuantityKind kind, const QString& typed, const Wording
         return readCount(text, wording.locale);
 
     qsizetype end = 0;
-    while (end < text.size() &&
-           (text[end].digitValue() >= 0 || QStringLiteral(".,-+−٫").contains(text[end])))
+    while (end < text.size() && belongsToNumber(text[end]))
         ++end;
-    const ReadQuantity number = readNumber(text.left(end), wording.locale);
+    const ReadQuantity number = quantityOf(readNumber(text.left(end), wording.locale));
     if (!number.value)
         return number;
     QString unit = text.mid(end).simplified().remove(u' ');
-    if (!unit.isEmpty() && (unit[0].digitValue() >= 0)) // "1 500": a space as a group sign
-        return {std::nullopt, ReadProblem::Ambiguous};
     unit.remove(u'.');
-    const auto value = stored(kind, *number.value, unit, wording.units);
-    if (!value)
+    if (!stored(kind, *number.value, unit, wording.units))
         return {std::nullopt, ReadProblem::OtherUnit};
-    return {value, {}};
+    return changed(number, [&](double n) { return *stored(kind, n, unit, wording.units); });
 }
 
 QuantityKind quantityKind(const formulary::FieldDescription& is)

@@ -1,8 +1,9 @@
 // Quantities as people type them and as a field shows them.
 //
-// Reading is generous where the meaning is certain ("20,5", "20.5 C", "68F", "600ml", "20 fl oz",
-// "9:30", "9.5 min", "2 1/3") and refuses where it is not: "1.500" means fifteen hundred to some
-// and one and a half to others. A number without a unit is in the user's unit.
+// Reading is generous: "20,5", "20.5 C", "68F", "600ml", "20 fl oz", "1,000 ml", "9:30",
+// "9.5 min", "2 1/3". A number without a unit is in the user's unit. "1.500" means fifteen hundred
+// to some and one and a half to others: both are told, and a field that knows its range chooses, or
+// asks. Whatever the program shows is read as what it shows.
 #pragma once
 
 #include "app/words/units.h"
@@ -29,9 +30,12 @@ enum class QuantityKind {
 enum class ReadProblem {
     Empty,
     NotANumber,
-    Ambiguous, ///< could be a group or a decimal sign
     OtherUnit, ///< a unit that does not belong here
 };
+
+/// No film takes longer to clear (common practice, no source): where a clearing time is asked for,
+/// a number alone that would be more minutes than these is seconds.
+inline constexpr double kMostClearingSeconds = 15 * 60;
 
 /// What a field of the journal is for, by its unit; a number of pieces is a count.
 QuantityKind quantityKind(const formulary::FieldDescription& is);
@@ -39,6 +43,10 @@ QuantityKind quantityKind(const formulary::FieldDescription& is);
 struct ReadQuantity {
     std::optional<double> value;              ///< in the stored unit
     ReadProblem problem = ReadProblem::Empty; ///< when there is no value
+    /// What it is where `value` cannot be: decimals for thousands and the other way round, and
+    /// seconds for a time that is a number alone.
+    std::optional<double> other = {};
+    bool open = false; ///< `other` is meant as readily as `value`: where both can be, ask
 };
 
 ReadQuantity readQuantity(QuantityKind kind, const QString& text, const Wording& wording);

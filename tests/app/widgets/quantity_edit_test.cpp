@@ -116,8 +116,8 @@ TEST(QuantityEdit, SaysWhatIsWrong)
     EXPECT_EQ(form.edit->problem().toStdString(),
               "Volume used: 1200 is not allowed; allowed is from 0 ml to 1000 ml.");
     form.type(QStringLiteral("1.200"));
-    EXPECT_FALSE(form.edit->value());
-    EXPECT_TRUE(form.edit->problem().contains(QStringLiteral("two ways")));
+    EXPECT_FALSE(form.edit->value()) << "thousands, as one writes them there";
+    EXPECT_TRUE(form.edit->problem().contains(QStringLiteral("1.200 is not allowed")));
     form.type(QStringLiteral("abc"));
     EXPECT_TRUE(form.edit->problem().contains(QStringLiteral("abc")));
     EXPECT_TRUE(form.edit->property("invalid").toBool());
@@ -126,6 +126,88 @@ TEST(QuantityEdit, SaysWhatIsWrong)
     form.type(QStringLiteral("600"));
     EXPECT_TRUE(form.edit->isValid());
     EXPECT_FALSE(form.edit->property("invalid").toBool());
+}
+
+TEST(QuantityEdit, TakesThousandsAsTheyAreShown)
+{
+    Form form(QuantityKind::Volume, {{}, kBritish});
+    form.edit->setRange(0, 100'000);
+    form.type(QStringLiteral("1,000 ml"));
+    EXPECT_EQ(form.edit->value(), 1000);
+    EXPECT_EQ(form.edit->understood().toStdString(), "Read as 1000 ml.");
+    form.other->setFocus();
+    EXPECT_EQ(form.edit->text(), QStringLiteral("1000 ml")) << "as it was understood";
+    EXPECT_TRUE(form.edit->understood().isEmpty());
+    form.type(QStringLiteral("1000"));
+    EXPECT_TRUE(form.edit->understood().isEmpty()) << "nothing else could be meant";
+}
+
+TEST(QuantityEdit, AsksWhichOfTwoReadingsIsMeant)
+{
+    Form form(QuantityKind::Volume, {{}, kBritish});
+    form.edit->setRange(0, 100'000);
+    form.type(QStringLiteral("1.000"));
+    EXPECT_TRUE(form.edit->isOpen());
+    EXPECT_FALSE(form.edit->value()) << "1 ml was mixed so";
+    EXPECT_EQ(form.edit->problem().toStdString(),
+              "Volume used: “1.000” can mean 1 ml or 1000 ml; write the one that is meant.");
+    form.other->setFocus();
+    EXPECT_EQ(form.edit->text(), QStringLiteral("1.000")) << "it stays to be mended";
+    EXPECT_FALSE(form.edit->isValid());
+    // What only one of them allows is not asked.
+    form.edit->setRange(10, 100'000);
+    EXPECT_EQ(form.edit->value(), 1000);
+    EXPECT_EQ(form.edit->understood().toStdString(), "Read as 1000 ml.");
+    form.edit->setRange(0, 100);
+    EXPECT_EQ(form.edit->value(), 1);
+    form.edit->setRange(10, 100);
+    EXPECT_FALSE(form.edit->value());
+    EXPECT_TRUE(form.edit->problem().contains(QStringLiteral("not allowed")));
+
+    QuantityEdit warm(QuantityKind::Temperature, QStringLiteral("Temperature"), {{}, kBritish});
+    warm.setRange(0, 45);
+    QTest::keyClicks(&warm, QStringLiteral("20.125"));
+    EXPECT_EQ(warm.value(), 20.125) << "no bath has twenty thousand degrees";
+    EXPECT_TRUE(warm.understood().isEmpty());
+}
+
+TEST(QuantityEdit, TakesSecondsWhereMinutesCannotBe)
+{
+    Form form(QuantityKind::Time, {{}, kBritish});
+    form.edit->setRange(1, 7200);
+    form.type(QStringLiteral("45"));
+    EXPECT_EQ(form.edit->value(), 45 * 60);
+    form.edit->setMinutesUpTo(kMostClearingSeconds);
+    EXPECT_EQ(form.edit->value(), 45);
+    EXPECT_EQ(form.edit->understood().toStdString(), "Read as 0:45.");
+    form.other->setFocus();
+    EXPECT_EQ(form.edit->text(), QStringLiteral("0:45"));
+    form.type(QStringLiteral("5"));
+    EXPECT_EQ(form.edit->value(), 300);
+    EXPECT_TRUE(form.edit->understood().isEmpty());
+    for (const char* text : {"45 min", "45:00"}) {
+        form.type(QString::fromUtf8(text));
+        EXPECT_EQ(form.edit->value(), 45 * 60) << text << ", as it was written";
+    }
+    form.edit->setMinutesUpTo(1e9);
+    form.type(QStringLiteral("600"));
+    EXPECT_EQ(form.edit->value(), 600) << "600 minutes are out of range";
+}
+
+TEST(QuantityEdit, DoesNotAllowWhatItRefuses)
+{
+    Form form(QuantityKind::Number, {{}, kBritish});
+    const auto allowed = [&](double least, double most) {
+        form.edit->setRange(least, most);
+        return form.edit->problem().section(QStringLiteral("allowed is "), -1).toStdString();
+    };
+    form.type(QStringLiteral("0"));
+    const double little = std::numeric_limits<double>::min();
+    EXPECT_EQ(allowed(little, 10), "more than 0, at most 10.");
+    EXPECT_EQ(allowed(little / 30, 10), "more than 0, at most 10.") << "the same in months";
+    EXPECT_EQ(allowed(little, std::numeric_limits<double>::infinity()), "more than 0.");
+    EXPECT_EQ(allowed(0.001, 10), "from 0.001 to 10.") << "shown as nothing, it would be allowed";
+    EXPECT_EQ(allowed(0.1, 10), "from 0.1 to 10.");
 }
 
 TEST(QuantityEdit, EmptyIsNoValueAndAProblemOnlyWhereNeeded)

@@ -1,5 +1,7 @@
 #include "app/words/quantity_words.h"
 
+#include "app/words/number_text.h"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -56,16 +58,53 @@ TEST(QuantityWords, ReadsVolumes)
     EXPECT_DOUBLE_EQ(read(Volume, "20 fl. oz."), 20 * 29.5735295625);
 }
 
-TEST(QuantityWords, RefusesWhatCanBeReadTwoWays)
+TEST(QuantityWords, ReadsThousandsAsTheLocaleWritesThem)
 {
-    EXPECT_EQ(problem(Volume, "1.500", kMetricGerman), ReadProblem::Ambiguous);
-    EXPECT_EQ(problem(Volume, "1,500"), ReadProblem::Ambiguous);
-    EXPECT_EQ(problem(Volume, "1,500,000"), ReadProblem::Ambiguous);
-    EXPECT_EQ(problem(Volume, "1.500,5", kMetricGerman), ReadProblem::Ambiguous);
-    EXPECT_EQ(problem(Volume, "1 500"), ReadProblem::Ambiguous);
-    EXPECT_DOUBLE_EQ(read(Volume, "1.500"), 1.5) << "a point is never a group sign there";
-    EXPECT_DOUBLE_EQ(read(Volume, "0,500"), 0.5) << "no group begins with nought";
+    EXPECT_DOUBLE_EQ(read(Volume, "1,000 ml"), 1000);
+    EXPECT_DOUBLE_EQ(read(Volume, "1.000 ml", kMetricGerman), 1000);
+    EXPECT_DOUBLE_EQ(read(Volume, "1,500"), 1500);
+    EXPECT_DOUBLE_EQ(read(Volume, "1.500,5", kMetricGerman), 1500.5);
+    EXPECT_DOUBLE_EQ(read(Volume, "1 500"), 1500);
+    EXPECT_DOUBLE_EQ(read(Volume, "1’500 ml"), 1500);
+    EXPECT_DOUBLE_EQ(read(Volume, "0,500"), 0.5) << "no thousands begin with nought";
     EXPECT_DOUBLE_EQ(read(Volume, "1500", kMetricGerman), 1500);
+    // Two signs, or one twice, leave no doubt, whatever the locale.
+    for (const Wording& wording : {kMetric, kMetricGerman, kUs}) {
+        EXPECT_DOUBLE_EQ(read(Volume, "1,500,000 ml", wording), 1'500'000);
+        EXPECT_DOUBLE_EQ(read(Volume, "1.500.000 ml", wording), 1'500'000);
+        EXPECT_DOUBLE_EQ(read(Volume, "1.500,25 ml", wording), 1500.25);
+        EXPECT_DOUBLE_EQ(read(Volume, "1,500.25 ml", wording), 1500.25);
+    }
+    for (const char* text : {"1,50,000", "1.500.00", "1500,000,5", "1,", "1 50", "1,500 000"})
+        EXPECT_FALSE(readQuantity(Volume, QString::fromUtf8(text), kUs).open) << text;
+    for (const char* text : {"1,50,000", "1.500.00", "1500,000,5", "1 50", "1,500 000"})
+        EXPECT_FALSE(readQuantity(Volume, QString::fromUtf8(text), kMetric).value) << text;
+}
+
+TEST(QuantityWords, TellsBothWaysWhereASignCanMeanEither)
+{
+    const auto sure = readQuantity(Volume, QStringLiteral("1,500"), kMetric);
+    EXPECT_EQ(sure.other, 1.5);
+    EXPECT_FALSE(sure.open) << "so the locale writes thousands";
+    const auto open = readQuantity(Volume, QStringLiteral("1.500 l"), kMetric);
+    EXPECT_EQ(open.value, 1500);
+    EXPECT_EQ(open.other, 1'500'000);
+    EXPECT_TRUE(open.open);
+    EXPECT_TRUE(readQuantity(Volume, QStringLiteral("1,500"), kMetricGerman).open);
+    for (const char* text : {"1.5", "1.50", "1.5000", "1234.500", "0.500", ".500", "1500"}) {
+        const auto one = readQuantity(Volume, QString::fromUtf8(text), kMetric);
+        EXPECT_TRUE(one.value && !one.other && !one.open) << text;
+    }
+}
+
+TEST(QuantityWords, ATimeThatIsANumberAloneCanBeSecondsToo)
+{
+    const auto alone = readQuantity(Time, QStringLiteral("45"), kMetric);
+    EXPECT_EQ(alone.value, 45 * 60);
+    EXPECT_EQ(alone.other, 45);
+    EXPECT_FALSE(alone.open) << "minutes, as long as they can be";
+    for (const char* text : {"45 min", "45 s", "0:45", "45:00"})
+        EXPECT_FALSE(readQuantity(Time, QString::fromUtf8(text), kMetric).other) << text;
 }
 
 TEST(QuantityWords, ReadsTimes)
@@ -111,7 +150,8 @@ TEST(QuantityWords, RefusesNonsense)
 
 TEST(QuantityWords, UnderstandsWhatItWrites)
 {
-    for (const Wording& wording : {kMetric, kMetricGerman, kUs}) {
+    const Wording egyptian{kUs.units, QLocale(QLocale::Arabic, QLocale::Egypt)};
+    for (const Wording& wording : {kMetric, kMetricGerman, kUs, egyptian}) {
         for (const QuantityKind kind : {Volume, Temperature, Time, Area, Count, Number, Hours}) {
             for (const double value : {0.0, 0.5, 1.0, 18.0, 20.5, 600.0, 1030.0, 12345.0}) {
                 const QString text = editText(kind, value, wording);
@@ -119,6 +159,17 @@ TEST(QuantityWords, UnderstandsWhatItWrites)
                 ASSERT_TRUE(again.value) << text.toStdString();
                 EXPECT_EQ(editText(kind, *again.value, wording), text);
             }
+        }
+        // And what stands on pages and cards, with signs between thousands.
+        for (const double value : {0.4, 9.5, 600.0, 1000.0, 1500.0, 29574.0, 1'234'567.0}) {
+            const QString volume = volumeText(ullage::chemistry::Millilitres(value), wording);
+            const auto again = readQuantity(Volume, volume, wording);
+            ASSERT_TRUE(again.value && !again.open) << volume.toStdString();
+            EXPECT_EQ(volumeText(ullage::chemistry::Millilitres(*again.value), wording), volume);
+            const QString films = filmCountText(value, wording.locale);
+            const auto count = readQuantity(Count, films, wording);
+            ASSERT_TRUE(count.value && !count.open) << films.toStdString();
+            EXPECT_EQ(filmCountText(*count.value, wording.locale), films);
         }
     }
 }
