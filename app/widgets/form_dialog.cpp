@@ -1,9 +1,11 @@
 #include "app/widgets/form_dialog.h"
 
 #include "app/widgets/dialog_parts.h"
+#include "app/widgets/entered_state.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/scroll_room.h"
+#include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 
@@ -13,6 +15,13 @@
 
 namespace ullage::app
 {
+
+namespace
+{
+
+constexpr int kLowestOpen = 56; // of the body once the dialog is open: a field with its label
+
+} // namespace
 
 FormDialog::FormDialog(const Wording& wording, const QString& title, QWidget* parent)
     : QDialog(parent), m_wording(wording), m_body(new QVBoxLayout), m_refusal(newProblemLine(this))
@@ -28,7 +37,11 @@ FormDialog::FormDialog(const Wording& wording, const QString& title, QWidget* pa
     content->setLayout(m_body);
     m_body->setContentsMargins(0, 0, 0, 0);
     m_body->setSpacing(Space::kGap);
-    whole->addWidget(new ScrollRoom(content, this), 1);
+    m_room = new ScrollRoom(content, this);
+    whole->addWidget(m_room, 1);
+    // Its room is always there: a refusal does not make the dialog larger.
+    m_refusal->setMinimumHeight(m_refusal->fontMetrics().height());
+    m_refusal->show();
     whole->addWidget(m_refusal);
 
     auto* buttons = new QDialogButtonBox(this);
@@ -38,7 +51,7 @@ FormDialog::FormDialog(const Wording& wording, const QString& title, QWidget* pa
     back->setAutoDefault(false);
     setButtonLook(m_do, ButtonLook::Primary);
     connect(buttons, &QDialogButtonBox::accepted, this, &FormDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(buttons, &QDialogButtonBox::rejected, this, &FormDialog::reject);
     whole->addWidget(buttons);
 }
 
@@ -50,7 +63,7 @@ void FormDialog::setDeed(const QString& text, bool danger)
 
 QString FormDialog::refusal() const { return m_refusal->text(); }
 
-void FormDialog::setRefusal(const QString& why) { showIn(*m_refusal, why); }
+void FormDialog::setRefusal(const QString& why) { m_refusal->setText(why); }
 
 void FormDialog::clearProblems() { setRefusal({}); }
 
@@ -66,6 +79,24 @@ void FormDialog::accept()
         return;
     }
     QDialog::accept();
+}
+
+void FormDialog::showEvent(QShowEvent* event)
+{
+    QDialog::showEvent(event);
+    if (m_atFirst)
+        return;
+    m_atFirst = enteredIn(*this);
+    // What is said of a field while one types scrolls in the room that there is.
+    m_room->setLowest(kLowestOpen);
+    orderTabs(*this);
+}
+
+void FormDialog::reject()
+{
+    if (m_atFirst && enteredIn(*this) != *m_atFirst && !letsGoOf(*this, windowTitle()))
+        return;
+    QDialog::reject();
 }
 
 QLabel* newProblemLine(QWidget* parent)

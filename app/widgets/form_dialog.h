@@ -1,5 +1,6 @@
 // What every dialog that enters something has in common: its heading, what is wrong in one line
-// above the buttons, one button that does it, and Cancel, which Esc is too.
+// above the buttons, one button that does it, and Cancel, which Esc is too. What was filled in is
+// not lost by that without being asked.
 //
 // A dialog holds no rules. What is refused is said while it stays open with everything typed.
 #pragma once
@@ -10,12 +11,18 @@
 #include "app/words/units.h"
 #include "core/chemistry/result.h"
 
+#include <QStringList>
+
+#include <optional>
+
 class QLabel;
 class QPushButton;
 class QVBoxLayout;
 
 namespace ullage::app
 {
+
+class ScrollRoom;
 
 class FormDialog : public QDialog
 {
@@ -24,6 +31,8 @@ class FormDialog : public QDialog
 public:
     /// Enters it and closes; if it is refused, says why and stays. Checks fieldsAreFine() first.
     void accept() override;
+    /// Closes; where something was filled in, asks first.
+    void reject() override;
     /// The line above the buttons; empty if nothing is wrong.
     [[nodiscard]] QString refusal() const;
     /// The button that does it.
@@ -48,9 +57,13 @@ protected:
 
     [[nodiscard]] const Wording& wording() const { return m_wording; }
 
+    void showEvent(QShowEvent* event) override;
+
 private:
     Wording m_wording;
+    std::optional<QStringList> m_atFirst; ///< what stood in the fields when it was opened
     QVBoxLayout* m_body;
+    ScrollRoom* m_room;
     QLabel* m_refusal;
     QPushButton* m_do;
 };

@@ -20,7 +20,7 @@ constexpr int kLowest = 120; // a field with its label and what is wrong with it
 
 } // namespace
 
-ScrollRoom::ScrollRoom(QWidget* content, QWidget* parent) : QScrollArea(parent)
+ScrollRoom::ScrollRoom(QWidget* content, QWidget* parent) : QScrollArea(parent), m_lowest(kLowest)
 {
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::NoFocus); // the keys belong to what is in it
@@ -57,7 +57,13 @@ QSize ScrollRoom::sizeHint() const
 QSize ScrollRoom::minimumSizeHint() const
 {
     const QSize wanted = sizeHint();
-    return {std::min(kNarrowest, wanted.width()), std::min(kLowest, wanted.height())};
+    return {std::min(kNarrowest, wanted.width()), std::min(m_lowest, wanted.height())};
+}
+
+void ScrollRoom::setLowest(int height)
+{
+    m_lowest = height;
+    updateGeometry();
 }
 
 void ScrollRoom::reveal(QWidget& within)

@@ -18,6 +18,8 @@ public:
     /// As large as what is in it.
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+    /// How low it can be made, whatever is in it.
+    void setLowest(int height);
     /// Scrolls, if need be, until the widget within can be seen.
     void reveal(QWidget& within);
 
@@ -31,6 +33,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    int m_lowest;
     bool m_fitting = false;
 };
 

@@ -17,7 +17,9 @@ void collect(QLayout* layout, Stops& stops);
 
 void collect(QWidget* widget, Stops& stops)
 {
-    if (widget->focusPolicy() & Qt::TabFocus)
+    // Who hands the keys on to a part is no stop, its parts are.
+    const bool handsOn = widget->focusProxy() && widget->isAncestorOf(widget->focusProxy());
+    if ((widget->focusPolicy() & Qt::TabFocus) && !(handsOn && widget->layout()))
         stops.push_back(widget);
     else if (auto* scroll = qobject_cast<QScrollArea*>(widget); scroll && scroll->widget())
         collect(scroll->widget(), stops);

@@ -2,6 +2,7 @@
 
 #include "app/bench/tank_edit.h"
 #include "app/bench/template_dialog.h"
+#include "app/daybook/correct_dialog.h"
 #include "app/daybook/forgotten_dialog.h"
 #include "app/daybook/take_back_dialog.h"
 #include "app/dialogs/happening_dialog.h"
@@ -23,10 +24,13 @@
 #include "app/window/copies_dialog.h"
 #include "app/window/findings_dialog.h"
 #include "app/window/salvage_dialog.h"
+#include "app/words/event_words.h"
 
 #include <QApplication>
 #include <QComboBox>
 #include <QTimer>
+
+#include <set>
 
 namespace ullage::app
 {
@@ -67,6 +71,23 @@ const Bottle* ofRole(Session& session, formulary::Role role)
             return &bottle;
     }
     return nullptr;
+}
+
+// One entry of every kind that can be corrected.
+void seeCorrections(const DialogContext& context, const SeenScreen& seen)
+{
+    std::set<std::size_t> kinds;
+    for (const Bottle& bottle : context.session.bottles()) {
+        const auto events = context.session.book().events(bottle.batch.id);
+        if (!events)
+            continue;
+        for (const ledger::Event& event : *events) {
+            if (!canCorrect(event) || !kinds.insert(event.what.index()).second)
+                continue;
+            CorrectDialog dialog(context, eventKindName(event), {event});
+            show(dialog, QStringLiteral("correct-%1").arg(event.what.index()), seen);
+        }
+    }
 }
 
 void seeDeeds(const DialogContext& context, const SeenScreen& seen)
@@ -124,6 +145,7 @@ void seeDeeds(const DialogContext& context, const SeenScreen& seen)
                               {{events->back().id, developer.batch.id}}, false);
         show(dialog, QStringLiteral("take-back"), seen);
     }
+    seeCorrections(context, seen);
 }
 
 void seeFilms(const DialogContext& context, const SeenScreen& seen)

@@ -1,0 +1,62 @@
+#include "app/widgets/entered_state.h"
+
+#include "app/widgets/prompts.h"
+
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QCoreApplication>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPlainTextEdit>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct EnteredState {
+    Q_DECLARE_TR_FUNCTIONS(EnteredState)
+};
+
+void add(QStringList& state, const QWidget& field)
+{
+    if (const auto* line = qobject_cast<const QLineEdit*>(&field)) { // those within boxes too
+        if (!line->isReadOnly())
+            state << line->text();
+    } else if (const auto* words = qobject_cast<const QPlainTextEdit*>(&field)) {
+        if (!words->isReadOnly())
+            state << words->toPlainText();
+    } else if (const auto* box = qobject_cast<const QComboBox*>(&field)) {
+        state << QString::number(box->currentIndex()) + u' ' + box->currentText();
+    } else if (const auto* button = qobject_cast<const QAbstractButton*>(&field)) {
+        if (button->isCheckable())
+            state << QString::number(button->isChecked());
+    } else if (const auto* list = qobject_cast<const QListWidget*>(&field)) {
+        for (int row = 0; row < list->count(); ++row)
+            state << list->item(row)->text() + QString::number(list->item(row)->checkState());
+    }
+}
+
+} // namespace
+
+QStringList enteredIn(const QWidget& within)
+{
+    QStringList state;
+    for (const QWidget* field : within.findChildren<QWidget*>()) {
+        if (field->isVisibleTo(&within))
+            add(state, *field);
+    }
+    return state;
+}
+
+bool letsGoOf(QWidget& form, const QString& title)
+{
+    return prompts().confirm(&form, {.title = title,
+                                     .text = EnteredState::tr("Close it without entering this?"),
+                                     .detail = EnteredState::tr("What was filled in is lost."),
+                                     .yes = EnteredState::tr("Close it"),
+                                     .danger = true});
+}
+
+} // namespace ullage::app
