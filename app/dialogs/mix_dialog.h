@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/dialogs/deed_dialog.h"
+#include "app/dialogs/volume_question.h"
 #include "app/widgets/vessel_fields.h"
 #include "core/ledger/mix_preview.h"
 
@@ -75,6 +76,7 @@ private:
     QStringList m_taken; ///< names of all batches
     bool m_volumeTyped = false;
     bool m_nameTyped = false;
+    VolumeQuestion m_littleQuestion;
     QString m_mixed;
 };
 

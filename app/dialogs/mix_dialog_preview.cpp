@@ -94,7 +94,10 @@ bool MixDialog::restIsFine()
         showProblem(QStringLiteral("name"), tr("Name of the new bottle: a name is needed."));
         return false;
     }
-    return !m_found->isChecked() || m_foundForm->isFine(moment());
+    if (m_found->isChecked() && !m_foundForm->isFine(moment()))
+        return false;
+    return m_littleQuestion.sure(this, chemistry::Millilitres(*m_volume->value()), *vessel(),
+                                 wording());
 }
 
 ledger::NewBatch MixDialog::newBatch(const std::string& vessel) const

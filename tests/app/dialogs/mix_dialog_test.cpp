@@ -1,6 +1,7 @@
 #include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/widgets/caution_box.h"
+#include "app/widgets/prompts.h"
 #include "app/words/cautions.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
@@ -282,6 +283,78 @@ TEST(BottleChoice, usualVolumes)
     EXPECT_DOUBLE_EQ(usual(520), 500);
     EXPECT_DOUBLE_EQ(usual(5300), 5250);
     EXPECT_DOUBLE_EQ(usual(120), 120);
+}
+
+// "1.000" was mixed as 1 ml, without a word.
+TEST(MixDialog, asksOnceWhetherABottleIsToStandAllButEmpty)
+{
+    Desk desk;
+    ScriptedPrompts asked;
+    const PromptsInForce inForce(asked);
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    const auto volume = [&] { return named<QLineEdit>(dialog, "Volume mixed"); };
+    type(dialog, "Volume mixed", "1.000");
+    EXPECT_EQ(dialog.problemOf("volume_ml").toStdString(),
+              "Volume mixed: “1.000” can mean 1 ml or 1000 ml; write the one that is meant.")
+        << "said at once";
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(asked.asked().isEmpty());
+    EXPECT_EQ(volume()->text(), "1.000") << "what was typed stays";
+
+    const QByteArray before = desk.journal();
+    type(dialog, "Volume mixed", "90 ml");
+    dialog.accept();
+    ASSERT_EQ(asked.asked().size(), 1);
+    EXPECT_TRUE(asked.asked().front().contains("90")) << asked.asked().front().toStdString();
+    EXPECT_TRUE(dialog.isVisible()) << "not like that";
+    EXPECT_EQ(desk.journal(), before);
+    asked.answer(true);
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible());
+    EXPECT_DOUBLE_EQ(desk.session().bottle(dialog.mixed())->batch.volume.value(), 90);
+
+    MixDialog enough(contextOf(desk));
+    enough.show();
+    type(enough, "Volume mixed", "1,000 ml");
+    EXPECT_EQ(enough.problemOf("volume_ml"), "Read as 1000 ml.") << "as it was understood";
+    enough.accept();
+    EXPECT_FALSE(enough.isVisible()) << enough.problemOf("volume_ml").toStdString();
+    EXPECT_EQ(asked.asked().size(), 2) << "only where it is little";
+}
+
+TEST(MixDialog, isNotClosedOverWhatWasFilledInWithoutAsking)
+{
+    Desk desk;
+    ScriptedPrompts asked;
+    const PromptsInForce inForce(asked);
+    MixDialog dialog(contextOf(desk));
+    dialog.show();
+    dialog.reject();
+    EXPECT_FALSE(dialog.isVisible()) << "nothing was changed";
+    EXPECT_TRUE(asked.asked().isEmpty());
+
+    MixDialog filled(contextOf(desk));
+    filled.show();
+    const QString name = named<QLineEdit>(filled, "Name on the label")->text();
+    type(filled, "Name on the label", "Evening course");
+    QTest::keyClick(&filled, Qt::Key_Escape);
+    EXPECT_TRUE(filled.isVisible());
+    EXPECT_EQ(asked.asked().size(), 1);
+    EXPECT_EQ(named<QLineEdit>(filled, "Name on the label")->text(), "Evening course");
+    asked.answer(true);
+    filled.close(); // by the window's frame, which is no other way out
+    EXPECT_FALSE(filled.isVisible());
+    EXPECT_EQ(asked.asked().size(), 2);
+
+    MixDialog back(contextOf(desk));
+    back.show();
+    type(back, "Name on the label", "Evening course");
+    type(back, "Name on the label", name);
+    back.reject();
+    EXPECT_FALSE(back.isVisible()) << "changed back is not changed";
+    EXPECT_EQ(asked.asked().size(), 2);
 }
 
 } // namespace ullage::app
