@@ -1,0 +1,224 @@
+// Corrections as a person makes them: from the entry in the Day book, with what follows beside it.
+#include "tests/app/daybook/day_driver.h"
+
+#include "app/daybook/correct_dialog.h"
+#include "app/daybook/take_back_dialog.h"
+
+#include <QLabel>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+using chemistry::Millilitres;
+
+class CorrectDialogTest : public testing::Test
+{
+protected:
+    CorrectDialogTest()
+    {
+        desk.pass(-30);
+        mixed = desk.now();
+        dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+        fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
+        desk.pass(10);
+    }
+
+    void run(double films)
+    {
+        const auto done = desk.session().doing([&](ledger::Book& book) {
+            return book.process({.load = {.films = {{"120", films}}},
+                                 .baths = {{dev, {}, {}, false, {}}, {fix, {}, {}, false, {}}}},
+                                desk.now());
+        });
+        ASSERT_TRUE(done);
+    }
+    ledger::Batch batch(const std::string& id)
+    {
+        const auto found = desk.session().book().batch(id, desk.now());
+        EXPECT_TRUE(found);
+        return found ? *found : ledger::Batch();
+    }
+    // The dialog of the entry that is shown so.
+    CorrectDialog* correcting(PageOn& on, const QString& title)
+    {
+        on.choose(title);
+        on.page.correct();
+        return on.dialog<CorrectDialog>();
+    }
+    static QString follows(const DeedDialog& dialog) { return dialog.consequences().join('|'); }
+    // A refusal that can be understood: no id stands in it.
+    static void expectSaid(const QString& problem, const QString& about)
+    {
+        EXPECT_TRUE(problem.contains(about)) << problem.toStdString();
+        EXPECT_FALSE(problem.contains("id-")) << problem.toStdString();
+        EXPECT_FALSE(problem.contains("would-")) << problem.toStdString();
+    }
+
+    Desk desk;
+    chemistry::Instant mixed;
+    std::string dev;
+    std::string fix;
+};
+
+} // namespace
+
+// The entry "dissolved", made by the dialog itself, once stood in the way.
+TEST_F(CorrectDialogTest, AWrongMixingDateIsPutRightInOneActionAndUndoneAsOne)
+{
+    run(2);
+    PageOn on(desk);
+    auto* dialog = correcting(on, "Mixed, Dev 1");
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(named<QLineEdit>(*dialog, "Name")->text(), "Dev 1") << "as it was entered";
+    EXPECT_EQ(named<QLineEdit>(*dialog, "Volume")->text(), "1000 ml");
+    const auto earlier = mixed - std::chrono::hours(24 * 20);
+    setMoment(*dialog, earlier);
+    waitFor([&] { return follows(*dialog).contains("→"); });
+    EXPECT_TRUE(follows(*dialog).contains("Dev 1")) << follows(*dialog).toStdString();
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    on.settle();
+    EXPECT_EQ(batch(dev).mixedAt, earlier);
+    EXPECT_TRUE(batch(dev).dissolved) << "what was entered with it came along";
+    EXPECT_EQ(batch(dev).loads.size(), 1U) << "what came later stays";
+    EXPECT_EQ(batch(dev).vessel->id, "starter-glass-1000");
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(batch(dev).mixedAt, mixed);
+    EXPECT_TRUE(batch(dev).dissolved);
+    ASSERT_TRUE(desk.session().redo());
+    EXPECT_EQ(batch(dev).mixedAt, earlier);
+}
+
+TEST_F(CorrectDialogTest, WhatIsNotChangedKeepsItsMoment)
+{
+    desk.passMinutes(1);
+    const auto at = desk.now() + std::chrono::seconds(41);
+    desk.record(dev, ledger::Noted{"cloudy"});
+    PageOn on(desk);
+    auto* dialog = correcting(on, "Mixed, Dev 1");
+    ASSERT_NE(dialog, nullptr);
+    type(*dialog, "Name", "Dev A");
+    type(*dialog, "Why, if you like", "the label says so");
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    EXPECT_EQ(batch(dev).name, "Dev A");
+    EXPECT_EQ(batch(dev).mixedAt, mixed);
+    EXPECT_LT(batch(dev).mixedAt, at);
+    EXPECT_TRUE(desk.journal().contains("the label says so"));
+}
+
+TEST_F(CorrectDialogTest, ARunIsCorrectedInAllItsBaths)
+{
+    run(2);
+    PageOn on(desk);
+    auto* dialog = correcting(on, "Run · 2 × 120");
+    ASSERT_NE(dialog, nullptr);
+    type(*dialog, "How many, 120", "3");
+    type(*dialog, "Volume lost in each", "15");
+    waitFor([&] { return follows(*dialog).contains("6¾ films"); });
+    EXPECT_TRUE(follows(*dialog).contains("Fix 1")) << follows(*dialog).toStdString();
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    for (const std::string& bath : {dev, fix}) {
+        EXPECT_DOUBLE_EQ(batch(bath).filmsDone.value(), 3) << bath;
+        EXPECT_DOUBLE_EQ(batch(bath).volume.value(), 985) << bath;
+        EXPECT_EQ(batch(bath).loads.size(), 1U) << bath;
+    }
+    waitFor([&] { return on.shown().contains("Run · 3 × 120"); });
+    EXPECT_TRUE(on.shown().contains("Run · 3 × 120")) << on.shown().join('|').toStdString();
+    ASSERT_TRUE(desk.session().undo());
+    for (const std::string& bath : {dev, fix}) {
+        EXPECT_DOUBLE_EQ(batch(bath).filmsDone.value(), 2) << bath;
+        EXPECT_DOUBLE_EQ(batch(bath).volume.value(), 1000) << bath;
+    }
+}
+
+TEST_F(CorrectDialogTest, ATestIsEnteredAnewAsItWasReadIn)
+{
+    desk.record(fix, ledger::ClearingTested{chemistry::Seconds(45), chemistry::Celsius(20)});
+    PageOn on(desk);
+    on.page.list()->setCurrentIndex(on.page.model()->index(1));
+    const QString title = on.page.model()->index(1).data().toString();
+    auto* dialog = correcting(on, title);
+    ASSERT_NE(dialog, nullptr) << title.toStdString();
+    EXPECT_EQ(named<QLineEdit>(*dialog, "Cleared after (m:ss)")->text(), "0:45");
+    type(*dialog, "Cleared after (m:ss)", "54");
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    ASSERT_EQ(batch(fix).tests.size(), 1U);
+    EXPECT_DOUBLE_EQ(batch(fix).tests.front().time.value(), 54);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_DOUBLE_EQ(batch(fix).tests.front().time.value(), 45);
+}
+
+TEST_F(CorrectDialogTest, TheOtherHalfOfAFillingGoesAlong)
+{
+    const auto poured = desk.session().doing([&](ledger::Book& book) {
+        ledger::NewBatch part{"starter-mq-borax", "starter-pp-1000", Millilitres(300), "Dev 1b"};
+        part.from = dev;
+        return book.mix(part, {desk.now(), {}});
+    });
+    ASSERT_TRUE(poured);
+    PageOn on(desk);
+    auto* dialog = correcting(on, "Mixed, Dev 1b");
+    ASSERT_NE(dialog, nullptr);
+    type(*dialog, "Volume", "400");
+    waitFor([&] { return follows(*dialog).contains("600"); });
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    EXPECT_DOUBLE_EQ(batch(*poured).volume.value(), 400);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 600);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_DOUBLE_EQ(batch(*poured).volume.value(), 300);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 700);
+}
+
+TEST_F(CorrectDialogTest, WhatStandsInTheWayIsNamedAndNothingChanges)
+{
+    run(2);
+    const QByteArray before = desk.journal();
+    PageOn on(desk);
+    auto* dialog = correcting(on, "Mixed, Dev 1");
+    ASSERT_NE(dialog, nullptr);
+    desk.pass(1);
+    setMoment(*dialog, desk.now()); // after its film
+    dialog->accept();
+    EXPECT_TRUE(dialog->isVisible());
+    EXPECT_EQ(desk.journal(), before);
+    const QString said = dialog->refusal() + dialog->problemOf("at") + follows(*dialog);
+    expectSaid(said, "120");
+    setMoment(*dialog, mixed);
+    type(*dialog, "Volume", "5000");
+    dialog->accept();
+    EXPECT_TRUE(dialog->isVisible()) << "more than the bottle holds";
+    expectSaid(dialog->problemOf("volume_ml"), "5,000");
+    type(*dialog, "Volume", "1.000");
+    dialog->accept();
+    EXPECT_TRUE(dialog->isVisible()) << "two ways to read it";
+    EXPECT_EQ(desk.journal(), before);
+}
+
+TEST_F(CorrectDialogTest, TakingBackShowsWhatGoesAlong)
+{
+    PageOn on(desk);
+    on.choose("Mixed, Dev 1");
+    on.page.takeBack();
+    auto* dialog = on.dialog<TakeBackDialog>();
+    ASSERT_NE(dialog, nullptr);
+    QStringList texts;
+    for (const auto* label : dialog->findChildren<QLabel*>())
+        texts << label->text();
+    EXPECT_TRUE(texts.join('|').contains("With it goes: ")) << texts.join('|').toStdString();
+    EXPECT_FALSE(texts.join('|').contains("id-"));
+    type(*dialog, "Why", "never mixed");
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    EXPECT_FALSE(desk.session().book().batch(dev, desk.now())) << "with what was entered with it";
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_TRUE(batch(dev).dissolved);
+}
+
+} // namespace ullage::app
