@@ -35,7 +35,7 @@ QString verdict(const ledger::Outlook& so, chemistry::Instant, const Wording&)
 
 QString filmsLeft(const ledger::Outlook& so, chemistry::Instant, const Wording& wording)
 {
-    return so.assessment.filmsLeft ? filmsText(*so.assessment.filmsLeft, wording) : QString();
+    return so.assessment.filmsLeft ? filmsLeftText(*so.assessment.filmsLeft, wording) : QString();
 }
 
 QString filmsDone(const ledger::Outlook& so, chemistry::Instant, const Wording& wording)

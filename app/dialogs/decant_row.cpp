@@ -20,7 +20,6 @@ DecantRow::DecantRow(const Wording& wording, QWidget* parent)
     m_volume = addQuantity(formulary::fieldOf(&ledger::Mixed::volume), tr("&Volume decanted"));
     m_name->setMaxLength(static_cast<int>(formulary::fieldOf(&ledger::Mixed::name).longest));
     addRow(QStringLiteral("name"), tr("&Name on the label"), m_name, Width::Half);
-    connect(m_volume, &QuantityEdit::valueChanged, this, [this] { m_volumeTyped = true; });
 }
 
 void DecantRow::setVessels(const std::vector<VesselChoice>& vessels)

@@ -28,14 +28,12 @@ public:
     /// Empty while it cannot be read.
     [[nodiscard]] std::optional<chemistry::Millilitres> volume() const;
     [[nodiscard]] QString name() const;
-    [[nodiscard]] bool volumeTyped() const { return m_volumeTyped; }
     [[nodiscard]] QWidget* first() const;
 
 private:
     QComboBox* m_vessel;
     QuantityEdit* m_volume;
     QLineEdit* m_name;
-    bool m_volumeTyped = false;
 };
 
 } // namespace ullage::app

@@ -19,11 +19,13 @@ void collect(QWidget* widget, Stops& stops)
 {
     // Who hands the keys on to a part is no stop, its parts are.
     const bool handsOn = widget->focusProxy() && widget->isAncestorOf(widget->focusProxy());
-    if ((widget->focusPolicy() & Qt::TabFocus) && !(handsOn && widget->layout()))
+    const bool isStop = (widget->focusPolicy() & Qt::TabFocus) && !(handsOn && widget->layout());
+    if (isStop)
         stops.push_back(widget);
-    else if (auto* scroll = qobject_cast<QScrollArea*>(widget); scroll && scroll->widget())
+    // What scrolls by the keys is a stop, and so is what lies in it.
+    if (auto* scroll = qobject_cast<QScrollArea*>(widget); scroll && scroll->widget())
         collect(scroll->widget(), stops);
-    else if (widget->layout())
+    else if (!isStop && widget->layout())
         collect(widget->layout(), stops);
 }
 

@@ -52,7 +52,7 @@ Explanation filmsLeft(const ledger::Batch& batch, const ledger::Assessment& so,
     why.title = Words::tr("Films left");
     why.equation = Words::tr("Films left = (capacity − films per litre done) × litres in the "
                              "bottle. One film is 80 square inches: a 135-36 or a 120.");
-    why.value = so.filmsLeft ? filmsText(*so.filmsLeft, wording) : notKnown();
+    why.value = so.filmsLeft ? filmsLeftText(*so.filmsLeft, wording) : notKnown();
     why.inputs = {{Words::tr("Films done"), filmsText(batch.filmsDone, wording)},
                   {Words::tr("That is now"), wearNow(batch, wording.locale)},
                   {Words::tr("In the bottle"), volumeText(batch.volume, wording)}};

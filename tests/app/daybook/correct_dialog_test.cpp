@@ -149,9 +149,9 @@ TEST_F(CorrectDialogTest, ATestIsEnteredAnewAsItWasReadIn)
     dialog->accept();
     EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
     ASSERT_EQ(batch(fix).tests.size(), 1U);
-    EXPECT_DOUBLE_EQ(batch(fix).tests.front().time.value(), 54);
+    EXPECT_DOUBLE_EQ(batch(fix).tests.front().at20.value(), 54);
     ASSERT_TRUE(desk.session().undo());
-    EXPECT_DOUBLE_EQ(batch(fix).tests.front().time.value(), 45);
+    EXPECT_DOUBLE_EQ(batch(fix).tests.front().at20.value(), 45);
 }
 
 TEST_F(CorrectDialogTest, TheOtherHalfOfAFillingGoesAlong)

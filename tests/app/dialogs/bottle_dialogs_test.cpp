@@ -172,6 +172,16 @@ TEST_F(BottleDialogs, drawOff)
     EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 850);
 }
 
+// The shelf says 8¼ films; what would be left is said in the same words.
+TEST_F(BottleDialogs, whatIsLeftIsSaidAsOnTheShelf)
+{
+    BottleDialog dialog(HappeningKind::DrawOff, contextOf(desk), bottleOf(desk, dev));
+    type(dialog, "Volume taken out", "70"); // 8.3 films of 10 a litre
+    QTest::qWait(250);
+    EXPECT_TRUE(dialog.consequences().contains("Films left: 9 films → 8¼ films"))
+        << dialog.consequences().join('|').toStdString();
+}
+
 TEST_F(BottleDialogs, moveRefusesABottleTooSmall)
 {
     BottleDialog dialog(HappeningKind::Move, contextOf(desk), bottleOf(desk, dev));

@@ -75,6 +75,14 @@ TEST(Explanations, NameTheValuesOfThisBottle)
               QStringLiteral("×\u00a01.30"));
 }
 
+TEST(Explanations, SayWhatIsLeftAsItIsShown)
+{
+    Bottle developer;
+    developer.happen(day(1), ledger::Drawn{chemistry::Millilitres(170), "spilled"});
+    EXPECT_EQ(ask(BottleFigure::FilmsLeft, developer.at(day(20))).value, QStringLiteral("8¼ films"))
+        << "8.3 of them, as the shelf says it";
+}
+
 TEST(Explanations, OfToppingUpSayWhereItLeads)
 {
     auto batch = Bottle().films(1, 3).at(day(20));
