@@ -40,6 +40,8 @@ const std::vector<const char*>& allowedPhrases()
         QT_TRANSLATE_NOOP("Allowed", "with its other half, at the same time and of the same "
                                      "volume"),
         QT_TRANSLATE_NOOP("Allowed", "mark or takes_back, not both"),
+        QT_TRANSLATE_NOOP("Allowed", "a vessel in which nothing stands"),
+        QT_TRANSLATE_NOOP("Allowed", "a vessel that was not withdrawn"),
         QT_TRANSLATE_NOOP("Allowed", "a decimal number as text, such as \"9.80\""),
         // the journal
         QT_TRANSLATE_NOOP("Allowed", "a JSON value"),

@@ -43,6 +43,21 @@ std::vector<std::shared_ptr<const Solution>> Formulary::currentSolutions() const
     return current;
 }
 
+std::vector<std::shared_ptr<const Vessel>> Formulary::currentVessels() const
+{
+    std::vector<std::shared_ptr<const Vessel>> current;
+    for (const std::size_t place : m_vesselsGiven.standing()) {
+        current.push_back(m_vessels[place]);
+    }
+    return current;
+}
+
+std::shared_ptr<const Vessel> Formulary::vesselNow(const std::string& id) const
+{
+    const auto place = m_vesselsGiven.standsFor(id);
+    return place ? m_vessels[*place] : nullptr;
+}
+
 std::vector<std::string> Formulary::family(const std::string& id) const
 {
     std::vector<std::string> members{id};
@@ -73,6 +88,7 @@ void Formulary::add(Solution solution)
 
 void Formulary::add(Vessel vessel)
 {
+    m_vesselsGiven.add(vessel);
     m_vesselAt.emplace(vessel.id, m_vessels.size());
     m_vessels.push_back(std::make_shared<const Vessel>(std::move(vessel)));
 }

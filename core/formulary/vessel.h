@@ -30,8 +30,8 @@ struct Vessel {
     std::optional<chemistry::Millimetres> wall; ///< 0.01 to 20; else the material's
     std::optional<double> permeability; ///< cm³·mm/(m²·day·atm), 0 to 10 000; else the material's
     std::optional<chemistry::CubicCentimetresPerDay> capLeak; ///< 0 to 100; else kCapLeak
-    // Not reckoned with yet: a line that says either is refused (NotBuilt).
-    std::string replaces;   ///< id of the vessel this one stands in for, or empty
+    /// Id of the vessel this one stands in for, or empty. What is in that one keeps its figures.
+    std::string replaces;
     bool withdrawn = false; ///< stands in for `replaces` by taking it out of the book
 
     friend bool operator==(const Vessel&, const Vessel&) = default;

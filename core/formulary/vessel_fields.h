@@ -20,9 +20,8 @@ struct Described<Vessel> {
         bound(&Vessel::permeability,
               field::number("permeability", 0, 10'000, "cm³·mm/(m²·day·atm)")),
         bound(&Vessel::capLeak, field::number("cap_cm3_day", 0, 100, "cm³/day")),
-        // The shelf would go on offering the bottle that is gone.
-        bound(&Vessel::replaces, field::id("replaces", Refers::Same).notBuilt()),
-        bound(&Vessel::withdrawn, field::truth("withdrawn").implied().notBuilt()));
+        bound(&Vessel::replaces, field::id("replaces", Refers::Same)),
+        bound(&Vessel::withdrawn, field::truth("withdrawn").implied()));
 };
 
 } // namespace ullage::formulary

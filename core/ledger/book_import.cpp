@@ -202,6 +202,10 @@ Result<void> Book::Import::check(Entry& entry, int line)
     } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
         fine = m_book->m_check.mark(*mark);
     } else {
+        const auto* vessel = std::get_if<formulary::Vessel>(&entry.what);
+        if (vessel && vessel->withdrawn) {
+            m_brought.withdrewVessel = line;
+        }
         m_book->m_memory.define(entry);
     }
     if (!fine) {

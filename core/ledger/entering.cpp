@@ -3,6 +3,7 @@
 #include "core/ledger/consequences.h"
 #include "core/ledger/fillings.h"
 #include "core/ledger/line_description.h"
+#include "core/ledger/vessel_in_use.h"
 
 #include <algorithm>
 
@@ -27,6 +28,8 @@ Result<void> Entering::enter(const Entry& entry, std::int64_t action)
     } else if (const auto* mark = std::get_if<FilmMark>(&entry.what)) {
         fine = m_check->mark(*mark);
     } else {
+        const auto* vessel = std::get_if<formulary::Vessel>(&entry.what);
+        m_withdrewVessel = m_withdrewVessel || (vessel && vessel->withdrawn);
         m_memory->define(entry);
     }
     return fine ? m_store->put(resolved, action).map([&] { ++m_last; }) : fine;
@@ -189,7 +192,9 @@ Result<void> Entering::foldWhole(const std::vector<Entry>& entries)
 
 Result<void> Entering::finish()
 {
-    return checkPairs().and_then([&] { return putStates(); });
+    return checkPairs().and_then([&] { return putStates(); }).and_then([&] {
+        return checkVessels();
+    });
 }
 
 // What goes from one bottle into another is entered on both sides or not at all.
@@ -210,6 +215,25 @@ Result<void> Entering::checkPairs()
                                .allowed = kOtherHalfForm,
                                .subject = half->other()});
             }
+        }
+    }
+    return {};
+}
+
+// Of what was touched a mixing or a move may have gone into it, or a discarding was taken back.
+Result<void> Entering::checkVessels()
+{
+    if (m_withdrewVessel) {
+        return vesselsAreEmpty(*m_store, m_memory->formulary());
+    }
+    for (const std::string& id : m_touched) {
+        const auto* kept = m_memory->known(id);
+        const Fold* fold = kept && !id.empty() ? kept->fold(id) : nullptr;
+        if (!fold) {
+            continue;
+        }
+        if (auto fine = standsInVessel(fold->batch(), m_memory->formulary()); !fine) {
+            return fine;
         }
     }
     return {};

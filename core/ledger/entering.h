@@ -25,8 +25,9 @@ public:
     /// After entries were entered while the memory folds later: whether what comes of all of them
     /// fits.
     Result<void> foldWhole(const std::vector<Entry>& entries);
-    /// What goes from one bottle into another must be entered on both sides. Puts where each
-    /// batch that was touched, or is connected with one, stands now.
+    /// What goes from one bottle into another must be entered on both sides, and no batch in use
+    /// stands in a vessel that was withdrawn. Puts where each batch that was touched, or is
+    /// connected with one, stands now.
     Result<void> finish();
 
 private:
@@ -34,6 +35,7 @@ private:
     Result<void> enterVoiding(Event& event);
     Result<void> checkDonor(const Event& event);
     Result<void> checkPairs();
+    Result<void> checkVessels();
     Result<void> putStates();
     Result<void> putState(const std::string& id, const Fold* fold);
     void keep(BookMemory::Kept& kept, Event& event);
@@ -44,7 +46,8 @@ private:
     std::int64_t m_before;           ///< that of the last entry before the transaction
     std::int64_t m_last;             ///< number of the entry before the next one
     std::set<std::string> m_touched; ///< batches changed
-    std::vector<Event> m_halves;     ///< of fillings
+    bool m_withdrewVessel = false;
+    std::vector<Event> m_halves; ///< of fillings
 };
 
 } // namespace ullage::ledger

@@ -4,6 +4,7 @@
 #include "core/ledger/fillings.h"
 #include "core/ledger/fold_together.h"
 #include "core/ledger/import_judge.h"
+#include "core/ledger/vessel_in_use.h"
 
 #include <algorithm>
 
@@ -57,7 +58,9 @@ Result<void> ImportWhole::judge(const GoOn& goOn)
             return fine;
         }
     }
-    return judgePartners().and_then([&] { return judgeReferences(); });
+    return judgePartners().and_then([&] { return judgeReferences(); }).and_then([&] {
+        return judgeVessels();
+    });
 }
 
 Result<void> ImportWhole::judgeBatch(const std::string& id, int events)
@@ -220,6 +223,24 @@ Result<void> ImportWhole::judgeReferences()
         }
     }
     return {};
+}
+
+// Whichever of the two was brought: the withdrawal of a vessel, or what stands in it.
+Result<void> ImportWhole::judgeVessels()
+{
+    const auto& vessels = m_formulary->vessels();
+    if (std::none_of(vessels.begin(), vessels.end(),
+                     [](const auto& vessel) { return vessel->withdrawn; })) {
+        return {};
+    }
+    auto fine = vesselsAreEmpty(*m_store, *m_formulary);
+    if (!fine && fine.error().code == ErrorCode::NotSuitable) {
+        Error error = fine.error();
+        error.line = m_brought->withdrewVessel.value_or(0);
+        m_findings->add({.error = std::move(error)});
+        return {};
+    }
+    return fine;
 }
 
 // Two people enter the bottle they share, each in a book of their own.

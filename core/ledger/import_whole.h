@@ -10,6 +10,7 @@
 #include <cstdint>
 #include <functional>
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -38,6 +39,7 @@ struct Brought {
     std::map<std::string, int> batches; ///< touched → events brought
     std::vector<Waiting> waiting;
     std::map<std::string, NamesBatch> named; ///< batches named by other batches' events
+    std::optional<int> withdrewVessel;       ///< line of the last that withdraws one
 };
 
 class ImportWhole
@@ -61,6 +63,7 @@ private:
     Result<void> judgeBatch(const std::string& id, int events);
     Result<void> judgePartners();
     Result<void> judgeReferences();
+    Result<void> judgeVessels();
     Result<std::vector<Event>> withPartners(const std::string& id,
                                             const std::vector<Event>& entered);
     Result<void> keepState(const std::string& id, const Batch* batch);
