@@ -44,10 +44,13 @@ std::vector<Bottle> bottlesAt(Session& session, chemistry::Instant at)
 namespace
 {
 
-const Bottle* batchIn(const formulary::Vessel& vessel, const std::vector<Bottle>& bottles)
+// Under whichever line of the vessel it was put there.
+const Bottle* batchIn(const formulary::Vessel& vessel, const formulary::Formulary& formulary,
+                      const std::vector<Bottle>& bottles)
 {
     const auto found = std::find_if(bottles.begin(), bottles.end(), [&](const Bottle& bottle) {
-        return bottle.batch.vessel->id == vessel.id;
+        const auto now = formulary.vesselNow(bottle.batch.vessel->id);
+        return now && now->id == vessel.id;
     });
     return found == bottles.end() ? nullptr : &*found;
 }
@@ -57,8 +60,9 @@ const Bottle* batchIn(const formulary::Vessel& vessel, const std::vector<Bottle>
 std::vector<std::shared_ptr<const formulary::Vessel>>
 freeVessels(const formulary::Formulary& formulary, const std::vector<Bottle>& bottles)
 {
-    auto vessels = formulary.vessels();
-    std::erase_if(vessels, [&](const auto& vessel) { return batchIn(*vessel, bottles); });
+    auto vessels = formulary.currentVessels();
+    std::erase_if(vessels,
+                  [&](const auto& vessel) { return batchIn(*vessel, formulary, bottles); });
     return vessels;
 }
 
@@ -66,8 +70,8 @@ std::vector<VesselChoice> vesselsFor(Millilitres volume, const formulary::Formul
                                      const std::vector<Bottle>& bottles)
 {
     std::vector<VesselChoice> choices;
-    for (const auto& vessel : formulary.vessels())
-        choices.push_back({vessel, batchIn(*vessel, bottles)});
+    for (const auto& vessel : formulary.currentVessels())
+        choices.push_back({vessel, batchIn(*vessel, formulary, bottles)});
     const auto key = [&](const VesselChoice& choice) {
         const bool small = choice.vessel->capacity < volume;
         const bool leaks = choice.vessel->material > formulary::Material::Pet;

@@ -5,7 +5,6 @@
 #include "app/formulary/solution_editor.h"
 #include "app/formulary/solution_list.h"
 #include "app/formulary/times_tab.h"
-#include "app/formulary/vessel_editor.h"
 #include "app/formulary/vessels_tab.h"
 #include "app/widgets/card.h"
 #include "app/widgets/explanation_view.h"
@@ -47,7 +46,7 @@ FormularyPage::FormularyPage(Door& door, QWidget* parent)
     column->addWidget(header);
     column->addWidget(m_stack, 1);
     m_stack->addWidget(makeSolutions());
-    m_vessels = new VesselsTab(this);
+    m_vessels = new VesselsTab(*m_door, this);
     m_times = new TimesTab(*m_door, this);
     m_stack->addWidget(m_vessels);
     m_stack->addWidget(m_times);
@@ -173,12 +172,9 @@ void FormularyPage::makeNew()
         openEditor(SolutionEditor::Purpose::New, blank);
         break;
     }
-    case Tab::Bottles: {
-        auto* editor = new VesselEditor(*m_door, m_wording, this);
-        editor->setAttribute(Qt::WA_DeleteOnClose);
-        editor->open();
+    case Tab::Bottles:
+        m_vessels->makeNew();
         break;
-    }
     case Tab::Times:
         m_times->makeNew();
         break;

@@ -11,6 +11,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/field_words.h"
 #include "app/words/formulary_words.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/field_of.h"
 #include "core/formulary/vessel_fields.h"
 
@@ -25,9 +26,10 @@
 namespace ullage::app
 {
 
-VesselEditor::VesselEditor(Door& door, const Wording& wording, QWidget* parent)
-    : FormDialog(wording, tr("New bottle"), parent), m_door(&door), m_fields(wording, this),
-      m_hint(new PlainLabel(this)),
+VesselEditor::VesselEditor(const formulary::Vessel& start, Door& door, const Wording& wording,
+                           QWidget* parent)
+    : FormDialog(wording, start.id.empty() ? tr("New bottle") : tr("Edit a bottle"), parent),
+      m_door(&door), m_start(start), m_fields(wording, this), m_hint(new PlainLabel(this)),
       m_wall(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::wall), fieldName("wall_mm"),
                               wording, this)),
       m_permeability(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::permeability),
@@ -56,6 +58,15 @@ VesselEditor::VesselEditor(Door& door, const Wording& wording, QWidget* parent)
     auto* implied = new Card({}, this);
     implied->body()->addWidget(m_why);
     implied->setMinimumWidth(340);
+    if (!start.id.empty()) {
+        auto* sentence = new PlainLabel(tr("What stands in it keeps the figures it was put there "
+                                           "by. What you save here takes this bottle's place."),
+                                        this);
+        sentence->setWordWrap(true);
+        setTone(sentence, Tone::Quiet);
+        body()->addWidget(sentence);
+        fill(start);
+    }
     addCards(*body(), form, implied);
     connect(m_fields.name, &QLineEdit::textEdited, this, &VesselEditor::showState);
     connect(m_fields.material, &QComboBox::currentIndexChanged, this, &VesselEditor::showState);
@@ -68,9 +79,24 @@ VesselEditor::VesselEditor(Door& door, const Wording& wording, QWidget* parent)
     m_fields.name->setFocus();
 }
 
+void VesselEditor::fill(const formulary::Vessel& vessel)
+{
+    m_fields.name->setText(shownName(vessel.name));
+    m_fields.capacity->setValue(vessel.capacity.value());
+    m_fields.material->setCurrentIndex(static_cast<int>(vessel.material));
+    m_fields.squeezed->setChecked(vessel.squeezed);
+    if (vessel.wall)
+        m_wall->setValue(vessel.wall->value());
+    m_permeability->setValue(vessel.permeability);
+    if (vessel.capLeak)
+        m_cap->setValue(vessel.capLeak->value());
+}
+
 formulary::Vessel VesselEditor::vessel() const
 {
     formulary::Vessel vessel = m_fields.vessel();
+    if (!m_start.id.empty()) // a name that is shown translated stays as it is in the book
+        vessel.name = keptName(m_start.name, m_fields.name->text());
     if (const auto wall = m_wall->value())
         vessel.wall = chemistry::Millimetres(*wall);
     vessel.permeability = m_permeability->value();
@@ -95,7 +121,11 @@ void VesselEditor::showState()
 {
     const QString trouble = problem();
     m_hint->setText(materialHint(vessel().material));
-    saveButton()->setEnabled(trouble.isEmpty());
+    formulary::Vessel kept = m_start;
+    kept.id.clear();
+    kept.replaces.clear();
+    const bool changed = m_start.id.empty() || !(vessel() == kept);
+    saveButton()->setEnabled(trouble.isEmpty() && changed);
     setRefusal(m_fields.name->text().isEmpty() && m_fields.capacity->text().isEmpty() ? QString()
                                                                                       : trouble);
     formulary::Vessel shown = vessel();
@@ -114,7 +144,11 @@ Result<void> VesselEditor::act()
 {
     formulary::Vessel made = vessel();
     made.id = m_door->newId();
-    return m_door->add(made);
+    made.replaces = m_start.id;
+    auto done = m_door->add(made);
+    if (done)
+        m_saved = QString::fromStdString(made.id);
+    return done;
 }
 
 void VesselEditor::showError(const Error& error) { setRefusal(formularyProblem(error, wording())); }

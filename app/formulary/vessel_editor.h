@@ -1,4 +1,4 @@
-// Makes a bottle, showing what its wall and cap let in.
+// Makes a bottle, or gives one anew with other figures, showing what its wall and cap let in.
 #pragma once
 
 #include "app/session/door.h"
@@ -15,14 +15,22 @@ namespace ullage::app
 
 class ExplanationView;
 
-/// Only new ones: a bottle that is in the book is not changed. Ranges as of formulary::Vessel;
-/// wall, permeability and cap may stay empty for the usual ones.
+/// A bottle that is in the book is not changed: another takes its place, and what stands in it
+/// keeps its figures until it is moved. Ranges as of formulary::Vessel; wall, permeability and cap
+/// may stay empty for the usual ones.
 class VesselEditor : public FormDialog
 {
     Q_OBJECT
 
 public:
-    VesselEditor(Door& door, const Wording& wording, QWidget* parent = nullptr);
+    /// For a new one.
+    VesselEditor(Door& door, const Wording& wording, QWidget* parent = nullptr)
+        : VesselEditor(formulary::Vessel(), door, wording, parent)
+    {
+    }
+    /// `start` is the bottle whose place the saved one takes, or one without an id for a new one.
+    VesselEditor(const formulary::Vessel& start, Door& door, const Wording& wording,
+                 QWidget* parent = nullptr);
 
     /// What stands in the fields, without an id, unchecked; a capacity that cannot be read is 0.
     [[nodiscard]] formulary::Vessel vessel() const;
@@ -31,6 +39,8 @@ public:
     [[nodiscard]] QComboBox* material() const { return m_fields.material; }
     [[nodiscard]] QuantityEdit* wall() const { return m_wall; }
     [[nodiscard]] QPushButton* saveButton() const { return deedButton(); }
+    /// Id of what was saved; empty before.
+    [[nodiscard]] QString saved() const { return m_saved; }
     /// The first thing wrong, as a sentence; empty if core's check passes.
     [[nodiscard]] QString problem() const;
 
@@ -41,8 +51,11 @@ protected:
 
 private:
     void showState();
+    void fill(const formulary::Vessel& vessel);
 
     Door* m_door;
+    formulary::Vessel m_start;
+    QString m_saved;
     VesselFields m_fields;
     QLabel* m_hint;
     QuantityEdit* m_wall;

@@ -1,10 +1,12 @@
 // The bottles of the book and what each lets in.
 #pragma once
 
+#include "app/session/door.h"
 #include "app/words/units.h"
-#include "core/formulary/formulary.h"
 
 #include <QWidget>
+
+class QPushButton;
 
 namespace ullage::app
 {
@@ -17,19 +19,33 @@ class VesselsTab : public QWidget
     Q_OBJECT
 
 public:
-    explicit VesselsTab(QWidget* parent = nullptr);
+    explicit VesselsTab(Door& door, QWidget* parent = nullptr);
 
-    /// It is copied; what was chosen stays chosen. All bottles of the book, in use or not.
+    /// It is copied; what was chosen stays chosen, or what replaced it is. All bottles of the book,
+    /// in use or not, but those that were retired.
     void setFormulary(const formulary::Formulary& formulary, const Wording& wording);
     [[nodiscard]] FormularyTable* table() const { return m_table; }
 
-private:
-    void showVessel(const QString& id);
+    /// Opens the editor for a new bottle, or for the chosen one.
+    void makeNew();
+    void edit();
+    /// Takes the chosen one out by a line of its own, after asking. While something stands in it,
+    /// says what; a refusal is told in a dialog. Nothing if none is chosen.
+    void retire();
 
+private:
+    void openEditor(const formulary::Vessel& start);
+    void showVessel(const QString& id);
+    [[nodiscard]] std::shared_ptr<const formulary::Vessel> chosen() const;
+    [[nodiscard]] QStringList standIn(const formulary::Vessel& vessel) const;
+
+    Door* m_door;
     formulary::Formulary m_formulary;
     Wording m_wording;
     FormularyTable* m_table;
     ExplanationView* m_why;
+    QPushButton* m_edit;
+    QPushButton* m_retire;
 };
 
 } // namespace ullage::app

@@ -50,6 +50,23 @@ void show(QWidget& dialog, const QString& name, const SeenScreen& seen)
     seen(dialog, name);
 }
 
+// One entry of every kind that can be corrected.
+void seeCorrections(const DialogContext& context, const SeenScreen& seen)
+{
+    std::set<std::size_t> kinds;
+    for (const Bottle& bottle : context.session.bottles()) {
+        const auto events = context.session.book().events(bottle.batch.id);
+        if (!events)
+            continue;
+        for (const ledger::Event& event : *events) {
+            if (!canCorrect(event) || !kinds.insert(event.what.index()).second)
+                continue;
+            CorrectDialog dialog(context, eventKindName(event), {event});
+            show(dialog, QStringLiteral("correct-%1").arg(event.what.index()), seen);
+        }
+    }
+}
+
 // As it opens, and with what is said when nothing was filled in.
 void showForm(FormDialog& dialog, const QString& name, const SeenScreen& seen)
 {
@@ -71,23 +88,6 @@ const Bottle* ofRole(Session& session, formulary::Role role)
             return &bottle;
     }
     return nullptr;
-}
-
-// One entry of every kind that can be corrected.
-void seeCorrections(const DialogContext& context, const SeenScreen& seen)
-{
-    std::set<std::size_t> kinds;
-    for (const Bottle& bottle : context.session.bottles()) {
-        const auto events = context.session.book().events(bottle.batch.id);
-        if (!events)
-            continue;
-        for (const ledger::Event& event : *events) {
-            if (!canCorrect(event) || !kinds.insert(event.what.index()).second)
-                continue;
-            CorrectDialog dialog(context, eventKindName(event), {event});
-            show(dialog, QStringLiteral("correct-%1").arg(event.what.index()), seen);
-        }
-    }
 }
 
 void seeDeeds(const DialogContext& context, const SeenScreen& seen)
@@ -173,6 +173,8 @@ void seeEditors(const DialogContext& context, const SeenScreen& seen)
     show(solution, QStringLiteral("solution-editor"), seen);
     VesselEditor vessel(door, context.wording);
     show(vessel, QStringLiteral("vessel-editor"), seen);
+    VesselEditor anew(*formulary.currentVessels().front(), door, door.wording());
+    show(anew, QStringLiteral("vessel-editor-edit"), seen);
     const auto& figures = formulary.notebook().all();
     TimeEditor time(figures.empty() ? formulary::DevelopmentFigure{} : *figures.front(), formulary,
                     door, context.wording);
