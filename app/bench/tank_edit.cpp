@@ -33,7 +33,7 @@ constexpr int kShownOfTank = 18; // letters; more where there is room
 } // namespace
 
 TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget* parent)
-    : QDialog(parent), m_name(new QLineEdit(QString::fromStdString(tank.name))),
+    : AskingDialog(parent), m_name(new QLineEdit(QString::fromStdString(tank.name))),
       m_volume(new QuantityEdit(QuantityKind::Volume, tr("Volume"), wording))
 {
     setWindowTitle(tr("Tank"));

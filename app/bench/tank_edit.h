@@ -2,7 +2,7 @@
 #pragma once
 
 // First: moc loses its way in the standard headers of the core without it.
-#include <QDialog>
+#include "app/widgets/asking_dialog.h"
 
 #include "app/bench/bench_memory.h"
 #include "app/words/units.h"
@@ -22,7 +22,7 @@ namespace ullage::app
 class QuantityEdit;
 
 /// Name, volume and places by format of one tank.
-class TankDialog : public QDialog
+class TankDialog : public AskingDialog
 {
     Q_OBJECT
 

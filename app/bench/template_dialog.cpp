@@ -4,6 +4,7 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
+#include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 
 #include <QComboBox>
@@ -49,7 +50,7 @@ QPushButton* small(const QString& text, const QString& name)
 
 TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& wording,
                                QWidget* parent)
-    : QDialog(parent), m_wording(wording), m_name(new QLineEdit), m_lines(new QVBoxLayout),
+    : AskingDialog(parent), m_wording(wording), m_name(new QLineEdit), m_lines(new QVBoxLayout),
       m_problem(new PlainLabel)
 {
     setWindowTitle(tr("Run sheet"));
@@ -103,6 +104,7 @@ TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& 
         addRow(step);
     connect(add, &QPushButton::clicked, this, [this] {
         addRow({ledger::StepKind::Rinse, Seconds(60), 1, {}});
+        orderTabs(*this);
         check();
     });
     connect(m_name, &QLineEdit::textChanged, this, &TemplateDialog::check);

@@ -1,10 +1,9 @@
 // The steps of a run, to be edited and kept under a name of one's own.
 #pragma once
 
+#include "app/widgets/asking_dialog.h"
 #include "app/words/units.h"
 #include "core/ledger/run_sheet.h"
-
-#include <QDialog>
 
 #include <vector>
 
@@ -20,7 +19,7 @@ namespace ullage::app
 
 class QuantityEdit;
 
-class TemplateDialog : public QDialog
+class TemplateDialog : public AskingDialog
 {
     Q_OBJECT
 

@@ -1,11 +1,9 @@
 #include "app/widgets/form_dialog.h"
 
 #include "app/widgets/dialog_parts.h"
-#include "app/widgets/entered_state.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/scroll_room.h"
-#include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 
@@ -24,7 +22,8 @@ constexpr int kLowestOpen = 56; // of the body once the dialog is open: a field 
 } // namespace
 
 FormDialog::FormDialog(const Wording& wording, const QString& title, QWidget* parent)
-    : QDialog(parent), m_wording(wording), m_body(new QVBoxLayout), m_refusal(newProblemLine(this))
+    : AskingDialog(parent), m_wording(wording), m_body(new QVBoxLayout),
+      m_refusal(newProblemLine(this))
 {
     setWindowTitle(plainTitle(title));
     setAttribute(Qt::WA_DeleteOnClose, false);
@@ -51,7 +50,7 @@ FormDialog::FormDialog(const Wording& wording, const QString& title, QWidget* pa
     back->setAutoDefault(false);
     setButtonLook(m_do, ButtonLook::Primary);
     connect(buttons, &QDialogButtonBox::accepted, this, &FormDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &FormDialog::reject);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     whole->addWidget(buttons);
 }
 
@@ -81,22 +80,10 @@ void FormDialog::accept()
     QDialog::accept();
 }
 
-void FormDialog::showEvent(QShowEvent* event)
+void FormDialog::opened()
 {
-    QDialog::showEvent(event);
-    if (m_atFirst)
-        return;
-    m_atFirst = enteredIn(*this);
     // What is said of a field while one types scrolls in the room that there is.
     m_room->setLowest(kLowestOpen);
-    orderTabs(*this);
-}
-
-void FormDialog::reject()
-{
-    if (m_atFirst && enteredIn(*this) != *m_atFirst && !letsGoOf(*this, windowTitle()))
-        return;
-    QDialog::reject();
 }
 
 QLabel* newProblemLine(QWidget* parent)

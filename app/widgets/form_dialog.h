@@ -6,14 +6,10 @@
 #pragma once
 
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
-#include <QDialog>
+#include "app/widgets/asking_dialog.h"
 
 #include "app/words/units.h"
 #include "core/chemistry/result.h"
-
-#include <QStringList>
-
-#include <optional>
 
 class QLabel;
 class QPushButton;
@@ -24,15 +20,13 @@ namespace ullage::app
 
 class ScrollRoom;
 
-class FormDialog : public QDialog
+class FormDialog : public AskingDialog
 {
     Q_OBJECT
 
 public:
     /// Enters it and closes; if it is refused, says why and stays. Checks fieldsAreFine() first.
     void accept() override;
-    /// Closes; where something was filled in, asks first.
-    void reject() override;
     /// The line above the buttons; empty if nothing is wrong.
     [[nodiscard]] QString refusal() const;
     /// The button that does it.
@@ -57,11 +51,10 @@ protected:
 
     [[nodiscard]] const Wording& wording() const { return m_wording; }
 
-    void showEvent(QShowEvent* event) override;
+    void opened() override;
 
 private:
     Wording m_wording;
-    std::optional<QStringList> m_atFirst; ///< what stood in the fields when it was opened
     QVBoxLayout* m_body;
     ScrollRoom* m_room;
     QLabel* m_refusal;

@@ -19,7 +19,9 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QScreen>
+#include <QScrollArea>
 #include <QStandardPaths>
+#include <QTabBar>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -98,6 +100,17 @@ bool isBefore(const QRect& one, const QRect& other)
     return !sameLine || other.left() >= one.left();
 }
 
+// What is scrolled in a room that the other one does not share stands where the room does.
+QRect placeOf(const QWidget& widget, const QWidget& beside, const QWidget& dialog)
+{
+    const QWidget* seen = &widget;
+    for (const QWidget* at = widget.parentWidget(); at != &dialog; at = at->parentWidget()) {
+        if (qobject_cast<const QScrollArea*>(at) && at != &beside && !at->isAncestorOf(&beside))
+            seen = at;
+    }
+    return {seen->mapTo(&dialog, QPoint()), seen->size()};
+}
+
 void expectTabInReadingOrder(const QWidget& dialog, const QString& name)
 {
     const auto stops = stopsOf(dialog);
@@ -105,10 +118,7 @@ void expectTabInReadingOrder(const QWidget& dialog, const QString& name)
     for (std::size_t i = 0; i < stops.size(); ++i) {
         const QWidget& one = *stops[i];
         const QWidget& next = *stops[(i + 1) % stops.size()];
-        const auto place = [&](const QWidget& widget) {
-            return QRect(widget.mapTo(&dialog, QPoint()), widget.size());
-        };
-        if (&one != &next && !isBefore(place(one), place(next)))
+        if (&one != &next && !isBefore(placeOf(one, next, dialog), placeOf(next, one, dialog)))
             back << nameOf(one) + QStringLiteral(" → ") + nameOf(next);
     }
     EXPECT_LE(back.size(), 1) << name.toStdString() << ": "
@@ -117,8 +127,9 @@ void expectTabInReadingOrder(const QWidget& dialog, const QString& name)
 
 bool isField(const QWidget& widget)
 {
-    if (qobject_cast<const QAbstractSpinBox*>(widget.parentWidget()) ||
-        qobject_cast<const QComboBox*>(widget.parentWidget()))
+    const QWidget* whole = widget.parentWidget();
+    if (qobject_cast<const QAbstractSpinBox*>(whole) || qobject_cast<const QComboBox*>(whole) ||
+        qobject_cast<const QLineEdit*>(whole) || qobject_cast<const QTabBar*>(whole))
         return false; // a part of one
     return qobject_cast<const QAbstractButton*>(&widget) ||
            qobject_cast<const QLineEdit*>(&widget) || qobject_cast<const QComboBox*>(&widget) ||

@@ -1,10 +1,10 @@
-#include "app/widgets/entered_state.h"
+#include "app/widgets/asking_dialog.h"
 
 #include "app/widgets/prompts.h"
+#include "app/widgets/tab_order.h"
 
 #include <QAbstractButton>
 #include <QComboBox>
-#include <QCoreApplication>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
@@ -14,10 +14,6 @@ namespace ullage::app
 
 namespace
 {
-
-struct EnteredState {
-    Q_DECLARE_TR_FUNCTIONS(EnteredState)
-};
 
 void add(QStringList& state, const QWidget& field)
 {
@@ -50,13 +46,26 @@ QStringList enteredIn(const QWidget& within)
     return state;
 }
 
-bool letsGoOf(QWidget& form, const QString& title)
+void AskingDialog::showEvent(QShowEvent* event)
 {
-    return prompts().confirm(&form, {.title = title,
-                                     .text = EnteredState::tr("Close it without entering this?"),
-                                     .detail = EnteredState::tr("What was filled in is lost."),
-                                     .yes = EnteredState::tr("Close it"),
-                                     .danger = true});
+    QDialog::showEvent(event);
+    if (m_atFirst)
+        return;
+    m_atFirst = enteredIn(*this);
+    orderTabs(*this);
+    opened();
+}
+
+void AskingDialog::reject()
+{
+    const bool changed = m_atFirst && enteredIn(*this) != *m_atFirst;
+    if (changed && !prompts().confirm(this, {.title = windowTitle(),
+                                             .text = tr("Close it without entering this?"),
+                                             .detail = tr("What was filled in is lost."),
+                                             .yes = tr("Close it"),
+                                             .danger = true}))
+        return;
+    QDialog::reject();
 }
 
 } // namespace ullage::app
