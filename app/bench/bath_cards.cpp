@@ -56,15 +56,16 @@ void BathCards::show(const ledger::NextLoad& reckoning, const ledger::LoadWishes
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kGap);
     for (const ledger::TemplateStep& step : wishes.sheet.steps) {
-        const auto role = ledger::roleOf(step.kind);
-        if (!role)
+        const auto place = ledger::placeOf(step.kind);
+        if (!place)
             continue;
-        if (const ledger::BathChoice* bath = reckoning.plan.bath(*role)) {
-            if (bath->need.required || !bath->candidates.empty())
+        if (const ledger::BathChoice* bath = reckoning.plan.bath(*place)) {
+            if (bath->need.required || bath->need.second || !bath->candidates.empty())
                 column->addWidget(card(*bath, reckoning, wishes, wording));
         } else {
             // Left out by choice: the way back is the same list.
-            ledger::BathChoice none{.need = {.role = *role, .required = false}};
+            ledger::BathChoice none{
+                .need = {.role = place->role, .required = false, .second = place->second}};
             column->addWidget(card(none, reckoning, wishes, wording));
         }
     }
@@ -80,15 +81,15 @@ void BathCards::show(const ledger::NextLoad& reckoning, const ledger::LoadWishes
 QWidget* BathCards::card(const ledger::BathChoice& bath, const ledger::NextLoad& so,
                          const ledger::LoadWishes& wishes, const Wording& wording)
 {
-    const Role role = bath.need.role;
-    auto* made = new Card(roleName(role));
+    const ledger::BathPlace place = bath.need.place();
+    auto* made = new Card(bathName(place.role, place.second));
     QVBoxLayout* body = made->body();
-    const ledger::Judged* taken = so.taken(role);
+    const ledger::Judged* taken = so.taken(place);
     if (taken) {
         auto* head = new QHBoxLayout;
         auto* name = new PlainLabel(QString::fromStdString(taken->batch.name));
         name->setFont(Theme::font(TextRole::Heading));
-        name->setObjectName(QStringLiteral("taken-%1").arg(roleName(role)));
+        name->setObjectName(QStringLiteral("taken-%1").arg(bathName(place.role, place.second)));
         auto* verdict = new VerdictLabel;
         verdict->setLook(look(taken->assessment.shown));
         head->addWidget(name);
@@ -100,7 +101,7 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const ledger::NextLoad&
             tr("Pour: %1")
                 .arg(pourText(ledger::pourOf(bath.need, wishes.tank), wishes.temperature, wording)),
             Tone::Ink);
-        pour->setObjectName(QStringLiteral("pour-%1").arg(roleName(role)));
+        pour->setObjectName(QStringLiteral("pour-%1").arg(bathName(place.role, place.second)));
         body->addWidget(pour);
     }
     if (taken || bath.need.required)
@@ -109,12 +110,12 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const ledger::NextLoad&
         body->addWidget(words(next, Tone::Quiet));
     body->addWidget(alternatives(bath, so, wishes, wording));
     for (const ledger::PlanProblem& problem : so.plan.problems) {
-        if (problem.role == role)
+        if (problem.isOf(place))
             body->addWidget(words(problemText(problem, so, wording),
                                   problem.blocks() ? Tone::Discard : Tone::Near));
     }
     addRemedies(body, bath, so, wishes, wording);
-    if (const ledger::BathAfter* after = so.afterwards(role); after && after->filmsLeft)
+    if (const ledger::BathAfter* after = so.afterwards(place); after && after->filmsLeft)
         body->addWidget(
             words(tr("Afterwards: %1 left.").arg(filmsLeftText(*after->filmsLeft, wording)),
                   Tone::Quiet));
@@ -124,9 +125,9 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const ledger::NextLoad&
 QWidget* BathCards::alternatives(const ledger::BathChoice& bath, const ledger::NextLoad& so,
                                  const ledger::LoadWishes& wishes, const Wording& wording)
 {
-    const Role role = bath.need.role;
+    const ledger::BathPlace place = bath.need.place();
     auto* list = new QComboBox;
-    list->setAccessibleName(tr("Bottle for: %1").arg(roleName(role)));
+    list->setAccessibleName(tr("Bottle for: %1").arg(bathName(place.role, place.second)));
     list->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     list->addItem(tr("As proposed"), QString());
     QStringList spent;
@@ -137,14 +138,14 @@ QWidget* BathCards::alternatives(const ledger::BathChoice& bath, const ledger::N
         else
             list->addItem(text, QString::fromStdString(so.judged[candidate.judged].batch.id));
     }
-    const bool main = role == Role::Developer || role == Role::Fixer;
+    const bool main = (place.role == Role::Developer || place.role == Role::Fixer) && !place.second;
     if (!main)
         list->addItem(tr("None from the shelf"), QString::fromLatin1(ledger::kNoBottle));
-    const auto chosen = wishes.chosen.find(role);
+    const auto chosen = wishes.chosen.find(place);
     if (chosen != wishes.chosen.end())
         list->setCurrentIndex(std::max(0, list->findData(QString::fromStdString(chosen->second))));
-    connect(list, &QComboBox::activated, this, [this, role, list](int index) {
-        emit this->chosen(role, list->itemData(index).toString().toStdString());
+    connect(list, &QComboBox::activated, this, [this, place, list](int index) {
+        emit this->chosen(place, list->itemData(index).toString().toStdString());
     });
     auto* box = new QWidget;
     auto* column = new QVBoxLayout(box);
@@ -159,15 +160,19 @@ void BathCards::addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath,
                             const ledger::NextLoad& so, const ledger::LoadWishes& wishes,
                             const Wording& wording)
 {
-    const Role role = bath.need.role;
+    const ledger::BathPlace place = bath.need.place();
+    for (const ledger::PlanProblem& problem : so.plan.problems) {
+        if (problem.code == PlanProblemCode::ExchangeDue && problem.isOf(place))
+            addExchange(body, so.judged[*problem.judged].batch.id);
+    }
     // The one that is held back until somebody says that it is clear, or has tested it.
     const auto held = std::find_if(
         so.plan.problems.begin(), so.plan.problems.end(), [&](const ledger::PlanProblem& problem) {
             return (problem.code == PlanProblemCode::NotMarkedDissolved ||
                     problem.code == PlanProblemCode::TestFirst) &&
-                   problem.role == role;
+                   problem.isOf(place);
         });
-    const ledger::Judged* bottle = so.taken(role);
+    const ledger::Judged* bottle = so.taken(place);
     if (!bottle && held != so.plan.problems.end())
         bottle = &so.judged[*held->judged];
     if (!bottle)
@@ -176,7 +181,7 @@ void BathCards::addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath,
     const QString name = QString::fromStdString(bottle->batch.name);
     const auto has = [&](PlanProblemCode code) {
         return std::any_of(so.plan.problems.begin(), so.plan.problems.end(),
-                           [&](const auto& p) { return p.code == code && p.role == role; });
+                           [&](const auto& p) { return p.code == code && p.isOf(place); });
     };
     if (has(PlanProblemCode::NotMarkedDissolved)) {
         auto* clear = new QPushButton(tr("It is clear: mark it dissolved"));
@@ -187,7 +192,7 @@ void BathCards::addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath,
     }
     if (!has(PlanProblemCode::TestFirst))
         return;
-    if (role == Role::Fixer) {
+    if (place.role == Role::Fixer) {
         // A leader may lie in the fixer while the films are typed: the watch goes on.
         QPointer<ClearingBox>& box = m_tests[batch];
         if (!box) {
@@ -203,6 +208,15 @@ void BathCards::addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath,
     } else {
         addLook(body, batch, name);
     }
+}
+
+void BathCards::addExchange(QVBoxLayout* body, const std::string& first)
+{
+    auto* exchange = new QPushButton(tr("Exchange the baths…"));
+    exchange->setObjectName(QStringLiteral("exchange"));
+    setButtonLook(exchange, ButtonLook::Quiet);
+    body->addWidget(exchange, 0, Qt::AlignLeft);
+    connect(exchange, &QPushButton::clicked, this, [this, first] { emit exchangeWanted(first); });
 }
 
 void BathCards::addLook(QVBoxLayout* body, const std::string& batch, const QString& name)

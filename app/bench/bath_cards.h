@@ -31,9 +31,11 @@ public:
 
 signals:
     /// Another bottle for this bath: a batch, ledger::kNoBottle, or empty for the proposal.
-    void chosen(ullage::formulary::Role role, const std::string& batch);
+    void chosen(ullage::ledger::BathPlace place, const std::string& batch);
     /// A test was made, or the bottle was found to be clear.
     void happened(const std::string& batch, const ullage::ledger::Happening& what);
+    /// This first of two fixing baths is to make room for the second.
+    void exchangeWanted(const std::string& first);
 
 private:
     QWidget* card(const ledger::BathChoice& bath, const ledger::NextLoad& so,
@@ -42,6 +44,7 @@ private:
                           const ledger::LoadWishes& wishes, const Wording& wording);
     void addRemedies(QVBoxLayout* body, const ledger::BathChoice& bath, const ledger::NextLoad& so,
                      const ledger::LoadWishes& wishes, const Wording& wording);
+    void addExchange(QVBoxLayout* body, const std::string& first);
     void addLook(QVBoxLayout* body, const std::string& batch, const QString& name);
 
     ledger::SteadyClock m_steady;

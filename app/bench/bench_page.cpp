@@ -62,6 +62,7 @@ BenchPage::BenchPage(Door& host, BenchMemory& memory, Sounds& sounds, BenchClock
             [this] { setDarkRoom(!Theme::instance().isDarkRoom()); });
     connect(m_abandon, &QPushButton::clicked, this, [this] { ask(FinishView::Why::Abandoned); });
     connect(m_plan, &PlanView::ready, this, &BenchPage::begin);
+    connect(m_plan, &PlanView::exchangeWanted, this, &BenchPage::exchangeWanted);
     connect(m_plan, &PlanView::refused, this,
             [this](const QString& why) { showBanner(why, false); });
     connect(m_view, &RunView::stepChanged, this, &BenchPage::keep);

@@ -81,6 +81,8 @@ signals:
     void fullViewChanged(bool full);
     /// The run was logged, under this id.
     void logged(const std::string& run);
+    /// The first of two fixing baths, to be exchanged.
+    void exchangeWanted(const std::string& first);
 
 protected:
     void showEvent(QShowEvent* event) override;

@@ -44,6 +44,8 @@ QString stepKindName(StepKind kind)
         return Words::tr("Acid stop");
     case StepKind::Fix:
         return Words::tr("Fix");
+    case StepKind::SecondFix:
+        return Words::tr("Fix in the second bath");
     case StepKind::Rinse:
         return Words::tr("Rinse");
     case StepKind::WashAid:
@@ -74,6 +76,9 @@ QString stepTitle(const ledger::RunStep& step, const QString& bottle)
         return named ? Words::tr("Stop in %1").arg(bottle) : Words::tr("Acid stop");
     case StepKind::Fix:
         return named ? Words::tr("Fix in %1").arg(bottle) : Words::tr("Fix");
+    case StepKind::SecondFix:
+        return named ? Words::tr("Fix in %1, second bath").arg(bottle)
+                     : Words::tr("Fix in the second bath");
     case StepKind::Rinse:
         return Words::tr("Rinse, %n change(s)", nullptr, step.changes);
     case StepKind::WashAid:
@@ -119,6 +124,8 @@ QString nextText(std::optional<StepKind> next)
         return Words::tr("Next: acid stop");
     case StepKind::Fix:
         return Words::tr("Next: fix");
+    case StepKind::SecondFix:
+        return Words::tr("Next: fix in the second bath");
     case StepKind::Rinse:
         return Words::tr("Next: rinse");
     case StepKind::WashAid:
@@ -168,6 +175,9 @@ QString fixSourceText(const ledger::FixingFactors& factors, const Wording& wordi
     if (factors.raisedTo)
         text = Words::tr("%1, raised to the packet's shortest, %2")
                    .arg(text, timeText(*factors.raisedTo));
+    if (factors.baths > 1)
+        text = factors.clearing ? Words::tr("%1; half of it in each of the two baths").arg(text)
+                                : Words::tr("%1, for each of the two baths").arg(text);
     return factors.cold > 1.0005 ? Words::tr("%1; %2 for the cold")
                                        .arg(text, factorText(factors.cold, wording.locale))
                                  : text;
@@ -178,12 +188,16 @@ QStringList runCautions(const ledger::RunState& state)
     QStringList lines{Cautions::glovesAndEyes()};
     QString developer;
     QString fixer;
+    QString second;
     for (const ledger::RunBath& bath : state.baths) {
         if (bath.role == formulary::Role::Developer && !bath.oneShot)
             developer = QString::fromStdString(bath.name);
         if (bath.role == formulary::Role::Fixer && !bath.oneShot)
-            fixer = QString::fromStdString(bath.name);
+            (bath.second ? second : fixer) = QString::fromStdString(bath.name);
     }
+    if (!fixer.isEmpty() && !second.isEmpty())
+        fixer = Words::tr("%1 and %2", "two fixing baths, in the order of their step")
+                    .arg(fixer, second);
     lines << (developer.isEmpty() || fixer.isEmpty()
                   ? Cautions::bathsApart()
                   : Words::tr("Developer back to %1, fixer back to %2. Never one into the other.")
@@ -244,6 +258,8 @@ QString templateName(const ledger::RunTemplate& sheet)
         return Words::tr("Acid stop, running wash");
     if (sheet.id == "fill-and-dump")
         return Words::tr("Water stop, wash by fill and dump");
+    if (sheet.id == "two-baths")
+        return Words::tr("Water stop, two fixing baths, running wash");
     return Words::tr("Water stop, running wash");
 }
 

@@ -135,7 +135,9 @@ void FinishView::addRow(const ledger::RunBath& bath, bool used)
     const int line = grid->rowCount();
     const QString name = QString::fromStdString(bath.name);
     Row row{bath.batch,
-            new QCheckBox(plainCaption(tr("%1, %2").arg(name, volumeText(bath.used, m_wording)))),
+            new QCheckBox(plainCaption(
+                (bath.second ? tr("%1, second bath, %2", "bottle, volume") : tr("%1, %2"))
+                    .arg(name, volumeText(bath.used, m_wording)))),
             nullptr, new QComboBox, new QuantityEdit(ledger::kEventAir, tr("Air left"), m_wording)};
     row.used->setChecked(used);
     row.used->setObjectName(QStringLiteral("used"));

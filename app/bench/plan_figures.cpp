@@ -68,6 +68,9 @@ Explanation fixing(const ledger::LoadWishes& wishes, const ledger::NextLoad& rec
     Explanation why;
     why.title = Words::tr("Fixing time");
     why.value = timeText(step.planned);
+    if (so.baths > 1)
+        why.notes << Words::tr("For each of two baths: the film clears in the first and stays as "
+                               "long again in the second.");
     if (so.clearing) {
         why.equation = Words::tr("Fixing time = fixing ÷ clearing × clearing time at 20 °C × what "
                                  "the cold adds.");
@@ -79,8 +82,10 @@ Explanation fixing(const ledger::LoadWishes& wishes, const ledger::NextLoad& rec
         why.equation = Words::tr("No clearing time is known of this fixer, so the template's time "
                                  "stands × what the cold adds. A clearing test makes it the "
                                  "bottle's own.");
-        why.constants.push_back(
-            ofTemplate(Words::tr("The template's time"), so.time * (1 / so.cold), wishes));
+        why.constants.push_back(ofTemplate(so.baths > 1
+                                               ? Words::tr("The template's times, of both baths")
+                                               : Words::tr("The template's time"),
+                                           so.time * (1 / so.cold), wishes));
     }
     why.inputs.push_back(
         {Words::tr("The cold, %1").arg(temperatureText(*wishes.temperature, wording)),
@@ -176,8 +181,8 @@ Explanation others(const ledger::LoadWishes& wishes, const ledger::RunSheet& she
     why.equation = Words::tr("Their times and all agitation stand in the template.");
     Seconds whole;
     for (const RunStep& step : sheet.steps) {
-        if (ledger::washes(step.kind) || step.kind == StepKind::Develop ||
-            step.kind == StepKind::Fix)
+        const auto role = ledger::roleOf(step.kind);
+        if (ledger::washes(step.kind) || role == Role::Developer || role == Role::Fixer)
             continue;
         whole += step.planned;
         why.constants.push_back(ofTemplate(stepKindName(step.kind), step.planned, wishes));

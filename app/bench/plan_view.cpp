@@ -74,13 +74,14 @@ PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, 
             refresh();
     });
     connect(m_baths, &BathCards::chosen, this,
-            [this](formulary::Role role, const std::string& batch) {
+            [this](ledger::BathPlace place, const std::string& batch) {
                 if (batch.empty())
-                    m_chosen.erase(role);
+                    m_chosen.erase(place);
                 else
-                    m_chosen[role] = batch;
+                    m_chosen[place] = batch;
                 reckonNow();
             });
+    connect(m_baths, &BathCards::exchangeWanted, this, &PlanView::exchangeWanted);
     connect(m_baths, &BathCards::happened, this,
             [this](const std::string& batch, const ledger::Happening& what) {
                 if (const auto done = m_host->record(batch, what); !done)
@@ -170,6 +171,7 @@ QWidget* PlanView::sheetSide()
     auto* card = new Card(tr("Run sheet"));
     m_template = new QComboBox;
     m_template->setAccessibleName(tr("Template of the run sheet"));
+    m_template->setObjectName(QStringLiteral("template"));
     m_template->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     auto* edit = new QPushButton(tr("Edit…"));
     edit->setAccessibleName(tr("Edit the template"));

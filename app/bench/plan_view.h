@@ -54,6 +54,7 @@ public:
 signals:
     void ready(const ullage::ledger::RunState& state);
     void refused(const QString& why);
+    void exchangeWanted(const std::string& first);
 
 private:
     QWidget* loadSide();
@@ -80,7 +81,7 @@ private:
     ledger::SteadyClock m_steady;
     std::vector<ledger::Judged> m_judged;
     ledger::NextLoad m_next;
-    std::map<formulary::Role, std::string> m_chosen;
+    std::map<ledger::BathPlace, std::string> m_chosen;
     LoadQuestion m_question;
     std::vector<ledger::RunFilm> m_later; ///< of a split load, still to come
     std::vector<ledger::RunTemplate> m_templates;

@@ -15,6 +15,7 @@
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/number_text.h"
+#include "core/ledger/two_baths.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -85,9 +86,14 @@ void PlanView::setBlocked(bool blocked)
 
 void PlanView::choose(const std::string& batch)
 {
+    const auto sheet = wishes().sheet.steps;
+    const bool two = std::any_of(sheet.begin(), sheet.end(), [](const auto& step) {
+        return step.kind == ledger::StepKind::SecondFix;
+    });
     for (const ledger::Judged& judged : m_judged) {
         if (judged.batch.id == batch)
-            m_chosen[judged.batch.solution->role] = batch;
+            m_chosen[{judged.batch.solution->role, two && ledger::isSecondBath(judged.batch)}] =
+                batch;
     }
     reckonNow();
 }

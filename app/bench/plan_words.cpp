@@ -62,6 +62,12 @@ QString choiceText(const ledger::BathChoice& choice)
         return Words::tr("The oldest that can still take this load.");
     case ChoiceReason::Chosen:
         return Words::tr("Your choice.");
+    case ChoiceReason::MoreWorn:
+        return Words::tr("The more worn goes first, the other second.");
+    case ChoiceReason::SecondBefore:
+        return Words::tr("It was the second bath of this one before.");
+    case ChoiceReason::LeastWorn:
+        return Words::tr("The least worn of the others.");
     case ChoiceReason::NoneCan:
         break;
     }
@@ -156,6 +162,12 @@ QString problemText(const ledger::PlanProblem& problem, const ledger::NextLoad& 
         return Words::tr("%1 has done film: what is poured away after one load is taken from a "
                          "fresh bottle.")
             .arg(bottle);
+    case PlanProblemCode::NoSecondBath:
+        return Words::tr("No bottle for a second fixing bath: the whole time goes in the first.");
+    case PlanProblemCode::ExchangeDue:
+        return Words::tr("Exchange the baths: %1 takes twice as long to clear as when fresh. It is "
+                         "discarded, and %2 takes its place.")
+            .arg(bottle, name(so.judged[*problem.other]));
     }
     return {};
 }

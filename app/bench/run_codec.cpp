@@ -49,7 +49,8 @@ QJsonObject write(const ledger::RunBath& bath)
             {"name", text(bath.name)},
             {"used_ml", bath.used.value()},
             {"one_shot", bath.oneShot},
-            {"wear", bath.wearBefore}};
+            {"wear", bath.wearBefore},
+            {"second", bath.second}};
 }
 
 ledger::RunBath readBath(const QJsonObject& o)
@@ -59,7 +60,8 @@ ledger::RunBath readBath(const QJsonObject& o)
             plain(o["name"]),
             Millilitres(o["used_ml"].toDouble()),
             o["one_shot"].toBool(),
-            o["wear"].toDouble()};
+            o["wear"].toDouble(),
+            o["second"].toBool()};
 }
 
 QJsonObject write(const ledger::RunStep& step)
@@ -162,7 +164,8 @@ QJsonObject write(const ledger::FixingFactors& f)
     QJsonObject o{{"times", f.times},
                   {"cold", f.cold},
                   {"time_s", f.time.value()},
-                  {"of_tests", f.from == ledger::ClearingFrom::Tests}};
+                  {"of_tests", f.from == ledger::ClearingFrom::Tests},
+                  {"baths", f.baths}};
     if (f.clearing)
         o["clearing_s"] = f.clearing->value();
     return o;
@@ -172,7 +175,8 @@ ledger::FixingFactors readFixing(const QJsonObject& o)
 {
     ledger::FixingFactors f{.times = o["times"].toDouble(2),
                             .cold = o["cold"].toDouble(1),
-                            .time = Seconds(o["time_s"].toDouble())};
+                            .time = Seconds(o["time_s"].toDouble()),
+                            .baths = o["baths"].toInt(1)};
     if (const auto clearing = optional(o["clearing_s"])) {
         f.clearing = Seconds(*clearing);
         f.from = o["of_tests"].toBool(true) ? ledger::ClearingFrom::Tests

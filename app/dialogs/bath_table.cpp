@@ -9,6 +9,7 @@
 #include "app/words/verdict_words.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"
+#include "core/ledger/two_baths.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -31,10 +32,10 @@ const QString kLostFigure = QStringLiteral("lost");
 
 // Whether runs take a bath of this role: 0 once somebody chose to go without, 1 once a bottle was
 // taken again.
-QString wantedFigure(Role role)
+QString wantedFigure(ledger::BathPlace place)
 {
-    const auto code = formulary::code(role);
-    return QStringLiteral("takes-") +
+    const auto code = formulary::code(place.role);
+    return (place.second ? QStringLiteral("takes-second-") : QStringLiteral("takes-")) +
            QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
 }
 
@@ -76,6 +77,8 @@ BathTable::BathTable(const DialogContext& context, QWidget* parent)
     if (present(Role::Stop))
         addLine(Role::Stop);
     addLine(Role::Fixer);
+    if (bottlesFor(Role::Fixer, m_bottles).size() > 1)
+        addLine({Role::Fixer, true});
     for (const Role role : {Role::WashAid, Role::WettingAgent, Role::Other}) {
         if (present(role))
             addLine(role);
@@ -92,12 +95,12 @@ QuantityEdit* BathTable::field(const formulary::FieldDescription& is, const QStr
     return edit;
 }
 
-void BathTable::addLine(Role role)
+void BathTable::addLine(ledger::BathPlace place)
 {
     const int row = static_cast<int>(m_lines.size()) + 1;
-    const QString name = roleName(role);
+    const QString name = bathName(place.role, place.second);
     auto* label = new PlainLabel(name, this);
-    Line line{role, new QComboBox(this), nullptr, nullptr, nullptr, new QCheckBox(this)};
+    Line line{place, new QComboBox(this), nullptr, nullptr, nullptr, new QCheckBox(this)};
     label->setBuddy(line.bottle);
     m_grid->addWidget(label, row, Name);
     m_grid->addWidget(line.bottle, row, Which);
@@ -114,11 +117,7 @@ void BathTable::addLine(Role role)
     setPlainToolTip(line.oneShot, tr("Thrown away after this load instead of poured back"));
     m_grid->addWidget(line.oneShot, row, Once, Qt::AlignCenter);
 
-    line.bottle->addItem(
-        role == Role::Developer || role == Role::Fixer ? tr("none") : tr("not used"), QString());
-    for (const Bottle* bottle : bottlesFor(role, m_bottles))
-        line.bottle->addItem(bottleText(*bottle, m_context.wording),
-                             QString::fromStdString(bottle->batch.id));
+    fillBottles(line);
     line.lost->setValue(m_context.preferences.lastFigure(kLostFigure));
     m_lines.push_back(line);
     showUse(line);
@@ -126,10 +125,47 @@ void BathTable::addLine(Role role)
         showUse(line);
         if (m_proposing)
             return;
-        m_chosen.insert(line.role);
+        m_chosen.insert(line.place);
         emit changed();
     });
     connect(line.oneShot, &QCheckBox::toggled, this, &BathTable::changed);
+}
+
+void BathTable::fillBottles(const Line& line) const
+{
+    const Role role = line.place.role;
+    const bool main = role == Role::Developer || (role == Role::Fixer && !line.place.second);
+    line.bottle->addItem(main ? tr("none") : tr("not used"), QString());
+    for (const Bottle* bottle : bottlesFor(role, m_bottles))
+        line.bottle->addItem(bottleText(*bottle, m_context.wording),
+                             QString::fromStdString(bottle->batch.id));
+}
+
+void BathTable::readAnew()
+{
+    const QSignalBlocker quiet(this);
+    m_bottles = m_context.session.bottles();
+    m_proposing = true;
+    for (const Line& line : m_lines) {
+        const QVariant before = line.bottle->currentData();
+        line.bottle->clear();
+        fillBottles(line);
+        const int index = line.bottle->findData(before);
+        if (index < 0)
+            m_chosen.erase(line.place);
+        line.bottle->setCurrentIndex(std::max(0, index));
+    }
+    m_proposing = false;
+}
+
+// Going without is remembered; a second fixing bath is wanted where one has been used.
+bool BathTable::wanted(ledger::BathPlace place) const
+{
+    const bool usual =
+        !place.second || std::any_of(m_bottles.begin(), m_bottles.end(), [&](const Bottle& bottle) {
+            return bottle.batch.solution->role == place.role && ledger::isSecondBath(bottle.batch);
+        });
+    return m_context.preferences.lastFigure(wantedFigure(place)).value_or(usual ? 1 : 0) > 0;
 }
 
 void BathTable::showUse(const Line& line)
@@ -138,7 +174,7 @@ void BathTable::showUse(const Line& line)
     for (QWidget* widget : {static_cast<QWidget*>(line.used), static_cast<QWidget*>(line.lost),
                             static_cast<QWidget*>(line.air), static_cast<QWidget*>(line.oneShot)})
         widget->setEnabled(bottle != nullptr);
-    if (line.role == Role::Developer && m_parts > 0)
+    if (line.place.role == Role::Developer && m_parts > 0)
         line.oneShot->setEnabled(false); // a dilution cannot go back
     if (!bottle)
         return;
@@ -151,7 +187,7 @@ void BathTable::showUse(const Line& line)
 std::optional<double> BathTable::usualVolume(const Line& line) const
 {
     const auto tank = m_context.preferences.lastFigure(kTankFigure);
-    if (!tank || line.role != Role::Developer)
+    if (!tank || line.place.role != Role::Developer)
         return tank;
     return ledger::stockNeeded(chemistry::Millilitres(*tank), m_parts).value();
 }
@@ -179,10 +215,10 @@ const Bottle* BathTable::bottleOf(const Line& line) const
     return found == m_bottles.end() ? nullptr : &*found;
 }
 
-const Bottle* BathTable::chosen(Role role) const
+const Bottle* BathTable::chosen(ledger::BathPlace place) const
 {
     for (const Line& line : m_lines) {
-        if (line.role == role)
+        if (line.place == place)
             return bottleOf(line);
     }
     return nullptr;
@@ -192,19 +228,20 @@ std::vector<ledger::BathNeed> BathTable::needs() const
 {
     std::vector<ledger::BathNeed> needs;
     for (const Line& line : m_lines) {
-        ledger::BathNeed need{.role = line.role,
+        const Role role = line.place.role;
+        ledger::BathNeed need{.role = role,
                               .oneShot = line.oneShot->isChecked(),
-                              .required = line.role == Role::Developer || line.role == Role::Fixer,
-                              .evenToDiscard = true};
-        const bool chose = m_chosen.contains(line.role);
+                              .required = (role == Role::Developer || role == Role::Fixer) &&
+                                          !line.place.second,
+                              .evenToDiscard = true,
+                              .second = line.place.second};
+        const bool chose = m_chosen.contains(line.place);
         const auto usual = usualVolume(line);
         if (const auto used = line.used->value() ? line.used->value()
                               : chose            ? std::nullopt
                                                  : usual)
             need.volume = chemistry::Millilitres(*used);
-        const bool wanted =
-            m_context.preferences.lastFigure(wantedFigure(line.role)).value_or(1) > 0;
-        if (chose || !wanted) {
+        if (chose || !wanted(line.place)) {
             const Bottle* bottle = bottleOf(line);
             need.chosen = bottle ? bottle->batch.id : ledger::kNoBottle;
         }
@@ -218,9 +255,9 @@ void BathTable::propose(const ledger::NextLoad& next)
     const QSignalBlocker quiet(this);
     m_proposing = true;
     for (const Line& line : m_lines) {
-        if (m_chosen.contains(line.role))
+        if (m_chosen.contains(line.place))
             continue;
-        const ledger::Judged* taken = next.taken(line.role);
+        const ledger::Judged* taken = next.taken(line.place);
         const int index =
             taken ? line.bottle->findData(QString::fromStdString(taken->batch.id)) : 0;
         if (index != line.bottle->currentIndex())
@@ -231,11 +268,15 @@ void BathTable::propose(const ledger::NextLoad& next)
 
 void BathTable::choose(const Bottle& bottle)
 {
+    const bool hasSecond = std::any_of(m_lines.begin(), m_lines.end(),
+                                       [](const Line& line) { return line.place.second; });
+    const ledger::BathPlace place(bottle.batch.solution->role,
+                                  hasSecond && ledger::isSecondBath(bottle.batch));
     for (const Line& line : m_lines) {
         const int index = line.bottle->findData(QString::fromStdString(bottle.batch.id));
-        if (index < 0)
+        if (index < 0 || line.place != place)
             continue;
-        m_chosen.insert(line.role);
+        m_chosen.insert(line.place);
         line.bottle->setCurrentIndex(index);
     }
 }
@@ -256,7 +297,7 @@ std::vector<ledger::Bath> BathTable::baths() const
         baths.push_back({bottle->batch.id, millilitres(line.used),
                          once ? chemistry::Millilitres(0)
                               : millilitres(line.lost).value_or(chemistry::Millilitres(0)),
-                         once, millilitres(line.air)});
+                         once, millilitres(line.air), line.place.second});
     }
     return baths;
 }
@@ -272,6 +313,10 @@ QStringList BathTable::problems() const
                 problems << problem;
         }
     }
+    const Bottle* second = chosen({Role::Fixer, true});
+    if (second && second == chosen(Role::Fixer))
+        problems << tr("%1 cannot be both fixing baths.")
+                        .arg(QString::fromStdString(second->batch.name));
     return problems;
 }
 
@@ -279,9 +324,9 @@ void BathTable::remember(Preferences& preferences) const
 {
     for (const Line& line : m_lines) {
         // Where nothing could be chosen, or nothing was, nobody wanted to go without.
-        if (bottleOf(line) || m_chosen.contains(line.role))
-            preferences.setLastFigure(wantedFigure(line.role), bottleOf(line) ? 1 : 0);
-        if (line.role != Role::Developer || !bottleOf(line))
+        if (bottleOf(line) || m_chosen.contains(line.place))
+            preferences.setLastFigure(wantedFigure(line.place), bottleOf(line) ? 1 : 0);
+        if (line.place.role != Role::Developer || !bottleOf(line))
             continue;
         if (line.used->value())
             preferences.setLastFigure(kTankFigure, *line.used->value() * (m_parts + 1));

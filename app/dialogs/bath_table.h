@@ -16,7 +16,8 @@ class QGridLayout;
 namespace ullage::app
 {
 
-/// Developer and fixer always have a line, other roles if there is a bottle of it. Bottles stand in
+/// Developer and fixer always have a line, a second fixing bath where there is more than one bottle
+/// of fixer, other roles if there is a bottle of it. Bottles stand in
 /// the order of bottlesFor(), as they were when the table was made.
 class BathTable : public QWidget
 {
@@ -24,23 +25,25 @@ class BathTable : public QWidget
 
 public:
     /// Proposes proposedBottle(), unless the user chose last to go without one of its role, and the
-    /// volumes used and lost last.
+    /// volumes used and lost last. A second fixing bath is proposed once one has been used.
     BathTable(const DialogContext& context, QWidget* parent = nullptr);
 
     /// Lines with a bottle chosen. What is used once has lost nothing besides; no volume used is
     /// all.
     [[nodiscard]] std::vector<ledger::Bath> baths() const;
-    /// The bottle chosen for a role; null for none. Good as long as the table.
-    [[nodiscard]] const Bottle* chosen(formulary::Role role) const;
+    /// The bottle chosen for a bath; null for none. Good until readAnew().
+    [[nodiscard]] const Bottle* chosen(ledger::BathPlace place) const;
     /// What each line asks of a bottle, and what the user chose for it.
     [[nodiscard]] std::vector<ledger::BathNeed> needs() const;
     /// Puts the bottles proposed into the lines that the user has left alone. Says nothing.
     void propose(const ledger::NextLoad& next);
     /// The developer's dilution 1+`parts`; what is diluted cannot be poured back. Says nothing.
     void setDilution(double parts);
+    /// Other bottles stand on the shelf than when it was made: offers those. Says nothing.
+    void readAnew();
     /// Chooses a bottle in the line of its role, as the user would; nothing if it is not offered.
     void choose(const Bottle& bottle);
-    /// What is wrong with the volumes of the lines with a bottle chosen, in words; empty if
+    /// What is wrong with the bottles chosen and the volumes of their lines, in words; empty if
     /// nothing.
     [[nodiscard]] QStringList problems() const;
     /// For the next run: which roles go without because the user chose so, and what the developer's
@@ -52,14 +55,16 @@ signals:
 
 private:
     struct Line {
-        formulary::Role role;
+        ledger::BathPlace place;
         QComboBox* bottle;
         QuantityEdit* used;
         QuantityEdit* lost;
         QuantityEdit* air;
         QCheckBox* oneShot;
     };
-    void addLine(formulary::Role role);
+    void addLine(ledger::BathPlace place);
+    void fillBottles(const Line& line) const;
+    [[nodiscard]] bool wanted(ledger::BathPlace place) const;
     void showUse(const Line& line);
     [[nodiscard]] const Bottle* bottleOf(const Line& line) const;
     [[nodiscard]] std::optional<double> usualVolume(const Line& line) const;
@@ -69,9 +74,9 @@ private:
     DialogContext m_context;
     QGridLayout* m_grid;
     std::vector<Line> m_lines;
-    std::vector<Bottle> m_bottles;      ///< as they were when the dialog opened
-    std::set<formulary::Role> m_chosen; ///< lines in which the user chose
-    double m_parts = 0;                 ///< of the developer
+    std::vector<Bottle> m_bottles;        ///< as they were when the dialog opened
+    std::set<ledger::BathPlace> m_chosen; ///< lines in which the user chose
+    double m_parts = 0;                   ///< of the developer
     bool m_proposing = false;
 };
 

@@ -4,6 +4,7 @@
 #include "app/dialogs/mark_forms.h"
 #include "app/words/cautions.h"
 #include "core/ledger/deed_events.h"
+#include "core/ledger/two_baths.h"
 
 #include <QComboBox>
 #include <QSignalBlocker>
@@ -12,11 +13,6 @@
 
 namespace ullage::app
 {
-
-bool isSecondBath(const ledger::Batch& batch)
-{
-    return !batch.loads.empty() && batch.loads.back().felt < batch.loads.back().units;
-}
 
 ExchangeDialog::ExchangeDialog(const DialogContext& context, const Bottle& first, QWidget* parent)
     : DeedDialog(context, tr("Exchange baths"), parent), m_first(first.batch.id),
@@ -51,7 +47,7 @@ void ExchangeDialog::tellForm()
     for (const bool asSecond : {true, false}) {
         for (const Bottle& bottle : bottles) {
             if (bottle.batch.id != m_first && bottle.batch.solution->role == m_role &&
-                isSecondBath(bottle.batch) == asSecond)
+                ledger::isSecondBath(bottle.batch) == asSecond)
                 m_second->addItem(QString::fromStdString(bottle.batch.name),
                                   QString::fromStdString(bottle.batch.id));
         }

@@ -40,7 +40,4 @@ private:
     DiscardForm* m_discard;
 };
 
-/// Whether a fixer was the second bath of its last load.
-bool isSecondBath(const ledger::Batch& batch);
-
 } // namespace ullage::app

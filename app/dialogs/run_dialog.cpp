@@ -1,5 +1,6 @@
 #include "app/dialogs/run_dialog.h"
 
+#include "app/dialogs/exchange_dialog.h"
 #include "app/dialogs/leaflet_time_edit.h"
 #include "app/dialogs/times_apart_box.h"
 #include "app/dialogs/top_up_offers.h"
@@ -18,6 +19,7 @@
 #include "core/ledger/entry_fields.h"
 
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QSignalBlocker>
 #include <QSpinBox>
 #include <QVBoxLayout>
@@ -132,10 +134,14 @@ void RunDialog::buildSide()
     m_warnings = new PlainLabel(m_develop);
     m_warnings->setWordWrap(true);
     setTone(m_warnings, Tone::Near);
-    for (QWidget* widget :
-         {static_cast<QWidget*>(m_time), static_cast<QWidget*>(m_note),
-          static_cast<QWidget*>(m_times->forLabel()), static_cast<QWidget*>(m_rows),
-          static_cast<QWidget*>(m_fix), static_cast<QWidget*>(m_warnings)})
+    m_exchange = new QPushButton(tr("E&xchange the baths…"), m_develop);
+    m_exchange->setAutoDefault(false);
+    setButtonLook(m_exchange, ButtonLook::Quiet);
+    connect(m_exchange, &QPushButton::clicked, this, &RunDialog::exchange);
+    for (QWidget* widget : {static_cast<QWidget*>(m_time), static_cast<QWidget*>(m_note),
+                            static_cast<QWidget*>(m_times->forLabel()),
+                            static_cast<QWidget*>(m_rows), static_cast<QWidget*>(m_fix),
+                            static_cast<QWidget*>(m_warnings), static_cast<QWidget*>(m_exchange)})
         m_develop->body()->addWidget(widget);
     side()->addWidget(m_develop);
     addCautions(tr("Before you pour"), runningCautions());
@@ -203,6 +209,9 @@ QString RunDialog::fixing(const ledger::NextLoad& next) const
     if (next.fixing->raisedTo)
         text = tr("Fix for %1, the packet's shortest time: twice the clearing time would be less.")
                    .arg(timeText(next.fixing->time, TimeStep::FiveSeconds));
+    if (next.fixing->baths > 1)
+        text += u' ' + tr("Half of it in each of the two baths: %1.")
+                           .arg(timeText(ledger::inUse(next.fixing->inEach())));
     if (fixer->batch.solution->tabularFactor)
         text += u' ' + tr("For tabular grains %1.")
                            .arg(timeText(next.fixingTabular->time, TimeStep::FiveSeconds));
@@ -214,11 +223,16 @@ void RunDialog::addBottleWarnings(const ledger::NextLoad& next, QStringList& war
     using Code = ledger::PlanProblemCode;
     std::optional<std::size_t> reasoned; // of each bottle the gravest reason only
     for (const ledger::PlanProblem& problem : next.plan.problems) {
+        if (problem.code == Code::NoSecondBath)
+            warnings << tr("No bottle for a second fixing bath: the whole time goes in the first.");
         if (!problem.judged)
             continue;
         const ledger::Judged& bottle = next.judged[*problem.judged];
         const QString name = QString::fromStdString(bottle.batch.name);
-        if (problem.code == Code::NotMarkedDissolved) {
+        if (problem.code == Code::ExchangeDue) {
+            warnings << tr("Exchange the baths: %1 takes twice as long to clear as when fresh.")
+                            .arg(name);
+        } else if (problem.code == Code::NotMarkedDissolved) {
             warnings
                 << tr("Nobody has marked %1 as dissolved yet: look whether it is clear.").arg(name);
         } else if (problem.reason && reasoned != problem.judged) {
@@ -250,6 +264,22 @@ void RunDialog::offerTopUps()
     for (const Bottle& bottle : session().bottles())
         bottles.push_back({bottle.batch, bottle.assessment});
     m_topUps->setRun(baths, ledger::loadOf(m_films->films()).units(), bottles, wording());
+}
+
+// The bottles are others afterwards; what was typed of the run stays.
+void RunDialog::exchange()
+{
+    const Bottle* first = session().bottle(QString::fromStdString(m_due));
+    if (!first)
+        return;
+    ExchangeDialog dialog(context(), *first, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    m_then.clear();
+    m_thenAt.reset();
+    m_baths->readAnew();
+    refresh();
+    lookAheadSoon();
 }
 
 void RunDialog::refresh()
@@ -285,6 +315,12 @@ void RunDialog::refresh()
         m_warned << tr("No fixer is chosen: these films are counted in none.");
     m_warnings->setText(m_warned.join(u'\n'));
     m_warnings->setVisible(!m_warned.isEmpty());
+    m_due.clear();
+    for (const ledger::PlanProblem& problem : load.plan.problems) {
+        if (problem.code == ledger::PlanProblemCode::ExchangeDue)
+            m_due = load.judged[*problem.judged].batch.id;
+    }
+    m_exchange->setVisible(!m_due.empty());
 }
 
 bool RunDialog::restIsFine()

@@ -9,6 +9,7 @@
 #include "core/ledger/run_state.h"
 
 class QLabel;
+class QPushButton;
 class QSpinBox;
 
 namespace ullage::app
@@ -51,6 +52,7 @@ private:
     void buildSide();
     void refresh();
     void splitByTime();
+    void exchange();
     void showLater();
     [[nodiscard]] ledger::NextLoad next();
     [[nodiscard]] const std::vector<ledger::Judged>& bottlesThen();
@@ -75,6 +77,8 @@ private:
     FactorRows* m_rows;
     QLabel* m_fix;
     QLabel* m_warnings;
+    QPushButton* m_exchange;
+    std::string m_due; ///< first of two fixing baths that is to make room, or empty
     QStringList m_warned;
     LoadQuestion m_question;
     std::string m_developer;            ///< solution that a time was last wanted for

@@ -23,6 +23,9 @@ void BenchPlace::make()
                            {m_steady, [&session = m_parts.session] { return session.now(); }});
     m_parts.window.setPage(Page::Bench, m_page, [this] { return m_page->firstForKeys(); });
     connect(m_page, &BenchPage::fullViewChanged, &m_parts.window, &MainWindow::setBare);
+    connect(m_page, &BenchPage::exchangeWanted, this, [this](const std::string& first) {
+        emit exchangeRequested(QString::fromStdString(first));
+    });
 }
 
 void BenchPlace::bookOpened()

@@ -31,6 +31,10 @@ public:
     /// hand goes on at the same second.
     void remake();
 
+signals:
+    /// Of two fixing baths the first is to make room.
+    void exchangeRequested(const QString& first);
+
 private:
     void make();
     void bookOpened();

@@ -144,6 +144,8 @@ void Controller::connectPages()
         showLogged(batch);
     });
     connect(m_deeds, &BottleDeeds::benchRequested, m_bench, &BenchPlace::plan);
+    connect(m_bench, &BenchPlace::exchangeRequested, m_deeds,
+            [this](const QString& first) { m_deeds->doWith(BottleAction::ExchangeBaths, first); });
     connect(m_mixing, &MixingPlace::plainLogWanted, m_deeds, &BottleDeeds::logMixOfGuide);
     connect(m_mixing, &MixingPlace::batchLogged, this, &Controller::showLogged);
     connect(m_mixing, &MixingPlace::finished, this, [this](const QString& batch) {

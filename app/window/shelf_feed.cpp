@@ -1,9 +1,9 @@
 #include "app/window/shelf_feed.h"
 
 #include "app/dialogs/bottle_choice.h"
-#include "app/dialogs/exchange_dialog.h"
 #include "app/shelf/shelf_page.h"
 #include "app/window/main_window.h"
+#include "core/ledger/two_baths.h"
 
 #include <QEvent>
 #include <QSemaphore>
@@ -28,13 +28,11 @@ UnreadBottle unreadBottleOf(const ledger::Unread& unread, const formulary::Formu
 // The bath that followed this fixer; empty where there is none, or it is the second itself.
 QString secondBathAfter(const ledger::Batch& first, const std::vector<Bottle>& bottles)
 {
-    if (first.solution->role != formulary::Role::Fixer || isSecondBath(first))
-        return {};
-    for (const Bottle& bottle : bottles) {
-        if (bottle.batch.solution->role == formulary::Role::Fixer && isSecondBath(bottle.batch))
-            return QString::fromStdString(bottle.batch.name);
-    }
-    return {};
+    std::vector<const ledger::Batch*> batches;
+    for (const Bottle& bottle : bottles)
+        batches.push_back(&bottle.batch);
+    const auto second = ledger::secondBathAfter(first, batches);
+    return second ? QString::fromStdString(batches[*second]->name) : QString();
 }
 
 } // namespace

@@ -41,6 +41,11 @@ QString sizeText(const chemistry::FilmSize& size)
 
 } // namespace
 
+QString bathName(formulary::Role role, bool second)
+{
+    return second ? Words::tr("Second fixing bath") : roleName(role);
+}
+
 QString roleName(formulary::Role role)
 {
     switch (role) {

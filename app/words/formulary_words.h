@@ -17,6 +17,8 @@ namespace ullage::app
 
 /// "Developer".
 QString roleName(formulary::Role role);
+/// The same of a bath of a run: of two fixing baths the second is told from the first.
+QString bathName(formulary::Role role, bool second);
 /// "Glass", "HDPE (stiff, milky plastic)": for choosing.
 QString materialName(formulary::Material material);
 /// "glass", "PET": for a line with other things in it.

@@ -28,6 +28,9 @@ struct LoadDone {
     bool oneShot = false;  ///< poured away, not poured back
 };
 
+/// What a bottle feels of a load: a second fixing bath a fifth.
+chemistry::Films feltOf(chemistry::Films units, bool second);
+
 /// What went from one bottle into another.
 struct Filling {
     std::string event; ///< its id

@@ -106,6 +106,8 @@ constexpr std::array kTable{
     step(FilmTrait::StepShorter, "acid-stop", kStop),
     step(FilmTrait::StepLonger, "fix", kLonger),
     step(FilmTrait::StepShorter, "fix", kFixer),
+    step(FilmTrait::StepLonger, "second-fix", kLonger),
+    step(FilmTrait::StepShorter, "second-fix", kFixer),
     step(FilmTrait::StepLonger, "rinse", kLonger),
     step(FilmTrait::StepShorter, "rinse", kWashAid),
     step(FilmTrait::StepLonger, "wash-aid", kLonger),

@@ -130,7 +130,7 @@ struct Effects {
     void operator()(const Processed& e) const
     {
         const Films units = e.load.units();
-        const Films felt = e.second ? units * kFeltBySecond : units;
+        const Films felt = feltOf(units, e.second);
         const Millilitres used = e.used.value_or(batch.volume);
         batch.loads.push_back({event.id, event.at, units, batch.wear, felt, e.oneShot});
         if (e.oneShot) {
@@ -229,6 +229,8 @@ struct Effects {
 };
 
 } // namespace
+
+Films feltOf(Films units, bool second) { return second ? units * kFeltBySecond : units; }
 
 Fold::Fold(const formulary::Formulary& formulary, const chemistry::AirConstants& constants,
            FoldDepth depth)

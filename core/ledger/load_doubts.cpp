@@ -22,7 +22,7 @@ LoadDoubts doubtsOf(const FilmRun& run, std::span<const Judged> judged)
             continue;
         }
         const Films left = *bottle->assessment.filmsLeft;
-        if (doubts.load > left + slack) {
+        if (feltOf(doubts.load, bath.second) > left + slack) {
             doubts.beyond.push_back({bath.batch, left});
         }
     }

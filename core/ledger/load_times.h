@@ -57,7 +57,10 @@ struct FixingFactors {
     double cold = 1;                            ///< what a reading under 20 °C adds
     /// The packet's own shortest time at 20 °C, where the product fell below it and was raised.
     std::optional<chemistry::Seconds> raisedTo;
-    chemistry::Seconds time;
+    chemistry::Seconds time; ///< in all
+    int baths = 1;           ///< that it is shared by, in equal parts
+
+    [[nodiscard]] chemistry::Seconds inEach() const { return time / baths; }
 };
 
 /// For the next load in this fixer; empty where no clearing time is known of it. `tabularGrain`: of

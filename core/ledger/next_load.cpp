@@ -21,12 +21,15 @@ std::vector<BathNeed> needsOfSheet(const LoadWishes& wishes)
     std::vector<BathNeed> all;
     const Millilitres volume = wishes.tank ? wishes.tank->volume : Millilitres();
     for (const TemplateStep& step : wishes.sheet.steps) {
-        const auto role = roleOf(step.kind);
-        if (!role) {
+        const auto place = placeOf(step.kind);
+        if (!place) {
             continue;
         }
-        BathNeed need{*role, volume, false, *role == Role::Developer || *role == Role::Fixer};
-        if (*role == Role::Developer) {
+        const Role role = place->role;
+        const bool required = (role == Role::Developer || role == Role::Fixer) && !place->second;
+        BathNeed need{
+            .role = role, .volume = volume, .required = required, .second = place->second};
+        if (role == Role::Developer) {
             need.volume = stockNeeded(volume, wishes.parts);
             need.oneShot = wishes.oneShot || wishes.parts > 0; // a dilution cannot go back
         }
@@ -39,7 +42,7 @@ std::vector<BathNeed> needs(const LoadWishes& wishes)
 {
     std::vector<BathNeed> all = wishes.needs.empty() ? needsOfSheet(wishes) : wishes.needs;
     for (BathNeed& need : all) {
-        if (const auto chosen = wishes.chosen.find(need.role); chosen != wishes.chosen.end()) {
+        if (const auto chosen = wishes.chosen.find(need.place()); chosen != wishes.chosen.end()) {
             need.chosen = chosen->second;
         }
         if (need.role == Role::Developer) {
@@ -64,6 +67,11 @@ void addTimes(NextLoad& made, const Judged* developer, const Judged* fixer,
     if (fixer && temperature) {
         made.fixing = fixingTime(fixer->batch, fixer->assessment, *temperature);
         made.fixingTabular = fixingTime(fixer->batch, fixer->assessment, *temperature, true);
+        for (auto* fixing : {&made.fixing, &made.fixingTabular}) {
+            if (*fixing) {
+                (*fixing)->baths = made.taken({Role::Fixer, true}) ? 2 : 1;
+            }
+        }
     }
 }
 
@@ -83,13 +91,14 @@ void addFilmTimes(NextLoad& made, const LoadWishes& wishes)
 BathAfter afterLoad(const BathNeed& need, std::size_t index, const Judged& judged, Films load)
 {
     const Batch& batch = judged.batch;
-    BathAfter after{.role = need.role, .judged = index, .volume = batch.volume};
+    BathAfter after{
+        .role = need.role, .judged = index, .volume = batch.volume, .second = need.second};
     Batch then = batch;
     if (need.oneShot) {
         const Millilitres used = need.volume.value() > 0 ? need.volume : batch.volume;
         after.volume = std::max(batch.volume - used, Millilitres());
     } else if (batch.volume.value() > 0) {
-        then.wear += load / chemistry::litres(batch.volume);
+        then.wear += feltOf(load, need.second) / chemistry::litres(batch.volume);
     }
     then.volume = after.volume;
     after.filmsLeft = filmsItCanDo({then, {}}, {.role = need.role});
@@ -121,8 +130,9 @@ void addSheet(NextLoad& made, const LoadWishes& wishes)
                          .tabularGrain = wishes.tabularGrain,
                          .washWater = wishes.washWater};
     for (const BathChoice& bath : made.plan.baths) {
-        if (const Judged* taken = made.taken(bath.need.role)) {
-            request.baths.push_back({taken, bath.need.oneShot, pourOf(bath.need, wishes.tank)});
+        if (const Judged* taken = made.taken(bath.need.place())) {
+            request.baths.push_back(
+                {taken, bath.need.oneShot, pourOf(bath.need, wishes.tank), bath.need.second});
         }
     }
     auto sheet = makeSheet(request);
@@ -135,16 +145,17 @@ void addSheet(NextLoad& made, const LoadWishes& wishes)
 
 } // namespace
 
-const Judged* NextLoad::taken(Role role) const
+const Judged* NextLoad::taken(BathPlace place) const
 {
-    const BathChoice* bath = plan.bath(role);
+    const BathChoice* bath = plan.bath(place);
     return bath && bath->taken ? &judged[bath->candidates[*bath->taken].judged] : nullptr;
 }
 
-const BathAfter* NextLoad::afterwards(Role role) const
+const BathAfter* NextLoad::afterwards(BathPlace place) const
 {
-    const auto found = std::find_if(after.begin(), after.end(),
-                                    [&](const BathAfter& one) { return one.role == role; });
+    const auto found = std::find_if(after.begin(), after.end(), [&](const BathAfter& one) {
+        return BathPlace(one.role, one.second) == place;
+    });
     return found == after.end() ? nullptr : &*found;
 }
 

@@ -36,7 +36,7 @@ struct LoadWishes {
     std::optional<chemistry::Celsius> washWater;
     /// The baths; empty for those that the sheet's steps ask for.
     std::vector<BathNeed> needs;
-    std::map<formulary::Role, std::string> chosen; ///< batch, kNoBottle, or not there
+    std::map<BathPlace, std::string> chosen; ///< batch, kNoBottle, or not there
     /// Solutions that a developer is proposed from; empty for any. See developersFor().
     std::vector<std::string> developers;
 };
@@ -48,6 +48,7 @@ struct BathAfter {
     chemistry::Millilitres volume;
     std::optional<chemistry::Films> filmsLeft; ///< never below 0; empty without a capacity
     double factor = 1;                         ///< a developer's, on the time of the load after
+    bool second = false;                       ///< of two fixing baths
 };
 
 struct NextLoad {
@@ -62,7 +63,7 @@ struct NextLoad {
     std::vector<FilmTimeHere> filmTimes;
     std::optional<TimesApart> apart;
     /// For the fixer taken: empty without one, without a temperature, or where no clearing time is
-    /// known of it. Ordinary grain, and tabular.
+    /// known of it. Ordinary grain, and tabular. Shared by two baths where a second one is taken.
     std::optional<FixingFactors> fixing;
     std::optional<FixingFactors> fixingTabular;
     std::optional<RunSheet> sheet;
@@ -70,8 +71,8 @@ struct NextLoad {
     std::vector<BathAfter> after; ///< of the bottles taken, in the order of the baths
 
     /// The bottle taken for a bath; null for none.
-    [[nodiscard]] const Judged* taken(formulary::Role role) const;
-    [[nodiscard]] const BathAfter* afterwards(formulary::Role role) const;
+    [[nodiscard]] const Judged* taken(BathPlace place) const;
+    [[nodiscard]] const BathAfter* afterwards(BathPlace place) const;
     /// Nothing stands against starting but what the user may decide.
     [[nodiscard]] bool canStart() const { return sheet && !plan.blocked(); }
 };

@@ -2,6 +2,7 @@
 
 #include "core/chemistry/films.h"
 #include "core/ledger/run_split.h"
+#include "core/ledger/two_baths.h"
 
 #include <algorithm>
 #include <cmath>
@@ -19,7 +20,8 @@ namespace
 std::optional<Films> tooMuchFor(const Judged& judged, const BathNeed& need, Films load)
 {
     const auto left = filmsItCanDo(judged, need);
-    return left && load > *left + Films(chemistry::kFilmSlack) ? left : std::nullopt;
+    return left && feltOf(load, need.second) > *left + Films(chemistry::kFilmSlack) ? left
+                                                                                    : std::nullopt;
 }
 
 bool wornForOnce(const Batch& batch, const BathNeed& need)
@@ -61,14 +63,33 @@ Candidate candidate(std::size_t index, const Judged& judged, const BathNeed& nee
     return made;
 }
 
-// Best first: of the solution wanted, can before cannot, known to be clear, vouched for, of the
-// set, the oldest.
-void rank(std::vector<Candidate>& candidates, const std::vector<Judged>& judged)
+// Of two fixing baths, what counts before set and age: the more worn goes first; second, the one
+// that was it before, else the least worn.
+enum class Pair { None, First, Second };
+
+double pairKey(const Candidate& c, Pair pair, const std::vector<Judged>& judged)
+{
+    const double wear = judged[c.judged].batch.wear.value();
+    switch (pair) {
+    case Pair::First:
+        return -wear;
+    case Pair::Second:
+        return c.pairedSecond ? -1 : wear;
+    case Pair::None:
+        break;
+    }
+    return 0;
+}
+
+// Best first: of the solution wanted, can before cannot, known to be clear, vouched for, as a pair
+// of baths wants it, of the set, the oldest.
+void rank(std::vector<Candidate>& candidates, const std::vector<Judged>& judged, Pair pair)
 {
     const auto key = [&](const Candidate& c) {
         const bool discard = c.hindrance == Hindrance::Discard;
-        return std::tuple(discard, c.otherSolution, !c.can(), !c.markedDissolved, c.untested,
-                          !c.sameSet, judged[c.judged].batch.mixedAt);
+        return std::tuple(discard, c.elsewhere, c.otherSolution, !c.can(), !c.markedDissolved,
+                          c.untested, pairKey(c, pair, judged), !c.sameSet,
+                          judged[c.judged].batch.mixedAt);
     };
     std::stable_sort(candidates.begin(), candidates.end(),
                      [&](const Candidate& a, const Candidate& b) { return key(a) < key(b); });
@@ -77,12 +98,29 @@ void rank(std::vector<Candidate>& candidates, const std::vector<Judged>& judged)
 // A bath that the run can do without is not proposed from a bottle that cannot fill the tank.
 bool proposed(const Candidate& candidate, const BathChoice& choice, const Batch& batch)
 {
-    return candidate.hindrance != Hindrance::Discard && candidate.markedDissolved &&
-           !candidate.untested && !wornForOnce(batch, choice.need) &&
+    return candidate.hindrance != Hindrance::Discard && !candidate.elsewhere &&
+           candidate.markedDissolved && !candidate.untested && !wornForOnce(batch, choice.need) &&
            (choice.need.required || candidate.hindrance != Hindrance::VolumeShort);
 }
 
-void take(BathChoice& choice, const std::vector<Judged>& judged)
+ChoiceReason whyOf(const Candidate& taken, std::ptrdiff_t able, Pair pair)
+{
+    if (!taken.can()) {
+        return ChoiceReason::NoneCan;
+    }
+    if (pair == Pair::Second && taken.pairedSecond) {
+        return ChoiceReason::SecondBefore;
+    }
+    if (able == 1) {
+        return ChoiceReason::OnlyOne;
+    }
+    if (pair != Pair::None) {
+        return pair == Pair::First ? ChoiceReason::MoreWorn : ChoiceReason::LeastWorn;
+    }
+    return taken.sameSet ? ChoiceReason::SameSet : ChoiceReason::OldestThatCan;
+}
+
+void take(BathChoice& choice, const std::vector<Judged>& judged, Pair pair)
 {
     const auto& all = choice.candidates;
     for (std::size_t i = 0; i < all.size() && !choice.need.chosen.empty(); ++i) {
@@ -100,32 +138,42 @@ void take(BathChoice& choice, const std::vector<Judged>& judged)
             return c.can() && c.otherSolution == all[i].otherSolution;
         });
         choice.taken = i;
-        choice.why = !all[i].can()    ? ChoiceReason::NoneCan
-                     : able == 1      ? ChoiceReason::OnlyOne
-                     : all[i].sameSet ? ChoiceReason::SameSet
-                                      : ChoiceReason::OldestThatCan;
+        choice.why = whyOf(all[i], able, pair);
     }
     for (std::size_t i = 0; i < all.size() && choice.taken && !choice.next; ++i) {
-        if (i != *choice.taken && all[i].can() &&
+        if (i != *choice.taken && all[i].can() && !all[i].elsewhere &&
             all[i].otherSolution == all[*choice.taken].otherSolution) {
             choice.next = i;
         }
     }
 }
 
+// What the other baths of the run mean for one.
+struct Beside {
+    const Batch* set = nullptr; ///< the bottle whose set is preferred
+    Pair pair = Pair::None;
+    std::string elsewhere = {};   ///< of a first bath: the one chosen for the second
+    const Batch* first = nullptr; ///< of a second bath: the first, which cannot be both
+};
+
 BathChoice choose(const BathNeed& need, Films load, const std::vector<Judged>& judged,
-                  const Batch* partner)
+                  const Beside& beside)
 {
     BathChoice choice{.need = need};
     for (std::size_t i = 0; i < judged.size(); ++i) {
         const Batch& batch = judged[i].batch;
-        if (batch.inUse() && batch.solution->role == need.role) {
-            choice.candidates.push_back(candidate(i, judged[i], need, load));
-            choice.candidates.back().sameSet = partner && mixedAsSet(batch, *partner);
+        if (!batch.inUse() || batch.solution->role != need.role ||
+            (beside.first && batch.id == beside.first->id)) {
+            continue;
         }
+        Candidate made = candidate(i, judged[i], need, load);
+        made.sameSet = beside.set && mixedAsSet(batch, *beside.set);
+        made.elsewhere = batch.id == beside.elsewhere;
+        made.pairedSecond = beside.first && goesBefore(*beside.first, batch);
+        choice.candidates.push_back(made);
     }
-    rank(choice.candidates, judged);
-    take(choice, judged);
+    rank(choice.candidates, judged, beside.pair);
+    take(choice, judged, beside.pair);
     return choice;
 }
 
@@ -148,12 +196,17 @@ void addMissing(RunPlan& plan, const BathChoice& choice)
                                  .role = role,
                                  .judged = held->judged,
                                  .reason = ReasonCode::HistoryUnknown,
-                                 .noBottle = choice.need.required});
+                                 .noBottle = choice.need.required,
+                                 .second = choice.need.second});
     } else if (held != all.end()) {
         plan.problems.push_back({.code = PlanProblemCode::NotMarkedDissolved,
                                  .role = role,
                                  .judged = held->judged,
-                                 .noBottle = choice.need.required});
+                                 .noBottle = choice.need.required,
+                                 .second = choice.need.second});
+    } else if (choice.need.second) {
+        plan.problems.push_back(
+            {.code = PlanProblemCode::NoSecondBath, .role = role, .second = true});
     } else if (choice.need.required) {
         plan.problems.push_back({.code = PlanProblemCode::NoBottle, .role = role});
     } else if (!all.empty() && all.front().hindrance == Hindrance::VolumeShort) {
@@ -179,7 +232,8 @@ void addProblems(RunPlan& plan, const BathChoice& choice, const std::vector<Judg
                                  .role = choice.need.role,
                                  .judged = taken.judged,
                                  .number = number,
-                                 .limit = limit});
+                                 .limit = limit,
+                                 .second = choice.need.second});
     };
     const auto addReasons = [&](PlanProblemCode code, Verdict verdict) {
         for (const Reason& reason : bottle.assessment.reasons) {
@@ -192,7 +246,8 @@ void addProblems(RunPlan& plan, const BathChoice& choice, const std::vector<Judg
     if (bottle.batch.volume < choice.need.volume) {
         add(PlanProblemCode::VolumeShort, choice.need.volume.value(), bottle.batch.volume.value());
     } else if (const auto left = tooMuchFor(bottle, choice.need, load)) {
-        add(PlanProblemCode::CapacityShort, load.value(), left->value());
+        add(PlanProblemCode::CapacityShort, feltOf(load, choice.need.second).value(),
+            left->value());
     }
     if (bottle.assessment.verdict == Verdict::Discard) {
         addReasons(PlanProblemCode::Discard, Verdict::Discard);
@@ -233,10 +288,10 @@ bool PlanProblem::blocks() const
     return code == PlanProblemCode::NoBottle || code == PlanProblemCode::VolumeShort || noBottle;
 }
 
-const BathChoice* RunPlan::bath(Role role) const
+const BathChoice* RunPlan::bath(BathPlace place) const
 {
     const auto found = std::find_if(baths.begin(), baths.end(),
-                                    [&](const BathChoice& b) { return b.need.role == role; });
+                                    [&](const BathChoice& b) { return b.need.place() == place; });
     return found == baths.end() ? nullptr : &*found;
 }
 
@@ -256,32 +311,48 @@ RunPlan planRun(const PlanRequest& request, const std::vector<Judged>& judged)
 {
     RunPlan plan;
     const Films load = request.load.units();
-    const auto byRole = [&](Role role) -> const BathNeed* {
+    const auto needOf = [&](BathPlace place) -> const BathNeed* {
         const auto found = std::find_if(request.needs.begin(), request.needs.end(),
-                                        [&](const BathNeed& n) { return n.role == role; });
+                                        [&](const BathNeed& n) { return n.place() == place; });
         return found == request.needs.end() ? nullptr : &*found;
     };
     // The developer leads; only a fixer that the user insists on turns that round.
-    const BathNeed* fixer = byRole(Role::Fixer);
+    const BathNeed* fixer = needOf(Role::Fixer);
+    const BathNeed* second = needOf({Role::Fixer, true});
     std::optional<BathChoice> leading;
     if (fixer && !fixer->chosen.empty()) {
-        leading = choose(*fixer, load, judged, nullptr);
+        leading = choose(*fixer, load, judged, {});
     }
     const Batch* partner = takenBatch(leading ? &*leading : nullptr, judged);
     for (const BathNeed& need : request.needs) {
         if (need.role == Role::Developer) {
-            plan.baths.push_back(choose(need, load, judged, partner));
+            plan.baths.push_back(choose(need, load, judged, {.set = partner}));
         }
     }
     const Batch* developer = takenBatch(plan.bath(Role::Developer), judged);
     for (const BathNeed& need : request.needs) {
-        if (need.role != Role::Developer) {
-            plan.baths.push_back(
-                choose(need, load, judged, need.role == Role::Fixer ? developer : nullptr));
+        if (need.role == Role::Developer) {
+            continue;
         }
+        Beside beside;
+        if (need.second) {
+            beside.pair = Pair::Second;
+            beside.first = takenBatch(plan.bath(need.role), judged);
+        } else if (need.role == Role::Fixer) {
+            beside.set = developer;
+            beside.pair = second ? Pair::First : Pair::None;
+            beside.elsewhere = second ? second->chosen : std::string();
+        }
+        plan.baths.push_back(choose(need, load, judged, beside));
     }
     for (const BathChoice& choice : plan.baths) {
         addProblems(plan, choice, judged, load);
+    }
+    if (const auto due = fixer ? exchangeDue(judged) : std::nullopt) {
+        plan.problems.push_back({.code = PlanProblemCode::ExchangeDue,
+                                 .role = Role::Fixer,
+                                 .judged = due->first,
+                                 .other = due->second});
     }
     if (request.tank) {
         for (const TankFinding& finding : findings(*request.tank, request.load)) {

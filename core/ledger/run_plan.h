@@ -5,7 +5,8 @@
 // mixed as a set with it is preferred; without one, the oldest fixer that can. A bottle to discard
 // is never offered. One that is not known to be clear is not proposed, nor one of unknown history
 // that no test vouches for, nor one that has done film where the bath is thrown away after use;
-// they can be chosen.
+// they can be chosen. Where a film is fixed in two baths, the more worn goes first and the one that
+// was second before, else the least worn, second.
 #pragma once
 
 #include "core/ledger/batch.h"
@@ -31,6 +32,15 @@ struct Judged {
 /// be clear, nor one of unknown history that no test vouches for.
 bool proposable(const Judged& judged);
 
+/// One of the baths of a run: its role, and whether it is the second of two fixing baths.
+struct BathPlace {
+    // A role alone says which bath is meant wherever there is one of it.
+    BathPlace(formulary::Role is, bool isSecond = false) : role(is), second(isSecond) {} // NOLINT
+    formulary::Role role;
+    bool second;
+    friend auto operator<=>(const BathPlace&, const BathPlace&) = default;
+};
+
 /// A bath the run needs.
 struct BathNeed {
     formulary::Role role{};
@@ -40,12 +50,15 @@ struct BathNeed {
     std::string chosen;                ///< the batch the user wants, or empty
     std::vector<std::string> within{}; ///< solutions that a bottle is proposed from; empty: any
     bool evenToDiscard = false;        ///< what was done is told: a chosen bottle is taken as it is
+    bool second = false;               ///< the second of two fixing baths
+
+    [[nodiscard]] BathPlace place() const { return {role, second}; }
 };
 
 struct PlanRequest {
     Load load;
     std::optional<Tank> tank;
-    std::vector<BathNeed> needs; ///< each role once
+    std::vector<BathNeed> needs; ///< each place once
 };
 
 /// Why a batch cannot take the load.
@@ -63,6 +76,8 @@ struct Candidate {
     double needs = 0; ///< and what the load needs
     bool otherSolution = false; ///< not one that is proposed from
     bool sameSet = false;
+    bool elsewhere = false;      ///< chosen for the other of two fixing baths
+    bool pairedSecond = false;   ///< was the second bath of the first one taken
     bool markedDissolved = true; ///< or known to be clear otherwise
     bool untested = false;       ///< of unknown history, and no test vouches for it
 
@@ -70,9 +85,19 @@ struct Candidate {
 };
 
 /// Why this one.
-enum class ChoiceReason { OnlyOne, SameSet, OldestThatCan, Chosen, NoneCan };
-inline constexpr std::array<std::string_view, 5> kChoiceCodes{
-    "only-one", "same-set", "oldest-that-can", "chosen", "none-can"};
+enum class ChoiceReason {
+    OnlyOne,
+    SameSet,
+    OldestThatCan,
+    Chosen,
+    NoneCan,
+    MoreWorn,     ///< the first of two fixing baths
+    SecondBefore, ///< the second of two: it was so before
+    LeastWorn,    ///< the second of two, where none was
+};
+inline constexpr std::array<std::string_view, 8> kChoiceCodes{
+    "only-one", "same-set",  "oldest-that-can", "chosen",
+    "none-can", "more-worn", "second-before",   "least-worn"};
 std::string_view code(ChoiceReason reason);
 
 struct BathChoice {
@@ -93,6 +118,8 @@ enum class PlanProblemCode {
     TestFirst,          ///< the reason that asks for a test
     NotMarkedDissolved, ///< mixed, but nobody said that it is clear
     Worn,               ///< films/L it has done; the bath is thrown away after use
+    NoSecondBath,       ///< there is no bottle for the second of two fixing baths: one does it all
+    ExchangeDue,        ///< the first of two fixing baths has had its time; see judged, other
 };
 struct PlanProblem {
     PlanProblemCode code{};
@@ -104,7 +131,13 @@ struct PlanProblem {
     std::optional<ReasonCode> reason;
     /// NotMarkedDissolved, TestFirst: there is no other, and it is not taken for that.
     bool noBottle = false;
+    bool second = false;                   ///< of the second of two fixing baths
+    std::optional<std::size_t> other = {}; ///< ExchangeDue: the bath that takes its place
 
+    [[nodiscard]] bool isOf(BathPlace place) const
+    {
+        return role == place.role && second == place.second;
+    }
     /// Whether the run cannot be done like this; otherwise it is for the user to decide.
     [[nodiscard]] bool blocks() const;
 };
@@ -121,13 +154,14 @@ struct RunPlan {
     std::vector<PlanProblem> problems; ///< gravest first
     std::vector<SplitPart> split;      ///< two parts or more, or empty when the load can go whole
 
-    [[nodiscard]] const BathChoice* bath(formulary::Role role) const;
+    [[nodiscard]] const BathChoice* bath(BathPlace place) const;
     [[nodiscard]] bool blocked() const;
     [[nodiscard]] bool has(PlanProblemCode code) const;
 };
 
 /// Plans one load. `judged` may hold any batches of the book; those not in use or of another role
-/// are passed over.
+/// are passed over. A second fixing bath is asked for after the first one, and never is the same
+/// bottle.
 RunPlan planRun(const PlanRequest& request, const std::vector<Judged>& judged);
 
 /// Mixed as a set: within a day of each other.

@@ -14,11 +14,12 @@ using formulary::Role;
 namespace
 {
 
-const SheetBath* bathOf(const SheetRequest& request, std::optional<Role> role)
+const SheetBath* bathOf(const SheetRequest& request, std::optional<BathPlace> place)
 {
     const auto found =
         std::find_if(request.baths.begin(), request.baths.end(), [&](const SheetBath& bath) {
-            return role && bath.judged->batch.solution->role == *role;
+            return place && bath.judged->batch.solution->role == place->role &&
+                   bath.second == place->second;
         });
     return found == request.baths.end() ? nullptr : &*found;
 }
@@ -36,13 +37,32 @@ TimeSource sourceOf(ClearingFrom from)
     return TimeSource::UserFigure;
 }
 
-// Without a clearing time the template's own figure stands.
-FixingFactors fixing(const SheetRequest& request, const SheetBath* fixer, Seconds figure)
+const TemplateStep* lineOf(const RunTemplate& sheet, StepKind kind)
 {
+    const auto found = std::find_if(sheet.steps.begin(), sheet.steps.end(),
+                                    [&](const TemplateStep& step) { return step.kind == kind; });
+    return found == sheet.steps.end() ? nullptr : &*found;
+}
+
+// Without a clearing time the template's own figures stand: those of both baths together.
+FixingFactors fixing(const SheetRequest& request, Seconds figure)
+{
+    const TemplateStep* again = lineOf(request.sheet, StepKind::SecondFix);
+    const SheetBath* fixer = bathOf(request, Role::Fixer);
     const auto known = fixer ? fixingTime(fixer->judged->batch, fixer->judged->assessment,
                                           request.temperature, request.tabularGrain)
                              : std::nullopt;
-    return known ? *known : fixingTime(figure, request.temperature);
+    auto factors =
+        known ? *known : fixingTime(again ? figure + again->time : figure, request.temperature);
+    factors.baths = again && bathOf(request, placeOf(StepKind::SecondFix)) ? 2 : 1;
+    return factors;
+}
+
+// In one of two baths; what nobody knows is shared as the template has it.
+Seconds fixingIn(const FixingFactors& factors, Seconds figure)
+{
+    return factors.baths > 1 && factors.from == ClearingFrom::Nowhere ? figure * factors.cold
+                                                                      : factors.inEach();
 }
 
 StepCaution cautionOf(StepKind kind)
@@ -55,6 +75,7 @@ StepCaution cautionOf(StepKind kind)
     case StepKind::AcidStop:
         return StepCaution::Acid;
     case StepKind::Fix:
+    case StepKind::SecondFix:
         return StepCaution::Fixer;
     case StepKind::WettingAgent:
         return StepCaution::Wetting;
@@ -94,6 +115,7 @@ std::optional<Role> roleOf(StepKind kind)
     case StepKind::AcidStop:
         return Role::Stop;
     case StepKind::Fix:
+    case StepKind::SecondFix:
         return Role::Fixer;
     case StepKind::WashAid:
         return Role::WashAid;
@@ -104,11 +126,18 @@ std::optional<Role> roleOf(StepKind kind)
     }
 }
 
+std::optional<BathPlace> placeOf(StepKind kind)
+{
+    const auto role = roleOf(kind);
+    return role ? std::optional(BathPlace(*role, kind == StepKind::SecondFix)) : std::nullopt;
+}
+
 TemperatureRule RunStep::rule() const
 {
-    return kind == StepKind::Develop ? TemperatureRule::Developer
-           : kind == StepKind::Fix   ? TemperatureRule::Fixer
-                                     : TemperatureRule::None;
+    const auto role = roleOf(kind);
+    return role == Role::Developer ? TemperatureRule::Developer
+           : role == Role::Fixer   ? TemperatureRule::Fixer
+                                   : TemperatureRule::None;
 }
 
 Seconds RunSheet::whole() const
@@ -129,7 +158,7 @@ Result<RunSheet> makeSheet(const SheetRequest& request)
     made.basis.pairs = request.pairs;
     const SheetBath* last = nullptr;
     for (const TemplateStep& line : request.sheet.steps) {
-        const SheetBath* bath = bathOf(request, roleOf(line.kind));
+        const SheetBath* bath = bathOf(request, placeOf(line.kind));
         RunStep step{.kind = line.kind,
                      .changes = line.changes,
                      .planned = line.time,
@@ -137,6 +166,9 @@ Result<RunSheet> makeSheet(const SheetRequest& request)
                      .caution = cautionOf(line.kind)};
         if (roleOf(line.kind)) {
             last = bath;
+        }
+        if (line.kind == StepKind::SecondFix && !bath) {
+            continue;
         }
         if (line.kind == StepKind::PourBack) {
             if (!last || last->oneShot) {
@@ -159,9 +191,11 @@ Result<RunSheet> makeSheet(const SheetRequest& request)
             step.source = TimeSource::Developing;
         }
         if (line.kind == StepKind::Fix) {
-            made.fixing = fixing(request, bath, line.time);
+            made.fixing = fixing(request, line.time);
+        }
+        if (roleOf(line.kind) == Role::Fixer) {
             step.source = sourceOf(made.fixing->from);
-            step.planned = made.fixing->time;
+            step.planned = fixingIn(*made.fixing, line.time);
         }
         if (line.kind == StepKind::Wash || line.kind == StepKind::FillAndDump) {
             const auto cold =

@@ -22,19 +22,22 @@ enum class StepKind {
     WaterStop,
     AcidStop,
     Fix,
+    SecondFix, ///< the second of two fixing baths; left out where there is no bottle for it
     Rinse,
     WashAid,
     Wash,        ///< in running water
     FillAndDump, ///< `changes` fills
     WettingAgent,
 };
-inline constexpr std::array<std::string_view, 11> kStepCodes{
-    "pre-wet", "develop",  "pour-back", "water-stop",    "acid-stop",    "fix",
-    "rinse",   "wash-aid", "wash",      "fill-and-dump", "wetting-agent"};
+inline constexpr std::array<std::string_view, 12> kStepCodes{
+    "pre-wet",    "develop", "pour-back", "water-stop", "acid-stop",     "fix",
+    "second-fix", "rinse",   "wash-aid",  "wash",       "fill-and-dump", "wetting-agent"};
 std::string_view code(StepKind kind);
 std::optional<StepKind> stepFromCode(std::string_view code);
 /// The bottle a step needs, if any.
 std::optional<formulary::Role> roleOf(StepKind kind);
+/// The same, with which of two fixing baths it is.
+std::optional<BathPlace> placeOf(StepKind kind);
 
 /// One line of a template. Plain values, to be kept and edited.
 struct TemplateStep {
@@ -53,10 +56,12 @@ struct RunTemplate {
 };
 
 /// Refuses no steps or more than 40, times outside 1 s to 4 h, changes out of range, agitation that
-/// check() refuses, two steps of a kind that takes a bottle, a pour-back with no bath before it.
+/// check() refuses, two steps of a kind that takes a bottle, a pour-back with no bath before it, a
+/// second fixing bath with no first one before it.
 Result<void> check(const RunTemplate& sheet);
 
-/// Those the program brings: "water-stop" (running wash), "acid-stop" and "fill-and-dump".
+/// Those the program brings: "water-stop" (running wash), "acid-stop", "fill-and-dump" and
+/// "two-baths" (for fixing).
 /// Common practice, every figure to be edited.
 std::vector<RunTemplate> usualTemplates();
 
@@ -114,14 +119,15 @@ struct TemperatureBasis {
 struct SheetBath {
     const Judged* judged = nullptr; ///< not null
     bool oneShot = false;
-    Pour pour; ///< no stock: not known
+    Pour pour;           ///< no stock: not known
+    bool second = false; ///< of two fixing baths
 };
 
 struct SheetRequest {
     RunTemplate sheet;
     chemistry::Celsius temperature;
     std::vector<chemistry::TimeAtTemperature> pairs; ///< base time: the film maker's figures
-    std::vector<SheetBath> baths;                    ///< at most one a role
+    std::vector<SheetBath> baths;                    ///< at most one a place
     bool tabularGrain = false;
     std::optional<chemistry::Celsius> washWater; ///< empty for as warm as the reading
 };
@@ -136,9 +142,11 @@ struct RunSheet {
 };
 
 /// The sheet for these bottles. Pour-back steps of one-shot baths, and of baths without a bottle,
-/// are left out. Refuses what check() refuses, a Develop step without a developer (Missing) or
-/// without a base time (NoFigure), and what baseTime() and coldWashFactor() refuse. Cold water
-/// lengthens the running wash and every filling of fill and dump.
+/// are left out; so is a second fixing bath without a bottle. With one, each of the two baths has
+/// half of the fixing time; without, the first has all of it. Refuses what check() refuses, a
+/// Develop step without a developer (Missing) or without a base time (NoFigure), and what
+/// baseTime() and coldWashFactor() refuse. Cold water lengthens the running wash and every filling
+/// of fill and dump.
 Result<RunSheet> makeSheet(const SheetRequest& request);
 
 } // namespace ullage::ledger

@@ -57,7 +57,8 @@ public:
     Stock(const PlanRequest& request, const std::vector<Judged>& judged) : m_judged(&judged)
     {
         for (const BathNeed& need : request.needs) {
-            if (need.role == Role::Developer || need.role == Role::Fixer) {
+            // A second bath feels a fifth: it is the first that a load is dealt out by.
+            if ((need.role == Role::Developer || need.role == Role::Fixer) && !need.second) {
                 addAll(need);
             }
         }

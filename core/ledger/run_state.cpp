@@ -105,9 +105,10 @@ RunState readyRun(const LoadWishes& wishes, const std::vector<RunFilm>& films, c
     state.films = films;
     state.sheet = *next.sheet;
     for (const BathChoice& bath : next.plan.baths) {
-        if (const Judged* taken = next.taken(bath.need.role)) {
+        if (const Judged* taken = next.taken(bath.need.place())) {
             state.baths.push_back({bath.need.role, taken->batch.id, taken->batch.name,
-                                   bath.need.volume, bath.need.oneShot, taken->batch.wear.value()});
+                                   bath.need.volume, bath.need.oneShot, taken->batch.wear.value(),
+                                   bath.need.second});
         }
     }
     for (const RunStep& step : state.sheet.steps) {
@@ -177,7 +178,8 @@ FilmRun filmRun(const RunState& state, const std::vector<BathClosing>& closings)
                              .used = bath ? std::optional(bath->used) : std::nullopt,
                              .lost = closing.lost,
                              .oneShot = bath && bath->oneShot,
-                             .airLeft = closing.airLeft});
+                             .airLeft = closing.airLeft,
+                             .second = bath && bath->second});
         if (closing.topUp) {
             run.topUps.push_back(*closing.topUp);
         }

@@ -31,6 +31,7 @@ struct RunBath {
     chemistry::Millilitres used;
     bool oneShot = false;
     double wearBefore = 0; ///< films per litre it had done, for the page to show
+    bool second = false;   ///< the second of two fixing baths
 };
 
 /// A reading of the thermometer that was accepted.

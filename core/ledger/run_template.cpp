@@ -25,7 +25,7 @@ TemplateStep line(StepKind kind, double seconds, int changes = 1, Agitation agit
     return {kind, Seconds(seconds), changes, agitation};
 }
 
-std::vector<TemplateStep> steps(bool acid, bool fillAndDump)
+std::vector<TemplateStep> steps(bool acid, bool fillAndDump, bool twoBaths = false)
 {
     const Agitation all{AgitationKind::Continuous};
     std::vector<TemplateStep> made{
@@ -35,11 +35,15 @@ std::vector<TemplateStep> steps(bool acid, bool fillAndDump)
     if (acid) {
         made.push_back(line(StepKind::PourBack, 20));
     }
+    const double fix = kUserFix.value() / (twoBaths ? 2 : 1);
+    for (const StepKind kind : {StepKind::Fix, StepKind::SecondFix}) {
+        if (kind == StepKind::Fix || twoBaths) {
+            made.push_back(line(kind, fix, 1, intervals(30, 10, 30)));
+            made.push_back(line(StepKind::PourBack, 20));
+        }
+    }
     const std::vector<TemplateStep> rest{
-        line(StepKind::Fix, kUserFix.value(), 1, intervals(30, 10, 30)),
-        line(StepKind::PourBack, 20),
-        line(StepKind::Rinse, 60, 2, all),
-        line(StepKind::WashAid, 120, 1, intervals(30, 10, 30)),
+        line(StepKind::Rinse, 60, 2, all), line(StepKind::WashAid, 120, 1, intervals(30, 10, 30)),
         fillAndDump ? line(StepKind::FillAndDump, 600, 10, all) : line(StepKind::Wash, 300),
         line(StepKind::WettingAgent, 60)};
     std::copy(rest.begin(), rest.end(), std::back_inserter(made));
@@ -52,7 +56,8 @@ std::vector<RunTemplate> usualTemplates()
 {
     return {{{}, "water-stop", steps(false, false)},
             {{}, "acid-stop", steps(true, false)},
-            {{}, "fill-and-dump", steps(false, true)}};
+            {{}, "fill-and-dump", steps(false, true)},
+            {{}, "two-baths", steps(false, false, true)}};
 }
 
 Result<void> check(const RunTemplate& sheet)
@@ -68,6 +73,9 @@ Result<void> check(const RunTemplate& sheet)
             return refuse({.code = ErrorCode::Conflict, .field = "steps", .text = kind});
         }
         if (step.kind == StepKind::PourBack && bottled.empty()) {
+            return refuse({.code = ErrorCode::Conflict, .field = "steps", .text = kind});
+        }
+        if (step.kind == StepKind::SecondFix && !bottled.contains(StepKind::Fix)) {
             return refuse({.code = ErrorCode::Conflict, .field = "steps", .text = kind});
         }
         if (step.kind != StepKind::Develop) {

@@ -75,8 +75,10 @@ RunTemplate withWash(RunTemplate sheet, const WashPlan& plan)
     if (plan.kind == WashKind::AsTemplate) {
         return sheet;
     }
-    const auto fix = std::find_if(sheet.steps.begin(), sheet.steps.end(),
-                                  [](const auto& step) { return step.kind == StepKind::Fix; });
+    // From the last fixing bath on: what rinses between two of them is no washing.
+    const auto fixes = [](const auto& step) { return roleOf(step.kind) == formulary::Role::Fixer; };
+    const auto last = std::find_if(sheet.steps.rbegin(), sheet.steps.rend(), fixes);
+    const auto fix = last == sheet.steps.rend() ? sheet.steps.end() : std::prev(last.base());
     std::vector<TemplateStep> kept(sheet.steps.begin(), fix);
     std::optional<std::size_t> place;
     for (auto step = fix; step != sheet.steps.end(); ++step) {

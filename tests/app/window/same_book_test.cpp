@@ -10,6 +10,7 @@
 #include "tests/app/dialogs/dialog_driver.h"
 
 #include <QBuffer>
+#include <QComboBox>
 #include <QFile>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -38,7 +39,14 @@ struct Told {
     std::string dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
     std::string fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
 
-    Told() { desk.passMinutes(90); }
+    std::string second = {}; ///< the second of two fixing baths, where there is one
+
+    explicit Told(bool twoBaths = false)
+    {
+        if (twoBaths)
+            second = desk.mix("starter-acid-fixer", "starter-glass-1000-b", 1000, "Fix 2");
+        desk.passMinutes(90);
+    }
 
     // Lines with ids by their order, without times of day.
     QStringList lines() const
@@ -75,6 +83,11 @@ void logInDialog(Told& told)
     type(dialog, "Developer: volume used", "600");
     type(dialog, "Fixer: volume used", "600");
     type(dialog, "Fixer: lost", "20");
+    if (!told.second.empty()) {
+        auto* second = named<QComboBox>(dialog, "Second fixing bath: bottle");
+        second->setCurrentIndex(second->findData(QString::fromStdString(told.second)));
+        type(dialog, "Second fixing bath: volume used", "600");
+    }
     dialog.accept();
     ASSERT_FALSE(dialog.isVisible())
         << dialog.problemOf("").toStdString() << dialog.problemOf("films").toStdString();
@@ -95,6 +108,10 @@ void runOnTheBench(Told& told)
     auto* time = page.findChild<QuantityEdit*>(QStringLiteral("baseTime"));
     time->selectAll();
     QTest::keyClicks(time, QStringLiteral("1:00"));
+    if (!told.second.empty()) {
+        auto* sheet = page.findChild<QComboBox*>(QStringLiteral("template"));
+        sheet->setCurrentIndex(sheet->count() - 1);
+    }
     auto* start = page.findChild<QPushButton*>(QStringLiteral("start"));
     ASSERT_TRUE(start->isEnabled());
     start->click();
@@ -138,11 +155,11 @@ void import(Told& told)
     const QByteArray films =
         R"("films":[{"format":"135-36","count":2},{"format":"9x12cm","count":1})"
         R"(,{"format":"4.6x61cm","count":1}])";
-    const auto bath = [&](const char* id, const std::string& batch, const char* lost) {
+    const auto bath = [&](const char* id, const std::string& batch, const char* more) {
         return QByteArray(R"({"type":"event","id":")") + id + R"(","batch":")" +
                QByteArray::fromStdString(batch) +
                R"(","kind":"processed","at":"2026-11-25T17:00:00Z",)" + films +
-               R"(,"used_ml":600,)" + lost + R"("run":"r"})" + "\n";
+               R"(,"used_ml":600,)" + more + R"("run":"r"})" + "\n";
     };
     const auto film = [](const char* id, const char* rest) {
         return QByteArray(R"({"type":"film","id":")") + id + R"(","run":"r",)" + rest + "}\n";
@@ -152,6 +169,7 @@ void import(Told& told)
     const char* quay = R"("format":"135-36","name":"Quay 400","ei":800,"notes":"harbour, dawn")";
     file.write("{\"type\":\"book\",\"format\":\"ullage-journal\",\"version\":2}\n" +
                bath("x1", told.dev, "") + bath("x2", told.fix, R"("lost_ml":20,)") +
+               (told.second.empty() ? QByteArray() : bath("x3", told.second, R"("second":true,)")) +
                film("f1", quay) + film("f2", quay) +
                film("f3", R"("format":"9x12cm","name":"Lantern 100")") +
                film("f4", R"("format":"4.6x61cm")"));
@@ -183,6 +201,21 @@ TEST(SameBook, FilmLoggedRunAndImportedLeavesTheSameLines)
     ASSERT_EQ(lines.size(), 4 + 2 + 4) << lines.join(u'\n').toStdString();
     EXPECT_TRUE(lines.back().contains(QStringLiteral("4.6x61cm")));
     EXPECT_TRUE(lines[6].contains(QStringLiteral("\"notes\":\"harbour, dawn\"")));
+    EXPECT_EQ(bench.lines().join(u'\n'), lines.join(u'\n'));
+    EXPECT_EQ(imported.lines().join(u'\n'), lines.join(u'\n'));
+}
+
+TEST(SameBook, ASecondFixingBathLeavesTheSameLinesToo)
+{
+    Told dialog(true);
+    logInDialog(dialog);
+    Told bench(true);
+    runOnTheBench(bench);
+    Told imported(true);
+    import(imported);
+    const QStringList lines = dialog.lines();
+    ASSERT_EQ(lines.size(), 6 + 3 + 4) << lines.join(u'\n').toStdString();
+    EXPECT_EQ(lines.filter(QStringLiteral("\"second\":true")).size(), 1);
     EXPECT_EQ(bench.lines().join(u'\n'), lines.join(u'\n'));
     EXPECT_EQ(imported.lines().join(u'\n'), lines.join(u'\n'));
 }
