@@ -193,6 +193,7 @@ void MixDialog::solutionChanged()
     if (const auto chosen = solution()) {
         if (!m_nameTyped)
             m_name->setText(nextBatchName(chosen->role, m_taken));
+        m_dissolved->setVisible(chosen->form != formulary::Form::Liquid); // nothing to dissolve
         m_cautions->setLines(mixingCautions(*chosen));
     }
     refresh();

@@ -108,7 +108,7 @@ ledger::NewBatch MixDialog::newBatch(const std::string& vessel) const
                            m_name->text().trimmed().toStdString(),
                            {},
                            m_found->isChecked(),
-                           m_dissolved->isChecked()};
+                           m_dissolved->isChecked() && !m_dissolved->isHidden()};
     batch.filmsBefore = filmsBefore();
     if (batch.historyUnknown) {
         batch.mixedOn = m_foundForm->mixedOn();

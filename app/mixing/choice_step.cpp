@@ -2,6 +2,7 @@
 
 #include "app/dialogs/bottle_choice.h"
 #include "app/mixing/formula_table.h"
+#include "app/mixing/liquid_edit.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
@@ -33,15 +34,17 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
           new QuantityEdit(formulary::fieldOf(&ledger::Mixed::volume), tr("Makes"), wording, this)),
       m_powder(new QuantityEdit(QuantityKind::Number, tr("Powder"), wording, this)),
       m_packet(new QComboBox(this)), m_raw(new QCheckBox(this)),
-      m_formula(new FormulaTable(wording, this)), m_name(new QLineEdit(this))
+      m_formula(new FormulaTable(wording, this)), m_liquid(new LiquidEdit(wording, this)),
+      m_name(new QLineEdit(this))
 {
     m_form->setContentsMargins(0, 0, 0, 0);
     m_form->setVerticalSpacing(Space::kGap);
     for (QWidget* field : std::initializer_list<QWidget*>{m_solution, m_packet, m_makes, m_powder,
-                                                          m_vessel, m_name}) {
+                                                          m_liquid, m_vessel, m_name}) {
         auto* words = new PlainLabel(this);
         words->setBuddy(field);
-        words->setMinimumHeight(field->sizeHint().height()); // on one line with what is typed
+        if (field != m_liquid)
+            words->setMinimumHeight(field->sizeHint().height()); // on one line with it
         m_form->addRow(words, field);
         m_labels.emplace_back(words, field);
     }
@@ -56,6 +59,7 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
         emit changed();
     });
     connect(m_formula, &FormulaTable::changed, this, &ChoiceStep::changed);
+    connect(m_liquid, &LiquidEdit::changed, this, &ChoiceStep::changed);
     connect(m_solution, &QComboBox::currentIndexChanged, this, &ChoiceStep::solutionChosen);
     connect(m_vessel, &QComboBox::currentIndexChanged, this, &ChoiceStep::vesselChosen);
     connect(m_makes, &QuantityEdit::valueChanged, this, [this] {
@@ -76,6 +80,7 @@ void ChoiceStep::setWording(const Wording& wording)
     m_makes->setWording(wording);
     m_powder->setWording(wording);
     m_formula->setWording(wording);
+    m_liquid->setWording(wording);
     if (const int at = m_solution->currentIndex(); at >= 0 && !m_ownName)
         m_name->setText(nextBatchName(m_solutions[static_cast<std::size_t>(at)]->role, m_names));
     retranslate();
@@ -83,8 +88,8 @@ void ChoiceStep::setWording(const Wording& wording)
 
 void ChoiceStep::retranslate()
 {
-    const QString words[] = {tr("Mix"),       tr("From"), tr("It makes"),
-                             tr("Powder, g"), tr("Into"), tr("Name on the label")};
+    const QString words[] = {tr("Mix"),    tr("From"), tr("It makes"),         tr("Powder, g"),
+                             tr("Dilute"), tr("Into"), tr("Name on the label")};
     for (std::size_t i = 0; i < m_labels.size(); ++i) {
         m_labels[i].first->setText(words[i]);
         m_labels[i].second->setAccessibleName(words[i]);
@@ -199,8 +204,15 @@ void ChoiceStep::showWays()
 {
     const bool raw = m_raw->isChecked();
     m_form->setRowVisible(m_packet, m_packet->count() > 1 && !raw);
-    m_form->setRowVisible(m_powder, !raw);
+    m_form->setRowVisible(m_powder, !raw && !isLiquid());
+    m_form->setRowVisible(m_liquid, !raw && isLiquid());
     m_form->setRowVisible(m_formula, raw);
+}
+
+bool ChoiceStep::isLiquid() const
+{
+    const int at = m_solution->currentIndex();
+    return at >= 0 && m_solutions[static_cast<std::size_t>(at)]->form == formulary::Form::Liquid;
 }
 
 void ChoiceStep::vesselChosen()
@@ -223,6 +235,8 @@ MixingPlan ChoiceStep::plan() const
     plan.makes = chemistry::Millilitres(m_makes->value().value_or(0));
     if (m_raw->isChecked())
         plan.formula = m_formula->formula();
+    else if (isLiquid())
+        plan.liquid = m_liquid->dilution();
     else
         plan.powderGrams = m_powder->value();
     if (const ledger::Packet* packet = chosenPacket(); packet && !m_raw->isChecked())
@@ -239,6 +253,8 @@ QString ChoiceStep::problem() const
         if (!edit->isValid())
             return edit->problem();
     }
+    if (plan().liquid && !m_liquid->problem().isEmpty())
+        return m_liquid->problem();
     return planProblem(plan(), m_wording);
 }
 

@@ -16,6 +16,7 @@ namespace ullage::app
 {
 
 class FormulaTable;
+class LiquidEdit;
 class QuantityEdit;
 
 /// Until the user types one, the name is the next free one of the role, and the volume a round one
@@ -52,6 +53,8 @@ public:
     /// Weigh it out; hidden for a solution whose composition is no formula.
     [[nodiscard]] QCheckBox* raw() const { return m_raw; }
     [[nodiscard]] FormulaTable* formula() const { return m_formula; }
+    /// Hidden for what comes as a powder.
+    [[nodiscard]] LiquidEdit* liquid() const { return m_liquid; }
     [[nodiscard]] QLineEdit* name() const { return m_name; }
 
 signals:
@@ -65,6 +68,7 @@ private:
     void vesselChosen();
     void packetChosen();
     void showWays();
+    [[nodiscard]] bool isLiquid() const;
     [[nodiscard]] const ledger::Packet* chosenPacket() const;
     [[nodiscard]] QString packetText(const ledger::Packet& packet) const;
 
@@ -82,6 +86,7 @@ private:
     QComboBox* m_packet;
     QCheckBox* m_raw;
     FormulaTable* m_formula;
+    LiquidEdit* m_liquid;
     QLineEdit* m_name;
     std::vector<std::pair<QLabel*, QWidget*>> m_labels; ///< of the fields, from above
     bool m_ownName = false;                             ///< the user typed one

@@ -64,8 +64,25 @@ DissolveStep::DissolveStep(Now now, QWidget* parent)
     reset();
 }
 
+// Clock, look and waiting are a powder's.
+void DissolveStep::showKind()
+{
+    const bool powder = m_pouring.isEmpty();
+    for (QWidget* part : std::initializer_list<QWidget*>{m_clock, m_say, m_clear, m_wait})
+        part->setVisible(powder);
+    m_orderList->setVisible(!m_orderList->text().isEmpty());
+}
+
 void DissolveStep::retranslate()
 {
+    if (!m_pouring.isEmpty()) {
+        m_how->setText(tr("Measure it and pour it slowly into the water, stirring all the while. "
+                          "Acid into water, never water into acid. There is nothing to shake and "
+                          "nothing to wait for."));
+        m_orderList->setText(m_pouring);
+        m_pour->setText(tr("It is in and stirred"));
+        return showKind();
+    }
     m_how->setText(m_order.isEmpty() ? tr("Pour the powder low and slowly into "
                                           "the water, stirring or swirling "
                                           "all the while. Close, shake, and let "
@@ -79,7 +96,7 @@ void DissolveStep::retranslate()
                                           "minutes until it is clear.")
                                            .arg(kEvery));
     m_orderList->setText(m_order.join(u'\n'));
-    m_orderList->setVisible(!m_order.isEmpty());
+    showKind();
     m_pour->setText(tr("The powder is in"));
     m_clear->setText(tr("I looked: it is clear, nothing lies at the bottom"));
     m_wait->setText(tr("You may go on before it is clear: the batch is then "
@@ -93,6 +110,14 @@ void DissolveStep::setOrder(const QStringList& lines)
     if (lines == m_order)
         return;
     m_order = lines;
+    retranslate();
+}
+
+void DissolveStep::setPouring(const QString& what)
+{
+    if (what == m_pouring)
+        return;
+    m_pouring = what;
     retranslate();
 }
 
@@ -114,12 +139,16 @@ void DissolveStep::pour()
     m_nextCheck = chemistry::nextDissolvingCheck(*m_poured, *m_poured);
     m_pour->setEnabled(false);
     m_clear->setEnabled(true);
-    m_timer.start();
+    if (m_pouring.isEmpty())
+        m_timer.start();
     tick();
     emit changed();
 }
 
-bool DissolveStep::isClear() const { return m_clear->isChecked(); }
+bool DissolveStep::isClear() const
+{
+    return m_pouring.isEmpty() ? m_clear->isChecked() : isPoured();
+}
 
 QString DissolveStep::clockText() const { return m_clock->text(); }
 

@@ -35,12 +35,15 @@ public:
     void retranslate();
     /// What is weighed out, in the order of addition; empty for a packet.
     void setOrder(const QStringList& lines);
+    /// Of a liquid what is measured and poured; then there is nothing to shake and nothing to wait
+    /// for. Empty for a powder.
+    void setPouring(const QString& what);
     /// Begins anew: nothing poured yet.
     void reset();
     /// The powder went in: now. The clock starts anew if it went before.
     void pour();
     [[nodiscard]] bool isPoured() const { return m_poured.has_value(); }
-    /// The user looked and it is clear.
+    /// The user looked and it is clear; a liquid is once it is in.
     [[nodiscard]] bool isClear() const;
     /// Looks at the clock; called by a timer every half second.
     void tick();
@@ -57,11 +60,14 @@ signals:
     void changed();
 
 private:
+    void showKind();
+
     Now m_now;
     std::optional<chemistry::Instant> m_poured;
     std::optional<chemistry::Instant> m_nextCheck;
     bool m_shakeNow = false; ///< since the last check, until it has been read for a while
     QStringList m_order;
+    QString m_pouring;
     QLabel* m_how;
     QLabel* m_orderList;
     QLabel* m_wait;

@@ -40,6 +40,49 @@ Explanation weights(const MixingPlan& plan, const Wording& wording)
     return why;
 }
 
+Explanation toMeasure(const MixingPlan& plan, const chemistry::VolumesToPour& pour,
+                      const Wording& wording)
+{
+    Explanation why;
+    why.title = Words::tr("To measure");
+    why.value = volumeText(pour.concentrate, wording);
+    why.inputs = {{Words::tr("It makes"), volumeText(plan.makes, wording)}};
+    if (plan.liquid->strengths) {
+        const auto& [from, to] = *plan.liquid->strengths;
+        why.equation = Words::tr("By weight: the wanted strength's share of the whole is liquid, "
+                                 "the rest water. Each weight is then a volume by its density. "
+                                 "The two volumes need not add up: fill up to the mark.");
+        const auto strength = [&](const chemistry::Strength& one) {
+            return Words::tr("%1 %, %2 g/ml", "strength by weight, density")
+                .arg(numberText(one.percent, 1, wording.locale),
+                     numberText(one.density, 3, wording.locale));
+        };
+        why.inputs.push_back({Words::tr("The liquid"), strength(from)});
+        why.inputs.push_back({Words::tr("To become"), strength(to)});
+    } else {
+        why.equation = Words::tr("What it makes ÷ (parts of water + 1).");
+        why.inputs.push_back({Words::tr("Parts of water for one of the liquid"),
+                              numberText(plan.liquid->parts, 0, wording.locale)});
+    }
+    return why;
+}
+
+Explanation startForLiquid(const MixingPlan& plan, const chemistry::StartVolume& start,
+                           const Wording& wording)
+{
+    Explanation why;
+    why.title = Words::tr("Water to begin with");
+    why.value = volumeText(start.advised, wording);
+    why.equation = Words::tr("Most of the water: what it makes less the liquid, and a little kept "
+                             "back to fill up with.");
+    why.inputs = {{Words::tr("It makes"), volumeText(plan.makes, wording)},
+                  {Words::tr("The liquid"), volumeText(plan.pours()->concentrate, wording)}};
+    why.constants = {
+        explained(Words::tr("Share of the water"), chemistry::kLiquidStart, wording.locale)};
+    gradeByConstants(why);
+    return why;
+}
+
 Explanation startWater(const MixingPlan& plan, const chemistry::StartVolume& start,
                        const Wording& wording)
 {
@@ -74,19 +117,23 @@ Explanation startWater(const MixingPlan& plan, const chemistry::StartVolume& sta
 Explanation usualWarmth(const MixingPlan& plan, const Wording& wording)
 {
     Explanation why;
-    const UsualWater usual = usualWater(plan.solution->role);
+    const bool liquid = plan.liquid.has_value();
+    const UsualWater usual = usualWater(plan.solution->role, liquid);
     why.title = Words::tr("How warm");
     why.value = Words::tr("%1 – %2").arg(shortTemperatureText(usual.low, wording),
                                          shortTemperatureText(usual.high, wording));
-    why.equation = Words::tr("What is usual for a powder of this kind. What its packet says goes "
-                             "before it.");
+    why.equation = liquid
+                       ? Words::tr("What is usual for a liquid. What its bottle says goes before "
+                                   "it.")
+                       : Words::tr("What is usual for a powder of this kind. What its packet "
+                                   "says goes before it.");
     const auto role = plan.solution->role;
-    if (role == formulary::Role::Developer)
+    if (role == formulary::Role::Developer && !liquid)
         why.constants = {
             explained(Words::tr("Developers"), chemistry::kDeveloperWater, wording.locale),
             explained(Words::tr("What their packets ask for"), chemistry::kPackagedDeveloperWater,
                       wording.locale)};
-    else if (role == formulary::Role::Fixer)
+    else if (role == formulary::Role::Fixer && !liquid)
         why.constants = {explained(Words::tr("Fixers"), chemistry::kFixerWater, wording.locale)};
     else
         why.constants = {
@@ -133,6 +180,8 @@ std::vector<Explanation> becomesFigures(const MixingPlan& plan, const Wording& w
         return all;
     if (plan.formula)
         all.push_back(weights(plan, wording));
+    if (const auto pour = plan.pours())
+        all.push_back(toMeasure(plan, *pour, wording));
     const formulary::Solution& solution = *plan.solution;
     if (solution.capacity)
         all.push_back(explain(Figure::Capacity, solution, wording));
@@ -150,7 +199,8 @@ std::vector<Explanation> waterFigures(const MixingPlan& plan, const WaterChosen&
     if (!plan.isComplete())
         return all;
     if (const auto start = plan.start())
-        all.push_back(startWater(plan, *start, wording));
+        all.push_back(plan.liquid ? startForLiquid(plan, *start, wording)
+                                  : startWater(plan, *start, wording));
     all.push_back(usualWarmth(plan, wording));
     if (!water.hot || !water.cold || !water.wanted)
         return all;

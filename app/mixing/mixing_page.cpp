@@ -5,6 +5,7 @@
 #include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_figures.h"
 #include "app/mixing/mixing_step_list.h"
+#include "app/mixing/mixing_words.h"
 #include "app/mixing/water_step.h"
 #include "app/widgets/card.h"
 #include "app/widgets/caution_box.h"
@@ -22,7 +23,6 @@
 #include "app/words/formula_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
-#include "core/chemistry/process_constants.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -226,7 +226,9 @@ QString MixingPage::problem() const
     case Step::Choice:
         return m_choice->problem();
     case Step::Dissolve:
-        return m_dissolve->isPoured() ? QString() : tr("Say when the powder is in.");
+        return m_dissolve->isPoured() ? QString()
+               : m_plan.liquid        ? tr("Say when the liquid is in.")
+                                      : tr("Say when the powder is in.");
     case Step::Close:
         return m_air->problem();
     default:
@@ -245,7 +247,7 @@ void MixingPage::next()
         // Going back and on again without a change keeps what was typed there.
         if (before.solution != m_plan.solution || before.vessel != m_plan.vessel ||
             before.makes != m_plan.makes || before.powder() != m_plan.powder() ||
-            before.displaced() != m_plan.displaced())
+            before.displaced() != m_plan.displaced() || before.liquid != m_plan.liquid)
             m_water->setPlan(m_plan);
         m_air->setRange(0, (m_plan.vessel->capacity - m_plan.makes).value());
         break;
@@ -272,7 +274,7 @@ QString MixingPage::inHand() const
         return {};
     if (step() == Step::Done)
         return m_done->clock()->isHidden() ? QString() : tr("Cooling %1").arg(m_plan.name);
-    if (!m_dissolve->isPoured())
+    if (!m_dissolve->isPoured() || m_plan.liquid)
         return tr("Mixing %1").arg(m_plan.name);
     return tr("Mixing %1 · %2", "batch, time to the next shake")
         .arg(m_plan.name, m_dissolve->shakeNow() && !m_dissolve->isClear()
@@ -296,7 +298,8 @@ bool MixingPage::log()
     batch.volume = m_plan.makes;
     batch.name = m_plan.name.toStdString();
     batch.packet = m_plan.packet ? m_plan.packet->id : std::string();
-    batch.dissolved = m_dissolve->isClear(); // one deed, one undo
+    // One deed, one undo; of a liquid there is nothing to be said.
+    batch.dissolved = m_dissolve->isClear() && !m_plan.liquid;
     ledger::When when{m_door->now(), std::nullopt};
     if (const auto air = m_air->value())
         when.airLeft = chemistry::Millilitres(*air);
@@ -318,7 +321,8 @@ std::vector<Explanation> MixingPage::figures() const
     case Step::Water:
         return m_water->figures();
     case Step::Dissolve:
-        return {dissolvingFigure(m_wording.locale)};
+        return m_plan.liquid ? std::vector<Explanation>()
+                             : std::vector{dissolvingFigure(m_wording.locale)};
     case Step::Done:
         if (const auto clock = m_done->box()->figure(); clock && !m_done->clock()->isHidden())
             return {*clock};
@@ -339,16 +343,12 @@ void MixingPage::fillWords()
                          "bath, then the fixer, and the "
                          "funnel washed between them."));
     m_topUpHeading->setText(tr("Fill up to %1").arg(total));
-    m_topUp->setText(m_dissolve->isClear() ? tr("Fill up with cold water to the mark, close and "
-                                                "turn the bottle a few "
-                                                "times.")
-                                           : tr("It is not clear yet. If the packet says so, fill "
-                                                "up now and let it "
-                                                "rest; else go back and shake on."));
+    m_topUp->setText(fillUpText(m_plan, m_dissolve->isClear()));
     m_closing->setText(tr("Squeeze or press the air out as far as the bottle "
                           "allows, or fill it to the brim. "
                           "Write %1 on the label, what it is and today's date.")
                            .arg(m_plan.name));
+    m_dissolve->setPouring(pouringText(m_plan, m_wording));
     m_dissolve->setOrder(m_plan.formula ? weighingLines(*m_plan.formula, m_wording.locale)
                                         : QStringList());
     m_done->setWords(tr("Logged as %1").arg(m_plan.name),
@@ -365,22 +365,8 @@ void MixingPage::showState()
         m_plan = m_choice->plan();
     fillWords();
     const QString solution = m_plan.solution ? shownName(m_plan.solution->name) : QString();
-    const QString vessel = m_plan.vessel ? shownName(m_plan.vessel->name) : QString();
     const QString total = volumeText(m_plan.makes, m_wording);
-    const auto role = m_plan.solution ? m_plan.solution->role : formulary::Role::Developer;
-    const UsualWater usual = usualWater(role);
-    m_list->setSteps(
-        {{tr("Packet and bottle"), tr("%1 · %2").arg(solution, vessel)},
-         {tr("Safety"), tr("mask, gloves, eyes, moving air")},
-         {tr("Water"), tr("%1 – %2").arg(shortTemperatureText(usual.low, m_wording),
-                                         shortTemperatureText(usual.high, m_wording))},
-         {tr("Pour and dissolve"), tr("low and slowly; shake every %1 min")
-                                       .arg(static_cast<int>(chemistry::kDissolvingCheck.value))},
-         {tr("Top up"), tr("to %1").arg(total)},
-         {tr("Close and label"), tr("no air left in; date it")},
-         {tr("Done"), m_dissolve->isClear()
-                          ? tr("logged as %1").arg(m_plan.name)
-                          : tr("logged as %1, rests until clear").arg(m_plan.name)}});
+    m_list->setSteps(mixingSteps(m_plan, m_dissolve->isClear(), m_wording));
     m_list->setCurrent(static_cast<int>(step()));
     m_header->setDetail(tr("step %1 of %2 · follow the packet; this only helps")
                             .arg(static_cast<int>(step()) + 1)

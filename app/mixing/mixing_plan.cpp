@@ -5,6 +5,7 @@
 #include "app/words/shown_names.h"
 #include "core/chemistry/process_constants.h"
 #include "core/ledger/load_times.h"
+#include "core/ledger/run_plan.h"
 #include "core/ledger/statistics.h"
 
 #include <QCoreApplication>
@@ -46,8 +47,23 @@ UsualWater within(const chemistry::Constant& water)
 
 } // namespace
 
+std::optional<chemistry::VolumesToPour> MixingPlan::pours() const
+{
+    if (!liquid || makes.value() <= 0)
+        return std::nullopt;
+    if (liquid->strengths) {
+        const auto& [from, to] = *liquid->strengths;
+        const auto pour = chemistry::dilutionByVolume(makes, from, to);
+        return pour ? std::optional(*pour) : std::nullopt;
+    }
+    const Millilitres of = ledger::stockNeeded(makes, liquid->parts);
+    return chemistry::VolumesToPour{.water = makes - of, .concentrate = of};
+}
+
 double MixingPlan::powder() const
 {
+    if (liquid)
+        return 0;
     if (!formula)
         return powderGrams.value_or(0);
     double grams = 0;
@@ -78,11 +94,18 @@ Millilitres MixingPlan::displaced() const
 
 Result<chemistry::StartVolume> MixingPlan::start() const
 {
+    if (liquid) {
+        const auto pour = pours();
+        return chemistry::startForLiquid(makes, vessel->capacity,
+                                         pour ? pour->concentrate : Millilitres(0));
+    }
     return chemistry::startVolume(makes, vessel->capacity, displaced());
 }
 
-UsualWater usualWater(formulary::Role role)
+UsualWater usualWater(formulary::Role role, bool liquid)
 {
+    if (liquid)
+        return within(chemistry::kOtherWater);
     switch (role) {
     case formulary::Role::Developer:
         return within(chemistry::kPackagedDeveloperWater);
@@ -105,6 +128,10 @@ QString planProblem(const MixingPlan& plan, const Wording& wording)
         return Words::tr("%1 holds %2 to the brim: %3 do not go into it.")
             .arg(shownName(plan.vessel->name), volumeText(plan.vessel->capacity, wording),
                  volumeText(plan.makes, wording));
+    if (plan.liquid && !plan.pours())
+        return Words::tr("A liquid becomes weaker, never stronger: look at the two strengths.");
+    if (plan.liquid && !plan.start())
+        return Words::tr("So much liquid leaves no room for water: it is to be diluted.");
     if (!plan.start())
         return Words::tr("So much powder leaves no room for water in %1.")
             .arg(shownName(plan.vessel->name));
@@ -114,6 +141,13 @@ QString planProblem(const MixingPlan& plan, const Wording& wording)
 QString startNote(const MixingPlan& plan, const chemistry::StartVolume& start,
                   const Wording& wording)
 {
+    if (plan.liquid) {
+        const auto pour = plan.pours();
+        return pour ? Words::tr("most of the water; %1 of the liquid go into it, the rest of the "
+                                "water afterwards")
+                          .arg(volumeText(pour->concentrate, wording))
+                    : QString();
+    }
     QStringList parts;
     if (start.tight)
         parts << Words::tr("the powder leaves no room for more");

@@ -4,6 +4,7 @@
 #include "app/charts/chart.h"
 #include "app/words/factor_row.h"
 #include "app/words/units.h"
+#include "core/chemistry/dilution.h"
 #include "core/chemistry/formula.h"
 #include "core/chemistry/mixing.h"
 #include "core/chemistry/warming.h"
@@ -17,6 +18,13 @@
 namespace ullage::app
 {
 
+/// How a liquid is diluted: one part with `parts` of water, or from one strength to another.
+struct LiquidDilution {
+    double parts = 0;
+    std::optional<std::pair<chemistry::Strength, chemistry::Strength>> strengths = {};
+    friend bool operator==(const LiquidDilution&, const LiquidDilution&) = default;
+};
+
 /// What was chosen in the first step. Anything may still be missing.
 struct MixingPlan {
     std::shared_ptr<const formulary::Solution> solution;
@@ -27,8 +35,13 @@ struct MixingPlan {
     std::optional<ledger::Packet> packet; ///< opened for it, where the cupboard holds one
     /// To be weighed out in place of a packet: for `makes`, in the forms at hand.
     std::optional<chemistry::Formula> formula;
+    /// Of a solution that comes as a liquid, in place of powder and formula.
+    std::optional<LiquidDilution> liquid;
 
     [[nodiscard]] bool isComplete() const { return solution && vessel && makes.value() > 0; }
+    /// Of a liquid what is measured, and the water in all; empty for a powder, and where its
+    /// strengths or the volume make no dilution.
+    [[nodiscard]] std::optional<chemistry::VolumesToPour> pours() const;
     /// Grams weighed out (liquids not counted), or what the packet says; 0 where neither is known.
     [[nodiscard]] double powder() const;
     /// Grams of it taken to be crystals of thiosulfate: all of a fixer's packet, or what the
@@ -37,19 +50,20 @@ struct MixingPlan {
     /// Volume that the powder adds: thiosulfate by its form, and the rest as sulfite (a
     /// simplification).
     [[nodiscard]] chemistry::Millilitres displaced() const;
-    /// Water to begin with; the plan must be complete. Refuses as chemistry::startVolume() does:
-    /// TooMuch for a vessel that is too small, NotEnough if the powder leaves no room.
+    /// Water to begin with; the plan must be complete. Refuses as chemistry::startVolume() and, of
+    /// a liquid, startForLiquid() do: TooMuch for a vessel that is too small, NotEnough if the
+    /// powder leaves no room.
     [[nodiscard]] Result<chemistry::StartVolume> start() const;
 };
 
 /// The water usual for a packaged powder of this role, where the packet says nothing:
-/// kPackagedDeveloperWater, kFixerWater, for others kOtherWater.
+/// kPackagedDeveloperWater, kFixerWater, for others and for a liquid kOtherWater.
 struct UsualWater {
     chemistry::Celsius low;
     chemistry::Celsius high;
     chemistry::Celsius start; ///< what the guide begins with
 };
-UsualWater usualWater(formulary::Role role);
+UsualWater usualWater(formulary::Role role, bool liquid = false);
 
 /// Why packet and bottle do not go together, in words; empty if they do.
 QString planProblem(const MixingPlan& plan, const Wording& wording);

@@ -125,7 +125,7 @@ void WaterStep::setPlan(const MixingPlan& plan)
     const auto start = plan.start();
     m_start = start ? start->advised : plan.makes;
     showNote();
-    const UsualWater usual = usualWater(plan.solution->role);
+    const UsualWater usual = usualWater(plan.solution->role, plan.liquid.has_value());
     m_hot->setValue(kUsualHot);
     m_cold->setValue(kUsualCold);
     m_wanted->setValue(usual.start.value());

@@ -164,11 +164,16 @@ QStringList mixingCautions(const formulary::Solution& solution)
     using formulary::Role;
     const Role role = solution.role;
     QStringList list;
-    if (role != Role::WettingAgent)
+    const bool liquid = solution.form == formulary::Form::Liquid;
+    if (liquid)
+        list << Cautions::glovesAndEyes();
+    else if (role != Role::WettingAgent)
         list << Cautions::powders() << Cautions::powderIntoWater();
+    if (role == Role::Developer && !liquid)
+        list << Cautions::wholePacket();
     if (role == Role::Developer)
-        list << Cautions::wholePacket() << Cautions::developerOnSkin();
-    if (role == Role::Stop)
+        list << Cautions::developerOnSkin();
+    if (role == Role::Stop || (liquid && role == Role::Fixer))
         list << Cautions::acidIntoWater();
     list << hazardCautions(solution, Strength::AsBought);
     if (role == Role::Stop || role == Role::Fixer)

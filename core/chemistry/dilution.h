@@ -28,6 +28,7 @@ Result<PartsByWeight> dilutionByWeight(double from, double to);
 struct Strength {
     double percent = 0;
     double density = 1; ///< 0.5 to 2.5
+    friend bool operator==(const Strength&, const Strength&) = default;
 };
 
 struct VolumesToPour {

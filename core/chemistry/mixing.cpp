@@ -64,6 +64,28 @@ Result<StartVolume> startVolume(Millilitres makes, Millilitres capacity, Millili
     return start;
 }
 
+Result<StartVolume> startForLiquid(Millilitres makes, Millilitres capacity, Millilitres liquid)
+{
+    const auto tooMuch = [](const char* field, Millilitres asked, Millilitres most) {
+        return refuse({.code = ErrorCode::TooMuch,
+                       .field = field,
+                       .number = asked.value(),
+                       .low = 0,
+                       .high = most.value(),
+                       .unit = "ml"});
+    };
+    if (makes.value() <= 0 || makes > capacity) {
+        return tooMuch("volume_ml", makes, capacity);
+    }
+    if (liquid.value() <= 0 || liquid >= makes) {
+        return tooMuch("liquid_ml", liquid, makes);
+    }
+    const Millilitres water = makes - liquid;
+    return StartVolume{.advised = water * kLiquidStart.value,
+                       .least = water * kLiquidStart.low,
+                       .most = water * kLiquidStart.high};
+}
+
 Instant nextDissolvingCheck(Instant mixed, Instant now)
 {
     const auto every =

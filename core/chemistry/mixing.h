@@ -30,6 +30,12 @@ struct StartVolume {
 /// kMixingRoom, kHalfBottle.
 Result<StartVolume> startVolume(Millilitres makes, Millilitres capacity, Millilitres displaced);
 
+/// Water to pour a liquid into, when `makes` takes so much of it: most of the water that is added
+/// in all (kLiquidStart), never more than the vessel has room for beside the liquid. Not rounded.
+/// Refuses what does not go into the vessel, a batch of nothing, and a liquid that leaves no room
+/// for water (TooMuch).
+Result<StartVolume> startForLiquid(Millilitres makes, Millilitres capacity, Millilitres liquid);
+
 /// The next time to shake or stir and look, every kDissolvingCheck from mixing on; after `now`.
 Instant nextDissolvingCheck(Instant mixed, Instant now);
 

@@ -68,6 +68,14 @@ inline constexpr Constant kHalfBottle{"half-bottle",
                                       "of the bottle",
                                       Grade::CommonPractice,
                                       "room to shake, no published source"};
+/// Of the water that a liquid is diluted with, to pour it into.
+inline constexpr Constant kLiquidStart{"liquid-start",
+                                       0.9,
+                                       0.75,
+                                       0.95,
+                                       "of the water",
+                                       Grade::CommonPractice,
+                                       "most of the water, no published source"};
 inline constexpr Constant kSulfiteDisplacement{
     "sulfite-displacement",
     0.11,

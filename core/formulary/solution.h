@@ -70,8 +70,8 @@ struct Solution {
     std::string replenisher; ///< id of the solution it is topped up with, or empty; needs a rate
     std::optional<double> turnoverLimit; ///< replenisher ÷ volume first mixed; 0.01 to 1000
 
-    // Nothing reckons with the form yet: a line that says more than the default is refused
-    // (NotBuilt). Chemicals are kept. See solution_fields.h.
+    /// A powder where it is not said. A liquid has nothing to dissolve: it is clear when it is
+    /// mixed.
     std::optional<Form> form;
     std::vector<std::string> chemicals; ///< what it contains, at most 100; not shown
 

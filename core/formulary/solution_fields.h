@@ -93,8 +93,7 @@ struct Described<Solution> {
         bound(&Solution::fixMin, field::number("fix_min_s", 1, 7200, "s")),
         bound(&Solution::replenisher, field::id("replenisher", Refers::Solution)),
         bound(&Solution::turnoverLimit, field::number("turnover_limit", 0.01, 1000, "")),
-        // Mixing is guided as for a powder.
-        bound(&Solution::form, field::code("form", kFormCodes).means("powder").notBuilt()),
+        bound(&Solution::form, field::code("form", kFormCodes).means("powder")),
         // Kept: cautions are the same whatever it says, so leaving it aside misleads nobody.
         bound(&Solution::chemicals, field::texts("chemicals").atMost(100)),
         bound(&Solution::replaces, field::id("replaces", Refers::Same)),

@@ -280,8 +280,8 @@ double Reason::number(std::string_view name) const
 
 bool knownClear(const Batch& batch)
 {
-    return batch.dissolved || batch.filmsDone.value() > 0 || !batch.passes.empty() ||
-           !batch.tests.empty();
+    return batch.dissolved || batch.solution->form == formulary::Form::Liquid ||
+           batch.filmsDone.value() > 0 || !batch.passes.empty() || !batch.tests.empty();
 }
 
 chemistry::FixerKnown fixerKnown(const Batch& fixer)

@@ -105,7 +105,8 @@ chemistry::FixerKnown fixerKnown(const Batch& fixer);
 /// Judges a batch at batch.asOf. Rules and limits: core/chemistry/README.md.
 Assessment assess(const Batch& batch, const chemistry::AirConstants& constants = {});
 
-/// Marked as dissolved, or proved clear by the film it has done or a test it has passed.
+/// Marked as dissolved, mixed from a liquid, or proved clear by the film it has done or a test it
+/// has passed.
 bool knownClear(const Batch& batch);
 
 // Conventions, no source.

@@ -1,67 +1,16 @@
 #include "tests/app/formulary/starter.h"
 
+#include "core/store/journal_codec.h"
+
 #include <QFile>
-#include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
+
+#include <variant>
 
 namespace ullage::app::sample
 {
 
 using chemistry::Celsius;
 using chemistry::Seconds;
-
-namespace
-{
-
-template <class Q>
-std::optional<Q> quantity(const QJsonValue& value)
-{
-    return value.isDouble() ? std::optional(Q(value.toDouble())) : std::nullopt;
-}
-
-formulary::Solution solutionOf(const QJsonObject& line)
-{
-    formulary::Solution solution;
-    solution.id = line["id"].toString().toStdString();
-    solution.name = line["name"].toString().toStdString();
-    solution.role = *formulary::roleFromCode(line["role"].toString().toStdString());
-    solution.capacity = quantity<chemistry::FilmsPerLitre>(line["capacity_films_per_litre"]);
-    const QJsonObject wear = line["wear"].toObject();
-    if (wear["rule"] == QLatin1String("per-film"))
-        solution.wear = {chemistry::WearRule::PerFilm, wear["percent"].toDouble(), {}};
-    for (const QJsonValue& step : wear["steps"].toArray()) {
-        solution.wear.rule = chemistry::WearRule::Steps;
-        solution.wear.steps.push_back(
-            {chemistry::FilmsPerLitre(step["from_films_per_litre"].toDouble()),
-             step["factor"].toDouble()});
-    }
-    const QJsonObject keeping = line["keeping"].toObject();
-    solution.keeping.full = quantity<chemistry::Days>(keeping["full_days"]);
-    solution.keeping.half = quantity<chemistry::Days>(keeping["half_days"]);
-    solution.keeping.tray = quantity<chemistry::Hours>(keeping["tray_hours"]);
-    solution.q10 = line["q10"].toDouble();
-    solution.oxygenFactor = line["oxygen_factor"].toDouble();
-    solution.silverPerFilm = line["silver_g_per_film"].toDouble();
-    solution.bromidePerFilm = line["bromide_mg_per_film"].toDouble();
-    const QJsonObject sources = line["sources"].toObject();
-    for (auto source = sources.begin(); source != sources.end(); ++source)
-        solution.sources[source.key().toStdString()] = source.value().toString().toStdString();
-    return solution;
-}
-
-formulary::Vessel vesselOf(const QJsonObject& line)
-{
-    formulary::Vessel vessel;
-    vessel.id = line["id"].toString().toStdString();
-    vessel.name = line["name"].toString().toStdString();
-    vessel.capacity = chemistry::Millilitres(line["capacity_ml"].toDouble());
-    vessel.material = *formulary::materialFromCode(line["material"].toString().toStdString());
-    vessel.squeezed = line["squeezed"].toBool();
-    return vessel;
-}
-
-} // namespace
 
 formulary::Formulary starterFormulary()
 {
@@ -70,11 +19,14 @@ formulary::Formulary starterFormulary()
     if (!file.open(QIODevice::ReadOnly))
         return formulary;
     while (!file.atEnd()) {
-        const QJsonObject line = QJsonDocument::fromJson(file.readLine()).object();
-        if (line["type"] == QLatin1String("solution"))
-            formulary.add(solutionOf(line));
-        else if (line["type"] == QLatin1String("vessel"))
-            formulary.add(vesselOf(line));
+        const auto line = store::decodeLine(file.readLine().trimmed());
+        const auto* entry = line ? std::get_if<ledger::Entry>(&*line) : nullptr;
+        if (!entry)
+            continue;
+        if (const auto* solution = std::get_if<formulary::Solution>(&entry->what))
+            formulary.add(*solution);
+        else if (const auto* vessel = std::get_if<formulary::Vessel>(&entry->what))
+            formulary.add(*vessel);
     }
     return formulary;
 }

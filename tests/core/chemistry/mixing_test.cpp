@@ -52,6 +52,22 @@ TEST(StartVolume, neverSoMuchThatThePowderWillNotFit)
     EXPECT_EQ(start->advised, Millilitres(450));
 }
 
+TEST(StartVolume, aLiquidGoesIntoMostOfItsWater)
+{
+    const auto start = startForLiquid(Millilitres(1000), Millilitres(1030), Millilitres(100));
+    ASSERT_TRUE(start);
+    EXPECT_NEAR(start->advised.value(), 810, 1e-9);
+    EXPECT_LT(start->least, start->advised);
+    EXPECT_LT(start->advised + Millilitres(100), Millilitres(1000))
+        << "something is left to fill up";
+    EXPECT_EQ(startForLiquid(Millilitres(1000), Millilitres(900), Millilitres(100)).error().code,
+              ErrorCode::TooMuch);
+    EXPECT_EQ(startForLiquid(Millilitres(500), Millilitres(900), Millilitres(500)).error().code,
+              ErrorCode::TooMuch);
+    EXPECT_EQ(startForLiquid(Millilitres(500), Millilitres(900), Millilitres(0)).error().code,
+              ErrorCode::TooMuch);
+}
+
 TEST(StartVolume, refusesVesselsThatCannotHoldIt)
 {
     EXPECT_EQ(startVolume(Millilitres(1001), Millilitres(1000), Millilitres(0)).error().code,

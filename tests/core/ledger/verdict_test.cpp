@@ -55,6 +55,17 @@ TEST(Verdict, freshIsGoodWithoutReasons)
     EXPECT_EQ(so.meanLoad, Films(1));
 }
 
+TEST(Verdict, aLiquidHasNothingToDissolve)
+{
+    auto liquid = developer().batch(0.01);
+    auto solution = *liquid.solution;
+    solution.form = formulary::Form::Liquid;
+    liquid.solution = std::make_shared<const formulary::Solution>(solution);
+    EXPECT_TRUE(knownClear(liquid));
+    EXPECT_EQ(assess(liquid).shown, Verdict::Good);
+    EXPECT_FALSE(assess(liquid).lookAt);
+}
+
 TEST(Verdict, whatIsNotKnownToBeClearRests)
 {
     auto history = developer();
