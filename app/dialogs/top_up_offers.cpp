@@ -20,6 +20,14 @@ namespace ullage::app
 using chemistry::Films;
 using chemistry::Millilitres;
 
+namespace
+{
+
+// Of a bottle to take from: whether it holds the replenisher and not the solution itself.
+constexpr int kIsReplenisher = Qt::UserRole + 1;
+
+} // namespace
+
 TopUpOffers::TopUpOffers(QWidget* parent) : QWidget(parent), m_column(new QVBoxLayout(this))
 {
     m_column->setContentsMargins(0, 0, 0, 0);
@@ -70,7 +78,7 @@ void TopUpOffers::show(Line& line, const ledger::Judged& bottle, Films films,
     line.take->setText(plainCaption(
         tr("Top up %1 with %2, from").arg(name, volumeText(line.topUp.volume, wording))));
     line.from->setAccessibleName(tr("What %1 is topped up from").arg(name));
-    const QString before = line.from->currentData().toString();
+    QString before = line.from->currentData().toString();
     {
         const QSignalBlocker quiet(line.from);
         line.from->clear();
@@ -78,11 +86,15 @@ void TopUpOffers::show(Line& line, const ledger::Judged& bottle, Films films,
             solution.replenisher.empty() ? tr("freshly mixed") : tr("its replenisher"), QString());
         for (const ledger::Judged& other : bottles) {
             const auto& from = other.batch;
-            if (from.id == batch.id || from.solution->id != solution.id ||
+            const bool replenisher = from.solution->id == solution.replenisher;
+            if (from.id == batch.id || (from.solution->id != solution.id && !replenisher) ||
                 from.volume < line.topUp.volume ||
                 other.assessment.verdict == ledger::Verdict::Discard)
                 continue;
             line.from->addItem(QString::fromStdString(from.name), QString::fromStdString(from.id));
+            line.from->setItemData(line.from->count() - 1, replenisher, kIsReplenisher);
+            if (replenisher && before.isEmpty() && !line.take->isChecked())
+                before = QString::fromStdString(from.id); // kept in a bottle: drawn from that
         }
         line.from->setCurrentIndex(std::max(0, line.from->findData(before)));
     }
@@ -139,9 +151,13 @@ std::vector<ledger::RunTopUp> TopUpOffers::topUps() const
         if (line.topUp.volume.value() <= 0 || !line.take->isChecked())
             continue;
         ledger::RunTopUp topUp = line.topUp;
-        topUp.from = line.from->currentData().toString().toStdString();
-        if (!topUp.from.empty())
+        const std::string bottle = line.from->currentData().toString().toStdString();
+        if (line.from->currentData(kIsReplenisher).toBool()) {
+            topUp.drawnFrom = bottle;
+        } else if (!bottle.empty()) {
+            topUp.from = bottle;
             topUp.solution.clear(); // from a bottle, and not of the replenisher
+        }
         all.push_back(topUp);
     }
     return all;

@@ -3,6 +3,7 @@
 #include "app/formulary/implied_charts.h"
 #include "app/formulary/problem_words.h"
 #include "app/formulary/solution_form.h"
+#include "app/formulary/solution_kind.h"
 #include "app/widgets/card.h"
 #include "app/widgets/factor_rows.h"
 #include "app/widgets/folding_row.h"
@@ -66,7 +67,7 @@ std::vector<FactorRow> impliedRows(const formulary::Solution& solution, const Wo
                             .arg(numberText(last.wear.value() + 1, 0, wording.locale)),
                         factorText(last.factor, wording.locale)});
     }
-    if (solution.replenishPerFilm)
+    if (solution.replenishPerFilm && solution.replenisher.empty())
         rows.push_back(
             {SolutionEditor::tr("Topped up so, it settles at"),
              SolutionEditor::tr("%1 films per litre")
@@ -86,6 +87,12 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     if (purpose == Purpose::Copy)
         shown.name = tr("%1, copy").arg(shownName(start.name)).toStdString();
     m_replaces = purpose == Purpose::Edit ? start.id : std::string();
+    std::vector<std::pair<std::string, std::string>> others;
+    if (const formulary::Formulary* book = door.formulary()) {
+        for (const auto& other : book->currentSolutions())
+            others.emplace_back(other->id, other->name);
+    }
+    m_form->kind()->setOthers(others);
     m_form->setSolution(shown);
 
     auto* sentence = new PlainLabel(sentenceOf(purpose), this);

@@ -2,6 +2,7 @@
 
 #include "app/formulary/days_edit.h"
 #include "app/formulary/problem_words.h"
+#include "app/formulary/solution_kind.h"
 #include "app/formulary/source_edit.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
@@ -100,7 +101,7 @@ QString stepsText(const std::vector<chemistry::WearStep>& steps, const Wording& 
 
 SolutionForm::SolutionForm(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_name(new QLineEdit(this)), m_role(new QComboBox(this)),
-      m_composition(new QLineEdit(this))
+      m_kind(new SolutionKind(wording, this)), m_composition(new QLineEdit(this))
 {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -138,7 +139,11 @@ SolutionForm::SolutionForm(const Wording& wording, QWidget* parent)
     for (const Figure figure : {Figure::Bromide, Figure::Silver, Figure::SilverLimit,
                                 Figure::FreshClearing, Figure::TabularFactor, Figure::Replenish})
         addFigure(grid, row, figure);
+    grid->addWidget(m_kind, row++, 0, 1, 3);
     grid->setRowStretch(row, 1);
+    connect(m_kind, &SolutionKind::changed, this, &SolutionForm::changed);
+    connect(m_role, &QComboBox::currentIndexChanged, this,
+            [this](int role) { m_kind->setRole(static_cast<formulary::Role>(role)); });
     connect(m_name, &QLineEdit::textEdited, this, &SolutionForm::changed);
     connect(m_role, &QComboBox::currentIndexChanged, this, &SolutionForm::changed);
     connect(m_composition, &QLineEdit::textEdited, this, &SolutionForm::changed);
@@ -263,6 +268,7 @@ void SolutionForm::setSolution(const formulary::Solution& solution)
     m_percent->setValue(solution.wear.percent);
     m_steps->setText(stepsText(solution.wear.steps, m_wording));
     showWearFields();
+    m_kind->setSolution(solution);
     m_composition->setText(QString::fromStdString(formulary::sourceLine(solution, kComposition)));
     m_composition->setCursorPosition(0);
     for (const auto& [key, edit] : m_sources)
@@ -293,6 +299,7 @@ formulary::Solution SolutionForm::solution() const
     for (const Row& row : m_rows)
         formulary::setValue(made, row.figure, row.days ? row.days->value() : row.quantity->value());
     made.wear = wear();
+    m_kind->put(made);
     const auto put = [&](const std::string& key, const std::string& line) {
         if (line.empty())
             made.sources.erase(key);
@@ -320,8 +327,7 @@ QString SolutionForm::fieldProblem(std::string& field) const
     if (m_steps->isVisibleTo(this) && !readSteps(m_steps->text(), m_wording))
         return tr("Steps: write them like %1.")
             .arg(stepsText({{chemistry::FilmsPerLitre(5), 1.15}}, m_wording));
-    field.clear();
-    return {};
+    return m_kind->problem(field);
 }
 
 QString SolutionForm::sourceProblem(std::string& field) const
@@ -356,6 +362,7 @@ QString SolutionForm::showProblem()
     }
     if (problem.isEmpty())
         problem = sourceProblem(field);
+    m_kind->showProblem(field, problem);
     for (const auto& [of, label] : m_problems) {
         label->setText(of == field ? problem : QString());
         label->setVisible(of == field && !problem.isEmpty());

@@ -19,10 +19,11 @@ namespace ullage::app
 
 class DaysEdit;
 class QuantityEdit;
+class SolutionKind;
 class SourceEdit;
 
-/// Ranges are those of formulary::bounds(). Fields of the line that have no place here (fixer_kind
-/// and the others that nothing reckons with yet, chemicals) are kept as they were set.
+/// Ranges are those of formulary::bounds(). Fields of the line that have no place here (chemicals)
+/// are kept as they were set.
 class SolutionForm : public QWidget
 {
     Q_OBJECT
@@ -42,6 +43,8 @@ public:
     QString showProblem();
 
     [[nodiscard]] QLineEdit* name() const { return m_name; }
+    /// How it comes and is used, and what replenishes it.
+    [[nodiscard]] SolutionKind* kind() const { return m_kind; }
     /// The field of any figure; of a bottle's keeping time that of its number.
     [[nodiscard]] QuantityEdit* figure(formulary::Figure figure) const;
     /// Null for what is no bottle's keeping time.
@@ -74,6 +77,7 @@ private:
     formulary::Solution m_start;
     QLineEdit* m_name;
     QComboBox* m_role;
+    SolutionKind* m_kind;
     QComboBox* m_rule = nullptr;
     QuantityEdit* m_percent = nullptr;
     QLineEdit* m_steps = nullptr;

@@ -206,6 +206,8 @@ QString restSentence(const formulary::Solution& solution, const Wording& wording
     if (!rest)
         return {};
     const QString rate = volumeText(*solution.replenishPerFilm, wording);
+    if (!solution.replenisher.empty())
+        return Words::tr("Replenished with %1 a film, every film is made up for.").arg(rate);
     const QString wear = numberText(rest->value(), 1, wording.locale);
     if (ledger::restHolds(solution))
         return Words::tr("Topped up with %1 a film, its wear comes to rest at %2 films per litre.")

@@ -50,6 +50,9 @@ std::vector<Event> eventsOf(const FilmRun& run, const std::string& id, Instant a
         if (topUp.drawn.value() > 0) {
             events.push_back(drawn(topUp.batch, {topUp.drawn, kForRoom, {}}, at, newId));
         }
+        if (!topUp.drawnFrom.empty()) {
+            events.push_back(drawn(topUp.drawnFrom, {topUp.volume, kForTopUp, {}}, at, newId));
+        }
         const auto filled = topUpEvents(topUp.batch, {topUp.volume, topUp.from, topUp.solution},
                                         {at, topUp.airLeft}, newId);
         events.insert(events.end(), filled.begin(), filled.end());

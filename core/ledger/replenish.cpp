@@ -41,6 +41,9 @@ double turnovers(const Batch& batch) { return batch.replenished / batch.mixedVol
 
 std::optional<chemistry::FilmsPerLitre> wearAtRest(const formulary::Solution& solution)
 {
+    if (solution.replenishPerFilm && !solution.replenisher.empty()) {
+        return chemistry::FilmsPerLitre(0); // each film is made up for
+    }
     return solution.replenishPerFilm
                ? std::optional(chemistry::steadyWear(*solution.replenishPerFilm))
                : std::nullopt;

@@ -22,6 +22,8 @@ struct RunTopUp {
     std::string from;              ///< batch it comes from, or empty for freshly mixed
     std::optional<chemistry::Millilitres> airLeft; ///< after it; empty: not said
     std::string solution = {};                     ///< the replenisher it is, or empty
+    /// The bottle that this replenisher is drawn from; empty where it is not kept in one.
+    std::string drawnFrom = {};
 };
 
 /// What a run of `films` through this batch asks for, `lost` having been lost in it. Empty without
@@ -38,7 +40,8 @@ std::optional<chemistry::Millilitres> replenisherDue(const Batch& batch);
 /// The replenisher used so far in volumes of what was first mixed.
 double turnovers(const Batch& batch);
 
-/// Where the wear comes to rest if every film is followed by its top-up; empty without a rate.
+/// Where the wear comes to rest if every film is followed by its top-up: at 1000/rate with fresh
+/// solution, at nothing with a replenisher of its own. Empty without a rate.
 std::optional<chemistry::FilmsPerLitre> wearAtRest(const formulary::Solution& solution);
 
 /// Whether that lies below the capacity, so that topping up holds the solution within it. True

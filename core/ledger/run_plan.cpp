@@ -156,6 +156,14 @@ struct Beside {
     const Batch* first = nullptr; ///< of a second bath: the first, which cannot be both
 };
 
+// What another solution here is replenished with is no bath, though it does the same.
+bool isReplenisher(const Batch& batch, const std::vector<Judged>& judged)
+{
+    return std::any_of(judged.begin(), judged.end(), [&](const Judged& one) {
+        return one.batch.solution->replenisher == batch.solution->id;
+    });
+}
+
 BathChoice choose(const BathNeed& need, Films load, const std::vector<Judged>& judged,
                   const Beside& beside)
 {
@@ -163,7 +171,8 @@ BathChoice choose(const BathNeed& need, Films load, const std::vector<Judged>& j
     for (std::size_t i = 0; i < judged.size(); ++i) {
         const Batch& batch = judged[i].batch;
         if (!batch.inUse() || batch.solution->role != need.role ||
-            (beside.first && batch.id == beside.first->id)) {
+            (beside.first && batch.id == beside.first->id) ||
+            (isReplenisher(batch, judged) && batch.id != need.chosen)) {
             continue;
         }
         Candidate made = candidate(i, judged[i], need, load);

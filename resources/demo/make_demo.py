@@ -39,7 +39,7 @@ VESSELS = [("amber-1", "Amber 1", 1030, "glass", False), ("amber-2", "Amber 2", 
            ("white-2", "White 2", 1060, "hdpe", False), ("jug-1", "Clear jug", 2080, "pet", False),
            ("bellows", "Bellows", 1000, "ldpe", True), ("small-1", "Small 1", 520, "glass", False),
            ("small-2", "Small 2", 520, "glass", False), ("flip-1", "Flip-top 1", 1050, "pp", False),
-           ("jug-2", "Jug 2", 2100, "hdpe", False)]
+           ("jug-2", "Jug 2", 2100, "hdpe", False), ("amber-4", "Amber 4", 1030, "glass", False)]
 
 
 def put(**fields):
@@ -117,8 +117,8 @@ class Bottle:
         if over > 0:
             self.event("drawn", day, hour, minute, volume_ml=over, why="make-room")
             self.volume -= over
-        self.event("topped-up", day, hour, minute, volume_ml=volume)
-        self.wear *= self.volume / (self.volume + volume)
+        self.event("topped-up", day, hour, minute, volume_ml=volume, solution="harbour-replenisher")
+        self.wear = 0  # each film is made up for
         self.volume += volume
 
     def strip(self, day, hour, minute, density, **more):
@@ -169,12 +169,17 @@ def definitions():
         fields = json.loads(line)
         if fields["type"] == "solution":
             lines.append(fields)
+    put(type="solution", id="harbour-replenisher", name="Harbour replenisher", role="developer",
+        wear={"rule": "none"}, keeping={"full_days": 182.625, "half_days": 60.875}, q10=1.9,
+        oxygen_factor=0.49, silver_g_per_film=0, bromide_mg_per_film=0,
+        sources={"keeping": "common practice of this darkroom, invented for the demo"})
     put(type="solution", id="harbour-topped-up", name="Harbour developer, topped up", role="developer",
         capacity_films_per_litre=20, wear={"rule": "per-film", "percent": 2},
         keeping={"full_days": 182.625, "half_days": 60.875}, q10=1.9, oxygen_factor=0.49,
         silver_g_per_film=0, bromide_mg_per_film=50, replenish_ml_per_film=75,
+        replenisher="harbour-replenisher", turnover_limit=10,
         sources={figure: "common practice of this darkroom, invented for the demo"
-                 for figure in ("capacity", "wear", "keeping", "replenish")})
+                 for figure in ("capacity", "wear", "keeping", "replenish", "turnover_limit")})
     for id_, name, capacity, material, squeezed in VESSELS:
         put(type="vessel", id=id_, name=name, capacity_ml=capacity, material=material,
             squeezed=squeezed)
@@ -316,8 +321,19 @@ def shelf():
     found = Bottle("starter-mq-borax", "small-1", 430, ago(5), 19, history="unknown")
     found.event("noted", ago(5), 19, 10, text="found behind the sink, tape says only \"MQ\"")
     Bottle("starter-wetting-agent", "small-2", 500, ago(7), 20)
-    topped = Bottle("harbour-topped-up", "amber-2", 1000, ago(15), 12)
-    topped.strip(ago(15), 15, 30, 1.18, passed=True)
+    year_long(two, sleeve)
+
+
+def year_long(two, sleeve):
+    """One developer that is never replaced: every film is made up for with its replenisher."""
+    topped = Bottle("harbour-topped-up", "amber-4", 1000, ago(330), 12)
+    topped.strip(ago(330), 15, 30, 1.18, passed=True)
+    weeks = [days for days in range(323, 15, -7) if not 95 <= days <= 110]  # closed in August
+    for n, days in enumerate(weeks):
+        evening([topped], days, 17, two)
+        topped.top_up(ago(days), 17, 20, 150, 1030)
+        if n % 8 == 7:
+            topped.strip(ago(days), 19, 30, 1.18 + 0.01 * (n % 3 - 1), passed=True)
     for n, days in enumerate((14, 12, 11, 9, 7, 5, 3)):
         evening([topped], days, 17, two, sleeve("135-36", n + 7))
         topped.top_up(ago(days), 17, 20, 150, 1030)

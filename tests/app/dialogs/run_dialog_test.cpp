@@ -523,6 +523,25 @@ TEST_F(RunAndTopUp, offersWhatTheRunAsksForAndLogsItWithTheRun)
     EXPECT_NEAR(batch(source).volume.value(), 500, 1e-9);
 }
 
+TEST_F(RunAndTopUp, aReplenisherKeptInABottleIsDrawnFromThat)
+{
+    const auto run = desk.mix("starter-mq-borax-replenished", "starter-pp-1000", 1000, "Dev 16");
+    const auto own = desk.mix("starter-mq-borax-replenisher", "starter-ldpe-1000", 900, "Rep 1");
+    const Bottle first = bottleOf(desk, run);
+    RunDialog dialog(contextOf(desk), &first);
+    dialog.show();
+    auto* take = dialog.findChild<QCheckBox*>("topUp");
+    ASSERT_TRUE(take && take->isVisible());
+    auto* from = dialog.findChild<QComboBox*>("topUpFrom");
+    EXPECT_EQ(from->currentText(), "Rep 1");
+    QTest::keyClick(take, Qt::Key_Space);
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_NEAR(batch(own).volume.value(), 870, 1e-9);
+    EXPECT_NEAR(batch(run).wear.value(), 0, 1e-9) << "the film is made up for";
+    EXPECT_NEAR(batch(run).replenished.value(), 30, 1e-9);
+}
+
 TEST_F(RunAndTopUp, isSilentForOthersAndLeavesItAloneWhenNotTicked)
 {
     const Bottle other = bottleOf(desk, dev);

@@ -6,6 +6,7 @@
 #include "app/formulary/formulary_table.h"
 #include "app/formulary/solution_card.h"
 #include "app/formulary/solution_form.h"
+#include "app/formulary/solution_kind.h"
 #include "app/formulary/solution_list.h"
 #include "app/formulary/source_edit.h"
 #include "app/formulary/time_editor.h"
@@ -119,7 +120,7 @@ TEST(FormularyPage, theKeyboardMovesFromSolutionToSolutionPastTheHeadings)
     auto* list = only<SolutionList>(&page)->findChild<QListView*>();
     list->setFocus();
     QStringList seen{page.chosenSolution()};
-    for (int i = 0; i < 10; ++i) {
+    for (std::size_t i = 1; i < book.formulary.currentSolutions().size(); ++i) {
         QTest::keyClick(list, Qt::Key_Down);
         seen << page.chosenSolution();
     }
@@ -173,6 +174,27 @@ TEST(SolutionEditor, savesANewSolutionThatReplacesTheOld)
     page.setFormulary(book.formulary, english());
     page.chooseSolution(editor.saved());
     EXPECT_EQ(page.chosenSolution(), editor.saved());
+}
+
+TEST(SolutionEditor, asksHowItComesAndWhatReplenishesIt)
+{
+    TinyBook book;
+    const auto old = book.formulary.solution("starter-mq-borax");
+    SolutionEditor editor(SolutionEditor::Purpose::Edit, *old, book.door, english());
+    editor.show();
+    SolutionKind* kind = editor.form()->kind();
+    EXPECT_LT(kind->replenisher()->findData("starter-mq-borax"), 0) << "not with itself";
+    kind->form()->setCurrentIndex(static_cast<int>(formulary::Form::Liquid));
+    const int with = kind->replenisher()->findData("starter-mq-borax-replenisher");
+    ASSERT_GT(with, 0);
+    kind->replenisher()->setCurrentIndex(with);
+    EXPECT_FALSE(editor.saveButton()->isEnabled()) << "it needs its rate";
+    retype(editor.form()->figure(Figure::Replenish), "30");
+    ASSERT_TRUE(editor.saveButton()->isEnabled()) << editor.form()->showProblem().toStdString();
+    const formulary::Solution made = editor.form()->solution();
+    EXPECT_EQ(made.form, formulary::Form::Liquid);
+    EXPECT_EQ(made.replenisher, "starter-mq-borax-replenisher");
+    EXPECT_EQ(made.replenishPerFilm, chemistry::Millilitres(30));
 }
 
 TEST(SolutionEditor, asksForTheGradeOfANewSource)

@@ -70,6 +70,30 @@ TEST_F(Replenished, whatIsDueTakesTheWearAway)
     EXPECT_FALSE(replenisherDue(batch(mix(0, "rep")))) << "topped up with fresh, it owes nothing";
 }
 
+TEST_F(Replenished, withAReplenisherOfItsOwnItRestsAtNothingAndDrawsItFromItsBottle)
+{
+    auto topped = History::developer();
+    topped.id = "topped";
+    topped.replenishPerFilm = Millilitres(50);
+    topped.replenisher = "dev";
+    ASSERT_TRUE(book->add(topped));
+    const auto id = mix(0, "topped");
+    const auto bottle = mix(0, "dev", 500, "small");
+    EXPECT_EQ(wearAtRest(topped), chemistry::FilmsPerLitre(0));
+    EXPECT_TRUE(restHolds(topped));
+    FilmRun run{rolls(2), {{id, {}, Millilitres(10), false, {}}}, {}, {}, {}};
+    auto topUp = topUpAfter(batch(id), Films(2), Millilitres(10));
+    ASSERT_TRUE(topUp);
+    EXPECT_EQ(topUp->solution, "dev");
+    topUp->drawnFrom = bottle;
+    run.topUps.push_back(*topUp);
+    ASSERT_TRUE(book->process(run, History::at(1)));
+    EXPECT_NEAR(wear(id, 1), 0, 1e-9);
+    EXPECT_NEAR(batch(bottle, 1).volume.value(), 400, 1e-9);
+    ASSERT_TRUE(book->undo());
+    EXPECT_NEAR(batch(bottle, 1).volume.value(), 500, 1e-9) << "undone with the run";
+}
+
 TEST_F(Replenished, isLoggedWithTheRunAndUndoneWithIt)
 {
     const auto id = mix(0, "rep");
