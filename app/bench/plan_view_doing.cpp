@@ -14,6 +14,7 @@
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
+#include "app/words/next_film.h"
 #include "app/words/number_text.h"
 #include "core/ledger/two_baths.h"
 
@@ -258,14 +259,8 @@ void PlanView::showSheet(const ledger::LoadWishes& wanted)
                               factorText(f->temperature, wording.locale),
                               factorText(f->wear, wording.locale),
                               factorText(f->strip, wording.locale));
-            if (f->carried)
-                notes << tr("By the range of Q10 %1 to %2.")
-                                 .arg(timeText(f->carried->shortest, TimeStep::FiveSeconds),
-                                      timeText(f->carried->longest, TimeStep::FiveSeconds)) +
-                             (f->carried->fromOnePair
-                                  ? u' ' + tr("A second time for another temperature would be "
-                                              "better.")
-                                  : QString());
+            if (const QString carried = carriedSentence(*f, wording); !carried.isEmpty())
+                notes << carried;
             for (const auto warning : f->base.warnings)
                 notes << (warning == chemistry::TimeWarning::Extrapolated
                               ? tr("The leaflet has no time for this temperature: extended by Q10 "

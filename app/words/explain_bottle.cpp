@@ -9,6 +9,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
 
 namespace ullage::app
@@ -70,15 +71,40 @@ Explanation wearAtRest(const ledger::Batch& batch, const Wording& wording)
     if (const auto rest = ledger::wearAtRest(*batch.solution))
         why.value =
             Words::tr("%1 films per litre").arg(numberText(rest->value(), 1, wording.locale));
-    why.equation = Words::tr("Topped up after every film, a film adds as much wear as its top-up "
-                             "takes away at 1000 ÷ millilitres for a film, in films per litre, "
-                             "however large the bottle.");
+    why.equation = batch.solution->replenisher.empty()
+                       ? Words::tr("Topped up after every film, a film adds as much wear as its "
+                                   "top-up takes away at 1000 ÷ millilitres for a film, in films "
+                                   "per litre, however large the bottle.")
+                       : Words::tr("Its replenisher makes up for a film with each measure of it: "
+                                   "the wear comes to rest at nothing.");
     why.inputs = {{Words::tr("That is now"), wearNow(batch, wording.locale)}};
     why.constants = {explained(*batch.solution, Figure::Replenish, wording)};
     if (batch.solution->capacity)
         why.constants.push_back(explained(*batch.solution, Figure::Capacity, wording));
     gradeByConstants(why);
     return why;
+}
+
+// What was in the bottle when a load came, by the load: the share of it that the bottle felt.
+void addLoads(const ledger::Batch& batch, const Wording& wording, Explanation& why)
+{
+    constexpr std::size_t kShown = 6;
+    const std::size_t first = batch.loads.size() > kShown ? batch.loads.size() - kShown : 0;
+    for (std::size_t i = first; i < batch.loads.size(); ++i) {
+        const ledger::LoadDone& load = batch.loads[i];
+        const auto then =
+            std::find_if(batch.trace.rbegin(), batch.trace.rend(), [&](const auto& at) {
+                return at.at <= load.at && at.wear == load.wearBefore;
+            });
+        if (load.oneShot || then == batch.trace.rend())
+            continue;
+        why.inputs.push_back(
+            {dayText(load.at, batch.asOf, wording.locale),
+             Words::tr("%1 in %2", "films, volume")
+                 .arg(filmsText(load.felt, wording), volumeText(then->volume, wording))});
+    }
+    if (first > 0)
+        why.notes << Words::tr("Before them %n load(s) more.", nullptr, static_cast<int>(first));
 }
 
 Explanation carried(const ledger::Batch& batch, bool silver, const Wording& wording)
@@ -91,12 +117,14 @@ Explanation carried(const ledger::Batch& batch, bool silver, const Wording& word
             ? Words::tr("%1 g per litre").arg(plainNumber(batch.silver.value(), wording.locale))
             : Words::tr("%1 mg per litre").arg(plainNumber(batch.bromide.value(), wording.locale));
     why.equation =
-        silver ? Words::tr("Every film leaves its silver: films ÷ litres × grams for a film. "
-                           "Topping up thins it, drawing off does not.")
-               : Words::tr("Every film leaves its bromide: films ÷ litres × milligrams for a film. "
-                           "Topping up thins it, drawing off does not.");
+        silver
+            ? Words::tr("Every film leaves its silver: films ÷ litres at that time × grams for a "
+                        "film. Topping up thins it, drawing off does not.")
+            : Words::tr("Every film leaves its bromide: films ÷ litres at that time × milligrams "
+                        "for a film. Topping up thins it, drawing off does not.");
     why.inputs = {{Words::tr("Films done"), filmsText(batch.filmsDone, wording)},
-                  {Words::tr("In the bottle"), volumeText(batch.volume, wording)}};
+                  {Words::tr("In the bottle now"), volumeText(batch.volume, wording)}};
+    addLoads(batch, wording, why);
     why.constants = {explained(*batch.solution, figure, wording)};
     if (silver && batch.solution->silverLimit)
         why.constants.push_back(explained(*batch.solution, Figure::SilverLimit, wording));

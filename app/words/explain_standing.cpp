@@ -61,11 +61,17 @@ void addAir(const ledger::Batch& batch, const Wording& wording, Explanation& why
     why.inputs.push_back(
         {Words::tr("Air over it"), volumeText(batch.standing.air.volume, wording)});
     why.constants.push_back(
+        explained(Words::tr("Oxygen in a millilitre of air"), chemistry::kAirOxygen, locale));
+    why.constants.push_back(
         explained(Words::tr("Air to solution"), chemistry::kBottleExchange, locale));
+    why.constants.push_back(
+        explained(Words::tr("Surface of a litre bottle"), chemistry::kSurface, locale));
     if (!batch.vessel->capLeak)
         why.constants.push_back(explained(Words::tr("Leak of a cap"), chemistry::kCapLeak, locale));
     const auto& wall = chemistry::kWalls[static_cast<std::size_t>(batch.vessel->material)];
     if (batch.vessel->material != formulary::Material::Glass) {
+        why.constants.push_back(
+            explained(Words::tr("Wall of a litre bottle"), chemistry::kWallArea, locale));
         if (!batch.vessel->permeability)
             why.constants.push_back(
                 explained(Words::tr("Wall lets through"), wall.permeability, locale));
@@ -120,11 +126,13 @@ QString equationOf(BottleFigure figure)
 {
     switch (figure) {
     case BottleFigure::AgePart:
-        return Words::tr("Age = days since mixing, each of a developer's counted more when warm, "
-                         "÷ life by age alone.");
+        return Words::tr("Age = days since mixing, each of a developer's counted more when warm "
+                         "and less when cold, ÷ life by age alone. What is topped up with is "
+                         "younger and thins it.");
     case BottleFigure::AirPart:
         return Words::tr("Air = oxygen taken up per litre ÷ oxygen it can take. Each opening "
-                         "renews the air in the bottle.");
+                         "renews the air in the bottle; what is topped up with thins what it has "
+                         "taken up.");
     case BottleFigure::KeepsUntil:
         return Words::tr("Day of mixing + the keeping time of a full bottle, in calendar months. "
                          "No bottle is kept longer.");

@@ -28,6 +28,20 @@ QString warningText(chemistry::TimeWarning warning, const Wording& wording)
 
 } // namespace
 
+QString carriedSentence(const ledger::DevelopingFactors& so, const Wording& wording)
+{
+    if (!so.carried)
+        return {};
+    const QString range = Words::tr("Carried from %1: %2 to %3 by what is published of such "
+                                    "developers.")
+                              .arg(shortTemperatureText(so.nearest.temperature, wording),
+                                   timeText(so.carried->shortest, TimeStep::FiveSeconds),
+                                   timeText(so.carried->longest, TimeStep::FiveSeconds));
+    return so.carried->fromOnePair
+               ? range + u' ' + Words::tr("A second time for another temperature would be better.")
+               : range;
+}
+
 NextFilm nextFilm(const ledger::Batch& batch, const ledger::Assessment& assessment,
                   std::span<const chemistry::TimeAtTemperature> pairs,
                   chemistry::Celsius temperature, const Wording& wording)
@@ -55,6 +69,8 @@ NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::Developi
         next.note = Words::tr("at %1, for the next film").arg(at);
         for (const auto warning : so->base.warnings)
             next.warnings << warningText(warning, wording);
+        if (const QString carried = carriedSentence(*so, wording); !carried.isEmpty())
+            next.warnings << carried;
     } else if (so.error().code == ErrorCode::NoFigure) {
         next.note = Words::tr("times the leaflet time; type that in at Log a run");
     } else {

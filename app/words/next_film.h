@@ -25,6 +25,10 @@ struct NextFilm {
     QStringList warnings;
 };
 
+/// Of a time that was carried from another temperature: between which it may lie, and, where one
+/// pair is all there is, that a second would be better. Empty for a time that was not carried.
+QString carriedSentence(const ledger::DevelopingFactors& so, const Wording& wording);
+
 /// `so` is the time of the next load in this developer at `temperature`, or why there is none.
 NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::DevelopingFactors>& so,
                   chemistry::Celsius temperature, const Wording& wording);

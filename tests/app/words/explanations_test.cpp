@@ -1,5 +1,7 @@
 #include "app/words/explanations.h"
 
+#include "app/words/number_text.h"
+
 #include "tests/app/words/sample_batches.h"
 
 #include <gtest/gtest.h>
@@ -111,6 +113,34 @@ TEST(Explanations, OfStandingAddUpByRoute)
         EXPECT_TRUE(isNumber) << qPrintable(name);
     }
     EXPECT_NEAR(listed, total, 0.02);
+}
+
+TEST(Explanations, OfTheAirNameSurfaceWallAndOxygen)
+{
+    const auto why = ask(BottleFigure::AirPart, Bottle().at(day(100)));
+    const auto names = [&](const char* name) {
+        return std::any_of(why.constants.begin(), why.constants.end(), [&](const auto& constant) {
+            return constant.name == QLatin1String(name);
+        });
+    };
+    EXPECT_TRUE(names("Oxygen in a millilitre of air"));
+    EXPECT_TRUE(names("Surface of a litre bottle"));
+    EXPECT_FALSE(names("Wall of a litre bottle")) << "glass lets nothing through";
+}
+
+TEST(Explanations, OfSilverSayTheLitresAtThatTime)
+{
+    Bottle fixer("fix");
+    fixer.films(1, 1);
+    fixer.happen(day(2), ledger::Drawn{Millilitres(400), "spilt", {}});
+    fixer.films(3, 1);
+    const auto why = ask(BottleFigure::Silver, fixer.at(day(20)));
+    QStringList lines;
+    for (const auto& [name, value] : why.inputs)
+        lines << value;
+    const QString text = lines.join(u'\n');
+    EXPECT_TRUE(text.contains(volumeText(Millilitres(1000), english()))) << text.toStdString();
+    EXPECT_TRUE(text.contains(volumeText(Millilitres(600), english()))) << text.toStdString();
 }
 
 TEST(Explanations, AreNoBetterThanTheWorstTheyStandOn)

@@ -36,4 +36,19 @@ TEST(NextFilm, withoutTheMakersTimeThereIsNone)
     EXPECT_TRUE(cold.note.contains("no time"));
 }
 
+TEST(NextFilm, OfACarriedTimeGivesTheRangeAndAsksForASecondPair)
+{
+    const auto batch = sample::Bottle().at(sample::day(1));
+    const auto so = ledger::assess(batch);
+    const auto at = [&](double celsius) {
+        return nextFilm(batch, so, kNineThirty, chemistry::Celsius(celsius), english())
+            .warnings.join(u'\n');
+    };
+    EXPECT_FALSE(at(20).contains(QStringLiteral("Carried"))) << "the maker's own figure";
+    // 9:30 × 3.0^0.4 and × 1.5^0.4 at 16 °C
+    const QString said = at(16);
+    EXPECT_TRUE(said.contains(QStringLiteral("11:10 to 14:45"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("A second time"))) << said.toStdString();
+}
+
 } // namespace ullage::app
