@@ -167,7 +167,7 @@ void BenchPage::dropFound()
 void BenchPage::ask(FinishView::Why why)
 {
     keep();
-    m_finish->ask(m_run->state(), why, m_host->wording(), m_host->judged());
+    m_finish->ask(m_run->state(), why, m_host->wording(), m_host->bottles());
     showStage(Stage::Finish);
 }
 

@@ -84,7 +84,8 @@ PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, 
     connect(m_baths, &BathCards::exchangeWanted, this, &PlanView::exchangeWanted);
     connect(m_baths, &BathCards::happened, this,
             [this](const std::string& batch, const ledger::Happening& what) {
-                if (const auto done = m_host->record(batch, what); !done)
+                const auto done = m_host->record(batch, what, {m_host->now(), {}});
+                if (!done)
                     emit refused(refusalText(done.error(), m_host->wording()));
             });
     refresh();

@@ -56,7 +56,7 @@ ledger::LoadWishes PlanView::wishes() const
 
 void PlanView::refresh()
 {
-    m_judged = m_host->judged();
+    m_judged = m_host->bottles();
     m_temperature->setWording(m_host->wording());
     m_base->setWording(m_host->wording());
     m_tank->setWording(m_host->wording());

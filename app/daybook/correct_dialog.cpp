@@ -67,9 +67,9 @@ bool canCorrect(const Event& event)
            std::holds_alternative<Processed>(event.what);
 }
 
-CorrectDialog::CorrectDialog(const DialogContext& context, const QString& what,
-                             std::vector<Event> entered, QWidget* parent)
-    : HappeningDialog(context, tr("Correct an entry"), parent), m_entered(std::move(entered))
+CorrectDialog::CorrectDialog(Door& door, const QString& what, std::vector<Event> entered,
+                             QWidget* parent)
+    : HappeningDialog(door, tr("Correct an entry"), parent), m_entered(std::move(entered))
 {
     const Event& event = m_entered.front();
     addHeading(what);
@@ -251,8 +251,7 @@ std::optional<std::vector<Event>> CorrectDialog::wouldEnter() const
         return std::nullopt;
     std::vector<Event> all;
     for (const Event& was : m_entered)
-        all.push_back(
-            {"would-go-" + was.id, was.batch, session().now(), Voided{was.id, {}}, {}, {}});
+        all.push_back({"would-go-" + was.id, was.batch, door().now(), Voided{was.id, {}}, {}, {}});
     all.insert(all.end(), comes->begin(), comes->end());
     return all;
 }
@@ -261,12 +260,10 @@ bool CorrectDialog::restIsFine() { return m_fields || HappeningDialog::restIsFin
 
 Result<void> CorrectDialog::act()
 {
-    auto comes = instead();
+    const auto comes = instead();
     if (!comes) // the fields have said what is missing
         return refuse({.code = ErrorCode::Missing});
-    return session().doing([&](Book& book) {
-        return book.correct(goes(), std::move(*comes), m_why->text().trimmed().toStdString());
-    });
+    return door().correct(goes(), *comes, m_why->text().trimmed().toStdString());
 }
 
 } // namespace ullage::app

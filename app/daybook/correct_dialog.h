@@ -19,8 +19,8 @@ class CorrectDialog : public HappeningDialog
 public:
     /// `what` names the entry. `entered`: what stands for it, the entry first, and what was entered
     /// with it; of a run the events of all baths.
-    CorrectDialog(const DialogContext& context, const QString& what,
-                  std::vector<ledger::Event> entered, QWidget* parent = nullptr);
+    CorrectDialog(Door& door, const QString& what, std::vector<ledger::Event> entered,
+                  QWidget* parent = nullptr);
 
 protected:
     [[nodiscard]] std::string batch() const override { return m_entered.front().batch; }

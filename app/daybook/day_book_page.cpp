@@ -33,18 +33,16 @@ constexpr int kBusyMs = 3000; // until it is asked again whether another window 
 
 } // namespace
 
-DayBookPage::DayBookPage(Session& session, Preferences& preferences, QWidget* statistics,
-                         QWidget* parent)
-    : QWidget(parent), m_session(session), m_preferences(preferences),
-      m_wording(preferences.wording()), m_pages(std::make_unique<StoreThread>()),
-      m_slow(std::make_unique<StoreThread>()), m_keeper(std::make_unique<StoreThread>()),
-      m_again(new QTimer(this)), m_statistics(statistics)
+DayBookPage::DayBookPage(Door& door, QWidget* statistics, QWidget* parent)
+    : QWidget(parent), m_door(door), m_wording(door.wording()),
+      m_pages(std::make_unique<StoreThread>()), m_slow(std::make_unique<StoreThread>()),
+      m_keeper(std::make_unique<StoreThread>()), m_again(new QTimer(this)), m_statistics(statistics)
 {
     build();
     connectAll();
     setWording(m_wording);
     retranslate();
-    if (m_session.isOpen())
+    if (m_door.isOpen())
         bookOpened();
 }
 
@@ -149,9 +147,9 @@ void DayBookPage::connectAll()
     connect(m_detail, &DayDetail::filmRequested, this, &DayBookPage::filmRequested);
     connect(m_detail, &DayDetail::shelfRequested, this, &DayBookPage::shelfRequested);
     connect(m_detail, &DayDetail::filmsRequested, this, &DayBookPage::filmsRequested);
-    connect(&m_session, &Session::opened, this, &DayBookPage::bookOpened);
-    connect(&m_session, &Session::closing, this, &DayBookPage::bookClosing);
-    connect(&m_session, &Session::changed, this, &DayBookPage::refresh);
+    connect(&m_door, &Door::opened, this, &DayBookPage::bookOpened);
+    connect(&m_door, &Door::closing, this, &DayBookPage::bookClosing);
+    connect(&m_door, &Door::changed, this, &DayBookPage::refresh);
     const auto shortcut = [this](const QKeySequence& keys, QWidget* within, auto deed) {
         auto* made = new QShortcut(keys, within);
         made->setContext(Qt::WidgetWithChildrenShortcut);
@@ -177,12 +175,12 @@ const store::DayEntry* DayBookPage::chosen() const
 void DayBookPage::showChosen()
 {
     const store::DayEntry* entry = chosen();
-    if (!entry || !m_session.isOpen()) {
+    if (!entry || !m_door.isOpen()) {
         m_detail->setNothing(tr("Choose an entry to see what it was about, or to take it back."));
         return;
     }
     m_keep = QString::fromStdString(entry->event.id);
-    m_detail->setFacts(dayFacts(*entry, m_session, m_wording));
+    m_detail->setFacts(dayFacts(*entry, m_door, m_wording));
 }
 
 void DayBookPage::showHeader()
@@ -230,14 +228,12 @@ void DayBookPage::setWording(const Wording& wording)
     m_filter->setLocale(wording.locale);
     m_model->setWords(
         [this](const store::DayEntry& entry) {
-            return dayLine(entry, m_session.formulary(), m_wording);
+            return dayLine(entry, *m_door.formulary(), m_wording);
         },
         wording.locale);
-    if (m_session.isOpen())
+    if (m_door.isOpen())
         showChosen();
 }
-
-DialogContext DayBookPage::context() const { return {m_session, m_preferences, m_wording}; }
 
 void DayBookPage::fail(const QString& title, const Error& error)
 {
@@ -272,7 +268,7 @@ void DayBookPage::retranslate()
     m_all->setText(tr("Show everything"));
     showHeader();
     showLooking();
-    if (m_session.isOpen())
+    if (m_door.isOpen())
         showChosen();
 }
 

@@ -4,7 +4,7 @@
 
 #include <QWidget>
 
-#include "app/dialogs/deed_dialog.h"
+#include "app/session/door.h"
 #include "app/session/store_thread.h"
 #include "core/store/day_book.h"
 
@@ -35,10 +35,9 @@ class DayBookPage : public QWidget
     Q_OBJECT
 
 public:
-    /// Session and preferences outlive the page; `statistics` is the widget behind the button, the
+    /// The door outlives the page; `statistics` is the widget behind the button, the
     /// page's own from now on.
-    DayBookPage(Session& session, Preferences& preferences, QWidget* statistics,
-                QWidget* parent = nullptr);
+    DayBookPage(Door& door, QWidget* statistics, QWidget* parent = nullptr);
     ~DayBookPage() override;
 
     void setWording(const Wording& wording);
@@ -106,10 +105,8 @@ private:
     /// Who opens another book meanwhile, or closes the window, wants no word about it.
     void failUnlessStopped(const QString& title, const Error& error);
     [[nodiscard]] store::DayFilter shownFilter() const;
-    [[nodiscard]] DialogContext context() const;
 
-    Session& m_session;
-    Preferences& m_preferences;
+    Door& m_door;
     Wording m_wording;
     // For pages as they come into sight, and for what takes longer; gone before what they tell.
     std::unique_ptr<StoreThread> m_pages;

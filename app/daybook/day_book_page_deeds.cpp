@@ -26,12 +26,12 @@ constexpr int kManyToPrint = 2000; // entries; some fifty sheets
 
 void DayBookPage::addEntry()
 {
-    if (!m_session.isOpen())
+    if (!m_door.isOpen())
         return;
     std::string bottle = m_filter->filter().batch;
     if (bottle.empty() && chosen())
         bottle = chosen()->event.batch;
-    auto* dialog = new ForgottenDialog(context(), bottle, this);
+    auto* dialog = new ForgottenDialog(m_door, bottle, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
@@ -39,15 +39,15 @@ void DayBookPage::addEntry()
 void DayBookPage::takeBack()
 {
     const store::DayEntry* entry = chosen();
-    if (!entry || entry->fault || !m_session.isOpen())
+    if (!entry || entry->fault || !m_door.isOpen())
         return;
     if (entry->mark)
         return takeMarkBack(store::DayEntry(*entry));
-    const DayLine line = dayLine(*entry, m_session.formulary(), m_wording);
-    const auto events = takingBack(*entry, m_session.book());
+    const DayLine line = dayLine(*entry, *m_door.formulary(), m_wording);
+    const auto events = takingBack(*entry, m_door);
     auto* dialog =
-        new TakeBackDialog(context(), line.title, alongWith(*entry, events, m_session, m_wording),
-                           events, entry->taken.has_value(), this);
+        new TakeBackDialog(m_door, line.title, alongWith(*entry, events, m_door, m_wording), events,
+                           entry->taken.has_value(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
@@ -55,12 +55,11 @@ void DayBookPage::takeBack()
 void DayBookPage::correct()
 {
     const store::DayEntry* entry = chosen();
-    if (!entry || entry->fault || entry->mark || entry->taken || !m_session.isOpen() ||
+    if (!entry || entry->fault || entry->mark || entry->taken || !m_door.isOpen() ||
         !canCorrect(entry->event))
         return;
-    const DayLine line = dayLine(*entry, m_session.formulary(), m_wording);
-    auto* dialog =
-        new CorrectDialog(context(), line.title, enteredAs(*entry, m_session.book()), this);
+    const DayLine line = dayLine(*entry, *m_door.formulary(), m_wording);
+    auto* dialog = new CorrectDialog(m_door, line.title, enteredAs(*entry, m_door), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
@@ -69,7 +68,7 @@ void DayBookPage::correct()
 void DayBookPage::showMenu(const QPoint& at)
 {
     const store::DayEntry* entry = chosen();
-    if (!entry || entry->fault || !m_session.isOpen())
+    if (!entry || entry->fault || !m_door.isOpen())
         return;
     auto* menu = new QMenu(m_list);
     menu->setAttribute(Qt::WA_DeleteOnClose);
@@ -92,23 +91,21 @@ void DayBookPage::takeMarkBack(const store::DayEntry& entry)
     ledger::FilmMark back = *entry.mark;
     if (entry.taken)
         back.id = entry.taken->voiding;
-    const auto done = m_session.doing([&](ledger::Book& book) {
-        return book.takeMarksBack({back}, why->trimmed().toStdString());
-    });
+    const auto done = m_door.takeMarksBack({back}, why->trimmed().toStdString());
     if (!done)
         fail(title, done.error());
 }
 
 void DayBookPage::exportShown()
 {
-    if (!m_session.isOpen() || m_model->entriesRead() == 0)
+    if (!m_door.isOpen() || m_model->entriesRead() == 0)
         return;
-    const QString name = QFileInfo(m_session.path()).completeBaseName() + tr("-day-book");
+    const QString name = QFileInfo(m_door.path()).completeBaseName() + tr("-day-book");
     const auto file = prompts().saveFile(this, tr("Export what is shown"), name + kTableEnding,
                                          tr("Tables (*.csv);;Journals (*.jsonl)"));
     if (!file)
         return;
-    const auto words = dayWording(m_session.formulary(), m_wording);
+    const auto words = dayWording(*m_door.formulary(), m_wording);
     const auto stop = [thread = m_slow.get()] { return thread->stopping(); };
     const auto failed = [this](const Error& error) {
         QMetaObject::invokeMethod(this, [this, error] {
@@ -135,7 +132,7 @@ void DayBookPage::exportShown()
 
 void DayBookPage::printShown()
 {
-    if (!m_session.isOpen() || m_model->entriesRead() == 0)
+    if (!m_door.isOpen() || m_model->entriesRead() == 0)
         return;
     if (m_totals && (m_totals->more || m_totals->entries > kManyToPrint)) {
         const int entries = m_totals->entries;
@@ -148,8 +145,9 @@ void DayBookPage::printShown()
         if (!prompts().confirm(this, question))
             return;
     }
-    const DayPrint print{tr("Day book · %1").arg(m_session.bookName()), m_filter->words(), {}};
-    const auto words = dayWording(m_session.formulary(), m_wording);
+    const DayPrint print{
+        tr("Day book · %1").arg(QFileInfo(m_door.path()).fileName()), m_filter->words(), {}};
+    const auto words = dayWording(*m_door.formulary(), m_wording);
     const auto stop = [thread = m_slow.get()] { return thread->stopping(); };
     m_slow->post(
         [=, this, filter = m_model->filter()](store::SqlStore& store) {

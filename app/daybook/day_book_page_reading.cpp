@@ -38,7 +38,7 @@ void DayBookPage::bookOpened()
 {
     const QString indexes = indexFolder();
     for (StoreThread* thread : {m_pages.get(), m_slow.get(), m_keeper.get()})
-        thread->setBook(m_session.path(), indexes);
+        thread->setBook(m_door.path(), indexes);
     m_indexLeft = false;
     m_model->clear();
     m_totals.reset();
@@ -80,13 +80,13 @@ void DayBookPage::hideEvent(QHideEvent* event)
     }
 }
 
-// The session changes every minute, and with it nothing but the time: the model looks whether the
-// book has grown.
+// The book is said to change every minute, and with it nothing but the time: the model looks
+// whether the book has grown.
 void DayBookPage::refresh()
 {
-    if (!m_session.isOpen() || !isVisible())
+    if (!m_door.isOpen() || !isVisible())
         return;
-    m_filter->setToday(localDate(m_session.now()));
+    m_filter->setToday(localDate(m_door.now()));
     if (m_stale)
         applyFilter();
     else
@@ -96,13 +96,13 @@ void DayBookPage::refresh()
 store::DayFilter DayBookPage::shownFilter() const
 {
     store::DayFilter filter = m_filter->filter();
-    addMeanings(filter, m_session.formulary());
+    addMeanings(filter, *m_door.formulary());
     return filter;
 }
 
 void DayBookPage::applyFilter()
 {
-    if (!m_session.isOpen())
+    if (!m_door.isOpen())
         return;
     m_stale = false;
     m_keep = m_list->currentIndex().data(DayModel::IdRole).toString();
@@ -180,7 +180,7 @@ void DayBookPage::readChoices()
 // Another program may be at it, or nobody; either way it is only a cache.
 void DayBookPage::keepIndex()
 {
-    if (m_indexLeft || !m_session.isOpen() || !isVisible())
+    if (m_indexLeft || !m_door.isOpen() || !isVisible())
         return;
     const int turn = ++*m_keeping;
     const auto isOn = [thread = m_keeper.get(), keeping = m_keeping, turn] {

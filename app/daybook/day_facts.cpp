@@ -46,11 +46,11 @@ struct TimesNote {
 // The first of the entries that stand of the run's first bottle for which `of` gives something;
 // asked with all of that bottle's.
 template <class Of>
-auto firstStanding(const store::DayEntry& entry, Book& book, Of of)
+auto firstStanding(const store::DayEntry& entry, Door& door, Of of)
     -> decltype(of(std::declval<const Event&>(), std::declval<const std::vector<Event>&>()))
 {
     const auto events =
-        entry.baths.empty() ? Result<std::vector<Event>>() : book.events(entry.baths.front().batch);
+        entry.baths.empty() ? Result<std::vector<Event>>() : door.events(entry.baths.front().batch);
     if (!events)
         return std::nullopt;
     const auto taken = takenBack(*events);
@@ -63,10 +63,10 @@ auto firstStanding(const store::DayEntry& entry, Book& book, Of of)
     return std::nullopt;
 }
 
-std::optional<TimesNote> timesNoteOf(const store::DayEntry& entry, Book& book)
+std::optional<TimesNote> timesNoteOf(const store::DayEntry& entry, Door& door)
 {
     const std::string& run = runOf(entry);
-    return firstStanding(entry, book,
+    return firstStanding(entry, door,
                          [&](const Event& event, const auto&) -> std::optional<TimesNote> {
                              const auto* note = std::get_if<Noted>(&event.what);
                              if (run.empty() || !note || !note->times || note->times->run != run)
@@ -76,10 +76,10 @@ std::optional<TimesNote> timesNoteOf(const store::DayEntry& entry, Book& book)
 }
 
 // What took that note back, if anything did.
-std::optional<TakingBack> voidingOfTimes(const store::DayEntry& entry, Book& book)
+std::optional<TakingBack> voidingOfTimes(const store::DayEntry& entry, Door& door)
 {
     return firstStanding(
-        entry, book, [&](const Event& event, const auto& events) -> std::optional<TakingBack> {
+        entry, door, [&](const Event& event, const auto& events) -> std::optional<TakingBack> {
             const auto* voided = std::get_if<Voided>(&event.what);
             if (!voided)
                 return std::nullopt;
@@ -113,12 +113,12 @@ QString thenText(const std::string& event, const Batch& batch, const Wording& wo
 }
 
 DayBottle bottleThen(const std::string& event, const std::string& batch, const std::string& name,
-                     const store::DayEntry& entry, Session& session, const Wording& wording)
+                     const store::DayEntry& entry, Door& door, const Wording& wording)
 {
     DayBottle bottle{utf8(batch), utf8(name), {}, false};
     // As of now: the other baths of a run may have come a little later than the first.
-    bottle.onShelf = session.bottle(utf8(batch)) != nullptr;
-    if (const auto then = session.book().batch(batch, std::max(session.now(), entry.event.at))) {
+    bottle.onShelf = door.bottle(batch) != nullptr;
+    if (const auto then = door.batch(batch, std::max(door.now(), entry.event.at))) {
         bottle.then = thenText(event, *then, wording);
         const QString solution = shownName(then->solution->name);
         bottle.then =
@@ -152,10 +152,10 @@ QString takenText(const store::DayEntry& entry, chemistry::Instant now, const Wo
 
 } // namespace
 
-DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording& wording)
+DayFacts dayFacts(const store::DayEntry& entry, Door& door, const Wording& wording)
 {
     DayFacts facts;
-    const DayLine line = dayLine(entry, session.formulary(), wording);
+    const DayLine line = dayLine(entry, *door.formulary(), wording);
     const QString day = dayHeading(localDate(entry.event.at), wording.locale);
     facts.heading =
         entry.hole
@@ -177,7 +177,7 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
     facts.bringBack = entry.taken.has_value();
     facts.correctable = !entry.taken && !entry.mark && canCorrect(entry.event);
     if (entry.taken)
-        facts.taken = takenText(entry, session.now(), wording);
+        facts.taken = takenText(entry, door.now(), wording);
     if (!entry.event.by.empty())
         facts.person = Words::tr("by %1", "person").arg(utf8(entry.event.by));
     for (std::size_t i = 0; i < entry.films.size(); ++i)
@@ -186,13 +186,13 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
                     i < entry.marks.size() ? entry.marks[i] : std::vector<FilmMark>(), wording));
     for (const store::DayBath& bath : entry.baths)
         facts.bottles.push_back(
-            bottleThen(bath.event, bath.batch, bath.name, entry, session, wording));
+            bottleThen(bath.event, bath.batch, bath.name, entry, door, wording));
     if (entry.baths.empty() && !entry.event.batch.empty())
         facts.bottles.push_back(
-            bottleThen(entry.event.id, entry.event.batch, entry.name, entry, session, wording));
+            bottleThen(entry.event.id, entry.event.batch, entry.name, entry, door, wording));
     auto times = entry.times;
     if (!times) {
-        if (auto note = timesNoteOf(entry, session.book()))
+        if (auto note = timesNoteOf(entry, door))
             times = std::move(note->times);
     }
     if (times) {
@@ -205,7 +205,7 @@ DayFacts dayFacts(const store::DayEntry& entry, Session& session, const Wording&
     return facts;
 }
 
-std::vector<TakingBack> takingBack(const store::DayEntry& entry, Book& book)
+std::vector<TakingBack> takingBack(const store::DayEntry& entry, Door& door)
 {
     std::vector<TakingBack> all;
     const auto add = [&](const TakingBack& one) {
@@ -218,7 +218,7 @@ std::vector<TakingBack> takingBack(const store::DayEntry& entry, Book& book)
     // And what was entered with it: what followed by itself, and of a correction what came instead.
     const auto addWith = [&](const TakingBack& one, bool later) {
         add(one);
-        const auto with = book.enteredWith(one.event);
+        const auto with = door.enteredWith(one.event);
         bool after = !later;
         for (const Event& other : with ? *with : std::vector<Event>()) {
             after = after || other.id == one.event;
@@ -231,7 +231,7 @@ std::vector<TakingBack> takingBack(const store::DayEntry& entry, Book& book)
             addWith({entry.taken->voiding, entry.event.batch}, false);
         for (const store::DayBath& bath : entry.baths)
             addWith({bath.taken->voiding, bath.batch}, false);
-        if (const auto voiding = voidingOfTimes(entry, book))
+        if (const auto voiding = voidingOfTimes(entry, door))
             add(*voiding);
         return all;
     }
@@ -241,21 +241,20 @@ std::vector<TakingBack> takingBack(const store::DayEntry& entry, Book& book)
         if (!bath.taken)
             addWith({bath.event, bath.batch}, true);
     }
-    if (const auto note = timesNoteOf(entry, book))
+    if (const auto note = timesNoteOf(entry, door))
         add({note->event, note->batch});
     return all;
 }
 
 QStringList alongWith(const store::DayEntry& entry, const std::vector<TakingBack>& events,
-                      Session& session, const Wording& wording)
+                      Door& door, const Wording& wording)
 {
     std::set<std::string> own{entry.event.id};
     for (const store::DayBath& bath : entry.baths)
         own.insert(bath.event);
     QStringList lines;
     for (const TakingBack& one : events) {
-        const auto of =
-            one.batch.empty() ? Result<std::vector<Event>>() : session.book().events(one.batch);
+        const auto of = one.batch.empty() ? Result<std::vector<Event>>() : door.events(one.batch);
         if (!of)
             continue;
         const auto find = [&](const std::string& id) {
@@ -269,12 +268,12 @@ QStringList alongWith(const store::DayEntry& entry, const std::vector<TakingBack
             found = find(voided->voids);
         if (found == of->end() || own.contains(found->id))
             continue;
-        lines << eventText(*found, session.formulary(), wording);
+        lines << eventText(*found, *door.formulary(), wording);
     }
     return lines;
 }
 
-std::vector<Event> enteredAs(const store::DayEntry& entry, Book& book)
+std::vector<Event> enteredAs(const store::DayEntry& entry, Door& door)
 {
     std::vector<Event> all;
     std::vector<std::string> own;
@@ -285,7 +284,7 @@ std::vector<Event> enteredAs(const store::DayEntry& entry, Book& book)
             own.push_back(bath.event);
     }
     for (const std::string& id : own) {
-        const auto with = book.enteredWith(id);
+        const auto with = door.enteredWith(id);
         bool after = false;
         for (const Event& other : with ? *with : std::vector<Event>()) {
             after = after || other.id == id;

@@ -10,10 +10,9 @@
 namespace ullage::app
 {
 
-ForgottenDialog::ForgottenDialog(const DialogContext& context, const std::string& batch,
-                                 QWidget* parent)
-    : HappeningDialog(context, tr("Add an entry"), parent), m_bottle(new QComboBox(this)),
-      m_film(new FilmForm(context.wording, this)), m_wanted(batch)
+ForgottenDialog::ForgottenDialog(Door& door, const std::string& batch, QWidget* parent)
+    : HappeningDialog(door, tr("Add an entry"), parent), m_bottle(new QComboBox(this)),
+      m_film(new FilmForm(door.wording(), this)), m_wanted(batch)
 {
     std::vector<Kind> kinds;
     for (int i = 0; i < kHappeningKinds; ++i)
@@ -22,7 +21,7 @@ ForgottenDialog::ForgottenDialog(const DialogContext& context, const std::string
     m_moment = addWhen({}, {}, Width::Half);
     addRow(QStringLiteral("batch"), tr("&Bottle, of those that stood then"), m_bottle);
     QStringList names;
-    for (const std::string& name : formulary::filmsWithTimes(session().formulary()))
+    for (const std::string& name : formulary::filmsWithTimes(formulary()))
         names << QString::fromStdString(name);
     m_film->setKnownNames(names);
     addWide(m_film);
@@ -52,7 +51,7 @@ void ForgottenDialog::fillBottles()
 {
     const QSignalBlocker quiet(m_bottle);
     m_bottle->clear();
-    for (const ledger::BatchState& state : session().standingAt(m_moment->moment()))
+    for (const ledger::BatchState& state : door().standingAt(m_moment->moment()))
         m_bottle->addItem(QString::fromStdString(state.name), QString::fromStdString(state.id));
     m_bottle->setCurrentIndex(std::max(0, m_bottle->findData(QString::fromStdString(m_wanted))));
     m_bottle->setEnabled(m_bottle->count() > 0);
@@ -115,7 +114,7 @@ bool ForgottenDialog::sureOfLoad()
         return true; // what is missing is said where it is entered
     std::vector<ledger::Judged> then;
     for (const ledger::Bath& bath : run->baths) {
-        if (const auto bottle = session().book().batch(bath.batch, moment()))
+        if (const auto bottle = door().batch(bath.batch, moment()))
             then.push_back({*bottle, ledger::assess(*bottle)});
     }
     return m_question.sure(this, *run, then, wording());
@@ -128,9 +127,7 @@ Result<void> ForgottenDialog::act()
     const auto run = m_film->run(batch());
     if (!run) // restIsFine() and the fields themselves have said what is missing
         return refuse({.code = ErrorCode::Missing});
-    return session()
-        .doing([&](ledger::Book& book) { return book.process(*run, moment()); })
-        .map([](const std::string&) {});
+    return door().log(*run, moment()).map([](const std::string&) {});
 }
 
 } // namespace ullage::app

@@ -20,8 +20,7 @@ public:
     using Kind = HappeningKind; ///< every one of them
 
     /// `batch` is chosen if it stood then; empty for none in particular.
-    ForgottenDialog(const DialogContext& context, const std::string& batch,
-                    QWidget* parent = nullptr);
+    ForgottenDialog(Door& door, const std::string& batch, QWidget* parent = nullptr);
 
 protected:
     void kindChanged() override;

@@ -5,11 +5,9 @@
 namespace ullage::app
 {
 
-TakeBackDialog::TakeBackDialog(const DialogContext& context, const QString& what,
-                               const QStringList& with, std::vector<TakingBack> events,
-                               bool bringBack, QWidget* parent)
-    : VoidingDialog(context, bringBack ? tr("Bring an entry back") : tr("Take an entry back"),
-                    parent),
+TakeBackDialog::TakeBackDialog(Door& door, const QString& what, const QStringList& with,
+                               std::vector<TakingBack> events, bool bringBack, QWidget* parent)
+    : VoidingDialog(door, bringBack ? tr("Bring an entry back") : tr("Take an entry back"), parent),
       m_events(std::move(events))
 {
     addHeading(what);

@@ -13,7 +13,7 @@ class TakeBackDialog : public VoidingDialog
 public:
     /// `what` says what it is about, in a line; `with`, one line each, what goes along. All of
     /// `events` go together; to bring something back, they are the voidings that took it back.
-    TakeBackDialog(const DialogContext& context, const QString& what, const QStringList& with,
+    TakeBackDialog(Door& door, const QString& what, const QStringList& with,
                    std::vector<TakingBack> events, bool bringBack, QWidget* parent = nullptr);
 
 protected:

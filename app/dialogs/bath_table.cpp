@@ -51,9 +51,8 @@ QString bottleText(const Bottle& bottle, const Wording& wording)
 
 } // namespace
 
-BathTable::BathTable(const DialogContext& context, QWidget* parent)
-    : QWidget(parent), m_context(context), m_grid(new QGridLayout(this)),
-      m_bottles(context.session.bottles())
+BathTable::BathTable(Door& door, QWidget* parent)
+    : QWidget(parent), m_door(door), m_grid(new QGridLayout(this)), m_bottles(door.bottles())
 {
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(Space::kSmall);
@@ -88,7 +87,7 @@ BathTable::BathTable(const DialogContext& context, QWidget* parent)
 QuantityEdit* BathTable::field(const formulary::FieldDescription& is, const QString& name, int row,
                                int column)
 {
-    auto* edit = new QuantityEdit(is, name, m_context.wording, this);
+    auto* edit = new QuantityEdit(is, name, m_door.wording(), this);
     edit->setFixedWidth(96);
     m_grid->addWidget(edit, row, column);
     connect(edit, &QuantityEdit::valueChanged, this, &BathTable::changed);
@@ -118,7 +117,7 @@ void BathTable::addLine(ledger::BathPlace place)
     m_grid->addWidget(line.oneShot, row, Once, Qt::AlignCenter);
 
     fillBottles(line);
-    line.lost->setValue(m_context.preferences.lastFigure(kLostFigure));
+    line.lost->setValue(m_door.lastFigure(kLostFigure));
     m_lines.push_back(line);
     showUse(line);
     connect(line.bottle, &QComboBox::currentIndexChanged, this, [this, line] {
@@ -137,14 +136,14 @@ void BathTable::fillBottles(const Line& line) const
     const bool main = role == Role::Developer || (role == Role::Fixer && !line.place.second);
     line.bottle->addItem(main ? tr("none") : tr("not used"), QString());
     for (const Bottle* bottle : bottlesFor(role, m_bottles))
-        line.bottle->addItem(bottleText(*bottle, m_context.wording),
+        line.bottle->addItem(bottleText(*bottle, m_door.wording()),
                              QString::fromStdString(bottle->batch.id));
 }
 
 void BathTable::readAnew()
 {
     const QSignalBlocker quiet(this);
-    m_bottles = m_context.session.bottles();
+    m_bottles = m_door.bottles();
     m_proposing = true;
     for (const Line& line : m_lines) {
         const QVariant before = line.bottle->currentData();
@@ -165,7 +164,7 @@ bool BathTable::wanted(ledger::BathPlace place) const
         !place.second || std::any_of(m_bottles.begin(), m_bottles.end(), [&](const Bottle& bottle) {
             return bottle.batch.solution->role == place.role && ledger::isSecondBath(bottle.batch);
         });
-    return m_context.preferences.lastFigure(wantedFigure(place)).value_or(usual ? 1 : 0) > 0;
+    return m_door.lastFigure(wantedFigure(place)).value_or(usual ? 1 : 0) > 0;
 }
 
 void BathTable::showUse(const Line& line)
@@ -186,7 +185,7 @@ void BathTable::showUse(const Line& line)
 // What the tank took last; of a developer that is diluted its part.
 std::optional<double> BathTable::usualVolume(const Line& line) const
 {
-    const auto tank = m_context.preferences.lastFigure(kTankFigure);
+    const auto tank = m_door.lastFigure(kTankFigure);
     if (!tank || line.place.role != Role::Developer)
         return tank;
     return ledger::stockNeeded(chemistry::Millilitres(*tank), m_parts).value();
@@ -320,17 +319,17 @@ QStringList BathTable::problems() const
     return problems;
 }
 
-void BathTable::remember(Preferences& preferences) const
+void BathTable::remember() const
 {
     for (const Line& line : m_lines) {
         // Where nothing could be chosen, or nothing was, nobody wanted to go without.
         if (bottleOf(line) || m_chosen.contains(line.place))
-            preferences.setLastFigure(wantedFigure(line.place), bottleOf(line) ? 1 : 0);
+            m_door.setLastFigure(wantedFigure(line.place), bottleOf(line) ? 1 : 0);
         if (line.place.role != Role::Developer || !bottleOf(line))
             continue;
         if (line.used->value())
-            preferences.setLastFigure(kTankFigure, *line.used->value() * (m_parts + 1));
-        preferences.setLastFigure(kLostFigure, line.lost->value().value_or(0));
+            m_door.setLastFigure(kTankFigure, *line.used->value() * (m_parts + 1));
+        m_door.setLastFigure(kLostFigure, line.lost->value().value_or(0));
     }
 }
 

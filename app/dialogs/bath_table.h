@@ -26,7 +26,7 @@ class BathTable : public QWidget
 public:
     /// Proposes proposedBottle(), unless the user chose last to go without one of its role, and the
     /// volumes used and lost last. A second fixing bath is proposed once one has been used.
-    BathTable(const DialogContext& context, QWidget* parent = nullptr);
+    BathTable(Door& door, QWidget* parent = nullptr);
 
     /// Lines with a bottle chosen. What is used once has lost nothing besides; no volume used is
     /// all.
@@ -48,7 +48,7 @@ public:
     [[nodiscard]] QStringList problems() const;
     /// For the next run: which roles go without because the user chose so, and what the developer's
     /// line says was used and lost.
-    void remember(Preferences& preferences) const;
+    void remember() const;
 
 signals:
     void changed();
@@ -71,7 +71,7 @@ private:
     QuantityEdit* field(const formulary::FieldDescription& is, const QString& name, int row,
                         int column);
 
-    DialogContext m_context;
+    Door& m_door;
     QGridLayout* m_grid;
     std::vector<Line> m_lines;
     std::vector<Bottle> m_bottles;        ///< as they were when the dialog opened

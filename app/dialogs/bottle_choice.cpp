@@ -27,13 +27,13 @@ std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bo
     return found;
 }
 
-std::vector<Bottle> bottlesAt(Session& session, chemistry::Instant at)
+std::vector<Bottle> bottlesAt(Door& door, chemistry::Instant at)
 {
-    if (at + std::chrono::minutes(1) > session.now())
-        return session.bottles();
+    if (at + std::chrono::minutes(1) > door.now())
+        return door.bottles();
     std::vector<Bottle> then;
-    for (const ledger::BatchState& state : session.standingAt(at)) {
-        if (auto batch = session.book().batch(state.id, at)) {
+    for (const ledger::BatchState& state : door.standingAt(at)) {
+        if (auto batch = door.batch(state.id, at)) {
             auto assessment = ledger::assess(*batch);
             then.push_back({std::move(*batch), std::move(assessment)});
         }

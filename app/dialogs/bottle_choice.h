@@ -1,7 +1,7 @@
 // Which bottle for which bath, and which empty bottle for a new batch: plain rules on plain values.
 #pragma once
 
-#include "app/session/session.h"
+#include "app/session/door.h"
 
 #include <vector>
 
@@ -15,7 +15,7 @@ std::vector<const Bottle*> bottlesFor(formulary::Role role, const std::vector<Bo
 
 /// The bottles as they were then, in order of mixing: those in use now if that is within a minute
 /// of now, else those that stood then, as far as they can be read.
-std::vector<Bottle> bottlesAt(Session& session, chemistry::Instant at);
+std::vector<Bottle> bottlesAt(Door& door, chemistry::Instant at);
 
 /// A vessel for a new batch, and how it stands to it.
 struct VesselChoice {

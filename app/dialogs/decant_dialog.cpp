@@ -30,12 +30,12 @@ constexpr int kRowsInSight = 3; // more of them scroll
 
 } // namespace
 
-DecantDialog::DecantDialog(const DialogContext& context, const Bottle& bottle, QWidget* parent)
-    : DeedDialog(context, tr("Decant %1").arg(QString::fromStdString(bottle.batch.name)), parent),
+DecantDialog::DecantDialog(Door& door, const Bottle& bottle, QWidget* parent)
+    : DeedDialog(door, tr("Decant %1").arg(QString::fromStdString(bottle.batch.name)), parent),
       m_batch(bottle.batch.id), m_name(QString::fromStdString(bottle.batch.name)),
       m_there(addText({})), m_area(new QScrollArea(this)),
       m_another(new QPushButton(tr("&Another bottle"), this)),
-      m_fewer(new QPushButton(tr("One &fewer"), this)), m_taken(session().batchNames())
+      m_fewer(new QPushButton(tr("One &fewer"), this)), m_taken(door.batchNames())
 {
     m_area->setFrameShape(QFrame::NoFrame);
     m_area->setWidgetResizable(true);
@@ -76,7 +76,7 @@ QString DecantDialog::left() const { return m_left->text(); }
 
 std::optional<ledger::Batch> DecantDialog::donor() const
 {
-    auto batch = session().book().batch(m_batch, moment());
+    auto batch = door().batch(m_batch, moment());
     return batch ? std::optional(std::move(*batch)) : std::nullopt;
 }
 
@@ -102,7 +102,7 @@ void DecantDialog::addRowOfBottle()
     if (free != m_free.end()) {
         row->chooseVessel(*free);
         if (rest.value() > 0)
-            row->setVolume(std::min(rest, usualVolume(*session().formulary().vessel(*free))));
+            row->setVolume(std::min(rest, usualVolume(*formulary().vessel(*free))));
     }
     m_rowColumn->addWidget(row);
     row->show(); // at once, not on the next turn of the loop: it is checked while it is seen
@@ -132,9 +132,8 @@ void DecantDialog::tellRows()
                     "as old as it is.")
                      .arg(volumeText(before->volume, wording()), shownName(before->vessel->name))
                : QString());
-    const auto bottles = bottlesAt(session(), moment()); // the choices point into it
-    auto choices =
-        vesselsFor(before ? before->volume : Millilitres(0), session().formulary(), bottles);
+    const auto bottles = bottlesAt(door(), moment()); // the choices point into it
+    auto choices = vesselsFor(before ? before->volume : Millilitres(0), formulary(), bottles);
     std::erase_if(choices, [](const VesselChoice& choice) { return choice.holds != nullptr; });
     m_free.clear();
     for (const VesselChoice& choice : choices)
@@ -233,7 +232,7 @@ bool DecantDialog::restIsFine()
         }
         if (row.name().isEmpty())
             return wrong("name", tr("Name on the label: a name is needed."));
-        const auto vessel = session().formulary().vessel(row.vessel());
+        const auto vessel = formulary().vessel(row.vessel());
         if (vessel && row.volume() && *row.volume() > vessel->capacity)
             return wrong("volume_ml",
                          tr("Volume: %1, but %2 holds %3.")
@@ -255,9 +254,7 @@ Result<void> DecantDialog::act()
     const auto all = batches();
     if (!all)
         return refuse({.code = ErrorCode::Missing});
-    const auto done = session().doing([&](ledger::Book& book) {
-        return book.mix(*all, {moment(), {}});
-    });
+    const auto done = door().mixAll(*all, {moment(), {}});
     if (!done)
         return tl::unexpected(done.error());
     m_decanted = *done;

@@ -19,7 +19,7 @@ class DecantDialog : public DeedDialog
     Q_OBJECT
 
 public:
-    DecantDialog(const DialogContext& context, const Bottle& bottle, QWidget* parent = nullptr);
+    DecantDialog(Door& door, const Bottle& bottle, QWidget* parent = nullptr);
 
     /// Ids of the batches that were made, in the order of their rows; empty before.
     [[nodiscard]] const std::vector<std::string>& decanted() const { return m_decanted; }

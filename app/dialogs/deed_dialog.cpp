@@ -27,9 +27,9 @@ constexpr int kPauseMs = 150; // after typing, before the consequences are recko
 
 } // namespace
 
-DeedDialog::DeedDialog(const DialogContext& context, const QString& title, QWidget* parent)
-    : FormDialog(context.wording, title, parent), m_context(context),
-      m_form(new FieldForm(context.wording, this)), m_row(new FoldingRow), m_later(new QTimer(this))
+DeedDialog::DeedDialog(Door& door, const QString& title, QWidget* parent)
+    : FormDialog(door.wording(), title, parent), m_door(door),
+      m_form(new FieldForm(door.wording(), this)), m_row(new FoldingRow), m_later(new QTimer(this))
 {
     m_row->setSpacing(Space::kPage);
     auto* left = new QVBoxLayout;
@@ -42,14 +42,14 @@ DeedDialog::DeedDialog(const DialogContext& context, const QString& title, QWidg
     m_later->setInterval(kPauseMs);
     connect(m_later, &QTimer::timeout, this, &DeedDialog::lookAhead);
     connect(m_form, &FieldForm::changed, m_later, qOverload<>(&QTimer::start));
-    connect(&session(), &Session::standingChanged, this, &DeedDialog::showStanding);
+    connect(&door, &Door::standingChanged, this, &DeedDialog::showStanding);
     showStanding();
 }
 
 // Before anything is filled in, and not only when it is refused. What was filled in stays.
 void DeedDialog::showStanding()
 {
-    const auto& why = session().readOnly();
+    const auto& why = door().readOnly();
     deedButton()->setEnabled(!why);
     if (why)
         setRefusal(errorSentence(*why, wording()));
@@ -67,7 +67,7 @@ void DeedDialog::heed(FieldForm* form)
 WhenEdit* DeedDialog::addWhen(std::optional<chemistry::Instant> earliest, const QString& what,
                               Width width)
 {
-    m_when = new WhenEdit([&session = session()] { return session.now(); }, wording().locale, this);
+    m_when = new WhenEdit([&door = door()] { return door.now(); }, wording().locale, this);
     m_when->setEarliest(earliest, what);
     addRow(QStringLiteral("at"), tr("W&hen"), m_when, width);
     return m_when;
@@ -90,10 +90,7 @@ QVBoxLayout* DeedDialog::side()
     return m_side;
 }
 
-chemistry::Instant DeedDialog::moment() const
-{
-    return m_when ? m_when->moment() : session().now();
-}
+chemistry::Instant DeedDialog::moment() const { return m_when ? m_when->moment() : door().now(); }
 
 void DeedDialog::showFollows(Follows when)
 {
@@ -136,12 +133,12 @@ QString DeedDialog::refusedText(const Error& error) const
     if (!all)
         return errorSentence(error, wording());
     all->insert(all->end(), events->begin(), events->end());
-    const auto resting = ledger::firstNotFitting(*all, session().formulary());
+    const auto resting = ledger::firstNotFitting(*all, formulary());
     if (!resting)
         return errorSentence(error, wording());
     return tr("This cannot be while “%1” stands, which rests on it. Take that back or correct it "
               "first.")
-        .arg(entryText({resting->event, {}}, session().formulary(), session().now(), wording()));
+        .arg(entryText({resting->event, {}}, formulary(), door().now(), wording()));
 }
 
 // What a bottle is filled with is part of it, so all of them are looked at together.
@@ -153,7 +150,7 @@ DeedDialog::enteredFor(const std::vector<std::string>& batches) const
     for (const std::string& batch : batches) {
         if (batch.empty() || !there.insert(batch).second)
             continue; // came along with one before
-        auto some = session().book().connectedEvents(batch);
+        auto some = door().connectedEvents(batch);
         if (!some)
             return some;
         for (ledger::Event& event : *some) {
@@ -169,7 +166,7 @@ DeedDialog::enteredFor(const std::vector<std::string>& batches) const
 // In the order in which the bottles come.
 std::optional<Error> DeedDialog::follow(const std::vector<ledger::Event>& events)
 {
-    const auto now = std::max(session().now(), moment()); // the clock runs on meanwhile
+    const auto now = std::max(door().now(), moment()); // the clock runs on meanwhile
     std::vector<std::string> batches;
     std::vector<ledger::Event> extra;
     for (const ledger::Event& event : events) {
@@ -184,8 +181,7 @@ std::optional<Error> DeedDialog::follow(const std::vector<ledger::Event>& events
         return entered.error();
     std::vector<BottleConsequences> bottles;
     for (const std::string& batch : batches) {
-        const auto what =
-            ledger::consequencesOf(batch, *entered, extra, now, session().formulary());
+        const auto what = ledger::consequencesOf(batch, *entered, extra, now, formulary());
         if (!what)
             return what.error();
         const auto& known = what->before ? what->before : what->after;

@@ -6,8 +6,7 @@
 
 #include "app/dialogs/field_form.h"
 #include "app/dialogs/when_edit.h"
-#include "app/session/preferences.h"
-#include "app/session/session.h"
+#include "app/session/door.h"
 
 class QTimer;
 
@@ -16,13 +15,6 @@ namespace ullage::app
 
 class ConsequenceCard;
 class FoldingRow;
-
-/// What a dialog works with; all of it outlives the dialog.
-struct DialogContext {
-    Session& session;
-    Preferences& preferences;
-    Wording wording;
-};
 
 class DeedDialog : public FormDialog
 {
@@ -38,7 +30,8 @@ protected:
     using Width = FieldForm::Width;
     enum class Follows { Always, WhenDatedBack };
 
-    DeedDialog(const DialogContext& context, const QString& title, QWidget* parent);
+    /// `door` outlives the dialog; a book is open, and stays so.
+    DeedDialog(Door& door, const QString& title, QWidget* parent);
 
     // Building ------------------------------------------------------------------------------------
     [[nodiscard]] FieldForm* form() const { return m_form; }
@@ -101,9 +94,9 @@ protected:
     void showError(const Error& error) override;
     void clearProblems() override;
 
-    [[nodiscard]] Session& session() const { return m_context.session; }
-    [[nodiscard]] Preferences& preferences() const { return m_context.preferences; }
-    [[nodiscard]] const DialogContext& context() const { return m_context; }
+    [[nodiscard]] Door& door() const { return m_door; }
+    /// Of the open book.
+    [[nodiscard]] const formulary::Formulary& formulary() const { return *m_door.formulary(); }
     /// Of addWhen(); now without it.
     [[nodiscard]] chemistry::Instant moment() const;
 
@@ -113,7 +106,7 @@ private:
     enteredFor(const std::vector<std::string>& batches) const;
     [[nodiscard]] std::optional<Error> follow(const std::vector<ledger::Event>& events);
 
-    DialogContext m_context;
+    Door& m_door;
     FieldForm* m_form;
     std::vector<FieldForm*> m_forms; ///< that one and those within
     FoldingRow* m_row;

@@ -14,8 +14,8 @@
 namespace ullage::app
 {
 
-ExchangeDialog::ExchangeDialog(const DialogContext& context, const Bottle& first, QWidget* parent)
-    : DeedDialog(context, tr("Exchange baths"), parent), m_first(first.batch.id),
+ExchangeDialog::ExchangeDialog(Door& door, const Bottle& first, QWidget* parent)
+    : DeedDialog(door, tr("Exchange baths"), parent), m_first(first.batch.id),
       m_name(QString::fromStdString(first.batch.name)), m_role(first.batch.solution->role),
       m_second(new QComboBox(this))
 {
@@ -23,7 +23,7 @@ ExchangeDialog::ExchangeDialog(const DialogContext& context, const Bottle& first
                "afterwards, the second. After the third exchange let both go.")
                 .arg(m_name));
     addRow(QStringLiteral("second"), tr("&Second bath, that takes its place"), m_second);
-    m_discard = new DiscardForm(session(), wording(), this);
+    m_discard = new DiscardForm(door, wording(), this);
     addWide(m_discard);
     heed(m_discard);
     auto* when = addWhen(first.batch.mixedAt, tr("%1 was mixed").arg(m_name));
@@ -38,12 +38,12 @@ ExchangeDialog::ExchangeDialog(const DialogContext& context, const Bottle& first
 // One that was a second bath stands first.
 void ExchangeDialog::tellForm()
 {
-    if (const auto then = session().book().batch(m_first, moment()))
+    if (const auto then = door().batch(m_first, moment()))
         m_discard->setBottle(*then, moment());
     const QSignalBlocker quiet(m_second);
     const QVariant before = m_second->currentData();
     m_second->clear();
-    const auto bottles = bottlesAt(session(), moment());
+    const auto bottles = bottlesAt(door(), moment());
     for (const bool asSecond : {true, false}) {
         for (const Bottle& bottle : bottles) {
             if (bottle.batch.id != m_first && bottle.batch.solution->role == m_role &&
@@ -96,9 +96,7 @@ std::optional<std::vector<ledger::Event>> ExchangeDialog::wouldEnter() const
 
 Result<void> ExchangeDialog::act()
 {
-    return session().doing([&](ledger::Book& book) {
-        return book.exchangeBaths(m_first, how(), second(), note(), {moment(), {}});
-    });
+    return door().exchangeBaths(m_first, how(), second(), note(), {moment(), {}});
 }
 
 } // namespace ullage::app

@@ -17,7 +17,7 @@ class ExchangeDialog : public DeedDialog
 
 public:
     /// `first` is the bath that goes.
-    ExchangeDialog(const DialogContext& context, const Bottle& first, QWidget* parent = nullptr);
+    ExchangeDialog(Door& door, const Bottle& first, QWidget* parent = nullptr);
 
 protected:
     bool restIsFine() override;

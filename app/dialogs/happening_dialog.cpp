@@ -10,9 +10,8 @@
 namespace ullage::app
 {
 
-HappeningDialog::HappeningDialog(const DialogContext& context, const QString& title,
-                                 QWidget* parent)
-    : DeedDialog(context, title, parent)
+HappeningDialog::HappeningDialog(Door& door, const QString& title, QWidget* parent)
+    : DeedDialog(door, title, parent)
 {
 }
 
@@ -62,7 +61,7 @@ HappeningForm* HappeningDialog::shown() const
 void HappeningDialog::kindChanged()
 {
     if (m_kind != HappeningKind::Film && !shown()) {
-        HappeningForm* form = newForm(m_kind, session(), wording(), m_place);
+        HappeningForm* form = newForm(m_kind, door(), wording(), m_place);
         m_place->layout()->addWidget(form);
         m_made[m_kind] = form;
         heed(form);
@@ -78,7 +77,7 @@ void HappeningDialog::tellForm()
 {
     HappeningForm* form = shown();
     if (form && !batch().empty()) {
-        if (const auto then = session().book().batch(batch(), moment()))
+        if (const auto then = door().batch(batch(), moment()))
             form->setBottle(*then, moment());
     }
     const auto caution = form && form->knowsBottle() ? form->caution() : HappeningForm::Caution();
@@ -102,15 +101,14 @@ Result<void> HappeningDialog::act()
     return shown()->enter(batch(), moment());
 }
 
-BottleDialog::BottleDialog(HappeningKind kind, const DialogContext& context, const Bottle& bottle,
-                           QWidget* parent)
-    : BottleDialog(std::vector{kind}, context, bottle, parent)
+BottleDialog::BottleDialog(HappeningKind kind, Door& door, const Bottle& bottle, QWidget* parent)
+    : BottleDialog(std::vector{kind}, door, bottle, parent)
 {
 }
 
-BottleDialog::BottleDialog(const std::vector<HappeningKind>& kinds, const DialogContext& context,
+BottleDialog::BottleDialog(const std::vector<HappeningKind>& kinds, Door& door,
                            const Bottle& bottle, QWidget* parent)
-    : HappeningDialog(context, deedTitle(kinds.front(), QString::fromStdString(bottle.batch.name)),
+    : HappeningDialog(door, deedTitle(kinds.front(), QString::fromStdString(bottle.batch.name)),
                       parent),
       m_batch(bottle.batch.id)
 {

@@ -23,7 +23,7 @@ public:
     [[nodiscard]] HappeningForm* shown() const;
 
 protected:
-    HappeningDialog(const DialogContext& context, const QString& title, QWidget* parent);
+    HappeningDialog(Door& door, const QString& title, QWidget* parent);
 
     /// A box of these kinds, of which the first is chosen; not added where there is one alone.
     void addKinds(const std::vector<HappeningKind>& kinds, const QString& label,
@@ -59,11 +59,10 @@ class BottleDialog : public HappeningDialog
     Q_OBJECT
 
 public:
-    BottleDialog(HappeningKind kind, const DialogContext& context, const Bottle& bottle,
-                 QWidget* parent = nullptr);
+    BottleDialog(HappeningKind kind, Door& door, const Bottle& bottle, QWidget* parent = nullptr);
     /// One of several, such as testsOf(); named by the first.
-    BottleDialog(const std::vector<HappeningKind>& kinds, const DialogContext& context,
-                 const Bottle& bottle, QWidget* parent = nullptr);
+    BottleDialog(const std::vector<HappeningKind>& kinds, Door& door, const Bottle& bottle,
+                 QWidget* parent = nullptr);
 
 protected:
     void kindChanged() override;

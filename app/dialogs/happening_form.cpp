@@ -84,8 +84,8 @@ bool isGrave(HappeningKind kind)
     return kind == HappeningKind::Contaminated || kind == HappeningKind::Discard;
 }
 
-HappeningForm::HappeningForm(Session& session, const Wording& wording, QWidget* parent)
-    : FieldForm(wording, parent), m_session(session)
+HappeningForm::HappeningForm(Door& door, const Wording& wording, QWidget* parent)
+    : FieldForm(wording, parent), m_door(door)
 {
 }
 
@@ -132,45 +132,44 @@ std::optional<std::vector<ledger::Event>> HappeningForm::events(const std::strin
 Result<void> HappeningForm::enter(const std::string& batch, chemistry::Instant at) const
 {
     const auto what = happening();
-    return m_session.doing([&](ledger::Book& book) { return book.record(batch, *what, when(at)); });
+    return m_door.record(batch, *what, when(at));
 }
 
-HappeningForm* newForm(HappeningKind kind, Session& session, const Wording& wording,
-                       QWidget* parent)
+HappeningForm* newForm(HappeningKind kind, Door& door, const Wording& wording, QWidget* parent)
 {
     switch (kind) {
     case HappeningKind::Film:
         break;
     case HappeningKind::TopUp:
-        return new TopUpForm(session, wording, parent);
+        return new TopUpForm(door, wording, parent);
     case HappeningKind::DrawOff:
-        return new DrawOffForm(session, wording, parent);
+        return new DrawOffForm(door, wording, parent);
     case HappeningKind::Move:
-        return new MoveForm(session, wording, parent);
+        return new MoveForm(door, wording, parent);
     case HappeningKind::Opened:
-        return new OpenedForm(session, wording, parent);
+        return new OpenedForm(door, wording, parent);
     case HappeningKind::StoodOpen:
-        return new StoodOpenForm(session, wording, parent);
+        return new StoodOpenForm(door, wording, parent);
     case HappeningKind::StoredAt:
-        return new StoredAtForm(session, wording, parent);
+        return new StoredAtForm(door, wording, parent);
     case HappeningKind::ClearingTest:
-        return new ClearingForm(session, wording, parent);
+        return new ClearingForm(door, wording, parent);
     case HappeningKind::StripTest:
-        return new StripForm(session, wording, parent);
+        return new StripForm(door, wording, parent);
     case HappeningKind::Look:
-        return new LookForm(session, wording, parent);
+        return new LookForm(door, wording, parent);
     case HappeningKind::Measured:
-        return new MeasuredForm(session, wording, parent);
+        return new MeasuredForm(door, wording, parent);
     case HappeningKind::Filtered:
-        return new FilteredForm(session, wording, parent);
+        return new FilteredForm(door, wording, parent);
     case HappeningKind::Contaminated:
-        return new ContaminatedForm(session, wording, parent);
+        return new ContaminatedForm(door, wording, parent);
     case HappeningKind::Dissolved:
-        return new DissolvedForm(session, wording, parent);
+        return new DissolvedForm(door, wording, parent);
     case HappeningKind::Note:
-        return new NoteForm(session, wording, parent);
+        return new NoteForm(door, wording, parent);
     case HappeningKind::Discard:
-        return new DiscardForm(session, wording, parent);
+        return new DiscardForm(door, wording, parent);
     }
     return nullptr;
 }

@@ -4,7 +4,7 @@
 
 #include "app/dialogs/field_form.h"
 
-#include "app/session/session.h"
+#include "app/session/door.h"
 #include "core/ledger/event_fields.h"
 
 #include <memory>
@@ -79,7 +79,7 @@ public:
     virtual Result<void> enter(const std::string& batch, chemistry::Instant at) const;
 
 protected:
-    HappeningForm(Session& session, const Wording& wording, QWidget* parent);
+    HappeningForm(Door& door, const Wording& wording, QWidget* parent);
 
     /// The fields of a happening of the form's own kind.
     virtual void fill(const ledger::Happening& what) = 0;
@@ -96,20 +96,21 @@ protected:
     QLineEdit* addLine(const formulary::FieldDescription& is, const QString& label);
     [[nodiscard]] ledger::When when(chemistry::Instant at) const;
 
-    [[nodiscard]] Session& session() const { return m_session; }
+    [[nodiscard]] Door& door() const { return m_door; }
+    /// Of the open book.
+    [[nodiscard]] const formulary::Formulary& formulary() const { return *m_door.formulary(); }
     /// Null before there was one.
     [[nodiscard]] const ledger::Batch* batch() const { return m_batch.get(); }
     [[nodiscard]] chemistry::Instant at() const { return m_at; }
 
 private:
-    Session& m_session;
+    Door& m_door;
     std::unique_ptr<ledger::Batch> m_batch;
     chemistry::Instant m_at{};
     QuantityEdit* m_air = nullptr;
 };
 
 /// The form of a kind; not of Film.
-HappeningForm* newForm(HappeningKind kind, Session& session, const Wording& wording,
-                       QWidget* parent);
+HappeningForm* newForm(HappeningKind kind, Door& door, const Wording& wording, QWidget* parent);
 
 } // namespace ullage::app

@@ -31,8 +31,8 @@ QString nameIn(const std::vector<ledger::Event>& entered, const std::string& bat
 
 } // namespace
 
-HistoryDialog::HistoryDialog(const DialogContext& context, const Bottle& bottle, QWidget* parent)
-    : VoidingDialog(context, tr("History of %1").arg(QString::fromStdString(bottle.batch.name)),
+HistoryDialog::HistoryDialog(Door& door, const Bottle& bottle, QWidget* parent)
+    : VoidingDialog(door, tr("History of %1").arg(QString::fromStdString(bottle.batch.name)),
                     parent),
       m_batch(bottle.batch.id)
 {
@@ -59,8 +59,8 @@ HistoryDialog::HistoryDialog(const DialogContext& context, const Bottle& bottle,
 
 void HistoryDialog::fill()
 {
-    const auto all = session().book().connectedEvents(m_batch);
-    auto events = session().book().events(m_batch);
+    const auto all = door().connectedEvents(m_batch);
+    auto events = door().events(m_batch);
     if (!events || !all) {
         showError(!events ? events.error() : all.error());
         return;
@@ -75,7 +75,7 @@ void HistoryDialog::fill()
         if (std::holds_alternative<ledger::Voided>(event.what))
             continue; // shown by striking out what it took back
         const bool gone = taken.contains(event.id);
-        QString what = eventText(event, session().formulary(), wording());
+        QString what = eventText(event, formulary(), wording());
         const auto half = ledger::halfOf(event);
         const QString other = half ? nameIn(*all, half->other()) : QString();
         if (half)
@@ -83,7 +83,7 @@ void HistoryDialog::fill()
                                 : tr("%1 · from %2", "what, bottle"))
                        .arg(what, other);
         auto* item =
-            new QTreeWidgetItem(m_events, {momentText(event.at, session().now(), wording().locale),
+            new QTreeWidgetItem(m_events, {momentText(event.at, door().now(), wording().locale),
                                            gone ? tr("%1 (taken back)").arg(what) : what});
         item->setData(0, Qt::UserRole, gone ? QString() : QString::fromStdString(event.id));
         item->setData(0, kOther, gone ? QString() : other);

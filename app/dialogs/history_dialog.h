@@ -15,7 +15,7 @@ class HistoryDialog : public VoidingDialog
     Q_OBJECT
 
 public:
-    HistoryDialog(const DialogContext& context, const Bottle& bottle, QWidget* parent = nullptr);
+    HistoryDialog(Door& door, const Bottle& bottle, QWidget* parent = nullptr);
 
 protected:
     bool restIsFine() override;

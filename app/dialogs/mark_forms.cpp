@@ -15,8 +15,8 @@
 namespace ullage::app
 {
 
-OpenedForm::OpenedForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+OpenedForm::OpenedForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     addText(tr("Opening a bottle renews the air above the solution. Deeds such as running film or "
                "topping up count as opened already."));
@@ -25,8 +25,8 @@ OpenedForm::OpenedForm(Session& session, const Wording& wording, QWidget* parent
 
 std::optional<ledger::Happening> OpenedForm::happening() const { return ledger::Opened{}; }
 
-StoodOpenForm::StoodOpenForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+StoodOpenForm::StoodOpenForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     addText(tr("Say for how long and how wide the surface was: a tray for 8 × 10 in is about "
                "516 cm², a litre bottle without its cap about 10 cm²."));
@@ -43,8 +43,8 @@ std::optional<ledger::Happening> StoodOpenForm::happening() const
                              chemistry::SquareCentimetres(*m_surface->value())};
 }
 
-StoredAtForm::StoredAtForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+StoredAtForm::StoredAtForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     m_now = addText({});
     m_temperature =
@@ -70,8 +70,8 @@ HappeningForm::Caution StoredAtForm::caution() const
     return {tr("Where it stands"), storingCautions(batch()->solution->role)};
 }
 
-FilteredForm::FilteredForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+FilteredForm::FilteredForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     m_seen = addText({});
     addAirOf<ledger::Filtered>();
@@ -90,8 +90,8 @@ void FilteredForm::bottleChanged()
 
 std::optional<ledger::Happening> FilteredForm::happening() const { return ledger::Filtered{}; }
 
-ContaminatedForm::ContaminatedForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+ContaminatedForm::ContaminatedForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     addText(tr("A contaminated bottle is to be discarded; it is not offered for film again. Undo "
                "takes the mark back."));
@@ -106,16 +106,16 @@ std::optional<ledger::Happening> ContaminatedForm::happening() const
 
 QWidget* ContaminatedForm::first() const { return m_why; }
 
-DissolvedForm::DissolvedForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+DissolvedForm::DissolvedForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     addText(tr("Everything is dissolved and the solution is clear."));
 }
 
 std::optional<ledger::Happening> DissolvedForm::happening() const { return ledger::Dissolved{}; }
 
-NoteForm::NoteForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent), m_text(new QPlainTextEdit(this))
+NoteForm::NoteForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent), m_text(new QPlainTextEdit(this))
 {
     m_text->setTabChangesFocus(true);
     m_text->setMinimumHeight(110);
@@ -140,8 +140,8 @@ bool NoteForm::restIsFine()
 
 QWidget* NoteForm::first() const { return m_text; }
 
-DiscardForm::DiscardForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent), m_what(addText({})), m_how(new QComboBox(this))
+DiscardForm::DiscardForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent), m_what(addText({})), m_how(new QComboBox(this))
 {
     m_how->setEditable(true);
     addRow(QStringLiteral("how"), tr("H&ow"), m_how);

@@ -15,7 +15,7 @@ class OpenedForm : public HappeningForm
     Q_OBJECT
 
 public:
-    OpenedForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    OpenedForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
 
@@ -29,7 +29,7 @@ class StoodOpenForm : public HappeningForm
     Q_OBJECT
 
 public:
-    StoodOpenForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    StoodOpenForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] QWidget* first() const override { return m_hours; }
@@ -48,7 +48,7 @@ class StoredAtForm : public HappeningForm
     Q_OBJECT
 
 public:
-    StoredAtForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    StoredAtForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] Caution caution() const override;
@@ -69,7 +69,7 @@ class ContaminatedForm : public HappeningForm
     Q_OBJECT
 
 public:
-    ContaminatedForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    ContaminatedForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] QWidget* first() const override;
@@ -87,7 +87,7 @@ class FilteredForm : public HappeningForm
     Q_OBJECT
 
 public:
-    FilteredForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    FilteredForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
 
@@ -104,7 +104,7 @@ class DissolvedForm : public HappeningForm
     Q_OBJECT
 
 public:
-    DissolvedForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    DissolvedForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
 
@@ -118,7 +118,7 @@ class NoteForm : public HappeningForm
     Q_OBJECT
 
 public:
-    NoteForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    NoteForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     bool restIsFine() override;
@@ -137,7 +137,7 @@ class DiscardForm : public HappeningForm
     Q_OBJECT
 
 public:
-    DiscardForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    DiscardForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     bool restIsFine() override;

@@ -44,9 +44,9 @@ const QString kNewVessel = QStringLiteral("\n");
 
 } // namespace
 
-MixDialog::MixDialog(const DialogContext& context, QWidget* parent)
-    : DeedDialog(context, tr("Mix a batch"), parent), m_new(context.wording, this),
-      m_taken(session().batchNames())
+MixDialog::MixDialog(Door& door, QWidget* parent)
+    : DeedDialog(door, tr("Mix a batch"), parent), m_new(door.wording(), this),
+      m_taken(door.batchNames())
 {
     buildForm();
     buildSide();
@@ -100,7 +100,7 @@ void MixDialog::buildForm()
     m_found = new QCheckBox(tr("&Found bottle: history unknown"), this);
     m_found->setObjectName(QStringLiteral("found"));
     addWide(m_found);
-    m_foundForm = new FoundForm([this] { return session().now(); }, wording(), this);
+    m_foundForm = new FoundForm([this] { return door().now(); }, wording(), this);
     m_foundForm->hide();
     connect(m_found, &QCheckBox::toggled, m_foundForm, &QWidget::setVisible);
     connect(m_found, &QCheckBox::toggled, this, [this](bool found) {
@@ -133,7 +133,7 @@ void MixDialog::buildSide()
 void MixDialog::fillSolutions()
 {
     auto* model = qobject_cast<QStandardItemModel*>(m_solution->model());
-    const auto current = session().formulary().currentSolutions();
+    const auto current = formulary().currentSolutions();
     for (int i = 0; i < static_cast<int>(formulary::kRoleCodes.size()); ++i) {
         const auto role = static_cast<formulary::Role>(i);
         bool headed = false;
@@ -158,10 +158,9 @@ void MixDialog::fillBottles(const std::string& choose)
     const QSignalBlocker quiet(m_vessel);
     m_vessel->clear();
     constexpr double kLitre = 1000;
-    fillVessels(
-        *m_vessel,
-        vesselsFor(chemistry::Millilitres(kLitre), session().formulary(), session().bottles()), {},
-        wording());
+    fillVessels(*m_vessel,
+                vesselsFor(chemistry::Millilitres(kLitre), formulary(), door().bottles()), {},
+                wording());
     m_vessel->addItem(tr("New bottle…"), kNewVessel);
     const int chosen = m_vessel->findData(QString::fromStdString(choose));
     m_vessel->setCurrentIndex(std::max(0, chosen));
@@ -171,14 +170,13 @@ bool MixDialog::newVessel() const { return m_vessel->currentData().toString() ==
 
 std::shared_ptr<const formulary::Solution> MixDialog::solution() const
 {
-    return session().formulary().solution(m_solution->currentData().toString().toStdString());
+    return formulary().solution(m_solution->currentData().toString().toStdString());
 }
 
 std::optional<formulary::Vessel> MixDialog::vessel() const
 {
     if (!newVessel()) {
-        const auto found =
-            session().formulary().vessel(m_vessel->currentData().toString().toStdString());
+        const auto found = formulary().vessel(m_vessel->currentData().toString().toStdString());
         return found ? std::optional(*found) : std::nullopt;
     }
     if (!m_new.capacity->value())
@@ -231,7 +229,7 @@ void MixDialog::refresh()
     if (named.name.empty())
         named.name = tr("new bottle").toStdString(); // only to be judged before it has its name
     const auto preview = ledger::previewMix(*what, named, chemistry::Millilitres(*volume), moment(),
-                                            preferences().baseTimes(what->id), filmsBefore());
+                                            door().baseTimes(what->id), filmsBefore());
     m_become->setVisible(preview.has_value());
     if (preview)
         showPreview(*preview);

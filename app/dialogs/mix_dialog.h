@@ -26,7 +26,7 @@ class MixDialog : public DeedDialog
     Q_OBJECT
 
 public:
-    explicit MixDialog(const DialogContext& context, QWidget* parent = nullptr);
+    explicit MixDialog(Door& door, QWidget* parent = nullptr);
 
     /// Id of the batch that was mixed; empty before.
     [[nodiscard]] QString mixed() const { return m_mixed; }

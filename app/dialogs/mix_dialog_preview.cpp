@@ -20,7 +20,7 @@ namespace ullage::app
 
 void MixDialog::showPreview(const ledger::MixPreview& preview)
 {
-    const auto now = session().now();
+    const auto now = door().now();
     m_become->setTitle(tr("It will become %1").arg(m_name->text().trimmed()));
     m_becomeWhat->setText(
         tr("%1, %2").arg(shownName(solution()->name),
@@ -63,7 +63,7 @@ QStringList MixDialog::warningsFor(const Result<ledger::MixPreview>& preview) co
     if (!preview)
         warnings << errorSentence(preview.error(), wording());
     const std::string chosen = m_vessel->currentData().toString().toStdString();
-    for (const Bottle& bottle : session().bottles()) {
+    for (const Bottle& bottle : door().bottles()) {
         if (bottle.batch.vessel->id == chosen)
             warnings << tr("%1 still holds %2.")
                             .arg(shownName(bottle.batch.vessel->name),
@@ -135,17 +135,15 @@ Result<void> MixDialog::act()
 {
     auto into = *vessel();
     if (newVessel())
-        into.id = session().newId();
+        into.id = door().newId();
     if (const auto fits = ledger::previewMix(*solution(), into,
                                              chemistry::Millilitres(*m_volume->value()), moment());
         !fits)
         return tl::unexpected(fits.error());
     const ledger::NewBatch batch = newBatch(into.id);
-    const auto done = session().doing([&](ledger::Book& book) {
-        // A new bottle comes in with what is in it, or not at all.
-        return newVessel() ? book.mix(batch, into, {moment(), {}})
-                           : book.mix(batch, {moment(), {}});
-    });
+    // A new bottle comes in with what is in it, or not at all.
+    const auto done = newVessel() ? door().mixInto(into, batch, {moment(), {}})
+                                  : door().mix(batch, {moment(), {}});
     if (!done)
         return tl::unexpected(done.error());
     m_mixed = QString::fromStdString(*done);

@@ -43,8 +43,8 @@ constexpr double kUsualTemperature = 20;
 
 } // namespace
 
-RunDialog::RunDialog(const DialogContext& context, const Bottle* first, QWidget* parent)
-    : DeedDialog(context, tr("Log a run"), parent)
+RunDialog::RunDialog(Door& door, const Bottle* first, QWidget* parent)
+    : DeedDialog(door, tr("Log a run"), parent)
 {
     buildForm();
     buildSide();
@@ -74,14 +74,13 @@ void RunDialog::buildForm()
 {
     m_films = new FilmsEdit(wording(), this);
     QStringList names;
-    for (const std::string& name : formulary::filmsWithTimes(session().formulary()))
+    for (const std::string& name : formulary::filmsWithTimes(formulary()))
         names << QString::fromStdString(name);
     m_films->setKnownNames(names);
     addRow(kFilms, tr("&Film: format, how many, exposure index, name"), m_films, Width::Half);
     m_times = new LeafletTimeEdit(
         [this](const std::string& solution, double parts) -> LeafletTimeEdit::Last {
-            return {preferences().baseTimes(solution, parts),
-                    preferences().baseTimesFor(solution, parts)};
+            return {door().baseTimes(solution, parts), door().baseTimesFor(solution, parts)};
         },
         wording(), this);
     m_parts = new QSpinBox(this);
@@ -107,12 +106,11 @@ void RunDialog::buildForm()
     m_thermometer =
         addQuantity(formulary::fieldOf(&ledger::RunTimes::temperature), tr("&Thermometer"));
     m_thermometer->setRequired(true);
-    m_thermometer->setValue(
-        preferences().lastFigure(kThermometerFigure).value_or(kUsualTemperature));
+    m_thermometer->setValue(door().lastFigure(kThermometerFigure).value_or(kUsualTemperature));
     connect(addWhen({}, {}, Width::Half), &WhenEdit::changed, this, &RunDialog::refresh);
     m_apart = new TimesApartBox(this);
     addWide(m_apart);
-    m_baths = new BathTable(context(), this);
+    m_baths = new BathTable(door(), this);
     addRow(kBaths, tr("&Baths"), m_baths);
     m_topUps = new TopUpOffers(this);
     addWide(m_topUps);
@@ -157,8 +155,8 @@ const std::vector<ledger::Judged>& RunDialog::bottlesThen()
         return m_then;
     m_thenAt = at;
     m_then.clear();
-    for (const Bottle& bottle : session().bottles()) {
-        auto then = session().book().batch(bottle.batch.id, at);
+    for (const Bottle& bottle : door().bottles()) {
+        auto then = door().batch(bottle.batch.id, at);
         const ledger::Batch& batch = then ? *then : bottle.batch;
         m_then.push_back({batch, ledger::assess(batch)});
     }
@@ -169,12 +167,11 @@ ledger::NextLoad RunDialog::next()
 {
     ledger::LoadWishes wishes{.load = ledger::loadOf(m_films->films()),
                               .pairs = m_times->pairs(),
-                              .notebook = &session().formulary(),
+                              .notebook = &formulary(),
                               .films = m_films->wanted(),
                               .parts = static_cast<double>(m_parts->value()),
                               .needs = m_baths->needs()};
-    wishes.developers =
-        ledger::developersFor(session().formulary(), bottlesThen(), m_films->wanted());
+    wishes.developers = ledger::developersFor(formulary(), bottlesThen(), m_films->wanted());
     if (const auto reading = m_thermometer->value())
         wishes.temperature = chemistry::Celsius(*reading);
     return ledger::nextLoad(wishes, bottlesThen());
@@ -261,7 +258,7 @@ void RunDialog::offerTopUps()
             baths.push_back({bath.batch, bath.lost, bath.airLeft});
     }
     std::vector<ledger::Judged> bottles;
-    for (const Bottle& bottle : session().bottles())
+    for (const Bottle& bottle : door().bottles())
         bottles.push_back({bottle.batch, bottle.assessment});
     m_topUps->setRun(baths, ledger::loadOf(m_films->films()).units(), bottles, wording());
 }
@@ -269,10 +266,10 @@ void RunDialog::offerTopUps()
 // The bottles are others afterwards; what was typed of the run stays.
 void RunDialog::exchange()
 {
-    const Bottle* first = session().bottle(QString::fromStdString(m_due));
+    const Bottle* first = door().bottle(m_due);
     if (!first)
         return;
-    ExchangeDialog dialog(context(), *first, this);
+    ExchangeDialog dialog(door(), *first, this);
     if (dialog.exec() != QDialog::Accepted)
         return;
     m_then.clear();
@@ -291,7 +288,7 @@ void RunDialog::refresh()
     if (const Bottle* developer = m_baths->chosen(Role::Developer))
         m_developer = developer->batch.solution->id;
     m_times->setWanted({m_films->wanted(), m_developer, static_cast<double>(m_parts->value())},
-                       load, session().formulary());
+                       load, formulary());
     load = next(); // with the bottles proposed, and the times of that developer
     const auto runs = ledger::splitByTime(m_films->films(), load.filmTimes);
     m_apart->showTimes(load, static_cast<int>(runs.size()), wording());
@@ -390,15 +387,13 @@ void RunDialog::done(int result)
 
 Result<void> RunDialog::act()
 {
-    const auto logged =
-        session().doing([&](ledger::Book& book) { return book.process(run(), moment()); });
+    const auto logged = door().log(run(), moment());
     if (!logged)
         return tl::unexpected(logged.error());
     if (!m_developer.empty() && !m_times->pairs().empty())
-        preferences().setBaseTimes(m_developer, m_times->pairs(), m_parts->value(),
-                                   m_times->usedFor());
-    preferences().setLastFigure(kThermometerFigure, *m_thermometer->value());
-    m_baths->remember(preferences());
+        door().setBaseTimes(m_developer, m_times->pairs(), m_parts->value(), m_times->usedFor());
+    door().setLastFigure(kThermometerFigure, *m_thermometer->value());
+    m_baths->remember();
     return {};
 }
 

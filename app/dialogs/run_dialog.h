@@ -31,7 +31,7 @@ class RunDialog : public DeedDialog
 
 public:
     /// `first` is chosen for its role, if it is given and may be used.
-    RunDialog(const DialogContext& context, const Bottle* first, QWidget* parent = nullptr);
+    RunDialog(Door& door, const Bottle* first, QWidget* parent = nullptr);
 
     /// The developing time shown, "12:35" or a factor; empty without a developer or a temperature.
     [[nodiscard]] QString timeShown() const;

@@ -60,8 +60,8 @@ QString failedText()
 
 } // namespace
 
-ClearingForm::ClearingForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+ClearingForm::ClearingForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     addText(tr("How long a piece of film takes to clear."));
     m_seconds =
@@ -115,8 +115,8 @@ void ClearingForm::judge()
             Tone::Quiet);
 }
 
-StripForm::StripForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent), m_reference(new QComboBox(this)),
+StripForm::StripForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent), m_reference(new QComboBox(this)),
       m_accept(new QCheckBox(this))
 {
     m_density =
@@ -166,7 +166,7 @@ QString StripForm::judgement() const { return m_judgement->text(); }
 // The strips before the moment of this one: a forgotten strip is judged as it would have been then.
 ledger::StripRecord StripForm::recordBefore() const
 {
-    auto readings = session().strips(batch()->solution->id);
+    auto readings = door().strips(batch()->solution->id);
     std::erase_if(readings, [this](const auto& one) { return one.strip.at >= at(); });
     return ledger::stripRecord(std::move(readings));
 }
@@ -290,8 +290,8 @@ void StripForm::judge()
             tr("Accept: develop %1 from now on").arg(factorText(*m_proposed, wording().locale)));
 }
 
-MeasuredForm::MeasuredForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+MeasuredForm::MeasuredForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     m_counted = addText({});
     m_silver =
@@ -338,8 +338,8 @@ void MeasuredForm::judge()
             Tone::Good);
 }
 
-LookForm::LookForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent), m_what(new QComboBox(this))
+LookForm::LookForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent), m_what(new QComboBox(this))
 {
     m_advice = addText({});
     m_what->setEditable(true);

@@ -21,7 +21,7 @@ class ClearingForm : public HappeningForm
     Q_OBJECT
 
 public:
-    ClearingForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    ClearingForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] Caution caution() const override;
@@ -48,7 +48,7 @@ class StripForm : public HappeningForm
     Q_OBJECT
 
 public:
-    StripForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    StripForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     bool restIsFine() override;
@@ -89,7 +89,7 @@ class MeasuredForm : public HappeningForm
     Q_OBJECT
 
 public:
-    MeasuredForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    MeasuredForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] QString judgement() const override;
@@ -114,7 +114,7 @@ class LookForm : public HappeningForm
     Q_OBJECT
 
 public:
-    LookForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    LookForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] Caution caution() const override;

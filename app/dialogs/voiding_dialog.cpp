@@ -54,8 +54,8 @@ const ledger::Event* goesAlong(const Events& entered, const TakingBack& one)
 
 } // namespace
 
-VoidingDialog::VoidingDialog(const DialogContext& context, const QString& title, QWidget* parent)
-    : DeedDialog(context, title, parent)
+VoidingDialog::VoidingDialog(Door& door, const QString& title, QWidget* parent)
+    : DeedDialog(door, title, parent)
 {
 }
 
@@ -75,7 +75,7 @@ std::vector<TakingBack> VoidingDialog::allEvents() const
     for (std::size_t i = 0; i < named; ++i) {
         if (all[i].batch.empty())
             continue;
-        const auto entered = session().book().connectedEvents(all[i].batch);
+        const auto entered = door().connectedEvents(all[i].batch);
         const ledger::Event* other = entered ? goesAlong(*entered, all[i]) : nullptr;
         const bool there = other && std::any_of(all.begin(), all.end(), [&](const auto& one) {
                                return one.event == other->id;
@@ -108,7 +108,7 @@ bool VoidingDialog::restIsFine()
 
 void VoidingDialog::followed(const std::optional<Error>& refused)
 {
-    deedButton()->setEnabled(!refused && !session().readOnly());
+    deedButton()->setEnabled(!refused && !door().readOnly());
 }
 
 Result<void> VoidingDialog::act()
@@ -116,9 +116,7 @@ Result<void> VoidingDialog::act()
     std::vector<std::string> ids;
     for (const TakingBack& one : allEvents())
         ids.push_back(one.event);
-    return session().doing([&](ledger::Book& book) {
-        return book.voidEvents(ids, m_why->text().trimmed().toStdString());
-    });
+    return door().voidEvents(ids, m_why->text().trimmed().toStdString());
 }
 
 } // namespace ullage::app

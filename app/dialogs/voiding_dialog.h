@@ -19,7 +19,7 @@ class VoidingDialog : public DeedDialog
     Q_OBJECT
 
 protected:
-    VoidingDialog(const DialogContext& context, const QString& title, QWidget* parent);
+    VoidingDialog(Door& door, const QString& title, QWidget* parent);
 
     /// The reason, which must be given.
     QLineEdit* addWhy(const QString& label);

@@ -55,8 +55,8 @@ void addBottles(QComboBox& box, const ledger::Batch& batch, const std::vector<Bo
 
 } // namespace
 
-TopUpForm::TopUpForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+TopUpForm::TopUpForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     m_room = addText({});
     m_volume = addQuantity(formulary::fieldOf(&ledger::ToppedUp::volume), tr("&Volume added"));
@@ -76,14 +76,14 @@ void TopUpForm::bottleChanged()
     m_from->clear();
     const formulary::Solution& own = *batch()->solution;
     if (!own.replenisher.empty()) {
-        const auto replenisher = session().formulary().solution(own.replenisher);
+        const auto replenisher = formulary().solution(own.replenisher);
         addSource(
             *m_from,
             tr("Replenisher: %1").arg(shownName(replenisher ? replenisher->name : own.replenisher)),
             Source::Replenisher, own.replenisher);
     }
     addSource(*m_from, tr("Freshly mixed"), Source::Fresh, {});
-    addBottles(*m_from, *batch(), bottlesAt(session(), at()));
+    addBottles(*m_from, *batch(), bottlesAt(door(), at()));
     m_from->setCurrentIndex(std::max(0, m_from->findText(before)));
     proposeVolume();
 }
@@ -119,7 +119,7 @@ void TopUpForm::fill(const ledger::Happening& what)
             return m_from->setCurrentIndex(i);
     }
     // A bottle that is no longer offered, but is what was entered.
-    const auto other = session().book().batch(id, at());
+    const auto other = door().batch(id, at());
     addSource(*m_from, QString::fromStdString(other ? other->name : id), source, id);
     m_from->setCurrentIndex(m_from->count() - 1);
 }
@@ -153,10 +153,7 @@ std::optional<std::vector<ledger::Event>> TopUpForm::events(const std::string& b
 
 Result<void> TopUpForm::enter(const std::string& batch, Instant at) const
 {
-    const ledger::ToppedUp added = what();
-    return session().doing([&](ledger::Book& book) {
-        return book.topUp(batch, added.volume, when(at), added.from, added.solution);
-    });
+    return door().topUp(batch, what(), when(at));
 }
 
 HappeningForm::Caution TopUpForm::caution() const
@@ -164,8 +161,8 @@ HappeningForm::Caution TopUpForm::caution() const
     return {tr("Before you pour"), toppingUpCautions(batch()->solution->role)};
 }
 
-DrawOffForm::DrawOffForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+DrawOffForm::DrawOffForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     m_there = addText({});
     m_volume = addQuantity(formulary::fieldOf(&ledger::Drawn::volume), tr("&Volume taken out"));
@@ -201,8 +198,8 @@ HappeningForm::Caution DrawOffForm::caution() const
     return {tr("If it is thrown away"), disposalCautions(*batch()->solution)};
 }
 
-MoveForm::MoveForm(Session& session, const Wording& wording, QWidget* parent)
-    : HappeningForm(session, wording, parent)
+MoveForm::MoveForm(Door& door, const Wording& wording, QWidget* parent)
+    : HappeningForm(door, wording, parent)
 {
     m_where = addText({});
     m_vessel = new QComboBox(this);
@@ -218,9 +215,9 @@ void MoveForm::bottleChanged()
     const QSignalBlocker quiet(m_vessel);
     const QVariant before = m_vessel->currentData();
     m_vessel->clear();
-    const auto bottles = bottlesAt(session(), at()); // the choices point into it
-    fillVessels(*m_vessel, vesselsFor(batch()->volume, session().formulary(), bottles),
-                batch()->vessel->id, wording());
+    const auto bottles = bottlesAt(door(), at()); // the choices point into it
+    fillVessels(*m_vessel, vesselsFor(batch()->volume, formulary(), bottles), batch()->vessel->id,
+                wording());
     m_vessel->setCurrentIndex(std::max(0, m_vessel->findData(before)));
 }
 
@@ -237,7 +234,7 @@ void MoveForm::fill(const ledger::Happening& what)
         return;
     const QString id = QString::fromStdString(moved->vessel);
     if (m_vessel->findData(id) < 0) {
-        const auto vessel = session().formulary().vessel(moved->vessel);
+        const auto vessel = formulary().vessel(moved->vessel);
         m_vessel->addItem(vessel ? QString::fromStdString(vessel->name) : id, id);
     }
     m_vessel->setCurrentIndex(m_vessel->findData(id));

@@ -17,7 +17,7 @@ class TopUpForm : public HappeningForm
     Q_OBJECT
 
 public:
-    TopUpForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    TopUpForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] std::optional<std::vector<ledger::Event>>
@@ -48,7 +48,7 @@ class DrawOffForm : public HappeningForm
     Q_OBJECT
 
 public:
-    DrawOffForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    DrawOffForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     [[nodiscard]] Caution caution() const override;
@@ -70,7 +70,7 @@ class MoveForm : public HappeningForm
     Q_OBJECT
 
 public:
-    MoveForm(Session& session, const Wording& wording, QWidget* parent = nullptr);
+    MoveForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
     bool restIsFine() override;

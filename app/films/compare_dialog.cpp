@@ -39,13 +39,13 @@ bool has(const ledger::FilmTrace& film, std::optional<ledger::FilmFault> fault)
 
 } // namespace
 
-CompareDialog::CompareDialog(const DialogContext& context, const QString& film, QWidget* parent)
-    : QDialog(parent), m_context(context), m_film(film)
+CompareDialog::CompareDialog(Door& door, const QString& film, QWidget* parent)
+    : QDialog(parent), m_door(door), m_film(film)
 {
     build();
     fill();
-    connect(&m_context.session, &Session::changed, this, [this] {
-        if (m_context.session.entries() != m_seen)
+    connect(&m_door, &Door::changed, this, [this] {
+        if (m_door.entries() != m_seen)
             fill();
     });
 }
@@ -98,11 +98,10 @@ std::optional<ledger::FilmFault> CompareDialog::fault() const
 
 void CompareDialog::fill()
 {
-    if (!m_context.session.isOpen())
+    if (!m_door.isOpen())
         return;
-    m_seen = m_context.session.entries();
-    auto reader = m_context.session.films();
-    auto marked = reader.marked();
+    m_seen = m_door.entries();
+    auto marked = m_door.filmsMarked();
     if (!marked)
         return fail(marked.error());
     std::erase_if(*marked, [this](const auto& film) { return !has(film, fault()); });
@@ -125,7 +124,7 @@ void CompareDialog::fill()
     const auto around = middle == marked->end() ? marked->front().at : middle->at;
     const chemistry::Days days(kSpans[static_cast<std::size_t>(m_span->currentIndex())]);
     auto films =
-        reader.between(chemistry::addDays(around, -days), chemistry::addDays(around, days));
+        m_door.filmsBetween(chemistry::addDays(around, -days), chemistry::addDays(around, days));
     if (!films)
         return fail(films.error());
     std::vector<ledger::FilmTrace> good;
@@ -195,7 +194,7 @@ void CompareDialog::addTraits(QVBoxLayout* column, const std::vector<ledger::Tra
     for (const ledger::TraitFound& one : found) {
         addText(column, traitText(
                             one, [this](const std::string& id) { return bottleName(id); },
-                            m_context.wording));
+                            m_door.wording()));
         setTone(addText(column, traitCounts(one)), Tone::Quiet);
         column->addSpacing(Space::kTight);
     }
@@ -221,7 +220,7 @@ void CompareDialog::addRuledOut(QVBoxLayout* column)
     for (const ledger::RuledOut& one : m_compared.ruledOut) {
         addText(column, traitText(
                             one.found, [this](const std::string& id) { return bottleName(id); },
-                            m_context.wording));
+                            m_door.wording()));
         setTone(addText(column, ruledOutText(one)), Tone::Quiet);
         column->addSpacing(Space::kTight);
     }
@@ -231,7 +230,7 @@ void CompareDialog::addFilms(QVBoxLayout* column)
 {
     addHeading(column, tr("The films marked"));
     for (const ledger::FilmTrace& film : m_marked) {
-        const FilmView view = filmView(film, m_context.session.now(), m_context.wording);
+        const FilmView view = filmView(film, m_door.now(), m_door.wording());
         auto* row = new QHBoxLayout;
         row->setSpacing(Space::kSmall);
         auto* link = new QPushButton(plainCaption(view.name), column->parentWidget());
@@ -270,7 +269,7 @@ void CompareDialog::addSuspects(QVBoxLayout* column)
         };
         button(name, tr("Show %1", "bottle").arg(name),
                [this, id, name] { emit bottleRequested(id, name); });
-        const Bottle* bottle = m_context.session.bottle(id);
+        const Bottle* bottle = m_door.bottle(batch);
         auto* state = new PlainLabel(column->parentWidget());
         setTone(state, Tone::Quiet);
         row->addWidget(state, 1);
@@ -296,9 +295,7 @@ void CompareDialog::ask(const QString& batch)
     const ledger::FilmTrace& film = m_marked.front();
     const auto fault = this->fault().value_or(*film.marks.back().fault);
     const ledger::TestAsked asked{fault, film.film.id};
-    const auto done = m_context.session.doing([&](ledger::Book& book) {
-        return book.record(batch.toStdString(), asked, {m_context.session.now(), {}});
-    });
+    const auto done = m_door.record(batch.toStdString(), asked, {m_door.now(), {}});
     if (!done)
         fail(done.error());
 }
@@ -316,7 +313,7 @@ QString CompareDialog::bottleName(const std::string& batch) const
 
 void CompareDialog::fail(const Error& error)
 {
-    prompts().fail(this, tr("What went wrong?"), errorSentence(error, m_context.wording));
+    prompts().fail(this, tr("What went wrong?"), errorSentence(error, m_door.wording()));
 }
 
 } // namespace ullage::app

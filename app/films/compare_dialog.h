@@ -2,7 +2,7 @@
 // what all have in common, and the bottles that a test is worth.
 #pragma once
 
-#include "app/dialogs/deed_dialog.h"
+#include "app/session/door.h"
 #include "core/ledger/film_compare.h"
 
 #include <QDialog>
@@ -23,7 +23,7 @@ class CompareDialog : public QDialog
 
 public:
     /// Around this film's run; around the newest film marked if it is empty.
-    CompareDialog(const DialogContext& context, const QString& film, QWidget* parent = nullptr);
+    CompareDialog(Door& door, const QString& film, QWidget* parent = nullptr);
 
     /// Empty while no film is marked so.
     [[nodiscard]] const ledger::FilmComparison& compared() const { return m_compared; }
@@ -52,7 +52,7 @@ private:
     [[nodiscard]] QString bottleName(const std::string& batch) const;
     void fail(const Error& error);
 
-    DialogContext m_context;
+    Door& m_door;
     QString m_film;
     std::int64_t m_seen = 0; ///< entries in the book when it was filled
     std::vector<ledger::FilmTrace> m_marked;

@@ -22,13 +22,13 @@
 namespace ullage::app
 {
 
-FilmCard::FilmCard(const DialogContext& context, const QString& film, QWidget* parent)
-    : QDialog(parent), m_context(context), m_film(film)
+FilmCard::FilmCard(Door& door, const QString& film, QWidget* parent)
+    : QDialog(parent), m_door(door), m_film(film)
 {
     build();
     fill();
-    connect(&m_context.session, &Session::changed, this, [this] {
-        if (m_context.session.entries() != m_seen)
+    connect(&m_door, &Door::changed, this, [this] {
+        if (m_door.entries() != m_seen)
             fill();
     });
 }
@@ -95,17 +95,16 @@ QLabel* FilmCard::addText(QVBoxLayout* column, const QString& text)
 
 void FilmCard::fill()
 {
-    if (!m_context.session.isOpen())
+    if (!m_door.isOpen())
         return;
-    m_seen = m_context.session.entries();
-    auto reader = m_context.session.films();
-    const auto found = reader.film(m_film.toStdString());
+    m_seen = m_door.entries();
+    const auto found = m_door.film(m_film.toStdString());
     if (!found)
         return fail(found.error());
-    m_view = *found ? filmView(**found, m_context.session.now(), m_context.wording) : FilmView();
+    m_view = *found ? filmView(**found, m_door.now(), m_door.wording()) : FilmView();
     m_ofRun.clear();
     if (*found) {
-        if (const auto together = reader.ofRun((*found)->film.run)) {
+        if (const auto together = m_door.filmsOfRun((*found)->film.run)) {
             for (const ledger::FilmTrace& other : *together)
                 m_ofRun.push_back(other.film.id);
         }
@@ -210,8 +209,7 @@ void FilmCard::mark(ledger::FilmFault fault)
     const bool all = m_all->isChecked() && !m_all->isHidden();
     const std::vector<std::string> films = all ? m_ofRun : std::vector{m_film.toStdString()};
     const std::string note = m_note->text().trimmed().toStdString();
-    const auto done = m_context.session.doing(
-        [&](ledger::Book& book) { return book.markFilms(films, fault, note); });
+    const auto done = m_door.markFilms(films, fault, note);
     if (!done)
         return fail(done.error());
     m_note->clear();
@@ -223,16 +221,14 @@ void FilmCard::takeBack(const ledger::FilmMark& mark)
                                        tr("Why? It stays in the book, struck out."));
     if (!why)
         return;
-    const auto done = m_context.session.doing([&](ledger::Book& book) {
-        return book.takeMarksBack({mark}, why->trimmed().toStdString());
-    });
+    const auto done = m_door.takeMarksBack({mark}, why->trimmed().toStdString());
     if (!done)
         fail(done.error());
 }
 
 void FilmCard::fail(const Error& error)
 {
-    prompts().fail(this, tr("Film"), errorSentence(error, m_context.wording));
+    prompts().fail(this, tr("Film"), errorSentence(error, m_door.wording()));
 }
 
 } // namespace ullage::app

@@ -1,8 +1,8 @@
 // A film's card: its bottles as they were, times planned and real, and what is wrong with it.
 #pragma once
 
-#include "app/dialogs/deed_dialog.h"
 #include "app/films/film_views.h"
+#include "app/session/door.h"
 
 #include <QDialog>
 
@@ -24,7 +24,7 @@ class FilmCard : public QDialog
 
 public:
     /// `film` is its id.
-    FilmCard(const DialogContext& context, const QString& film, QWidget* parent = nullptr);
+    FilmCard(Door& door, const QString& film, QWidget* parent = nullptr);
 
     [[nodiscard]] const QString& film() const { return m_film; }
     /// What it shows; empty name if the film is not in the book.
@@ -47,7 +47,7 @@ private:
     void takeBack(const ledger::FilmMark& mark);
     void fail(const Error& error);
 
-    DialogContext m_context;
+    Door& m_door;
     QString m_film;
     std::int64_t m_seen = 0; ///< entries in the book when it was filled
     FilmView m_view;

@@ -28,9 +28,8 @@ constexpr int kLastColumn = 5;
 
 } // namespace
 
-FilmsDialog::FilmsDialog(const DialogContext& context, const QString& batch, const QString& name,
-                         QWidget* parent)
-    : QDialog(parent), m_context(context), m_batch(batch)
+FilmsDialog::FilmsDialog(Door& door, const QString& batch, const QString& name, QWidget* parent)
+    : QDialog(parent), m_door(door), m_batch(batch)
 {
     const QString title = tr("Films through %1").arg(name);
     setWindowTitle(plainTitle(title));
@@ -69,8 +68,8 @@ FilmsDialog::FilmsDialog(const DialogContext& context, const QString& batch, con
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     whole->addWidget(buttons);
     resize(760, 480);
-    connect(&m_context.session, &Session::changed, this, [this] {
-        if (m_context.session.entries() != m_seen)
+    connect(&m_door, &Door::changed, this, [this] {
+        if (m_door.entries() != m_seen)
             fill();
     });
     fill();
@@ -81,21 +80,21 @@ FilmsDialog::FilmsDialog(const DialogContext& context, const QString& batch, con
 // is.
 void FilmsDialog::fill()
 {
-    if (!m_context.session.isOpen())
+    if (!m_door.isOpen())
         return;
-    m_seen = m_context.session.entries();
-    const auto films = m_context.session.films().ofBatch(m_batch.toStdString());
+    m_seen = m_door.entries();
+    const auto films = m_door.filmsOfBatch(m_batch.toStdString());
     if (!films) {
-        prompts().fail(this, windowTitle(), errorSentence(films.error(), m_context.wording));
+        prompts().fail(this, windowTitle(), errorSentence(films.error(), m_door.wording()));
         return;
     }
     const auto* current = m_list->currentItem();
     const QString keep = current ? current->data(0, Qt::UserRole).toString() : QString();
     m_list->clear();
     m_newestMarked.clear();
-    const QLocale& locale = m_context.wording.locale;
+    const QLocale& locale = m_door.wording().locale;
     for (const ledger::FilmTrace& film : *films) {
-        const FilmView view = filmView(film, m_context.session.now(), m_context.wording);
+        const FilmView view = filmView(film, m_door.now(), m_door.wording());
         const auto& record = film.film;
         auto* item = new QTreeWidgetItem(
             m_list,
@@ -124,13 +123,12 @@ QString FilmsDialog::shownOf(const std::vector<ledger::FilmTrace>& films) const
     double named = 0;
     for (const ledger::FilmTrace& film : films)
         named += chemistry::filmsInOne(film.film.format).value_or(chemistry::Films(1)).value();
-    const auto batch =
-        m_context.session.book().batch(m_batch.toStdString(), m_context.session.now());
+    const auto batch = m_door.batch(m_batch.toStdString(), m_door.now());
     constexpr double kParts = 0.01;
     if (!batch || batch->filmsDone.value() < named + kParts)
         return tr("%n film(s). Choose one for its card.", nullptr, shown);
     return tr("%n film(s) with a card, of %1 in all. Choose one for its card.", nullptr, shown)
-        .arg(filmsText(batch->filmsDone, m_context.wording));
+        .arg(filmsText(batch->filmsDone, m_door.wording()));
 }
 
 } // namespace ullage::app

@@ -1,7 +1,7 @@
 // All films that went through one bottle, newest first; each leads to its card.
 #pragma once
 
-#include "app/dialogs/deed_dialog.h"
+#include "app/session/door.h"
 
 #include <QDialog>
 
@@ -19,8 +19,7 @@ class FilmsDialog : public QDialog
 
 public:
     /// `batch` is the bottle's id, `name` what it is called.
-    FilmsDialog(const DialogContext& context, const QString& batch, const QString& name,
-                QWidget* parent = nullptr);
+    FilmsDialog(Door& door, const QString& batch, const QString& name, QWidget* parent = nullptr);
 
     [[nodiscard]] QTreeWidget* list() const { return m_list; }
 
@@ -34,7 +33,7 @@ private:
     void fill();
     [[nodiscard]] QString shownOf(const std::vector<ledger::FilmTrace>& films) const;
 
-    DialogContext m_context;
+    Door& m_door;
     QString m_batch;
     std::int64_t m_seen = 0; ///< entries in the book when it was filled
     QString m_newestMarked;  ///< id of a film, or empty

@@ -102,7 +102,7 @@ void VesselsTab::openEditor(const formulary::Vessel& start)
 QStringList VesselsTab::standIn(const formulary::Vessel& vessel) const
 {
     QStringList names;
-    for (const ledger::Judged& judged : m_door->judged()) {
+    for (const Bottle& judged : m_door->bottles()) {
         const auto now = m_formulary.vesselNow(judged.batch.vessel->id);
         if (now && now->id == vessel.id)
             names << QString::fromStdString(judged.batch.name);

@@ -9,6 +9,7 @@
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
 #include <QObject>
 
+#include "app/session/bottle.h"
 #include "app/session/copy_keeper.h"
 #include "app/session/presence.h"
 #include "app/session/seat.h"
@@ -29,12 +30,6 @@
 
 namespace ullage::app
 {
-
-/// A batch in use and what to make of it.
-struct Bottle {
-    ledger::Batch batch;
-    ledger::Assessment assessment;
-};
 
 struct SessionOptions {
     ledger::Clock clock;              ///< the system's if empty
@@ -189,5 +184,3 @@ private:
 };
 
 } // namespace ullage::app
-
-Q_DECLARE_METATYPE(ullage::Error)

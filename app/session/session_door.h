@@ -8,6 +8,8 @@
 #include "app/session/preferences.h"
 #include "app/session/session.h"
 
+#include <type_traits>
+
 namespace ullage::app
 {
 
@@ -21,19 +23,54 @@ public:
 
     [[nodiscard]] chemistry::Instant now() const override { return m_session->now(); }
     [[nodiscard]] Wording wording() const override { return m_preferences->wording(); }
+    [[nodiscard]] std::optional<Error> readOnly() const override;
+    [[nodiscard]] QString path() const override;
+    [[nodiscard]] std::int64_t entries() const override;
     [[nodiscard]] const formulary::Formulary* formulary() const override;
-    std::vector<ledger::Judged> judged() override;
+    const std::vector<Bottle>& bottles() override;
+    std::vector<ledger::BatchState> standingAt(chemistry::Instant at) override;
+    Result<ledger::Batch> batch(const std::string& id, chemistry::Instant at) override;
+    QStringList batchNames() override;
     Result<std::vector<ledger::Event>> events(const std::string& batch) override;
-    std::vector<ledger::Packet> packetsAtHand() override { return m_session->packetsAtHand(); }
+    Result<std::vector<ledger::Event>> connectedEvents(const std::string& batch) override;
+    Result<std::vector<ledger::Event>> enteredWith(const std::string& event) override;
+    std::vector<ledger::StripReading> strips(const std::string& solution) override;
+    Result<std::optional<ledger::FilmTrace>> film(const std::string& id) override;
+    Result<std::vector<ledger::FilmTrace>> filmsOfBatch(const std::string& batch) override;
+    Result<std::vector<ledger::FilmTrace>> filmsOfRun(const std::string& run) override;
+    Result<std::vector<ledger::FilmTrace>> filmsBetween(chemistry::Instant from,
+                                                        chemistry::Instant until) override;
+    Result<std::vector<ledger::FilmTrace>> filmsMarked() override;
+    std::vector<ledger::Packet> packetsAtHand() override;
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
     baseTimes(const std::string& solution, double parts = 0) const override;
     [[nodiscard]] std::vector<formulary::FilmWanted> baseTimesFor(const std::string& solution,
                                                                   double parts = 0) const override;
+    [[nodiscard]] std::optional<double> lastFigure(const QString& name) const override;
     [[nodiscard]] QString runFile() const override;
 
     Result<std::string> mix(const ledger::NewBatch& batch, ledger::When when) override;
+    Result<std::string> mixInto(const formulary::Vessel& vessel, const ledger::NewBatch& batch,
+                                ledger::When when) override;
+    Result<std::vector<std::string>> mixAll(const std::vector<ledger::NewBatch>& batches,
+                                            ledger::When when) override;
     Result<std::string> log(const ledger::FilmRun& run, chemistry::Instant at) override;
-    Result<void> record(const std::string& batch, const ledger::Happening& what) override;
+    Result<void> record(const std::string& batch, const ledger::Happening& what,
+                        ledger::When when) override;
+    Result<void> topUp(const std::string& batch, const ledger::ToppedUp& what,
+                       ledger::When when) override;
+    Result<void> exchangeBaths(const std::string& first, const std::string& how,
+                               const std::string& second, const std::string& note,
+                               ledger::When when) override;
+    Result<void> voidEvents(const std::vector<std::string>& events,
+                            const std::string& why) override;
+    Result<void> correct(const std::vector<std::string>& events,
+                         const std::vector<ledger::Event>& instead,
+                         const std::string& why) override;
+    Result<void> markFilms(const std::vector<std::string>& films, ledger::FilmFault fault,
+                           const std::string& note) override;
+    Result<void> takeMarksBack(const std::vector<ledger::FilmMark>& marks,
+                               const std::string& why) override;
     Result<void> add(const formulary::Solution& solution) override { return addThis(solution); }
     Result<void> add(const formulary::Vessel& vessel) override { return addThis(vessel); }
     Result<void> add(const formulary::DevelopmentFigure& figure) override
@@ -44,12 +81,26 @@ public:
     void setBaseTimes(const std::string& solution,
                       const std::vector<chemistry::TimeAtTemperature>& pairs, double parts = 0,
                       const std::vector<formulary::FilmWanted>& films = {}) override;
+    void setLastFigure(const QString& name, double value) override;
 
 private:
+    /// What is asked of an open book; refused while none is.
+    template <class Question>
+    auto ask(Question question) -> std::invoke_result_t<Question, Session&>
+    {
+        if (!m_session->isOpen())
+            return refuse({.code = ErrorCode::Missing, .field = "book"});
+        return question(*m_session);
+    }
+    template <class Deed>
+    auto doing(Deed deed) -> std::invoke_result_t<Deed, ledger::Book&>
+    {
+        return ask([&](Session& session) { return session.doing(deed); });
+    }
     template <class What>
     Result<void> addThis(const What& what)
     {
-        return m_session->doing([&](ledger::Book& book) { return book.add(what); });
+        return doing([&](ledger::Book& book) { return book.add(what); });
     }
 
     Session* m_session;

@@ -31,8 +31,8 @@ chemistry::Instant startOf(QDate day) { return instantOf(day.startOfDay()); }
 
 } // namespace
 
-StatisticsPage::StatisticsPage(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_thread(std::make_unique<StoreThread>()),
+StatisticsPage::StatisticsPage(Door& door, QWidget* parent)
+    : QWidget(parent), m_door(door), m_thread(std::make_unique<StoreThread>()),
       m_span(new QComboBox(this)), m_progress(new QProgressBar(this)),
       m_ask(new WhereFromButton(this)), m_stack(new QStackedWidget(this)),
       m_empty(new EmptyState({}, {}, this)), m_filmsCard(new Card({}, this)),
@@ -88,14 +88,14 @@ StatisticsPage::StatisticsPage(Session& session, QWidget* parent)
     m_stack->addWidget(m_empty);
     connect(m_span, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
     m_ask->hide(); // until there is something to ask about
-    connect(&m_session, &Session::opened, this, &StatisticsPage::bookOpened);
-    connect(&m_session, &Session::closing, this, &StatisticsPage::bookClosing);
-    connect(&m_session, &Session::changed, this, [this] {
+    connect(&m_door, &Door::opened, this, &StatisticsPage::bookOpened);
+    connect(&m_door, &Door::closing, this, &StatisticsPage::bookClosing);
+    connect(&m_door, &Door::changed, this, [this] {
         if (!m_failed)
             refresh();
     });
     retranslate();
-    if (m_session.isOpen())
+    if (m_door.isOpen())
         bookOpened();
 }
 
@@ -107,7 +107,7 @@ StatisticsPage::~StatisticsPage()
 
 void StatisticsPage::bookOpened()
 {
-    m_thread->setBook(m_session.path());
+    m_thread->setBook(m_door.path());
     m_basis.reset();
     refresh();
 }
@@ -141,7 +141,7 @@ void StatisticsPage::setSpan(Span span) { m_span->setCurrentIndex(static_cast<in
 
 ledger::Period StatisticsPage::period() const
 {
-    const QDate today = localDate(m_session.now());
+    const QDate today = localDate(m_door.now());
     const QDate thisMonth(today.year(), today.month(), 1);
     const QDate thisYear(today.year(), 1, 1);
     switch (static_cast<Span>(m_span->currentIndex())) {
@@ -174,12 +174,12 @@ void StatisticsPage::hideEvent(QHideEvent* event)
     }
 }
 
-// The session changes every minute, and with it nothing but the time: what is under way goes on,
-// and whether the book has grown is looked at on the thread.
+// The book is said to change every minute, and with it nothing but the time: what is under way goes
+// on, and whether the book has grown is looked at on the thread.
 void StatisticsPage::refresh()
 {
     m_stale = !isVisible();
-    if (m_stale || !m_session.isOpen())
+    if (m_stale || !m_door.isOpen())
         return;
     const ledger::Period wanted = period();
     if (m_underWay == wanted)
@@ -216,7 +216,7 @@ void StatisticsPage::begin(const ledger::Period& period)
     const auto current = m_generation;
     store::StatisticsRequest request;
     request.period = period;
-    request.now = m_session.now();
+    request.now = m_door.now();
     request.monthOf = localMonth;
     request.progress = [this, generation, current, thread = m_thread.get()](int done, int all) {
         if (thread->stopping() || *current != generation)
@@ -282,9 +282,9 @@ void StatisticsPage::showBars(const Bars& bars, const QString& title,
 
 void StatisticsPage::showAll()
 {
-    if (!m_statistics || !m_session.isOpen())
+    if (!m_statistics || !m_door.isOpen())
         return;
-    const auto& formulary = m_session.formulary();
+    const auto& formulary = *m_door.formulary();
     const ledger::Statistics& so = *m_statistics;
     const bool nothing = so.solutions.empty();
     m_stack->setCurrentIndex(nothing ? 1 : 0);

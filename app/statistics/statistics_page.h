@@ -4,7 +4,7 @@
 
 #include <QWidget>
 
-#include "app/session/session.h"
+#include "app/session/door.h"
 #include "app/session/store_thread.h"
 #include "app/statistics/bar_rows.h"
 #include "app/words/units.h"
@@ -28,7 +28,7 @@ class ChartView;
 class EmptyState;
 class WhereFromButton;
 
-/// Follows the book that the session has open, and reads only while the page is seen. Every method
+/// Follows the open book, and reads only while the page is seen. Every method
 /// is for the window's thread.
 class StatisticsPage : public QWidget
 {
@@ -39,8 +39,8 @@ public:
     /// before it. None but LastYear has an end.
     enum class Span { TwelveMonths, Year, LastYear, All };
 
-    /// `session` outlives the page.
-    explicit StatisticsPage(Session& session, QWidget* parent = nullptr);
+    /// `door` outlives the page.
+    explicit StatisticsPage(Door& door, QWidget* parent = nullptr);
     ~StatisticsPage() override;
 
     /// The language or the units changed; nothing is reckoned anew.
@@ -91,7 +91,7 @@ private:
     void retranslate();
     [[nodiscard]] ledger::Period period() const;
 
-    Session& m_session;
+    Door& m_door;
     std::unique_ptr<StoreThread> m_thread; ///< gone before what its jobs tell
     Wording m_wording;
     std::optional<ledger::Statistics> m_statistics;

@@ -63,7 +63,7 @@ void BottleDeeds::openMix(bool ofGuide)
 {
     if (!m_parts.session.isOpen())
         return;
-    auto* dialog = new MixDialog(m_parts.context(), &m_parts.window);
+    auto* dialog = new MixDialog(m_parts.door, &m_parts.window);
     connect(dialog, &QDialog::accepted, this,
             [this, dialog, ofGuide] { emit bottleMade(dialog->mixed(), ofGuide); });
     openOnce(dialog);
@@ -77,7 +77,7 @@ void BottleDeeds::oneMore(const Bottle& bottle)
     if (!more)
         return m_parts.fail(tr("That cannot be logged"), more.error());
     if (more->hindrance) {
-        auto* dialog = new RunDialog(m_parts.context(), &bottle, &m_parts.window);
+        auto* dialog = new RunDialog(m_parts.door, &bottle, &m_parts.window);
         dialog->say(hindranceText(*more));
         return openOnce(dialog);
     }
@@ -149,25 +149,25 @@ void BottleDeeds::offerFreshTest(const QString& batch)
                                "long to clear, the fixer is spent."),
                             tr("Test it now")};
     if (prompts().confirm(&m_parts.window, question))
-        openOnce(new BottleDialog(HappeningKind::ClearingTest, m_parts.context(), kept,
-                                  &m_parts.window));
+        openOnce(
+            new BottleDialog(HappeningKind::ClearingTest, m_parts.door, kept, &m_parts.window));
 }
 
 void BottleDeeds::doWith(BottleAction action, const QString& batch)
 {
     if (!m_parts.session.isOpen())
         return;
-    const DialogContext context = m_parts.context();
+    Door& door = m_parts.door;
     const Bottle* bottle = m_parts.session.bottle(batch);
     QWidget* over = &m_parts.window;
     if (action == BottleAction::RunFilm)
-        return openOnce(new RunDialog(context, bottle, over));
+        return openOnce(new RunDialog(door, bottle, over));
     if (!bottle)
         return;
     if (action == BottleAction::OneMore)
         return oneMore(*bottle);
     const auto happened = [&](HappeningKind kind) {
-        openOnce(new BottleDialog(kind, context, *bottle, over));
+        openOnce(new BottleDialog(kind, door, *bottle, over));
     };
     switch (action) {
     case BottleAction::RunFilm:
@@ -181,18 +181,18 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
     case BottleAction::DrawOff:
         return happened(HappeningKind::DrawOff);
     case BottleAction::Decant:
-        return openOnce(new DecantDialog(context, *bottle, over));
+        return openOnce(new DecantDialog(door, *bottle, over));
     case BottleAction::Move:
         return happened(HappeningKind::Move);
     case BottleAction::Test:
         return openOnce(
-            new BottleDialog(testsOf(bottle->batch.solution->role), context, *bottle, over));
+            new BottleDialog(testsOf(bottle->batch.solution->role), door, *bottle, over));
     case BottleAction::Measured:
         return happened(HappeningKind::Measured);
     case BottleAction::Filtered:
         return happened(HappeningKind::Filtered);
     case BottleAction::Dissolved: {
-        auto* dialog = new BottleDialog(HappeningKind::Dissolved, context, *bottle, over);
+        auto* dialog = new BottleDialog(HappeningKind::Dissolved, door, *bottle, over);
         connect(dialog, &QDialog::accepted, this, [this, batch] { offerFreshTest(batch); });
         return openOnce(dialog);
     }
@@ -210,9 +210,9 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
         emit filmsRequested(batch, QString::fromStdString(bottle->batch.name));
         return;
     case BottleAction::History:
-        return openOnce(new HistoryDialog(context, *bottle, over));
+        return openOnce(new HistoryDialog(door, *bottle, over));
     case BottleAction::ExchangeBaths:
-        return openOnce(new ExchangeDialog(context, *bottle, over));
+        return openOnce(new ExchangeDialog(door, *bottle, over));
     case BottleAction::Discard:
         return happened(HappeningKind::Discard);
     }

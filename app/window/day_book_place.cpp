@@ -9,8 +9,8 @@ namespace ullage::app
 {
 
 DayBookPlace::DayBookPlace(const WindowParts& parts, QObject* parent)
-    : QObject(parent), m_parts(parts), m_statistics(new StatisticsPage(parts.session)),
-      m_page(new DayBookPage(parts.session, parts.preferences, m_statistics))
+    : QObject(parent), m_parts(parts), m_statistics(new StatisticsPage(parts.door)),
+      m_page(new DayBookPage(parts.door, m_statistics))
 {
     m_parts.session.setPerson(m_parts.preferences.person());
     m_parts.window.setPage(Page::DayBook, m_page, [this] { return m_page->firstForKeys(); });

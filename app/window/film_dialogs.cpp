@@ -51,7 +51,7 @@ void FilmDialogs::showFilms(const QString& batch, const QString& name)
 {
     if (!m_parts.session.isOpen())
         return;
-    auto* dialog = new FilmsDialog(m_parts.context(), batch, name, &m_parts.window);
+    auto* dialog = new FilmsDialog(m_parts.door, batch, name, &m_parts.window);
     connect(dialog, &FilmsDialog::filmRequested, this, &FilmDialogs::showFilm);
     connect(dialog, &FilmsDialog::compareRequested, this, &FilmDialogs::compareFilms);
     open(dialog);
@@ -66,7 +66,7 @@ void FilmDialogs::showFilm(const QString& film)
         if (card && card->isVisible() && card->film() == film)
             return; // the second click of a double one
     }
-    auto* dialog = new FilmCard(m_parts.context(), film, topmost());
+    auto* dialog = new FilmCard(m_parts.door, film, topmost());
     connect(dialog, &FilmCard::bottleRequested, this, &FilmDialogs::leaveFor);
     connect(dialog, &FilmCard::compareRequested, this, &FilmDialogs::compareFilms);
     open(dialog);
@@ -76,7 +76,7 @@ void FilmDialogs::compareFilms(const QString& film)
 {
     if (!m_parts.session.isOpen())
         return;
-    auto* dialog = new CompareDialog(m_parts.context(), film, topmost());
+    auto* dialog = new CompareDialog(m_parts.door, film, topmost());
     connect(dialog, &CompareDialog::filmRequested, this, &FilmDialogs::showFilm);
     connect(dialog, &CompareDialog::bottleRequested, this, &FilmDialogs::leaveFor);
     connect(dialog, &CompareDialog::testRequested, this, [this](const QString& batch) {

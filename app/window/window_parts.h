@@ -4,8 +4,9 @@
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
 #include <QDialog>
 
-#include "app/dialogs/deed_dialog.h"
 #include "app/session/door.h"
+#include "app/session/preferences.h"
+#include "app/session/session.h"
 
 namespace ullage::app
 {
@@ -17,11 +18,10 @@ struct WindowParts {
     MainWindow& window;
     Session& session;
     Preferences& preferences;
-    Door& door; ///< to both, for pages
+    Door& door; ///< to both, for pages and dialogs
 
     /// As the settings are now.
     [[nodiscard]] Wording wording() const { return preferences.wording(); }
-    [[nodiscard]] DialogContext context() const { return {session, preferences, wording()}; }
     [[nodiscard]] QString sentence(const Error& error) const;
     /// Tells it in a dialog.
     void fail(const QString& title, const Error& error) const;

@@ -23,23 +23,102 @@ public:
     {
         return {{}, QLocale(QLocale::English, QLocale::UnitedKingdom)};
     }
+    [[nodiscard]] std::optional<Error> readOnly() const override
+    {
+        return Error{.code = ErrorCode::ReadOnly};
+    }
+    [[nodiscard]] QString path() const override { return {}; }
+    [[nodiscard]] std::int64_t entries() const override { return 0; }
     [[nodiscard]] const formulary::Formulary* formulary() const override { return nullptr; }
-    std::vector<ledger::Judged> judged() override { return {}; }
+    const std::vector<Bottle>& bottles() override { return m_noBottles; }
+    std::vector<ledger::BatchState> standingAt(chemistry::Instant) override { return {}; }
+    Result<ledger::Batch> batch(const std::string&, chemistry::Instant) override
+    {
+        return closed();
+    }
+    QStringList batchNames() override { return {}; }
     Result<std::vector<ledger::Event>> events(const std::string&) override { return closed(); }
+    Result<std::vector<ledger::Event>> connectedEvents(const std::string&) override
+    {
+        return closed();
+    }
+    Result<std::vector<ledger::Event>> enteredWith(const std::string&) override { return closed(); }
+    std::vector<ledger::StripReading> strips(const std::string&) override { return {}; }
+    Result<std::optional<ledger::FilmTrace>> film(const std::string&) override { return closed(); }
+    Result<std::vector<ledger::FilmTrace>> filmsOfBatch(const std::string&) override
+    {
+        return closed();
+    }
+    Result<std::vector<ledger::FilmTrace>> filmsOfRun(const std::string&) override
+    {
+        return closed();
+    }
+    Result<std::vector<ledger::FilmTrace>> filmsBetween(chemistry::Instant,
+                                                        chemistry::Instant) override
+    {
+        return closed();
+    }
+    Result<std::vector<ledger::FilmTrace>> filmsMarked() override { return closed(); }
     std::vector<ledger::Packet> packetsAtHand() override { return {}; }
     [[nodiscard]] QString runFile() const override { return {}; }
     Result<std::string> mix(const ledger::NewBatch&, ledger::When) override { return closed(); }
+    Result<std::string> mixInto(const formulary::Vessel&, const ledger::NewBatch&,
+                                ledger::When) override
+    {
+        return closed();
+    }
+    Result<std::vector<std::string>> mixAll(const std::vector<ledger::NewBatch>&,
+                                            ledger::When) override
+    {
+        return closed();
+    }
     Result<std::string> log(const ledger::FilmRun&, chemistry::Instant) override
     {
         return closed();
     }
-    Result<void> record(const std::string&, const ledger::Happening&) override { return closed(); }
+    Result<void> record(const std::string&, const ledger::Happening&, ledger::When) override
+    {
+        return closed();
+    }
+    Result<void> topUp(const std::string&, const ledger::ToppedUp&, ledger::When) override
+    {
+        return closed();
+    }
+    Result<void> exchangeBaths(const std::string&, const std::string&, const std::string&,
+                               const std::string&, ledger::When) override
+    {
+        return closed();
+    }
+    Result<void> voidEvents(const std::vector<std::string>&, const std::string&) override
+    {
+        return closed();
+    }
+    Result<void> correct(const std::vector<std::string>&, const std::vector<ledger::Event>&,
+                         const std::string&) override
+    {
+        return closed();
+    }
+    Result<void> markFilms(const std::vector<std::string>&, ledger::FilmFault,
+                           const std::string&) override
+    {
+        return closed();
+    }
+    Result<void> takeMarksBack(const std::vector<ledger::FilmMark>&, const std::string&) override
+    {
+        return closed();
+    }
     Result<void> add(const formulary::Solution&) override { return closed(); }
     Result<void> add(const formulary::Vessel&) override { return closed(); }
     Result<void> add(const formulary::DevelopmentFigure&) override { return closed(); }
     std::string newId() override { return "id"; }
 
     // As the settings remember them.
+    [[nodiscard]] std::optional<double> lastFigure(const QString& name) const override
+    {
+        const auto found = m_lastFigures.find(name);
+        return found == m_lastFigures.end() ? std::nullopt : std::optional(found->second);
+    }
+    void setLastFigure(const QString& name, double value) override { m_lastFigures[name] = value; }
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
     baseTimes(const std::string& solution, double parts = 0) const override
     {
@@ -64,6 +143,8 @@ public:
 private:
     static tl::unexpected<Error> closed() { return refuse({.code = ErrorCode::ReadOnly}); }
 
+    const std::vector<Bottle> m_noBottles;
+    std::map<QString, double> m_lastFigures;
     std::map<
         std::pair<std::string, double>, // solution, parts
         std::pair<std::vector<chemistry::TimeAtTemperature>, std::vector<formulary::FilmWanted>>>

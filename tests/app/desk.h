@@ -3,6 +3,7 @@
 
 #include "app/session/preferences.h"
 #include "app/session/session.h"
+#include "app/session/session_door.h"
 #include "app/session/starter.h"
 #include "core/store/journal_writer.h"
 
@@ -26,6 +27,7 @@ public:
     /// Lets everything go and opens the same book again, as a new start would.
     void reopen()
     {
+        m_door.reset();
         m_session.reset();
         SessionOptions options;
         options.clock = [this] { return m_now; };
@@ -37,6 +39,7 @@ public:
         const auto opened = m_session->open(bookPath());
         if (!opened)
             qFatal("the book does not open: %s", opened.error().text.c_str());
+        m_door = std::make_unique<SessionDoor>(*m_session, *m_preferences);
     }
 
     [[nodiscard]] QString file(const QString& name) const { return m_folder.filePath(name); }
@@ -46,6 +49,7 @@ public:
     [[nodiscard]] QString bookPath() const { return file("test.ullage"); }
     Session& session() { return *m_session; }
     Preferences& preferences() { return *m_preferences; }
+    Door& door() { return *m_door; }
 
     [[nodiscard]] chemistry::Instant now() const { return m_now; }
     void pass(int days) { m_now += std::chrono::hours(24 * days); }
@@ -102,6 +106,7 @@ private:
     int m_ids = 0;
     std::unique_ptr<Preferences> m_preferences;
     std::unique_ptr<Session> m_session;
+    std::unique_ptr<SessionDoor> m_door; ///< to both
 };
 
 } // namespace ullage::app

@@ -15,10 +15,11 @@ public:
     /// `book` must outlive the door.
     BookDoor(ledger::Book& book, Wording wording, QString runFile, QObject* parent = nullptr);
 
-    std::vector<ledger::Judged> judged() override;
+    const std::vector<Bottle>& bottles() override;
     Result<std::vector<ledger::Event>> events(const std::string& batch) override;
     Result<std::string> log(const ledger::FilmRun& run, chemistry::Instant at) override;
-    Result<void> record(const std::string& batch, const ledger::Happening& what) override;
+    Result<void> record(const std::string& batch, const ledger::Happening& what,
+                        ledger::When when) override;
     [[nodiscard]] chemistry::Instant now() const override { return m_book->now(); }
     [[nodiscard]] Wording wording() const override { return m_wording; }
     [[nodiscard]] QString runFile() const override { return m_runFile; }
@@ -29,6 +30,7 @@ public:
 
 private:
     ledger::Book* m_book;
+    std::vector<Bottle> m_bottles; ///< as they were asked for last
     Wording m_wording;
     QString m_runFile;
 };
@@ -39,17 +41,17 @@ inline BookDoor::BookDoor(ledger::Book& book, Wording wording, QString runFile, 
 {
 }
 
-inline std::vector<ledger::Judged> BookDoor::judged()
+inline const std::vector<Bottle>& BookDoor::bottles()
 {
-    std::vector<ledger::Judged> all;
+    m_bottles.clear();
     auto batches = m_book->batches(m_book->now());
     if (!batches)
-        return all;
+        return m_bottles;
     for (ledger::Batch& batch : *batches) {
         ledger::Assessment assessment = ledger::assess(batch);
-        all.push_back({std::move(batch), std::move(assessment)});
+        m_bottles.push_back({std::move(batch), std::move(assessment)});
     }
-    return all;
+    return m_bottles;
 }
 
 inline Result<std::vector<ledger::Event>> BookDoor::events(const std::string& batch)
@@ -65,9 +67,10 @@ inline Result<std::string> BookDoor::log(const ledger::FilmRun& run, chemistry::
     return done;
 }
 
-inline Result<void> BookDoor::record(const std::string& batch, const ledger::Happening& what)
+inline Result<void> BookDoor::record(const std::string& batch, const ledger::Happening& what,
+                                     ledger::When when)
 {
-    auto done = m_book->record(batch, what, {m_book->now(), {}});
+    auto done = m_book->record(batch, what, when);
     if (done)
         emit changed();
     return done;

@@ -68,7 +68,8 @@ TEST(PlanFigures, aFixerWithoutATestStandsOnTheTemplateAndSaysSo)
     EXPECT_TRUE(text(why).contains(QStringLiteral("No clearing time is known")));
     EXPECT_EQ(why.grade, Grade::CommonPractice);
     bench.host.record(bench.fix,
-                      ledger::ClearingTested{chemistry::Seconds(90), chemistry::Celsius(20)});
+                      ledger::ClearingTested{chemistry::Seconds(90), chemistry::Celsius(20)},
+                      {bench.host.now(), {}});
     QApplication::processEvents();
     why = figure(page, "Fixing time");
     EXPECT_EQ(why.value, QStringLiteral("3:00"));

@@ -319,7 +319,7 @@ TEST(DayBookDamaged, SaysWhereEntriesCannotBeReadAndGoesOn)
 TEST_F(DayBookPageTest, TheStatisticsStandBehindAButton)
 {
     auto* statistics = new QWidget;
-    DayBookPage page(desk.session(), desk.preferences(), statistics);
+    DayBookPage page(desk.door(), statistics);
     page.show();
     waitFor([&] { return page.model()->entriesRead() > 0 && !page.model()->isWaiting(); });
     const auto press = [&](const char* text) {

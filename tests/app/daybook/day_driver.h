@@ -38,7 +38,7 @@ inline QStringList titles(const DayModel& model)
 class PageOn
 {
 public:
-    explicit PageOn(Desk& desk) : page(desk.session(), desk.preferences(), new QWidget)
+    explicit PageOn(Desk& desk) : page(desk.door(), new QWidget)
     {
         page.resize(1100, 760);
         page.show();

@@ -150,7 +150,7 @@ TEST_F(Forgotten, MoreFilmThanCanBeIsAskedAboutOnce)
 {
     ScriptedPrompts asked;
     const PromptsInForce force(asked);
-    ForgottenDialog dialog(contextOf(desk), dev);
+    ForgottenDialog dialog(desk.door(), dev);
     dialog.show();
     dialog.setKind(Kind::Film);
     spin(dialog, "Number of films", 9);
@@ -168,7 +168,7 @@ TEST_F(Forgotten, MoreFilmThanCanBeIsAskedAboutOnce)
 
 TEST_F(Forgotten, FilmThroughTwoBottlesAtItsTime)
 {
-    ForgottenDialog dialog(contextOf(desk), dev);
+    ForgottenDialog dialog(desk.door(), dev);
     dialog.show();
     EXPECT_EQ(bottles(dialog).size(), 3);
     setMoment(dialog, daysAgo(35));
@@ -198,7 +198,7 @@ TEST_F(Forgotten, EveryKindSaysWhatFollowsAndDoesIt)
 {
     for (const Case& one : cases()) {
         const auto kind = one.kind;
-        ForgottenDialog dialog(contextOf(desk), dev);
+        ForgottenDialog dialog(desk.door(), dev);
         dialog.show();
         setMoment(dialog, daysAgo(5));
         dialog.setKind(kind);
@@ -222,8 +222,8 @@ TEST_F(Forgotten, LeavesTheLineThatTheBottlesDialogLeaves)
 {
     for (const Case& one : cases()) {
         const std::string id = one.kind == Kind::ClearingTest ? fix : dev;
-        BottleDialog then(one.kind, contextOf(desk), bottleOf(desk, id));
-        ForgottenDialog forgotten(contextOf(desk), id);
+        BottleDialog then(one.kind, desk.door(), bottleOf(desk, id));
+        ForgottenDialog forgotten(desk.door(), id);
         forgotten.setKind(one.kind);
         QStringList lines;
         QStringList said;
@@ -248,7 +248,7 @@ TEST_F(Forgotten, LeavesTheLineThatTheBottlesDialogLeaves)
 TEST_F(Forgotten, AsksForTheAirWhereTheBottleIsOpen)
 {
     for (const Case& one : cases()) {
-        BottleDialog dialog(one.kind, contextOf(desk), bottleOf(desk, dev));
+        BottleDialog dialog(one.kind, desk.door(), bottleOf(desk, dev));
         dialog.show();
         fill(dialog, one);
         const auto what = dialog.shown()->happening();
@@ -260,7 +260,7 @@ TEST_F(Forgotten, AsksForTheAirWhereTheBottleIsOpen)
 
 TEST_F(Forgotten, EveryKeyIsOfOneFieldAlone)
 {
-    ForgottenDialog dialog(contextOf(desk), dev);
+    ForgottenDialog dialog(desk.door(), dev);
     dialog.show();
     for (int i = 0; i < kHappeningKinds; ++i) {
         dialog.setKind(static_cast<Kind>(i));
@@ -282,7 +282,7 @@ TEST_F(Forgotten, AToppingUpFromAnotherBottleIsToldOfBoth)
     desk.pass(2);
     desk.record(dev, ledger::Drawn{chemistry::Millilitres(200), "spilled", {}});
     desk.pass(2);
-    ForgottenDialog dialog(contextOf(desk), dev);
+    ForgottenDialog dialog(desk.door(), dev);
     dialog.show();
     dialog.setKind(Kind::TopUp);
     setMoment(dialog, daysAgo(1));
@@ -300,7 +300,7 @@ TEST_F(Forgotten, AToppingUpFromAnotherBottleIsToldOfBoth)
 
 TEST_F(Forgotten, WhatCannotHaveBeenIsRefusedAndSaidBefore)
 {
-    ForgottenDialog dialog(contextOf(desk), dev);
+    ForgottenDialog dialog(desk.door(), dev);
     dialog.show();
     setMoment(dialog, daysAgo(5));
     dialog.setKind(ForgottenDialog::Kind::DrawOff);
@@ -327,7 +327,7 @@ TEST_F(Forgotten, ABottleThatHasEndedStoodThen)
 {
     desk.record(later, ledger::Discarded{"gone"});
     desk.pass(1);
-    ForgottenDialog dialog(contextOf(desk), later);
+    ForgottenDialog dialog(desk.door(), later);
     dialog.show();
     EXPECT_FALSE(bottles(dialog).contains("Stop 1"));
     setMoment(dialog, daysAgo(3));

@@ -69,7 +69,7 @@ protected:
 TEST_F(BottleDialogs, eachDeedCarriesItsCautions)
 {
     const auto said = [this](HappeningKind kind, const std::string& id) {
-        BottleDialog dialog(kind, contextOf(desk), bottleOf(desk, id));
+        BottleDialog dialog(kind, desk.door(), bottleOf(desk, id));
         dialog.show();
         QString text;
         for (const auto* box : dialog.findChildren<CautionBox*>()) {
@@ -95,7 +95,7 @@ TEST_F(BottleDialogs, eachDeedCarriesItsCautions)
 
 TEST_F(BottleDialogs, topUp)
 {
-    BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::TopUp, desk.door(), bottleOf(desk, dev));
     expectRefused(dialog, "volume_ml"); // nothing typed
     type(dialog, "Volume added", "131");
     expectRefused(dialog, "volume_ml"); // 130 fit
@@ -109,7 +109,7 @@ TEST_F(BottleDialogs, topUp)
 TEST_F(BottleDialogs, topUpFromAnotherBottleDrawsThatOne)
 {
     const auto spare = desk.mix("starter-mq-borax", "starter-glass-500", 500, "Dev 15");
-    BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::TopUp, desk.door(), bottleOf(desk, dev));
     auto* from = named<QComboBox>(dialog, "From");
     from->setCurrentIndex(from->findText("Dev 15"));
     type(dialog, "Volume added", "100 ml");
@@ -124,7 +124,7 @@ TEST_F(BottleDialogs, topUpOffersTheOtherBottlesOfItsKindOnly)
 {
     desk.mix("starter-mq-borax-1-1", "starter-glass-500", 500, "Dev thin");
     desk.mix("starter-mq-borax", "starter-glass-1000-b", 500, "Dev 15");
-    BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::TopUp, desk.door(), bottleOf(desk, dev));
     auto* from = named<QComboBox>(dialog, "From");
     ASSERT_EQ(from->count(), 3) << "freshly mixed and two developers; no fixer, not itself";
     EXPECT_EQ(from->itemText(0), "Freshly mixed");
@@ -150,7 +150,7 @@ TEST_F(BottleDialogs, topUpTakesTheReplenisherThatTheSolutionNames)
         ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) { return book.add(solution); }));
     const auto pot = desk.mix("topped", "starter-glass-2000", 1000, "Dev pot");
     desk.run(pot, 4);
-    BottleDialog dialog(HappeningKind::TopUp, contextOf(desk), bottleOf(desk, pot));
+    BottleDialog dialog(HappeningKind::TopUp, desk.door(), bottleOf(desk, pot));
     auto* from = named<QComboBox>(dialog, "From");
     EXPECT_EQ(from->currentText(), "Replenisher: Borax replenisher") << "that is what it is for";
     EXPECT_EQ(named<QuantityEdit>(dialog, "Volume added")->value(), 200) << "four films of 50 ml";
@@ -162,7 +162,7 @@ TEST_F(BottleDialogs, topUpTakesTheReplenisherThatTheSolutionNames)
 
 TEST_F(BottleDialogs, drawOff)
 {
-    BottleDialog dialog(HappeningKind::DrawOff, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::DrawOff, desk.door(), bottleOf(desk, dev));
     for (const char* bad : {"", "abc", "-5", "901", "nan", "1e9", "1,500"}) {
         type(dialog, "Volume taken out", bad);
         expectRefused(dialog, "volume_ml");
@@ -175,7 +175,7 @@ TEST_F(BottleDialogs, drawOff)
 // The shelf says 8¼ films; what would be left is said in the same words.
 TEST_F(BottleDialogs, whatIsLeftIsSaidAsOnTheShelf)
 {
-    BottleDialog dialog(HappeningKind::DrawOff, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::DrawOff, desk.door(), bottleOf(desk, dev));
     type(dialog, "Volume taken out", "70"); // 8.3 films of 10 a litre
     QTest::qWait(250);
     EXPECT_TRUE(dialog.consequences().contains("Films left: 9 films → 8¼ films"))
@@ -184,7 +184,7 @@ TEST_F(BottleDialogs, whatIsLeftIsSaidAsOnTheShelf)
 
 TEST_F(BottleDialogs, moveRefusesABottleTooSmall)
 {
-    BottleDialog dialog(HappeningKind::Move, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::Move, desk.door(), bottleOf(desk, dev));
     auto* vessel = named<QComboBox>(dialog, "Into which bottle");
     vessel->setCurrentIndex(vessel->findData("starter-glass-500"));
     expectRefused(dialog, "vessel");
@@ -195,7 +195,7 @@ TEST_F(BottleDialogs, moveRefusesABottleTooSmall)
 
 TEST_F(BottleDialogs, anyOfThemCanBeDatedBackButNotBeyondReason)
 {
-    BottleDialog dialog(HappeningKind::Note, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::Note, desk.door(), bottleOf(desk, dev));
     named<QPlainTextEdit>(dialog, "Note")->setPlainText("smells of nothing");
     setMoment(dialog, desk.now() - std::chrono::hours(24 * 40));
     expectRefused(dialog, "at");
@@ -225,7 +225,7 @@ TEST_F(BottleDialogs, aDeedWithinTheMinuteOfMixingIsAtMixing)
 
 TEST_F(BottleDialogs, emptyNoteIsRefused)
 {
-    BottleDialog dialog(HappeningKind::Note, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::Note, desk.door(), bottleOf(desk, dev));
     named<QPlainTextEdit>(dialog, "Note")->setPlainText("  \n ");
     expectRefused(dialog, "text");
 }
@@ -233,7 +233,7 @@ TEST_F(BottleDialogs, emptyNoteIsRefused)
 TEST_F(BottleDialogs, clearingTestIsJudgedWhileItIsTyped)
 {
     desk.record(fix, ledger::ClearingTested{chemistry::Seconds(60), chemistry::Celsius(20)});
-    BottleDialog dialog(tests(fix), contextOf(desk), bottleOf(desk, fix));
+    BottleDialog dialog(tests(fix), desk.door(), bottleOf(desk, fix));
     type(dialog, "Cleared after (m:ss)", "1:10");
     EXPECT_TRUE(dialog.shown()->judgement().contains("under twice"))
         << dialog.shown()->judgement().toStdString();
@@ -250,7 +250,7 @@ TEST_F(BottleDialogs, clearingTestIsJudgedWhileItIsTyped)
 
 TEST_F(BottleDialogs, stripTestNeedsSomething)
 {
-    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), desk.door(), bottleOf(desk, dev));
     auto* result = named<QComboBox>(dialog, "Result");
     result->setCurrentIndex(result->findText("Neither: only noted"));
     expectRefused(dialog, "density");
@@ -278,7 +278,7 @@ protected:
 TEST_F(StripDialog, proposesAFactorThatOnlyAcceptingTakes)
 {
     for (const bool accepted : {false, true}) {
-        BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+        BottleDialog dialog(tests(dev), desk.door(), bottleOf(desk, dev));
         dialog.show();
         auto* accept = dialog.findChild<QCheckBox*>("accept");
         EXPECT_FALSE(accept->isVisible());
@@ -297,14 +297,14 @@ TEST_F(StripDialog, proposesAFactorThatOnlyAcceptingTakes)
         desk.passMinutes(10);
     }
     // The next strip was developed with it: what it asks for comes on top.
-    BottleDialog next(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    BottleDialog next(tests(dev), desk.door(), bottleOf(desk, dev));
     type(next, "Density, if measured", "1.10");
     EXPECT_NEAR(proposed(next).value_or(0), 1.21, 1e-9);
 }
 
 TEST_F(StripDialog, takesAcceptanceBackWithTheFigureItWasFor)
 {
-    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), desk.door(), bottleOf(desk, dev));
     dialog.show();
     type(dialog, "Density, if measured", "1.10");
     auto* accept = dialog.findChild<QCheckBox*>("accept");
@@ -325,7 +325,7 @@ TEST_F(StripDialog, takesAcceptanceBackWithTheFigureItWasFor)
 
 TEST_F(StripDialog, theLimitsPresetTheResultAndPassingAgainstThemIsSaid)
 {
-    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), desk.door(), bottleOf(desk, dev));
     auto* result = named<QComboBox>(dialog, "Result");
     type(dialog, "Density, if measured", "1.22");
     EXPECT_EQ(result->currentIndex(), 0);
@@ -345,7 +345,7 @@ TEST_F(StripDialog, theLimitsPresetTheResultAndPassingAgainstThemIsSaid)
 
 TEST_F(StripDialog, comparesWithWhatTheUserChooses)
 {
-    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), desk.door(), bottleOf(desk, dev));
     type(dialog, "Density, if measured", "1.10");
     auto* reference = named<QComboBox>(dialog, "Compared with");
     EXPECT_DOUBLE_EQ(reference->currentData().toDouble(), 1.21) << "the first one read fresh";
@@ -355,7 +355,7 @@ TEST_F(StripDialog, comparesWithWhatTheUserChooses)
 
 TEST_F(BottleDialogs, stripsNeedOthersBeforeThem)
 {
-    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), desk.door(), bottleOf(desk, dev));
     type(dialog, "Density, if measured", "1.10");
     EXPECT_FALSE(proposed(dialog));
     EXPECT_TRUE(dialog.shown()->judgement().contains("limits need 5"));
@@ -368,7 +368,7 @@ TEST_F(BottleDialogs, aBookThatCanOnlyBeReadIsSaidFromTheStartAndStaysSaid)
     (void)desk.session().doing(
         [](ledger::Book&) -> Result<void> { return refuse({.code = ErrorCode::Cancelled}); });
     ASSERT_TRUE(desk.session().readOnly());
-    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), desk.door(), bottleOf(desk, dev));
     EXPECT_FALSE(dialog.refusal().isEmpty());
     dialog.setKind(HappeningKind::Look);
     EXPECT_FALSE(dialog.refusal().isEmpty());
@@ -378,7 +378,7 @@ TEST_F(BottleDialogs, aBookThatCanOnlyBeReadIsSaidFromTheStartAndStaysSaid)
 
 TEST_F(BottleDialogs, aFailedLookCondemns)
 {
-    BottleDialog dialog(tests(dev), contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(tests(dev), desk.door(), bottleOf(desk, dev));
     dialog.setKind(HappeningKind::Look);
     named<QComboBox>(*dialog.shown(), "Result")->setCurrentIndex(1);
     EXPECT_FALSE(dialog.shown()->judgement().isEmpty());
@@ -389,7 +389,7 @@ TEST_F(BottleDialogs, aFailedLookCondemns)
 TEST_F(BottleDialogs, aPrecipitateIsFilteredAndNothingElse)
 {
     const auto fail = [&](const QString& what) {
-        BottleDialog look(tests(dev), contextOf(desk), bottleOf(desk, dev));
+        BottleDialog look(tests(dev), desk.door(), bottleOf(desk, dev));
         look.setKind(HappeningKind::Look);
         named<QComboBox>(*look.shown(), "What was looked at")->setEditText(what);
         named<QComboBox>(*look.shown(), "Result")->setCurrentIndex(1);
@@ -398,12 +398,12 @@ TEST_F(BottleDialogs, aPrecipitateIsFilteredAndNothingElse)
     };
     fail("sediment or flakes");
     EXPECT_TRUE(batch(dev).testFailed());
-    BottleDialog filtered(HappeningKind::Filtered, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog filtered(HappeningKind::Filtered, desk.door(), bottleOf(desk, dev));
     expectDone(filtered);
     EXPECT_FALSE(batch(dev).testFailed());
     desk.passMinutes(5);
     fail("smell");
-    BottleDialog again(HappeningKind::Filtered, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog again(HappeningKind::Filtered, desk.door(), bottleOf(desk, dev));
     expectDone(again);
     EXPECT_TRUE(batch(dev).testFailed()) << "a smell is not filtered out";
 }
@@ -411,7 +411,7 @@ TEST_F(BottleDialogs, aPrecipitateIsFilteredAndNothingElse)
 TEST_F(BottleDialogs, aStopBathIsLookedAtByItsIndicatorFirst)
 {
     const auto stop = desk.mix("starter-citric-stop", "starter-glass-500", 500, "Stop 3");
-    BottleDialog dialog(tests(stop), contextOf(desk), bottleOf(desk, stop));
+    BottleDialog dialog(tests(stop), desk.door(), bottleOf(desk, stop));
     EXPECT_EQ(named<QComboBox>(dialog, "What was looked at")->currentText(), "its indicator");
     named<QComboBox>(dialog, "Result")->setCurrentIndex(1);
     expectDone(dialog);
@@ -425,7 +425,7 @@ TEST_F(BottleDialogs, silverThatIsMeasuredReplacesTheCount)
     desk.run(fix, 4);
     ASSERT_NEAR(batch(fix).silver.value(), 0.6, 0.01);
     desk.passMinutes(5);
-    BottleDialog dialog(HappeningKind::Measured, contextOf(desk), bottleOf(desk, fix));
+    BottleDialog dialog(HappeningKind::Measured, desk.door(), bottleOf(desk, fix));
     expectRefused(dialog, "silver_g_per_litre");
     type(dialog, "Silver, grams in a litre", "51");
     expectRefused(dialog, "silver_g_per_litre");
@@ -438,14 +438,14 @@ TEST_F(BottleDialogs, silverThatIsMeasuredReplacesTheCount)
 
 TEST_F(BottleDialogs, storingOpeningAndStandingOpen)
 {
-    BottleDialog stored(HappeningKind::StoredAt, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog stored(HappeningKind::StoredAt, desk.door(), bottleOf(desk, dev));
     type(stored, "Temperature there", "46");
     expectRefused(stored, "temperature_c");
     type(stored, "Temperature there", "8 °C");
     expectDone(stored);
     EXPECT_DOUBLE_EQ(batch(dev).temperature.value(), 8);
 
-    BottleDialog stood(HappeningKind::StoodOpen, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog stood(HappeningKind::StoodOpen, desk.door(), bottleOf(desk, dev));
     type(stood, "Hours open", "2");
     expectRefused(stood, "area_cm2");
     type(stood, "Surface", "516");
@@ -453,7 +453,7 @@ TEST_F(BottleDialogs, storingOpeningAndStandingOpen)
     EXPECT_GT(batch(dev).standing.taken.openVessel.value(), 0);
 
     const int openings = batch(dev).openings;
-    BottleDialog opened(HappeningKind::Opened, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog opened(HappeningKind::Opened, desk.door(), bottleOf(desk, dev));
     type(opened, "Air left in the bottle, if you know", "30");
     expectDone(opened);
     EXPECT_EQ(batch(dev).openings, openings + 1);
@@ -462,17 +462,17 @@ TEST_F(BottleDialogs, storingOpeningAndStandingOpen)
 
 TEST_F(BottleDialogs, marks)
 {
-    BottleDialog dissolved(HappeningKind::Dissolved, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dissolved(HappeningKind::Dissolved, desk.door(), bottleOf(desk, dev));
     expectDone(dissolved);
     EXPECT_TRUE(batch(dev).dissolved);
-    BottleDialog contaminated(HappeningKind::Contaminated, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog contaminated(HappeningKind::Contaminated, desk.door(), bottleOf(desk, dev));
     expectDone(contaminated);
     EXPECT_TRUE(batch(dev).contaminated);
 }
 
 TEST_F(BottleDialogs, discardAsksHowAndCanBeUndone)
 {
-    BottleDialog dialog(HappeningKind::Discard, contextOf(desk), bottleOf(desk, fix));
+    BottleDialog dialog(HappeningKind::Discard, desk.door(), bottleOf(desk, fix));
     auto* how = named<QComboBox>(dialog, "How");
     EXPECT_EQ(how->currentText(), "collected for silver recovery");
     how->setEditText(" ");
@@ -486,7 +486,7 @@ TEST_F(BottleDialogs, discardAsksHowAndCanBeUndone)
 
 TEST_F(BottleDialogs, aBottleThatEndedMeanwhileIsRefused)
 {
-    BottleDialog dialog(HappeningKind::DrawOff, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog dialog(HappeningKind::DrawOff, desk.door(), bottleOf(desk, dev));
     desk.record(dev, ledger::Discarded{"by another window"});
     desk.passMinutes(1);
     type(dialog, "Volume taken out", "50");
@@ -496,7 +496,7 @@ TEST_F(BottleDialogs, aBottleThatEndedMeanwhileIsRefused)
 TEST_F(BottleDialogs, historyTakesBackWithAReason)
 {
     desk.run(dev, 3);
-    HistoryDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    HistoryDialog dialog(desk.door(), bottleOf(desk, dev));
     auto* events = named<QTreeWidget>(dialog, "Entries, newest first");
     ASSERT_EQ(events->topLevelItemCount(), 3); // mixed, dissolved, run
     EXPECT_TRUE(events->topLevelItem(0)->text(1).contains("135-36"));
@@ -505,7 +505,7 @@ TEST_F(BottleDialogs, historyTakesBackWithAReason)
     expectDone(dialog);
     EXPECT_DOUBLE_EQ(batch(dev).filmsDone.value(), 0);
 
-    HistoryDialog again(contextOf(desk), bottleOf(desk, dev));
+    HistoryDialog again(desk.door(), bottleOf(desk, dev));
     type(again, "Why the chosen entry is taken back", "once more");
     expectRefused(again, "voids"); // it is taken back already
 }
@@ -513,7 +513,7 @@ TEST_F(BottleDialogs, historyTakesBackWithAReason)
 TEST_F(BottleDialogs, historySaysWhatFollowsFromTakingBack)
 {
     desk.run(dev, 3);
-    HistoryDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    HistoryDialog dialog(desk.door(), bottleOf(desk, dev));
     EXPECT_TRUE(dialog.consequences().contains("Films left: 6 films → 9 films"))
         << dialog.consequences().join('|').toStdString();
     auto* events = named<QTreeWidget>(dialog, "Entries, newest first");
@@ -525,7 +525,7 @@ TEST_F(BottleDialogs, historySaysWhatFollowsFromTakingBack)
 TEST_F(BottleDialogs, theMixingUnderLaterEntriesCannotBeTakenBack)
 {
     desk.run(dev, 1);
-    HistoryDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    HistoryDialog dialog(desk.door(), bottleOf(desk, dev));
     auto* events = named<QTreeWidget>(dialog, "Entries, newest first");
     events->setCurrentItem(events->topLevelItem(2));
     ASSERT_TRUE(events->currentItem()->text(1).startsWith("Mixed"));
@@ -535,16 +535,15 @@ TEST_F(BottleDialogs, theMixingUnderLaterEntriesCannotBeTakenBack)
 
 TEST_F(BottleDialogs, germanNumbersAndOunces)
 {
-    auto context = contextOf(desk);
-    context.wording.locale = QLocale(QLocale::German, QLocale::Germany);
-    BottleDialog german(HappeningKind::DrawOff, context, bottleOf(desk, dev));
+    desk.preferences().setLanguage(QStringLiteral("de"));
+    BottleDialog german(HappeningKind::DrawOff, desk.door(), bottleOf(desk, dev));
     type(german, "Volume taken out", "50,5");
     expectDone(german);
     EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 849.5);
 
-    context.wording = {{VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit},
-                       QLocale(QLocale::English, QLocale::UnitedStates)};
-    BottleDialog ounces(HappeningKind::DrawOff, context, bottleOf(desk, dev));
+    desk.preferences().setLanguage(QStringLiteral("en"));
+    desk.preferences().setUnits({VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit});
+    BottleDialog ounces(HappeningKind::DrawOff, desk.door(), bottleOf(desk, dev));
     type(ounces, "Volume taken out", "1");
     expectDone(ounces);
     EXPECT_NEAR(batch(dev).volume.value(), 849.5 - kMillilitresPerFluidOunce, 1e-9);

@@ -56,7 +56,7 @@ protected:
 TEST_F(Decanting, fillsSeveralBottlesInOneActionThatIsUndoneAsOne)
 {
     const QByteArray before = desk.journal();
-    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    DecantDialog dialog(desk.door(), bottleOf(desk, dev));
     dialog.show();
     press(dialog, "Another bottle");
     ASSERT_EQ(rows(dialog).size(), 2u);
@@ -82,7 +82,7 @@ TEST_F(Decanting, fillsSeveralBottlesInOneActionThatIsUndoneAsOne)
 
 TEST_F(Decanting, allOfItEndsTheBottleItCameFrom)
 {
-    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    DecantDialog dialog(desk.door(), bottleOf(desk, dev));
     dialog.show();
     fill(*rows(dialog)[0], "starter-pet-1000", "900");
     EXPECT_TRUE(dialog.left().contains("Nothing stays")) << dialog.left().toStdString();
@@ -94,7 +94,7 @@ TEST_F(Decanting, allOfItEndsTheBottleItCameFrom)
 TEST_F(Decanting, refusesMoreThanIsThereTheSameBottleTwiceAndWhatDoesNotFit)
 {
     const QByteArray before = desk.journal();
-    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    DecantDialog dialog(desk.door(), bottleOf(desk, dev));
     dialog.show();
     press(dialog, "Another bottle");
     auto shown = rows(dialog);
@@ -122,7 +122,7 @@ TEST_F(Decanting, refusesMoreThanIsThereTheSameBottleTwiceAndWhatDoesNotFit)
 TEST_F(Decanting, offersOnlyBottlesThatAreFree)
 {
     desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 9");
-    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    DecantDialog dialog(desk.door(), bottleOf(desk, dev));
     auto* vessels = named<QComboBox>(*rows(dialog)[0], "Into which bottle");
     EXPECT_LT(vessels->findData("starter-pet-1000"), 0);
     EXPECT_LT(vessels->findData("starter-glass-1000"), 0) << "the one it is in";
@@ -131,7 +131,7 @@ TEST_F(Decanting, offersOnlyBottlesThatAreFree)
 
 TEST_F(Decanting, saysWhatFollowsForAllOfThem)
 {
-    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    DecantDialog dialog(desk.door(), bottleOf(desk, dev));
     dialog.show();
     fill(*rows(dialog)[0], "starter-glass-500", "500");
     QTest::qWait(250);
@@ -142,14 +142,14 @@ TEST_F(Decanting, saysWhatFollowsForAllOfThem)
 
 TEST_F(Decanting, takingOneHalfBackTakesTheOtherAndBothAreStruck)
 {
-    DecantDialog dialog(contextOf(desk), bottleOf(desk, dev));
+    DecantDialog dialog(desk.door(), bottleOf(desk, dev));
     dialog.show();
     fill(*rows(dialog)[0], "starter-glass-500", "400");
     dialog.accept();
     const std::string heir = dialog.decanted().front();
     desk.passMinutes(5);
 
-    HistoryDialog history(contextOf(desk), bottleOf(desk, dev));
+    HistoryDialog history(desk.door(), bottleOf(desk, dev));
     auto* entries = named<QTreeWidget>(history, "Entries, newest first");
     ASSERT_TRUE(entries->topLevelItem(0)->text(1).contains("into Dev 14 b"))
         << entries->topLevelItem(0)->text(1).toStdString();
@@ -165,7 +165,7 @@ TEST_F(Decanting, takingOneHalfBackTakesTheOtherAndBothAreStruck)
     EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 900);
     EXPECT_EQ(desk.session().bottle(QString::fromStdString(heir)), nullptr);
 
-    HistoryDialog after(contextOf(desk), bottleOf(desk, dev));
+    HistoryDialog after(desk.door(), bottleOf(desk, dev));
     auto* struck = named<QTreeWidget>(after, "Entries, newest first")->topLevelItem(0);
     EXPECT_TRUE(struck->font(1).strikeOut());
     ASSERT_TRUE(desk.session().undo()) << "the taking back, of both";

@@ -15,11 +15,6 @@
 namespace ullage::app
 {
 
-inline DialogContext contextOf(Desk& desk)
-{
-    return {desk.session(), desk.preferences(), desk.preferences().wording()};
-}
-
 inline Bottle bottleOf(Desk& desk, const std::string& id)
 {
     const Bottle* bottle = desk.session().bottle(QString::fromStdString(id));

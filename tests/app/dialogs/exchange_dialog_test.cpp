@@ -37,7 +37,7 @@ protected:
 
 TEST_F(Exchanging, discardsTheFirstAndNamesTheSecondInOneAction)
 {
-    ExchangeDialog dialog(contextOf(desk), bottleOf(desk, first));
+    ExchangeDialog dialog(desk.door(), bottleOf(desk, first));
     dialog.show();
     auto* other = named<QComboBox>(dialog, "Second bath, that takes its place");
     EXPECT_EQ(other->currentText(), "Fix 2") << "the one that was the second bath";
@@ -58,7 +58,7 @@ TEST_F(Exchanging, refusesWithoutASecondBathOrAWayToDispose)
 {
     const QByteArray before = desk.journal();
     {
-        ExchangeDialog dialog(contextOf(desk), bottleOf(desk, first));
+        ExchangeDialog dialog(desk.door(), bottleOf(desk, first));
         dialog.show();
         named<QComboBox>(dialog, "How")->setEditText(" ");
         dialog.accept();
@@ -69,7 +69,7 @@ TEST_F(Exchanging, refusesWithoutASecondBathOrAWayToDispose)
     desk.record(second, ledger::Discarded{"collected"});
     desk.record(spare, ledger::Discarded{"collected"});
     desk.passMinutes(5);
-    ExchangeDialog dialog(contextOf(desk), bottleOf(desk, first));
+    ExchangeDialog dialog(desk.door(), bottleOf(desk, first));
     dialog.show();
     dialog.accept();
     EXPECT_TRUE(dialog.isVisible());

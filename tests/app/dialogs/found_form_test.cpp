@@ -14,7 +14,7 @@ namespace
 class FoundBottle : public testing::Test
 {
 protected:
-    FoundBottle() : dialog(contextOf(desk))
+    FoundBottle() : dialog(desk.door())
     {
         dialog.show();
         type(dialog, "Name on the label", "Dev old");

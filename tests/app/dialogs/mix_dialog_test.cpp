@@ -27,7 +27,7 @@ TEST(MixDialog, proposesEverythingAndMixesIt)
 {
     Desk desk;
     desk.mix("starter-mq-borax", "starter-pet-1000", 500, "Dev 14");
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     EXPECT_EQ(named<QLineEdit>(dialog, "Name on the label")->text(), "Dev 15");
     EXPECT_EQ(named<QComboBox>(dialog, "Bottle")->currentData().toString(), "starter-glass-1000");
@@ -43,7 +43,7 @@ TEST(MixDialog, proposesEverythingAndMixesIt)
 TEST(MixDialog, asksHowManyFilmsABottleHasDone)
 {
     Desk desk;
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     type(dialog, "Films it has done already", "-1");
     dialog.accept();
@@ -63,7 +63,7 @@ TEST(MixDialog, asksHowManyFilmsABottleHasDone)
 TEST(MixDialog, aFoundBottleIsNotAskedForItsFilms)
 {
     Desk desk;
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     type(dialog, "Films it has done already", "4");
     for (auto* box : dialog.findChildren<QCheckBox*>()) {
@@ -79,7 +79,7 @@ TEST(MixDialog, aFoundBottleIsNotAskedForItsFilms)
 TEST(MixDialog, nameFollowsTheSolutionUntilItIsTyped)
 {
     Desk desk;
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     choose(dialog, "Solution", "starter-acid-fixer");
     EXPECT_EQ(named<QLineEdit>(dialog, "Name on the label")->text(), "Fix 1");
     type(dialog, "Name on the label", "Old faithful");
@@ -90,7 +90,7 @@ TEST(MixDialog, nameFollowsTheSolutionUntilItIsTyped)
 TEST(MixDialog, warnsOfWhatTheSolutionContains)
 {
     Desk desk;
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     const auto said = [&dialog] {
         QString text;
@@ -113,7 +113,7 @@ TEST(MixDialog, refusesWhatDoesNotFitAndKeepsWhatWasTyped)
 {
     Desk desk;
     const QByteArray before = desk.journal();
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     for (const char* bad : {"", "0", "-1", "2000", "abc", "nan"}) {
         type(dialog, "Volume mixed", bad);
@@ -137,7 +137,7 @@ TEST(MixDialog, warnsOfTheLeakyTheFullAndTheUsed)
 {
     Desk desk;
     desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     choose(dialog, "Bottle", "starter-pp-1000");
     EXPECT_TRUE(dialog.warnings().contains("not the published 6 months"))
         << dialog.warnings().toStdString();
@@ -154,7 +154,7 @@ TEST(MixDialog, warnsOfTheLeakyTheFullAndTheUsed)
 TEST(MixDialog, saysWhatABottleEnteredLateIsToday)
 {
     Desk desk;
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     type(dialog, "Name on the label", "Dev 1");
     EXPECT_TRUE(dialog.consequences().isEmpty());
@@ -169,7 +169,7 @@ TEST(MixDialog, makesABottleOnTheWay)
 {
     Desk desk;
     const auto vessels = desk.session().formulary().vessels().size();
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     auto* bottle = named<QComboBox>(dialog, "Bottle");
     bottle->setCurrentIndex(bottle->count() - 1);
@@ -204,7 +204,7 @@ TEST(MixDialog, makesABottleOnTheWay)
 TEST(MixDialog, canBeDatedBackAndSayNothingOfThePast)
 {
     Desk desk;
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     const auto then = desk.now() - std::chrono::hours(24 * 12);
     setMoment(dialog, then);
@@ -222,7 +222,7 @@ TEST(MixDialog, canBeDatedBackAndSayNothingOfThePast)
 TEST(MixDialog, keyboardAlone)
 {
     Desk desk;
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.open();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
     ASSERT_EQ(QApplication::focusWidget(), named<QComboBox>(dialog, "Solution"));
@@ -291,7 +291,7 @@ TEST(MixDialog, asksOnceWhetherABottleIsToStandAllButEmpty)
     Desk desk;
     ScriptedPrompts asked;
     const PromptsInForce inForce(asked);
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     const auto volume = [&] { return named<QLineEdit>(dialog, "Volume mixed"); };
     type(dialog, "Volume mixed", "1.000");
@@ -315,7 +315,7 @@ TEST(MixDialog, asksOnceWhetherABottleIsToStandAllButEmpty)
     EXPECT_FALSE(dialog.isVisible());
     EXPECT_DOUBLE_EQ(desk.session().bottle(dialog.mixed())->batch.volume.value(), 90);
 
-    MixDialog enough(contextOf(desk));
+    MixDialog enough(desk.door());
     enough.show();
     type(enough, "Volume mixed", "1,000 ml");
     EXPECT_EQ(enough.problemOf("volume_ml"), "Read as 1000 ml.") << "as it was understood";
@@ -329,13 +329,13 @@ TEST(MixDialog, isNotClosedOverWhatWasFilledInWithoutAsking)
     Desk desk;
     ScriptedPrompts asked;
     const PromptsInForce inForce(asked);
-    MixDialog dialog(contextOf(desk));
+    MixDialog dialog(desk.door());
     dialog.show();
     dialog.reject();
     EXPECT_FALSE(dialog.isVisible()) << "nothing was changed";
     EXPECT_TRUE(asked.asked().isEmpty());
 
-    MixDialog filled(contextOf(desk));
+    MixDialog filled(desk.door());
     filled.show();
     const QString name = named<QLineEdit>(filled, "Name on the label")->text();
     type(filled, "Name on the label", "Evening course");
@@ -348,7 +348,7 @@ TEST(MixDialog, isNotClosedOverWhatWasFilledInWithoutAsking)
     EXPECT_FALSE(filled.isVisible());
     EXPECT_EQ(asked.asked().size(), 2);
 
-    MixDialog back(contextOf(desk));
+    MixDialog back(desk.door());
     back.show();
     type(back, "Name on the label", "Evening course");
     type(back, "Name on the label", name);

@@ -46,7 +46,7 @@ protected:
 TEST_F(RunFilm, timesTheLoadByItsFactors)
 {
     desk.run(dev, 4);
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     EXPECT_FALSE(dialog.timeShown().contains(u':')) << "no figure, no time";
     type(dialog, "Leaflet time", "9:30");
@@ -61,7 +61,7 @@ TEST_F(RunFilm, timesTheLoadByItsFactors)
 
 TEST_F(RunFilm, saysWhatFollowsOnceItIsDatedBack)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     spin(dialog, "Number of films", 2);
     QTest::qWait(250);
@@ -97,7 +97,7 @@ TEST_F(RunFilm, takesTheTimeOfAKnownFilmFromTheNotebook)
           {{Celsius(18), Seconds(960)}, {Celsius(20), Seconds(840)}});
     enter("t3", "Elsewhere 100", "starter-metol-sulfite", {{Celsius(20), Seconds(400)}});
     desk.run(dev, 4);
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     auto* known = named<QComboBox>(dialog, "Times of the Formulary");
     ASSERT_NE(known, nullptr);
@@ -116,14 +116,14 @@ TEST_F(RunFilm, takesTheTimeOfAKnownFilmFromTheNotebook)
 
 TEST_F(RunFilm, offersNoNotebookWhereItHoldsNothing)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     EXPECT_FALSE(named<QComboBox>(dialog, "Times of the Formulary")->isVisible());
 }
 
 TEST_F(RunFilm, logsEveryBathAtOnceAndUndoesThemAtOnce)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     spin(dialog, "Number of films", 2);
     type(dialog, "Developer: volume used", "600");
@@ -145,7 +145,7 @@ TEST_F(RunFilm, logsEveryBathAtOnceAndUndoesThemAtOnce)
 
 TEST_F(RunFilm, refusesWholeWhatOneBathCannotGive)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     type(dialog, "Developer: volume used", "600");
     type(dialog, "Fixer: volume used", "1200");
@@ -160,7 +160,7 @@ TEST_F(RunFilm, refusesWholeWhatOneBathCannotGive)
 
 TEST_F(RunFilm, refusesFilmThatIsNone)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     named<QComboBox>(dialog, "Format")->setEditText("130");
     expectRefused(dialog, "films");
@@ -180,7 +180,7 @@ TEST_F(RunFilm, refusesFilmThatIsNone)
 TEST_F(RunFilm, neverProposesABottleToDiscard)
 {
     desk.record(dev, ledger::Contaminated{"x"});
-    RunDialog dialog(contextOf(desk), desk.session().bottle(QString::fromStdString(dev)));
+    RunDialog dialog(desk.door(), desk.session().bottle(QString::fromStdString(dev)));
     EXPECT_TRUE(named<QComboBox>(dialog, "Developer: bottle")->currentData().toString().isEmpty());
     EXPECT_EQ(named<QComboBox>(dialog, "Fixer: bottle")->currentData().toString().toStdString(),
               fix);
@@ -189,7 +189,7 @@ TEST_F(RunFilm, neverProposesABottleToDiscard)
 TEST_F(RunFilm, warnsOfMoreFilmThanIsLeft)
 {
     desk.run(dev, 8);
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     spin(dialog, "Number of films", 3);
     EXPECT_TRUE(dialog.warnings().join(' ').contains("Dev 14 has 2 films left"))
         << dialog.warnings().join(' ').toStdString();
@@ -199,7 +199,7 @@ TEST_F(RunFilm, asksOnceAboutMoreFilmThanCanBe)
 {
     ScriptedPrompts asked;
     const PromptsInForce force(asked);
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     spin(dialog, "Number of films", 999);
     const QByteArray before = desk.journal();
@@ -226,7 +226,7 @@ TEST_F(RunFilm, asksAboutMoreThanTheBottleHasLeft)
     desk.run(dev, 8);
     ScriptedPrompts asked;
     const PromptsInForce force(asked);
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     spin(dialog, "Number of films", 2);
     setMoment(dialog, desk.now() - std::chrono::hours(24)); // then it had 10
@@ -235,7 +235,7 @@ TEST_F(RunFilm, asksAboutMoreThanTheBottleHasLeft)
     dialog.accept();
     EXPECT_TRUE(asked.asked().isEmpty()) << "by what it could do then";
     ASSERT_TRUE(desk.session().undo());
-    RunDialog now(contextOf(desk), nullptr);
+    RunDialog now(desk.door(), nullptr);
     now.show();
     spin(now, "Number of films", 3);
     now.accept();
@@ -245,7 +245,7 @@ TEST_F(RunFilm, asksAboutMoreThanTheBottleHasLeft)
 
 TEST_F(RunFilm, oneShotIsGoneAfterwards)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     type(dialog, "Developer: volume used", "300");
     named<QCheckBox>(dialog, "Developer: one-shot")->setChecked(true);
@@ -257,7 +257,7 @@ TEST_F(RunFilm, oneShotIsGoneAfterwards)
 TEST_F(RunFilm, remembersTimesAndTankForTheNextOne)
 {
     {
-        RunDialog dialog(contextOf(desk), nullptr);
+        RunDialog dialog(desk.door(), nullptr);
         dialog.show();
         type(dialog, "Leaflet time", "9:30");
         type(dialog, "Developer: volume used", "600");
@@ -265,7 +265,7 @@ TEST_F(RunFilm, remembersTimesAndTankForTheNextOne)
         ASSERT_FALSE(dialog.isVisible());
     }
     desk.passMinutes(5);
-    RunDialog again(contextOf(desk), nullptr);
+    RunDialog again(desk.door(), nullptr);
     EXPECT_EQ(again.timeShown(), "10:25"); // 570 s × 1.10 = 627 s
     EXPECT_EQ(named<QuantityEdit>(again, "Developer: volume used")->value(), 600);
 }
@@ -273,7 +273,7 @@ TEST_F(RunFilm, remembersTimesAndTankForTheNextOne)
 // What fixer the next dialog offers by itself.
 std::string fixerOffered(Desk& desk)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     return named<QComboBox>(dialog, "Fixer: bottle")->currentData().toString().toStdString();
 }
 
@@ -284,7 +284,7 @@ TEST(RunWithoutFixer, IsNotRememberedWhereThereWasNone)
     const std::string dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 14");
     desk.pass(10);
     {
-        RunDialog dialog(contextOf(desk), nullptr);
+        RunDialog dialog(desk.door(), nullptr);
         dialog.show();
         EXPECT_TRUE(dialog.warnings().join('|').contains("No fixer is chosen"))
             << dialog.warnings().join('|').toStdString();
@@ -299,7 +299,7 @@ TEST(RunWithoutFixer, IsNotRememberedWhereThereWasNone)
 TEST_F(RunFilm, keepsGoingWithoutAFixerOnlyWhereThatWasChosen)
 {
     {
-        RunDialog dialog(contextOf(desk), nullptr);
+        RunDialog dialog(desk.door(), nullptr);
         dialog.show();
         EXPECT_FALSE(dialog.warnings().join('|').contains("No fixer"));
         named<QComboBox>(dialog, "Fixer: bottle")->setCurrentIndex(0);
@@ -310,7 +310,7 @@ TEST_F(RunFilm, keepsGoingWithoutAFixerOnlyWhereThatWasChosen)
     desk.passMinutes(5);
     EXPECT_EQ(fixerOffered(desk), "") << "chosen by hand";
     {
-        RunDialog dialog(contextOf(desk), nullptr);
+        RunDialog dialog(desk.door(), nullptr);
         dialog.show();
         EXPECT_TRUE(dialog.warnings().join('|').contains("No fixer is chosen"));
         auto* fixer = named<QComboBox>(dialog, "Fixer: bottle");
@@ -334,7 +334,7 @@ TEST_F(RunFilm, severalFormatsInOneTank)
 
 TEST_F(RunFilm, leavesARecordOfEveryFilm)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     spin(dialog, "Number of films", 2);
     type(dialog, "Name of the film", "Quay 400");
@@ -357,7 +357,7 @@ TEST_F(RunFilm, leavesARecordOfEveryFilm)
 TEST_F(RunFilm, aDilutionHasTimesOfItsOwnAndIsPouredAway)
 {
     desk.preferences().setLastFigure("tank", 600);
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     type(dialog, "Leaflet time", "9:30");
     spin(dialog, "Dilution of the developer", 1);
@@ -414,7 +414,7 @@ protected:
 
 TEST_F(RunTwoTimes, areSaidAndOneRules)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     type(dialog, "Name of the film", "Quay 400");
     EXPECT_EQ(dialog.timeShown(), "9:45") << "the row that fits is taken by itself";
@@ -434,7 +434,7 @@ TEST_F(RunTwoTimes, areSaidAndOneRules)
 
 TEST_F(RunTwoTimes, areSplitAndLoggedOneAfterTheOther)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     twoFilms(dialog);
     button(dialog, "Split into 2 run")->click();
@@ -452,7 +452,7 @@ TEST_F(RunTwoTimes, areSplitAndLoggedOneAfterTheOther)
 
 TEST_F(RunFilm, keyboardAlone)
 {
-    RunDialog dialog(contextOf(desk), nullptr);
+    RunDialog dialog(desk.door(), nullptr);
     dialog.open();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
     ASSERT_EQ(QApplication::focusWidget(), named<QComboBox>(dialog, "Format"));
@@ -469,7 +469,7 @@ TEST_F(RunFilm, keyboardAlone)
     EXPECT_DOUBLE_EQ(batch(dev).filmsDone.value(), 2);
 
     const QByteArray before = desk.journal();
-    RunDialog left(contextOf(desk), nullptr);
+    RunDialog left(desk.door(), nullptr);
     left.open();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&left));
     QTest::keyClick(&left, Qt::Key_Escape);
@@ -498,7 +498,7 @@ protected:
 TEST_F(RunAndTopUp, offersWhatTheRunAsksForAndLogsItWithTheRun)
 {
     const Bottle first = bottleOf(desk, rep);
-    RunDialog dialog(contextOf(desk), &first);
+    RunDialog dialog(desk.door(), &first);
     dialog.show();
     auto* take = dialog.findChild<QCheckBox*>("topUp");
     ASSERT_TRUE(take);
@@ -528,7 +528,7 @@ TEST_F(RunAndTopUp, aReplenisherKeptInABottleIsDrawnFromThat)
     const auto run = desk.mix("starter-mq-borax-replenished", "starter-pp-1000", 1000, "Dev 16");
     const auto own = desk.mix("starter-mq-borax-replenisher", "starter-ldpe-1000", 900, "Rep 1");
     const Bottle first = bottleOf(desk, run);
-    RunDialog dialog(contextOf(desk), &first);
+    RunDialog dialog(desk.door(), &first);
     dialog.show();
     auto* take = dialog.findChild<QCheckBox*>("topUp");
     ASSERT_TRUE(take && take->isVisible());
@@ -545,12 +545,12 @@ TEST_F(RunAndTopUp, aReplenisherKeptInABottleIsDrawnFromThat)
 TEST_F(RunAndTopUp, isSilentForOthersAndLeavesItAloneWhenNotTicked)
 {
     const Bottle other = bottleOf(desk, dev);
-    RunDialog plain(contextOf(desk), &other);
+    RunDialog plain(desk.door(), &other);
     plain.show();
     const auto* hidden = plain.findChild<QCheckBox*>("topUp");
     EXPECT_TRUE(!hidden || !hidden->isVisible());
     const Bottle first = bottleOf(desk, rep);
-    RunDialog dialog(contextOf(desk), &first);
+    RunDialog dialog(desk.door(), &first);
     dialog.show();
     dialog.accept();
     ASSERT_FALSE(dialog.isVisible());

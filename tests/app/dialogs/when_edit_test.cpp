@@ -195,7 +195,7 @@ TEST(WhenEdit, AFormWithADateThatIsNotUnderstoodIsNotSaved)
     const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
     desk.passMinutes(90);
     const QByteArray before = desk.journal();
-    BottleDialog note(HappeningKind::Note, contextOf(desk), bottleOf(desk, dev));
+    BottleDialog note(HappeningKind::Note, desk.door(), bottleOf(desk, dev));
     note.show();
     note.findChild<QPlainTextEdit*>()->setPlainText("cloudy");
     const QSize size = note.size();
@@ -226,7 +226,7 @@ TEST(WhenEdit, ABookIsTheSameInEveryZoneAndLanguage)
         Desk desk;
         const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000.5, "Dev 1");
         desk.passMinutes(90);
-        BottleDialog note(HappeningKind::Note, contextOf(desk), bottleOf(desk, dev));
+        BottleDialog note(HappeningKind::Note, desk.door(), bottleOf(desk, dev));
         note.show();
         setMoment(note, desk.now() - minutes(45));
         note.findChild<QPlainTextEdit*>()->setPlainText("1.234,5");

@@ -105,7 +105,7 @@ QStringList texts(const QWidget& in)
 
 TEST_F(FilmsTest, ACardTellsBottlesAsTheyWereAndTimesPlannedAndReal)
 {
-    FilmCard card(contextOf(desk), idOf("Lantern"));
+    FilmCard card(desk.door(), idOf("Lantern"));
     card.show();
     const FilmView& view = card.view();
     EXPECT_EQ(view.name, QStringLiteral("Lantern"));
@@ -129,7 +129,7 @@ TEST_F(FilmsTest, ACardTellsBottlesAsTheyWereAndTimesPlannedAndReal)
 TEST_F(FilmsTest, MarksAreMadeWithAMenuTakenBackWithAReasonAndUndone)
 {
     const QString lantern = idOf("Lantern");
-    FilmCard card(contextOf(desk), lantern);
+    FilmCard card(desk.door(), lantern);
     card.show();
     type(card, QStringLiteral("What you see on the negatives"), QStringLiteral("by half"));
     choose(card, QStringLiteral("Thin"));
@@ -155,7 +155,7 @@ TEST_F(FilmsTest, MarksAreMadeWithAMenuTakenBackWithAReasonAndUndone)
 TEST_F(FilmsTest, AllFilmsOfARunAreMarkedAtOnceIfTicked)
 {
     const QString lantern = idOf("Lantern");
-    FilmCard card(contextOf(desk), lantern);
+    FilmCard card(desk.door(), lantern);
     card.show();
     auto* all = card.findChild<QCheckBox*>();
     ASSERT_TRUE(all && all->isVisible());
@@ -165,7 +165,7 @@ TEST_F(FilmsTest, AllFilmsOfARunAreMarkedAtOnceIfTicked)
     for (const auto& film : films())
         marked += film.marks.size();
     EXPECT_EQ(marked, 2u);
-    FilmCard alone(contextOf(desk), idOf("Dunes"));
+    FilmCard alone(desk.door(), idOf("Dunes"));
     alone.show();
     EXPECT_FALSE(alone.findChild<QCheckBox*>()->isVisible());
 }
@@ -174,7 +174,7 @@ TEST_F(FilmsTest, AFilmWhoseRunWasTakenBackSaysSoAndCannotBeMarked)
 {
     const QString dunes = idOf("Dunes");
     ASSERT_TRUE(desk.session().undo());
-    FilmCard card(contextOf(desk), dunes);
+    FilmCard card(desk.door(), dunes);
     EXPECT_TRUE(card.view().bottles.empty());
     EXPECT_EQ(card.view().run, QStringLiteral("its run was taken back"));
     const auto* mark =
@@ -185,7 +185,7 @@ TEST_F(FilmsTest, AFilmWhoseRunWasTakenBackSaysSoAndCannotBeMarked)
 TEST_F(FilmsTest, TheListSaysHowManyWentThroughThatHaveNoCard)
 {
     const auto counted = [&] {
-        FilmsDialog list(contextOf(desk), QString::fromStdString(dev), QStringLiteral("Dev 1"));
+        FilmsDialog list(desk.door(), QString::fromStdString(dev), QStringLiteral("Dev 1"));
         return texts(list).filter(QStringLiteral("Choose one for its card.")).value(0);
     };
     EXPECT_TRUE(counted().startsWith(QStringLiteral("4 film"))) << counted().toStdString();
@@ -200,7 +200,7 @@ TEST_F(FilmsTest, TheListSaysHowManyWentThroughThatHaveNoCard)
 
 TEST_F(FilmsTest, TheListOfABottleLeadsToCardsByClickAndKey)
 {
-    FilmsDialog list(contextOf(desk), QString::fromStdString(dev), QStringLiteral("Dev 1"));
+    FilmsDialog list(desk.door(), QString::fromStdString(dev), QStringLiteral("Dev 1"));
     list.show();
     auto* rows = list.list();
     ASSERT_EQ(rows->topLevelItemCount(), 4);
@@ -223,7 +223,7 @@ TEST_F(FilmsTest, ATankThatWasCutShortIsTheFirstThingSaid)
     ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) {
         return book.markFilms({harbour.toStdString()}, ledger::FilmFault::Thin, "");
     }));
-    CompareDialog dialog(contextOf(desk), harbour);
+    CompareDialog dialog(desk.door(), harbour);
     dialog.show();
     EXPECT_EQ(dialog.compared().good, 4) << "not the film that lay in the same tank";
     const auto times = dialog.lines().indexOf(QStringLiteral("Develop: 0:59 of 10:34"));
@@ -240,7 +240,7 @@ TEST_F(FilmsTest, SixWeeksAreFortyTwoDays)
     ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) {
         return book.markFilms({mole.toStdString()}, ledger::FilmFault::Thin, "");
     }));
-    CompareDialog dialog(contextOf(desk), mole);
+    CompareDialog dialog(desk.door(), mole);
     EXPECT_EQ(dialog.compared().good, 0) << "the last of the others is 43 days older";
     named<QComboBox>(dialog, QStringLiteral("Films of what time"))->setCurrentIndex(2);
     EXPECT_EQ(dialog.compared().good, 4);
@@ -260,7 +260,7 @@ TEST_F(FilmsTest, ComparesMarksOneKindAndHasABottleTestedFirst)
     fix = desk.mix("starter-acid-fixer", "starter-glass-1000", 1000, "Fix 2");
     run({"Quay"}, 600, 601);
     run({"Dunes"}, 600, 600);
-    CompareDialog dialog(contextOf(desk), QString());
+    CompareDialog dialog(desk.door(), QString());
     dialog.show();
     EXPECT_EQ(dialog.compared().marked, 4);
     EXPECT_EQ(dialog.compared().good, 2);

@@ -50,7 +50,7 @@ struct TinyBook {
         explicit KeepingDoor(TinyBook& keeps) : book(keeps) {}
         std::vector<ledger::Judged> standing;
 
-        std::vector<ledger::Judged> judged() override { return standing; }
+        const std::vector<Bottle>& bottles() override { return standing; }
         std::string newId() override { return "made-" + std::to_string(++book.made); }
         Result<void> add(const formulary::Solution& solution) override { return keep(solution); }
         Result<void> add(const formulary::Vessel& vessel) override { return keep(vessel); }

@@ -6,6 +6,7 @@
 #include "app/daybook/day_print.h"
 #include "app/daybook/forgotten_dialog.h"
 #include "app/daybook/take_back_dialog.h"
+#include "app/session/session_door.h"
 #include "app/statistics/statistics_page.h"
 #include "app/widgets/theme.h"
 #include "app/window/controller.h"
@@ -96,16 +97,16 @@ int main(int argc, char** argv)
         picture(window, "daybook-none");
         page->filterBar()->reset();
         picture(window, "daybook-again");
-        const DialogContext context{session, preferences, preferences.wording()};
+        SessionDoor door(session, preferences);
         {
-            ForgottenDialog dialog(context, page->chosen()->event.batch);
+            ForgottenDialog dialog(door, page->chosen()->event.batch);
             picture(dialog, "forgotten-film");
             dialog.setKind(ForgottenDialog::Kind::Contaminated);
             picture(dialog, "forgotten-contaminated");
             dialog.accept();
         }
         {
-            TakeBackDialog dialog(context, "Run", {},
+            TakeBackDialog dialog(door, "Run", {},
                                   {{page->chosen()->event.id, page->chosen()->event.batch}}, false);
             picture(dialog, "take-back");
         }
@@ -122,7 +123,7 @@ int main(int argc, char** argv)
             continue;
         auto store = ullage::store::SqlStore::open(*demo);
         const auto lines = dayPrintLines(**store, {.kinds = {"processed"}},
-                                         dayWording(session.formulary(), context.wording), {});
+                                         dayWording(session.formulary(), door.wording()), {});
         QPrinter printer(QPrinter::HighResolution);
         printer.setPageSize(QPageSize(QPageSize::A4));
         QPrintPreviewWidget paper(&printer);

@@ -50,11 +50,11 @@ void picture(QWidget& widget, const QString& name)
 
 void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
 {
-    const DialogContext context{desk.session(), desk.preferences(), desk.preferences().wording()};
+    Door& door = desk.door();
     const Bottle developer = *desk.session().bottle(QString::fromStdString(dev));
     const Bottle fixer = *desk.session().bottle(QString::fromStdString(fix));
     {
-        MixDialog dialog(context);
+        MixDialog dialog(door);
         picture(dialog, "mix");
         dialog.findChild<QCheckBox*>(QStringLiteral("found"))->click();
         picture(dialog, "mix-found");
@@ -66,7 +66,7 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
         picture(dialog, "mix-refused");
     }
     {
-        RunDialog dialog(context, &developer);
+        RunDialog dialog(door, &developer);
         picture(dialog, "run");
     }
     const auto show = [&](DeedDialog&& dialog, const QString& name) {
@@ -75,10 +75,10 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
         if (dialog.isVisible())
             picture(dialog, name + "-refused");
     };
-    show(BottleDialog(HappeningKind::TopUp, context, developer), "top-up");
-    show(BottleDialog(HappeningKind::DrawOff, context, developer), "draw-off");
+    show(BottleDialog(HappeningKind::TopUp, door, developer), "top-up");
+    show(BottleDialog(HappeningKind::DrawOff, door, developer), "draw-off");
     {
-        DecantDialog dialog(context, developer);
+        DecantDialog dialog(door, developer);
         picture(dialog, "decant");
         for (auto* button : dialog.findChildren<QPushButton*>()) {
             if (button->accessibleName() == "Another bottle")
@@ -86,18 +86,18 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
         }
         picture(dialog, "decant-two");
     }
-    show(ExchangeDialog(context, fixer), "exchange");
-    show(BottleDialog(HappeningKind::Measured, context, fixer), "measured");
+    show(ExchangeDialog(door, fixer), "exchange");
+    show(BottleDialog(HappeningKind::Measured, door, fixer), "measured");
     {
-        BottleDialog dialog(HappeningKind::Filtered, context, developer);
+        BottleDialog dialog(HappeningKind::Filtered, door, developer);
         picture(dialog, "filtered");
     }
     {
-        BottleDialog dialog(HappeningKind::Move, context, developer);
+        BottleDialog dialog(HappeningKind::Move, door, developer);
         picture(dialog, "move");
     }
     {
-        BottleDialog dialog(testsOf(fixer.batch.solution->role), context, fixer);
+        BottleDialog dialog(testsOf(fixer.batch.solution->role), door, fixer);
         picture(dialog, "test");
         auto edits = dialog.findChildren<QuantityEdit*>();
         edits[0]->setValue(125);
@@ -105,16 +105,16 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
         picture(dialog, "test-judged");
     }
     {
-        BottleDialog dialog(testsOf(developer.batch.solution->role), context, developer);
+        BottleDialog dialog(testsOf(developer.batch.solution->role), door, developer);
         picture(dialog, "test-strip");
     }
-    show(BottleDialog(HappeningKind::Note, context, developer), "note");
+    show(BottleDialog(HappeningKind::Note, door, developer), "note");
     {
-        BottleDialog dialog(HappeningKind::Contaminated, context, developer);
+        BottleDialog dialog(HappeningKind::Contaminated, door, developer);
         picture(dialog, "contaminated");
     }
     {
-        BottleDialog dialog(HappeningKind::DrawOff, context, developer);
+        BottleDialog dialog(HappeningKind::DrawOff, door, developer);
         dialog.findChild<WhenEdit*>()->setMoment(desk.now() - std::chrono::hours(48));
         auto edits = dialog.findChildren<QuantityEdit*>();
         edits[0]->setValue(100);
@@ -125,19 +125,19 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
         picture(dialog, "draw-off-dated-back");
     }
     {
-        BottleDialog dialog(HappeningKind::StoredAt, context, developer);
+        BottleDialog dialog(HappeningKind::StoredAt, door, developer);
         picture(dialog, "stored-at");
     }
     {
-        BottleDialog dialog(HappeningKind::StoodOpen, context, developer);
+        BottleDialog dialog(HappeningKind::StoodOpen, door, developer);
         picture(dialog, "stood-open");
     }
     {
-        HistoryDialog dialog(context, developer);
+        HistoryDialog dialog(door, developer);
         picture(dialog, "history");
     }
     {
-        BottleDialog dialog(HappeningKind::Discard, context, fixer);
+        BottleDialog dialog(HappeningKind::Discard, door, fixer);
         picture(dialog, "discard");
     }
     AboutDialog about;

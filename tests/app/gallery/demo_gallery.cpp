@@ -9,7 +9,7 @@
 #include "app/films/film_card.h"
 #include "app/films/films_dialog.h"
 #include "app/session/preferences.h"
-#include "app/session/session.h"
+#include "app/session/session_door.h"
 #include "app/session/starter.h"
 #include "app/shelf/shelf_page.h"
 #include "app/widgets/quantity_edit.h"
@@ -89,16 +89,16 @@ void turnCards(MainWindow& window, int face)
 void proposals(Session& session, Preferences& preferences, const QString& developer,
                const QString& toppedUp, const QString& end)
 {
-    const DialogContext context{session, preferences, preferences.wording()};
+    SessionDoor door(session, preferences);
     const Bottle& tested = *session.bottle(developer);
-    BottleDialog test(testsOf(tested.batch.solution->role), context, tested);
+    BottleDialog test(testsOf(tested.batch.solution->role), door, tested);
     auto* density = test.findChildren<QuantityEdit*>()[2];
     density->setValue(1.07);
     emit density->valueChanged();
     test.show();
     settle();
     test.grab().save(end.arg("strip-proposal"));
-    RunDialog run(context, session.bottle(toppedUp));
+    RunDialog run(door, session.bottle(toppedUp));
     run.show();
     settle();
     run.findChild<QCheckBox*>("topUp")->setChecked(true);

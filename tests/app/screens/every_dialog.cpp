@@ -51,17 +51,17 @@ void show(QWidget& dialog, const QString& name, const SeenScreen& seen)
 }
 
 // One entry of every kind that can be corrected.
-void seeCorrections(const DialogContext& context, const SeenScreen& seen)
+void seeCorrections(Door& door, const SeenScreen& seen)
 {
     std::set<std::size_t> kinds;
-    for (const Bottle& bottle : context.session.bottles()) {
-        const auto events = context.session.book().events(bottle.batch.id);
+    for (const Bottle& bottle : door.bottles()) {
+        const auto events = door.events(bottle.batch.id);
         if (!events)
             continue;
         for (const ledger::Event& event : *events) {
             if (!canCorrect(event) || !kinds.insert(event.what.index()).second)
                 continue;
-            CorrectDialog dialog(context, eventKindName(event), {event});
+            CorrectDialog dialog(door, eventKindName(event), {event});
             show(dialog, QStringLiteral("correct-%1").arg(event.what.index()), seen);
         }
     }
@@ -80,9 +80,9 @@ void showForm(FormDialog& dialog, const QString& name, const SeenScreen& seen)
     seen(dialog, name + QStringLiteral("-refused"));
 }
 
-const Bottle* ofRole(Session& session, formulary::Role role)
+const Bottle* ofRole(Door& door, formulary::Role role)
 {
-    for (const Bottle& bottle : session.bottles()) {
+    for (const Bottle& bottle : door.bottles()) {
         if (bottle.batch.solution->role == role &&
             bottle.assessment.verdict != ledger::Verdict::Discard)
             return &bottle;
@@ -90,13 +90,12 @@ const Bottle* ofRole(Session& session, formulary::Role role)
     return nullptr;
 }
 
-void seeDeeds(const DialogContext& context, const SeenScreen& seen)
+void seeDeeds(Door& door, const SeenScreen& seen)
 {
-    Session& session = context.session;
-    const Bottle developer = *ofRole(session, formulary::Role::Developer);
-    const Bottle fixer = *ofRole(session, formulary::Role::Fixer);
+    const Bottle developer = *ofRole(door, formulary::Role::Developer);
+    const Bottle fixer = *ofRole(door, formulary::Role::Fixer);
     {
-        MixDialog dialog(context);
+        MixDialog dialog(door);
         show(dialog, QStringLiteral("mix"), seen);
         const auto boxes = dialog.findChildren<QComboBox*>();
         boxes[1]->setCurrentIndex(boxes[1]->count() - 1); // a bottle that is entered with it
@@ -105,14 +104,14 @@ void seeDeeds(const DialogContext& context, const SeenScreen& seen)
         showForm(dialog, QStringLiteral("mix-new-bottle"), seen);
     }
     {
-        RunDialog dialog(context, &developer);
+        RunDialog dialog(door, &developer);
         showForm(dialog, QStringLiteral("run"), seen);
     }
     for (const HappeningKind kind :
          {HappeningKind::TopUp, HappeningKind::DrawOff, HappeningKind::Move,
           HappeningKind::StoodOpen, HappeningKind::StoredAt, HappeningKind::Contaminated,
           HappeningKind::Note, HappeningKind::Discard}) {
-        BottleDialog dialog(kind, context, kind == HappeningKind::Discard ? fixer : developer);
+        BottleDialog dialog(kind, door, kind == HappeningKind::Discard ? fixer : developer);
         const QString name = QStringLiteral("bottle-%1").arg(static_cast<int>(kind));
         if (kind == HappeningKind::TopUp || kind == HappeningKind::DrawOff ||
             kind == HappeningKind::StoodOpen)
@@ -121,17 +120,17 @@ void seeDeeds(const DialogContext& context, const SeenScreen& seen)
             show(dialog, name, seen);
     }
     for (const Bottle& bottle : {developer, fixer}) {
-        BottleDialog dialog(testsOf(bottle.batch.solution->role), context, bottle);
+        BottleDialog dialog(testsOf(bottle.batch.solution->role), door, bottle);
         showForm(dialog,
                  QStringLiteral("test-%1").arg(static_cast<int>(bottle.batch.solution->role)),
                  seen);
     }
     {
-        HistoryDialog dialog(context, developer);
+        HistoryDialog dialog(door, developer);
         show(dialog, QStringLiteral("history"), seen);
     }
     {
-        ForgottenDialog dialog(context, developer.batch.id);
+        ForgottenDialog dialog(door, developer.batch.id);
         show(dialog, QStringLiteral("forgotten"), seen);
         for (int kind = 1; kind < kHappeningKinds; ++kind) {
             dialog.setKind(static_cast<HappeningKind>(kind));
@@ -139,55 +138,54 @@ void seeDeeds(const DialogContext& context, const SeenScreen& seen)
             seen(dialog, QStringLiteral("forgotten-%1").arg(kind));
         }
     }
-    const auto events = session.book().events(developer.batch.id);
+    const auto events = door.events(developer.batch.id);
     if (events && !events->empty()) {
-        TakeBackDialog dialog(context, QStringLiteral("1 × 135-36"), {},
+        TakeBackDialog dialog(door, QStringLiteral("1 × 135-36"), {},
                               {{events->back().id, developer.batch.id}}, false);
         show(dialog, QStringLiteral("take-back"), seen);
     }
-    seeCorrections(context, seen);
+    seeCorrections(door, seen);
 }
 
-void seeFilms(const DialogContext& context, const SeenScreen& seen)
+void seeFilms(Door& door, const SeenScreen& seen)
 {
-    const auto marked = context.session.films().marked();
+    const auto marked = door.filmsMarked();
     if (!marked || marked->empty())
         return;
     const ledger::FilmTrace& film = marked->front();
     const ledger::Batch& batch = film.baths.front().before.batch;
     const QString id = QString::fromStdString(film.film.id);
-    FilmsDialog list(context, QString::fromStdString(batch.id), QString::fromStdString(batch.name));
+    FilmsDialog list(door, QString::fromStdString(batch.id), QString::fromStdString(batch.name));
     show(list, QStringLiteral("films"), seen);
-    FilmCard card(context, id);
+    FilmCard card(door, id);
     show(card, QStringLiteral("film"), seen);
-    CompareDialog compare(context, id);
+    CompareDialog compare(door, id);
     show(compare, QStringLiteral("compare"), seen);
 }
 
-void seeEditors(const DialogContext& context, const SeenScreen& seen)
+void seeEditors(Door& door, const SeenScreen& seen)
 {
-    const formulary::Formulary& formulary = context.session.formulary();
+    const formulary::Formulary& formulary = *door.formulary();
     const auto developer = formulary.solution("starter-mq-borax");
-    SessionDoor door(context.session, context.preferences);
-    SolutionEditor solution(SolutionEditor::Purpose::Edit, *developer, door, context.wording);
+    SolutionEditor solution(SolutionEditor::Purpose::Edit, *developer, door, door.wording());
     show(solution, QStringLiteral("solution-editor"), seen);
-    VesselEditor vessel(door, context.wording);
+    VesselEditor vessel(door, door.wording());
     show(vessel, QStringLiteral("vessel-editor"), seen);
     VesselEditor anew(*formulary.currentVessels().front(), door, door.wording());
     show(anew, QStringLiteral("vessel-editor-edit"), seen);
     const auto& figures = formulary.notebook().all();
     TimeEditor time(figures.empty() ? formulary::DevelopmentFigure{} : *figures.front(), formulary,
-                    door, context.wording);
+                    door, door.wording());
     show(time, QStringLiteral("time-editor"), seen);
-    TankDialog tank({}, context.wording);
+    TankDialog tank({}, door.wording());
     show(tank, QStringLiteral("tank"), seen);
-    TemplateDialog sheet(ledger::usualTemplates().front(), context.wording);
+    TemplateDialog sheet(ledger::usualTemplates().front(), door.wording());
     show(sheet, QStringLiteral("template"), seen);
 }
 
-void seeBookDialogs(const DialogContext& context, const SeenScreen& seen)
+void seeBookDialogs(Door& door, const SeenScreen& seen)
 {
-    const chemistry::Instant now = context.session.now();
+    const chemistry::Instant now = door.now();
     {
         CopiesView view;
         view.book = QStringLiteral("home.ullage");
@@ -205,7 +203,7 @@ void seeBookDialogs(const DialogContext& context, const SeenScreen& seen)
                                    day == 4   ? store::CopyState::Faulty
                                    : day == 9 ? store::CopyState::Unreadable
                                               : store::CopyState::Sound});
-        CopiesDialog dialog(context.wording);
+        CopiesDialog dialog(door.wording());
         dialog.setView(view);
         show(dialog, QStringLiteral("copies"), seen);
     }
@@ -217,14 +215,14 @@ void seeBookDialogs(const DialogContext& context, const SeenScreen& seen)
     check.entries = 1264;
     check.batches = 31;
     check.findings = {fault, fault, fault};
-    FindingsDialog findings(check, now, context.wording);
+    FindingsDialog findings(check, now, door.wording());
     show(findings, QStringLiteral("findings"), seen);
     store::Salvaged done;
     done.entries = 1247;
     done.fromCopy = 12;
     done.missing = {{44, 44, "event", "3c1b7c61-61a8-47ed-8d5c-5d5f0f5d8a4e"}, {120, 133, {}, {}}};
     done.faults = {fault};
-    SalvageDialog salvage(done, kPlace + "/home-salvaged.ullage", now, context.wording);
+    SalvageDialog salvage(done, kPlace + "/home-salvaged.ullage", now, door.wording());
     show(salvage, QStringLiteral("salvage"), seen);
     AboutDialog about;
     show(about, QStringLiteral("about"), seen);
@@ -261,11 +259,11 @@ void seeQuestions(const SeenScreen& seen)
 
 void seeDialogs(Session& session, Preferences& preferences, const SeenScreen& seen)
 {
-    const DialogContext context{session, preferences, preferences.wording()};
-    seeDeeds(context, seen);
-    seeFilms(context, seen);
-    seeEditors(context, seen);
-    seeBookDialogs(context, seen);
+    SessionDoor door(session, preferences);
+    seeDeeds(door, seen);
+    seeFilms(door, seen);
+    seeEditors(door, seen);
+    seeBookDialogs(door, seen);
     seeQuestions(seen);
 }
 

@@ -21,7 +21,7 @@ using ledger::EndCause;
 
 /// The page on a desk's book, shown.
 struct StatisticsOn {
-    explicit StatisticsOn(Desk& desk) : page(desk.session())
+    explicit StatisticsOn(Desk& desk) : page(desk.door())
     {
         page.setWording(desk.preferences().wording());
         page.resize(1100, 760);

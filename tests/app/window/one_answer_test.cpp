@@ -60,7 +60,7 @@ protected:
     {
         for (const Bottle& bottle : desk.session().bottles())
             desk.preferences().setBaseTimes(bottle.batch.solution->id, kPairs, parts);
-        SessionDoor door(desk.session(), desk.preferences());
+        Door& door = desk.door();
         BenchMemory memory(desk.preferences().settings());
         Silence sounds;
         ledger::RunState state;
@@ -180,7 +180,7 @@ private:
     {
         for (const Bottle& bottle : desk.session().bottles())
             desk.preferences().setBaseTimes(bottle.batch.solution->id, kPairs, parts);
-        RunDialog dialog(contextOf(desk), nullptr);
+        RunDialog dialog(desk.door(), nullptr);
         dialog.show();
         app::spin(dialog, "Number of films", films);
         type(dialog, "Thermometer", QString::number(temperature));

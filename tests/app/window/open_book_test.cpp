@@ -245,7 +245,7 @@ TEST(OpenBook, movedAwayTakesNothingAndKeepsWhatWasTyped)
     const PromptsInForce force(asked);
     Window at(desk);
     auto* dialog =
-        new BottleDialog(HappeningKind::DrawOff, contextOf(desk), bottleOf(desk, id), &at.window);
+        new BottleDialog(HappeningKind::DrawOff, desk.door(), bottleOf(desk, id), &at.window);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
     type(*dialog, "Volume taken out", "100");

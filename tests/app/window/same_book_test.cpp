@@ -77,7 +77,7 @@ struct Told {
 
 void logInDialog(Told& told)
 {
-    RunDialog dialog(contextOf(told.desk), nullptr);
+    RunDialog dialog(told.desk.door(), nullptr);
     dialog.show();
     dialog.findChild<FilmsEdit*>()->setFilms(kFilms);
     type(dialog, "Developer: volume used", "600");
@@ -95,7 +95,7 @@ void logInDialog(Told& told)
 
 void runOnTheBench(Told& told)
 {
-    SessionDoor door(told.desk.session(), told.desk.preferences());
+    Door& door = told.desk.door();
     door.setBaseTimes("starter-mq-borax", {{chemistry::Celsius(20), chemistry::Seconds(60)}});
     BenchMemory memory(told.desk.preferences().settings());
     memory.remember(ledger::Tank{"Tank", chemistry::Millilitres(600), {}});
@@ -137,7 +137,7 @@ void runOnTheBench(Told& told)
 // no way round. So the losses are left out of this comparison.
 void addForgotten(Told& told)
 {
-    ForgottenDialog dialog(contextOf(told.desk), told.dev);
+    ForgottenDialog dialog(told.desk.door(), told.dev);
     dialog.show();
     dialog.setKind(ForgottenDialog::Kind::Film);
     dialog.findChild<FilmsEdit*>()->setFilms(kFilms);
