@@ -27,6 +27,9 @@ set(below_dialogs words session widgets charts)
 foreach(page IN LISTS pages)
     set(below_${page} words session widgets charts dialogs)
 endforeach()
+# Pages and dialogs ask the open book through app/session/door.h alone.
+set(behindTheDoor "^app/session/(session|session_door|preferences)\\.h$")
+set(beforeTheDoor dialogs ${pages})
 set(below_window words session widgets charts dialogs ${pages})
 set(below_cli words)
 
@@ -58,6 +61,8 @@ foreach(room IN LISTS rooms)
                     if(NOT DEFINED below_${within})
                         set(fault TRUE) # a room without a place in the order
                     elseif(NOT used STREQUAL within AND NOT used IN_LIST below_${within})
+                        set(fault TRUE)
+                    elseif(within IN_LIST beforeTheDoor AND header MATCHES "${behindTheDoor}")
                         set(fault TRUE)
                     endif()
                 endif()

@@ -1,0 +1,2 @@
+// Not compiled: the include check must notice this line.
+#include "app/session/session.h"
