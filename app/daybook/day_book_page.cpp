@@ -13,7 +13,6 @@
 #include "app/words/error_words.h"
 #include "app/words/moment_text.h"
 
-#include <QEvent>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QListView>
@@ -40,8 +39,7 @@ DayBookPage::DayBookPage(Door& door, QWidget* statistics, QWidget* parent)
 {
     build();
     connectAll();
-    setWording(m_wording);
-    retranslate();
+    wordAnew();
     if (m_door.isOpen())
         bookOpened();
 }
@@ -147,6 +145,7 @@ void DayBookPage::connectAll()
     connect(m_detail, &DayDetail::filmRequested, this, &DayBookPage::filmRequested);
     connect(m_detail, &DayDetail::shelfRequested, this, &DayBookPage::shelfRequested);
     connect(m_detail, &DayDetail::filmsRequested, this, &DayBookPage::filmsRequested);
+    connect(&m_door, &Door::wordingChanged, this, &DayBookPage::wordAnew);
     connect(&m_door, &Door::opened, this, &DayBookPage::bookOpened);
     connect(&m_door, &Door::closing, this, &DayBookPage::bookClosing);
     connect(&m_door, &Door::changed, this, &DayBookPage::refresh);
@@ -222,19 +221,6 @@ void DayBookPage::showBottle(const QString& id, const QString& name)
     m_list->setFocus();
 }
 
-void DayBookPage::setWording(const Wording& wording)
-{
-    m_wording = wording;
-    m_filter->setLocale(wording.locale);
-    m_model->setWords(
-        [this](const store::DayEntry& entry) {
-            return dayLine(entry, *m_door.formulary(), m_wording);
-        },
-        wording.locale);
-    if (m_door.isOpen())
-        showChosen();
-}
-
 void DayBookPage::fail(const QString& title, const Error& error)
 {
     prompts().fail(this, title, errorSentence(error, m_wording));
@@ -246,15 +232,15 @@ void DayBookPage::failUnlessStopped(const QString& title, const Error& error)
         fail(title, error);
 }
 
-void DayBookPage::changeEvent(QEvent* event)
+void DayBookPage::wordAnew()
 {
-    if (event->type() == QEvent::LanguageChange)
-        retranslate();
-    QWidget::changeEvent(event);
-}
-
-void DayBookPage::retranslate()
-{
+    m_wording = m_door.wording();
+    m_filter->setLocale(m_wording.locale);
+    m_model->setWords(
+        [this](const store::DayEntry& entry) {
+            return dayLine(entry, *m_door.formulary(), m_wording);
+        },
+        m_wording.locale);
     m_export->setText(tr("E&xport…"));
     m_print->setText(tr("&Print…"));
     m_add->setText(tr("&Add an entry…"));

@@ -40,7 +40,6 @@ public:
     DayBookPage(Door& door, QWidget* statistics, QWidget* parent = nullptr);
     ~DayBookPage() override;
 
-    void setWording(const Wording& wording);
     /// Statistics, or the entries again.
     void showStatistics(bool on);
     /// Shows what happened to one bottle: the filter is set to it, the rest of it stays.
@@ -79,14 +78,13 @@ signals:
     void printReady(int lines);
 
 protected:
-    void changeEvent(QEvent* event) override;
     void hideEvent(QHideEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
 private:
     void build();
     void connectAll();
-    void retranslate();
+    void wordAnew();
     void bookOpened();
     void bookClosing();
     void refresh();

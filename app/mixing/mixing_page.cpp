@@ -53,16 +53,15 @@ std::function<chemistry::Instant()> counting(const Door& door, ledger::SteadyClo
 
 } // namespace
 
-MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, const Wording& wording,
-                       QWidget* parent)
+MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     : QWidget(parent), m_door(&door), m_counting(counting(door, std::move(steady))),
-      m_wording(wording), m_header(new PageHeader({}, this)), m_list(new MixingStepList(this)),
-      m_stack(new QStackedWidget(this)), m_choice(new ChoiceStep(wording)),
-      m_water(new WaterStep(m_counting, wording)), m_dissolve(new DissolveStep(m_counting)),
-      m_plain(m_header->addButton({})), m_steps(new Card({}, this)),
-      m_cautions(new QScrollArea(this)), m_becomesCard(new Card({}, this)),
-      m_done(new CoolStep(m_counting, wording, this)), m_problem(wrapped(this)),
-      m_back(new QPushButton(this)), m_next(new QPushButton(this)),
+      m_wording(door.wording()), m_header(new PageHeader({}, this)),
+      m_list(new MixingStepList(this)), m_stack(new QStackedWidget(this)),
+      m_choice(new ChoiceStep(m_wording)), m_water(new WaterStep(m_counting, m_wording)),
+      m_dissolve(new DissolveStep(m_counting)), m_plain(m_header->addButton({})),
+      m_steps(new Card({}, this)), m_cautions(new QScrollArea(this)),
+      m_becomesCard(new Card({}, this)), m_done(new CoolStep(m_counting, m_wording, this)),
+      m_problem(wrapped(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
       m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
       m_becomesName(new PlainLabel(this)), m_becomesWhat(wrapped(this)),
       m_becomes(new FactorRows(this))
@@ -126,17 +125,18 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, const Wording& wo
     });
     connect(m_back, &QPushButton::clicked, this, &MixingPage::back);
     connect(m_next, &QPushButton::clicked, this, &MixingPage::next);
+    connect(&door, &Door::wordingChanged, this, &MixingPage::wordAnew);
     retranslate();
 }
 
-void MixingPage::setWording(const Wording& wording)
+void MixingPage::wordAnew()
 {
-    m_wording = wording;
-    m_choice->setWording(wording);
-    m_water->setWording(wording);
+    m_wording = m_door->wording();
+    m_choice->setWording(m_wording);
+    m_water->setWording(m_wording);
     m_dissolve->retranslate();
-    m_done->setWording(wording);
-    m_air->setWording(wording);
+    m_done->setWording(m_wording);
+    m_air->setWording(m_wording);
     retranslate();
 }
 

@@ -43,11 +43,9 @@ public:
 
     /// What the guide's own clocks count by: goes on in sleep and never jumps, whatever the
     /// machine's clock is set to; the door's if `steady` is empty. The door must outlive the page.
-    MixingPage(Door& door, ledger::SteadyClock steady, const Wording& wording,
-               QWidget* parent = nullptr);
+    /// Where language or units change, the mixing under way goes on where it is.
+    MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent = nullptr);
 
-    /// The language or the units changed; the mixing under way goes on where it is.
-    void setWording(const Wording& wording);
     /// Begins at the first step; arguments as of ChoiceStep::setFormulary(). Fields keep what was
     /// typed before, so there is a page for each mixing.
     void begin(const formulary::Formulary& formulary,
@@ -86,6 +84,7 @@ private:
     QWidget* makeWords(QLabel*& heading, QLabel*& words);
     QWidget* makeClose();
     void goTo(Step step);
+    void wordAnew();
     void retranslate();
     void showState();
     void fillWords();

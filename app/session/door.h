@@ -129,8 +129,12 @@ public:
     virtual void setLastFigure(const QString& name, double value) = 0;
 
 signals:
-    /// Bottles, units or locale are others than before.
+    /// Bottles are others than before.
     void changed();
+    /// Language, locale or units are others than before, and what translates is in place: whoever
+    /// asked for wording() words itself anew. What has no door has its words from Qt's own event of
+    /// a change of language.
+    void wordingChanged();
     /// Another book is open.
     void opened();
     /// The book is let go: whoever reads the file by another way must let go of it too.

@@ -12,7 +12,6 @@
 #include "core/store/statistics_reader.h"
 
 #include <QComboBox>
-#include <QEvent>
 #include <QGridLayout>
 #include <QProgressBar>
 #include <QScrollArea>
@@ -88,13 +87,14 @@ StatisticsPage::StatisticsPage(Door& door, QWidget* parent)
     m_stack->addWidget(m_empty);
     connect(m_span, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
     m_ask->hide(); // until there is something to ask about
+    connect(&m_door, &Door::wordingChanged, this, &StatisticsPage::wordAnew);
     connect(&m_door, &Door::opened, this, &StatisticsPage::bookOpened);
     connect(&m_door, &Door::closing, this, &StatisticsPage::bookClosing);
     connect(&m_door, &Door::changed, this, [this] {
         if (!m_failed)
             refresh();
     });
-    retranslate();
+    wordAnew();
     if (m_door.isOpen())
         bookOpened();
 }
@@ -129,12 +129,6 @@ StatisticsPage::Bars StatisticsPage::addBars()
     bars.card->body()->addWidget(bars.none);
     bars.card->body()->addStretch(1);
     return bars;
-}
-
-void StatisticsPage::setWording(const Wording& wording)
-{
-    m_wording = wording;
-    showAll();
 }
 
 void StatisticsPage::setSpan(Span span) { m_span->setCurrentIndex(static_cast<int>(span)); }
@@ -307,15 +301,9 @@ void StatisticsPage::showAll()
              tr("Not known: no bottle that ended in this period came from a packet with a price."));
 }
 
-void StatisticsPage::changeEvent(QEvent* event)
+void StatisticsPage::wordAnew()
 {
-    if (event->type() == QEvent::LanguageChange)
-        retranslate();
-    QWidget::changeEvent(event);
-}
-
-void StatisticsPage::retranslate()
-{
+    m_wording = m_door.wording();
     const QStringList spans{tr("Last 12 months"), tr("This year"), tr("Last year"), tr("All time")};
     for (int i = 0; i < spans.size(); ++i)
         m_span->setItemText(i, spans[i]);

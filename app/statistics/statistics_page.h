@@ -44,7 +44,6 @@ public:
     ~StatisticsPage() override;
 
     /// The language or the units changed; nothing is reckoned anew.
-    void setWording(const Wording& wording);
     /// Reckons anew if the book has grown or the period is another, and if the page is to be seen;
     /// else when it is. A reckoning of another period that is under way gives up; what was shown
     /// stays until the new one is there. Nothing while no book is open.
@@ -62,7 +61,6 @@ signals:
     void failed(const ullage::Error& error);
 
 protected:
-    void changeEvent(QEvent* event) override;
     void hideEvent(QHideEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
@@ -88,7 +86,7 @@ private:
     /// The reckoning of that number is over; false if it is not the one waited for.
     bool ended(int generation);
     void showAll();
-    void retranslate();
+    void wordAnew();
     [[nodiscard]] ledger::Period period() const;
 
     Door& m_door;

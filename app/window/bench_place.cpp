@@ -13,12 +13,14 @@ BenchPlace::BenchPlace(const WindowParts& parts, ledger::SteadyClock steady, QOb
 {
     make();
     connect(&m_parts.session, &Session::opened, this, &BenchPlace::bookOpened);
+    connect(&m_parts.door, &Door::wordingChanged, this, &BenchPlace::wordAnew);
 }
 
 BenchPlace::~BenchPlace() { delete m_page; }
 
 void BenchPlace::make()
 {
+    m_language = m_parts.preferences.language();
     m_page = new BenchPage(m_parts.door, m_memory, m_sounds,
                            {m_steady, [&session = m_parts.session] { return session.now(); }});
     m_parts.window.setPage(Page::Bench, m_page, [this] { return m_page->firstForKeys(); });
@@ -42,11 +44,12 @@ void BenchPlace::plan(const QString& batch)
     m_parts.window.showPage(Page::Bench);
 }
 
-void BenchPlace::setWording() { emit m_parts.door.changed(); }
-
-void BenchPlace::remake()
+// Another language is worded by another page; other units by the same one.
+void BenchPlace::wordAnew()
 {
     emit m_parts.door.changed();
+    if (m_language == m_parts.preferences.language())
+        return;
     // A run in hand goes through its file, as after a crash.
     const bool running = m_page->run() != nullptr;
     const bool dark = Theme::instance().isDarkRoom();

@@ -25,11 +25,6 @@ public:
 
     /// Shows the Bench with a run planned through this bottle.
     void plan(const QString& batch);
-    /// The units changed.
-    void setWording();
-    /// The language changed: the page words itself when it is made, so it is made anew. A run in
-    /// hand goes on at the same second.
-    void remake();
 
 signals:
     /// Of two fixing baths the first is to make room.
@@ -37,12 +32,14 @@ signals:
 
 private:
     void make();
+    void wordAnew();
     void bookOpened();
 
     WindowParts m_parts;
     ledger::SteadyClock m_steady;
     BenchMemory m_memory;
     AlertSounds m_sounds;
+    QString m_language;         ///< that the page was made in: it words itself then
     QPointer<BenchPage> m_page; ///< the window's, but it goes before what it stands on
 };
 

@@ -43,6 +43,11 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
         m_parts.window.setBook(m_parts.session.bookName());
         m_parts.window.setBookOpen(true);
     };
+    const Door* door = &m_parts.door;
+    connect(door, &Door::wordingChanged, m_standing, &BookStanding::show);
+    connect(door, &Door::wordingChanged, m_copies, &BookCopies::showStanding);
+    connect(door, &Door::wordingChanged, m_deeds, &BottleDeeds::showUndo);
+    connect(door, &Door::wordingChanged, m_shelf, &ShelfFeed::refresh);
     // After all parts: pages that come into sight read at once.
     connect(&session, &Session::opened, this, named);
     connect(&session, &Session::closing, this, [this] {
@@ -180,29 +185,14 @@ void Controller::setUnits(const Units& units)
 {
     m_parts.preferences.setUnits(units);
     m_parts.window.setUnits(units);
-    m_bench->setWording();
-    m_formulary->setWording();
-    wordAnew();
+    emit m_parts.door.wordingChanged();
 }
 
-// Pages that word themselves when they are made are made again; the others are told.
 void Controller::setLanguage(const QString& code)
 {
     m_parts.preferences.setLanguage(code);
     emit languageChosen(code);
-    m_bench->remake();
-    m_formulary->remake();
-    m_standing->show();
-    m_copies->showStanding();
-    m_deeds->showUndo();
-    wordAnew();
-}
-
-void Controller::wordAnew()
-{
-    m_dayBook->setWording();
-    m_mixing->setWording();
-    m_shelf->refresh();
+    emit m_parts.door.wordingChanged();
 }
 
 } // namespace ullage::app

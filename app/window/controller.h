@@ -54,7 +54,6 @@ private:
     void showLogged(const QString& batch);
     void setUnits(const Units& units);
     void setLanguage(const QString& code);
-    void wordAnew();
 
     WindowParts m_parts;
     BookFiles* m_files;

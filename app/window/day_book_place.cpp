@@ -20,13 +20,6 @@ DayBookPlace::DayBookPlace(const WindowParts& parts, QObject* parent)
     connect(m_page, &DayBookPage::filmRequested, this, &DayBookPlace::filmRequested);
     connect(m_page, &DayBookPage::filmsRequested, this, &DayBookPlace::filmsRequested);
     connect(m_page, &DayBookPage::shelfRequested, this, &DayBookPlace::shelfRequested);
-    setWording();
-}
-
-void DayBookPlace::setWording()
-{
-    m_page->setWording(m_parts.wording());
-    m_statistics->setWording(m_parts.wording());
 }
 
 void DayBookPlace::showBottle(const QString& id, const QString& name)

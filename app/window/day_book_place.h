@@ -19,8 +19,6 @@ class DayBookPlace : public QObject
 public:
     explicit DayBookPlace(const WindowParts& parts, QObject* parent = nullptr);
 
-    /// The language or the units changed.
-    void setWording();
     /// Shows the page, and in it what happened to one bottle.
     void showBottle(const QString& id, const QString& name);
     void showStatistics();

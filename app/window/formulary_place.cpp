@@ -12,7 +12,8 @@ FormularyPlace::FormularyPlace(const WindowParts& parts, QObject* parent)
     : QObject(parent), m_parts(parts)
 {
     make();
-    connect(&m_parts.session, &Session::opened, this, &FormularyPlace::setWording);
+    connect(&m_parts.session, &Session::opened, this, &FormularyPlace::refreshAll);
+    connect(&m_parts.door, &Door::wordingChanged, this, &FormularyPlace::wordAnew);
     connect(&m_parts.session, &Session::changed, this, &FormularyPlace::refresh);
 }
 
@@ -21,7 +22,8 @@ void FormularyPlace::make()
     m_page = new FormularyPage(m_parts.door);
     m_page->installEventFilter(this);
     m_parts.window.setPage(Page::Formulary, m_page);
-    setWording();
+    m_language = m_parts.preferences.language();
+    refreshAll();
 }
 
 bool FormularyPlace::eventFilter(QObject* watched, QEvent* event)
@@ -31,7 +33,7 @@ bool FormularyPlace::eventFilter(QObject* watched, QEvent* event)
     return QObject::eventFilter(watched, event);
 }
 
-void FormularyPlace::setWording()
+void FormularyPlace::refreshAll()
 {
     m_entries = -1;
     refresh();
@@ -49,8 +51,11 @@ void FormularyPlace::refresh()
     m_page->setFormulary(session.formulary(), m_parts.wording());
 }
 
-void FormularyPlace::remake()
+// Another language is worded by another page; other units by the same one.
+void FormularyPlace::wordAnew()
 {
+    if (m_language == m_parts.preferences.language())
+        return refreshAll();
     const auto tab = m_page->tab();
     const QString solution = m_page->chosenSolution();
     make();

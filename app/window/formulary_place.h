@@ -21,19 +21,17 @@ class FormularyPlace : public QObject
 public:
     explicit FormularyPlace(const WindowParts& parts, QObject* parent = nullptr);
 
-    /// The units changed.
-    void setWording();
-    /// The language changed: the page words itself when it is made, so it is made anew.
-    void remake();
-
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void make();
+    void wordAnew();
     void refresh();
+    void refreshAll();
 
     WindowParts m_parts;
     FormularyPage* m_page = nullptr; ///< the window's
+    QString m_language;              ///< that it was made in: it words itself then
     std::int64_t m_entries = -1;     ///< in the book when the page was told; -1 for to be told
 };
 

@@ -13,6 +13,7 @@ MixingPlace::MixingPlace(const WindowParts& parts, ledger::SteadyClock steady, Q
     constexpr int kLookMs = 500;
     m_timer.setInterval(kLookMs);
     connect(&m_timer, &QTimer::timeout, this, &MixingPlace::showLine);
+    connect(&m_parts.door, &Door::wordingChanged, this, &MixingPlace::showLine);
 }
 
 void MixingPlace::open()
@@ -25,7 +26,7 @@ void MixingPlace::open()
         m_parts.window.showGuide(m_guide);
         return;
     }
-    m_guide = new MixingPage(m_parts.door, m_steady, m_parts.wording());
+    m_guide = new MixingPage(m_parts.door, m_steady);
     connect(m_guide, &MixingPage::plainLogWanted, this, &MixingPlace::plainLogWanted);
     connect(m_guide, &MixingPage::batchLogged, this, &MixingPlace::batchLogged);
     connect(m_guide, &MixingPage::finished, this, [this](const QString& batch) {
@@ -56,13 +57,6 @@ void MixingPlace::showLine()
     if (!m_guide)
         m_timer.stop();
     m_parts.window.setGuideLine(m_guide ? m_guide->inHand() : QString());
-}
-
-void MixingPlace::setWording()
-{
-    if (m_guide)
-        m_guide->setWording(m_parts.wording());
-    showLine();
 }
 
 } // namespace ullage::app

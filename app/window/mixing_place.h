@@ -26,8 +26,6 @@ public:
     /// A batch was logged in the plain dialog: a guide that has only begun to ask is taken away,
     /// and so is one `inItsPlace`, that led to the dialog.
     void loggedPlainly(bool inItsPlace);
-    /// The language or the units changed.
-    void setWording();
 
 signals:
     /// The plain dialog is wanted instead.

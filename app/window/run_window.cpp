@@ -95,15 +95,17 @@ void installLanguage(const QString& code)
     installed = translator;
     QCoreApplication::installTranslator(translator);
 
-    // Qt's own words, on the buttons of its dialogs; without its package they stay English.
+    // Qt's own words, on the buttons of its dialogs; without its package they stay English, and
+    // where it has none for this language they are English again.
     static QTranslator* qtInstalled = nullptr;
+    if (qtInstalled) {
+        QCoreApplication::removeTranslator(qtInstalled);
+        qtInstalled->deleteLater();
+        qtInstalled = nullptr;
+    }
     auto* qtWords = new QTranslator(QCoreApplication::instance());
     if (qtWords->load(locale, QStringLiteral("qtbase"), QStringLiteral("_"),
                       QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
-        if (qtInstalled) {
-            QCoreApplication::removeTranslator(qtInstalled);
-            qtInstalled->deleteLater();
-        }
         qtInstalled = qtWords;
         QCoreApplication::installTranslator(qtWords);
     } else {

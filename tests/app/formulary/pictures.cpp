@@ -82,7 +82,7 @@ int main(int argc, char** argv)
             shoot(QStringLiteral("times"));
         }
         for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
-            MixingPage mixing(door, {}, wording);
+            MixingPage mixing(door, {});
             mixing.begin(formulary, formulary.vessels(), {QStringLiteral("Dev 14")});
             mixing.choice()->powder()->setValue(111);
             mixing.resize(size.width() - Space::kRail, size.height());

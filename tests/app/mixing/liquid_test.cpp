@@ -81,7 +81,7 @@ TEST(Liquid, anAcidIsDilutedByItsStrength)
 TEST(Liquid, hasNothingToShakeAndNothingToWaitFor)
 {
     KeepingDoor door;
-    MixingPage page(door, {}, english());
+    MixingPage page(door, {});
     const auto formulary = sample::starterFormulary();
     page.begin(formulary, formulary.vessels(), {});
     page.resize(1100, 760);
@@ -116,7 +116,7 @@ TEST(Liquid, hasNothingToShakeAndNothingToWaitFor)
 TEST(Liquid, aPowderStaysAsItWas)
 {
     KeepingDoor door;
-    MixingPage page(door, {}, english());
+    MixingPage page(door, {});
     const auto formulary = sample::starterFormulary();
     page.begin(formulary, formulary.vessels(), {});
     page.show();

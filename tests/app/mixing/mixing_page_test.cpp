@@ -57,7 +57,7 @@ struct Bench {
         }
     };
     KeepingDoor door{*this};
-    MixingPage page{door, {}, english()};
+    MixingPage page{door, {}};
 
     explicit Bench(std::vector<ledger::Packet> inCupboard = {}) : packets(std::move(inCupboard))
     {
@@ -229,8 +229,7 @@ TEST(MixingPage, theShakesAreCountedByAClockThatNeverJumps)
 {
     Bench bench;
     auto steady = std::chrono::milliseconds(5000);
-    MixingPage page(
-        bench.door, [&] { return steady; }, english());
+    MixingPage page(bench.door, [&] { return steady; });
     page.dissolve()->pour();
     const QString begin = page.dissolve()->clockText();
     bench.clock -= std::chrono::hours(24 * 365);

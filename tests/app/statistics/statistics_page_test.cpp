@@ -23,7 +23,6 @@ using ledger::EndCause;
 struct StatisticsOn {
     explicit StatisticsOn(Desk& desk) : page(desk.door())
     {
-        page.setWording(desk.preferences().wording());
         page.resize(1100, 760);
         page.show();
     }

@@ -244,6 +244,28 @@ TEST(Language, aSwitchAndBackLeaveNoWordBehind)
     expectSame(switched, fresh.pages(), "switched");
 }
 
+TEST(Language, otherUnitsAndTheFirstAgainLeaveNoFigureBehind)
+{
+    const Units american{VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit};
+    Desk desk;
+    fill(desk);
+    Languages languages;
+    std::vector<std::pair<std::string, QStringList>> switched;
+    {
+        Shown shown(desk, languages);
+        shown.pages(); // what is read when a page is first seen is there from then on
+        const auto metric = shown.pages();
+        emit shown.window.unitsChosen(american);
+        switched = shown.pages();
+        emit shown.window.unitsChosen({});
+        expectSame(shown.pages(), metric, "metric again");
+    }
+    desk.preferences().setUnits(american);
+    Shown fresh(desk, languages);
+    fresh.pages();
+    expectSame(switched, fresh.pages(), "in ounces");
+}
+
 TEST(Language, aMixingUnderWayGoesOnInTheOtherLanguage)
 {
     Desk desk;
