@@ -2,6 +2,7 @@
 
 #include "app/widgets/figures.h"
 #include "app/widgets/theme.h"
+#include "core/chemistry/time_units.h"
 
 #include <QPainter>
 #include <QPainterPath>
@@ -54,7 +55,7 @@ void AgitationStrip::paintScale(QPainter& painter, const QRectF& strip) const
         const double x =
             std::min(strip.left() + strip.width() * at / length, width() - kHalfFigure);
         drawFigures(painter, QRectF(x - 30, strip.bottom() + 6, 60, 20), Qt::AlignCenter,
-                    QString::number(minutes ? at / 60 : at));
+                    QString::number(minutes ? chemistry::inMinutes(chemistry::Seconds(at)) : at));
     }
     painter.drawText(QRectF(strip.left(), 0, strip.width(), 20), Qt::AlignLeft | Qt::AlignVCenter,
                      m_blocks.empty() ? tr("no agitation") : tr("each block: agitate"));

@@ -2,6 +2,7 @@
 
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
+#include "core/chemistry/time_units.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"
 
@@ -56,7 +57,8 @@ ClearingBox::ClearingBox(const QString& bottle, ledger::SteadyClock steady, cons
     connect(m_timer, &QTimer::timeout, this, [this] {
         if (m_started)
             m_watch->setText(
-                tr("It is clear (%1 s)").arg((m_steady() - *m_started).count() / 1000));
+                tr("It is clear (%1 s)")
+                    .arg(static_cast<int>(chemistry::inSeconds(m_steady() - *m_started).value())));
     });
     connect(m_watch, &QPushButton::clicked, this, &ClearingBox::startOrStop);
     connect(m_time, &QuantityEdit::valueChanged, this, &ClearingBox::check);
@@ -86,7 +88,7 @@ void ClearingBox::startOrStop()
     m_started.reset();
     m_timer->stop();
     m_watch->setText(tr("Start timing"));
-    m_time->setQuantity(Seconds(std::round(double(took.count()) / 1000)));
+    m_time->setQuantity(Seconds(std::round(chemistry::inSeconds(took).value())));
     check();
 }
 

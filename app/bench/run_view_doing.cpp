@@ -11,6 +11,7 @@
 #include "app/bench/tank_side.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
+#include "core/chemistry/time_units.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -240,8 +241,7 @@ void RunView::showClock()
     m_cue->show(cue.now, cue.more, cue.mood, m_cues.visual);
 
     const Seconds rest = m_run->leftOfRun();
-    const auto ends =
-        chemistry::addDays(m_run->state().savedAt, chemistry::Days(rest.value() / 86'400));
+    const auto ends = chemistry::addDays(m_run->state().savedAt, chemistry::inDays(rest));
     QStringList footer{
         tr("Whole run %1 · ends about %2")
             .arg(timeText(m_run->state().sheet.whole()),

@@ -1,6 +1,7 @@
 #include "app/charts/chart_figures.h"
 
 #include "app/words/number_text.h"
+#include "core/chemistry/time_units.h"
 
 #include <QCoreApplication>
 
@@ -210,7 +211,7 @@ QString valueText(const ChartSpec& spec, double value, const QLocale& locale)
     case ChartY::Percent:
         return percentText(value, locale);
     case ChartY::Minutes:
-        return timeText(chemistry::Seconds(value * 60), TimeStep::FiveSeconds);
+        return timeText(chemistry::fromMinutes(value), TimeStep::FiveSeconds);
     case ChartY::Number:
         break;
     }

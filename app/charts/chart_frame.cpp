@@ -17,6 +17,7 @@ namespace
 constexpr double kAxisRoom = 24;  // below the plot
 constexpr double kTitleRoom = 18; // more, for words under the axis
 constexpr double kTop = 12;
+constexpr double kTickWidth = 60; // of a figure under the axis, and the space beside it
 
 } // namespace
 
@@ -117,7 +118,8 @@ std::vector<ChartTick> ChartFrame::xTicks() const
         return ticks;
     }
     if (!categories())
-        return numberTicks(xMin(), xMax(), std::max(2, static_cast<int>(width / 60)), QLocale());
+        return numberTicks(xMin(), xMax(), std::max(2, static_cast<int>(width / kTickWidth)),
+                           QLocale());
     double widest = 0;
     for (const QString& text : m_spec.categories)
         widest = std::max(widest, metrics.horizontalAdvance(text));

@@ -264,7 +264,8 @@ void PlotView::keyPressEvent(QKeyEvent* event)
 {
     const double first = m_frame.xMin();
     const double last = m_frame.xMax();
-    const double step = m_frame.categories() ? 1 : (last - first) / 60;
+    constexpr int kKeySteps = 60; // from one end to the other
+    const double step = m_frame.categories() ? 1 : (last - first) / kKeySteps;
     const auto& now = m_frame.readingAt();
     const double from = now.value_or(m_frame.spec().marker.value_or(first));
     switch (event->key()) {

@@ -1,6 +1,7 @@
 #include "app/formulary/days_edit.h"
 
 #include "core/chemistry/keeping.h"
+#include "core/chemistry/time_units.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -19,7 +20,7 @@ DaysEdit::DaysEdit(const QString& name, const Wording& wording, QWidget* parent)
     row->addWidget(m_unit);
     m_unit->addItem(tr("months"), chemistry::kMonth.value);
     m_unit->addItem(tr("days"), 1.0);
-    m_unit->addItem(tr("hours"), 1.0 / 24);
+    m_unit->addItem(tr("hours"), chemistry::inDays(chemistry::Hours(1)).value());
     m_unit->setAccessibleName(tr("Unit of %1").arg(name));
     setFocusProxy(m_edit);
     connect(m_edit, &QuantityEdit::valueChanged, this, [this] {

@@ -4,6 +4,7 @@
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/constants.h"
+#include "core/chemistry/time_units.h"
 #include "core/formulary/implied.h"
 #include "core/formulary/time_curve.h"
 
@@ -38,7 +39,12 @@ TimeUnit unitFor(Days longest)
         return {chemistry::kMonth.value, Words::tr("mo", "months, short")};
     if (longest.value() > 3)
         return {1, Words::tr("d", "days, short")};
-    return {1.0 / 24, Words::tr("h", "hours, short")};
+    return {chemistry::inDays(chemistry::Hours(1)).value(), Words::tr("h", "hours, short")};
+}
+
+Days toTheHour(Days time)
+{
+    return chemistry::inDays(chemistry::Hours(std::round(chemistry::inHours(time).value())));
 }
 
 double emptyShare(Millilitres volume) { return 1 - volume / formulary::kReferenceCapacity; }
@@ -61,7 +67,7 @@ ChartSpec keepingChart(const formulary::Solution& solution, const Wording& wordi
     constexpr double kHeadroom = 1.04; // so that the topmost point is drawn whole
     spec.yMax = *solution.keeping.full / Days(unit.days) * kHeadroom;
     spec.yText = [locale = wording.locale, unit](double time) {
-        return keepingText(Days(std::round(time * unit.days * 24) / 24), locale);
+        return keepingText(toTheHour(Days(time * unit.days)), locale);
     };
     spec.xText = [locale = wording.locale](double empty) {
         return Words::tr("%1 full").arg(percentText(1 - empty, locale));
@@ -93,9 +99,7 @@ ChartSpec keepingChart(const formulary::Solution& solution, const Wording& wordi
     const auto halfGlass = *formulary::keepsFor(solution, bottle, formulary::kHalfFilling);
     bottle.material = formulary::Material::Hdpe;
     const auto fullPlastic = *formulary::keepsFor(solution, bottle, formulary::kFullFilling);
-    const auto text = [&](Days time) {
-        return keepingText(Days(std::round(time.value() * 24) / 24), wording.locale);
-    };
+    const auto text = [&](Days time) { return keepingText(toTheHour(time), wording.locale); };
     spec.summary = Words::tr("In glass %1 full and %2 half full; in polyethylene %3 full.")
                        .arg(text(*solution.keeping.full), text(halfGlass), text(fullPlastic));
     return spec;
@@ -227,7 +231,7 @@ ChartSpec developmentChart(const std::vector<chemistry::TimeAtTemperature>& time
     const auto draw = [&](ChartSeries series,
                           const std::vector<chemistry::TimeAtTemperature>& points) {
         for (const auto& point : points)
-            series.points.emplace_back(shown(point.temperature), point.time.value() / 60);
+            series.points.emplace_back(shown(point.temperature), chemistry::inMinutes(point.time));
         if (!series.points.empty())
             spec.series.push_back(std::move(series));
     };
@@ -240,7 +244,7 @@ ChartSpec developmentChart(const std::vector<chemistry::TimeAtTemperature>& time
     draw(outside, curve->above);
     ChartSeries entered{.name = Words::tr("entered"), .kind = SeriesKind::Points};
     for (const auto& pair : times)
-        entered.points.emplace_back(shown(pair.temperature), pair.time.value() / 60);
+        entered.points.emplace_back(shown(pair.temperature), chemistry::inMinutes(pair.time));
     std::sort(entered.points.begin(), entered.points.end(),
               [](QPointF a, QPointF b) { return a.x() < b.x(); });
     double top = 0;

@@ -6,6 +6,7 @@
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
+#include "core/chemistry/time_units.h"
 
 #include <QGridLayout>
 #include <QPushButton>
@@ -128,7 +129,7 @@ Seconds BathClockBox::timeConstantNow() const
         return usual;
     const Reading& first = m_readings.front();
     const Reading& last = m_readings.back();
-    const Seconds between(static_cast<double>((last.at - first.at).count()) / 1000);
+    const Seconds between = chemistry::inSeconds(last.at - first.at);
     return chemistry::timeConstantFrom(first.temperature, last.temperature, *around, between)
         .value_or(usual);
 }
@@ -172,7 +173,7 @@ void BathClockBox::showClock()
     const Seconds constant = now->constant;
     m_chart->setChart(bathChart(*now, m_wording));
     const auto minutes = [&](Seconds time) {
-        return numberText(time.value() / 60, 1, m_wording.locale);
+        return numberText(chemistry::inMinutes(time), 1, m_wording.locale);
     };
     if (m_readings.empty())
         m_reading->setText(tr("Two readings of your own thermometer make this exact."));

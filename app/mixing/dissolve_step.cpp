@@ -6,6 +6,7 @@
 #include "app/words/number_text.h"
 #include "core/chemistry/mixing.h"
 #include "core/chemistry/process_constants.h"
+#include "core/chemistry/time_units.h"
 
 #include <QApplication>
 #include <QCheckBox>
@@ -155,7 +156,7 @@ QString DissolveStep::clockText() const { return m_clock->text(); }
 void DissolveStep::tick()
 {
     if (!m_poured) {
-        m_clock->setText(timeText(chemistry::Seconds(kEvery * 60)));
+        m_clock->setText(timeText(chemistry::fromMinutes(kEvery)));
         m_say->setText(tr("The clock starts when the powder is in."));
         return;
     }
@@ -173,8 +174,7 @@ void DissolveStep::tick()
         m_shakeNow = false;
     }
     m_say->setText(m_shakeNow ? tr("Shake or stir now, and look.") : tr("until the next shake"));
-    const double left = static_cast<double>((*m_nextCheck - now).count()) / 1000;
-    m_clock->setText(timeText(chemistry::Seconds(left)));
+    m_clock->setText(timeText(chemistry::inSeconds(*m_nextCheck - now)));
 }
 
 } // namespace ullage::app

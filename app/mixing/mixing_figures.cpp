@@ -3,6 +3,7 @@
 #include "app/words/explanations.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/process_constants.h"
+#include "core/chemistry/time_units.h"
 
 #include <QCoreApplication>
 
@@ -238,7 +239,7 @@ Explanation clockFigure(const BathClock& clock, chemistry::Millilitres volume, b
         {bath ? Words::tr("Bath") : Words::tr("Room air"), temperatureText(clock.bath, wording)},
         {Words::tr("Wanted"), temperatureText(clock.wanted, wording)},
         {Words::tr("Time constant"),
-         Words::tr("%1 min").arg(numberText(clock.constant.value() / 60, 1, locale))}};
+         Words::tr("%1 min").arg(numberText(chemistry::inMinutes(clock.constant), 1, locale))}};
     if (readings) {
         why.notes << Words::tr("The time constant is from two readings of your own thermometer.");
     } else {

@@ -4,6 +4,7 @@
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 #include "core/chemistry/process_constants.h"
+#include "core/chemistry/time_units.h"
 #include "core/ledger/load_times.h"
 #include "core/ledger/run_plan.h"
 #include "core/ledger/statistics.h"
@@ -29,7 +30,7 @@ struct Words {
 
 QString minutesText(Seconds time, const QLocale& locale)
 {
-    return Words::tr("%1 min").arg(numberText(std::ceil(time.value() / 60), 0, locale));
+    return Words::tr("%1 min").arg(numberText(std::ceil(chemistry::inMinutes(time)), 0, locale));
 }
 
 constexpr const char* kAnhydrous = "anhydrous";
@@ -250,7 +251,7 @@ ChartSpec bathChart(const BathClock& clock, const Wording& wording)
     spec.yUnit = fahrenheit ? QStringLiteral("°F") : QStringLiteral("°C");
     const auto ready = clock.ready();
     const double last = std::max(
-        10.0, std::ceil((ready ? ready->value() : 3 * clock.constant.value()) * 1.7 / 600) * 10);
+        10.0, std::ceil(chemistry::inMinutes(ready ? *ready : 3 * clock.constant) * 1.7 / 10) * 10);
     spec.xMax = last;
     for (int i = 0; i <= 3; ++i) {
         const double at = last * i / 3;
@@ -262,8 +263,8 @@ ChartSpec bathChart(const BathClock& clock, const Wording& wording)
     double high = low;
     for (int i = 0; i <= kSteps; ++i) {
         const double minutes = last * i / kSteps;
-        const double at = shown(chemistry::temperatureAfter(clock.bottle, clock.bath,
-                                                            Seconds(minutes * 60), clock.constant));
+        const double at = shown(chemistry::temperatureAfter(
+            clock.bottle, clock.bath, chemistry::fromMinutes(minutes), clock.constant));
         line.points.emplace_back(minutes, at);
         low = std::min(low, at);
         high = std::max(high, at);
@@ -277,7 +278,7 @@ ChartSpec bathChart(const BathClock& clock, const Wording& wording)
                     .points = {{0, shown(clock.wanted)}, {last, shown(clock.wanted)}},
                     .inLegend = false}};
     if (ready) {
-        spec.marker = ready->value() / 60;
+        spec.marker = chemistry::inMinutes(*ready);
         spec.markerText = spec.summary;
     }
     return spec;

@@ -13,7 +13,7 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kLookMs = 5 * 60'000;
+constexpr int kLookMs = 300'000; // five minutes
 constexpr int kClosingWaitsMs = 1000;
 constexpr int kSettledMs = 500;
 constexpr auto kDay = std::chrono::hours(24);

@@ -3,6 +3,7 @@
 
 #include "app/words/number_text.h"
 #include "core/chemistry/constants.h"
+#include "core/chemistry/time_units.h"
 #include "core/ledger/next_load.h"
 
 #include <QCoreApplication>
@@ -32,7 +33,7 @@ ChartSpec filmTimesChart(const ledger::Batch& batch, const ledger::Assessment& s
     if (solution.role != formulary::Role::Developer)
         return spec;
     const auto time = ledger::developingTime(batch, so, pairs, temperature);
-    const double scale = time ? time->base.time.value() / 60 : 1;
+    const double scale = time ? chemistry::inMinutes(time->base.time) : 1;
     spec.title =
         time ? Words::tr("Time for each film, %1").arg(shortTemperatureText(temperature, wording))
              : Words::tr("Time for each film, as a factor");

@@ -3,6 +3,7 @@
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "app/words/source_words.h"
+#include "core/chemistry/time_units.h"
 #include "core/formulary/implied.h"
 
 #include <QCoreApplication>
@@ -101,7 +102,7 @@ QString impliedText(ImpliedFigure figure, const formulary::Solution& solution,
                                    : Words::tr("air does not count");
     case ImpliedFigure::AgeAlone: {
         const double days = limits->age.value();
-        return days < 3 ? hours(days * 24, wording.locale)
+        return days < 3 ? hours(chemistry::inHours(limits->age).value(), wording.locale)
                         : Words::tr("%Ln day(s)", nullptr, static_cast<int>(std::lround(days)));
     }
     case ImpliedFigure::TrayByModel:

@@ -2,6 +2,7 @@
 
 #include "app/words/number_text.h"
 #include "core/chemistry/keeping.h"
+#include "core/chemistry/time_units.h"
 
 #include <QCoreApplication>
 
@@ -102,7 +103,7 @@ QString keepingText(chemistry::Days time, const QLocale& locale)
         return Words::tr("%Ln month(s)", nullptr, *months);
     if (time.value() >= 2 || std::abs(time.value() - 1) < 1e-6)
         return Words::tr("%Ln day(s)", nullptr, static_cast<int>(std::lround(time.value())));
-    return Words::tr("%1 hours").arg(numberText(time.value() * 24, 0, locale));
+    return Words::tr("%1 hours").arg(numberText(chemistry::inHours(time).value(), 0, locale));
 }
 
 } // namespace ullage::app
