@@ -51,8 +51,13 @@ void ForgottenDialog::fillBottles()
 {
     const QSignalBlocker quiet(m_bottle);
     m_bottle->clear();
-    for (const ledger::BatchState& state : door().standingAt(m_moment->moment()))
-        m_bottle->addItem(QString::fromStdString(state.name), QString::fromStdString(state.id));
+    m_standing.clear();
+    for (const ledger::BatchState& state : door().standingAt(m_moment->moment())) {
+        const auto solution = formulary().solution(state.solution);
+        m_standing.push_back({QString::fromStdString(state.id), QString::fromStdString(state.name),
+                              solution && solution->role == formulary::Role::Fixer});
+        m_bottle->addItem(m_standing.back().name, m_standing.back().id);
+    }
     m_bottle->setCurrentIndex(std::max(0, m_bottle->findData(QString::fromStdString(m_wanted))));
     m_bottle->setEnabled(m_bottle->count() > 0);
     fillAlso();
@@ -61,12 +66,15 @@ void ForgottenDialog::fillBottles()
 
 void ForgottenDialog::fillAlso()
 {
-    std::vector<FilmForm::Other> others;
-    for (int i = 0; i < m_bottle->count(); ++i) {
-        if (i != m_bottle->currentIndex())
-            others.push_back({m_bottle->itemData(i).toString(), m_bottle->itemText(i)});
+    BathRows::Bottle first;
+    std::vector<BathRows::Bottle> others;
+    for (const BathRows::Bottle& bottle : m_standing) {
+        if (bottle.id == m_bottle->currentData().toString())
+            first = bottle;
+        else
+            others.push_back(bottle);
     }
-    m_film->setOthers(others);
+    m_film->setBottles(first, others);
 }
 
 std::string ForgottenDialog::batch() const
@@ -80,7 +88,7 @@ std::optional<std::vector<ledger::Event>> ForgottenDialog::wouldEnter() const
         return std::nullopt;
     if (kind() != Kind::Film)
         return HappeningDialog::wouldEnter();
-    const auto run = m_film->run(batch());
+    const auto run = m_film->run();
     if (!run)
         return std::nullopt;
     return ledger::eventsOf(*run, "would-be", moment(), wouldBeIds());
@@ -100,16 +108,19 @@ bool ForgottenDialog::restIsFine()
     }
     if (kind() != Kind::Film)
         return HappeningDialog::restIsFine();
-    const QString problem = m_film->problem();
-    if (!problem.isEmpty())
-        showProblem(QStringLiteral("films"), problem);
-    return problem.isEmpty() && sureOfLoad();
+    const QString films = m_film->problem();
+    const QString baths = m_film->problemOfBaths();
+    if (!films.isEmpty())
+        showProblem(QStringLiteral("films"), films);
+    else if (!baths.isEmpty())
+        showProblem(QStringLiteral("baths"), baths);
+    return films.isEmpty() && baths.isEmpty() && sureOfLoad();
 }
 
 // By what the bottles could do at that moment.
 bool ForgottenDialog::sureOfLoad()
 {
-    const auto run = m_film->run(batch());
+    const auto run = m_film->run();
     if (!run)
         return true; // what is missing is said where it is entered
     std::vector<ledger::Judged> then;
@@ -124,7 +135,7 @@ Result<void> ForgottenDialog::act()
 {
     if (kind() != Kind::Film)
         return HappeningDialog::act();
-    const auto run = m_film->run(batch());
+    const auto run = m_film->run();
     if (!run) // restIsFine() and the fields themselves have said what is missing
         return refuse({.code = ErrorCode::Missing});
     return door().log(*run, moment()).map([](const std::string&) {});

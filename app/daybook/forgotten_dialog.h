@@ -2,6 +2,7 @@
 // follows for every bottle stands beside before it is accepted.
 #pragma once
 
+#include "app/daybook/bath_rows.h"
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/load_question.h"
 
@@ -35,6 +36,7 @@ private:
     void fillAlso();
     [[nodiscard]] bool sureOfLoad();
 
+    std::vector<BathRows::Bottle> m_standing; ///< at that moment
     WhenEdit* m_moment;
     QComboBox* m_bottle;
     FilmForm* m_film;

@@ -194,6 +194,32 @@ TEST_F(Forgotten, FilmThroughTwoBottlesAtItsTime)
     EXPECT_DOUBLE_EQ(batch(fix).filmsDone.value(), 0);
 }
 
+TEST_F(Forgotten, EachBottleOfARunHasFiguresOfItsOwn)
+{
+    ForgottenDialog dialog(desk.door(), dev);
+    dialog.show();
+    setMoment(dialog, daysAgo(35));
+    spin(dialog, "Number of films", 1);
+    auto* other = dialog.findChild<QListWidget*>()->item(0);
+    other->setCheckState(Qt::Checked);
+    type(dialog, "Fix 1: lost", "x");
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(dialog.problemOf("baths").contains("Fix 1: lost"))
+        << dialog.problemOf("baths").toStdString();
+    type(dialog, "Fix 1: lost", "20");
+    other->setCheckState(Qt::Unchecked);
+    EXPECT_TRUE(named<QLineEdit>(dialog, "Fix 1: lost")->isHidden());
+    other->setCheckState(Qt::Checked);
+    EXPECT_EQ(named<QLineEdit>(dialog, "Fix 1: lost")->text().left(2), "20") << "still there";
+    const double before = batch(dev).volume.value();
+    const double fixer = batch(fix).volume.value();
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), before);
+    EXPECT_DOUBLE_EQ(batch(fix).volume.value(), fixer - 20);
+}
+
 TEST_F(Forgotten, EveryKindSaysWhatFollowsAndDoesIt)
 {
     for (const Case& one : cases()) {
