@@ -50,8 +50,11 @@ PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, 
     QWidget* sheet = sheetSide();
     bottles->setMinimumHeight(kLeastBottles);
     sheet->setMinimumHeight(kLeastSheet);
-    row->addWidget(
-        new ThreeColumns({load, bottles, sheet}, {35, 33, 32}, ThreeColumns::Under::Second));
+    auto* columns = new ThreeColumns(ThreeColumns::Under::Second);
+    columns->addColumn(load, 35);
+    columns->addColumn(bottles, 33);
+    columns->addColumn(sheet, 32);
+    row->addWidget(columns);
     fillTemplates();
     connect(m_films, &FilmsEdit::changed, this, &PlanView::reckonNow);
     connect(m_tank, &TankEdit::changed, this, &PlanView::reckonNow);

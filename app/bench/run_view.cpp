@@ -45,8 +45,11 @@ RunView::RunView(Sounds& sounds, QWidget* parent) : QWidget(parent), m_sounds(&s
     row->setContentsMargins(0, 0, 0, 0);
     m_sheet = sheetCard();
     m_side = new TankSide;
-    row->addWidget(
-        new ThreeColumns({m_sheet, clockCard(), m_side}, {35, 42, 25}, ThreeColumns::Under::First));
+    auto* columns = new ThreeColumns(ThreeColumns::Under::First);
+    columns->addColumn(m_sheet, 35);
+    columns->addColumn(clockCard(), 42);
+    columns->addColumn(m_side, 25);
+    row->addWidget(columns);
 }
 
 QWidget* RunView::sheetCard()

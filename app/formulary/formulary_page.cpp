@@ -10,7 +10,6 @@
 #include "app/widgets/explanation_view.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/theme.h"
-#include "app/widgets/three_columns.h"
 
 #include <QPushButton>
 #include <QStackedWidget>
@@ -57,6 +56,7 @@ FormularyPage::FormularyPage(Door& door, QWidget* parent)
 
 QWidget* FormularyPage::makeSolutions()
 {
+    auto* row = new ThreeColumns(ThreeColumns::Under::Second, this);
     auto* listCard = new Card;
     listCard->setAccessibleName(tr("Solutions"));
     m_list = new SolutionList(listCard);
@@ -75,10 +75,9 @@ QWidget* FormularyPage::makeSolutions()
     m_whyCard->body()->addWidget(m_why);
     m_right->addWidget(m_charts, 6);
     m_right->addWidget(m_whyCard, 5);
-    auto* page =
-        new ThreeColumns({listCard, m_card, right}, {5, 8, 8}, ThreeColumns::Under::Second, this);
-    // Over the charts it does not scroll by itself: the page does.
-    connect(page, &ThreeColumns::folded, m_card->figures(), &FigureList::showWhole);
+    row->addColumn(listCard, 5);
+    row->addColumn(m_card, 8);
+    row->addColumn(right, 8);
     connect(m_list, &SolutionList::solutionChosen, this, &FormularyPage::showSolution);
     connect(m_list, &SolutionList::solutionOpened, this, [this] { edit(false); });
     connect(m_card, &SolutionCard::editWanted, this, [this] { edit(false); });
@@ -87,7 +86,9 @@ QWidget* FormularyPage::makeSolutions()
         m_whyCard->setTitle(tr("Where from? · %1").arg(why.title));
         m_why->setExplanation(why);
     });
-    return page;
+    // Over the charts it does not scroll by itself: the page does.
+    connect(row, &ThreeColumns::folded, m_card->figures(), &FigureList::showWhole);
+    return row;
 }
 
 void FormularyPage::setFormulary(const formulary::Formulary& formulary, const Wording& wording)

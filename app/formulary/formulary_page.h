@@ -3,6 +3,7 @@
 
 #include "app/formulary/solution_editor.h"
 #include "app/session/door.h"
+#include "app/widgets/three_columns.h"
 #include "app/words/units.h"
 
 #include <QWidget>

@@ -10,22 +10,33 @@
 namespace ullage::app
 {
 
-ThreeColumns::ThreeColumns(std::array<QWidget*, 3> columns, std::array<int, 3> shares, Under under,
-                           QWidget* parent)
-    : QWidget(parent), m_columns(columns), m_shares(shares), m_under(under),
-      m_grid(new QGridLayout(this))
+namespace
+{
+
+constexpr std::size_t kAll = 3;
+
+} // namespace
+
+ThreeColumns::ThreeColumns(Under under, QWidget* parent)
+    : QWidget(parent), m_under(under), m_grid(new QGridLayout(this))
 {
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setSpacing(Space::kGap);
-    for (QWidget* column : m_columns)
-        column->setParent(this);
-    place(false);
+}
+
+void ThreeColumns::addColumn(QWidget* column, int share)
+{
+    column->setParent(this);
+    m_columns.push_back(column);
+    m_shares.push_back(share);
+    if (m_columns.size() == kAll)
+        place(false);
 }
 
 int ThreeColumns::leastOf(std::size_t column) const
 {
-    const QWidget* widget = m_columns[column];
-    if (widget->isHidden())
+    const QWidget* widget = column < m_columns.size() ? m_columns[column] : nullptr;
+    if (!widget || widget->isHidden())
         return 0;
     return std::min(widget->maximumWidth(),
                     std::max(widget->minimumWidth(), widget->minimumSizeHint().width()));
@@ -66,7 +77,7 @@ void ThreeColumns::place(bool folded)
 void ThreeColumns::share()
 {
     const std::size_t over = m_under == Under::First ? 0 : 1;
-    for (std::size_t column = 0; column < 3; ++column) {
+    for (std::size_t column = 0; column < kAll; ++column) {
         const bool seen = !m_columns[column]->isHidden() ||
                           (m_folded && column == over && !m_columns[2]->isHidden());
         const int stretch = seen && !(m_folded && column == 2) ? m_shares[column] : 0;
@@ -78,7 +89,7 @@ void ThreeColumns::share()
 bool ThreeColumns::event(QEvent* event)
 {
     // What stands in them may need another width by now.
-    if (event->type() == QEvent::LayoutRequest) {
+    if (event->type() == QEvent::LayoutRequest && m_columns.size() == kAll) {
         refold();
         share();
     }
@@ -93,7 +104,7 @@ void ThreeColumns::resizeEvent(QResizeEvent* event)
 
 void ThreeColumns::refold()
 {
-    if ((width() < leastWide()) == m_folded)
+    if (m_columns.size() < kAll || (width() < leastWide()) == m_folded)
         return;
     place(!m_folded);
     emit folded(m_folded);

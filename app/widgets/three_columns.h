@@ -3,7 +3,7 @@
 
 #include <QWidget>
 
-#include <array>
+#include <vector>
 
 class QGridLayout;
 
@@ -17,9 +17,10 @@ class ThreeColumns : public QWidget
 public:
     enum class Under { First, Second };
 
-    /// Takes the three; `shares` of the width while they stand side by side.
-    ThreeColumns(std::array<QWidget*, 3> columns, std::array<int, 3> shares, Under under,
-                 QWidget* parent = nullptr);
+    explicit ThreeColumns(Under under, QWidget* parent = nullptr);
+
+    /// Three times, before it is seen; `share` of the width while they stand side by side.
+    void addColumn(QWidget* column, int share);
 
     [[nodiscard]] bool isFolded() const { return m_folded; }
     /// As narrow as it is when folded; as low as it stands now.
@@ -40,8 +41,8 @@ private:
     void refold();
     void share();
 
-    std::array<QWidget*, 3> m_columns;
-    std::array<int, 3> m_shares;
+    std::vector<QWidget*> m_columns;
+    std::vector<int> m_shares;
     Under m_under;
     QGridLayout* m_grid;
     bool m_folded = false;

@@ -71,7 +71,9 @@ TEST(ThreeColumns, TheThirdStandsUnderAnotherWhereThereIsNoWidth)
         QWidget* first = box(200, 50);
         QWidget* second = box(300, 60);
         QWidget* third = box(250, 70);
-        ThreeColumns columns({first, second, third}, {1, 1, 1}, under);
+        ThreeColumns columns(under);
+        for (QWidget* column : {first, second, third})
+            columns.addColumn(column, 1);
         columns.resize(900, 400);
         columns.show();
         QTest::qWait(1);
@@ -96,7 +98,9 @@ TEST(ThreeColumns, WhatIsHiddenTakesNoRoom)
     QWidget* second = box(300, 60);
     QWidget* first = box(200, 50);
     QWidget* third = box(250, 70);
-    ThreeColumns columns({first, second, third}, {1, 1, 1}, ThreeColumns::Under::First);
+    ThreeColumns columns(ThreeColumns::Under::First);
+    for (QWidget* column : {first, second, third})
+        columns.addColumn(column, 1);
     columns.resize(900, 400);
     columns.show();
     QTest::qWait(1);
