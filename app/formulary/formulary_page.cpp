@@ -1,6 +1,7 @@
 #include "app/formulary/formulary_page.h"
 
 #include "app/formulary/implied_charts.h"
+#include "app/formulary/own_figures_card.h"
 #include "app/formulary/solution_card.h"
 #include "app/formulary/solution_editor.h"
 #include "app/formulary/solution_list.h"
@@ -9,7 +10,10 @@
 #include "app/widgets/card.h"
 #include "app/widgets/explanation_view.h"
 #include "app/widgets/page_header.h"
+#include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
+#include "app/words/error_words.h"
+#include "app/words/shown_names.h"
 
 #include <QPushButton>
 #include <QStackedWidget>
@@ -75,6 +79,9 @@ QWidget* FormularyPage::makeSolutions()
     m_whyCard->body()->addWidget(m_why);
     m_right->addWidget(m_charts, 6);
     m_right->addWidget(m_whyCard, 5);
+    m_own = new OwnFiguresCard(right);
+    m_right->addWidget(m_own);
+    connect(m_own, &OwnFiguresCard::useWanted, this, &FormularyPage::takeOver);
     row->addColumn(listCard, 5);
     row->addColumn(m_card, 8);
     row->addColumn(right, 8);
@@ -150,10 +157,39 @@ void FormularyPage::showSolution()
     m_card->setVisible(solution != nullptr);
     m_charts->setVisible(solution != nullptr);
     m_whyCard->setVisible(solution != nullptr);
+    m_own->clear();
     if (!solution)
         return;
     m_card->setSolution(*solution, m_wording);
     m_charts->setSolution(*solution, m_wording);
+    emit solutionShown(m_list->chosen());
+}
+
+void FormularyPage::setOwnRecord(const QString& solution, const ledger::OwnRecord& record,
+                                 int bottles)
+{
+    const auto shown = m_formulary.solution(m_list->chosen().toStdString());
+    if (shown && solution == m_list->chosen())
+        m_own->setRecord(*shown, record, bottles, m_wording);
+}
+
+// Never by itself: a new version, which whoever mixes next is offered.
+void FormularyPage::takeOver(const formulary::Solution& changed)
+{
+    const Question question{
+        .title = tr("Use your own figure?"),
+        .text = tr("%1 gets a new version with what your tests say.").arg(shownName(changed.name)),
+        .detail = tr("What is mixed already keeps the figures it was mixed by."),
+        .yes = tr("Use it")};
+    if (!prompts().confirm(this, question))
+        return;
+    formulary::Solution made = changed;
+    made.replaces = changed.id;
+    made.id = m_door->newId();
+    if (const auto done = m_door->add(made); !done)
+        return prompts().fail(this, tr("The figure was not taken over"),
+                              errorSentence(done.error(), m_wording));
+    m_list->choose(QString::fromStdString(made.id));
 }
 
 void FormularyPage::edit(bool copy)

@@ -5,6 +5,7 @@
 #include "app/session/door.h"
 #include "app/widgets/three_columns.h"
 #include "app/words/units.h"
+#include "core/ledger/own_record.h"
 
 #include <QWidget>
 
@@ -19,6 +20,7 @@ namespace ullage::app
 class ExplanationView;
 class Card;
 class ImpliedCharts;
+class OwnFiguresCard;
 class SolutionCard;
 class SolutionList;
 class TimesTab;
@@ -45,12 +47,20 @@ public:
     /// Goes to the solutions; an unknown id, or one since replaced, changes nothing else.
     void chooseSolution(const QString& id);
 
+    /// What the tests of its `bottles` say of a solution; nothing if another is shown by now.
+    void setOwnRecord(const QString& solution, const ledger::OwnRecord& record, int bottles);
+
+signals:
+    /// Another solution is shown, or the same anew: what its tests say is wanted.
+    void solutionShown(const QString& solution);
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
     QWidget* makeSolutions();
     void showSolution();
+    void takeOver(const formulary::Solution& changed);
     void edit(bool copy);
     void makeNew();
     void openEditor(SolutionEditor::Purpose purpose, const formulary::Solution& start);
@@ -68,6 +78,7 @@ private:
     ImpliedCharts* m_charts = nullptr;
     Card* m_whyCard = nullptr;
     ExplanationView* m_why = nullptr;
+    OwnFiguresCard* m_own = nullptr;
     VesselsTab* m_vessels = nullptr;
     TimesTab* m_times = nullptr;
 };
