@@ -36,6 +36,8 @@ std::optional<double> between(const std::vector<QPointF>& points, double x, bool
 
 double roundStep(double span, int most)
 {
+    if (!(span > 0)) // one value: a step that ends
+        return 1;
     const double rough = span / std::max(1, most - 1);
     const double power = std::pow(10.0, std::floor(std::log10(rough)));
     for (const double step : {1.0, 2.0, 4.0, 5.0, 10.0}) {

@@ -47,6 +47,9 @@ Days toTheHour(Days time)
     return chemistry::inDays(chemistry::Hours(std::round(chemistry::inHours(time).value())));
 }
 
+// Of figures that are being typed, or that do not go together.
+QString notYet() { return Words::tr("Shown once the figures are complete and go together."); }
+
 double emptyShare(Millilitres volume) { return 1 - volume / formulary::kReferenceCapacity; }
 
 } // namespace
@@ -58,8 +61,12 @@ ChartSpec keepingChart(const formulary::Solution& solution, const Wording& wordi
     spec.x = ChartX::Numbers;
     spec.xName = Words::tr("how full");
     spec.y = ChartY::Number;
-    if (!solution.keeping.full || !check(solution)) {
+    if (!solution.keeping.full) {
         spec.summary = Words::tr("No keeping time is entered.");
+        return spec;
+    }
+    if (!check(solution)) {
+        spec.summary = notYet();
         return spec;
     }
     const TimeUnit unit = unitFor(*solution.keeping.full);
@@ -109,6 +116,8 @@ QString keepingCaution(const formulary::Solution& solution)
 {
     if (!solution.keeping.full)
         return Words::tr("Without a keeping time no bottle of it gets a discard-by date.");
+    if (!check(solution))
+        return {}; // what the curve rests on is not known yet
     if (!solution.keeping.half && solution.role != formulary::Role::Developer)
         return Words::tr("It goes by the calendar, however full its bottle is.");
     if (!solution.keeping.half)
@@ -184,8 +193,12 @@ ChartSpec wearChart(const formulary::Solution& solution, const Wording& wording)
     spec.x = ChartX::Numbers;
     spec.y = ChartY::Number;
     spec.yText = [locale = wording.locale](double factor) { return factorText(factor, locale); };
-    if (solution.wear.rule == chemistry::WearRule::None || !chemistry::check(solution.wear)) {
+    if (solution.wear.rule == chemistry::WearRule::None) {
         spec.summary = Words::tr("Its time is the same for every film.");
+        return spec;
+    }
+    if (!chemistry::check(solution.wear)) {
+        spec.summary = notYet();
         return spec;
     }
     ChartSeries factors{.name = Words::tr("factor"),

@@ -59,7 +59,7 @@ void ImpliedCharts::fill(Shown& shown, const ChartSpec& spec, const QString& not
     shown.card->setTitle(spec.title);
     shown.chart->setChart(spec);
     shown.chart->setVisible(!spec.series.empty());
-    shown.note->setText(spec.series.empty() && note.isEmpty() ? spec.summary : note);
+    shown.note->setText(note.isEmpty() ? spec.summary : note);
     shown.note->setAlignment(spec.series.empty() ? Qt::AlignCenter : Qt::AlignLeft);
     shown.note->setSizePolicy(QSizePolicy::Preferred, spec.series.empty() ? QSizePolicy::Expanding
                                                                           : QSizePolicy::Preferred);

@@ -7,7 +7,6 @@
 #include "app/formulary/source_edit.h"
 #include "app/widgets/card.h"
 #include "app/widgets/plain_label.h"
-#include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
 #include "app/words/field_words.h"
 #include "app/words/shown_names.h"
@@ -113,12 +112,14 @@ void TimeEditor::addPair()
 {
     const int row = static_cast<int>(m_pairs.size());
     const QString number = wording().locale.toString(row + 1);
-    Pair pair{new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::temperature),
-                               tr("Temperature %1").arg(number), wording(), this),
-              new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::time),
-                               tr("Time %1").arg(number), wording(), this)};
-    for (QuantityEdit* edit : {pair.temperature, pair.time})
-        edit->setRequired(false); // an empty pair is left out
+    const Pair pair{new QuantityField<chemistry::Celsius>(
+                        formulary::fieldOf(&chemistry::TimeAtTemperature::temperature),
+                        tr("Temperature %1").arg(number), wording(), this),
+                    new QuantityField<chemistry::Seconds>(
+                        formulary::fieldOf(&chemistry::TimeAtTemperature::time),
+                        tr("Time %1").arg(number), wording(), this)};
+    pair.temperature->setRequired(false); // an empty pair is left out
+    pair.time->setRequired(false);
     pair.time->setPlaceholderText(tr("m:ss"));
     m_grid->addWidget(pair.temperature, row, 0);
     m_grid->addWidget(pair.time, row, 1);
@@ -132,13 +133,13 @@ void TimeEditor::setPairs(const std::vector<chemistry::TimeAtTemperature>& times
 {
     for (const auto& time : times) {
         addPair();
-        m_pairs.back().temperature->setValue(time.temperature.value());
-        m_pairs.back().time->setValue(time.time.value());
+        m_pairs.back().temperature->setQuantity(time.temperature);
+        m_pairs.back().time->setQuantity(time.time);
     }
     while (m_pairs.size() < 3)
         addPair();
     if (times.empty())
-        m_pairs.front().temperature->setValue(20);
+        m_pairs.front().temperature->setQuantity(chemistry::Celsius(20));
 }
 
 QuantityEdit* TimeEditor::temperature(int pair) const
@@ -160,10 +161,10 @@ formulary::DevelopmentFigure TimeEditor::figure() const
     made.dilution = keptName(stock, m_dilution->text());
     made.exposureIndex = m_index->value();
     for (const Pair& pair : m_pairs) {
-        const auto temperature = pair.temperature->value();
-        const auto time = pair.time->value();
+        const auto temperature = pair.temperature->quantity();
+        const auto time = pair.time->quantity();
         if (temperature && time)
-            made.times.push_back({chemistry::Celsius(*temperature), chemistry::Seconds(*time)});
+            made.times.push_back({*temperature, *time});
     }
     made.source = m_source->line();
     made.notes = m_notes->toPlainText().trimmed().toStdString();
@@ -176,12 +177,14 @@ QString TimeEditor::problem() const
     if (!m_index->isValid())
         return m_index->problem();
     for (const Pair& pair : m_pairs) {
-        for (const QuantityEdit* edit : {pair.temperature, pair.time}) {
-            if (!edit->isValid())
-                return edit->problem();
-        }
+        if (!pair.temperature->isValid())
+            return pair.temperature->problem();
+        if (!pair.time->isValid())
+            return pair.time->problem();
         if (pair.time->value() && !pair.temperature->value())
             return tr("A time without its temperature.");
+        if (pair.temperature->value() && !pair.time->value())
+            return tr("A temperature without its time.");
     }
     formulary::DevelopmentFigure tried = figure();
     tried.id = "tried";

@@ -3,6 +3,7 @@
 
 #include "app/session/door.h"
 #include "app/widgets/form_dialog.h"
+#include "app/widgets/quantity_edit.h"
 
 #include <vector>
 
@@ -16,7 +17,6 @@ namespace ullage::app
 {
 
 class ChartView;
-class QuantityEdit;
 class SourceEdit;
 
 /// Up to 20 times of 10 s to 4 h at 5 to 60 °C. Only developers that none replaced are offered.
@@ -53,8 +53,8 @@ protected:
 
 private:
     struct Pair {
-        QuantityEdit* temperature;
-        QuantityEdit* time;
+        QuantityField<chemistry::Celsius>* temperature;
+        QuantityField<chemistry::Seconds>* time;
     };
 
     void fillDevelopers(const formulary::Formulary& formulary, const std::string& chosen);

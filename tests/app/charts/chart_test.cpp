@@ -97,6 +97,17 @@ TEST(ChartFigures, MinutesAxisIsRound)
               (std::vector<std::string>{"0 min", "4 min", "8 min", "12 min", "16 min"}));
 }
 
+TEST(ChartFigures, OneValueAloneHasOneTick)
+{
+    const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
+    EXPECT_EQ(numberTicks(3, 3, 5, locale).size(), 1u);
+    ChartSpec spec;
+    spec.y = ChartY::Number;
+    spec.yMin = 2;
+    spec.yMax = 2;
+    EXPECT_EQ(yTicks(spec, 5, locale).size(), 1u);
+}
+
 TEST(ChartTable, HoldsTheSameFigures)
 {
     ChartTableModel model(samples::timeForEachFilm());

@@ -67,8 +67,13 @@ TEST(FormularyCharts, figuresThatDoNotPassTheirCheckDrawNothing)
     auto solution = developer();
     solution.keeping.half = chemistry::Days(400);
     EXPECT_TRUE(keepingChart(solution, english()).series.empty());
+    EXPECT_TRUE(keepingChart(solution, english()).summary.contains("go together"))
+        << "a keeping time is entered";
+    EXPECT_EQ(keepingCaution(solution), QString()) << "no curve is calibrated on anything";
     solution.wear.percent = 500;
     EXPECT_TRUE(wearChart(solution, english()).series.empty());
+    EXPECT_TRUE(wearChart(solution, english()).summary.contains("go together"))
+        << "it is not the same for every film";
 }
 
 TEST(FormularyCharts, wearIsOneFactorAFilm)

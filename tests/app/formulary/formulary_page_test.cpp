@@ -416,6 +416,21 @@ TEST(TimeEditor, savesWhatReplacesTheOldAndRefusesTwoTimesAtOneTemperature)
     EXPECT_EQ(book.formulary.notebook().current().size(), 4u);
 }
 
+TEST(TimeEditor, leavesNoHalfOfAPairOutInSilence)
+{
+    TinyBook book;
+    TimeEditor editor(*book.formulary.notebook().figure("t1"), book.formulary, book.door,
+                      english());
+    editor.show();
+    ASSERT_EQ(editor.problem(), QString());
+    const auto time = editor.time(1)->value();
+    editor.time(1)->setValue(std::nullopt);
+    EXPECT_EQ(editor.problem(), "A temperature without its time.");
+    editor.time(1)->setValue(time);
+    editor.temperature(1)->setValue(std::nullopt);
+    EXPECT_EQ(editor.problem(), "A time without its temperature.");
+}
+
 TEST(VesselsTab, showsWholeNamesHoweverNarrow)
 {
     TinyBook book;
