@@ -32,13 +32,7 @@ bool LoadQuestion::sure(QWidget* over, const ledger::FilmRun& run,
                             .detail = why.join(u'\n'),
                             .yes = tr("Yes, %1", "films").arg(load),
                             .danger = true};
-    const QString asked = question.text + question.detail;
-    if (m_sure == asked)
-        return true;
-    if (!prompts().confirm(over, question))
-        return false;
-    m_sure = asked;
-    return true;
+    return confirmOnce(over, question, m_sure);
 }
 
 } // namespace ullage::app

@@ -29,13 +29,7 @@ bool VolumeQuestion::sure(QWidget* over, chemistry::Millilitres volume,
                             .arg(shownName(vessel.name), volumeText(vessel.capacity, wording)),
         .yes = tr("Yes, %1", "volume").arg(amount),
         .danger = true};
-    const QString asked = question.text + question.detail;
-    if (m_sure == asked)
-        return true;
-    if (!prompts().confirm(over, question))
-        return false;
-    m_sure = asked;
-    return true;
+    return confirmOnce(over, question, m_sure);
 }
 
 } // namespace ullage::app

@@ -150,58 +150,15 @@ PromptsInForce::PromptsInForce(Prompts& prompts) : m_before(inForce()) { inForce
 
 PromptsInForce::~PromptsInForce() { inForce() = m_before; }
 
-ScriptedPrompts::Answer ScriptedPrompts::next(const QString& title, const QString& text)
+bool confirmOnce(QWidget* parent, const Question& question, QString& sure)
 {
-    m_asked << title + u'|' + text;
-    if (m_answers.empty())
-        return {};
-    const Answer answer = m_answers.front();
-    m_answers.erase(m_answers.begin());
-    return answer;
-}
-
-bool ScriptedPrompts::confirm(QWidget*, const Question& question)
-{
-    return next(question.title, question.text).yes;
-}
-
-void ScriptedPrompts::tell(QWidget*, const QString& title, const QString& text)
-{
-    m_asked << title + u'|' + text;
-}
-
-void ScriptedPrompts::fail(QWidget*, const QString& title, const QString& text, const QString&)
-{
-    m_asked << title + u'|' + text;
-}
-
-std::optional<QString> ScriptedPrompts::askText(QWidget*, const QString& title,
-                                                const QString& label, const QString&)
-{
-    return next(title, label).text;
-}
-
-std::optional<int> ScriptedPrompts::choose(QWidget*, const QString& title, const QString& label,
-                                           const QStringList&)
-{
-    return next(title, label).way;
-}
-
-std::optional<QString> ScriptedPrompts::openFile(QWidget*, const QString& title,
-                                                 const QString& filter)
-{
-    return next(title, filter).text;
-}
-
-std::optional<QString> ScriptedPrompts::saveFile(QWidget*, const QString& title,
-                                                 const QString& name, const QString&)
-{
-    return next(title, name).text;
-}
-
-std::optional<QString> ScriptedPrompts::openFolder(QWidget*, const QString& title)
-{
-    return next(title, {}).text;
+    const QString asked = question.text + question.detail;
+    if (sure == asked)
+        return true;
+    if (!prompts().confirm(parent, question))
+        return false;
+    sure = asked;
+    return true;
 }
 
 } // namespace ullage::app

@@ -1,7 +1,7 @@
 // The one door for questions to the user: message boxes and file choosers.
 //
 // Pages ask prompts() and never open such a box themselves, so a test can lay out the answers
-// beforehand (ScriptedPrompts) and see what was asked.
+// beforehand (tests/app/scripted_prompts.h) and see what was asked.
 #pragma once
 
 #include <QString>
@@ -50,6 +50,10 @@ public:
 /// What is in force: real boxes unless a test has put its own in place.
 Prompts& prompts();
 
+/// Asks prompts(), unless the answer to just that was yes before; `sure` keeps what it was asked
+/// of.
+bool confirmOnce(QWidget* parent, const Question& question, QString& sure);
+
 /// Puts others in force while it lives.
 class PromptsInForce
 {
@@ -61,47 +65,6 @@ public:
 
 private:
     Prompts* m_before;
-};
-
-/// Answers from a queue and keeps what was asked. Without an answer left it goes back (no, none).
-class ScriptedPrompts : public Prompts
-{
-public:
-    void answer(bool yes) { m_answers.push_back({.yes = yes, .text = {}, .way = {}}); }
-    void answer(const QString& text)
-    {
-        m_answers.push_back({.yes = true, .text = text, .way = {}});
-    }
-    void answerWay(int way) { m_answers.push_back({.yes = true, .text = {}, .way = way}); }
-
-    /// "title|text" of everything asked or told, in order.
-    [[nodiscard]] const QStringList& asked() const { return m_asked; }
-    [[nodiscard]] std::size_t answersLeft() const { return m_answers.size(); }
-
-    bool confirm(QWidget* parent, const Question& question) override;
-    void tell(QWidget* parent, const QString& title, const QString& text) override;
-    void fail(QWidget* parent, const QString& title, const QString& text,
-              const QString& detail) override;
-    std::optional<QString> askText(QWidget* parent, const QString& title, const QString& label,
-                                   const QString& start) override;
-    std::optional<int> choose(QWidget* parent, const QString& title, const QString& label,
-                              const QStringList& ways) override;
-    std::optional<QString> openFile(QWidget* parent, const QString& title,
-                                    const QString& filter) override;
-    std::optional<QString> saveFile(QWidget* parent, const QString& title, const QString& name,
-                                    const QString& filter) override;
-    std::optional<QString> openFolder(QWidget* parent, const QString& title) override;
-
-private:
-    struct Answer {
-        bool yes = false;
-        std::optional<QString> text;
-        std::optional<int> way;
-    };
-    Answer next(const QString& title, const QString& text);
-
-    std::vector<Answer> m_answers;
-    QStringList m_asked;
 };
 
 } // namespace ullage::app

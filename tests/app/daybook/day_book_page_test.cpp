@@ -5,7 +5,7 @@
 #include "app/daybook/forgotten_dialog.h"
 #include "app/daybook/take_back_dialog.h"
 #include "app/widgets/factor_rows.h"
-#include "app/widgets/prompts.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QAbstractButton>
 #include <QFile>

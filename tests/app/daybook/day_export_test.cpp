@@ -3,8 +3,8 @@
 
 #include "app/daybook/day_export.h"
 #include "app/daybook/day_print.h"
-#include "app/widgets/prompts.h"
 #include "core/store/journal_codec.h"
+#include "tests/app/scripted_prompts.h"
 #include "tests/core/store/damaged_book.h"
 
 #include <QPdfWriter>

@@ -3,8 +3,8 @@
 
 #include "app/daybook/forgotten_dialog.h"
 #include "app/dialogs/consequence_card.h"
-#include "app/widgets/prompts.h"
 #include "app/words/event_words.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QKeySequence>
 #include <QLabel>

@@ -1,9 +1,9 @@
 #include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/widgets/caution_box.h"
-#include "app/widgets/prompts.h"
 #include "app/words/cautions.h"
 #include "tests/app/dialogs/dialog_driver.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QLabel>
 

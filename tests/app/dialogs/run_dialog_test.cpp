@@ -1,8 +1,8 @@
 #include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/run_dialog.h"
 #include "app/widgets/films_edit.h"
-#include "app/widgets/prompts.h"
 #include "tests/app/dialogs/dialog_driver.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QPushButton>
 

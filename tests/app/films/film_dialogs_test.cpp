@@ -5,10 +5,10 @@
 #include "app/films/films_dialog.h"
 #include "app/shelf/shelf_page.h"
 #include "app/shelf/shelf_view.h"
-#include "app/widgets/prompts.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
 #include "tests/app/daybook/day_driver.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QLabel>
 #include <QMenu>

@@ -14,12 +14,12 @@
 #include "app/formulary/vessel_editor.h"
 #include "app/formulary/vessels_tab.h"
 #include "app/widgets/explanation_view.h"
-#include "app/widgets/prompts.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/words/figure_words.h"
 #include "app/words/shown_names.h"
 #include "tests/app/closed_door.h"
 #include "tests/app/formulary/starter.h"
+#include "tests/app/scripted_prompts.h"
 #include "tests/app/words/sample_batches.h"
 
 #include <QComboBox>

@@ -1,9 +1,9 @@
 // What the darkroom's own tests say, beside the packet's figure.
 #include "app/formulary/formulary_page.h"
 #include "app/formulary/own_figures_card.h"
-#include "app/widgets/prompts.h"
 #include "tests/app/closed_door.h"
 #include "tests/app/formulary/starter.h"
+#include "tests/app/scripted_prompts.h"
 #include "tests/app/words/sample_batches.h"
 
 #include <QPushButton>

@@ -10,13 +10,13 @@
 #include "app/mixing/mixing_figures.h"
 #include "app/mixing/mixing_step_list.h"
 #include "app/mixing/water_step.h"
-#include "app/widgets/prompts.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/cautions.h"
 #include "core/chemistry/process_constants.h"
 #include "tests/app/closed_door.h"
 #include "tests/app/formulary/starter.h"
+#include "tests/app/scripted_prompts.h"
 #include "tests/app/words/sample_batches.h"
 
 #include <QCheckBox>

@@ -18,13 +18,13 @@
 #include "app/formulary/vessel_editor.h"
 #include "app/session/session_door.h"
 #include "app/widgets/choice_dialog.h"
-#include "app/widgets/prompts.h"
 #include "app/window/about_dialog.h"
 #include "app/window/cautions_dialog.h"
 #include "app/window/copies_dialog.h"
 #include "app/window/findings_dialog.h"
 #include "app/window/salvage_dialog.h"
 #include "app/words/event_words.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QApplication>
 #include <QComboBox>

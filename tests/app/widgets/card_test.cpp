@@ -1,6 +1,6 @@
 #include "app/widgets/factor_rows.h"
 #include "app/widgets/flow_layout.h"
-#include "app/widgets/prompts.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QPushButton>
 

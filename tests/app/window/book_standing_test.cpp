@@ -1,6 +1,7 @@
 // A book in which something is wrong: said, with what can be done about it.
 #include "app/window/copies_dialog.h"
 #include "app/window/salvage_dialog.h"
+#include "tests/app/scripted_prompts.h"
 #include "tests/app/window/window_kit.h"
 #include "tests/core/store/damaged_book.h"
 

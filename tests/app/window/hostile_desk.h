@@ -3,12 +3,12 @@
 #pragma once
 
 #include "app/charts/chart_view.h"
-#include "app/widgets/prompts.h"
 #include "app/widgets/where_from_button.h"
 #include "app/widgets/where_from_popover.h"
 #include "app/window/main_window.h"
 #include "tests/app/desk.h"
 #include "tests/app/plain_inspector.h"
+#include "tests/app/scripted_prompts.h"
 #include "tests/hostile_text.h"
 
 #include <QApplication>

@@ -2,11 +2,11 @@
 #include "app/dialogs/import_dialog.h"
 #include "app/dialogs/import_row.h"
 #include "app/widgets/moment_field.h"
-#include "app/widgets/prompts.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
 #include "core/store/copies.h"
 #include "tests/app/dialogs/dialog_driver.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QComboBox>
 #include <QFile>

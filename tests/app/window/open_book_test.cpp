@@ -2,12 +2,12 @@
 // stay; who else has it is said; where it went is said; a missing one is asked about.
 #include "app/dialogs/happening_dialog.h"
 #include "app/shelf/shelf_page.h"
-#include "app/widgets/prompts.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
 #include "app/window/missing_book.h"
 #include "core/store/backup.h"
 #include "tests/app/dialogs/dialog_driver.h"
+#include "tests/app/scripted_prompts.h"
 #include "tests/core/store/held_locks.h"
 
 #include <QAction>

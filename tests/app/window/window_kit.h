@@ -4,10 +4,10 @@
 #include "app/shelf/shelf_model.h"
 #include "app/shelf/shelf_page.h"
 #include "app/shelf/shelf_view.h"
-#include "app/widgets/prompts.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
 #include "tests/app/dialogs/dialog_driver.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QAction>
 
