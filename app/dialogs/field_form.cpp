@@ -106,14 +106,21 @@ QuantityEdit* FieldForm::addQuantity(const formulary::FieldDescription& is, cons
                                      Width width)
 {
     auto* edit = new QuantityEdit(is, QString(label).remove(u'&'), m_wording, this);
-    addRow(QString::fromUtf8(is.name.data(), static_cast<qsizetype>(is.name.size())), label, edit,
-           width);
+    addDescribed(is, label, edit, width);
     return edit;
 }
 
-QuantityEdit* FieldForm::addAir()
+void FieldForm::addDescribed(const formulary::FieldDescription& is, const QString& label,
+                             QuantityEdit* edit, Width width)
 {
-    auto* air = addQuantity(ledger::kEventAir, tr("Air left in the bottle, if you know"));
+    addRow(QString::fromUtf8(is.name.data(), static_cast<qsizetype>(is.name.size())), label, edit,
+           width);
+}
+
+QuantityField<chemistry::Millilitres>* FieldForm::addAir()
+{
+    auto* air = addFigure<chemistry::Millilitres>(ledger::kEventAir,
+                                                  tr("Air left in the bottle, if you know"));
     setPlainToolTip(air, tr("After squeezing, marbles or gas. Left empty: all the room there is, "
                             "or none in a bottle that is always squeezed."));
     return air;

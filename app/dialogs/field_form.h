@@ -7,6 +7,7 @@
 #include <QWidget>
 
 #include "app/widgets/quantity_edit.h"
+#include "core/chemistry/quantities.h"
 
 #include <map>
 #include <optional>
@@ -35,8 +36,17 @@ public:
     /// description's. It is checked by figuresAreFine().
     QuantityEdit* addQuantity(const formulary::FieldDescription& is, const QString& label,
                               Width width = Width::Half);
+    /// The same in the quantity's own type.
+    template <class Quantity>
+    QuantityField<Quantity>* addFigure(const formulary::FieldDescription& is, const QString& label,
+                                       Width width = Width::Half)
+    {
+        auto* edit = new QuantityField<Quantity>(is, QString(label).remove(u'&'), m_wording, this);
+        addDescribed(is, label, edit, width);
+        return edit;
+    }
     /// "Air left", optional, for a bottle that is closed again.
-    QuantityEdit* addAir();
+    QuantityField<chemistry::Millilitres>* addAir();
     /// Words across the form, quiet.
     QLabel* addText(const QString& text);
     void addHeading(const QString& text);
@@ -69,6 +79,8 @@ private:
         QLabel* problem = nullptr;
         bool reading = false; ///< it says how a figure is read, or asks that
     };
+    void addDescribed(const formulary::FieldDescription& is, const QString& label,
+                      QuantityEdit* edit, Width width);
     void tellOf(QWidget* field);
     void sayReading(const QString& name);
 

@@ -100,7 +100,7 @@ void HappeningForm::setEntered(const ledger::Event& event)
 {
     fill(event.what);
     if (m_air && event.airLeft)
-        m_air->setValue(event.airLeft->value());
+        m_air->setQuantity(event.airLeft);
 }
 
 QLineEdit* HappeningForm::addLine(const formulary::FieldDescription& is, const QString& label)
@@ -114,8 +114,8 @@ QLineEdit* HappeningForm::addLine(const formulary::FieldDescription& is, const Q
 ledger::When HappeningForm::when(chemistry::Instant at) const
 {
     ledger::When when{at, {}};
-    if (m_air && m_air->value())
-        when.airLeft = chemistry::Millilitres(*m_air->value());
+    if (m_air)
+        when.airLeft = m_air->quantity();
     return when;
 }
 

@@ -107,7 +107,7 @@ private:
     Door& m_door;
     std::unique_ptr<ledger::Batch> m_batch;
     chemistry::Instant m_at{};
-    QuantityEdit* m_air = nullptr;
+    QuantityField<chemistry::Millilitres>* m_air = nullptr;
 };
 
 /// The form of a kind; not of Film.

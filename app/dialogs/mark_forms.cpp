@@ -30,8 +30,10 @@ StoodOpenForm::StoodOpenForm(Door& door, const Wording& wording, QWidget* parent
 {
     addText(tr("Say for how long and how wide the surface was: a tray for 8 × 10 in is about "
                "516 cm², a litre bottle without its cap about 10 cm²."));
-    m_hours = addQuantity(formulary::fieldOf(&ledger::StoodOpen::time), tr("H&ours open"));
-    m_surface = addQuantity(formulary::fieldOf(&ledger::StoodOpen::surface), tr("&Surface"));
+    m_hours = addFigure<chemistry::Hours>(formulary::fieldOf(&ledger::StoodOpen::time),
+                                          tr("H&ours open"));
+    m_surface = addFigure<chemistry::SquareCentimetres>(
+        formulary::fieldOf(&ledger::StoodOpen::surface), tr("&Surface"));
     addAirOf<ledger::StoodOpen>();
 }
 
@@ -39,16 +41,15 @@ std::optional<ledger::Happening> StoodOpenForm::happening() const
 {
     if (!m_hours->value() || !m_surface->value())
         return std::nullopt;
-    return ledger::StoodOpen{chemistry::Hours(*m_hours->value()),
-                             chemistry::SquareCentimetres(*m_surface->value())};
+    return ledger::StoodOpen{*m_hours->quantity(), *m_surface->quantity()};
 }
 
 StoredAtForm::StoredAtForm(Door& door, const Wording& wording, QWidget* parent)
     : HappeningForm(door, wording, parent)
 {
     m_now = addText({});
-    m_temperature =
-        addQuantity(formulary::fieldOf(&ledger::StoredAt::temperature), tr("Te&mperature there"));
+    m_temperature = addFigure<chemistry::Celsius>(
+        formulary::fieldOf(&ledger::StoredAt::temperature), tr("Te&mperature there"));
 }
 
 void StoredAtForm::bottleChanged()
@@ -62,7 +63,7 @@ std::optional<ledger::Happening> StoredAtForm::happening() const
 {
     if (!m_temperature->value())
         return std::nullopt;
-    return ledger::StoredAt{chemistry::Celsius(*m_temperature->value())};
+    return ledger::StoredAt{*m_temperature->quantity()};
 }
 
 HappeningForm::Caution StoredAtForm::caution() const
@@ -193,15 +194,15 @@ void OpenedForm::fill(const ledger::Happening& /*what*/) {}
 void StoodOpenForm::fill(const ledger::Happening& what)
 {
     if (const auto* stood = std::get_if<ledger::StoodOpen>(&what)) {
-        m_hours->setValue(stood->time.value());
-        m_surface->setValue(stood->surface.value());
+        m_hours->setQuantity(stood->time);
+        m_surface->setQuantity(stood->surface);
     }
 }
 
 void StoredAtForm::fill(const ledger::Happening& what)
 {
     if (const auto* stored = std::get_if<ledger::StoredAt>(&what))
-        m_temperature->setValue(stored->temperature.value());
+        m_temperature->setQuantity(stored->temperature);
 }
 
 void ContaminatedForm::fill(const ledger::Happening& what)

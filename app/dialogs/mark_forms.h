@@ -38,8 +38,8 @@ protected:
     void fill(const ledger::Happening& what) override;
 
 private:
-    QuantityEdit* m_hours;
-    QuantityEdit* m_surface;
+    QuantityField<chemistry::Hours>* m_hours;
+    QuantityField<chemistry::SquareCentimetres>* m_surface;
 };
 
 /// Where it stands from then on.
@@ -60,7 +60,7 @@ protected:
 
 private:
     QLabel* m_now;
-    QuantityEdit* m_temperature;
+    QuantityField<chemistry::Celsius>* m_temperature;
 };
 
 /// With what happened, if that is known.

@@ -64,11 +64,11 @@ ClearingForm::ClearingForm(Door& door, const Wording& wording, QWidget* parent)
     : HappeningForm(door, wording, parent)
 {
     addText(tr("How long a piece of film takes to clear."));
-    m_seconds =
-        addQuantity(formulary::fieldOf(&ledger::ClearingTested::time), tr("&Cleared after (m:ss)"));
+    m_seconds = addFigure<chemistry::Seconds>(formulary::fieldOf(&ledger::ClearingTested::time),
+                                              tr("&Cleared after (m:ss)"));
     m_seconds->setMinutesUpTo(kMostClearingSeconds);
-    m_temperature = addQuantity(formulary::fieldOf(&ledger::ClearingTested::temperature),
-                                tr("Te&mperature of the bath"));
+    m_temperature = addFigure<chemistry::Celsius>(
+        formulary::fieldOf(&ledger::ClearingTested::temperature), tr("Te&mperature of the bath"));
     m_temperature->setValue(kUsualTemperature);
     m_judgement = addText({});
     addAirOf<ledger::ClearingTested>();
@@ -79,8 +79,7 @@ std::optional<ledger::Happening> ClearingForm::happening() const
 {
     if (!m_seconds->value() || !m_temperature->value())
         return std::nullopt;
-    return ledger::ClearingTested{chemistry::Seconds(*m_seconds->value()),
-                                  chemistry::Celsius(*m_temperature->value()), m_film};
+    return ledger::ClearingTested{*m_seconds->quantity(), *m_temperature->quantity(), m_film};
 }
 
 HappeningForm::Caution ClearingForm::caution() const
@@ -94,8 +93,7 @@ void ClearingForm::judge()
 {
     if (!batch() || !m_seconds->value() || !m_temperature->value())
         return say(*m_judgement, {}, Tone::Quiet);
-    const auto so = ledger::outlookOf(*batch(), chemistry::Seconds(*m_seconds->value()),
-                                      chemistry::Celsius(*m_temperature->value()));
+    const auto so = ledger::outlookOf(*batch(), *m_seconds->quantity(), *m_temperature->quantity());
     const auto seconds = [&](chemistry::Seconds time) {
         return numberText(time.value(), 0, wording().locale);
     };
@@ -294,8 +292,8 @@ MeasuredForm::MeasuredForm(Door& door, const Wording& wording, QWidget* parent)
     : HappeningForm(door, wording, parent)
 {
     m_counted = addText({});
-    m_silver =
-        addQuantity(formulary::fieldOf(&ledger::Measured::silver), tr("&Silver, grams in a litre"));
+    m_silver = addFigure<chemistry::GramsPerLitre>(formulary::fieldOf(&ledger::Measured::silver),
+                                                   tr("&Silver, grams in a litre"));
     m_method = new QComboBox(this);
     m_method->setEditable(true);
     m_method->addItems({tr("test paper"), tr("analysis")});
@@ -317,8 +315,7 @@ std::optional<ledger::Happening> MeasuredForm::happening() const
 {
     if (!m_silver->value())
         return std::nullopt;
-    return ledger::Measured{chemistry::GramsPerLitre(*m_silver->value()),
-                            m_method->currentText().trimmed().toStdString()};
+    return ledger::Measured{*m_silver->quantity(), m_method->currentText().trimmed().toStdString()};
 }
 
 QString MeasuredForm::judgement() const { return m_judgement->text(); }
@@ -329,7 +326,7 @@ void MeasuredForm::judge()
     if (!limit || !m_silver->value())
         return say(*m_judgement, {}, Tone::Quiet);
     const QString most = numberText(limit->value(), 2, wording().locale);
-    if (*m_silver->value() > limit->value())
+    if (*m_silver->quantity() > *limit)
         say(*m_judgement,
             tr("Over the limit of %1 g/l that is set for it: it is to be discarded.").arg(most),
             Tone::Discard);
@@ -406,8 +403,8 @@ void ClearingForm::fill(const ledger::Happening& what)
     const auto* test = std::get_if<ledger::ClearingTested>(&what);
     if (!test)
         return;
-    m_seconds->setValue(test->time.value());
-    m_temperature->setValue(test->temperature.value());
+    m_seconds->setQuantity(test->time);
+    m_temperature->setQuantity(test->temperature);
     m_film = test->film;
     judge();
 }
@@ -428,7 +425,7 @@ void MeasuredForm::fill(const ledger::Happening& what)
     const auto* measured = std::get_if<ledger::Measured>(&what);
     if (!measured)
         return;
-    m_silver->setValue(measured->silver.value());
+    m_silver->setQuantity(measured->silver);
     m_method->setEditText(QString::fromStdString(measured->method));
     judge();
 }

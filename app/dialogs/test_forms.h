@@ -36,8 +36,8 @@ private:
     void judge();
 
     std::string m_film; ///< of the entry that is corrected
-    QuantityEdit* m_seconds;
-    QuantityEdit* m_temperature;
+    QuantityField<chemistry::Seconds>* m_seconds;
+    QuantityField<chemistry::Celsius>* m_temperature;
     QLabel* m_judgement;
 };
 
@@ -103,7 +103,7 @@ private:
     void judge();
 
     QLabel* m_counted;
-    QuantityEdit* m_silver;
+    QuantityField<chemistry::GramsPerLitre>* m_silver;
     QComboBox* m_method;
     QLabel* m_judgement;
 };

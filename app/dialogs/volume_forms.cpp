@@ -59,7 +59,8 @@ TopUpForm::TopUpForm(Door& door, const Wording& wording, QWidget* parent)
     : HappeningForm(door, wording, parent)
 {
     m_room = addText({});
-    m_volume = addQuantity(formulary::fieldOf(&ledger::ToppedUp::volume), tr("&Volume added"));
+    m_volume =
+        addFigure<Millilitres>(formulary::fieldOf(&ledger::ToppedUp::volume), tr("&Volume added"));
     m_from = new QComboBox(this);
     addRow(QStringLiteral("from"), tr("F&rom"), m_from, Width::Half);
     addAirOf<ledger::ToppedUp>();
@@ -95,7 +96,7 @@ void TopUpForm::proposeVolume()
     if (!due || m_volumeTyped)
         return;
     const auto room = batch()->vessel->capacity - batch()->volume;
-    m_volume->setValue(std::min(due->value(), room.value()));
+    m_volume->setQuantity(std::min(*due, room));
     QString text = tr("%1 of replenisher is due for the film since the last.")
                        .arg(volumeText(*due, wording()));
     if (room < *due)
@@ -108,7 +109,7 @@ void TopUpForm::fill(const ledger::Happening& what)
     const auto* added = std::get_if<ledger::ToppedUp>(&what);
     if (!added)
         return;
-    m_volume->setValue(added->volume.value());
+    m_volume->setQuantity(added->volume);
     const auto source = !added->from.empty()       ? Source::Bottle
                         : !added->solution.empty() ? Source::Replenisher
                                                    : Source::Fresh;
@@ -126,7 +127,7 @@ void TopUpForm::fill(const ledger::Happening& what)
 
 ledger::ToppedUp TopUpForm::what() const
 {
-    ledger::ToppedUp what{Millilitres(m_volume->value().value_or(0)), {}, {}};
+    ledger::ToppedUp what{m_volume->quantity().value_or(Millilitres(0)), {}, {}};
     const std::string id = m_from->currentData().toString().toStdString();
     const auto source = static_cast<Source>(m_from->currentData(kSource).toInt());
     if (source == Source::Bottle)
@@ -165,7 +166,8 @@ DrawOffForm::DrawOffForm(Door& door, const Wording& wording, QWidget* parent)
     : HappeningForm(door, wording, parent)
 {
     m_there = addText({});
-    m_volume = addQuantity(formulary::fieldOf(&ledger::Drawn::volume), tr("&Volume taken out"));
+    m_volume =
+        addFigure<Millilitres>(formulary::fieldOf(&ledger::Drawn::volume), tr("&Volume taken out"));
     addAirOf<ledger::Drawn>();
     m_why = addLine(formulary::fieldOf(&ledger::Drawn::why), tr("What &for"));
     m_why->setPlaceholderText(tr("spilled, diluted for a one-shot bath, given away …"));
@@ -180,8 +182,7 @@ std::optional<ledger::Happening> DrawOffForm::happening() const
 {
     if (!m_volume->value())
         return std::nullopt;
-    return ledger::Drawn{
-        Millilitres(*m_volume->value()), m_why->text().trimmed().toStdString(), {}};
+    return ledger::Drawn{*m_volume->quantity(), m_why->text().trimmed().toStdString(), {}};
 }
 
 void DrawOffForm::fill(const ledger::Happening& what)
@@ -189,7 +190,7 @@ void DrawOffForm::fill(const ledger::Happening& what)
     const auto* drawn = std::get_if<ledger::Drawn>(&what);
     if (!drawn)
         return;
-    m_volume->setValue(drawn->volume.value());
+    m_volume->setQuantity(drawn->volume);
     m_why->setText(QString::fromStdString(drawn->why));
 }
 

@@ -38,7 +38,7 @@ private:
 
     bool m_volumeTyped = false;
     QLabel* m_room;
-    QuantityEdit* m_volume;
+    QuantityField<chemistry::Millilitres>* m_volume;
     QComboBox* m_from;
 };
 
@@ -60,7 +60,7 @@ protected:
 
 private:
     QLabel* m_there;
-    QuantityEdit* m_volume;
+    QuantityField<chemistry::Millilitres>* m_volume;
     QLineEdit* m_why;
 };
 
