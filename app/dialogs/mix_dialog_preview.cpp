@@ -64,7 +64,9 @@ QStringList MixDialog::warningsFor(const Result<ledger::MixPreview>& preview) co
         warnings << errorSentence(preview.error(), wording());
     const std::string chosen = m_vessel->currentData().toString().toStdString();
     for (const Bottle& bottle : door().bottles()) {
-        if (bottle.batch.vessel->id == chosen)
+        // Whichever of the vessel's lines it was put there by.
+        const auto now = formulary().vesselNow(bottle.batch.vessel->id);
+        if (now && now->id == chosen)
             warnings << tr("%1 still holds %2.")
                             .arg(shownName(bottle.batch.vessel->name),
                                  QString::fromStdString(bottle.batch.name));

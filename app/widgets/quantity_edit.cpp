@@ -2,7 +2,6 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/words/number_text.h"
-#include "core/formulary/field_of.h"
 
 #include <QFocusEvent>
 #include <QStyle>
