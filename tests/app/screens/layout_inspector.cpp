@@ -398,6 +398,17 @@ bool hasKey(const QWidget& widget)
     return false;
 }
 
+// What is scrolled in a room that the other one does not share stands where the room does.
+QRect placeOf(const QWidget& widget, const QWidget& beside, const QWidget& root)
+{
+    const QWidget* seen = &widget;
+    for (const QWidget* in = widget.parentWidget(); in && in != &root; in = in->parentWidget()) {
+        if (qobject_cast<const QScrollArea*>(in) && in != &beside && !in->isAncestorOf(&beside))
+            seen = in;
+    }
+    return {seen->mapTo(&root, QPoint()), seen->size()};
+}
+
 } // namespace
 
 QStringList layoutFaults(const QWidget& root) { return Inspection(root).faults(); }
@@ -414,12 +425,9 @@ QStringList tabFaults(QWidget& root)
             stops << stop;
         stop = stop->nextInFocusChain();
     } while (stop && stop != &root);
-    const auto place = [&](const QWidget* widget) {
-        return QRect(widget->mapTo(&root, QPoint()), widget->size());
-    };
     for (qsizetype i = 1; i < stops.size(); ++i) {
-        const QRect from = place(stops[i - 1]);
-        const QRect to = place(stops[i]);
+        const QRect from = placeOf(*stops[i - 1], *stops[i], root);
+        const QRect to = placeOf(*stops[i], *stops[i - 1], root);
         const bool up = to.bottom() <= from.top() && to.left() < from.right();
         const bool sameLine = to.center().y() >= from.top() && to.center().y() <= from.bottom();
         if (up || (sameLine && to.right() <= from.left()))

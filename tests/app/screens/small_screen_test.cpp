@@ -8,20 +8,15 @@
 #include "app/window/run_window.h"
 #include "tests/app/desktop_leaks.h"
 #include "tests/app/screens/every_screen.h"
+#include "tests/app/screens/layout_inspector.h"
 #include "tests/app/screens/offscreen_screen.h"
 
 #include <QAbstractButton>
-#include <QAbstractSpinBox>
 #include <QApplication>
-#include <QComboBox>
 #include <QDialog>
 #include <QDialogButtonBox>
-#include <QLineEdit>
-#include <QPlainTextEdit>
 #include <QScreen>
-#include <QScrollArea>
 #include <QStandardPaths>
-#include <QTabBar>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -70,92 +65,14 @@ void expectOnScreen(const QWidget& window, const QString& name)
         << window.frameGeometry().height() << " at " << window.x() << ", " << window.y();
 }
 
-// Where Tab stops in a dialog, in its turn.
-std::vector<const QWidget*> stopsOf(const QWidget& dialog)
-{
-    std::vector<const QWidget*> stops;
-    for (const QWidget* at = dialog.nextInFocusChain(); at != &dialog;
-         at = at->nextInFocusChain()) {
-        if (at->window() == &dialog && at->isVisible() && at->isEnabled() && !at->focusProxy() &&
-            (at->focusPolicy() & Qt::TabFocus))
-            stops.push_back(at);
-    }
-    return stops;
-}
-
-QString nameOf(const QWidget& widget)
-{
-    const auto* button = qobject_cast<const QAbstractButton*>(&widget);
-    return QStringLiteral("%1 “%2”").arg(
-        QLatin1String(widget.metaObject()->className()),
-        button && !button->text().isEmpty() ? button->text() : widget.accessibleName());
-}
-
-// Lines from above to below, each from left to right; a column at the side comes after.
-bool isBefore(const QRect& one, const QRect& other)
-{
-    if (other.bottom() < one.top())
-        return other.left() > one.right();
-    const bool sameLine = other.top() <= one.bottom() && one.top() <= other.bottom();
-    return !sameLine || other.left() >= one.left();
-}
-
-// What is scrolled in a room that the other one does not share stands where the room does.
-QRect placeOf(const QWidget& widget, const QWidget& beside, const QWidget& dialog)
-{
-    const QWidget* seen = &widget;
-    for (const QWidget* at = widget.parentWidget(); at != &dialog; at = at->parentWidget()) {
-        if (qobject_cast<const QScrollArea*>(at) && at != &beside && !at->isAncestorOf(&beside))
-            seen = at;
-    }
-    return {seen->mapTo(&dialog, QPoint()), seen->size()};
-}
-
-void expectTabInReadingOrder(const QWidget& dialog, const QString& name)
-{
-    const auto stops = stopsOf(dialog);
-    QStringList back; // from the last to the first it goes back once
-    for (std::size_t i = 0; i < stops.size(); ++i) {
-        const QWidget& one = *stops[i];
-        const QWidget& next = *stops[(i + 1) % stops.size()];
-        if (&one != &next && !isBefore(placeOf(one, next, dialog), placeOf(next, one, dialog)))
-            back << nameOf(one) + QStringLiteral(" → ") + nameOf(next);
-    }
-    EXPECT_LE(back.size(), 1) << name.toStdString() << ": "
-                              << back.join(QStringLiteral("; ")).toStdString();
-}
-
-bool isField(const QWidget& widget)
-{
-    const QWidget* whole = widget.parentWidget();
-    if (qobject_cast<const QAbstractSpinBox*>(whole) || qobject_cast<const QComboBox*>(whole) ||
-        qobject_cast<const QLineEdit*>(whole) || qobject_cast<const QTabBar*>(whole))
-        return false; // a part of one
-    return qobject_cast<const QAbstractButton*>(&widget) ||
-           qobject_cast<const QLineEdit*>(&widget) || qobject_cast<const QComboBox*>(&widget) ||
-           qobject_cast<const QAbstractSpinBox*>(&widget) ||
-           qobject_cast<const QPlainTextEdit*>(&widget);
-}
-
-void expectReachableByKeys(const QWidget& dialog, const QString& name)
-{
-    for (const QWidget* field : dialog.findChildren<QWidget*>()) {
-        if (!field->isVisible() || !field->isEnabled() || !isField(*field))
-            continue;
-        const auto* button = qobject_cast<const QAbstractButton*>(field);
-        const bool byKey = button && !button->shortcut().isEmpty(); // a mnemonic is one
-        EXPECT_TRUE(byKey || (field->focusPolicy() & Qt::TabFocus))
-            << name.toStdString() << ": " << nameOf(*field).toStdString();
-    }
-}
-
 } // namespace
 
 TEST_P(SmallScreen, TabGoesThroughEveryFieldInReadingOrder)
 {
     seeDialogs(*m_session, *m_preferences, [&](QWidget& dialog, const QString& name) {
-        expectTabInReadingOrder(dialog, name);
-        expectReachableByKeys(dialog, name);
+        const QStringList faults = tabFaults(dialog);
+        EXPECT_TRUE(faults.isEmpty())
+            << name.toStdString() << ": " << faults.join(QStringLiteral("; ")).toStdString();
     });
 }
 
