@@ -85,6 +85,25 @@ TEST(ShelfViews, aBottleFoundIsDrawnAndReadAsNotKnown)
     EXPECT_TRUE(model.index(0).data(Qt::AccessibleTextRole).toString().contains("at least 2 film"));
 }
 
+TEST(ShelfViews, aFilmMoreMovesNoBottleWithinItsVerdict)
+{
+    const auto view = [](const char* id, int films) {
+        const auto batch = Bottle().films(1, films).at(day(films + 2));
+        auto made = bottleView(batch, ledger::assess(batch), english());
+        made.id = QString::fromLatin1(id);
+        return made;
+    };
+    ShelfModel model;
+    model.setBottles({view("first", 1), view("second", 1), view("third", 1)});
+    model.setBottles({view("first", 1), view("second", 5), view("third", 2)});
+    EXPECT_EQ(model.rowOf("first"), 0);
+    EXPECT_EQ(model.rowOf("second"), 1);
+    EXPECT_EQ(model.rowOf("third"), 2);
+    model.setBottles({view("first", 1), view("second", 10), view("third", 2)});
+    EXPECT_EQ(model.rowOf("second"), 0) << "one to discard stands before them";
+    EXPECT_EQ(model.rowOf("third"), 2);
+}
+
 TEST(ShelfViews, onlyOfOneToDiscardThatOneMoreFilmIsGrey)
 {
     const auto refused = [](const ledger::Batch& batch) {
