@@ -40,6 +40,10 @@ const std::vector<const char*>& allowedPhrases()
         QT_TRANSLATE_NOOP("Allowed", "with its other half, at the same time and of the same "
                                      "volume"),
         QT_TRANSLATE_NOOP("Allowed", "mark or takes_back, not both"),
+        QT_TRANSLATE_NOOP("Allowed", "with \"form\": \"liquid\""),
+        QT_TRANSLATE_NOOP("Allowed", "a whole packet: powder does not lie evenly in it, so that a "
+                                     "part is none of its formula"),
+        QT_TRANSLATE_NOOP("Allowed", "a packet that is still in the cupboard"),
         QT_TRANSLATE_NOOP("Allowed", "a vessel in which nothing stands"),
         QT_TRANSLATE_NOOP("Allowed", "a vessel that was not withdrawn"),
         QT_TRANSLATE_NOOP("Allowed", "a decimal number as text, such as \"9.80\""),

@@ -6,6 +6,7 @@
 #include "core/ledger/book_memory.h"
 #include "core/ledger/clock.h"
 #include "core/ledger/contradiction.h"
+#include "core/ledger/cupboard_state.h"
 #include "core/ledger/entry_check.h"
 #include "core/ledger/replenish.h"
 #include "core/ledger/run_times.h"
@@ -45,6 +46,12 @@ struct NewBatch {
     std::optional<chemistry::Instant> mixedOn = {};
     std::optional<chemistry::FilmsPerLitre> assumed = {};
     std::optional<chemistry::Films> filmsBefore = {};
+    /// What it was made with besides a whole packet: liquids, chemicals, supplies.
+    struct Take {
+        std::string item;
+        double amount = 0; ///< in the item's unit
+    };
+    std::vector<Take> takes = {};
 };
 
 /// One bath of a run.
@@ -83,6 +90,8 @@ public:
     /// One batch as of `at`. UnknownId if it was not mixed by then.
     Result<Batch> batch(const std::string& id, chemistry::Instant at);
     Result<std::vector<Event>> events(const std::string& batch);
+    /// What stands in the cupboard and in the cans, and the known work.
+    Result<CupboardState> cupboard(chemistry::Instant at);
     /// The same of the batch and of every bottle that it is connected with by filling, together in
     /// order of entry: what foldTogether() asks for.
     Result<std::vector<Event>> connectedEvents(const std::string& batch);
@@ -126,6 +135,9 @@ public:
     Result<void> move(const std::string& batch, const std::string& vessel, When when);
     /// Anything else that can happen to a batch (tests, looks, notes, discarding, storing …).
     Result<void> record(const std::string& batch, const Happening& what, When when);
+    /// What happened to a thing of the cupboard, or a can: opened, taken from, counted, thrown
+    /// away, poured in, handed over. NotSuitable for what is about a batch.
+    Result<void> record(const Happening& what, chemistry::Instant at);
     /// Takes one event back, with a reason.
     Result<void> voidEvent(const std::string& event, const std::string& why);
     /// Takes several back at once, all of them or none: what is left without them must fit.
@@ -146,6 +158,11 @@ public:
     Result<void> add(const formulary::Solution& solution);
     Result<void> add(const formulary::Vessel& vessel);
     Result<void> add(const formulary::DevelopmentFigure& figure);
+    /// A line of the cupboard (ledger::Cupboard), given anew or withdrawn too; an id is made for
+    /// one without. The id.
+    Result<std::string> add(CupboardLine line);
+    /// Several at once, all or none; their ids in that order.
+    Result<std::vector<std::string>> add(std::vector<CupboardLine> lines);
 
     // Undo: what the next undo or redo would be, and doing it. What is taken back already, from the
     // day book or by others, is passed over, as a whole or in part. NothingToUndo if there is none;

@@ -176,6 +176,13 @@ Result<void> Book::Import::enter(Entry entry, int line)
         if (!event->batch.empty()) {
             ++m_brought.batches[event->batch];
         }
+        const auto root = rootOf(*m_book->m_store, *event);
+        if (!root) {
+            return tl::unexpected(root.error());
+        }
+        if (*root) {
+            m_brought.cupboard.add(**root);
+        }
     }
     return {};
 }

@@ -70,6 +70,22 @@ Result<Batch> BookMemory::batch(const std::string& id, Instant at)
     return std::move(**folded);
 }
 
+Result<std::optional<PouredBatch>> BookMemory::then(const std::string& id, Instant at)
+{
+    const bool wasKept = m_kept.contains(id);
+    const auto folded = batch(id, at);
+    if (!folded) {
+        const bool unknown = folded.error().code == ErrorCode::UnknownId;
+        return unknown ? Result<std::optional<PouredBatch>>(std::nullopt)
+                       : tl::unexpected(folded.error());
+    }
+    const PouredBatch held{folded->volume, folded->silver};
+    if (!wasKept && !folded->inUse()) {
+        forgetConnected(id);
+    }
+    return held;
+}
+
 // History is long: of what is looked at only what is in use stays in memory.
 Result<Batch> BookMemory::lookedAt(const BatchState& state, Instant at)
 {

@@ -4,6 +4,7 @@
 // Bottles that were filled from one another are read, folded and forgotten together.
 #pragma once
 
+#include "core/ledger/can_stock.h"
 #include "core/ledger/fold_together.h"
 #include "core/ledger/store_port.h"
 #include "core/ledger/strip_record.h"
@@ -61,6 +62,8 @@ public:
 
     /// Each as Book has it.
     Result<Batch> batch(const std::string& id, chemistry::Instant at);
+    /// What a batch held then, as canStock() asks for it; empty for one that was not mixed.
+    Result<std::optional<PouredBatch>> then(const std::string& id, chemistry::Instant at);
     Result<std::vector<Batch>> batches(chemistry::Instant at, bool ended,
                                        std::vector<Unread>* unread);
     Result<std::vector<StripReading>> strips(const std::string& solution, chemistry::Instant at,

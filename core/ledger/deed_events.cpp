@@ -35,6 +35,9 @@ std::vector<Event> eventsOf(const NewBatch& batch, const std::string& id, When w
     if (batch.dissolved) {
         events.push_back({newId(), id, when.at, Dissolved{}, {}});
     }
+    for (const NewBatch::Take& take : batch.takes) {
+        events.push_back({newId(), {}, when.at, Taken{take.item, take.amount, id}, {}});
+    }
     return events;
 }
 

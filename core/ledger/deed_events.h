@@ -10,8 +10,8 @@
 namespace ullage::ledger
 {
 
-/// The mixing of a batch that is called `id`, what is drawn for it if it is decanted, and that it
-/// is clear if that is said.
+/// The mixing of a batch that is called `id`, what is drawn for it if it is decanted, that it is
+/// clear if that is said, and what was taken for it from the cupboard.
 std::vector<Event> eventsOf(const NewBatch& batch, const std::string& id, When when,
                             const IdMaker& newId);
 

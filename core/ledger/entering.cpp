@@ -43,8 +43,14 @@ Result<void> Entering::enterEvent(Event& event)
     if (std::holds_alternative<Voided>(event.what)) {
         return enterVoiding(event);
     }
+    m_cupboard.add(event);
     if (subjectOf(event) != Subject::Batch) {
         return {};
+    }
+    if (const auto* mixed = std::get_if<Mixed>(&event.what); mixed && !mixed->packet.empty()) {
+        if (auto fine = packetSuits(*m_store, mixed->packet); !fine) {
+            return fine;
+        }
     }
 
     const auto found = m_memory->kept(event.batch);
@@ -83,6 +89,17 @@ Result<void> Entering::enterVoiding(Event& event)
         return fine;
     }
     const std::string& target = std::get<Voided>(event.what).voids;
+    m_voided = target;
+    if (event.batch.empty()) {
+        return voidOfNoBatch(event);
+    }
+    const auto root = rootOf(*m_store, event);
+    if (!root) {
+        return tl::unexpected(root.error());
+    }
+    if (*root) {
+        m_cupboard.add(**root);
+    }
     const auto keptBatch = m_memory->kept(event.batch);
     if (!keptBatch) {
         return tl::unexpected(keptBatch.error());
@@ -92,9 +109,6 @@ Result<void> Entering::enterVoiding(Event& event)
         return refuse({.code = ErrorCode::AlreadyVoided, .field = "voids", .text = target});
     }
     keep(kept, event);
-    if (event.batch.empty()) {
-        return {}; // a packet's event, of which nothing is folded
-    }
     if (m_memory->foldsLater()) {
         kept.connected->folds.reset();
         return {};
@@ -105,6 +119,27 @@ Result<void> Entering::enterVoiding(Event& event)
         error.field = "voids";
         error.text = target;
         return refuse(std::move(error));
+    }
+    return {};
+}
+
+// What stands in the cupboard, or a can.
+Result<void> Entering::voidOfNoBatch(Event& event)
+{
+    const std::string& target = std::get<Voided>(event.what).voids;
+    const auto about = eventsAbout(*m_store, event);
+    if (!about) {
+        return tl::unexpected(about.error());
+    }
+    if (takenBack(*about).contains(target)) {
+        return refuse({.code = ErrorCode::AlreadyVoided, .field = "voids", .text = target});
+    }
+    const auto root = rootOf(*m_store, event);
+    if (!root) {
+        return tl::unexpected(root.error());
+    }
+    if (*root) {
+        m_cupboard.add(**root);
     }
     return {};
 }
@@ -192,9 +227,10 @@ Result<void> Entering::foldWhole(const std::vector<Entry>& entries)
 
 Result<void> Entering::finish()
 {
-    return checkPairs().and_then([&] { return putStates(); }).and_then([&] {
-        return checkVessels();
-    });
+    return checkPairs()
+        .and_then([&] { return putStates(); })
+        .and_then([&] { return checkVessels(); })
+        .and_then([&] { return checkCupboard(); });
 }
 
 // What goes from one bottle into another is entered on both sides or not at all.
@@ -237,6 +273,21 @@ Result<void> Entering::checkVessels()
         }
     }
     return {};
+}
+
+Result<void> Entering::checkCupboard()
+{
+    const auto then = [&](const std::string& id, chemistry::Instant at) {
+        return m_memory->then(id, at);
+    };
+    auto fine = goTogether(*m_store, m_cupboard, then);
+    if (!fine && !m_voided.empty()) {
+        return refuse({.code = ErrorCode::CannotVoid,
+                       .field = "voids",
+                       .text = m_voided,
+                       .subject = fine.error().subject});
+    }
+    return fine;
 }
 
 Result<void> Entering::putStates()

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/ledger/book_memory.h"
+#include "core/ledger/cupboard_check.h"
 #include "core/ledger/entry_check.h"
 
 #include <cstdint>
@@ -25,8 +26,9 @@ public:
     /// After entries were entered while the memory folds later: whether what comes of all of them
     /// fits.
     Result<void> foldWhole(const std::vector<Entry>& entries);
-    /// What goes from one bottle into another must be entered on both sides, and no batch in use
-    /// stands in a vessel that was withdrawn. Puts where each batch that was touched, or is
+    /// What goes from one bottle into another must be entered on both sides, no batch in use
+    /// stands in a vessel that was withdrawn, and what was taken from the cupboard or poured into
+    /// a can goes together (goTogether()). Puts where each batch that was touched, or is
     /// connected with one, stands now.
     Result<void> finish();
 
@@ -36,6 +38,8 @@ private:
     Result<void> checkDonor(const Event& event);
     Result<void> checkPairs();
     Result<void> checkVessels();
+    Result<void> checkCupboard();
+    Result<void> voidOfNoBatch(Event& event);
     Result<void> putStates();
     Result<void> putState(const std::string& id, const Fold* fold);
     void keep(BookMemory::Kept& kept, Event& event);
@@ -47,6 +51,8 @@ private:
     std::int64_t m_last;             ///< number of the entry before the next one
     std::set<std::string> m_touched; ///< batches changed
     bool m_withdrewVessel = false;
+    CupboardTouched m_cupboard;  ///< things that events were about
+    std::string m_voided;        ///< the last event that was taken back
     std::vector<Event> m_halves; ///< of fillings
 };
 

@@ -3,6 +3,21 @@
 #include "core/formulary/field_check.h"
 #include "core/ledger/line_description.h"
 
+namespace ullage::formulary
+{
+
+Result<void> Described<ledger::Packet>::together(const ledger::Packet& packet)
+{
+    if (!packet.volume || !packet.form || *packet.form == Form::Liquid) {
+        return {};
+    }
+    return refuse({.code = ErrorCode::Conflict,
+                   .field = "volume_ml",
+                   .allowed = "with \"form\": \"liquid\""});
+}
+
+} // namespace ullage::formulary
+
 namespace ullage::ledger
 {
 

@@ -36,9 +36,9 @@ struct Packet {
     std::string useBy;
     std::optional<Decimal> cost; ///< 0 to 1 000 000
     std::string currency;
-    // Not reckoned with yet, but for `place`: a line that says more than the default is refused.
+    /// Powder where it is not said, but for one with a volume (isLiquid()).
     std::optional<formulary::Form> form;
-    std::optional<chemistry::Millilitres> volume; ///< of a concentrate; 0.1 to 1 000 000 mL
+    std::optional<chemistry::Millilitres> volume; ///< of a liquid; 0.1 to 1 000 000 mL
     std::optional<chemistry::Days> keepsOpened;   ///< once opened; 0.01 to 36 525
     std::string place;
     std::string replaces;   ///< id of the packet this one stands in for, or empty

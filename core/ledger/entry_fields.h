@@ -35,21 +35,20 @@ template <>
 struct Described<ledger::Packet> {
     using Packet = ledger::Packet;
     static constexpr std::string_view type = "packet";
-    // A packet is offered whole to whoever mixes; a liquid, or one given anew, would be too.
     static constexpr auto fields = std::tuple(
         bound(&Packet::id, field::text("id").required()),
         bound(&Packet::solution, field::id("solution", Refers::Solution).required()),
-        bound(&Packet::form, field::code("form", kFormCodes).means("powder").notBuilt()),
+        bound(&Packet::form, field::code("form", kFormCodes).means("powder")),
         bound(&Packet::makes, field::number("makes_ml", 1, ledger::kMostAmount, "ml")),
-        bound(&Packet::volume,
-              field::number("volume_ml", 0.1, ledger::kMostAmount, "ml").notBuilt()),
-        bound(&Packet::keepsOpened, field::number("opened_days", 0.01, 36'525, "days").notBuilt()),
+        bound(&Packet::volume, field::number("volume_ml", 0.1, ledger::kMostAmount, "ml")),
+        bound(&Packet::keepsOpened, field::number("opened_days", 0.01, 36'525, "days")),
         bound(&Packet::lot, field::text("lot")), bound(&Packet::bought, field::date("bought")),
         bound(&Packet::useBy, field::date("use_by")), bound(&Packet::cost, field::cost()),
         bound(&Packet::currency, field::text("currency")),
-        bound(&Packet::place, field::text("place")),
-        bound(&Packet::replaces, field::replaces().notBuilt()),
-        bound(&Packet::withdrawn, field::withdrawn().notBuilt()));
+        bound(&Packet::place, field::text("place")), bound(&Packet::replaces, field::replaces()),
+        bound(&Packet::withdrawn, field::withdrawn()));
+    /// Conflict for a volume of what is said to be no liquid: powder is counted by packets.
+    static Result<void> together(const Packet& packet);
 };
 
 template <>

@@ -34,7 +34,6 @@ struct Load {
 };
 
 // What each refuses of its own fields is in checkFields(); volumes are above 0, to 1 000 000 mL.
-// What is marked "not yet" is refused where it says anything (NotBuilt).
 
 struct Mixed {
     std::string solution; ///< its id
@@ -115,7 +114,7 @@ struct Noted {
 /// The end of a batch.
 struct Discarded {
     std::string how;
-    std::string container; ///< for waste, or empty; not yet
+    std::string container; ///< for waste, into which all that was left went; or empty
 };
 /// Takes an event back: it never happened, whatever time one looks at.
 struct Voided {
@@ -141,7 +140,6 @@ struct TestAsked {
     /// Kept as a note by a book of before: the line is of kind "noted".
     bool asNote = false;
 };
-/// Not yet, as all below it.
 struct Taken {
     std::string item;
     double amount = 0;    ///< in the item's unit

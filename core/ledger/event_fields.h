@@ -244,10 +244,9 @@ struct Described<ledger::Discarded> {
     static constexpr auto subject = ledger::Subject::Batch;
     static constexpr bool open = false;
     static constexpr bool built = true;
-    static constexpr auto fields = std::tuple(
-        bound(&ledger::Discarded::how, field::prose("how")),
-        // How full the can is, and the silver in it, are not kept account of.
-        bound(&ledger::Discarded::container, field::id("container", Refers::Container).notBuilt()));
+    static constexpr auto fields =
+        std::tuple(bound(&ledger::Discarded::how, field::prose("how")),
+                   bound(&ledger::Discarded::container, field::id("container", Refers::Container)));
 };
 
 template <>
@@ -311,7 +310,7 @@ struct Described<ledger::Taken> {
     static constexpr std::string_view kind = "taken";
     static constexpr auto subject = ledger::Subject::Item;
     static constexpr bool open = false;
-    static constexpr bool built = false;
+    static constexpr bool built = true;
     static constexpr auto fields = std::tuple(
         bound(&Taken::item, field::item()),
         bound(&Taken::amount, field::positive("amount", ledger::kMostAmount, "").required()),
@@ -324,7 +323,7 @@ struct Described<ledger::Counted> {
     static constexpr std::string_view kind = "counted";
     static constexpr auto subject = ledger::Subject::Item;
     static constexpr bool open = false;
-    static constexpr bool built = false;
+    static constexpr bool built = true;
     static constexpr auto fields = std::tuple(
         bound(&Counted::item, field::item()),
         bound(&Counted::amount, field::number("amount", 0, ledger::kMostAmount, "").required()));
@@ -336,7 +335,7 @@ struct Described<ledger::ThrownAway> {
     static constexpr std::string_view kind = "thrown-away";
     static constexpr auto subject = ledger::Subject::Item;
     static constexpr bool open = false;
-    static constexpr bool built = false;
+    static constexpr bool built = true;
     static constexpr auto fields = std::tuple(bound(&ThrownAway::item, field::item()),
                                               bound(&ThrownAway::why, field::prose("why")));
 };
@@ -347,7 +346,7 @@ struct Described<ledger::PouredIn> {
     static constexpr std::string_view kind = "poured-in";
     static constexpr auto subject = ledger::Subject::Container;
     static constexpr bool open = false;
-    static constexpr bool built = false;
+    static constexpr bool built = true;
     static constexpr auto fields = std::tuple(
         bound(&PouredIn::container, field::container()), bound(&PouredIn::volume, field::volume()),
         bound(&PouredIn::from, field::id("from", Refers::Batch)));
@@ -359,7 +358,7 @@ struct Described<ledger::HandedOver> {
     static constexpr std::string_view kind = "handed-over";
     static constexpr auto subject = ledger::Subject::Container;
     static constexpr bool open = false;
-    static constexpr bool built = false;
+    static constexpr bool built = true;
     static constexpr auto fields = std::tuple(
         bound(&HandedOver::container, field::container()),
         bound(&HandedOver::to, field::text("to")),

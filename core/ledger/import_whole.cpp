@@ -58,9 +58,10 @@ Result<void> ImportWhole::judge(const GoOn& goOn)
             return fine;
         }
     }
-    return judgePartners().and_then([&] { return judgeReferences(); }).and_then([&] {
-        return judgeVessels();
-    });
+    return judgePartners()
+        .and_then([&] { return judgeReferences(); })
+        .and_then([&] { return judgeVessels(); })
+        .and_then([&] { return judgeCupboard(); });
 }
 
 Result<void> ImportWhole::judgeBatch(const std::string& id, int events)
@@ -237,6 +238,24 @@ Result<void> ImportWhole::judgeVessels()
     if (!fine && fine.error().code == ErrorCode::NotSuitable) {
         Error error = fine.error();
         error.line = m_brought->withdrewVessel.value_or(0);
+        m_findings->add({.error = std::move(error)});
+        return {};
+    }
+    return fine;
+}
+
+// By bottles that go together: what is wrong with one is told of it.
+Result<void> ImportWhole::judgeCupboard()
+{
+    if (m_findings->count() > 0) {
+        return {};
+    }
+    auto fine = goTogether(*m_store, m_brought->cupboard, batchThen(*m_store, *m_formulary));
+    if (!fine &&
+        (fine.error().code == ErrorCode::NotEnough || fine.error().code == ErrorCode::TooMuch ||
+         fine.error().code == ErrorCode::AfterEnd)) {
+        Error error = fine.error();
+        error.line = m_findings->lineOf(error.text);
         m_findings->add({.error = std::move(error)});
         return {};
     }

@@ -4,6 +4,7 @@
 // One batch is judged after another, so that memory holds one of them at a time.
 #pragma once
 
+#include "core/ledger/cupboard_check.h"
 #include "core/ledger/entry_check.h"
 #include "core/ledger/import_findings.h"
 
@@ -39,6 +40,7 @@ struct Brought {
     std::map<std::string, int> batches; ///< touched → events brought
     std::vector<Waiting> waiting;
     std::map<std::string, NamesBatch> named; ///< batches named by other batches' events
+    CupboardTouched cupboard;                ///< things that events were about
     std::optional<int> withdrewVessel;       ///< line of the last that withdraws one
 };
 
@@ -64,6 +66,7 @@ private:
     Result<void> judgePartners();
     Result<void> judgeReferences();
     Result<void> judgeVessels();
+    Result<void> judgeCupboard();
     Result<std::vector<Event>> withPartners(const std::string& id,
                                             const std::vector<Event>& entered);
     Result<void> keepState(const std::string& id, const Batch* batch);

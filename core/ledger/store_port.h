@@ -84,6 +84,18 @@ public:
     /// Other batches with events that say they were filled from this one or drawn into it, taken
     /// back ones too; each once.
     virtual Result<std::vector<std::string>> filledWith(const std::string& batch) = 0;
+    /// Packets, chemicals, supplies, codes, known work and cans, in order of entry; also those that
+    /// are used up, but none of their events.
+    virtual Result<std::vector<Entry>> cupboard() = 0;
+    /// Events that name this thing of the cupboard, mixings that used it as their packet among
+    /// them, and events that take any of these back, at any remove; in order of entry, each with
+    /// its number.
+    virtual Result<std::vector<Event>> eventsOnItem(const std::string& item) = 0;
+    /// Likewise of a can, bottles that were discarded into it among them.
+    virtual Result<std::vector<Event>> eventsOnContainer(const std::string& container) = 0;
+    /// Ids of things that were thrown away, or named by a mixing as its packet, by `at`; without
+    /// what was taken back. Some may be left out: those are to be folded.
+    virtual Result<std::vector<std::string>> itemsEnded(chemistry::Instant at) = 0;
     virtual Result<std::vector<Event>> eventsOfAction(std::int64_t action) = 0;
     /// The events entered in the same action as this one, itself among them, in order of entry;
     /// none of an import, which enters what does not belong together.

@@ -1,5 +1,7 @@
 #include "core/ledger/undo_history.h"
 
+#include "core/ledger/cupboard_check.h"
+
 #include <map>
 #include <unordered_set>
 
@@ -105,7 +107,16 @@ Result<Standing> UndoHistory::standing(const Action& action)
         }
     }
     std::map<std::string, std::unordered_set<std::string>> ofBatch;
+    std::unordered_set<std::string> ofNone; // about things of the cupboard, or cans
     for (const Event& event : *events) {
+        if (event.batch.empty()) {
+            const auto about = eventsAbout(*m_store, event);
+            if (!about) {
+                return tl::unexpected(about.error());
+            }
+            ofNone.merge(takenBack(*about));
+            continue;
+        }
         if (!ofBatch.contains(event.batch)) {
             const auto batch = m_memory->kept(event.batch);
             if (!batch) {
@@ -116,8 +127,9 @@ Result<Standing> UndoHistory::standing(const Action& action)
     }
     std::erase_if(*marks,
                   [&](const FilmMark& mark) { return ofFilm[mark.film].contains(mark.id); });
-    std::erase_if(*events,
-                  [&](const Event& event) { return ofBatch[event.batch].contains(event.id); });
+    std::erase_if(*events, [&](const Event& event) {
+        return (event.batch.empty() ? ofNone : ofBatch[event.batch]).contains(event.id);
+    });
     return Standing{std::move(*marks), std::move(*events)};
 }
 

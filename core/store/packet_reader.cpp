@@ -1,74 +1,58 @@
 #include "core/store/packet_reader.h"
 
-#include "core/store/each_row.h"
-#include "core/store/line_proof.h"
+#include "core/ledger/cupboard_check.h"
+
+#include <algorithm>
 
 namespace ullage::store
 {
 
 using namespace ledger;
 
-namespace
-{
-
-constexpr const char* kPackets = "e.type = 'packet'";
-constexpr const char* kMixings =
-    "e.kind = 'mixed' AND e.id NOT IN "
-    "(SELECT voids FROM entry WHERE kind = 'voided' AND voids IS NOT NULL)";
-
-} // namespace
-
 Result<std::map<std::string, Packet>> readPackets(SqlStore& store)
 {
-    std::map<std::string, Packet> found;
-    LineProof proof(store.connection());
-    Statement statement(store.connection(), LineProof::select(kPackets));
-    const auto fine = eachRow(statement.run(), [&](const Rows& row) -> Result<void> {
-        const auto entry = proof.entry(row);
-        if (!entry) {
-            return tl::unexpected(entry.error());
+    return readCupboard(store).map([](const Cupboard& cupboard) {
+        std::map<std::string, Packet> found;
+        for (const Packet& packet : cupboard.packets.all()) {
+            if (!packet.withdrawn) {
+                found[packet.id] = packet;
+            }
         }
-        if (const auto* packet = std::get_if<Packet>(&entry->what)) {
-            found[packet->id] = *packet;
-        }
-        return {};
+        return found;
     });
-    if (!fine) {
-        return tl::unexpected(fine.error());
-    }
-    return found;
 }
 
 Result<std::vector<Packet>> packetsAtHand(SqlStore& store)
 {
-    auto packets = readPackets(store);
-    if (!packets) {
-        return tl::unexpected(packets.error());
+    const auto cupboard = readCupboard(store);
+    if (!cupboard) {
+        return tl::unexpected(cupboard.error());
+    }
+    const auto ended = store.itemsEnded(chemistry::Instant::max());
+    if (!ended) {
+        return tl::unexpected(ended.error());
     }
     std::vector<Packet> left;
-    if (packets->empty()) { // most books: then the mixings need not be read
-        return left;
-    }
-    LineProof proof(store.connection());
-    Statement statement(store.connection(), LineProof::select(kMixings));
-    const auto fine = eachRow(statement.run(), [&](const Rows& row) -> Result<void> {
-        const auto entry = proof.entry(row);
-        if (!entry) {
-            return tl::unexpected(entry.error());
+    for (Packet& packet : cupboard->packets.standing()) {
+        const Item item = itemOf(packet);
+        if (item.kind == ItemKind::Powder &&
+            std::find(ended->begin(), ended->end(), packet.id) != ended->end()) {
+            continue;
         }
-        if (const auto* event = std::get_if<Event>(&entry->what)) {
-            if (const auto* mixed = std::get_if<Mixed>(&event->what)) {
-                packets->erase(mixed->packet);
-            }
+        const auto entered = eventsOnItem(store, *cupboard, packet.id);
+        if (!entered) {
+            return tl::unexpected(entered.error());
         }
-        return {};
-    });
-    if (!fine) {
-        return tl::unexpected(fine.error());
+        const auto stock = stockOf(item, *entered);
+        if (!stock) {
+            return tl::unexpected(stock.error());
+        }
+        if (suitsMixing(item, *stock)) {
+            left.push_back(std::move(packet));
+        }
     }
-    for (auto& [id, packet] : *packets) {
-        left.push_back(std::move(packet));
-    }
+    std::sort(left.begin(), left.end(),
+              [](const Packet& a, const Packet& b) { return a.id < b.id; });
     return left;
 }
 

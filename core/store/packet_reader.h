@@ -10,10 +10,11 @@
 namespace ullage::store
 {
 
-/// All that were ever entered, by id.
+/// All that were ever entered, by id, but for those that only take one out of the book.
 Result<std::map<std::string, ledger::Packet>> readPackets(SqlStore& store);
 
-/// Those that no mixing has used, in order of id. A mixing taken back has used none.
+/// Those that may be mixed from (suitsMixing()), as they were given last, in order of id. A mixing
+/// taken back has used none.
 Result<std::vector<ledger::Packet>> packetsAtHand(SqlStore& store);
 
 } // namespace ullage::store

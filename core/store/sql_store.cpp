@@ -6,6 +6,7 @@
 #include "core/store/book_file.h"
 #include "core/store/chain.h"
 #include "core/store/chain_growth.h"
+#include "core/store/cupboard_table.h"
 #include "core/store/entry_table.h"
 #include "core/store/impatience.h"
 #include "core/store/journal_mode.h"
@@ -26,13 +27,14 @@ using namespace ledger;
 /// What stands in the file, by one connection; gone before the connection is.
 struct SqlStore::Tables {
     Tables(Connection& connection, const QString& lastSeen, const QString& path)
-        : growth(connection), entries(connection, growth), batches(connection, growth),
-          actions(connection), notes(connection, growth),
+        : growth(connection), entries(connection, growth), cupboard(connection),
+          batches(connection, growth), actions(connection), notes(connection, growth),
           seen(connection, notes, entries, lastSeen, path)
     {
     }
     ChainGrowth growth;
     EntryTable entries;
+    CupboardTable cupboard;
     BatchTable batches;
     ActionTable actions;
     NoteTable notes;
@@ -329,6 +331,23 @@ Result<std::vector<Event>> SqlStore::eventsOf(const std::string& batch)
 Result<std::vector<std::string>> SqlStore::filledWith(const std::string& batch)
 {
     return m_tables->entries.filledWith(batch);
+}
+
+Result<std::vector<Entry>> SqlStore::cupboard() { return m_tables->cupboard.lines(); }
+
+Result<std::vector<Event>> SqlStore::eventsOnItem(const std::string& item)
+{
+    return m_tables->cupboard.eventsOnItem(item);
+}
+
+Result<std::vector<Event>> SqlStore::eventsOnContainer(const std::string& container)
+{
+    return m_tables->cupboard.eventsOnContainer(container);
+}
+
+Result<std::vector<std::string>> SqlStore::itemsEnded(chemistry::Instant at)
+{
+    return m_tables->cupboard.itemsEnded(at);
 }
 
 Result<std::vector<Event>> SqlStore::eventsOfAction(std::int64_t action)

@@ -82,6 +82,10 @@ public:
     Result<std::optional<ledger::Event>> event(const std::string& id) override;
     Result<std::vector<ledger::Event>> eventsOf(const std::string& batch) override;
     Result<std::vector<std::string>> filledWith(const std::string& batch) override;
+    Result<std::vector<ledger::Entry>> cupboard() override;
+    Result<std::vector<ledger::Event>> eventsOnItem(const std::string& item) override;
+    Result<std::vector<ledger::Event>> eventsOnContainer(const std::string& container) override;
+    Result<std::vector<std::string>> itemsEnded(chemistry::Instant at) override;
     Result<std::vector<ledger::Event>> eventsOfAction(std::int64_t action) override;
     Result<std::vector<ledger::Event>> eventsWith(const std::string& event) override;
     Result<std::optional<ledger::FilmRecord>> film(const std::string& id) override;

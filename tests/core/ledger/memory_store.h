@@ -182,6 +182,50 @@ public:
         }
         return std::vector<std::string>(found.begin(), found.end());
     }
+    Result<std::vector<Entry>> cupboard() override
+    {
+        if (auto fine = call(); !fine) {
+            return tl::unexpected(fine.error());
+        }
+        std::vector<Entry> result;
+        for (const Row& row : m_now.rows) {
+            const auto type = row.entry.type();
+            if (type == "packet" || type == "chemical" || type == "supply" || type == "barcode" ||
+                type == "work" || type == "container") {
+                result.push_back(row.entry);
+            }
+        }
+        return result;
+    }
+    Result<std::vector<Event>> eventsOnItem(const std::string& item) override
+    {
+        return eventsAbout([&](const auto& what) {
+            if constexpr (requires { what.item; }) {
+                return what.item == item;
+            } else if constexpr (requires { what.packet; }) {
+                return what.packet == item;
+            } else {
+                return false;
+            }
+        });
+    }
+    Result<std::vector<Event>> eventsOnContainer(const std::string& container) override
+    {
+        return eventsAbout([&](const auto& what) {
+            if constexpr (requires { what.container; }) {
+                return what.container == container;
+            } else {
+                return false;
+            }
+        });
+    }
+    Result<std::vector<std::string>> itemsEnded(chemistry::Instant) override
+    {
+        if (auto fine = call(); !fine) {
+            return tl::unexpected(fine.error());
+        }
+        return std::vector<std::string>{}; // all are folded
+    }
     Result<std::vector<Event>> eventsOfAction(std::int64_t action) override
     {
         return eventsWhere([&](const Row& row) { return row.action == action; });
@@ -328,6 +372,21 @@ private:
             }
         }
         return result;
+    }
+    // What names the thing, and what takes that back at any remove.
+    template <class Names>
+    Result<std::vector<Event>> eventsAbout(Names names)
+    {
+        std::set<std::string> about;
+        return eventsWhere([&](const Row& row) {
+            const Event& event = *row.entry.event();
+            const auto* voided = std::get_if<Voided>(&event.what);
+            const bool is = voided ? about.contains(voided->voids) : std::visit(names, event.what);
+            if (is) {
+                about.insert(event.id);
+            }
+            return is;
+        });
     }
     template <class What, class Condition>
     Result<std::vector<What>> entriesWhere(Condition condition)

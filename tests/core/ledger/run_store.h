@@ -98,6 +98,19 @@ public:
     {
         return std::vector<std::string>{};
     }
+    Result<std::vector<Entry>> cupboard() override { return std::vector<Entry>{}; }
+    Result<std::vector<Event>> eventsOnItem(const std::string&) override
+    {
+        return std::vector<Event>{};
+    }
+    Result<std::vector<Event>> eventsOnContainer(const std::string&) override
+    {
+        return std::vector<Event>{};
+    }
+    Result<std::vector<std::string>> itemsEnded(chemistry::Instant) override
+    {
+        return std::vector<std::string>{};
+    }
     Result<std::vector<Event>> eventsOfAction(std::int64_t action) override
     {
         return events([&](const Event&, std::int64_t of) { return of == action; });

@@ -74,6 +74,7 @@ inline void reconcile(formulary::Solution& solution)
     solution.keeping.full = chemistry::Days(180);
     solution.keeping.half = chemistry::Days(60);
 }
+inline void reconcile(Packet& packet) { packet.form = formulary::Form::Liquid; }
 inline void reconcile(Processed& processed) { processed.load.area.reset(); }
 inline void reconcile(Mixed& mixed) { mixed.from.clear(); }
 inline void reconcile(ToppedUp& filled) { filled.solution.clear(); }
