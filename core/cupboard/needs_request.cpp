@@ -1,0 +1,173 @@
+#include "core/cupboard/needs_request.h"
+
+#include "core/chemistry/pace.h"
+#include "core/cupboard/recurrence.h"
+#include "core/ledger/verdict.h"
+
+#include <algorithm>
+#include <map>
+
+namespace ullage::cupboard
+{
+
+using chemistry::Instant;
+using formulary::Role;
+
+namespace
+{
+
+// Every id of a solution to the id of the one that is offered now.
+std::map<std::string, std::string> currentIds(const formulary::Formulary& formulary)
+{
+    std::map<std::string, std::string> now;
+    for (const auto& solution : formulary.currentSolutions()) {
+        for (const std::string& id : formulary.family(solution->id)) {
+            now[id] = solution->id;
+        }
+        now[solution->id] = solution->id;
+    }
+    return now;
+}
+
+std::string nowOf(const std::map<std::string, std::string>& ids, const std::string& id)
+{
+    const auto found = ids.find(id);
+    return found == ids.end() ? id : found->second;
+}
+
+// Of each kind but developers, whose work is named.
+bool everyFilmGoesThrough(Role role)
+{
+    return role == Role::Stop || role == Role::Fixer || role == Role::WashAid ||
+           role == Role::WettingAgent;
+}
+
+} // namespace
+
+std::vector<PlannedWork> knownWork(const std::vector<ledger::Work>& works, Instant from,
+                                   Instant until)
+{
+    std::vector<PlannedWork> found;
+    for (const ledger::Work& work : works) {
+        const auto rule = work.rule.empty() ? std::nullopt : readRule(work.rule);
+        const auto times =
+            rule ? occurrences(work.at, *rule, from, until) : std::vector<Instant>{work.at};
+        for (const Instant at : times) {
+            if (at >= from && at <= until) {
+                found.push_back(
+                    {at, work.films.value_or(chemistry::Films(0)), work.developer, work.name});
+            }
+        }
+    }
+    std::stable_sort(found.begin(), found.end(),
+                     [](const PlannedWork& a, const PlannedWork& b) { return a.at < b.at; });
+    return found;
+}
+
+PlanRequest needsOf(const std::vector<ledger::Batch>& batches,
+                    const formulary::Formulary& formulary, const ledger::CupboardState& cupboard,
+                    Instant now, Instant until)
+{
+    PlanRequest request;
+    request.now = now;
+    request.until = until;
+    const auto ids = currentIds(formulary);
+    std::map<std::string, chemistry::Millilitres> usual;
+    std::map<Role, std::pair<Instant, std::string>> last; // of a kind, mixed last
+    for (const ledger::Batch& batch : batches) {
+        const std::string id = nowOf(ids, batch.solution->id);
+        auto& latest = last[batch.solution->role];
+        if (latest.second.empty() || batch.mixedAt >= latest.first) {
+            latest = {batch.mixedAt, id};
+        }
+        usual[id] = batch.mixedVolume;
+        if (!batch.inUse()) {
+            continue;
+        }
+        const auto so = ledger::assess(batch);
+        if (so.verdict != ledger::Verdict::Discard) {
+            request.bottles.push_back({batch.id, id, so.filmsLeft, so.discardBy});
+        }
+    }
+    for (const auto& solution : formulary.currentSolutions()) {
+        PlannedSolution planned{.id = solution->id,
+                                .capacity = formulary::capacityOf(*solution),
+                                .keeps = solution->keeping.full,
+                                .oneShot = solution->oneShotPerFilm};
+        if (const auto volume = usual.find(solution->id); volume != usual.end()) {
+            planned.usual = volume->second;
+        }
+        if (planned.capacity) {
+            planned.oneShot.reset(); // used again as long as it is good for it
+        }
+        request.solutions.push_back(planned);
+    }
+    for (const ledger::ItemHere& here : cupboard.items) {
+        if (here.item.solution.empty() || !here.item.makes ||
+            !ledger::suitsMixing(here.item, here.stock)) {
+            continue;
+        }
+        const bool liquid = here.item.kind == ledger::ItemKind::Liquid;
+        const double share = liquid && here.item.bought && here.stock.left
+                                 ? *here.stock.left / *here.item.bought
+                                 : 1;
+        const std::string id = nowOf(ids, here.item.solution);
+        request.packets.push_back({.item = here.item.id,
+                                   .solution = id,
+                                   .liquid = liquid,
+                                   .makes = *here.item.makes,
+                                   .share = std::clamp(share, 0.0, 1.0),
+                                   .until = here.life.until,
+                                   .keepsOpened = here.item.keepsOpened,
+                                   .opened = here.stock.openedAt.has_value()});
+    }
+    for (const ledger::Packet& packet : cupboard.packets) {
+        if (packet.makes) {
+            request.bought.push_back(
+                {nowOf(ids, packet.solution), *packet.makes, packet.cost, packet.currency});
+        }
+    }
+    request.work = knownWork(cupboard.works, now, until);
+    for (PlannedWork& work : request.work) {
+        work.developer = nowOf(ids, work.developer);
+    }
+    for (const auto& [role, latest] : last) {
+        if (role == Role::Developer) {
+            request.developer = latest.second;
+        } else if (everyFilmGoesThrough(role)) {
+            request.also.push_back(latest.second);
+        }
+    }
+    return request;
+}
+
+FilmPace filmPace(const std::vector<ledger::Batch>& batches, Instant now)
+{
+    const Instant from = chemistry::addDays(now, -chemistry::kPaceWindow);
+    FilmPace pace;
+    chemistry::Pace seen;
+    double films = 0;
+    std::optional<Instant> first;
+    for (const ledger::Batch& batch : batches) {
+        if (batch.solution->role != Role::Developer) {
+            continue;
+        }
+        for (const ledger::LoadDone& load : batch.loads) {
+            if (load.at >= from && load.at <= now) {
+                ++seen.loads;
+                films += load.units.value();
+                first = std::min(first.value_or(load.at), load.at);
+            }
+        }
+    }
+    if (seen.loads == 0) {
+        return pace;
+    }
+    seen.observed = chemistry::daysBetween(*first, now);
+    const auto rate = chemistry::belief(seen);
+    pace.load = chemistry::Films(films / seen.loads);
+    pace.filmsPerDay = rate.shape / rate.time.value() * pace.load.value();
+    return pace;
+}
+
+} // namespace ullage::cupboard

@@ -1,0 +1,36 @@
+// What a plan is asked of a book: bottles as the Shelf judges them, packets as the cupboard has
+// them, and the known work of the weeks ahead.
+#pragma once
+
+#include "core/cupboard/needs.h"
+#include "core/ledger/batch.h"
+#include "core/ledger/cupboard_state.h"
+
+#include <vector>
+
+namespace ullage::cupboard
+{
+
+/// Known work from `from` to `until`, each time that it comes, in order. One whose rule is not
+/// understood comes once, at its first time.
+std::vector<PlannedWork> knownWork(const std::vector<ledger::Work>& works, chemistry::Instant from,
+                                   chemistry::Instant until);
+
+/// What planNeeds() asks for. Solutions are those of the formulary as they were given last, and
+/// what was mixed or bought by an earlier version counts for them. `batches`: those in use; what
+/// is to be discarded is passed over. Films go through the developer that was mixed last, and
+/// through the fixer, stop bath and so on that were mixed last of their kinds. The usual volume of
+/// a solution is the one it was last mixed to.
+PlanRequest needsOf(const std::vector<ledger::Batch>& batches,
+                    const formulary::Formulary& formulary, const ledger::CupboardState& cupboard,
+                    chemistry::Instant now, chemistry::Instant until);
+
+/// How much film comes a day, and in what loads, by what these batches did: the mean of what is
+/// believed of the rate (chemistry/pace.h) of loads into developers, times the mean load.
+struct FilmPace {
+    double filmsPerDay = 0;
+    chemistry::Films load{1};
+};
+FilmPace filmPace(const std::vector<ledger::Batch>& batches, chemistry::Instant now);
+
+} // namespace ullage::cupboard
