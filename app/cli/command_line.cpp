@@ -27,10 +27,11 @@ struct Command {
 };
 
 constexpr std::array kCommands{
-    Command{"report", reportCommand},   Command{"time", timeCommand},
-    Command{"import", importCommand},   Command{"export", exportCommand},
-    Command{"check", checkCommand},     Command{"backup", backupCommand},
-    Command{"restore", restoreCommand}, Command{"salvage", salvageCommand}};
+    Command{"report", reportCommand},     Command{"time", timeCommand},
+    Command{"import", importCommand},     Command{"export", exportCommand},
+    Command{"calendar", calendarCommand}, Command{"check", checkCommand},
+    Command{"backup", backupCommand},     Command{"restore", restoreCommand},
+    Command{"salvage", salvageCommand}};
 
 std::string newId() { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); }
 
@@ -62,9 +63,14 @@ QString usageText()
         "                                             development time of the next load\n"
         "ullage import FILE                           a journal (.jsonl) into the book; - is "
         "standard "
-        "input\n"
+        "input;\n"
+        "                                             known work from a calendar (.ics)\n"
         "ullage export FILE                           the book as a journal (.jsonl) or its events "
         "as .csv\n"
+        "ullage calendar FILE                         dates to discard, test, mix and buy, and the "
+        "known\n"
+        "                                             work, as iCalendar (.ics); - is standard "
+        "output\n"
         "ullage check [--accept]                      read the whole book and say what is wrong;\n"
         "                                             --accept: take it as it is for what was "
         "seen\n"

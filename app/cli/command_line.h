@@ -110,6 +110,7 @@ int reportCommand(const Call& call);
 int timeCommand(const Call& call);
 int importCommand(const Call& call);
 int exportCommand(const Call& call);
+int calendarCommand(const Call& call);
 int checkCommand(const Call& call);
 int backupCommand(const Call& call);
 int restoreCommand(const Call& call);

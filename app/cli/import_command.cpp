@@ -2,6 +2,8 @@
 #include "app/cli/command_line.h"
 #include "app/words/error_words.h"
 #include "app/words/merge_words.h"
+#include "core/store/calendar_reader.h"
+#include "core/store/calendar_work.h"
 #include "core/store/journal_reader.h"
 
 #include <QCoreApplication>
@@ -66,6 +68,31 @@ void tell(const Call& call, const store::ImportOutcome& outcome)
 
 } // namespace
 
+// Known work, all of it or none.
+static int importCalendar(const Call& call, const OpenBook& open, QIODevice& device)
+{
+    const auto events = store::readCalendar(device.readAll());
+    if (!events) {
+        return call.refused(events.error());
+    }
+    const auto cupboard = open.book->cupboard(call.around().clock());
+    if (!cupboard) {
+        return call.refused(cupboard.error());
+    }
+    const auto works = store::workOf(*events, *cupboard);
+    const std::vector<ledger::CupboardLine> lines(works.begin(), works.end());
+    if (!lines.empty()) {
+        if (const auto added = open.book->add(lines); !added) {
+            return call.refused(added.error());
+        }
+    }
+    call.say(FileCommands::tr("%n entries read", nullptr, static_cast<int>(events->size())) +
+             QStringLiteral(", ") +
+             FileCommands::tr("%n of them new", nullptr, static_cast<int>(works.size())) +
+             QStringLiteral("."));
+    return kDone;
+}
+
 int importCommand(const Call& call)
 {
     if (!call.takes({}, 1)) {
@@ -105,6 +132,14 @@ int importCommand(const Call& call)
     }
     if (open->store->lastEntry().value_or(1) > 0) {
         copyFirst(call);
+    }
+    if (name.endsWith(u".ics", Qt::CaseInsensitive)) {
+        code = importCalendar(call, *open, *device);
+        if (code != kDone) {
+            open->book.reset();
+            store::SqlStore::takeAway(std::move(open->store));
+        }
+        return code;
     }
     const auto done =
         store::readJournal(*open->book, *open->store, *device, {.name = name, .settled = {}});

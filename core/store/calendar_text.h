@@ -1,0 +1,34 @@
+// Dates as iCalendar (RFC 5545), for calendars that subscribe to a file.
+#pragma once
+
+#include "core/chemistry/quantities.h"
+
+#include <QByteArray>
+#include <QString>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage::store
+{
+
+struct CalendarEvent {
+    std::string uid;       ///< the same for the same thing: a calendar replaces what it had
+    chemistry::Instant at; ///< to the second
+    bool wholeDay = false; ///< the day of `at` in UTC, without a time
+    QString summary;
+    QString description; ///< or empty
+    std::string rule;    ///< the value of an RRULE, or empty
+    std::optional<double> films;
+};
+
+/// One calendar with an event for each, in this order. `stamp`: when it is written. Lines end with
+/// CR LF and are folded at 75 octets, never within a character; texts are escaped.
+QByteArray calendarText(const std::vector<CalendarEvent>& events, chemistry::Instant stamp,
+                        const QString& name);
+
+/// Of how many films an event says that it is: a field of ours that others keep and pass over.
+inline constexpr const char* kFilmsField = "X-ULLAGE-FILMS";
+
+} // namespace ullage::store
