@@ -3,7 +3,6 @@
 #include "core/ledger/deed_events.h"
 #include "core/ledger/entering.h"
 #include "core/ledger/fillings.h"
-#include "core/ledger/line_description.h"
 #include "core/ledger/typed_text.h"
 
 #include <algorithm>
@@ -94,12 +93,6 @@ Result<std::vector<StripReading>> Book::strips(const std::string& solution, Inst
 Result<std::vector<Event>> Book::events(const std::string& batch)
 {
     return m_store->eventsOf(batch);
-}
-
-Result<CupboardState> Book::cupboard(Instant at)
-{
-    return cupboardState(
-        *m_store, at, [&](const std::string& id, Instant then) { return m_memory.then(id, then); });
 }
 
 Result<std::vector<Event>> Book::connectedEvents(const std::string& batch)
@@ -329,17 +322,6 @@ Result<void> Book::record(const std::string& batch, const Happening& what, When 
     return transact({.what = std::string(event.kind()), .subject = *name}, {{event, {}}});
 }
 
-Result<void> Book::record(const Happening& what, Instant at)
-{
-    const Event event{m_newId(), {}, at, what, {}};
-    const Subject subject = subjectOf(event);
-    if (subject != Subject::Item && subject != Subject::Container) {
-        return refuse(
-            {.code = ErrorCode::NotSuitable, .field = "kind", .text = std::string(event.kind())});
-    }
-    return transact({.what = std::string(event.kind())}, {{event, {}}});
-}
-
 Result<void> Book::voidEvent(const std::string& event, const std::string& why)
 {
     return voidEvents({event}, why);
@@ -482,37 +464,6 @@ Result<void> Book::add(const formulary::Solution& solution) { return addNew({sol
 Result<void> Book::add(const formulary::Vessel& vessel) { return addNew({vessel, {}}); }
 
 Result<void> Book::add(const formulary::DevelopmentFigure& figure) { return addNew({figure, {}}); }
-
-Result<std::string> Book::add(CupboardLine line)
-{
-    return add(std::vector<CupboardLine>{std::move(line)})
-        .map([](const std::vector<std::string>& ids) { return ids.front(); });
-}
-
-Result<std::vector<std::string>> Book::add(std::vector<CupboardLine> lines)
-{
-    std::vector<std::string> ids;
-    std::vector<Entry> entries;
-    for (CupboardLine& line : lines) {
-        std::visit(
-            [&](auto& one) {
-                if (one.id.empty()) {
-                    one.id = m_newId();
-                }
-                ids.push_back(one.id);
-                entries.push_back({std::move(one), {}});
-            },
-            line);
-        if (auto fine = isNew(entries.back()); !fine) {
-            return tl::unexpected(fine.error());
-        }
-    }
-    if (entries.empty()) {
-        return refuse({.code = ErrorCode::Missing, .field = "id"});
-    }
-    const std::string what(entries.front().type());
-    return transact({.mode = ActionMode::Apart, .what = what}, entries).map([&] { return ids; });
-}
 
 std::optional<Action> Book::undoable() { return m_history.nextNamed(ActionMode::Undone); }
 

@@ -1,0 +1,58 @@
+// What the Book knows and enters of the cupboard and of cans for waste.
+#include "core/ledger/book.h"
+#include "core/ledger/line_description.h"
+
+namespace ullage::ledger
+{
+
+using chemistry::Instant;
+
+Result<CupboardState> Book::cupboard(Instant at)
+{
+    return cupboardState(
+        *m_store, at, [&](const std::string& id, Instant then) { return m_memory.then(id, then); });
+}
+
+Result<void> Book::record(const Happening& what, Instant at)
+{
+    const Event event{m_newId(), {}, at, what, {}};
+    const Subject subject = subjectOf(event);
+    if (subject != Subject::Item && subject != Subject::Container) {
+        return refuse(
+            {.code = ErrorCode::NotSuitable, .field = "kind", .text = std::string(event.kind())});
+    }
+    return transact({.what = std::string(event.kind())}, {{event, {}}});
+}
+
+Result<std::string> Book::add(CupboardLine line)
+{
+    return add(std::vector<CupboardLine>{std::move(line)})
+        .map([](const std::vector<std::string>& ids) { return ids.front(); });
+}
+
+Result<std::vector<std::string>> Book::add(std::vector<CupboardLine> lines)
+{
+    std::vector<std::string> ids;
+    std::vector<Entry> entries;
+    for (CupboardLine& line : lines) {
+        std::visit(
+            [&](auto& one) {
+                if (one.id.empty()) {
+                    one.id = m_newId();
+                }
+                ids.push_back(one.id);
+                entries.push_back({std::move(one), {}});
+            },
+            line);
+        if (auto fine = isNew(entries.back()); !fine) {
+            return tl::unexpected(fine.error());
+        }
+    }
+    if (entries.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "id"});
+    }
+    const std::string what(entries.front().type());
+    return transact({.mode = ActionMode::Apart, .what = what}, entries).map([&] { return ids; });
+}
+
+} // namespace ullage::ledger
