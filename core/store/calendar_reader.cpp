@@ -16,15 +16,17 @@ struct Property {
     QByteArray value;
     int line = 0;
 
-    [[nodiscard]] QByteArray parameter(const char* name) const
+    [[nodiscard]] QByteArray parameter(const char* wanted) const
     {
-        for (const auto& [key, value] : parameters) {
-            if (key == name) {
-                return value;
+        for (const auto& [key, text] : parameters) {
+            if (key == wanted) {
+                return text;
             }
         }
         return {};
     }
+};
+}
 };
 
 // Lines that begin with a blank go on with the one before.

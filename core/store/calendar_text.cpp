@@ -22,7 +22,9 @@ QByteArray moment(chemistry::Instant at)
 QByteArray escaped(const QString& text)
 {
     QString safe;
-    for (const QChar c : QString(text).replace(QStringLiteral("\r\n"), QStringLiteral("\n"))) {
+    QString lines = text;
+    lines.replace(QStringLiteral("\r\n"), QStringLiteral("\n"));
+    for (const QChar c : std::as_const(lines)) {
         if (c == u'\n' || c == u'\r') {
             safe += QStringLiteral("\\n");
         } else if (c == u'\\' || c == u';' || c == u',') {
