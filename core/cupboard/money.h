@@ -14,7 +14,7 @@ namespace ullage::cupboard
 class Money
 {
 public:
-    /// `times` of an amount; at most 1 000 000 of 1 000 000.
+    /// `times` of an amount. A sum must stay below 1 000 000 000 000, as a Decimal must.
     void add(const ledger::Decimal& amount, const std::string& currency, int times = 1);
 
     /// The sum of each currency, with as many decimals as the amount that had most.

@@ -170,8 +170,9 @@ bool contains(const formulary::Solution& solution, std::string_view word)
         [&](const std::string& name) { return name.find(word) != std::string::npos; });
 }
 
-// Developers hold sulfite and are alkaline, fixers hold thiosulfate; stop baths are acid, and
-// fixers unless they are said to be alkaline (words.md's cautions; common practice, no source).
+// Developers hold sulfite and are alkaline, fixers hold thiosulfate, stop baths are acid. A fixer's
+// own acid stands beside its thiosulfate without harm, and is not counted (common
+// practice, no source).
 struct Nature {
     bool acid = false;
     bool alkaline = false;
