@@ -1,4 +1,5 @@
-// What the line of each kind of event says, field by field.
+// What the line of each kind of event says, field by field: one table of all kinds, long because
+// they are many, and read best in one place.
 #pragma once
 
 #include "core/formulary/described.h"
