@@ -198,8 +198,10 @@ std::vector<ledger::RunFilm> FilmsEdit::films() const
     std::vector<ledger::RunFilm> films;
     for (const Row& row : m_rows) {
         const std::string format = row.format->format();
+        // As many as may be: what is shown of more is refused by problem().
+        const int count = std::clamp(row.count->value(), 1, kMostAtOnce);
         if (chemistry::filmsInOne(format))
-            films.push_back({format, row.count->value(), row.name->text().trimmed().toStdString(),
+            films.push_back({format, count, row.name->text().trimmed().toStdString(),
                              row.index->value(), row.notes->text().trimmed().toStdString()});
     }
     return films;

@@ -477,6 +477,27 @@ TEST_F(RunFilm, keyboardAlone)
     EXPECT_EQ(desk.journal(), before);
 }
 
+// A fourth digit was dropped without a word, and 999 films logged for 9999.
+TEST_F(RunFilm, keepsEveryDigitOfHowManyAndSaysTheRange)
+{
+    RunDialog dialog(desk.door(), nullptr);
+    dialog.show();
+    auto* count = named<QSpinBox>(dialog, "Number of films");
+    count->setFocus();
+    count->selectAll();
+    QTest::keyClicks(count, "9999");
+    EXPECT_EQ(count->value(), 9999);
+    const QByteArray before = desk.journal();
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(dialog.problemOf("films").contains("from 1 to 1,000"))
+        << dialog.problemOf("films").toStdString();
+    EXPECT_EQ(desk.journal(), before);
+    count->setValue(1000);
+    count->stepUp();
+    EXPECT_EQ(count->value(), 1000) << "the arrows stay within the range";
+}
+
 // A developer that is topped up, with a second bottle of it to take from.
 class RunAndTopUp : public RunFilm
 {
