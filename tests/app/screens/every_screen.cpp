@@ -7,6 +7,7 @@
 #include "app/mixing/choice_step.h"
 #include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_page.h"
+#include "app/session/session.h"
 #include "app/shelf/shelf_page.h"
 #include "app/statistics/bar_rows.h"
 #include "app/widgets/quantity_edit.h"
