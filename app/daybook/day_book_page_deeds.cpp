@@ -9,6 +9,7 @@
 #include "app/daybook/forgotten_dialog.h"
 #include "app/session/file_names.h"
 #include "app/widgets/prompts.h"
+#include "app/widgets/why_not.h"
 
 #include <QFileInfo>
 #include <QMenu>
@@ -109,17 +110,17 @@ void DayBookPage::exportShown()
     const auto stop = [thread = m_slow.get()] { return thread->stopping(); };
     const auto failed = [this](const Error& error) {
         QMetaObject::invokeMethod(this, [this, error] {
-            m_export->setEnabled(true);
+            setWhyNot(m_export, {});
             fail(tr("Export what is shown"), error);
         });
     };
-    m_export->setEnabled(false);
+    setWhyNot(m_export, tr("It is being written."));
     m_slow->post(
         [=, this, filter = m_model->filter(),
          file = withEnding(*file, kTableEnding)](store::SqlStore& store) {
             const auto rows = exportDays(store, filter, words, file, stop);
             QMetaObject::invokeMethod(this, [this, rows] {
-                m_export->setEnabled(true);
+                setWhyNot(m_export, {});
                 if (!rows)
                     return failUnlessStopped(tr("Export what is shown"), rows.error());
                 prompts().tell(this, tr("Export what is shown"),

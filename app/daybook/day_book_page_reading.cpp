@@ -6,6 +6,7 @@
 #include "app/daybook/day_model.h"
 #include "app/daybook/looking_strip.h"
 #include "app/widgets/empty_state.h"
+#include "app/widgets/why_not.h"
 #include "app/words/moment_text.h"
 
 #include <QDir>
@@ -121,7 +122,7 @@ void DayBookPage::pageRead(bool anew)
     if (m_stack->currentWidget() != m_statistics)
         m_stack->setCurrentWidget(empty ? static_cast<QWidget*>(m_empty) : m_entries);
     for (QPushButton* button : {m_export, m_print})
-        button->setEnabled(!nothing);
+        setWhyNot(button, nothing ? tr("Nothing is shown.") : QString());
     int row = m_model->rowOf(m_keep);
     if (row < 0 && !nothing)
         row = 1; // below the first day's heading

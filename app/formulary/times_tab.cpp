@@ -12,6 +12,7 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/why_not.h"
 #include "app/words/figure_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
@@ -107,8 +108,8 @@ std::shared_ptr<const formulary::DevelopmentFigure> TimesTab::chosen() const
 void TimesTab::showFigure(const QString&)
 {
     const auto figure = chosen();
-    m_edit->setEnabled(figure != nullptr);
-    m_withdraw->setEnabled(figure != nullptr);
+    for (QPushButton* button : {m_edit, m_withdraw})
+        setWhyNot(button, figure ? QString() : tr("Choose a time first."));
     if (!figure)
         return;
     const auto developer = m_formulary.solution(figure->developer);

@@ -9,6 +9,7 @@
 #include "app/widgets/folding_row.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/why_not.h"
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
@@ -141,8 +142,8 @@ void VesselsTab::showVessel(const QString& id)
 {
     const auto vessel = m_formulary.vessel(id.toStdString());
     m_why->setVisible(vessel != nullptr);
-    m_edit->setEnabled(vessel != nullptr);
-    m_retire->setEnabled(vessel != nullptr);
+    for (QPushButton* button : {m_edit, m_retire})
+        setWhyNot(button, vessel ? QString() : tr("Choose a bottle first."));
     if (vessel)
         m_why->setExplanation(explainVessel(*vessel, m_wording));
 }
