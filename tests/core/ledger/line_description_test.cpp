@@ -194,61 +194,43 @@ TEST(LineDescription, whatMustBeThereIsMissed)
     }
 }
 
-TEST(LineDescription, whatNothingReckonsWithIsRefusedByName)
+TEST(LineDescription, allThatIsDescribedIsReckonedWith)
 {
-    for (const Entry& entry : sample::lines({.unbuilt = false})) {
-        const Event* event = entry.event();
+    for (const Entry& entry : sample::lines()) {
         const auto checked = check(entry);
-        if (event && !describe(*event).built) {
-            ASSERT_FALSE(checked) << sample::nameOf(entry);
-            EXPECT_EQ(checked.error().code, ErrorCode::NotBuilt);
-            EXPECT_EQ(checked.error().field, "kind");
-            EXPECT_EQ(checked.error().text, event->kind());
-        } else {
-            EXPECT_TRUE(checked) << sample::nameOf(entry) << ' ' << checked.error().field;
-        }
+        EXPECT_TRUE(checked) << sample::nameOf(entry) << ' ' << checked.error().field;
     }
-    // One field at a time: said, it is refused; said by its default, it is not.
-    for (const Entry& entry : sample::lines({.unbuilt = false})) {
-        std::vector<std::string> fields;
-        Entry walked = entry;
-        eachEntryField(walked, [&](const FieldDescription& is, const auto&) {
-            if (!is.built) {
-                fields.emplace_back(is.name);
-            }
-        });
-        for (const std::string& field : fields) {
-            Entry saying = entry;
-            eachEntryField(saying, [&](const FieldDescription& is, auto& member) {
-                if (is.name == field) {
-                    sample::Fill{}(is, member);
-                    if constexpr (std::is_same_v<std::remove_cvref_t<decltype(member)>, bool>) {
-                        member = true;
-                    }
-                }
-                // A withdrawn line must say what it stands in for, which is asked first.
-                if (is.name == "replaces" && field == "withdrawn") {
-                    sample::Fill{}(is, member);
-                }
-            });
-            if (auto* filled = saying.event()
-                                   ? std::get_if<ToppedUp>(&std::get<Event>(saying.what).what)
-                                   : nullptr) {
-                filled->from.clear();
-            }
-            const auto refused = check(saying);
-            ASSERT_FALSE(refused) << sample::nameOf(entry) << ' ' << field;
-            EXPECT_EQ(refused.error().code, ErrorCode::NotBuilt) << field;
-            EXPECT_TRUE(refused.error().field == field || field == "withdrawn")
-                << refused.error().field;
+    for (const LineDescription& line : lineDescriptions()) {
+        EXPECT_TRUE(line.built) << line.type << line.kind;
+        for (const FieldDescription& is : line.fields) {
+            EXPECT_TRUE(is.built) << line.type << line.kind << ' ' << is.name;
         }
     }
     formulary::Solution fixer{.id = "f", .name = "F", .role = formulary::Role::Fixer};
-    fixer.fixerKind = formulary::FixerKind::Acid;
-    fixer.form = formulary::Form::Powder;
-    EXPECT_TRUE(check(Entry{fixer, {}})) << "what is assumed anyway may be said";
-    fixer.form = formulary::Form::Liquid;
-    EXPECT_TRUE(check(Entry{fixer, {}})) << "it is mixed as one";
+    for (const auto form : {formulary::Form::Powder, formulary::Form::Liquid}) {
+        fixer.form = form;
+        EXPECT_TRUE(check(Entry{fixer, {}}));
+    }
+}
+
+// As long as there is such a field: said, it is refused; said by its default, it is not.
+TEST(LineDescription, whatNothingReckonsWithIsRefusedByName)
+{
+    namespace field = formulary::field;
+    const auto text = field::text("x").notBuilt();
+    EXPECT_TRUE(formulary::checkBuilt(text, std::string()));
+    const auto refused = formulary::checkBuilt(text, std::string("said"));
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::NotBuilt);
+    EXPECT_EQ(refused.error().field, "x");
+    EXPECT_EQ(refused.error().text, "said");
+    const auto truth = field::truth("y").implied().notBuilt();
+    EXPECT_TRUE(formulary::checkBuilt(truth, false));
+    EXPECT_FALSE(formulary::checkBuilt(truth, true));
+    const auto form = field::code("form", formulary::kFormCodes).means("powder").notBuilt();
+    EXPECT_TRUE(formulary::checkBuilt(form, std::optional(formulary::Form::Powder)));
+    EXPECT_EQ(formulary::checkBuilt(form, std::optional(formulary::Form::Liquid)).error().text,
+              "liquid");
 }
 
 TEST(LineDescription, defaultsAreThoseOfTheStructs)
