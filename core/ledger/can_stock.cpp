@@ -13,9 +13,9 @@ using chemistry::Millilitres;
 namespace
 {
 
-constexpr double kVolumeSlack = 1e-9;
+constexpr double kCanSlack = 1e-9;
 
-struct Folding {
+struct CanFolding {
     const Container& can;
     const BatchThen& batchThen;
     /// Of a batch that was discarded into this can: what was poured in by name, not yet counted as
@@ -27,7 +27,7 @@ struct Folding {
                       std::optional<double> silver)
     {
         const Millilitres room = can.capacity - stock.volume;
-        if (volume.value() > room.value() + kVolumeSlack) {
+        if (volume.value() > room.value() + kCanSlack) {
             return refuse({.code = ErrorCode::TooMuch,
                            .field = "volume_ml",
                            .text = event.id,
@@ -38,7 +38,7 @@ struct Folding {
                            .unit = "ml",
                            .subject = can.name});
         }
-        if (volume.value() <= kVolumeSlack) {
+        if (volume.value() <= kCanSlack) {
             return {};
         }
         stock.volume += volume;
@@ -87,7 +87,7 @@ struct Folding {
             {event.id, event.at, what.to, volume, stock.silver * share, what.document});
         stock.silver -= stock.silver * share;
         stock.volume -= std::min(volume, stock.volume);
-        if (stock.volume.value() <= kVolumeSlack) {
+        if (stock.volume.value() <= kCanSlack) {
             stock.volume = Millilitres(0);
             stock.silverAtLeast = false;
         }
@@ -118,7 +118,7 @@ Result<CanStock> canStock(const Container& can, const std::vector<Event>& entere
     }
     std::stable_sort(stood.begin(), stood.end(),
                      [](const Event* a, const Event* b) { return a->at < b->at; });
-    Folding folding{can, batchThen, {}, {}};
+    CanFolding folding{can, batchThen, {}, {}};
     for (const Event* event : stood) {
         const auto* poured = std::get_if<PouredIn>(&event->what);
         const auto end = poured ? ends.find(poured->from) : ends.end();

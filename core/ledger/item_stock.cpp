@@ -11,7 +11,7 @@ namespace
 {
 
 // Amounts come from sums of typed figures; a billionth of a gram is nothing.
-constexpr double kSlack = 1e-9;
+constexpr double kItemSlack = 1e-9;
 
 const char* unitOf(ItemKind kind)
 {
@@ -25,7 +25,7 @@ const char* unitOf(ItemKind kind)
     }
 }
 
-struct Folding {
+struct ItemFolding {
     const Item& item;
     ItemStock stock;
     const Event* event = nullptr;
@@ -66,7 +66,7 @@ struct Folding {
         if (isGone()) {
             return afterEnd();
         }
-        if (stock.left && taken.amount > *stock.left + kSlack) {
+        if (stock.left && taken.amount > *stock.left + kItemSlack) {
             return refuse({.code = ErrorCode::NotEnough,
                            .field = "amount",
                            .text = event->id,
@@ -80,7 +80,7 @@ struct Folding {
         stock.uses.push_back({event->id, event->at, taken.amount, taken.forBatch});
         if (stock.left) {
             *stock.left = std::max(0.0, *stock.left - taken.amount);
-            if (*stock.left <= kSlack) {
+            if (*stock.left <= kItemSlack) {
                 end();
             }
         }
@@ -93,7 +93,7 @@ struct Folding {
         }
         stock.left = counted.amount;
         stock.endedAt.reset();
-        if (counted.amount <= kSlack) {
+        if (counted.amount <= kItemSlack) {
             end();
         }
         return {};
@@ -128,7 +128,7 @@ Result<ItemStock> stockOf(const Item& item, const std::vector<Event>& entered,
     }
     std::stable_sort(stood.begin(), stood.end(),
                      [](const Event* a, const Event* b) { return a->at < b->at; });
-    Folding folding{item, {}, nullptr};
+    ItemFolding folding{item, {}, nullptr};
     folding.stock.left = item.bought;
     for (const Event* event : stood) {
         folding.event = event;

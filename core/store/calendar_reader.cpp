@@ -26,8 +26,6 @@ struct Property {
         return {};
     }
 };
-}
-};
 
 // Lines that begin with a blank go on with the one before.
 std::vector<std::pair<int, QByteArray>> unfolded(const QByteArray& text)
