@@ -37,6 +37,9 @@ namespace
 // Where one stands over the other.
 constexpr int kLeastBottles = 200;
 constexpr int kLeastSheet = 320;
+// Narrower than this their words break after every few letters.
+constexpr int kBottlesWidth = 240;
+constexpr int kSheetWidth = 260;
 
 } // namespace
 
@@ -48,8 +51,8 @@ PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, 
     QWidget* load = loadSide();
     QWidget* bottles = bottleSide();
     QWidget* sheet = sheetSide();
-    bottles->setMinimumHeight(kLeastBottles);
-    sheet->setMinimumHeight(kLeastSheet);
+    bottles->setMinimumSize(kBottlesWidth, kLeastBottles);
+    sheet->setMinimumSize(kSheetWidth, kLeastSheet);
     auto* columns = new ThreeColumns(ThreeColumns::Under::Second);
     columns->addColumn(load, 35);
     columns->addColumn(bottles, 33);

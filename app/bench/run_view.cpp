@@ -48,7 +48,8 @@ RunView::RunView(Sounds& sounds, QWidget* parent) : QWidget(parent), m_sounds(&s
     auto* columns = new ThreeColumns(ThreeColumns::Under::First);
     columns->addColumn(m_sheet, 35);
     columns->addColumn(clockCard(), 42);
-    columns->addColumn(m_side, 25);
+    m_sideRoom = new ColumnScroll(m_side); // its cautions scroll before they are cut
+    columns->addColumn(m_sideRoom, 25);
     row->addWidget(columns);
 }
 
@@ -205,7 +206,7 @@ void RunView::setFull(bool full)
 {
     m_full = full;
     m_sheet->setVisible(!full);
-    m_side->setVisible(!full);
+    m_sideRoom->setVisible(!full);
     m_hint->setVisible(!full);
     m_cueRow->setVisible(!full);
     m_fullButton->setText(full ? tr("Leave full view (Esc)") : tr("Full view (F)"));

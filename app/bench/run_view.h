@@ -121,6 +121,7 @@ private:
     QLabel* m_hint;
     QWidget* m_cueRow;
     TankSide* m_side;
+    QWidget* m_sideRoom;
 };
 
 } // namespace ullage::app

@@ -51,6 +51,7 @@ public:
     void choose(int row);
     /// As high as all its rows, or scrolling.
     void showWhole(bool whole);
+    [[nodiscard]] bool isWhole() const { return m_whole; }
 
 signals:
     void figureChosen(const ullage::app::Explanation& why);

@@ -27,6 +27,7 @@ namespace
 {
 
 constexpr int kRoomForBothCurves = 860;
+constexpr int kLeastUnder = 780; // of curves and sources under the figures
 
 } // namespace
 
@@ -95,6 +96,8 @@ QWidget* FormularyPage::makeSolutions()
     });
     // Over the charts it does not scroll by itself: the page does.
     connect(row, &ThreeColumns::folded, m_card->figures(), &FigureList::showWhole);
+    connect(row, &ThreeColumns::folded, right,
+            [right](bool folded) { right->setMinimumHeight(folded ? kLeastUnder : 0); });
     return row;
 }
 

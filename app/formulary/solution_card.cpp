@@ -5,6 +5,7 @@
 #include "app/widgets/theme.h"
 #include "app/words/shown_names.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -40,6 +41,18 @@ SolutionCard::SolutionCard(QWidget* parent)
     body()->addLayout(buttons);
     connect(m_edit, &QPushButton::clicked, this, &SolutionCard::editWanted);
     connect(copy, &QPushButton::clicked, this, &SolutionCard::copyWanted);
+}
+
+// Where all figures are shown the card is as high as they are with the words above them.
+bool SolutionCard::event(QEvent* event)
+{
+    const bool done = Card::event(event);
+    if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::Resize) {
+        const int least = m_figures->isWhole() ? layout()->totalMinimumHeightForWidth(width()) : 0;
+        if (least != minimumHeight())
+            setMinimumHeight(least);
+    }
+    return done;
 }
 
 void SolutionCard::setSolution(const formulary::Solution& solution, const Wording& wording)

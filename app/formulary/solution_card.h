@@ -21,6 +21,9 @@ public:
     void setSolution(const formulary::Solution& solution, const Wording& wording);
     [[nodiscard]] FigureList* figures() const { return m_figures; }
 
+protected:
+    bool event(QEvent* event) override;
+
 signals:
     /// Change it, or begin a new one with its figures.
     void editWanted();
