@@ -72,7 +72,9 @@ TEST(CupboardTable, packetsOfferedForMixingAreWholeOrLiquid)
     ASSERT_TRUE(book.import(kHead + kSolution + kVessel + kLines));
     const auto offered = [&] {
         std::vector<std::string> found;
-        for (const auto& packet : *packetsAtHand(*book.store))
+        const auto packets = packetsAtHand(*book.store);
+        EXPECT_TRUE(packets);
+        for (const auto& packet : *packets)
             found.push_back(packet.id);
         return found;
     };
