@@ -105,7 +105,9 @@ std::optional<double> QuantityEdit::current() const
 {
     if (!m_typed)
         return m_value;
-    const bool other = m_read.other && !couldBe(*m_read.value) && inRange(*m_read.other);
+    // What the locale writes between thousands is that: 1.200 is not 1.2 where 1200 is too much.
+    const bool either = m_read.open || m_kind == QuantityKind::Time;
+    const bool other = either && m_read.other && !couldBe(*m_read.value) && inRange(*m_read.other);
     return other ? m_read.other : m_read.value;
 }
 

@@ -102,7 +102,7 @@ ReadQuantity readTime(const QString& text, const QLocale& locale)
     };
     if (unit.isEmpty()) {
         ReadQuantity minutes = times(60);
-        if (minutes.value && !minutes.other) // a number alone is minutes, as long as it can be
+        if (minutes.value && !minutes.open) // a number alone is minutes, as long as it can be
             minutes.other = read.value;
         return minutes;
     }

@@ -43,8 +43,8 @@ QuantityKind quantityKind(const formulary::FieldDescription& is);
 struct ReadQuantity {
     std::optional<double> value;              ///< in the stored unit
     ReadProblem problem = ReadProblem::Empty; ///< when there is no value
-    /// What it is where `value` cannot be: decimals for thousands and the other way round, and
-    /// seconds for a time that is a number alone.
+    /// What it can mean as well: decimals for thousands and the other way round, and seconds for a
+    /// time that is a number alone.
     std::optional<double> other = {};
     bool open = false; ///< `other` is meant as readily as `value`: where both can be, ask
 };

@@ -425,15 +425,19 @@ QStringList tabFaults(QWidget& root)
             stops << stop;
         stop = stop->nextInFocusChain();
     } while (stop && stop != &root);
-    for (qsizetype i = 1; i < stops.size(); ++i) {
-        const QRect from = placeOf(*stops[i - 1], *stops[i], root);
-        const QRect to = placeOf(*stops[i], *stops[i - 1], root);
+    QStringList back;
+    for (qsizetype i = 0; i < stops.size(); ++i) {
+        const QWidget& one = *stops[i];
+        const QWidget& next = *stops[(i + 1) % stops.size()];
+        const QRect from = placeOf(one, next, root);
+        const QRect to = placeOf(next, one, root);
         const bool up = to.bottom() <= from.top() && to.left() < from.right();
         const bool sameLine = to.center().y() >= from.top() && to.center().y() <= from.bottom();
         if (up || (sameLine && to.right() <= from.left()))
-            faults << QStringLiteral("Tab goes back from %1 to %2")
-                          .arg(nameOf(*stops[i - 1]), nameOf(*stops[i]));
+            back << QStringLiteral("Tab goes back from %1 to %2").arg(nameOf(one), nameOf(next));
     }
+    if (back.size() > 1) // once it does, from the last to the first; the ring has no beginning
+        faults << back;
     for (QWidget* widget : root.findChildren<QWidget*>()) {
         if (!widget->isVisible() || !widget->isEnabled() || !isControl(*widget) ||
             isPartOfAnother(*widget) || widget->window() != root.window())
