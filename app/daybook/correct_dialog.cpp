@@ -98,6 +98,13 @@ CorrectDialog::CorrectDialog(Door& door, const QString& what, std::vector<Event>
     connect(when, &WhenEdit::changed, this, &CorrectDialog::tellForm);
     setDeed(tr("Correct"));
     showFollows(Follows::Always);
+    QWidget* first = shown() ? shown()->first() : m_name;
+    if (!m_counts.empty())
+        first = m_counts.front();
+    else if (m_area)
+        first = m_area;
+    if (first)
+        first->setFocus();
 }
 
 void CorrectDialog::addMixing(const Mixed& mixed)

@@ -41,7 +41,8 @@ VesselEditor::VesselEditor(const formulary::Vessel& start, Door& door, const Wor
     setTone(m_hint, Tone::Quiet);
     auto* form = new QFormLayout;
     form->setVerticalSpacing(Space::kSmall);
-    addField(*form, VesselFields::nameLabel(), m_fields.name);
+    addField(*form, start.id.empty() ? VesselFields::nameLabel() : tr("Name of the bottle"),
+             m_fields.name);
     addField(*form, VesselFields::capacityLabel(), m_fields.capacity);
     addField(*form, VesselFields::materialLabel(), m_fields.material);
     form->addRow(QString(), m_hint);
