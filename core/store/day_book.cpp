@@ -281,8 +281,43 @@ Result<void> DayBook::complete(DayEntry& entry)
     return run.empty() ? Result<void>{} : completeRun(entry, run);
 }
 
+namespace
+{
+
+// A run that was corrected is in the book twice under its one id: what was taken back of a bottle
+// gives way to what came in its place.
+void showCorrected(DayEntry& entry, const std::vector<Event>& events)
+{
+    const auto standing = [&](const DayBath& bath) {
+        return std::any_of(entry.baths.begin(), entry.baths.end(), [&](const DayBath& other) {
+            return !other.taken && other.batch == bath.batch;
+        });
+    };
+    std::vector<std::string> gone;
+    for (const DayBath& bath : entry.baths) {
+        if (bath.taken && standing(bath)) {
+            gone.push_back(bath.event);
+        }
+    }
+    const auto isGone = [&](const std::string& event) {
+        return std::find(gone.begin(), gone.end(), event) != gone.end();
+    };
+    if (isGone(entry.event.id)) {
+        const auto instead = std::find_if(events.begin(), events.end(), [&](const Event& event) {
+            return event.batch == entry.event.batch && !isGone(event.id);
+        });
+        if (instead != events.end()) {
+            entry.event = *instead;
+        }
+    }
+    std::erase_if(entry.baths, [&](const DayBath& bath) { return isGone(bath.event); });
+}
+
+} // namespace
+
 Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
 {
+    std::vector<Event> events; // of its baths
     auto fine = eachRow(m_ofRun.run(run), [&](const Rows& row) -> Result<void> {
         auto one = m_proof.entry(row);
         if (!one) {
@@ -294,6 +329,7 @@ Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
             entry.times = *times;
         } else if (const auto* event = one->event()) {
             entry.baths.push_back({event->id, row.text(LineProof::kBatch), {}, {}});
+            events.push_back(*event);
         }
         return {};
     });
@@ -319,6 +355,7 @@ Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
         all = all && bath.taken.has_value();
     }
     if (!all) {
+        showCorrected(entry, events);
         entry.taken.reset();
     }
     return {};
