@@ -84,6 +84,8 @@ void FormDialog::opened()
 {
     // What is said of a field while one types scrolls in the room that there is.
     m_room->setLowest(kLowestOpen);
+    setMinimumSize(minimumSizeHint());
+    layout()->setSizeConstraint(QLayout::SetNoConstraint); // else words that come later widen it
 }
 
 QLabel* newProblemLine(QWidget* parent)
