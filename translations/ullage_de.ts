@@ -111,6 +111,30 @@
         <source>correcting %1</source>
         <translation>%1 berichtigen</translation>
     </message>
+    <message>
+        <source>opening a packet</source>
+        <translation>Öffnen einer Packung</translation>
+    </message>
+    <message>
+        <source>taking from the cupboard</source>
+        <translation>Entnahme aus dem Schrank</translation>
+    </message>
+    <message>
+        <source>counting in the cupboard</source>
+        <translation>Zählen im Schrank</translation>
+    </message>
+    <message>
+        <source>throwing away from the cupboard</source>
+        <translation>Wegwerfen aus dem Schrank</translation>
+    </message>
+    <message>
+        <source>pouring into a can</source>
+        <translation>Gießen in einen Kanister</translation>
+    </message>
+    <message>
+        <source>handing over a can</source>
+        <translation>Abgabe eines Kanisters</translation>
+    </message>
 </context>
 <context>
     <name>AirWords</name>
@@ -377,6 +401,26 @@
     <message>
         <source>with its other half, at the same time and of the same volume</source>
         <translation>mit ihrer anderen Hälfte, zur selben Zeit und mit demselben Volumen</translation>
+    </message>
+    <message>
+        <source>with &quot;form&quot;: &quot;liquid&quot;</source>
+        <translation>mit &quot;form&quot;: &quot;liquid&quot;</translation>
+    </message>
+    <message>
+        <source>a whole packet: powder does not lie evenly in it, so that a part is none of its formula</source>
+        <translation>eine ganze Packung: Pulver liegt darin nicht gleichmäßig, ein Teil davon hat nicht ihre Zusammensetzung</translation>
+    </message>
+    <message>
+        <source>a packet that is still in the cupboard</source>
+        <translation>eine Packung, die noch im Schrank ist</translation>
+    </message>
+    <message>
+        <source>a vessel in which nothing stands</source>
+        <translation>ein Gefäß, in dem nichts steht</translation>
+    </message>
+    <message>
+        <source>a vessel that was not withdrawn</source>
+        <translation>ein Gefäß, das nicht zurückgezogen ist</translation>
     </message>
 </context>
 <context>
@@ -686,6 +730,35 @@
         <source>The developing time needs a leaflet time.</source>
         <translation>Die Entwicklungszeit braucht eine Zeit vom Beipackzettel.</translation>
     </message>
+    <message>
+        <source>Fix in the second bath</source>
+        <translation>Im zweiten Bad fixieren</translation>
+    </message>
+    <message>
+        <source>Fix in %1, second bath</source>
+        <translation>In %1 fixieren, zweites Bad</translation>
+    </message>
+    <message>
+        <source>Next: fix in the second bath</source>
+        <translation>Weiter: im zweiten Bad fixieren</translation>
+    </message>
+    <message>
+        <source>%1; half of it in each of the two baths</source>
+        <translation>%1; die Hälfte davon in jedem der zwei Bäder</translation>
+    </message>
+    <message>
+        <source>%1, for each of the two baths</source>
+        <translation>%1, für jedes der zwei Bäder</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two fixing baths, in the order of their step</comment>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>Water stop, two fixing baths, running wash</source>
+        <translation>Wasserstopp, zwei Fixierbäder, fließend wässern</translation>
+    </message>
 </context>
 <context>
     <name>BenchCues</name>
@@ -887,6 +960,60 @@
     <message>
         <source>The only bottle of this developer with room for it.</source>
         <translation>Die einzige Flasche dieses Entwicklers, die es noch schafft.</translation>
+    </message>
+    <message>
+        <source>The more worn goes first, the other second.</source>
+        <translation>Das stärker gebrauchte zuerst, das andere danach.</translation>
+    </message>
+    <message>
+        <source>It was the second bath of this one before.</source>
+        <translation>Es war schon bisher das zweite Bad zu diesem.</translation>
+    </message>
+    <message>
+        <source>The least worn of the others.</source>
+        <translation>Das am wenigsten gebrauchte der übrigen.</translation>
+    </message>
+    <message>
+        <source>No bottle for a second fixing bath: the whole time goes in the first.</source>
+        <translation>Keine Flasche für ein zweites Fixierbad: Die ganze Zeit läuft im ersten.</translation>
+    </message>
+    <message>
+        <source>Exchange the baths: %1 takes twice as long to clear as when fresh. It is discarded, and %2 takes its place.</source>
+        <translation>Tauschen Sie die Bäder: %1 klärt doppelt so langsam wie frisch. Es wird entsorgt, und %2 tritt an seine Stelle.</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarWords</name>
+    <message>
+        <source>Film to develop</source>
+        <translation>Film zum Entwickeln</translation>
+    </message>
+    <message>
+        <source>Discard %1 by today</source>
+        <translation>%1 bis heute entsorgen</translation>
+    </message>
+    <message>
+        <source>Clearing test of %1</source>
+        <translation>Klärprobe von %1</translation>
+    </message>
+    <message>
+        <source>Mix %1</source>
+        <translation>%1 ansetzen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Buy %n packet(s) of %1</source>
+        <translation>
+            <numerusform>%n Packung %1 kaufen</numerusform>
+            <numerusform>%n Packungen %1 kaufen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Darkroom</source>
+        <translation>Dunkelkammer</translation>
+    </message>
+    <message>
+        <source>“%1” does not end in .ics.</source>
+        <translation>„%1“ endet nicht auf .ics.</translation>
     </message>
 </context>
 <context>
@@ -1126,8 +1253,11 @@
 ullage report [--at TIME] [--all] [--json]   every bottle in use
 ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
                                              development time of the next load
-ullage import FILE                           a journal (.jsonl) into the book; - is standard input
+ullage import FILE                           a journal (.jsonl) into the book; - is standard input;
+                                             known work from a calendar (.ics)
 ullage export FILE                           the book as a journal (.jsonl) or its events as .csv
+ullage calendar FILE                         dates to discard, test, mix and buy, and the known
+                                             work, as iCalendar (.ics); - is standard output
 ullage check [--accept]                      read the whole book and say what is wrong;
                                              --accept: take it as it is for what was seen
 ullage backup FILE                           a whole copy of the book
@@ -1140,8 +1270,11 @@ Every command takes --book FILE. TIME is RFC 3339, or a date.
 ullage report [--at ZEIT] [--all] [--json]   alle Flaschen in Gebrauch
 ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
                                              Entwicklungszeit der nächsten Ladung
-ullage import DATEI                          ein Journal (.jsonl) ins Buch; - ist die Standardeingabe
+ullage import DATEI                          ein Journal (.jsonl) ins Buch; - ist die Standardeingabe;
+                                             geplante Arbeit aus einem Kalender (.ics)
 ullage export DATEI                          das Buch als Journal (.jsonl) oder seine Ereignisse als .csv
+ullage calendar DATEI                        Termine zum Entsorgen, Testen, Ansetzen und Kaufen und die
+                                             geplante Arbeit als iCalendar (.ics); - ist die Standardausgabe
 ullage check [--accept]                      das ganze Buch lesen und Fehler nennen;
                                              --accept: es nehmen, wie es ist, auch wenn etwas fehlt
 ullage backup DATEI                          eine vollständige Kopie des Buchs
@@ -2182,14 +2315,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>%1 mg je Liter</translation>
     </message>
     <message>
-        <source>Every film leaves its silver: films ÷ litres × grams for a film. Topping up thins it, drawing off does not.</source>
-        <translation>Jeder Film hinterlässt sein Silber: Filme ÷ Liter × Gramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
-    </message>
-    <message>
-        <source>Every film leaves its bromide: films ÷ litres × milligrams for a film. Topping up thins it, drawing off does not.</source>
-        <translation>Jeder Film hinterlässt sein Bromid: Filme ÷ Liter × Milligramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
-    </message>
-    <message>
         <source>Counted, not measured: a film leaves 0.11 to 0.21 g.</source>
         <translation>Gezählt, nicht gemessen: Ein Film hinterlässt 0,11 bis 0,21 g.</translation>
     </message>
@@ -2597,10 +2722,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Alterung durch Wärme</translation>
     </message>
     <message>
-        <source>Air = oxygen taken up per litre ÷ oxygen it can take. Each opening renews the air in the bottle.</source>
-        <translation>Luft = je Liter aufgenommener Sauerstoff ÷ verträglicher Sauerstoff. Jedes Öffnen erneuert die Luft in der Flasche.</translation>
-    </message>
-    <message>
         <source>Day of mixing + the keeping time of a full bottle, in calendar months. No bottle is kept longer.</source>
         <translation>Tag des Ansetzens + Haltbarkeit einer vollen Flasche, in Kalendermonaten. Keine Flasche wird länger aufbewahrt.</translation>
     </message>
@@ -2723,10 +2844,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Wand nach Temperatur</translation>
     </message>
     <message>
-        <source>Age = days since mixing, each of a developer&apos;s counted more when warm, ÷ life by age alone.</source>
-        <translation>Alter = Tage seit dem Ansetzen, bei einem Entwickler jeder in der Wärme mehr gezählt, ÷ Leben durch Alter allein.</translation>
-    </message>
-    <message>
         <source>The earlier of two days: when age and air together have spent it, the bottle standing on as it is now, and the keeping time of a full bottle. A day less than two days before the keeping time ends is that end.</source>
         <translation>Der frühere von zwei Tagen: wenn Alter und Luft zusammen sie verbraucht haben, die Flasche stehend wie jetzt, und die Haltbarkeit der vollen Flasche. Ein Tag weniger als zwei Tage vor dem Ende der Haltbarkeit ist dieses Ende.</translation>
     </message>
@@ -2801,6 +2918,54 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>A control strip beyond them asks for a cause. What it proposes for the time is an assumption, and yours to accept or not.</source>
         <translation>Ein Kontrollstreifen außerhalb verlangt nach einer Ursache. Was er für die Zeit vorschlägt, ist eine Annahme; Sie nehmen sie an oder nicht.</translation>
+    </message>
+    <message>
+        <source>Its replenisher makes up for a film with each measure of it: the wear comes to rest at nothing.</source>
+        <translation>Jedes Maß seines Regenerators gleicht einen Film aus: Der Verbrauch kommt bei null zur Ruhe.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>films, volume</comment>
+        <translation>%1 in %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Before them %n load(s) more.</source>
+        <translation>
+            <numerusform>Davor noch eine Ladung.</numerusform>
+            <numerusform>Davor noch %n Ladungen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Every film leaves its silver: films ÷ litres at that time × grams for a film. Topping up thins it, drawing off does not.</source>
+        <translation>Jeder Film lässt sein Silber zurück: Filme ÷ Liter zu dieser Zeit × Gramm je Film. Auffüllen verdünnt es, Abziehen nicht.</translation>
+    </message>
+    <message>
+        <source>Every film leaves its bromide: films ÷ litres at that time × milligrams for a film. Topping up thins it, drawing off does not.</source>
+        <translation>Jeder Film lässt sein Bromid zurück: Filme ÷ Liter zu dieser Zeit × Milligramm je Film. Auffüllen verdünnt es, Abziehen nicht.</translation>
+    </message>
+    <message>
+        <source>In the bottle now</source>
+        <translation>Jetzt in der Flasche</translation>
+    </message>
+    <message>
+        <source>Oxygen in a millilitre of air</source>
+        <translation>Sauerstoff in einem Milliliter Luft</translation>
+    </message>
+    <message>
+        <source>Surface of a litre bottle</source>
+        <translation>Oberfläche in einer Literflasche</translation>
+    </message>
+    <message>
+        <source>Wall of a litre bottle</source>
+        <translation>Wand einer Literflasche</translation>
+    </message>
+    <message>
+        <source>Age = days since mixing, each of a developer&apos;s counted more when warm and less when cold, ÷ life by age alone. What is topped up with is younger and thins it.</source>
+        <translation>Alter = Tage seit dem Ansetzen, bei einem Entwickler warm stärker und kalt schwächer gezählt, ÷ Lebensdauer durch Alter allein. Womit aufgefüllt wird, ist jünger und verdünnt es.</translation>
+    </message>
+    <message>
+        <source>Air = oxygen taken up per litre ÷ oxygen it can take. Each opening renews the air in the bottle; what is topped up with thins what it has taken up.</source>
+        <translation>Luft = aufgenommener Sauerstoff je Liter ÷ Sauerstoff, den sie aufnehmen kann. Jedes Öffnen erneuert die Luft in der Flasche; womit aufgefüllt wird, verdünnt das Aufgenommene.</translation>
     </message>
 </context>
 <context>
@@ -3782,6 +3947,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Calibrated on the two points, the half-full bottle opened once more half way; good to a factor of two elsewhere. Below half full it is an extrapolation.</source>
         <translation>An den zwei Punkten kalibriert, die halbvolle Flasche zur Halbzeit noch einmal geöffnet; anderswo auf den Faktor zwei genau. Unter halb voll ist es eine Extrapolation.</translation>
     </message>
+    <message>
+        <source>Shown once the figures are complete and go together.</source>
+        <translation>Erscheint, sobald die Angaben vollständig sind und zueinander passen.</translation>
+    </message>
 </context>
 <context>
     <name>FormularyPage</name>
@@ -3979,6 +4148,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>LDPE (soft plastic, bellows)</source>
         <translation>LDPE (weicher Kunststoff, Faltenbalg)</translation>
+    </message>
+    <message>
+        <source>Second fixing bath</source>
+        <translation>Zweites Fixierbad</translation>
     </message>
 </context>
 <context>
@@ -4568,6 +4741,18 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Last film&apos;s time, no. %1</source>
         <translation>Zeit des letzten Films, Nr. %1</translation>
     </message>
+    <message>
+        <source>A liquid becomes weaker, never stronger: look at the two strengths.</source>
+        <translation>Eine Flüssigkeit wird schwächer, nie stärker: Prüfen Sie die beiden Gehalte.</translation>
+    </message>
+    <message>
+        <source>So much liquid leaves no room for water: it is to be diluted.</source>
+        <translation>So viel Flüssigkeit lässt keinen Platz für Wasser: Sie soll verdünnt werden.</translation>
+    </message>
+    <message>
+        <source>most of the water; %1 of the liquid go into it, the rest of the water afterwards</source>
+        <translation>das meiste Wasser; %1 der Flüssigkeit kommen hinein, das übrige Wasser danach</translation>
+    </message>
 </context>
 <context>
     <name>MixingFigures</name>
@@ -4772,6 +4957,47 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>What their packets ask for</source>
         <translation>Was ihre Packungen verlangen</translation>
     </message>
+    <message>
+        <source>To measure</source>
+        <translation>Abzumessen</translation>
+    </message>
+    <message>
+        <source>By weight: the wanted strength&apos;s share of the whole is liquid, the rest water. Each weight is then a volume by its density. The two volumes need not add up: fill up to the mark.</source>
+        <translation>Nach Gewicht: Der Anteil des gewünschten Gehalts am Ganzen ist Flüssigkeit, der Rest Wasser. Jedes Gewicht wird über seine Dichte zu einem Volumen. Die beiden Volumen müssen zusammen nicht das Ganze ergeben: Füllen Sie bis zur Marke auf.</translation>
+    </message>
+    <message>
+        <source>%1 %, %2 g/ml</source>
+        <comment>strength by weight, density</comment>
+        <translation>%1 %, %2 g/ml</translation>
+    </message>
+    <message>
+        <source>The liquid</source>
+        <translation>Die Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>To become</source>
+        <translation>Soll werden</translation>
+    </message>
+    <message>
+        <source>What it makes ÷ (parts of water + 1).</source>
+        <translation>Was es ergibt ÷ (Teile Wasser + 1).</translation>
+    </message>
+    <message>
+        <source>Parts of water for one of the liquid</source>
+        <translation>Teile Wasser auf einen der Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>Most of the water: what it makes less the liquid, and a little kept back to fill up with.</source>
+        <translation>Das meiste Wasser: was es ergibt, ohne die Flüssigkeit und ein wenig zum Auffüllen.</translation>
+    </message>
+    <message>
+        <source>Share of the water</source>
+        <translation>Anteil am Wasser</translation>
+    </message>
+    <message>
+        <source>What is usual for a liquid. What its bottle says goes before it.</source>
+        <translation>Was bei einer Flüssigkeit üblich ist. Was auf ihrer Flasche steht, geht vor.</translation>
+    </message>
 </context>
 <context>
     <name>MomentWords</name>
@@ -4961,6 +5187,19 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Control strip, no factor accepted</source>
         <translation>Kontrollstreifen, kein Faktor übernommen</translation>
     </message>
+    <message>
+        <source>Carried from %1: %2 to %3 by what is published of such developers.</source>
+        <translation>Von %1 übertragen: %2 bis %3 nach dem, was über solche Entwickler veröffentlicht ist.</translation>
+    </message>
+    <message>
+        <source>A second time for another temperature would be better.</source>
+        <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
+    </message>
+    <message>
+        <source>Wear, films done not known, in %1</source>
+        <comment>volume</comment>
+        <translation>Verbrauch, Filme bisher nicht bekannt, in %1</translation>
+    </message>
 </context>
 <context>
     <name>PlanFigures</name>
@@ -5084,6 +5323,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 in %2</source>
         <comment>films left, bottle</comment>
         <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>For each of two baths: the film clears in the first and stays as long again in the second.</source>
+        <translation>Für jedes der zwei Bäder: Der Film klärt im ersten und bleibt ebenso lange im zweiten.</translation>
+    </message>
+    <message>
+        <source>The template&apos;s times, of both baths</source>
+        <translation>Die Zeiten der Vorlage, beider Bäder</translation>
     </message>
 </context>
 <context>
@@ -5501,6 +5748,26 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>next to discard %1</source>
         <translation>als Nächstes zu entsorgen: %1</translation>
     </message>
+    <message>
+        <source>it is clear</source>
+        <translation>sie ist klar</translation>
+    </message>
+    <message>
+        <source>fixers only</source>
+        <translation>nur Fixierbäder</translation>
+    </message>
+    <message>
+        <source>marked already</source>
+        <translation>schon vermerkt</translation>
+    </message>
+    <message>
+        <source>it is to be discarded</source>
+        <translation>sie ist zu entsorgen</translation>
+    </message>
+    <message>
+        <source>How much film it has done is not known: no times can be drawn.</source>
+        <translation>Wie viel Film durchlief, ist nicht bekannt: Zeiten lassen sich nicht zeichnen.</translation>
+    </message>
 </context>
 <context>
     <name>Starter</name>
@@ -5717,6 +5984,18 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>computed from %1, for %2 g/L sodium sulfite</source>
         <translation>berechnet nach %1, für %2 g/l Natriumsulfit</translation>
+    </message>
+    <message>
+        <source>MQ borax replenisher</source>
+        <translation>MQ-Borax-Regenerator</translation>
+    </message>
+    <message>
+        <source>MQ borax developer, replenished</source>
+        <translation>MQ-Borax-Entwickler, regeneriert</translation>
+    </message>
+    <message>
+        <source>what is replenished keeps its time</source>
+        <translation>was regeneriert wird, behält seine Zeit</translation>
     </message>
 </context>
 <context>
@@ -6097,6 +6376,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Nothing can be drawn of it.</source>
         <translation>Davon lässt sich nichts zeichnen.</translation>
     </message>
+    <message>
+        <source>not shown</source>
+        <translation>nicht gezeigt</translation>
+    </message>
+    <message>
+        <source>Its entries could not be read just now, so nothing is told of it. Choose it again in a moment; if that does not help, check the book.</source>
+        <translation>Ihre Einträge ließen sich gerade nicht lesen, darum steht hier nichts über sie. Wählen Sie sie gleich noch einmal; hilft das nicht, prüfen Sie das Buch.</translation>
+    </message>
 </context>
 <context>
     <name>Verdicts</name>
@@ -6360,6 +6647,22 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>look again in %1 min</source>
         <translation>in %1 min wieder ansehen</translation>
     </message>
+    <message>
+        <source>films done not known</source>
+        <translation>Filme bisher nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Films: none counted in it yet; at most %1 left.</source>
+        <translation>Filme: noch keiner gezählt; höchstens noch %1.</translation>
+    </message>
+    <message>
+        <source>Films: how many it has done and how many it has left is not known.</source>
+        <translation>Filme: Wie viele durchliefen und wie viele noch bleiben, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Replenished with %1 a film, every film is made up for.</source>
+        <translation>Mit %1 je Film regeneriert, ist jeder Film ausgeglichen.</translation>
+    </message>
 </context>
 <context>
     <name>VesselFields</name>
@@ -6382,6 +6685,40 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Amber 1</source>
         <translation>Braun 1</translation>
+    </message>
+</context>
+<context>
+    <name>VolumeQuestion</name>
+    <message>
+        <source>So little?</source>
+        <translation>So wenig?</translation>
+    </message>
+    <message>
+        <source>Is it really %1?</source>
+        <comment>volume</comment>
+        <translation>Sind es wirklich %1?</translation>
+    </message>
+    <message>
+        <source>The bottle holds %1.</source>
+        <translation>Die Flasche fasst %1.</translation>
+    </message>
+    <message>
+        <source>%1 holds %2.</source>
+        <comment>bottle, volume</comment>
+        <translation>%1 fasst %2.</translation>
+    </message>
+    <message>
+        <source>Yes, %1</source>
+        <comment>volume</comment>
+        <translation>Ja, %1</translation>
+    </message>
+</context>
+<context>
+    <name>WhyNot</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>menu entry, why it cannot be chosen</comment>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -6440,6 +6777,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>about %1</source>
         <translation>etwa %1</translation>
     </message>
+    <message>
+        <source>Films: %1</source>
+        <translation>Filme: %1</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::AboutDialog</name>
@@ -6492,6 +6833,21 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>seconds</source>
         <translation>Sekunden</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::AskingDialog</name>
+    <message>
+        <source>Close it without entering this?</source>
+        <translation>Schließen, ohne dies einzutragen?</translation>
+    </message>
+    <message>
+        <source>What was filled in is lost.</source>
+        <translation>Was ausgefüllt wurde, geht verloren.</translation>
+    </message>
+    <message>
+        <source>Close it</source>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>
@@ -6576,6 +6932,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Afterwards: %1 left.</source>
         <translation>Danach reicht es noch für %1.</translation>
     </message>
+    <message>
+        <source>Exchange the baths…</source>
+        <translation>Bäder tauschen …</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::BathClockBox</name>
@@ -6614,6 +6974,65 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>No clock while a temperature is missing.</source>
         <translation>Keine Uhr, solange eine Temperatur fehlt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BathRows</name>
+    <message>
+        <source>Used</source>
+        <translation>Eingesetzt</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Verlust</translation>
+    </message>
+    <message>
+        <source>Air left</source>
+        <translation>Luft übrig</translation>
+    </message>
+    <message>
+        <source>One-shot</source>
+        <translation>Einmalbad</translation>
+    </message>
+    <message>
+        <source>2nd bath</source>
+        <translation>2. Bad</translation>
+    </message>
+    <message>
+        <source>%1: volume used</source>
+        <translation>%1: eingesetzte Menge</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>%1: lost</source>
+        <translation>%1: Verlust</translation>
+    </message>
+    <message>
+        <source>%1: air left</source>
+        <translation>%1: Luft übrig</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: one-shot</source>
+        <translation>%1: Einmalbad</translation>
+    </message>
+    <message>
+        <source>Thrown away after this load instead of poured back</source>
+        <translation>Nach dieser Füllung weggegeben statt zurückgegossen</translation>
+    </message>
+    <message>
+        <source>%1: second fixing bath</source>
+        <translation>%1: zweites Fixierbad</translation>
+    </message>
+    <message>
+        <source>The film had been in another fixing bath before</source>
+        <translation>Der Film war zuvor in einem anderen Fixierbad</translation>
     </message>
 </context>
 <context>
@@ -6682,6 +7101,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>%1 · %2 · %3</source>
         <comment>bottle, solution, state</comment>
         <translation>%1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 cannot be both fixing baths.</source>
+        <translation>%1 kann nicht beide Fixierbäder sein.</translation>
     </message>
 </context>
 <context>
@@ -7112,6 +7535,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Exchan&amp;ge baths…</source>
         <translation>Bä&amp;der tauschen…</translation>
     </message>
+    <message>
+        <source>no bottle is chosen</source>
+        <translation>keine Flasche gewählt</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::BottleDeeds</name>
@@ -7297,6 +7724,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Name on the label</source>
         <translation>Name auf dem Etikett</translation>
+    </message>
+    <message>
+        <source>Dilute</source>
+        <translation>Verdünnen</translation>
     </message>
 </context>
 <context>
@@ -7650,6 +8081,60 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
 </context>
 <context>
+    <name>ullage::app::CorrectDialog</name>
+    <message>
+        <source>Correct an entry</source>
+        <translation>Einen Eintrag berichtigen</translation>
+    </message>
+    <message>
+        <source>The entry is taken back and entered anew with what you change; what came later stays. Undo takes both back.</source>
+        <translation>Der Eintrag wird zurückgenommen und mit dem, was Sie ändern, neu eingetragen; was später kam, bleibt. „Rückgängig“ nimmt beides zurück.</translation>
+    </message>
+    <message>
+        <source>misread, wrong day …</source>
+        <translation>verlesen, falscher Tag …</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y, if you like</source>
+        <translation>Wa&amp;rum, wenn Sie mögen</translation>
+    </message>
+    <message>
+        <source>Correct</source>
+        <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Volume</source>
+        <translation>&amp;Menge</translation>
+    </message>
+    <message>
+        <source>How many, %1</source>
+        <translation>Wie viele, %1</translation>
+    </message>
+    <message>
+        <source>&amp;Area of film</source>
+        <translation>Film&amp;fläche</translation>
+    </message>
+    <message>
+        <source>Volume &amp;used in each, if not all</source>
+        <translation>Je ben&amp;utzte Menge, wenn nicht alles</translation>
+    </message>
+    <message>
+        <source>Volume lost in ea&amp;ch</source>
+        <translation>Je &amp;verlorene Menge</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CountBox</name>
+    <message>
+        <source>%1: %2 is not allowed; allowed is from %3 to %4.</source>
+        <translation>%1: %2 ist nicht zulässig; zulässig ist von %3 bis %4.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::CuePanel</name>
     <message>
         <source>Cue</source>
@@ -7845,6 +8330,26 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Not searched</source>
         <translation>Nicht gesucht</translation>
     </message>
+    <message>
+        <source>&amp;Correct…</source>
+        <translation>Be&amp;richtigen…</translation>
+    </message>
+    <message>
+        <source>B&amp;ring back…</source>
+        <translation>&amp;Wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>&amp;Take back…</source>
+        <translation>&amp;Zurücknehmen…</translation>
+    </message>
+    <message>
+        <source>It is being written.</source>
+        <translation>Wird gerade geschrieben.</translation>
+    </message>
+    <message>
+        <source>Nothing is shown.</source>
+        <translation>Es wird nichts gezeigt.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::DayBookPlace</name>
@@ -7906,6 +8411,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Films through %1</source>
         <translation>Filme durch %1</translation>
+    </message>
+    <message>
+        <source>&amp;Correct…</source>
+        <translation>Be&amp;richtigen…</translation>
     </message>
 </context>
 <context>
@@ -8100,6 +8609,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Fill in the fields; the effect is shown here.</source>
         <translation>Füllen Sie die Felder aus; die Wirkung steht dann hier.</translation>
     </message>
+    <message>
+        <source>This cannot be while “%1” stands, which rests on it. Take that back or correct it first.</source>
+        <translation>Das geht nicht, solange „%1“ dasteht, das darauf beruht. Nehmen Sie das zuerst zurück oder berichtigen Sie es.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::DiscardForm</name>
@@ -8173,6 +8686,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Weigh out and add one after the other in this order, low and slowly, each when the one before has dissolved. Shake or stir every %1 minutes until it is clear.</source>
         <translation>In dieser Reihenfolge abwiegen und nacheinander zugeben, tief und langsam, jedes erst, wenn das vorige gelöst ist. Alle %1 Minuten schütteln oder rühren, bis es klar ist.</translation>
+    </message>
+    <message>
+        <source>Measure it and pour it slowly into the water, stirring all the while. Acid into water, never water into acid. There is nothing to shake and nothing to wait for.</source>
+        <translation>Messen Sie sie ab und gießen Sie sie langsam ins Wasser, unter ständigem Rühren. Säure ins Wasser, nie Wasser in die Säure. Es gibt nichts zu schütteln und nichts abzuwarten.</translation>
+    </message>
+    <message>
+        <source>It is in and stirred</source>
+        <translation>Sie ist darin und gerührt</translation>
     </message>
 </context>
 <context>
@@ -8401,20 +8922,13 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Lief a&amp;uch durch</translation>
     </message>
     <message>
-        <source>Volume &amp;used in each, if not all</source>
-        <translation>Jeweils &amp;benutzte Menge, wenn nicht alles</translation>
-    </message>
-    <message>
-        <source>Volume lost in ea&amp;ch</source>
-        <translation>Verlust in &amp;jeder</translation>
-    </message>
-    <message>
         <source>&amp;Film: format, how many, exposure index, name</source>
         <translation>&amp;Film: Format, wie viele, Belichtungsindex, Name</translation>
     </message>
-</context>
-<context>
-    <name>ullage::app::FilmRows</name>
+    <message>
+        <source>What it took of ea&amp;ch</source>
+        <translation>Was es von &amp;jeder Flasche nahm</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::FilmsDialog</name>
@@ -8667,6 +9181,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Delete run: no film went in</source>
         <translation>Durchgang löschen: kein Film kam hinein</translation>
     </message>
+    <message>
+        <source>%1, second bath, %2</source>
+        <comment>bottle, volume</comment>
+        <translation>%1, zweites Bad, %2</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ForgottenDialog</name>
@@ -8841,6 +9360,26 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>New time…</source>
         <translation>Neue Zeit …</translation>
+    </message>
+    <message>
+        <source>Use your own figure?</source>
+        <translation>Ihren eigenen Wert übernehmen?</translation>
+    </message>
+    <message>
+        <source>%1 gets a new version with what your tests say.</source>
+        <translation>%1 bekommt eine neue Fassung mit dem, was Ihre Tests sagen.</translation>
+    </message>
+    <message>
+        <source>What is mixed already keeps the figures it was mixed by.</source>
+        <translation>Was schon angesetzt ist, behält die Werte, nach denen es angesetzt wurde.</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>The figure was not taken over</source>
+        <translation>Der Wert wurde nicht übernommen</translation>
     </message>
 </context>
 <context>
@@ -9068,6 +9607,41 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
 </context>
 <context>
+    <name>ullage::app::LiquidEdit</name>
+    <message>
+        <source>by parts: one of it, and water</source>
+        <translation>nach Teilen: ein Teil davon, dazu Wasser</translation>
+    </message>
+    <message>
+        <source>from one strength to another</source>
+        <translation>von einem Gehalt auf einen anderen</translation>
+    </message>
+    <message>
+        <source>How the liquid is diluted</source>
+        <translation>Wie die Flüssigkeit verdünnt wird</translation>
+    </message>
+    <message>
+        <source>Parts of water for one of the liquid</source>
+        <translation>Teile Wasser auf einen der Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>The liquid, % by weight</source>
+        <translation>Die Flüssigkeit, Gewichts-%</translation>
+    </message>
+    <message>
+        <source>It weighs, g/ml</source>
+        <translation>Sie wiegt, g/ml</translation>
+    </message>
+    <message>
+        <source>To become, % by weight</source>
+        <translation>Soll werden, Gewichts-%</translation>
+    </message>
+    <message>
+        <source>Then weighs, g/ml</source>
+        <translation>Wiegt dann, g/ml</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::ListingDialog</name>
     <message>
         <source>&amp;Details</source>
@@ -9284,20 +9858,28 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Beschädigtes Buch ber&amp;gen…</translation>
     </message>
     <message>
-        <source>No book is open</source>
-        <translation>Es ist kein Buch geöffnet</translation>
-    </message>
-    <message>
-        <source>&amp;Undo (nothing entered in this window)</source>
-        <translation>&amp;Rückgängig (in diesem Fenster nichts eingetragen)</translation>
-    </message>
-    <message>
         <source>What others entered is taken back from the Day book.</source>
         <translation>Was andere eingetragen haben, wird im Tagebuch zurückgenommen.</translation>
     </message>
     <message>
         <source>&amp;Red screen</source>
         <translation>&amp;Roter Bildschirm</translation>
+    </message>
+    <message>
+        <source>no book is open</source>
+        <translation>kein Buch geöffnet</translation>
+    </message>
+    <message>
+        <source>nothing entered in this window</source>
+        <translation>in diesem Fenster nichts eingetragen</translation>
+    </message>
+    <message>
+        <source>nothing left to undo</source>
+        <translation>nichts mehr rückgängig zu machen</translation>
+    </message>
+    <message>
+        <source>nothing was undone</source>
+        <translation>nichts wurde rückgängig gemacht</translation>
     </message>
 </context>
 <context>
@@ -9671,6 +10253,34 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>step %1 of %2 · follow the packet; this only helps</source>
         <translation>Schritt %1 von %2 · der Packung folgen; dies hilft nur dabei</translation>
     </message>
+    <message>
+        <source>Say when the liquid is in.</source>
+        <translation>Sagen Sie, wenn die Flüssigkeit darin ist.</translation>
+    </message>
+    <message>
+        <source>Measure and pour</source>
+        <translation>Abmessen und eingießen</translation>
+    </message>
+    <message>
+        <source>slowly, stirring; acid into water</source>
+        <translation>langsam, unter Rühren; Säure ins Wasser</translation>
+    </message>
+    <message>
+        <source>Liquid and bottle</source>
+        <translation>Flüssigkeit und Flasche</translation>
+    </message>
+    <message>
+        <source>gloves, eyes, moving air</source>
+        <translation>Handschuhe, Augen, bewegte Luft</translation>
+    </message>
+    <message>
+        <source>Fill up with water to the mark, close and turn the bottle a few times.</source>
+        <translation>Füllen Sie mit Wasser bis zur Marke auf, schließen Sie die Flasche und wenden Sie sie einige Male.</translation>
+    </message>
+    <message>
+        <source>%1 of the liquid into %2 of water</source>
+        <translation>%1 der Flüssigkeit in %2 Wasser</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MixingStepList</name>
@@ -9853,6 +10463,66 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
 </context>
 <context>
+    <name>ullage::app::OwnFiguresCard</name>
+    <message>
+        <source>Clearing time, of the fresh one</source>
+        <translation>Klärzeit, bezogen auf die frische</translation>
+    </message>
+    <message>
+        <source>Time needed, of the first film&apos;s</source>
+        <translation>Nötige Zeit, bezogen auf den ersten Film</translation>
+    </message>
+    <message>
+        <source>films per litre</source>
+        <translation>Filme je Liter</translation>
+    </message>
+    <message>
+        <source>your tests</source>
+        <translation>Ihre Tests</translation>
+    </message>
+    <message>
+        <source>span, 8 in 10</source>
+        <translation>Spanne, 8 von 10</translation>
+    </message>
+    <message>
+        <source>what they say</source>
+        <translation>was sie sagen</translation>
+    </message>
+    <message>
+        <source>Your own tests</source>
+        <translation>Ihre eigenen Tests</translation>
+    </message>
+    <message>
+        <source>Use it…</source>
+        <translation>Übernehmen …</translation>
+    </message>
+    <message>
+        <source>A new version of the solution, for what is mixed from now on</source>
+        <translation>Eine neue Fassung der Lösung, für das, was von nun an angesetzt wird</translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n bottle(s)</source>
+        <translation>
+            <numerusform>in einer Flasche</numerusform>
+            <numerusform>in %n Flaschen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %n test(s) %1 say %2 films a litre (%3 – %4); the packet says %5.</source>
+        <translation>
+            <numerusform>Ihr Test %1 sagt %2 Filme je Liter (%3 – %4); die Packung sagt %5.</numerusform>
+            <numerusform>Ihre %n Tests %1 sagen %2 Filme je Liter (%3 – %4); die Packung sagt %5.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %n strip(s) %1 say + %2 % a film (%3 – %4); the packet says %5.</source>
+        <translation>
+            <numerusform>Ihr Streifen %1 sagt + %2 % je Film (%3 – %4); die Packung sagt %5.</numerusform>
+            <numerusform>Ihre %n Streifen %1 sagen + %2 % je Film (%3 – %4); die Packung sagt %5.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::PageToCome</name>
     <message>
         <source>What is not mixed yet will stand here</source>
@@ -9982,14 +10652,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>By the range of Q10 %1 to %2.</source>
-        <translation>Nach dem Bereich von Q10 %1 bis %2.</translation>
-    </message>
-    <message>
-        <source>A second time for another temperature would be better.</source>
-        <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
-    </message>
-    <message>
         <source>Leaflet time</source>
         <translation>Zeit vom Beipackzettel</translation>
     </message>
@@ -10053,10 +10715,6 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <translation>%1: ein Wert ist nötig.</translation>
     </message>
     <message>
-        <source>%1: “%2” can be read in two ways; write it without signs between thousands.</source>
-        <translation>%1: „%2“ lässt sich auf zwei Arten lesen; ohne Tausendertrennzeichen schreiben.</translation>
-    </message>
-    <message>
         <source>%1: “%2” has a unit that does not fit here.</source>
         <translation>%1: „%2“ hat eine Einheit, die hier nicht passt.</translation>
     </message>
@@ -10075,6 +10733,19 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>more than 0, at most %1</source>
         <translation>mehr als 0, höchstens %1</translation>
+    </message>
+    <message>
+        <source>Read as %1.</source>
+        <comment>what was typed</comment>
+        <translation>Gelesen als %1.</translation>
+    </message>
+    <message>
+        <source>more than 0</source>
+        <translation>mehr als 0</translation>
+    </message>
+    <message>
+        <source>%1: “%2” can mean %3 or %4; write the one that is meant.</source>
+        <translation>%1: „%2“ kann %3 oder %4 heißen; schreiben Sie, was gemeint ist.</translation>
     </message>
 </context>
 <context>
@@ -10287,6 +10958,22 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <source>Log this run, then the next</source>
         <translation>Durchgang eintragen, dann den nächsten</translation>
     </message>
+    <message>
+        <source>E&amp;xchange the baths…</source>
+        <translation>Bäder &amp;tauschen …</translation>
+    </message>
+    <message>
+        <source>Half of it in each of the two baths: %1.</source>
+        <translation>Davon die Hälfte in jedem der zwei Bäder: %1.</translation>
+    </message>
+    <message>
+        <source>No bottle for a second fixing bath: the whole time goes in the first.</source>
+        <translation>Keine Flasche für ein zweites Fixierbad: Die ganze Zeit läuft im ersten.</translation>
+    </message>
+    <message>
+        <source>Exchange the baths: %1 takes twice as long to clear as when fresh.</source>
+        <translation>Tauschen Sie die Bäder: %1 klärt doppelt so langsam wie frisch.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::RunView</name>
@@ -10472,6 +11159,10 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <source>Log a run…</source>
         <translation>Durchgang eintragen…</translation>
     </message>
+    <message>
+        <source>Plan a run…</source>
+        <translation>Durchgang planen…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ShelfView</name>
@@ -10642,6 +11333,79 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>Steps: write them like %1.</source>
         <translation>Stufen: so schreiben: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::SolutionKind</name>
+    <message>
+        <source>Shortest fixing time</source>
+        <translation>Kürzeste Fixierzeit</translation>
+    </message>
+    <message>
+        <source>For each film, used once</source>
+        <translation>Je Film, einmal gebraucht</translation>
+    </message>
+    <message>
+        <source>Replenisher it takes at most</source>
+        <translation>Regenerator, den sie höchstens verträgt</translation>
+    </message>
+    <message>
+        <source>powder</source>
+        <translation>Pulver</translation>
+    </message>
+    <message>
+        <source>liquid</source>
+        <translation>Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>crystals</source>
+        <translation>Kristalle</translation>
+    </message>
+    <message>
+        <source>acid</source>
+        <translation>sauer</translation>
+    </message>
+    <message>
+        <source>alkaline</source>
+        <translation>alkalisch</translation>
+    </message>
+    <message>
+        <source>times its volume</source>
+        <translation>mal ihr Volumen</translation>
+    </message>
+    <message>
+        <source>Comes as</source>
+        <translation>Kommt als</translation>
+    </message>
+    <message>
+        <source>Kind of fixer</source>
+        <translation>Art des Fixierers</translation>
+    </message>
+    <message>
+        <source>Shortest fixing time,
+as the packet says</source>
+        <translation>Kürzeste Fixierzeit,
+nach der Packung</translation>
+    </message>
+    <message>
+        <source>For each film,
+used once and poured away</source>
+        <translation>Je Film,
+einmal gebraucht und weggegossen</translation>
+    </message>
+    <message>
+        <source>Replenished with</source>
+        <translation>Regeneriert mit</translation>
+    </message>
+    <message>
+        <source>Replenisher it takes at most,
+times its volume</source>
+        <translation>Regenerator höchstens,
+mal ihr Volumen</translation>
+    </message>
+    <message>
+        <source>nothing of its own</source>
+        <translation>nichts Eigenem</translation>
     </message>
 </context>
 <context>
@@ -10943,6 +11707,19 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <source>Take back</source>
         <translation>Zurücknehmen</translation>
     </message>
+    <message>
+        <source>With it comes back: %1.</source>
+        <translation>Damit kommt zurück: %1.</translation>
+    </message>
+    <message>
+        <source>With it goes: %1.</source>
+        <translation>Damit geht: %1.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between entries</comment>
+        <translation>; </translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::TallyLabel</name>
@@ -10960,6 +11737,15 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>%1 films</source>
         <translation>%1 Filme</translation>
+    </message>
+    <message>
+        <source>films done not known</source>
+        <translation>Filme bisher nicht bekannt</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <comment>films</comment>
+        <translation>mindestens %1</translation>
     </message>
 </context>
 <context>
@@ -11283,6 +12069,10 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <source>Development time</source>
         <translation>Entwicklungszeit</translation>
     </message>
+    <message>
+        <source>A temperature without its time.</source>
+        <translation>Eine Temperatur ohne ihre Zeit.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::TimesApartBox</name>
@@ -11410,6 +12200,10 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <source>Delete</source>
         <translation>Löschen</translation>
     </message>
+    <message>
+        <source>Choose a time first.</source>
+        <translation>Wählen Sie zuerst eine Zeit.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::TopUpForm</name>
@@ -11524,6 +12318,18 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <source>A field left empty takes the usual figure of the material.</source>
         <translation>Ein leeres Feld übernimmt den üblichen Wert des Materials.</translation>
     </message>
+    <message>
+        <source>Edit a bottle</source>
+        <translation>Flasche bearbeiten</translation>
+    </message>
+    <message>
+        <source>Name of the bottle</source>
+        <translation>Name der Flasche</translation>
+    </message>
+    <message>
+        <source>What stands in it keeps the figures it was put there by. What you save here takes this bottle&apos;s place.</source>
+        <translation>Was darin steht, behält die Werte, mit denen es hineinkam. Was Sie hier speichern, tritt an die Stelle dieser Flasche.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::VesselsTab</name>
@@ -11566,6 +12372,48 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>stays in</source>
         <translation>bleibt darin</translation>
+    </message>
+    <message>
+        <source>Edit…</source>
+        <translation>Bearbeiten…</translation>
+    </message>
+    <message>
+        <source>Retire…</source>
+        <translation>Ausmustern…</translation>
+    </message>
+    <message>
+        <source>Edit the bottle</source>
+        <translation>Die Flasche bearbeiten</translation>
+    </message>
+    <message>
+        <source>Retire the bottle</source>
+        <translation>Die Flasche ausmustern</translation>
+    </message>
+    <message>
+        <source>Retire a bottle</source>
+        <translation>Flasche ausmustern</translation>
+    </message>
+    <message>
+        <source>%1 stands in %2. Move it to another bottle, or discard it, first.</source>
+        <comment>batches, bottle</comment>
+        <translation>%1 steht in %2. Füllen Sie es zuerst in eine andere Flasche um oder entsorgen Sie es.</translation>
+    </message>
+    <message>
+        <source>Retire %1?</source>
+        <comment>bottle</comment>
+        <translation>%1 ausmustern?</translation>
+    </message>
+    <message>
+        <source>It is offered no more. What stood in it stays in the Day book.</source>
+        <translation>Sie wird nicht mehr angeboten. Was darin stand, bleibt im Laborbuch.</translation>
+    </message>
+    <message>
+        <source>Retire</source>
+        <translation>Ausmustern</translation>
+    </message>
+    <message>
+        <source>Choose a bottle first.</source>
+        <translation>Wählen Sie zuerst eine Flasche.</translation>
     </message>
 </context>
 <context>

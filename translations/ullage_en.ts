@@ -81,6 +81,16 @@
     </message>
 </context>
 <context>
+    <name>CalendarWords</name>
+    <message numerus="yes">
+        <source>Buy %n packet(s) of %1</source>
+        <translation>
+            <numerusform>Buy %n packet of %1</numerusform>
+            <numerusform>Buy %n packets of %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CheckCommand</name>
     <message numerus="yes">
         <source>%n entries</source>
@@ -186,6 +196,13 @@
         <translation>
             <numerusform>%Ln day</numerusform>
             <numerusform>%Ln days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Before them %n load(s) more.</source>
+        <translation>
+            <numerusform>Before it %n load more.</numerusform>
+            <numerusform>Before them %n loads more.</numerusform>
         </translation>
     </message>
 </context>
@@ -659,6 +676,30 @@
         <translation>
             <numerusform>%Ln new entry.</numerusform>
             <numerusform>%Ln new entries.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::OwnFiguresCard</name>
+    <message numerus="yes">
+        <source>in %n bottle(s)</source>
+        <translation>
+            <numerusform>in %n bottle</numerusform>
+            <numerusform>in %n bottles</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %n test(s) %1 say %2 films a litre (%3 – %4); the packet says %5.</source>
+        <translation>
+            <numerusform>Your %n test %1 says %2 films a litre (%3 – %4); the packet says %5.</numerusform>
+            <numerusform>Your %n tests %1 say %2 films a litre (%3 – %4); the packet says %5.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %n strip(s) %1 say + %2 % a film (%3 – %4); the packet says %5.</source>
+        <translation>
+            <numerusform>Your %n strip %1 says + %2 % a film (%3 – %4); the packet says %5.</numerusform>
+            <numerusform>Your %n strips %1 say + %2 % a film (%3 – %4); the packet says %5.</numerusform>
         </translation>
     </message>
 </context>
