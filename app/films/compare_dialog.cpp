@@ -6,6 +6,7 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
+#include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 #include "app/words/film_words.h"
@@ -170,6 +171,7 @@ void CompareDialog::showPage(QWidget* page, QVBoxLayout* column)
 {
     column->addStretch(1);
     showReading(*m_area, page);
+    orderTabs(*this);
 }
 
 void CompareDialog::addHeading(QVBoxLayout* column, const QString& text)

@@ -71,6 +71,7 @@ void ThreeColumns::place(bool folded)
     m_grid->setRowStretch(0, 1);
     m_grid->setRowStretch(1, folded ? 1 : 0);
     updateGeometry();
+    m_grid->activate(); // at once: a window of its own is not asked to
 }
 
 // What is hidden gets nothing: an empty column would keep its share.

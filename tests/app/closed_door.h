@@ -143,7 +143,7 @@ public:
 private:
     static tl::unexpected<Error> closed() { return refuse({.code = ErrorCode::ReadOnly}); }
 
-    const std::vector<Bottle> m_noBottles;
+    const std::vector<Bottle> m_noBottles{};
     std::map<QString, double> m_lastFigures;
     std::map<
         std::pair<std::string, double>, // solution, parts

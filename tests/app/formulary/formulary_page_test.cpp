@@ -50,6 +50,10 @@ struct TinyBook {
         explicit KeepingDoor(TinyBook& keeps) : book(keeps) {}
         std::vector<ledger::Judged> standing;
 
+        [[nodiscard]] const formulary::Formulary* formulary() const override
+        {
+            return &book.formulary;
+        }
         const std::vector<Bottle>& bottles() override { return standing; }
         std::string newId() override { return "made-" + std::to_string(++book.made); }
         Result<void> add(const formulary::Solution& solution) override { return keep(solution); }

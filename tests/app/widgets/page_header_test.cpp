@@ -71,11 +71,13 @@ TEST(ThreeColumns, TheThirdStandsUnderAnotherWhereThereIsNoWidth)
         QWidget* first = box(200, 50);
         QWidget* second = box(300, 60);
         QWidget* third = box(250, 70);
-        ThreeColumns columns(under);
+        QWidget page; // a window of its own may not become smaller than its layout
+        page.resize(1000, 500);
+        ThreeColumns columns(under, &page);
         for (QWidget* column : {first, second, third})
             columns.addColumn(column, 1);
         columns.resize(900, 400);
-        columns.show();
+        page.show();
         QTest::qWait(1);
         EXPECT_FALSE(columns.isFolded());
         EXPECT_EQ(third->y(), first->y());
@@ -84,6 +86,7 @@ TEST(ThreeColumns, TheThirdStandsUnderAnotherWhereThereIsNoWidth)
         QTest::qWait(1);
         EXPECT_TRUE(columns.isFolded());
         const QWidget* over = under == ThreeColumns::Under::First ? first : second;
+        EXPECT_TRUE(QTest::qWaitFor([&] { return third->x() == over->x(); }));
         EXPECT_EQ(third->x(), over->x());
         EXPECT_GT(third->y(), over->geometry().bottom());
         EXPECT_LE(columns.minimumSizeHint().width(), 600);
