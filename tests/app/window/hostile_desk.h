@@ -213,8 +213,12 @@ protected:
             if (depth < 2 && !over->inherits("QPrintPreviewDialog"))
                 press(window, *over, where, depth + 1);
             m_open.removeAll(over.data());
-            if (over)
+            // A form asks before it lets go of what was pressed in it; that is not looked at here.
+            if (auto* dialog = qobject_cast<QDialog*>(over.data())) {
+                dialog->done(QDialog::Rejected);
+            } else if (over) {
                 over->close();
+            }
             settle();
         }
     }
