@@ -75,11 +75,11 @@ bool inChild(const ChildRules& rules, const std::function<void()>& work)
     const pid_t child = ::fork();
     if (child == 0) {
         obey(rules);
-        if (!testing::Test::HasFailure()) {
+        if (!::testing::Test::HasFailure()) {
             work();
         }
         std::fflush(nullptr);
-        ::_exit(testing::Test::HasFailure() ? 1 : 0);
+        ::_exit(::testing::Test::HasFailure() ? 1 : 0);
     }
     EXPECT_GT(child, 0);
     int status = 0;

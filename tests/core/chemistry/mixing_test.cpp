@@ -81,6 +81,7 @@ TEST(StartVolume, refusesVesselsThatCannotHoldIt)
 TEST(Dissolving, isLookedAtEveryTenMinutes)
 {
     using namespace std::chrono;
+    using std::chrono::minutes; // not what a neighbour calls so
     const Instant mixed = sys_days(year(2026) / 6 / 1) + hours(10);
     EXPECT_EQ(nextDissolvingCheck(mixed, mixed - minutes(1)), mixed + minutes(10));
     EXPECT_EQ(nextDissolvingCheck(mixed, mixed), mixed + minutes(10));

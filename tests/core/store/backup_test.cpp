@@ -1,5 +1,5 @@
 #include "core/store/backup.h"
-#include "tests/core/store/temp_book.h"
+#include "tests/core/store/damaged_book.h"
 
 #include <QDir>
 #include <QFile>
@@ -28,12 +28,6 @@ QString copiesOf(TempBook& book)
     const QString folder = book.inFolder("copies");
     EXPECT_TRUE(QDir().mkpath(folder));
     return folder;
-}
-
-void close(TempBook& book)
-{
-    book.book.reset();
-    book.store.reset();
 }
 
 } // namespace

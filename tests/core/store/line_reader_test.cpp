@@ -70,24 +70,24 @@ private:
     bool m_broken = false;
 };
 
-using Lines = std::vector<QByteArray>;
+using ReadLines = std::vector<QByteArray>;
 
 } // namespace
 
 TEST(LineReader, KnowsEveryLineBreak)
 {
-    EXPECT_EQ(linesOf(""), Lines{});
-    EXPECT_EQ(linesOf("a"), Lines{"a"});
-    EXPECT_EQ(linesOf("a\n"), Lines{"a"});
-    EXPECT_EQ(linesOf("a\r\nb\n\nc"), (Lines{"a", "b", "", "c"}));
-    EXPECT_EQ(linesOf("\xEF\xBB\xBF{}\n\xEF\xBB\xBF"), (Lines{"{}", "\xEF\xBB\xBF"}));
+    EXPECT_EQ(linesOf(""), ReadLines{});
+    EXPECT_EQ(linesOf("a"), ReadLines{"a"});
+    EXPECT_EQ(linesOf("a\n"), ReadLines{"a"});
+    EXPECT_EQ(linesOf("a\r\nb\n\nc"), (ReadLines{"a", "b", "", "c"}));
+    EXPECT_EQ(linesOf("\xEF\xBB\xBF{}\n\xEF\xBB\xBF"), (ReadLines{"{}", "\xEF\xBB\xBF"}));
 }
 
 TEST(LineReader, FindsLineBreaksWhereverPiecesEnd)
 {
     for (const int size : {65'534, 65'535, 65'536, 65'537, 131'072}) {
         const QByteArray line(size, 'a');
-        EXPECT_EQ(linesOf(line + "\r\n" + line + "\nend"), (Lines{line, line, "end"})) << size;
+        EXPECT_EQ(linesOf(line + "\r\n" + line + "\nend"), (ReadLines{line, line, "end"})) << size;
     }
 }
 
