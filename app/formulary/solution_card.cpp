@@ -13,6 +13,18 @@
 namespace ullage::app
 {
 
+namespace
+{
+
+// A layout in which no words wrap, as before anything is said, answers -1 for a width.
+int heightOf(QLayout& layout, int width)
+{
+    return layout.hasHeightForWidth() ? layout.totalMinimumHeightForWidth(width)
+                                      : layout.totalMinimumSize().height();
+}
+
+} // namespace
+
 SolutionCard::SolutionCard(QWidget* parent)
     : Card({}, parent), m_name(new PlainLabel(this)), m_composition(new PlainLabel(this)),
       m_figures(new FigureList(this)), m_edit(new QPushButton(tr("Edit…"), this))
@@ -48,7 +60,7 @@ bool SolutionCard::event(QEvent* event)
 {
     const bool done = Card::event(event);
     if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::Resize) {
-        const int least = m_figures->isWhole() ? layout()->totalMinimumHeightForWidth(width()) : 0;
+        const int least = m_figures->isWhole() ? heightOf(*layout(), width()) : 0;
         if (least != minimumHeight())
             setMinimumHeight(least);
     }
