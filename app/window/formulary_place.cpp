@@ -100,10 +100,16 @@ void FormularyPlace::refresh()
     Session& session = m_parts.session;
     if (!session.isOpen() || !m_page->isVisible())
         return;
-    const std::int64_t entries = session.entries();
-    if (entries == m_entries)
+    if (session.entries() != m_entries)
+        fill();
+}
+
+void FormularyPlace::fill()
+{
+    Session& session = m_parts.session;
+    if (!session.isOpen())
         return;
-    m_entries = entries;
+    m_entries = session.entries();
     m_page->setFormulary(session.formulary(), m_parts.wording());
     askTests(m_page->chosenSolution()); // tests may have been made since
 }
@@ -112,14 +118,11 @@ void FormularyPlace::refresh()
 void FormularyPlace::wordAnew()
 {
     if (m_language == m_parts.preferences.language())
-        return refreshAll();
+        return fill(); // seen or not: a page keeps no figure in units that are no longer used
     const auto tab = m_page->tab();
     const QString solution = m_page->chosenSolution();
     make();
-    if (m_parts.session.isOpen()) { // for what was chosen to be found again
-        m_entries = m_parts.session.entries();
-        m_page->setFormulary(m_parts.session.formulary(), m_parts.wording());
-    }
+    fill(); // for what was chosen to be found again
     m_page->chooseSolution(solution);
     m_page->setTab(tab);
 }

@@ -32,6 +32,7 @@ private:
     void wordAnew();
     void refresh();
     void refreshAll();
+    void fill();
     void askTests(const QString& solution);
 
     WindowParts m_parts;
