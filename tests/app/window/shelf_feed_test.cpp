@@ -2,6 +2,7 @@
 // again.
 #include "app/dialogs/mix_dialog.h"
 #include "app/shelf/shelf_snapshot.h"
+#include "app/widgets/verdict_label.h"
 #include "tests/app/window/window_kit.h"
 #include "tests/core/store/damaged_book.h"
 
@@ -20,6 +21,11 @@ bool says(const QWidget& page, const QString& text)
 {
     for (const auto* label : page.findChildren<QLabel*>()) {
         if (label->isVisible() && label->text().contains(text))
+            return true;
+    }
+    // A verdict's words are drawn.
+    for (const auto* verdict : page.findChildren<VerdictLabel*>()) {
+        if (verdict->isVisible() && verdict->accessibleName().contains(text))
             return true;
     }
     return false;
