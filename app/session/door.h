@@ -71,6 +71,8 @@ public:
     virtual Result<std::vector<ledger::FilmTrace>> filmsMarked() = 0;
     /// Packets of the cupboard that no batch has used.
     virtual std::vector<ledger::Packet> packetsAtHand() = 0;
+    /// What stands in the cupboard and in the cans, and the known work, as of now.
+    virtual Result<ledger::CupboardState> cupboard() = 0;
     /// The film maker's figures last used with a solution at 1+`parts`, and the films they were
     /// for.
     [[nodiscard]] virtual std::vector<chemistry::TimeAtTemperature>
@@ -119,6 +121,10 @@ public:
     virtual Result<void> add(const formulary::Solution& solution) = 0;
     virtual Result<void> add(const formulary::Vessel& vessel) = 0;
     virtual Result<void> add(const formulary::DevelopmentFigure& figure) = 0;
+    /// Lines of the cupboard, given anew or withdrawn too; all or none. Their ids in that order.
+    virtual Result<std::vector<std::string>> add(std::vector<ledger::CupboardLine> lines) = 0;
+    /// What happened to a thing of the cupboard, or a can.
+    virtual Result<void> recordOf(const ledger::Happening& what, chemistry::Instant at) = 0;
     /// One that the book has not, for what is added.
     virtual std::string newId() = 0;
     /// Remembered among the settings, not in the book.

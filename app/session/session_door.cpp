@@ -66,6 +66,21 @@ std::vector<ledger::Packet> SessionDoor::packetsAtHand()
     return m_session->isOpen() ? m_session->packetsAtHand() : std::vector<ledger::Packet>();
 }
 
+Result<ledger::CupboardState> SessionDoor::cupboard()
+{
+    return ask([&](Session& session) { return session.book().cupboard(session.now()); });
+}
+
+Result<std::vector<std::string>> SessionDoor::add(std::vector<ledger::CupboardLine> lines)
+{
+    return doing([&](ledger::Book& book) { return book.add(std::move(lines)); });
+}
+
+Result<void> SessionDoor::recordOf(const ledger::Happening& what, Instant at)
+{
+    return doing([&](ledger::Book& book) { return book.record(what, at); });
+}
+
 Result<std::optional<ledger::FilmTrace>> SessionDoor::film(const std::string& id)
 {
     return ask([&](Session& session) { return session.films().film(id); });

@@ -42,6 +42,7 @@ public:
                                                         chemistry::Instant until) override;
     Result<std::vector<ledger::FilmTrace>> filmsMarked() override;
     std::vector<ledger::Packet> packetsAtHand() override;
+    Result<ledger::CupboardState> cupboard() override;
     [[nodiscard]] std::vector<chemistry::TimeAtTemperature>
     baseTimes(const std::string& solution, double parts = 0) const override;
     [[nodiscard]] std::vector<formulary::FilmWanted> baseTimesFor(const std::string& solution,
@@ -77,6 +78,8 @@ public:
     {
         return addThis(figure);
     }
+    Result<std::vector<std::string>> add(std::vector<ledger::CupboardLine> lines) override;
+    Result<void> recordOf(const ledger::Happening& what, chemistry::Instant at) override;
     std::string newId() override { return m_session->newId(); }
     void setBaseTimes(const std::string& solution,
                       const std::vector<chemistry::TimeAtTemperature>& pairs, double parts = 0,

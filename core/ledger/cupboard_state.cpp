@@ -18,6 +18,7 @@ namespace
 void addLine(ItemHere& here, const Cupboard& cupboard)
 {
     const auto take = [&](const auto& line) {
+        here.line = line;
         here.bought = line.bought;
         here.cost = line.cost;
         here.currency = line.currency;

@@ -35,10 +35,14 @@ struct Shelflife {
 };
 Shelflife shelflife(const Item& item, const ItemStock& stock, chemistry::Instant at);
 
+/// The line of a thing that is there.
+using ItemLine = std::variant<Packet, Chemical, Supply>;
+
 struct ItemHere {
     Item item;
     ItemStock stock;
     Shelflife life;
+    ItemLine line;               ///< as it was given last
     std::string bought;          ///< a day as ISO text, or empty
     std::string lot;             ///< of a packet
     std::optional<Decimal> cost; ///< of all of it, as it was bought

@@ -60,6 +60,7 @@ public:
     }
     Result<std::vector<ledger::FilmTrace>> filmsMarked() override { return closed(); }
     std::vector<ledger::Packet> packetsAtHand() override { return {}; }
+    Result<ledger::CupboardState> cupboard() override { return closed(); }
     [[nodiscard]] QString runFile() const override { return {}; }
     Result<std::string> mix(const ledger::NewBatch&, ledger::When) override { return closed(); }
     Result<std::string> mixInto(const formulary::Vessel&, const ledger::NewBatch&,
@@ -110,6 +111,14 @@ public:
     Result<void> add(const formulary::Solution&) override { return closed(); }
     Result<void> add(const formulary::Vessel&) override { return closed(); }
     Result<void> add(const formulary::DevelopmentFigure&) override { return closed(); }
+    Result<std::vector<std::string>> add(std::vector<ledger::CupboardLine>) override
+    {
+        return closed();
+    }
+    Result<void> recordOf(const ledger::Happening&, chemistry::Instant) override
+    {
+        return closed();
+    }
     std::string newId() override { return "id"; }
 
     // As the settings remember them.

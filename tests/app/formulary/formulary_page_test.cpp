@@ -56,6 +56,7 @@ struct TinyBook {
         }
         const std::vector<Bottle>& bottles() override { return standing; }
         std::string newId() override { return "made-" + std::to_string(++book.made); }
+        using ClosedDoor::add;
         Result<void> add(const formulary::Solution& solution) override { return keep(solution); }
         Result<void> add(const formulary::Vessel& vessel) override { return keep(vessel); }
         Result<void> add(const formulary::DevelopmentFigure& figure) override
