@@ -11,6 +11,7 @@
 #include "app/window/book_standing.h"
 #include "app/window/bottle_deeds.h"
 #include "app/window/cautions_dialog.h"
+#include "app/window/cupboard_place.h"
 #include "app/window/day_book_place.h"
 #include "app/window/film_dialogs.h"
 #include "app/window/formulary_place.h"
@@ -32,7 +33,8 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
       m_bench(new BenchPlace(m_parts, steady ? steady : steadyTime(), this)),
       m_formulary(new FormularyPlace(m_parts, this)),
       m_mixing(new MixingPlace(m_parts, steady ? steady : steadyTime(), this)),
-      m_dayBook(new DayBookPlace(m_parts, this)), m_films(new FilmDialogs(m_parts, this))
+      m_dayBook(new DayBookPlace(m_parts, this)), m_cupboard(new CupboardPlace(m_parts, this)),
+      m_films(new FilmDialogs(m_parts, this))
 {
     connectFileMenu();
     connectEntries();

@@ -18,6 +18,7 @@ class BookCopies;
 class BookFiles;
 class BookStanding;
 class BottleDeeds;
+class CupboardPlace;
 class DayBookPlace;
 class FilmDialogs;
 class FormularyPlace;
@@ -65,6 +66,7 @@ private:
     FormularyPlace* m_formulary;
     MixingPlace* m_mixing;
     DayBookPlace* m_dayBook;
+    CupboardPlace* m_cupboard;
     FilmDialogs* m_films;
 };
 

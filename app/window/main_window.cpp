@@ -5,7 +5,6 @@
 #include "app/widgets/plain_text.h"
 #include "app/widgets/why_not.h"
 #include "app/window/no_book.h"
-#include "app/window/page_to_come.h"
 
 #include <QActionGroup>
 #include <QApplication>
@@ -34,8 +33,8 @@ MainWindow::MainWindow(QWidget* parent)
     row->addWidget(m_whole, 1);
     setCentralWidget(centre);
     m_pages->addWidget(m_shelf);
-    for (const Page page : {Page::Bench, Page::DayBook, Page::Cupboard, Page::Formulary})
-        m_pages->addWidget(page == Page::Cupboard ? new PageToCome : new QWidget);
+    for (int page = 1; page < kPages; ++page)
+        m_pages->addWidget(new QWidget);
 
     connect(m_rail, &Rail::pageChosen, this, [this](Page page) {
         // Opened for the first time with the keys on the page left: not the first button on the

@@ -35,8 +35,7 @@ public:
 
     explicit MainWindow(QWidget* parent = nullptr);
 
-    /// There from the beginning; so is a page that tells what the Cupboard will be. The others are
-    /// empty until they are put in their places.
+    /// There from the beginning. The others are empty until they are put in their places.
     [[nodiscard]] ShelfPage* shelf() const { return m_shelf; }
     /// Puts a page in the place of what is there; the window owns it. `firstForKeys` tells which
     /// of its fields the keys are for when the page is opened for the first time; without it, it

@@ -18,7 +18,7 @@ set(reckoningCalls "chemistry::(baseTime|coldFactor|fitClearing|whenReaching|cle
 # beside each other: none includes another, the window leads between them. The command line stands
 # beside all that has widgets; it has words only, and only start-up includes it. What lies in app
 # itself is start-up.
-set(pages bench daybook films formulary mixing shelf statistics)
+set(pages bench cupboard daybook films formulary mixing shelf statistics)
 set(below_words "")
 set(below_session words)
 set(below_widgets words session)

@@ -1,0 +1,54 @@
+// The Cupboard: what is not mixed yet, and what can be done with it.
+#pragma once
+
+#include "app/cupboard/cupboard_views.h"
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace ullage::app
+{
+
+class EmptyState;
+class ItemCard;
+class ItemList;
+class PageHeader;
+
+class CupboardPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit CupboardPage(QWidget* parent = nullptr);
+
+    /// What was chosen stays chosen.
+    void setShown(CupboardShown shown);
+    /// In the place of everything, why the cupboard could not be read.
+    void setUnreadable(const QString& why);
+    /// Of the thing that is chosen; empty for none.
+    [[nodiscard]] QString chosen() const;
+    bool choose(const QString& item);
+    [[nodiscard]] ItemList* list() const { return m_list; }
+    [[nodiscard]] CupboardActions* actions() const { return m_actions; }
+    [[nodiscard]] QWidget* firstForKeys() const;
+
+signals:
+    void addRequested();
+    void actionRequested(ullage::app::CupboardAction action, const QString& item);
+
+private:
+    CupboardActions* m_actions;
+    PageHeader* m_header;
+    QPushButton* m_add;
+    QStackedWidget* m_stack;
+    QWidget* m_parts;
+    EmptyState* m_empty;
+    QLabel* m_unreadable;
+    ItemList* m_list;
+    ItemCard* m_card;
+};
+
+} // namespace ullage::app

@@ -1,0 +1,32 @@
+// Words for what stands in the cupboard: amounts in their own units, money, days.
+#pragma once
+
+#include "app/words/units.h"
+#include "core/ledger/cupboard_state.h"
+
+#include <QString>
+
+namespace ullage::app
+{
+
+/// What the thing is: its solution and what it makes ("Acid fixer, makes 1,000 ml"), or its own
+/// name.
+QString itemName(const ledger::Item& item, const formulary::Formulary& formulary,
+                 const Wording& wording);
+/// An amount in its unit: "2 packets", "640 ml", "380 g", "34 pieces". `unit` is a supply's own.
+QString itemAmountText(ledger::ItemKind kind, double amount, const QString& unit,
+                       const Wording& wording);
+/// What is left of it; "amount not known" where nothing says.
+QString leftText(const ledger::ItemHere& here, const QString& unit, const Wording& wording);
+/// Until when, in words that tell by themselves what is wrong: "past its date since 5 Sep 2026",
+/// "opened, keeps 12 more days, to 3 Dec"; empty where no date is known.
+QString keepsText(const ledger::ItemHere& here, chemistry::Instant now, const Wording& wording);
+/// A day as the journal has it ("2027-02-28") in the user's words; any other text as it is.
+QString dayWords(const std::string& day, const QLocale& locale);
+/// "9.80 EUR"; without a currency the amount alone.
+QString moneyText(const ledger::Decimal& amount, const std::string& currency,
+                  const QLocale& locale);
+/// "Developer can", "Fixer": what a can is for.
+QString wasteName(ledger::Waste waste);
+
+} // namespace ullage::app

@@ -1,0 +1,125 @@
+#include "app/window/cupboard_place.h"
+
+#include "app/cupboard/cupboard_page.h"
+#include "app/window/main_window.h"
+
+#include <QEvent>
+#include <QSemaphore>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr int kCupboardPatienceMs = 50; // longer than this, a window is felt to stand still
+
+} // namespace
+
+/// Filled on the thread before `ready`.
+struct CupboardPlace::Handed {
+    QSemaphore ready;
+    Result<CupboardShown> shown;
+    bool taken = false; ///< the window's thread only
+};
+
+CupboardPlace::CupboardPlace(const WindowParts& parts, QObject* parent)
+    : QObject(parent), m_parts(parts), m_thread(std::make_unique<StoreThread>())
+{
+    make();
+    const Session* session = &m_parts.session;
+    connect(&m_parts.door, &Door::wordingChanged, this, &CupboardPlace::wordAnew);
+    connect(session, &Session::opened, this, [this] {
+        m_thread->setBook(m_parts.session.path());
+        refresh();
+    });
+    connect(session, &Session::closing, this, [this] {
+        ++*m_turn;
+        m_thread->setBook({});
+        m_page->setShown({}); // what is shown is never another book's
+    });
+    connect(session, &Session::changed, this, &CupboardPlace::refresh);
+    if (session->isOpen())
+        m_thread->setBook(session->path());
+}
+
+CupboardPlace::~CupboardPlace()
+{
+    ++*m_turn;
+    m_thread.reset();
+}
+
+void CupboardPlace::make()
+{
+    m_page = new CupboardPage;
+    m_page->installEventFilter(this);
+    m_parts.window.setPage(Page::Cupboard, m_page,
+                           [page = m_page] { return page->firstForKeys(); });
+    m_language = m_parts.preferences.language();
+}
+
+// Another language is worded by another page; other units by the same one.
+void CupboardPlace::wordAnew()
+{
+    if (m_language != m_parts.preferences.language()) {
+        const QString chosen = m_page->chosen();
+        make();
+        m_page->choose(chosen);
+    }
+    refresh();
+}
+
+bool CupboardPlace::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Show && m_stale)
+        refresh();
+    return QObject::eventFilter(watched, event);
+}
+
+void CupboardPlace::refresh()
+{
+    m_stale = true;
+    if (m_parts.session.isOpen() && m_page->isVisible())
+        read();
+}
+
+void CupboardPlace::read()
+{
+    m_stale = false;
+    const int turn = ++*m_turn;
+    auto handed = std::make_shared<Handed>();
+    const auto hand = [this, turn, handed](Result<CupboardShown> shown) {
+        handed->shown = std::move(shown);
+        handed->ready.release();
+        QMetaObject::invokeMethod(this, [this, turn, handed] { take(turn, handed); });
+    };
+    m_thread->post(
+        [=, current = m_turn, thread = m_thread.get(), now = m_parts.session.now(),
+         wording = m_parts.wording()](store::SqlStore&) {
+            if (*current != turn)
+                return;
+            const auto book = thread->book();
+            if (!book)
+                return hand(tl::unexpected(book.error()));
+            auto state = (*book)->cupboard(now);
+            if (!state)
+                return hand(tl::unexpected(state.error()));
+            hand(cupboardShown({std::move(*state), now}, (*book)->formulary(), wording));
+        },
+        [hand](const Error& error) { hand(tl::unexpected(error)); });
+    if (handed->ready.tryAcquire(1, kCupboardPatienceMs))
+        take(turn, handed);
+}
+
+void CupboardPlace::take(int turn, const std::shared_ptr<Handed>& handed)
+{
+    if (handed->taken || *m_turn != turn)
+        return;
+    handed->taken = true;
+    if (handed->shown)
+        m_page->setShown(std::move(*handed->shown));
+    else
+        m_page->setUnreadable(m_parts.sentence(handed->shown.error()));
+}
+
+} // namespace ullage::app

@@ -1,0 +1,46 @@
+// The Cupboard in the window.
+#pragma once
+
+#include <QObject>
+
+#include "app/session/store_thread.h"
+#include "app/window/window_parts.h"
+
+#include <atomic>
+#include <memory>
+
+namespace ullage::app
+{
+
+class CupboardPage;
+
+/// For the window's thread. What stands in the cupboard is read and worded on a thread of its own
+/// while the page is seen; what it missed meanwhile is made up for when it is.
+class CupboardPlace : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit CupboardPlace(const WindowParts& parts, QObject* parent = nullptr);
+    ~CupboardPlace() override;
+
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    struct Handed;
+
+    void make();
+    void wordAnew();
+    void refresh();
+    void read();
+    void take(int turn, const std::shared_ptr<Handed>& handed);
+
+    WindowParts m_parts;
+    CupboardPage* m_page = nullptr; ///< the window's
+    std::unique_ptr<StoreThread> m_thread;
+    std::shared_ptr<std::atomic<int>> m_turn = std::make_shared<std::atomic<int>>(0);
+    QString m_language; ///< that the page was made in
+    bool m_stale = true;
+};
+
+} // namespace ullage::app

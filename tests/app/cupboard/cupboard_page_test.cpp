@@ -1,0 +1,98 @@
+// The Cupboard in the whole window.
+#include "app/cupboard/cupboard_page.h"
+#include "app/cupboard/item_list.h"
+#include "tests/app/cupboard/cupboard_kit.h"
+#include "tests/app/window/window_kit.h"
+
+#include <QAbstractItemModelTester>
+#include <QPushButton>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+int linesOf(Window& at)
+{
+    return at.window.findChild<CupboardPage*>()->list()->model()->rowCount();
+}
+
+bool comesTo(Window& at, int lines)
+{
+    return QTest::qWaitFor([&] { return linesOf(at) == lines; }, 10'000);
+}
+
+} // namespace
+
+TEST(CupboardPage, followsTheBookWhileItIsSeenAndOnlyThen)
+{
+    Desk desk;
+    Window at(desk);
+    shelve(desk, {powder("p1")});
+    QTest::qWait(50);
+    EXPECT_EQ(linesOf(at), 0) << "it is not seen";
+    at.window.showPage(Page::Cupboard);
+    EXPECT_TRUE(comesTo(at, 2)); // its heading and itself
+    shelve(desk, {chemical("s", 500)});
+    EXPECT_TRUE(comesTo(at, 4));
+    happen(desk, ledger::ThrownAway{"p1", {}});
+    EXPECT_TRUE(comesTo(at, 2));
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_TRUE(comesTo(at, 4));
+}
+
+TEST(CupboardPage, keepsWhatWasChosenWhenTheListIsMadeAnew)
+{
+    Desk desk;
+    shelve(desk, {powder("p1"), chemical("s", 500)});
+    Window at(desk);
+    at.window.showPage(Page::Cupboard);
+    ASSERT_TRUE(comesTo(at, 4));
+    auto* page = at.window.findChild<CupboardPage*>();
+    EXPECT_EQ(page->chosen(), "p1");
+    ASSERT_TRUE(page->choose("s"));
+    shelve(desk, {powder("p2")});
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] {
+            const auto first = page->list()->model()->index(1, 0);
+            return first.data(ItemListModel::DetailRole).toString().startsWith(u'2');
+        },
+        10'000));
+    EXPECT_EQ(page->chosen(), "s");
+}
+
+TEST(CupboardPage, anEmptyOneOffersWhatToDoFirst)
+{
+    Desk desk;
+    Window at(desk);
+    at.window.showPage(Page::Cupboard);
+    auto* page = at.window.findChild<CupboardPage*>();
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] {
+            for (const auto* button : page->findChildren<QPushButton*>()) {
+                if (button->isVisible() && button->text().startsWith("Add to the cupboard"))
+                    return true;
+            }
+            return false;
+        },
+        10'000));
+}
+
+TEST(ItemListModel, isASoundModel)
+{
+    ItemListModel model;
+    const QAbstractItemModelTester tester(&model,
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    CupboardRow one;
+    one.id = "a";
+    one.items = {"a", "b"};
+    one.group = "Fixers";
+    model.setRows({one});
+    EXPECT_EQ(model.rowCount(), 2);
+    EXPECT_EQ(model.rowOf("b"), 1);
+    EXPECT_EQ(model.rowOf("c"), -1);
+    EXPECT_FALSE(model.flags(model.index(0)) & Qt::ItemIsSelectable);
+}
+
+} // namespace ullage::app
