@@ -52,7 +52,7 @@ Result<std::vector<std::string>> Book::add(std::vector<CupboardLine> lines)
         return refuse({.code = ErrorCode::Missing, .field = "id"});
     }
     const std::string what(entries.front().type());
-    return transact({.mode = ActionMode::Apart, .what = what}, entries).map([&] { return ids; });
+    return transact({.what = what}, entries).map([&] { return ids; });
 }
 
 } // namespace ullage::ledger

@@ -17,7 +17,7 @@ enum class ActionMode {
     Done,   ///< can be undone
     Undone, ///< undid the action `of`
     Redone, ///< did again what the undo `of` took back
-    Apart,  ///< neither: imports and definitions
+    Apart,  ///< neither: imports and what goes into the formulary
 };
 
 /// One thing the user did: what was entered in one transaction.
@@ -97,6 +97,8 @@ public:
     /// what was taken back. Some may be left out: those are to be folded.
     virtual Result<std::vector<std::string>> itemsEnded(chemistry::Instant at) = 0;
     virtual Result<std::vector<Event>> eventsOfAction(std::int64_t action) = 0;
+    /// Lines of the cupboard that were entered in an action, in order of entry.
+    virtual Result<std::vector<Entry>> cupboardOfAction(std::int64_t action) = 0;
     /// The events entered in the same action as this one, itself among them, in order of entry;
     /// none of an import, which enters what does not belong together.
     virtual Result<std::vector<Event>> eventsWith(const std::string& event) = 0;

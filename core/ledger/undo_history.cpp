@@ -15,6 +15,70 @@ constexpr int kActionsRemembered = 1000;
 // A user's events that undo takes back say so; what they say is a code, worded by the application.
 constexpr const char* kUndoneReason = "undone";
 
+// Null for a type that is none of the cupboard's.
+template <class T>
+const Lines<T>* linesOf(const Cupboard& cupboard)
+{
+    if constexpr (std::is_same_v<T, Packet>) {
+        return &cupboard.packets;
+    } else if constexpr (std::is_same_v<T, Chemical>) {
+        return &cupboard.chemicals;
+    } else if constexpr (std::is_same_v<T, Supply>) {
+        return &cupboard.supplies;
+    } else if constexpr (std::is_same_v<T, Barcode>) {
+        return &cupboard.barcodes;
+    } else if constexpr (std::is_same_v<T, Work>) {
+        return &cupboard.works;
+    } else if constexpr (std::is_same_v<T, Container>) {
+        return &cupboard.containers;
+    } else {
+        return nullptr;
+    }
+}
+
+// The line that takes the place of `line`; empty where another did already.
+template <class T>
+std::optional<Entry> lineBefore(const Lines<T>& lines, const T& line)
+{
+    T before = line;
+    before.withdrawn = line.replaces.empty();
+    for (const T& other : lines.all()) {
+        if (other.replaces == line.id) {
+            return std::nullopt;
+        }
+        if (!line.replaces.empty() && other.id == line.replaces) {
+            before = other;
+        }
+    }
+    before.id.clear();
+    before.replaces = line.id;
+    return Entry{std::move(before), {}};
+}
+
+std::optional<Entry> lineBefore(const Cupboard& cupboard, const Entry& entry)
+{
+    return std::visit(
+        [&](const auto& line) -> std::optional<Entry> {
+            using Line = std::remove_cvref_t<decltype(line)>;
+            if constexpr (requires {
+                              line.withdrawn;
+                              line.replaces;
+                          }) {
+                if (const auto* lines = linesOf<Line>(cupboard)) {
+                    return lineBefore(*lines, line);
+                }
+            }
+            return std::nullopt;
+        },
+        entry.what);
+}
+
+Entry withId(Entry entry, const std::string& id)
+{
+    std::visit([&](auto& what) { what.id = id; }, entry.what);
+    return entry;
+}
+
 } // namespace
 
 UndoHistory::UndoHistory(StorePort& store, BookMemory& memory) : m_store(&store), m_memory(&memory)
@@ -96,6 +160,22 @@ Result<Standing> UndoHistory::standing(const Action& action)
     if (!events) {
         return tl::unexpected(events.error());
     }
+    auto lines = m_store->cupboardOfAction(action.id);
+    if (!lines) {
+        return tl::unexpected(lines.error());
+    }
+    std::vector<Entry> instead;
+    if (!lines->empty()) {
+        const auto cupboard = readCupboard(*m_store);
+        if (!cupboard) {
+            return tl::unexpected(cupboard.error());
+        }
+        for (const Entry& line : *lines) {
+            if (auto before = lineBefore(*cupboard, line)) {
+                instead.push_back(std::move(*before));
+            }
+        }
+    }
     std::map<std::string, std::unordered_set<std::string>> ofFilm;
     for (const FilmMark& mark : *marks) {
         if (!ofFilm.contains(mark.film)) {
@@ -130,7 +210,7 @@ Result<Standing> UndoHistory::standing(const Action& action)
     std::erase_if(*events, [&](const Event& event) {
         return (event.batch.empty() ? ofNone : ofBatch[event.batch]).contains(event.id);
     });
-    return Standing{std::move(*marks), std::move(*events)};
+    return Standing{std::move(*marks), std::move(*events), std::move(instead)};
 }
 
 std::vector<Entry> inverseOf(const Standing& standing, chemistry::Instant now, const IdMaker& newId)
@@ -148,6 +228,9 @@ std::vector<Entry> inverseOf(const Standing& standing, chemistry::Instant now, c
     for (auto event = standing.events.rbegin(); event != standing.events.rend(); ++event) {
         const Voided taken{event->id, kUndoneReason};
         entries.push_back({Event{newId(), event->batch, now, taken}, {}});
+    }
+    for (auto line = standing.cupboard.rbegin(); line != standing.cupboard.rend(); ++line) {
+        entries.push_back(withId(*line, newId()));
     }
     return entries;
 }

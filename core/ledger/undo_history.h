@@ -16,7 +16,11 @@ namespace ullage::ledger
 struct Standing {
     std::vector<FilmMark> marks;
     std::vector<Event> events;
-    [[nodiscard]] bool empty() const { return marks.empty() && events.empty(); }
+    /// For each of its lines of the cupboard that nobody gave anew or withdrew since, in order of
+    /// entry, the line that takes its place: as it was before, or withdrawn where it was none.
+    /// Without ids.
+    std::vector<Entry> cupboard;
+    [[nodiscard]] bool empty() const { return marks.empty() && events.empty() && cupboard.empty(); }
 };
 
 class UndoHistory
@@ -59,7 +63,8 @@ private:
     std::vector<Action> m_redo;
 };
 
-/// Voids everything that stands of an action, last first, at the moment `now`. Redoing an undo
+/// Voids everything that stands of an action, last first, at the moment `now`; its lines of the
+/// cupboard are given anew as they were before. Redoing an undo
 /// voids its voidings: so the events stand again under their own ids, where they stood among the
 /// others of their instant, and whatever named them (a later voiding, a film's run) still does.
 std::vector<Entry> inverseOf(const Standing& standing, chemistry::Instant now,

@@ -64,6 +64,10 @@ CupboardTable::CupboardTable(Connection& connection)
       m_lines(connection,
               LineProof::select("e.type IN ('packet', 'chemical', 'supply', 'barcode', 'work', "
                                 "'container') ORDER BY e.seq")),
+      m_linesOfAction(connection,
+                      LineProof::select("e.action = ? AND e.type IN ('packet', 'chemical', "
+                                        "'supply', 'barcode', 'work', 'container') ORDER BY "
+                                        "e.seq")),
       m_onItem(connection, aboutItem()),
       m_onContainer(connection, about(QStringLiteral("SELECT one.id FROM entry AS one WHERE "
                                                      "one.container = ? AND one.type = 'event'"))),
@@ -71,10 +75,17 @@ CupboardTable::CupboardTable(Connection& connection)
 {
 }
 
-Result<std::vector<Entry>> CupboardTable::lines()
+Result<std::vector<Entry>> CupboardTable::lines() { return linesFrom(m_lines.run()); }
+
+Result<std::vector<Entry>> CupboardTable::linesOfAction(std::int64_t action)
+{
+    return linesFrom(m_linesOfAction.run(action));
+}
+
+Result<std::vector<Entry>> CupboardTable::linesFrom(Result<Rows> rows)
 {
     std::vector<Entry> found;
-    return eachRow(m_lines.run(),
+    return eachRow(std::move(rows),
                    [&](const Rows& row) -> Result<void> {
                        auto entry = m_proof.entry(row);
                        if (!entry) {

@@ -20,15 +20,18 @@ public:
     explicit CupboardTable(Connection& connection);
 
     Result<std::vector<ledger::Entry>> lines();
+    Result<std::vector<ledger::Entry>> linesOfAction(std::int64_t action);
     Result<std::vector<ledger::Event>> eventsOnItem(const std::string& item);
     Result<std::vector<ledger::Event>> eventsOnContainer(const std::string& container);
     Result<std::vector<std::string>> itemsEnded(chemistry::Instant at);
 
 private:
     Result<std::vector<ledger::Event>> eventsFrom(Result<Rows> rows);
+    Result<std::vector<ledger::Entry>> linesFrom(Result<Rows> rows);
 
     LineProof m_proof;
     Statement m_lines;
+    Statement m_linesOfAction;
     Statement m_onItem;
     Statement m_onContainer;
     Statement m_ended;

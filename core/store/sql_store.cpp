@@ -355,6 +355,11 @@ Result<std::vector<Event>> SqlStore::eventsOfAction(std::int64_t action)
     return m_tables->entries.eventsOfAction(action);
 }
 
+Result<std::vector<Entry>> SqlStore::cupboardOfAction(std::int64_t action)
+{
+    return m_tables->cupboard.linesOfAction(action);
+}
+
 Result<std::vector<Event>> SqlStore::eventsWith(const std::string& event)
 {
     return m_tables->entries.eventsWith(event);

@@ -89,6 +89,57 @@ TEST_F(CupboardTest, aPacketIsMixedFromOnceAndWhole)
     expectRefused<std::string>(again, Code::NotSuitable, "packet");
 }
 
+// Also across a restart, and by whoever gives the line anew in between.
+TEST_F(CupboardTest, whatWasEnteredInTheCupboardGoesThereAndBack)
+{
+    Supply gloves;
+    gloves.name = "Gloves";
+    gloves.unit = "pairs";
+    gloves.amount = 10;
+    const auto entered = book->add({gloves, Barcode{{}, "2000000000015", "dev", {}}});
+    ASSERT_TRUE(entered);
+    const std::size_t codes = state().barcodes.size();
+    EXPECT_EQ(left(entered->front()), 10);
+    ASSERT_TRUE(book->undo());
+    EXPECT_FALSE(left(entered->front()));
+    EXPECT_EQ(state().barcodes.size(), codes - 1);
+    EXPECT_EQ(state().items.size(), 3u);
+    restart();
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(state().items.size(), 4u);
+    EXPECT_EQ(state().items.back().stock.left, 10);
+    EXPECT_EQ(state().barcodes.size(), codes);
+
+    gloves.amount = 8;
+    gloves.replaces = state().items.back().item.id;
+    ASSERT_TRUE(book->add(gloves));
+    EXPECT_EQ(state().items.back().stock.left, 8);
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(state().items.back().stock.left, 10);
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(state().items.size(), 3u);
+    ASSERT_TRUE(book->redo());
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(state().items.back().stock.left, 8);
+}
+
+TEST_F(CupboardTest, whatWasGivenAnewByAnotherHandIsNotUndone)
+{
+    Supply gloves;
+    gloves.name = "Gloves";
+    gloves.amount = 10;
+    const auto id = book->add(gloves);
+    ASSERT_TRUE(id);
+    ASSERT_EQ(book->undoable()->what, "supply");
+    const auto theirs = opened();
+    ASSERT_TRUE(theirs->sitAt("another seat"));
+    gloves.replaces = *id;
+    gloves.amount = 5;
+    ASSERT_TRUE(theirs->add(gloves));
+    ASSERT_TRUE(book->refresh());
+    EXPECT_EQ(book->undoable()->what, "container") << "the one before: that is another's now";
+}
+
 TEST_F(CupboardTest, moreThanIsThereIsRefusedWithTheWholeDeed)
 {
     expectRefused<std::string>(

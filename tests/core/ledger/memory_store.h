@@ -184,14 +184,23 @@ public:
     }
     Result<std::vector<Entry>> cupboard() override
     {
+        return cupboardWhere([](const Row&) { return true; });
+    }
+    Result<std::vector<Entry>> cupboardOfAction(std::int64_t action) override
+    {
+        return cupboardWhere([&](const Row& row) { return row.action == action; });
+    }
+    template <class Wanted>
+    Result<std::vector<Entry>> cupboardWhere(const Wanted& wanted)
+    {
         if (auto fine = call(); !fine) {
             return tl::unexpected(fine.error());
         }
         std::vector<Entry> result;
         for (const Row& row : m_now.rows) {
             const auto type = row.entry.type();
-            if (type == "packet" || type == "chemical" || type == "supply" || type == "barcode" ||
-                type == "work" || type == "container") {
+            if (wanted(row) && (type == "packet" || type == "chemical" || type == "supply" ||
+                                type == "barcode" || type == "work" || type == "container")) {
                 result.push_back(row.entry);
             }
         }

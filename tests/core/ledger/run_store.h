@@ -115,6 +115,10 @@ public:
     {
         return events([&](const Event&, std::int64_t of) { return of == action; });
     }
+    Result<std::vector<Entry>> cupboardOfAction(std::int64_t) override
+    {
+        return std::vector<Entry>{};
+    }
     Result<std::vector<Event>> eventsWith(const std::string&) override
     {
         return std::vector<Event>{};
