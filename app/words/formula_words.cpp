@@ -17,7 +17,8 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Formulas)
 };
 
-constexpr std::array<std::pair<std::string_view, const char*>, 9> kSalts{{
+constexpr std::array<std::pair<std::string_view, const char*>, 10> kSalts{{
+    {"acetic acid", QT_TRANSLATE_NOOP("Formulas", "acetic acid")},
     {"sodium-sulfite", QT_TRANSLATE_NOOP("Formulas", "sodium sulfite")},
     {"sodium-carbonate", QT_TRANSLATE_NOOP("Formulas", "sodium carbonate")},
     {"sodium-thiosulfate", QT_TRANSLATE_NOOP("Formulas", "sodium thiosulfate")},

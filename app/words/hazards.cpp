@@ -10,6 +10,7 @@
 #include <array>
 #include <map>
 #include <optional>
+#include <utility>
 
 namespace ullage::app
 {
@@ -67,7 +68,50 @@ Contents contentsOf(const formulary::Solution& solution)
     return contents;
 }
 
+// What the statements say, in short: Regulation (EC) 1272/2008, annex III, from memory.
+constexpr std::array<std::pair<const char*, const char*>, 9> kStatements{{
+    {"H226", QT_TRANSLATE_NOOP("Cautions", "flammable liquid and vapour")},
+    {"H302", QT_TRANSLATE_NOOP("Cautions", "harmful if swallowed")},
+    {"H314", QT_TRANSLATE_NOOP("Cautions", "causes severe skin burns and eye damage")},
+    {"H317", QT_TRANSLATE_NOOP("Cautions", "may cause an allergic skin reaction")},
+    {"H318", QT_TRANSLATE_NOOP("Cautions", "causes serious eye damage")},
+    {"H341", QT_TRANSLATE_NOOP("Cautions", "suspected of causing genetic defects")},
+    {"H351", QT_TRANSLATE_NOOP("Cautions", "suspected of causing cancer")},
+    {"H360", QT_TRANSLATE_NOOP("Cautions", "may damage fertility or the unborn child")},
+    {"H410", QT_TRANSLATE_NOOP("Cautions", "very toxic to aquatic life with long lasting effects")},
+}};
+
+bool contains(const Contents& contents, const char* chemical)
+{
+    return std::any_of(contents.begin(), contents.end(), [&](const auto& part) {
+        return part.first.find(chemical) != std::string::npos;
+    });
+}
+
 } // namespace
+
+std::vector<HazardousChemical> hazardousChemicals(const formulary::Solution& solution)
+{
+    const Contents contents = contentsOf(solution);
+    std::vector<HazardousChemical> chemicals;
+    for (const Hazard& hazard : kHazards) {
+        if (contains(contents, hazard.chemical))
+            chemicals.push_back(
+                {chemicalName(hazard.chemical),
+                 QString::fromLatin1(hazard.statements).split(QStringLiteral(", "))});
+    }
+    return chemicals;
+}
+
+QString hazardStatement(const QString& code)
+{
+    for (const auto& [known, says] : kStatements) {
+        if (code == QLatin1String(known))
+            return Words::tr("%1: %2", "code of a hazard statement, what it says")
+                .arg(code, Words::tr(says));
+    }
+    return code;
+}
 
 QStringList everyHazard()
 {

@@ -5,6 +5,8 @@
 
 #include <QStringList>
 
+#include <vector>
+
 namespace ullage::app
 {
 
@@ -17,5 +19,16 @@ enum class Strength { AsBought, AsMixed };
 /// its list of chemicals, and of nothing else. As mixed, only of those whose share reaches the
 /// limit from which a mixture is classified by it; a share that is not known counts as reached.
 QStringList hazardCautions(const formulary::Solution& solution, Strength strength);
+
+/// A chemical of a solution and the hazard statements that it carries by itself.
+struct HazardousChemical {
+    QString name;           ///< in the user's language
+    QStringList statements; ///< codes: "H302"
+};
+/// All that a solution contains, however little of it: what a label names.
+std::vector<HazardousChemical> hazardousChemicals(const formulary::Solution& solution);
+/// What a statement says, "H302: harmful if swallowed"; the code alone where it is none of those
+/// that chemicals here carry.
+QString hazardStatement(const QString& code);
 
 } // namespace ullage::app

@@ -16,22 +16,23 @@ set(reckoningCalls "chemistry::(baseTime|coldFactor|fitClearing|whenReaching|cle
 
 # The rooms inside app, from the ground up; each may include itself and those before it. Pages stand
 # beside each other: none includes another, the window leads between them. The command line stands
-# beside all that has widgets; it has words only, and only start-up includes it. What lies in app
+# beside all that has widgets; it has words and paper only, and only start-up includes it. What lies in app
 # itself is start-up.
 set(pages bench cupboard daybook films formulary mixing shelf statistics)
 set(below_words "")
+set(below_paper words)
 set(below_session words)
 set(below_widgets words session)
 set(below_charts words session widgets)
-set(below_dialogs words session widgets charts)
+set(below_dialogs words paper session widgets charts)
 foreach(page IN LISTS pages)
-    set(below_${page} words session widgets charts dialogs)
+    set(below_${page} words paper session widgets charts dialogs)
 endforeach()
 # Pages and dialogs ask the open book through app/session/door.h alone.
 set(behindTheDoor "^app/session/(session|session_door|preferences)\\.h$")
 set(beforeTheDoor dialogs ${pages})
-set(below_window words session widgets charts dialogs ${pages})
-set(below_cli words)
+set(below_window words paper session widgets charts dialogs ${pages})
+set(below_cli words paper)
 
 set(faults 0)
 set(seen 0)

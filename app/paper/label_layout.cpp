@@ -1,0 +1,164 @@
+#include "app/paper/label_layout.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+// Sizes that are tried, largest first: of the name's letters and of all others', mm.
+struct LabelSizes {
+    double name;
+    double body;
+};
+constexpr std::array<LabelSizes, 9> kLabelSizes{{{16, 4.4},
+                                                 {14, 3.8},
+                                                 {12, 3.3},
+                                                 {10, 3},
+                                                 {8.5, 2.7},
+                                                 {7.5, 2.5},
+                                                 {6.5, 2.35},
+                                                 {5.6, kSmallestLetters},
+                                                 {kNameCapitals / kCapitals, kSmallestLetters}}};
+constexpr double kBoxGap = 0.6;
+constexpr double kMostBoxRows = 3;
+constexpr double kCodeShare = 0.36; // of the label's width, at most
+
+// Puts one thing below the other: beside the code as long as that lasts, then over all the width.
+class LabelColumn
+{
+public:
+    LabelColumn(LabelFace& face, const LabelSizes& sizes) : m_face(&face), m_sizes(sizes) {}
+
+    [[nodiscard]] double width() const
+    {
+        const double right = m_y < m_face->codeAt.bottom() ? m_face->codeAt.left()
+                                                           : m_face->size.width() - kLabelMargin;
+        return right - kLabelMargin;
+    }
+    [[nodiscard]] bool fits() const { return m_y <= m_face->size.height() - kLabelMargin + 1e-9; }
+    [[nodiscard]] double body() const { return m_sizes.body; }
+
+    void text(const QString& words, const Letters& letters, int mostLines = 0)
+    {
+        const QStringList lines = wrappedLines(words, letters, width());
+        if (mostLines > 0 && lines.size() > mostLines)
+            m_y = m_face->size.height() + 1; // does not fit
+        for (const QString& line : lines) {
+            m_face->lines.push_back({{kLabelMargin, m_y + kBaseline * letters.mm}, line, letters});
+            m_y += kLinePitch * letters.mm;
+        }
+    }
+    void gap(double mm) { m_y += mm; }
+
+    // False where they take more rows than there may be.
+    bool boxes(int count, int done)
+    {
+        const double narrow = kSmallestBox + kBoxGap;
+        const int inRow = static_cast<int>((width() + kBoxGap) / narrow);
+        if (inRow < 1 || std::ceil(double(count) / inRow) > kMostBoxRows)
+            return false;
+        const int rows = (count + inRow - 1) / inRow;
+        const int columns = (count + rows - 1) / rows;
+        const double wide =
+            std::min((width() + kBoxGap) / columns, std::max(narrow, 2 * m_sizes.body)) - kBoxGap;
+        const double high = std::max(wide * 1.1, 2 * kSmallestLetters);
+        for (int i = 0; i < count; ++i) {
+            const QRectF at(kLabelMargin + (i % columns) * (wide + kBoxGap),
+                            m_y + (i / columns) * (high + kBoxGap), wide, high);
+            m_face->boxes.push_back({at, i + 1, i < done});
+        }
+        m_y += rows * (high + kBoxGap) + kBoxGap;
+        return true;
+    }
+
+private:
+    LabelFace* m_face;
+    LabelSizes m_sizes;
+    double m_y = kLabelMargin * 0.75; // letters begin below the top of their line
+};
+
+bool keeps(const LabelFace& face, LabelPart part)
+{
+    return std::find(face.leftOut.begin(), face.leftOut.end(), part) == face.leftOut.end();
+}
+
+// Whether it all fits with letters of these sizes.
+bool fill(LabelFace& face, const LabelWords& words, const LabelSizes& sizes)
+{
+    face.lines.clear();
+    face.boxes.clear();
+    LabelColumn column(face, sizes);
+    const double body = sizes.body;
+    column.text(words.name, {sizes.name, true}, 2);
+    column.gap(0.3);
+    const bool vessel = keeps(face, LabelPart::Vessel) && !words.vessel.isEmpty();
+    column.text(words.contents, {body * 1.1});
+    if (vessel)
+        column.text(words.vessel, {body});
+    const QString dates = words.mixed + QStringLiteral("    ") + words.discardBy;
+    const Letters date{body * 1.05, true};
+    if (textWidth(dates, date) <= column.width()) {
+        column.text(words.mixed + QStringLiteral("\u00a0\u00a0\u00a0 ") + words.discardBy, date);
+    } else {
+        column.text(words.mixed, date);
+        column.text(words.discardBy, date);
+    }
+    column.gap(0.6);
+    const bool boxes = keeps(face, LabelPart::Boxes) && words.films > 0;
+    if (boxes && !column.boxes(words.films, words.filmsDone))
+        return false;
+    if (!boxes && !words.filmsInWords.isEmpty())
+        column.text(words.filmsInWords, {body});
+    if (keeps(face, LabelPart::Wear))
+        column.text(words.wear, {body});
+    column.gap(0.4);
+    column.text(words.notForDrinking, {body, true});
+    column.text(words.contains, {body});
+    if (keeps(face, LabelPart::Statements) && !words.statements.isEmpty())
+        column.text(words.statements.join(QStringLiteral(" · ")), {body});
+    if (keeps(face, LabelPart::Care))
+        column.text(words.care, {body});
+    return column.fits();
+}
+
+bool placeCode(LabelFace& face, const QStringList& lines)
+{
+    const double most = std::min(face.size.height(), face.size.width() * kCodeShare);
+    const auto code = squareCode(lines, static_cast<int>(most / kSmallestModule + 1e-9));
+    if (!code)
+        return false;
+    const int modules = code->side + 2 * kQuietModules;
+    face.code = *code;
+    face.module = std::min(most / modules, kLargestModule);
+    const double side = modules * face.module;
+    // Its white round it takes the place of the margin.
+    face.codeAt = {face.size.width() - side, 0, side, side};
+    return true;
+}
+
+} // namespace
+
+tl::expected<LabelFace, LabelProblem> labelFace(const LabelWords& words, const QSizeF& size)
+{
+    LabelFace face;
+    face.size = size;
+    if (!placeCode(face, words.code))
+        return tl::unexpected(LabelProblem::CodeTooLarge);
+    for (int leftOut = 0; leftOut <= kLabelParts; ++leftOut) {
+        if (leftOut > 0)
+            face.leftOut.push_back(LabelPart(leftOut - 1));
+        for (const LabelSizes& sizes : kLabelSizes) {
+            if (fill(face, words, sizes))
+                return face;
+        }
+    }
+    return tl::unexpected(LabelProblem::WordsTooLong);
+}
+
+} // namespace ullage::app

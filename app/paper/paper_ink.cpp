@@ -1,0 +1,113 @@
+#include "app/paper/paper_ink.h"
+
+#include <QFontDatabase>
+#include <QFontMetricsF>
+#include <QPagedPaintDevice>
+#include <QPainter>
+#include <QTextBoundaryFinder>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+const QString& paperFamily()
+{
+    static const QString family = [] {
+        const QString inter = QStringLiteral("Inter");
+        return QFontDatabase::families().contains(inter)
+                   ? inter
+                   : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+    }();
+    return family;
+}
+
+// The longest beginning of a word that is no wider than `width`; one letter at the least.
+qsizetype fittingLetters(const QString& word, const QFontMetricsF& metrics, double width)
+{
+    QTextBoundaryFinder letters(QTextBoundaryFinder::Grapheme, word);
+    qsizetype fits = 0;
+    for (qsizetype next = letters.toNextBoundary(); next > 0; next = letters.toNextBoundary()) {
+        if (fits > 0 && metrics.horizontalAdvance(word.first(next)) > width)
+            break;
+        fits = next;
+    }
+    return std::max<qsizetype>(fits, 1);
+}
+
+} // namespace
+
+QFont paperFont(const Letters& letters)
+{
+    QFont font(paperFamily());
+    font.setPixelSize(std::max(1, static_cast<int>(std::lround(letters.mm * kUnitsPerMillimetre))));
+    font.setBold(letters.bold);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    return font;
+}
+
+double textWidth(const QString& text, const Letters& letters)
+{
+    return QFontMetricsF(paperFont(letters)).horizontalAdvance(text) / kUnitsPerMillimetre;
+}
+
+QStringList wrappedLines(const QString& text, const Letters& letters, double width)
+{
+    const QFontMetricsF metrics(paperFont(letters));
+    const double most = width * kUnitsPerMillimetre;
+    QStringList lines;
+    QString line;
+    for (QString word : text.split(u' ', Qt::SkipEmptyParts)) {
+        const QString longer = line.isEmpty() ? word : line + u' ' + word;
+        if (metrics.horizontalAdvance(longer) <= most) {
+            line = longer;
+            continue;
+        }
+        if (!line.isEmpty())
+            lines << line;
+        while (metrics.horizontalAdvance(word) > most) {
+            const qsizetype fits = fittingLetters(word, metrics, most);
+            if (fits >= word.size())
+                break;
+            lines << word.first(fits);
+            word = word.sliced(fits);
+        }
+        line = word;
+    }
+    if (!line.isEmpty())
+        lines << line;
+    return lines;
+}
+
+void drawLine(QPainter& painter, const QPointF& baseline, const QString& text,
+              const Letters& letters)
+{
+    painter.setFont(paperFont(letters));
+    painter.drawText(units(baseline), text);
+}
+
+QRectF units(const QRectF& mm) { return {units(mm.topLeft()), mm.size() * kUnitsPerMillimetre}; }
+
+QPointF units(const QPointF& mm) { return mm * kUnitsPerMillimetre; }
+
+void beginPaper(QPainter& painter, const QPagedPaintDevice& device)
+{
+    constexpr double kMillimetresPerInch = 25.4; // exact
+    const QMarginsF margins = device.pageLayout().margins(QPageLayout::Millimeter);
+    const bool fullPage = device.pageLayout().mode() == QPageLayout::FullPageMode;
+    painter.resetTransform();
+    painter.scale(device.logicalDpiX() / kMillimetresPerInch / kUnitsPerMillimetre,
+                  device.logicalDpiY() / kMillimetresPerInch / kUnitsPerMillimetre);
+    if (!fullPage)
+        painter.translate(-margins.left() * kUnitsPerMillimetre,
+                          -margins.top() * kUnitsPerMillimetre);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::black);
+    painter.setBrush(Qt::NoBrush);
+}
+
+} // namespace ullage::app
