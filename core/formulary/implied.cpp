@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <limits>
 
 namespace ullage::formulary
 {
@@ -33,6 +34,33 @@ chemistry::MillimolesPerLitre takenUp(const Solution& solution, Millilitres volu
         state = chemistry::stand(state, time / openings, closed);
     }
     return state.taken.total();
+}
+
+// When `limits` are used up in a bottle opened so often at equal intervals; its published
+// full-bottle time at the latest.
+Days spentAfter(const chemistry::KeepingLimits& limits, const Solution& solution,
+                const chemistry::Closed& closed, Millilitres air, int times,
+                const AirConstants& constants)
+{
+    const auto missing = [&](double days) {
+        auto state = fresh(solution, {});
+        for (int i = 0; i < times; ++i) {
+            state.air = chemistry::freshAir(air);
+            state = chemistry::stand(state, Days(days / times), closed, constants);
+        }
+        return limits.used(state) - 1;
+    };
+    const double latest = solution.keeping.full->value();
+    const double now = missing(0);
+    const double atLatest = missing(latest);
+    if (now >= 0 || atLatest <= 0) {
+        return now >= 0 ? Days(0) : *solution.keeping.full;
+    }
+    std::uintmax_t iterations = 200;
+    const auto [low, high] = boost::math::tools::toms748_solve(
+        missing, 0.0, latest, now, atLatest, boost::math::tools::eps_tolerance<double>(50),
+        iterations);
+    return Days((low + high) / 2);
 }
 
 // Every combination of the ends of what the limits are solved with.
@@ -67,25 +95,25 @@ std::optional<Days> keepsFor(const Solution& solution, const Vessel& vessel, Mil
     closed.agesByWarmth = solution.role == Role::Developer;
     const bool full = volume / vessel.capacity >= kFullFilling / kReferenceCapacity;
     const int times = openings.value_or(full ? 1 : constants.halfOpenings);
-    const auto missing = [&](double days) {
-        auto state = fresh(solution, {});
-        for (int i = 0; i < times; ++i) {
-            state.air = chemistry::freshAir(airAbove(vessel, volume, std::nullopt));
-            state = chemistry::stand(state, Days(days / times), closed, constants);
-        }
-        return limits->used(state) - 1;
-    };
-    const double latest = solution.keeping.full->value();
-    const double now = missing(0);
-    const double atLatest = missing(latest);
-    if (now >= 0 || atLatest <= 0) {
-        return now >= 0 ? Days(0) : *solution.keeping.full;
+    return spentAfter(*limits, solution, closed, airAbove(vessel, volume, std::nullopt), times,
+                      constants);
+}
+
+std::optional<Days> halfTimeFor(const Solution& solution, chemistry::MillimolesPerLitre limit)
+{
+    const auto limits = keepingLimits(solution);
+    if (!limits || !limits->airCounts()) {
+        return std::nullopt;
     }
-    std::uintmax_t iterations = 200;
-    const auto [low, high] = boost::math::tools::toms748_solve(
-        missing, 0.0, latest, now, atLatest, boost::math::tools::eps_tolerance<double>(50),
-        iterations);
-    return Days((low + high) / 2);
+    const Days full = *solution.keeping.full;
+    const double byAge = 1 - takenUp(solution, kFullFilling, full, 1) / limit;
+    const chemistry::KeepingLimits wanted{
+        limit, Days(byAge > 0 ? full.value() / byAge : std::numeric_limits<double>::infinity())};
+    const chemistry::Closed closed{chemistry::referenceBottle(), kHalfFilling,
+                                   saturation(solution)};
+    const AirConstants usual;
+    return spentAfter(wanted, solution, closed, kReferenceCapacity - kHalfFilling,
+                      usual.halfOpenings, usual);
 }
 
 std::vector<KeepingPoint> keepingCurve(const Solution& solution, Material material, int points)

@@ -30,6 +30,13 @@ std::optional<chemistry::Days> keepsFor(const Solution& solution, const Vessel& 
                                         std::optional<int> openings = {},
                                         const chemistry::AirConstants& constants = {});
 
+/// The half-full keeping time that goes with an oxygen limit of `limit` beside the published
+/// full-bottle time: the one that calibrate() finds this limit from. Where so low a limit leaves
+/// age no share, by air alone, and no limits can be solved from it. Empty without keeping times and
+/// where air does not count. `limit` > 0.
+std::optional<chemistry::Days> halfTimeFor(const Solution& solution,
+                                           chemistry::MillimolesPerLitre limit);
+
 struct KeepingPoint {
     chemistry::Millilitres volume;
     chemistry::Days time;

@@ -50,6 +50,15 @@ struct StripDone {
     std::optional<bool> passed = {}; ///< what somebody said of it; empty: only noted
 };
 
+/// A look or a strip that somebody said something of, and what had spent the bottle until then.
+struct StandingTrial {
+    chemistry::Instant at;
+    chemistry::FilmsPerLitre wear;
+    chemistry::MillimolesPerLitre oxygen; ///< taken up
+    double agePart = 0;                   ///< share of its life that age had spent
+    bool passed = false;
+};
+
 /// A moment and the wear at it.
 struct Mark {
     chemistry::Instant at;
@@ -100,9 +109,12 @@ struct Batch {
     std::size_t lapsedTests = 0; ///< of `tests` so many vouch no more: something was poured in
     std::vector<Mark> passes;    ///< looks and strips passed; a clearing test is judged elsewhere
     std::vector<std::optional<LookedAt>> failures; ///< what each failed look or strip was about
-    std::vector<StripDone> strips;                 ///< those with a density
-    std::optional<double> stripFactor;             ///< accepted last, on the development time
-    std::optional<chemistry::Instant> stripAt;     ///< when that was
+    /// Looks and strips of this bottle itself, none of a donor's; no precipitates, which are no
+    /// matter of air.
+    std::vector<StandingTrial> trials;
+    std::vector<StripDone> strips;             ///< those with a density
+    std::optional<double> stripFactor;         ///< accepted last, on the development time
+    std::optional<chemistry::Instant> stripAt; ///< when that was
     bool contaminated = false;
     bool dissolved = false;        ///< marked so
     bool historyUnknown = false;   ///< found, or decanted from a bottle found

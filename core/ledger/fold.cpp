@@ -208,10 +208,17 @@ struct Effects {
 
     void judge(std::optional<bool> passed, std::optional<LookedAt> what) const
     {
-        if (passed && *passed) {
+        if (!passed) {
+            return;
+        }
+        if (*passed) {
             batch.passes.push_back({event.at, batch.wear});
-        } else if (passed) {
+        } else {
             batch.failures.push_back(what);
+        }
+        if (batch.limits && what != LookedAt::Precipitate) {
+            batch.trials.push_back({event.at, batch.wear, batch.standing.taken.total(),
+                                    batch.standing.aged / batch.limits->age, *passed});
         }
     }
     void remember(const std::string& other, Millilitres volume, bool into) const

@@ -2,6 +2,7 @@
 
 #include "core/chemistry/films.h"
 #include "core/chemistry/wear.h"
+#include "core/formulary/implied.h"
 #include "core/ledger/strip_record.h"
 
 #include <algorithm>
@@ -66,6 +67,68 @@ std::vector<chemistry::StripMeasure> measuresOf(const Batch& batch, const StripR
     return found;
 }
 
+// A bottle that films have worn fails by them too: it says nothing of air.
+constexpr double kWornLittle = 0.8;
+
+// The last pass and the first failure say where its end lay; what is between them adds nothing.
+std::vector<chemistry::KeepingTrial> trialsOf(const Batch& batch)
+{
+    if (batch.inDoubt()) {
+        return {}; // how much air and age it had is not known
+    }
+    const auto capacity = formulary::capacityOf(*batch.solution);
+    std::optional<chemistry::KeepingTrial> passed;
+    std::optional<chemistry::KeepingTrial> failed;
+    for (const StandingTrial& trial : batch.trials) {
+        if (capacity && trial.wear >= *capacity * kWornLittle) {
+            continue;
+        }
+        const chemistry::KeepingTrial seen{trial.oxygen, trial.agePart, trial.passed};
+        if (trial.passed) {
+            passed = seen;
+        } else if (!failed) {
+            failed = seen;
+        }
+    }
+    std::vector<chemistry::KeepingTrial> found;
+    for (const auto& trial : {passed, failed}) {
+        if (trial) {
+            found.push_back(*trial);
+        }
+    }
+    return found;
+}
+
+chemistry::OwnFigure asHalfDays(const formulary::Solution& solution, chemistry::OwnFigure figure)
+{
+    for (double* value : {&figure.value, &figure.low, &figure.high}) {
+        *value = formulary::halfTimeFor(solution, chemistry::MillimolesPerLitre(*value))->value();
+    }
+    return figure;
+}
+
+void addKeeping(const formulary::Solution& solution, const std::vector<Batch>& batches,
+                OwnRecord& made)
+{
+    const auto limits = formulary::keepingLimits(solution);
+    if (!limits || !limits->airCounts()) {
+        return;
+    }
+    std::vector<std::vector<chemistry::KeepingTrial>> all;
+    for (const Batch& batch : batches) {
+        all.push_back(trialsOf(batch));
+        for (const chemistry::KeepingTrial& trial : all.back()) {
+            const double left = std::max(0.0, 1 - trial.agePart);
+            made.trials.push_back(
+                {chemistry::MillimolesPerLitre(trial.oxygen.value() / left), trial.passed});
+        }
+    }
+    made.oxygen = chemistry::ownOxygenLimit(all, limits->oxygen);
+    if (made.oxygen) {
+        made.halfDays = asHalfDays(solution, *made.oxygen);
+    }
+}
+
 } // namespace
 
 OwnRecord ownRecord(const formulary::Solution& solution, const std::vector<Batch>& batches)
@@ -95,6 +158,7 @@ OwnRecord ownRecord(const formulary::Solution& solution, const std::vector<Batch
         }
         made.wear = chemistry::ownDeveloperWear(all, solution.wear.percent);
     }
+    addKeeping(solution, batches, made);
     return made;
 }
 

@@ -103,6 +103,32 @@ TEST(KeepsFor, LongerWhereTheAirIsSqueezedOut)
 }
 
 // The entered 24 h are not asked, so that the two can be compared: within a factor of two.
+TEST(HalfTimeFor, IsTheTimeThatCalibrationFindsTheLimitFrom)
+{
+    for (const double days : {45.0, 60.875, 90.0}) {
+        Solution solution = developer();
+        solution.keeping.half = Days(days);
+        const auto limit = keepingLimits(solution)->oxygen;
+        EXPECT_NEAR(halfTimeFor(developer(), limit)->value(), days, 1e-6);
+    }
+    EXPECT_LT(halfTimeFor(developer(), MillimolesPerLitre(15)),
+              halfTimeFor(developer(), MillimolesPerLitre(30)));
+}
+
+TEST(HalfTimeFor, GoesByAirAloneWhereTheFullBottleWouldNotKeep)
+{
+    // A full bottle takes up about one and a half in its time: no limits can be solved from less.
+    const auto time = halfTimeFor(developer(), MillimolesPerLitre(1));
+    ASSERT_TRUE(time);
+    Solution solution = developer();
+    solution.keeping.half = *time;
+    EXPECT_FALSE(check(solution));
+    Solution fixer = developer();
+    fixer.role = Role::Fixer;
+    fixer.keeping.half.reset();
+    EXPECT_FALSE(halfTimeFor(fixer, MillimolesPerLitre(10))) << "air does not count";
+}
+
 TEST(TrayTime, OfAPublishedDayIsADayWithinAFactorOfTwo)
 {
     const auto time = trayTime(developer());

@@ -1,5 +1,6 @@
 #include "core/ledger/own_record.h"
 
+#include "core/formulary/implied.h"
 #include "tests/core/ledger/book_kit.h"
 
 namespace ullage::ledger
@@ -40,6 +41,14 @@ protected:
     void strip(const std::string& id, double days, double density)
     {
         EXPECT_TRUE(book->record(id, StripTested{density, {}, true}, {History::at(days), {}}));
+    }
+    void look(const std::string& id, double days, bool passed,
+              std::optional<LookedAt> what = LookedAt::Leader)
+    {
+        Looked looked;
+        looked.passed = passed;
+        looked.what = what;
+        EXPECT_TRUE(book->record(id, looked, {History::at(days), {}}));
     }
     std::vector<Batch> all(const std::vector<std::string>& bottles)
     {
@@ -106,6 +115,61 @@ TEST_F(OwnTests, stripsMeasureWhatAFilmCosts)
     EXPECT_GT(record.wear->value, 14);
     EXPECT_LT(record.wear->value, 15);
     EXPECT_FALSE(record.capacity);
+}
+
+TEST_F(OwnTests, looksAndStripsSayHowLongAHalfFullBottleKeeps)
+{
+    std::vector<std::string> bottles;
+    for (const char* vessel : {"glass", "hdpe", "squeezed"}) {
+        const auto id = mix(0, "own-dev", 515, vessel);
+        bottles.push_back(id);
+        look(id, 30, true);
+        look(id, 95, true);
+        look(id, 99, false);
+        look(id, 99.5, false);
+    }
+    const auto& solution = *book->formulary().solution("own-dev");
+    const OwnRecord record = ownRecord(solution, all(bottles));
+    ASSERT_TRUE(record.oxygen);
+    EXPECT_EQ(record.oxygen->tests, 6) << "of each bottle the last pass and the first failure";
+    EXPECT_EQ(record.oxygen->bottles, 3);
+    EXPECT_EQ(record.trials.size(), 6u);
+    ASSERT_TRUE(record.halfDays);
+    // Published are 61 days; these were good after 95.
+    EXPECT_GT(record.halfDays->value, 61);
+    EXPECT_LT(record.halfDays->low, record.halfDays->value);
+    EXPECT_GT(record.halfDays->high, record.halfDays->value);
+    auto taken = solution;
+    taken.keeping.half = chemistry::Days(record.halfDays->value);
+    EXPECT_NEAR(formulary::keepingLimits(taken)->oxygen.value(), record.oxygen->value, 1e-6);
+    bottles.pop_back();
+    EXPECT_FALSE(ownRecord(solution, all(bottles)).oxygen) << "two bottles say little";
+}
+
+TEST_F(OwnTests, whatWoreOutByFilmsOrHasACloudySolutionSaysNothingOfAir)
+{
+    const auto worn = mix(0, "own-dev", 1000, "glass");
+    films(worn, 1, 8); // of 10
+    look(worn, 2, false);
+    const auto cloudy = mix(0, "own-dev", 1000, "hdpe");
+    look(cloudy, 2, false, LookedAt::Precipitate);
+    const OwnRecord record = ownRecord(*book->formulary().solution("own-dev"), all({worn, cloudy}));
+    EXPECT_TRUE(record.trials.empty());
+    EXPECT_TRUE(batch(cloudy).trials.empty());
+    ASSERT_EQ(batch(worn).trials.size(), 1u);
+    EXPECT_NEAR(batch(worn).trials.front().wear.value(), 8, 1e-9);
+}
+
+TEST_F(OwnTests, aTestOfTheBottleBeforeCountsThere)
+{
+    const auto donor = mix(0, "own-dev", 1000, "glass");
+    look(donor, 20, true);
+    NewBatch decanted{"own-dev", "hdpe", Millilitres(400), "heir", {}, false};
+    decanted.from = donor;
+    const auto heir = book->mix(decanted, when(21));
+    ASSERT_TRUE(heir);
+    EXPECT_EQ(batch(donor).trials.size(), 1u);
+    EXPECT_TRUE(batch(*heir).trials.empty());
 }
 
 } // namespace
