@@ -173,7 +173,7 @@ void FormularyPage::setOwnRecord(const QString& solution, const ledger::OwnRecor
 {
     const auto shown = m_formulary.solution(m_list->chosen().toStdString());
     if (shown && solution == m_list->chosen())
-        m_own->setRecord(*shown, record, bottles, m_wording);
+        m_own->setOffers(ownOffers(*shown, record, bottles, QDate::currentDate(), m_wording));
 }
 
 // Never by itself: a new version, which whoever mixes next is offered.

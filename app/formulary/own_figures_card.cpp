@@ -2,16 +2,14 @@
 
 #include "app/charts/chart_view.h"
 #include "app/widgets/plain_label.h"
-#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
-#include "app/words/number_text.h"
+#include "app/widgets/where_from_button.h"
+#include "app/widgets/why_not.h"
 
-#include <QDate>
+#include <QButtonGroup>
+#include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
-
-#include <algorithm>
-#include <cmath>
 
 namespace ullage::app
 {
@@ -19,136 +17,93 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kChartHeight = 150;
-
-// How much a film a litre adds, as a share of what a fresh bath needs.
-double slopeOf(const ledger::OwnRecord& record, double figure)
-{
-    return record.capacity ? 1 / figure : figure / 100;
-}
-
-QString packetText(const formulary::Solution& solution, bool capacity, const Wording& wording)
-{
-    const auto published = formulary::capacityOf(solution);
-    return numberText(capacity && published ? published->value() : solution.wear.percent, 1,
-                      wording.locale);
-}
+constexpr int kOwnChartHeight = 150;
+constexpr int kBetweenOwnButtons = 6;
 
 } // namespace
 
-std::optional<formulary::Solution> withOwnFigure(const formulary::Solution& solution,
-                                                 const ledger::OwnRecord& record, int bottles,
-                                                 const std::string& today)
-{
-    const auto& figure = record.capacity ? record.capacity : record.wear;
-    if (!figure)
-        return std::nullopt;
-    formulary::Solution made = solution;
-    const double rounded = std::round(figure->value * 10) / 10;
-    if (record.capacity)
-        made.capacity = chemistry::FilmsPerLitre(rounded);
-    else
-        made.wear.percent = rounded;
-    made.sources[record.capacity ? "capacity" : "wear"] =
-        "own tests, " + std::to_string(figure->bottles) + " of " + std::to_string(bottles) +
-        " bottles, to " + today;
-    return made;
-}
-
-ChartSpec ownFigureChart(const ledger::OwnRecord& record, const Wording& wording)
-{
-    ChartSpec spec;
-    const auto& figure = record.capacity ? record.capacity : record.wear;
-    if (!figure)
-        return spec;
-    spec.title = record.capacity ? OwnFiguresCard::tr("Clearing time, of the fresh one")
-                                 : OwnFiguresCard::tr("Time needed, of the first film's");
-    spec.summary = spec.title;
-    spec.x = ChartX::Numbers;
-    spec.xName = OwnFiguresCard::tr("films per litre");
-    spec.xTitle = spec.xName;
-    spec.y = ChartY::Number;
-    spec.yUnit = QStringLiteral("×");
-    ChartSeries dots{.name = OwnFiguresCard::tr("your tests"),
-                     .kind = SeriesKind::Points,
-                     .ink = ChartInk::Next};
-    double last = 1;
-    double highest = 1;
-    for (const ledger::OwnTest& test : record.tests) {
-        dots.points.emplace_back(test.wear.value(), test.times);
-        last = std::max(last, test.wear.value());
-        highest = std::max(highest, test.times);
-    }
-    std::sort(dots.points.begin(), dots.points.end(),
-              [](const QPointF& a, const QPointF& b) { return a.x() < b.x(); });
-    spec.xMax = std::ceil(last);
-    const auto at = [&](double value) { return 1 + slopeOf(record, value) * spec.xMax; };
-    const double low = std::min(at(figure->low), at(figure->high));
-    const double high = std::max(at(figure->low), at(figure->high));
-    spec.yMin = 0;
-    spec.yMax = std::ceil(std::max(highest, high) * 2) / 2;
-    for (int i = 0; i <= 4; ++i) {
-        const double x = spec.xMax * i / 4;
-        spec.xLabels.push_back({x, numberText(x, 1, wording.locale)});
-    }
-    spec.series = {{.name = OwnFiguresCard::tr("span, 8 in 10"),
-                    .kind = SeriesKind::Area,
-                    .ink = ChartInk::Fan,
-                    .points = {{0, 1}, {spec.xMax, high}},
-                    .lower = {{0, 1}, {spec.xMax, low}}},
-                   {.name = OwnFiguresCard::tr("what they say"),
-                    .kind = SeriesKind::Line,
-                    .ink = ChartInk::Films,
-                    .points = {{0, 1}, {spec.xMax, at(figure->value)}}},
-                   dots};
-    return spec;
-}
-
 OwnFiguresCard::OwnFiguresCard(QWidget* parent)
-    : Card(tr("Your own tests"), parent), m_sentence(new PlainLabel(this)),
-      m_chart(makeChartView(this)), m_use(new QPushButton(tr("Use it…"), this))
+    : Card(tr("Your own tests"), parent), m_switch(new QWidget(this)),
+      m_kinds(new QButtonGroup(this)), m_sentence(new PlainLabel(this)),
+      m_chart(makeChartView(this)), m_use(new QPushButton(tr("Use it…"), this)),
+      m_ask(new WhereFromButton(this))
 {
+    auto* kinds = new QHBoxLayout(m_switch);
+    kinds->setContentsMargins(0, 0, 0, 0);
+    kinds->setSpacing(kBetweenOwnButtons);
+    const QString names[] = {tr("Capacity"), tr("Wear"), tr("Keeping")};
+    for (const ledger::OwnKind kind : ledger::kOwnKinds) {
+        auto* button = new QPushButton(names[static_cast<std::size_t>(kind)], m_switch);
+        setButtonLook(button, ButtonLook::Chip);
+        button->setCheckable(true);
+        m_kinds->addButton(button, static_cast<int>(kind));
+        kinds->addWidget(button);
+    }
+    kinds->addStretch();
     m_sentence->setWordWrap(true);
-    m_chart->setFixedHeight(kChartHeight);
+    m_chart->setFixedHeight(kOwnChartHeight);
     setButtonLook(m_use, ButtonLook::Quiet);
-    setPlainToolTip(m_use, tr("A new version of the solution, for what is mixed from now on"));
+    setButtonTip(m_use, tr("A new version of the solution, for what is mixed from now on"));
+    m_ask->setFigures(
+        [this] { return shown() ? std::vector{shown()->why} : std::vector<Explanation>(); });
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(kBetweenOwnButtons);
+    buttons->addWidget(m_use);
+    buttons->addWidget(m_ask);
+    buttons->addStretch();
+    body()->addWidget(m_switch);
     body()->addWidget(m_sentence);
     body()->addWidget(m_chart);
-    body()->addWidget(m_use, 0, Qt::AlignLeft);
+    body()->addLayout(buttons);
     connect(m_use, &QPushButton::clicked, this, [this] {
-        if (m_changed)
-            emit useWanted(*m_changed);
+        if (shown() && shown()->changed)
+            emit useWanted(*shown()->changed);
     });
+    connect(m_kinds, &QButtonGroup::idClicked, this,
+            [this](int id) { choose(static_cast<ledger::OwnKind>(id)); });
     hide();
 }
 
-void OwnFiguresCard::setRecord(const formulary::Solution& solution, const ledger::OwnRecord& record,
-                               int bottles, const Wording& wording)
+void OwnFiguresCard::setOffers(std::vector<OwnOffer> offers)
 {
-    const auto& figure = record.capacity ? record.capacity : record.wear;
-    m_changed = withOwnFigure(solution, record, bottles,
-                              QDate::currentDate().toString(Qt::ISODate).toStdString());
-    setVisible(m_changed.has_value());
-    if (!figure)
+    m_offers = std::move(offers);
+    for (const ledger::OwnKind kind : ledger::kOwnKinds)
+        m_kinds->button(static_cast<int>(kind))->hide();
+    for (const OwnOffer& offer : m_offers)
+        m_kinds->button(static_cast<int>(offer.kind))->show();
+    m_switch->setVisible(m_offers.size() > 1);
+    setVisible(!m_offers.empty());
+    show(0);
+}
+
+void OwnFiguresCard::clear() { setOffers({}); }
+
+void OwnFiguresCard::choose(ledger::OwnKind kind)
+{
+    for (std::size_t i = 0; i < m_offers.size(); ++i) {
+        if (m_offers[i].kind == kind)
+            return show(i);
+    }
+}
+
+const OwnOffer* OwnFiguresCard::shown() const
+{
+    return m_shown < m_offers.size() ? &m_offers[m_shown] : nullptr;
+}
+
+void OwnFiguresCard::show(std::size_t which)
+{
+    m_shown = which;
+    m_ask->refresh();
+    m_sentence->setText(shown() ? shown()->sentence : QString());
+    if (!shown())
         return;
-    const auto number = [&](double value) { return numberText(value, 1, wording.locale); };
-    const QString where = tr("in %n bottle(s)", nullptr, figure->bottles);
-    const bool capacity = record.capacity.has_value();
-    const QString said =
-        capacity ? tr("Your %n test(s) %1 say %2 films a litre (%3 – %4); the packet says %5.",
-                      nullptr, figure->tests)
-                 : tr("Your %n strip(s) %1 say + %2 % a film (%3 – %4); the packet says %5.",
-                      nullptr, figure->tests);
-    m_sentence->setText(said.arg(where, number(figure->value), number(figure->low),
-                                 number(figure->high), packetText(solution, capacity, wording)));
-    m_chart->setChart(ownFigureChart(record, wording));
-}
-
-void OwnFiguresCard::clear()
-{
-    m_changed.reset();
-    m_sentence->clear();
-    hide();
+    m_kinds->button(static_cast<int>(shown()->kind))->setChecked(true);
+    m_chart->setChart(shown()->chart);
+    setWhyNot(m_use, shown()->changed
+                         ? QString()
+                         : tr("By your tests a full bottle does not keep its time either: enter a "
+                              "shorter one first."));
 }
 
 QString OwnFiguresCard::sentence() const { return m_sentence->text(); }

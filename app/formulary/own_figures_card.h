@@ -2,12 +2,10 @@
 // over by itself.
 #pragma once
 
-#include "app/charts/chart.h"
+#include "app/formulary/own_figures.h"
 #include "app/widgets/card.h"
-#include "app/words/units.h"
-#include "core/formulary/solution.h"
-#include "core/ledger/own_record.h"
 
+class QButtonGroup;
 class QLabel;
 class QPushButton;
 
@@ -15,8 +13,10 @@ namespace ullage::app
 {
 
 class ChartView;
+class WhereFromButton;
 
-/// Hidden while nothing is offered.
+/// One figure at a time, with a switch where the tests say more than one. Hidden while nothing is
+/// offered.
 class OwnFiguresCard : public Card
 {
     Q_OBJECT
@@ -24,31 +24,30 @@ class OwnFiguresCard : public Card
 public:
     explicit OwnFiguresCard(QWidget* parent = nullptr);
 
-    /// `bottles` of the solution were looked at.
-    void setRecord(const formulary::Solution& solution, const ledger::OwnRecord& record,
-                   int bottles, const Wording& wording);
+    void setOffers(std::vector<OwnOffer> offers);
     void clear();
-    /// "Your 14 tests in 5 bottles say 22 films a litre (18 – 27); the packet says 20."
+    /// Shows that one, if it is offered.
+    void choose(ledger::OwnKind kind);
     [[nodiscard]] QString sentence() const;
     [[nodiscard]] QPushButton* useButton() const { return m_use; }
+    [[nodiscard]] WhereFromButton* whereFrom() const { return m_ask; }
 
 signals:
     /// The figure is to be taken over: `changed` is the solution with it and with its source.
     void useWanted(const ullage::formulary::Solution& changed);
 
 private:
+    [[nodiscard]] const OwnOffer* shown() const;
+    void show(std::size_t which);
+
+    QWidget* m_switch;
+    QButtonGroup* m_kinds;
     QLabel* m_sentence;
     ChartView* m_chart;
     QPushButton* m_use;
-    std::optional<formulary::Solution> m_changed;
+    WhereFromButton* m_ask;
+    std::vector<OwnOffer> m_offers;
+    std::size_t m_shown = 0;
 };
-
-/// The solution with the figure in place of its own, and the source that says so: "own tests, n of
-/// m bottles, to DATE"; empty where none is offered. `today` is written as YYYY-MM-DD.
-std::optional<formulary::Solution> withOwnFigure(const formulary::Solution& solution,
-                                                 const ledger::OwnRecord& record, int bottles,
-                                                 const std::string& today);
-/// The tests as dots, what they say as a line with its span.
-ChartSpec ownFigureChart(const ledger::OwnRecord& record, const Wording& wording);
 
 } // namespace ullage::app

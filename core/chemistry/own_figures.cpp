@@ -14,10 +14,8 @@ namespace
 {
 
 constexpr double kEighty = 1.2816; // sd either way that hold 8 in 10 of a normal distribution
-constexpr double kClearingVariance = 0.01;
-constexpr double kStripVariance = 0.05 * 0.05;
-constexpr double kPassSpread = 0.15;
-constexpr double kMistake = 0.02; // a good bottle failed, or a spent one passed, by mistake
+constexpr double kClearingVariance = kOwnClearing.value * kOwnClearing.value;
+constexpr double kStripVariance = kOwnStrip.value * kOwnStrip.value;
 constexpr int kGrid = 401;
 constexpr double kGridReach = 4; // sd of the prior
 
@@ -77,9 +75,9 @@ double logChance(const KeepingTrial& trial, double limit)
 {
     const double used = trial.oxygen.value() / limit + trial.agePart;
     // Φ of a falling argument by erfc, which keeps its digits on both sides; s = 0 is −ln 0 = ∞.
-    const double above = used > 0 ? -std::log(used) / kPassSpread : INFINITY;
+    const double above = used > 0 ? -std::log(used) / kOwnTrial.value : INFINITY;
     const double share = 0.5 * std::erfc((trial.passed ? -above : above) / std::sqrt(2.0));
-    return std::log(kMistake + (1 - 2 * kMistake) * share);
+    return std::log(kOwnMistake.value + (1 - 2 * kOwnMistake.value) * share);
 }
 
 using Grid = std::array<double, kGrid>;
@@ -146,6 +144,11 @@ std::optional<OwnFigure> ownDeveloperWear(std::span<const std::vector<StripMeasu
     figure.low = 100 * (slope.mean() - slope.reach());
     figure.high = 100 * (slope.mean() + slope.reach());
     return figure;
+}
+
+double trialChance(const KeepingTrial& trial, MillimolesPerLitre limit)
+{
+    return std::exp(logChance(trial, limit.value()));
 }
 
 std::optional<OwnFigure> ownOxygenLimit(std::span<const std::vector<KeepingTrial>> bottles,

@@ -66,6 +66,10 @@ struct KeepingTrial {
     bool passed = false;
 };
 
+/// How likely such a trial comes out so where the oxygen limit is `limit` > 0: a pass with 0.02 +
+/// 0.96·Φ(−ln s/0.15), s = N/limit + age's part.
+double trialChance(const KeepingTrial& trial, MillimolesPerLitre limit);
+
 /// Oxygen limit N_c in mmol/L from looks and strips of little-worn bottles; a bottle gives its last
 /// pass and its first failure. `calibrated` > 0 is the prior's middle, a factor of two each way its
 /// 90 % span. Empty with fewer than five trials in three bottles, or none that failed.

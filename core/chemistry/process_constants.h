@@ -142,6 +142,19 @@ inline constexpr Constant kRunOnOneSide{"run-on-one-side",
 /// d ln(density) / d ln(time). 1 corrects least; films that shoulder off want more.
 inline constexpr Constant kStripResponse{
     "strip-response", 1, 0.5, 1, "", Grade::CommonPractice, "assumed, no published source"};
+inline constexpr std::string_view kOwnSpread = "common practice, no published source";
+/// How far a clearing test strays, as a share of the fresh time.
+inline constexpr Constant kOwnClearing{"own-clearing",        0.1,       0.1, 0.1, "",
+                                       Grade::CommonPractice, kOwnSpread};
+/// How far the factor on the time that a strip asks for strays.
+inline constexpr Constant kOwnStrip{"own-strip",           0.05,      0.05, 0.05, "",
+                                    Grade::CommonPractice, kOwnSpread};
+/// How far the end of a bottle strays, as a share of what spends it.
+inline constexpr Constant kOwnTrial{"own-trial",           0.15,      0.15, 0.15, "",
+                                    Grade::CommonPractice, kOwnSpread};
+/// How often a good bottle is failed, or a spent one passed, by mistake.
+inline constexpr Constant kOwnMistake{"own-mistake",         0.02,      0.02, 0.02, "",
+                                      Grade::CommonPractice, kOwnSpread};
 inline constexpr Constant kStripMost{"strip-most",
                                      1.3,
                                      1.3,

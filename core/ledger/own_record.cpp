@@ -6,6 +6,7 @@
 #include "core/ledger/strip_record.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace ullage::ledger
 {
@@ -99,12 +100,26 @@ std::vector<chemistry::KeepingTrial> trialsOf(const Batch& batch)
     return found;
 }
 
-chemistry::OwnFigure asHalfDays(const formulary::Solution& solution, chemistry::OwnFigure figure)
+chemistry::Days halfFullDays(const formulary::Solution& solution, double limit)
 {
-    for (double* value : {&figure.value, &figure.low, &figure.high}) {
-        *value = formulary::halfTimeFor(solution, chemistry::MillimolesPerLitre(*value))->value();
+    return *formulary::halfTimeFor(solution, chemistry::MillimolesPerLitre(limit));
+}
+
+// Over what is worth looking at: from half of the span's lower end to twice its upper one.
+void addChances(const formulary::Solution& solution, OwnRecord& made)
+{
+    constexpr int kPoints = 24;
+    const double first = made.oxygen->low / 2;
+    const double last = made.oxygen->high * 2;
+    for (int i = 0; i <= kPoints; ++i) {
+        const double oxygen = first * std::pow(last / first, static_cast<double>(i) / kPoints);
+        const chemistry::KeepingTrial pass{chemistry::MillimolesPerLitre(oxygen), 0, true};
+        const auto by = [&](double limit) {
+            return chemistry::trialChance(pass, chemistry::MillimolesPerLitre(limit));
+        };
+        made.chances.push_back({halfFullDays(solution, oxygen), by(made.oxygen->value),
+                                by(made.oxygen->low), by(made.oxygen->high)});
     }
-    return figure;
 }
 
 void addKeeping(const formulary::Solution& solution, const std::vector<Batch>& batches,
@@ -118,18 +133,35 @@ void addKeeping(const formulary::Solution& solution, const std::vector<Batch>& b
     for (const Batch& batch : batches) {
         all.push_back(trialsOf(batch));
         for (const chemistry::KeepingTrial& trial : all.back()) {
-            const double left = std::max(0.0, 1 - trial.agePart);
-            made.trials.push_back(
-                {chemistry::MillimolesPerLitre(trial.oxygen.value() / left), trial.passed});
+            // The limit that it would just have reached its end by; none where age had spent it.
+            const double limit = trial.oxygen.value() / std::max(0.0, 1 - trial.agePart);
+            made.trials.push_back({halfFullDays(solution, limit), trial.passed});
         }
     }
     made.oxygen = chemistry::ownOxygenLimit(all, limits->oxygen);
-    if (made.oxygen) {
-        made.halfDays = asHalfDays(solution, *made.oxygen);
+    if (!made.oxygen) {
+        return;
     }
+    made.halfDays = made.oxygen;
+    for (double* value : {&made.halfDays->value, &made.halfDays->low, &made.halfDays->high}) {
+        *value = halfFullDays(solution, *value).value();
+    }
+    addChances(solution, made);
 }
 
 } // namespace
+
+const std::optional<chemistry::OwnFigure>& OwnRecord::of(OwnKind kind) const
+{
+    switch (kind) {
+    case OwnKind::Capacity:
+        return capacity;
+    case OwnKind::Wear:
+        return wear;
+    default:
+        return halfDays;
+    }
+}
 
 OwnRecord ownRecord(const formulary::Solution& solution, const std::vector<Batch>& batches)
 {

@@ -5,6 +5,7 @@
 #include "core/chemistry/own_figures.h"
 #include "core/ledger/batch.h"
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -17,14 +18,25 @@ struct OwnTest {
     double times = 1;
 };
 
-/// A look or a strip as the estimate of the oxygen limit sees it.
+/// A look or a strip as the estimate sees it: after so long in a half-full bottle it would have
+/// been spent as far.
 struct OwnTrial {
-    /// The limit that it would just have reached its end by: N ÷ (1 − age's share). One that passed
-    /// says that the limit is higher, one that failed that it is lower; infinite where age alone
-    /// had spent it.
-    chemistry::MillimolesPerLitre limit;
+    chemistry::Days halfFull;
     bool passed = false;
 };
+
+/// How likely a half-full bottle passes a look or a strip after so long.
+struct OwnChance {
+    chemistry::Days halfFull;
+    double chance = 0; ///< by the own figure
+    double low = 0;    ///< by the lower end of its span
+    double high = 0;   ///< by the upper one
+};
+
+/// What tests can say: films a litre of a fixer, percent a film of a developer, days that a
+/// half-full bottle of a developer keeps.
+enum class OwnKind { Capacity, Wear, Keeping };
+inline constexpr std::array kOwnKinds{OwnKind::Capacity, OwnKind::Wear, OwnKind::Keeping};
 
 struct OwnRecord {
     /// A fixer's, in films per litre: from clearing tests, each beside the fresh test of its film.
@@ -32,12 +44,16 @@ struct OwnRecord {
     /// A developer's with the rule per film, in percent: from control strips.
     std::optional<chemistry::OwnFigure> wear;
     std::vector<OwnTest> tests; ///< what either is made of
-    /// A developer's oxygen limit, in mmol/L: from looks and strips of bottles that were worn
-    /// little.
+    /// The oxygen limit, in mmol/L: from looks and strips of bottles that films wore little.
     std::optional<chemistry::OwnFigure> oxygen;
-    /// The same as the days that a half-full bottle keeps (formulary::halfTimeFor()).
+    /// The same as the days that a half-full bottle keeps (formulary::halfTimeFor()); there where
+    /// `oxygen` is.
     std::optional<chemistry::OwnFigure> halfDays;
-    std::vector<OwnTrial> trials; ///< what it is made of
+    std::vector<OwnTrial> trials;   ///< what it is made of
+    std::vector<OwnChance> chances; ///< what it means, days rising; empty without it
+
+    /// In films per litre, percent or days; empty where the tests do not say it.
+    [[nodiscard]] const std::optional<chemistry::OwnFigure>& of(OwnKind kind) const;
 };
 
 /// From the batches of this solution, whole folds; others are passed over only if they hold no

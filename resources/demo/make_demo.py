@@ -72,9 +72,9 @@ class Bottle:
               "starter-citric-stop": "Stop", "starter-wash-aid": "Wash aid",
               "starter-wetting-agent": "Wetting", "harbour-topped-up": "Dev"}
 
-    def __init__(self, solution, vessel, volume, day, hour=17, minute=0, **more):
+    def __init__(self, solution, vessel, volume, day, hour=17, minute=0, name="", **more):
         prefix = self.PREFIX[solution]
-        self.name = f"{prefix} {number(prefix)}"
+        self.name = name or f"{prefix} {number(prefix)}"
         self.batch = self.name.lower().replace(" ", "-")
         self.solution, self.vessel, self.volume = solution, vessel, volume
         self.wear, self.films, self.mixed, self.since_test = 0.0, 0, day, 0.0
@@ -339,12 +339,24 @@ def year_long(two, sleeve):
         topped.top_up(ago(days), 17, 20, 150, 1030)
 
 
+def left_standing():
+    """Two bottles that were left half full, and looked at until they failed: what the darkroom
+    knows of how long its developer keeps."""
+    for name, mixed, passed, failed in (("Winter rest", 335, 240, 197), ("Summer rest", 190, 90, 60)):
+        bottle = Bottle("starter-mq-borax", "amber-3", 1000, ago(mixed), 12, name=name)
+        bottle.event("drawn", ago(mixed), 14, volume_ml=485)
+        bottle.event("looked", ago(passed), 17, passed=True, what="leader", why="black in two minutes")
+        bottle.event("looked", ago(failed), 17, passed=False, what="leader", why="grey after four minutes")
+        bottle.discard(ago(failed), 18, "poured into the collection can")
+
+
 def main():
     definitions()
     season(dt.date(2025, 12, 2), ago(52))
     shelf()
     for solution in ("starter-mq-borax", "starter-mq-borax", "starter-acid-fixer"):
         packet(solution)  # in the cupboard, to be mixed next
+    left_standing()
     # In order of entry a year reads best in order of time; equal times keep the order written.
     head = [line for line in lines if line["type"] not in ("event", "film", "film-mark")]
     rest, waiting = [], []

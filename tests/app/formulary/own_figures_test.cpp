@@ -1,6 +1,7 @@
 // What the darkroom's own tests say, beside the packet's figure.
 #include "app/formulary/formulary_page.h"
 #include "app/formulary/own_figures_card.h"
+#include "app/widgets/where_from_button.h"
 #include "tests/app/closed_door.h"
 #include "tests/app/formulary/starter.h"
 #include "tests/app/scripted_prompts.h"
@@ -17,12 +18,25 @@ using sample::english;
 namespace
 {
 
+const QDate kToday(2026, 11, 25);
+
 ledger::OwnRecord measured()
 {
     ledger::OwnRecord record;
     record.capacity = chemistry::OwnFigure{22.04, 18, 27, 14, 5};
     for (int i = 1; i <= 4; ++i)
         record.tests.push_back({chemistry::FilmsPerLitre(4.0 * i), 1 + 4.0 * i / 22});
+    return record;
+}
+
+ledger::OwnRecord lookedAt()
+{
+    ledger::OwnRecord record;
+    record.oxygen = chemistry::OwnFigure{28, 22, 35, 7, 3};
+    record.halfDays = chemistry::OwnFigure{71.4, 58, 90, 7, 3};
+    record.trials = {{chemistry::Days(40), true}, {chemistry::Days(95), false}};
+    record.chances = {{chemistry::Days(30), 0.98, 0.98, 0.98},
+                      {chemistry::Days(140), 0.02, 0.02, 0.1}};
     return record;
 }
 
@@ -46,32 +60,84 @@ TEST(OwnFigures, areSaidBesideThePackets)
     const auto formulary = sample::starterFormulary();
     const formulary::Solution& fixer = *formulary.solution("starter-acid-fixer");
     OwnFiguresCard card;
-    card.setRecord(fixer, measured(), 9, english());
+    card.setOffers(ownOffers(fixer, measured(), 9, kToday, english()));
     EXPECT_FALSE(card.isHidden());
     const QString said = card.sentence();
     for (const char* part : {"14", "5", "22", "18", "27", "20"})
         EXPECT_TRUE(said.contains(QLatin1String(part))) << said.toStdString();
-    const ChartSpec chart = ownFigureChart(measured(), english());
-    ASSERT_EQ(chart.series.size(), 3u);
-    EXPECT_EQ(chart.series.back().points.size(), 4u) << "the tests as dots";
-    card.setRecord(fixer, {}, 9, english());
+    const auto why = card.whereFrom()->figures();
+    ASSERT_EQ(why.size(), 1u);
+    EXPECT_TRUE(why.front().value.contains(QStringLiteral("22")))
+        << why.front().value.toStdString();
+    EXPECT_EQ(why.front().grade, chemistry::Grade::CommonPractice) << "its spread has no source";
+    card.setOffers(ownOffers(fixer, {}, 9, kToday, english()));
     EXPECT_TRUE(card.isHidden()) << "nothing is offered";
+}
+
+TEST(OwnFigures, showTheTestsAsDots)
+{
+    const auto formulary = sample::starterFormulary();
+    const auto offers =
+        ownOffers(*formulary.solution("starter-acid-fixer"), measured(), 9, kToday, english());
+    ASSERT_EQ(offers.size(), 1u);
+    ASSERT_EQ(offers.front().chart.series.size(), 3u);
+    EXPECT_EQ(offers.front().chart.series.back().points.size(), 4u);
+    const auto keeping =
+        ownOffers(*formulary.solution("starter-mq-borax"), lookedAt(), 4, kToday, english());
+    ASSERT_EQ(keeping.size(), 1u);
+    const auto& dots = keeping.front().chart.series.back().points;
+    ASSERT_EQ(dots.size(), 2u);
+    EXPECT_EQ(dots.front().y(), 1) << "passed";
+    EXPECT_EQ(dots.back().y(), 0) << "failed";
 }
 
 TEST(OwnFigures, makeANewVersionWithThatSource)
 {
     const auto formulary = sample::starterFormulary();
     const auto made =
-        withOwnFigure(*formulary.solution("starter-acid-fixer"), measured(), 9, "2026-11-25");
-    ASSERT_TRUE(made);
-    EXPECT_EQ(made->capacity, chemistry::FilmsPerLitre(22));
-    EXPECT_EQ(made->sources.at("capacity"), "own tests, 5 of 9 bottles, to 2026-11-25");
+        ownOffers(*formulary.solution("starter-acid-fixer"), measured(), 9, kToday, english());
+    ASSERT_TRUE(made.front().changed);
+    EXPECT_EQ(made.front().changed->capacity, chemistry::FilmsPerLitre(22));
+    EXPECT_EQ(made.front().changed->sources.at("capacity"),
+              "own tests, 5 of 9 bottles, to 2026-11-25");
     ledger::OwnRecord wear;
     wear.wear = chemistry::OwnFigure{12.34, 10, 14, 8, 3};
-    const auto developer =
-        withOwnFigure(*formulary.solution("starter-mq-borax"), wear, 4, "2026-11-25");
-    ASSERT_TRUE(developer);
-    EXPECT_DOUBLE_EQ(developer->wear.percent, 12.3);
+    const formulary::Solution& developer = *formulary.solution("starter-mq-borax");
+    const auto worn = ownOffers(developer, wear, 4, kToday, english());
+    ASSERT_TRUE(worn.front().changed);
+    EXPECT_DOUBLE_EQ(worn.front().changed->wear.percent, 12.3);
+    const auto kept = ownOffers(developer, lookedAt(), 4, kToday, english());
+    ASSERT_TRUE(kept.front().changed);
+    EXPECT_EQ(kept.front().changed->keeping.half, chemistry::Days(71));
+    EXPECT_EQ(kept.front().changed->sources.at("keeping_half"),
+              "own tests, 3 of 4 bottles, to 2026-11-25");
+}
+
+TEST(OwnFigures, refuseAKeepingTimeThatTheFullBottleCannotHave)
+{
+    const auto formulary = sample::starterFormulary();
+    auto record = lookedAt();
+    record.halfDays->value = 1;
+    OwnFiguresCard card;
+    card.setOffers(
+        ownOffers(*formulary.solution("starter-mq-borax"), record, 4, kToday, english()));
+    EXPECT_FALSE(card.isHidden()) << "it is said all the same";
+    EXPECT_FALSE(card.useButton()->isEnabled());
+}
+
+TEST(OwnFigures, areShownOneAtATime)
+{
+    const auto formulary = sample::starterFormulary();
+    auto record = lookedAt();
+    record.wear = chemistry::OwnFigure{12.34, 10, 14, 8, 3};
+    OwnFiguresCard card;
+    card.setOffers(
+        ownOffers(*formulary.solution("starter-mq-borax"), record, 4, kToday, english()));
+    EXPECT_TRUE(card.sentence().contains(QStringLiteral("12.3")));
+    card.choose(ledger::OwnKind::Keeping);
+    EXPECT_TRUE(card.sentence().contains(QStringLiteral("71"))) << card.sentence().toStdString();
+    card.choose(ledger::OwnKind::Capacity);
+    EXPECT_TRUE(card.sentence().contains(QStringLiteral("71"))) << "not offered";
 }
 
 TEST(OwnFigures, areTakenOverOnlyWhenAskedFor)

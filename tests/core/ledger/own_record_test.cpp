@@ -139,6 +139,13 @@ TEST_F(OwnTests, looksAndStripsSayHowLongAHalfFullBottleKeeps)
     EXPECT_GT(record.halfDays->value, 61);
     EXPECT_LT(record.halfDays->low, record.halfDays->value);
     EXPECT_GT(record.halfDays->high, record.halfDays->value);
+    ASSERT_FALSE(record.chances.empty());
+    EXPECT_GT(record.chances.front().chance, 0.9) << "long before its end it passes";
+    EXPECT_LT(record.chances.back().chance, 0.1) << "long after it, it does not";
+    for (const OwnChance& at : record.chances) {
+        EXPECT_LE(at.low, at.chance);
+        EXPECT_GE(at.high, at.chance);
+    }
     auto taken = solution;
     taken.keeping.half = chemistry::Days(record.halfDays->value);
     EXPECT_NEAR(formulary::keepingLimits(taken)->oxygen.value(), record.oxygen->value, 1e-6);
