@@ -51,6 +51,16 @@ QString table(const std::vector<QStringList>& rows)
     return text;
 }
 
+// Of a bottle whose films are not all known there are at most so many left.
+QString leftText(const ledger::Assessment& so, const Wording& wording)
+{
+    if (!so.filmsLeft) {
+        return kNone;
+    }
+    const QString left = filmsLeftText(*so.filmsLeft, wording);
+    return so.atLeast ? ReportTable::tr("at most %1", "films").arg(left) : left;
+}
+
 QStringList rowOf(const ledger::Batch& batch, const Wording& wording)
 {
     constexpr qsizetype kLongestWhy = 2000;
@@ -62,9 +72,12 @@ QStringList rowOf(const ledger::Batch& batch, const Wording& wording)
     for (const ledger::Reason& reason : forReading(so.reasons)) {
         why += reasonSentence(reason, batch, so, wording);
     }
+    if (const QString doubt = extrapolationSentence(batch); !doubt.isEmpty()) {
+        why += doubt;
+    }
     return {cell(batch.name),
             verdictWord(so.shown),
-            so.filmsLeft ? filmsLeftText(*so.filmsLeft, wording) : kNone,
+            leftText(so, wording),
             volumeText(batch.volume, wording),
             so.discardBy ? store::dateText(*so.discardBy) : kNone,
             cell(shownName(batch.solution->name).toStdString()),

@@ -145,9 +145,16 @@ int timeCommand(const Call& call)
                  printable(QString::fromStdString(batch->name))) +
         TimeCommand::tr("%1   leaflet time at %2\n")
             .arg(timeText(next->base), shortTemperatureText(next->temperature, wording)) +
-        TimeCommand::tr("%1   wear\n").arg(factorText(next->wear, wording.locale)) +
+        (batch->inDoubt() ? TimeCommand::tr("%1   wear, at least\n")
+                          : TimeCommand::tr("%1   wear\n"))
+            .arg(factorText(next->wear, wording.locale)) +
         TimeCommand::tr("%1   control strip\n").arg(factorText(next->strip, wording.locale));
     call.printText(text);
+    if (batch->inDoubt()) {
+        call.say(
+            TimeCommand::tr("How much film it has done is not all known: the time is the least "
+                            "it needs."));
+    }
     if (next->carried) {
         call.say(TimeCommand::tr("By the range of Q10 it may be %1 to %2.")
                      .arg(timeText(next->carried->shortest, TimeStep::FiveSeconds),

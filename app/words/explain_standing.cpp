@@ -190,7 +190,7 @@ Explanation explainStanding(BottleFigure figure, const ledger::Batch& batch,
         why.notes << Words::tr("Calibrated on one keeping time and on an oxygen limit without a "
                                "source, not checked: a date is good to a factor of two at best. "
                                "Which route the air takes is known much better.");
-    if (batch.limits->airCounts() && chemistry::belowHalfFull(batch.volume, batch.vessel->capacity))
+    if (batch.extrapolates())
         why.notes << Words::tr("The bottle is less than half full, where no keeping times are "
                                "published: this is an extrapolation.");
     if (figure == BottleFigure::DiscardBy)

@@ -188,16 +188,24 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& s
                                    percentText(*so.airPart, wording.locale));
     const QString share = percentText(*so.standingUsed, wording.locale);
     const bool dateKnown = !batch.historyUnknown || batch.dateKnown;
-    const QString used =
-        *so.standingUsed > 1 ? Words::tr("Age and air: past the end %1.").arg(parts)
-        : dateKnown          ? Words::tr("Age and air: %1 used %2.").arg(share, parts)
-                    : Words::tr("Age and air: at least %1 used since it was found %2; when "
-                                "it was mixed is not known.")
-                          .arg(share, parts);
-    if (!so.discardBy || *so.discardBy <= batch.asOf)
-        return used;
-    return Words::tr("%1 Keeps until %2.", "sentence, date")
-        .arg(used, until.isEmpty() ? discardDay(batch, so, wording) : until);
+    QString used = *so.standingUsed > 1 ? Words::tr("Age and air: past the end %1.").arg(parts)
+                   : dateKnown
+                       ? Words::tr("Age and air: %1 used %2.").arg(share, parts)
+                       : Words::tr("Age and air: at least %1 used since it was found %2; when "
+                                   "it was mixed is not known.")
+                             .arg(share, parts);
+    if (so.discardBy && *so.discardBy > batch.asOf)
+        used = Words::tr("%1 Keeps until %2.", "sentence, date")
+                   .arg(used, until.isEmpty() ? discardDay(batch, so, wording) : until);
+    const QString doubt = extrapolationSentence(batch);
+    return doubt.isEmpty() ? used : used + u' ' + doubt;
+}
+
+QString extrapolationSentence(const ledger::Batch& batch)
+{
+    return batch.inUse() && batch.extrapolates()
+               ? Words::tr("Less than half full: how long it keeps is extrapolated.")
+               : QString();
 }
 
 QString restSentence(const formulary::Solution& solution, const Wording& wording)

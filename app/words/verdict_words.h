@@ -29,10 +29,13 @@ QString reasonSentence(const ledger::Reason& reason, const ledger::Batch& batch,
 QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,
                       const Wording& wording);
 /// "Age and air: 17 % used (age 12 %, air 5 %). Keeps until about 3 Apr." Says so where no keeping
-/// time is known. `until` stands in the date's place where it is given, as "about 3 Apr (Feb –
-/// Jul)".
+/// time is known, and below half full that it is extrapolated. `until` stands in the date's place
+/// where it is given, as "about 3 Apr (Feb – Jul)".
 QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& assessment,
                          const Wording& wording, const QString& until = {});
+/// That no keeping time is published for so little in a bottle; empty where there is. It ends
+/// standingSentence().
+QString extrapolationSentence(const ledger::Batch& batch);
 /// Where topping up after every film leads: "Topped up with 80 ml a film its wear comes to rest at
 /// 12.5 films per litre." Empty without a rate.
 QString restSentence(const formulary::Solution& solution, const Wording& wording);

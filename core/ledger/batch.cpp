@@ -60,6 +60,11 @@ std::optional<double> Batch::standingUsed() const
     return limits ? std::optional(limits->used(standing)) : std::nullopt;
 }
 
+bool Batch::extrapolates() const
+{
+    return limits && limits->airCounts() && chemistry::belowHalfFull(volume, vessel->capacity);
+}
+
 std::optional<Instant> Batch::spentSince() const
 {
     return spentAfter ? std::optional(chemistry::addDays(mixedAt, *spentAfter)) : std::nullopt;

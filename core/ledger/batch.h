@@ -142,6 +142,9 @@ struct Batch {
     [[nodiscard]] bool testFailed() const { return !failures.empty(); }
     /// Its own history, or that of something in it, is not known: what was counted is the least.
     [[nodiscard]] bool inDoubt() const { return historyUnknown || pouredUnknown; }
+    /// Air counts, and the bottle is less full than any that keeping times are published for: what
+    /// the model says of its standing is an extrapolation.
+    [[nodiscard]] bool extrapolates() const;
     /// spentAfter as a moment.
     [[nodiscard]] std::optional<chemistry::Instant> spentSince() const;
     /// Poured away after use, by its last load, or else by what its solution is for.

@@ -160,6 +160,29 @@ TEST_F(CommandTest, SaysTheTimeFactorByFactor)
     EXPECT_EQ(run(kTime + QStringList{"20", "--films", "-1"}).code, kRefused);
 }
 
+TEST_F(CommandTest, SaysWhereAFigureIsABoundOrExtrapolated)
+{
+    QByteArray found = kMixed;
+    found.replace("\"volume_ml\":1000",
+                  R"("volume_ml":300,"history":"unknown","assumed_films_per_litre":2)");
+    ASSERT_EQ(run({"import", "-"}, kHead + kSolution + kVessel + found).code, kDone);
+    const Answer report = run({"report", "--at", "2026-06-10T00:00:00Z"});
+    EXPECT_TRUE(report.out.contains("at most 2")) << report.out.constData();
+    EXPECT_TRUE(report.out.contains("extrapolated")) << report.out.constData();
+    const Answer time = run(kTime + QStringList{"20"});
+    ASSERT_EQ(time.code, kDone) << time.err.constData();
+    EXPECT_TRUE(time.out.contains("wear, at least")) << time.out.constData();
+
+    QByteArray known = kMixed;
+    known.replace("1000", "900");
+    const QString other = path("known.ullage");
+    ASSERT_EQ(run({"import", "-", "--book", other}, kHead + kSolution + kVessel + known).code,
+              kDone);
+    const Answer plain = run({"report", "--at", "2026-06-10T00:00:00Z", "--book", other});
+    EXPECT_FALSE(plain.out.contains("at most")) << plain.out.constData();
+    EXPECT_FALSE(plain.out.contains("extrapolated")) << plain.out.constData();
+}
+
 TEST_F(CommandTest, AMissingOrForeignBookIsTheStoresFault)
 {
     for (const QStringList& words : {QStringList{"report"},
