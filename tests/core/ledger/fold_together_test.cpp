@@ -118,6 +118,31 @@ TEST(FoldTogether, theDonorIsReadAsItWasThen)
     EXPECT_NEAR(same.of("b", 5).wear.value(), 1, 1e-12);
 }
 
+// A donor is read where its own fold stands, not folded again for each filling: or this would not
+// end (tests/bench/fold_bench.cpp has how long it takes).
+TEST(FoldTogether, aThousandPouringsToAndFroFold)
+{
+    constexpr int kPourings = 1000;
+    Bottles all;
+    all.fresh("a", 0, 600);
+    all.fresh("b", 0, 600);
+    all.films("a", 0.5, 4);
+    const auto before = all.held({"a", "b"}, 1);
+    for (int i = 0; i < kPourings; ++i) {
+        const bool forth = i % 2 == 0;
+        all.pour(forth ? "a" : "b", forth ? "b" : "a", 1 + 0.01 * i, 300);
+    }
+    const Batch a = all.of("a", 12);
+    const Batch b = all.of("b", 12);
+    EXPECT_EQ(a.fillings.size(), static_cast<std::size_t>(kPourings));
+    EXPECT_NEAR(a.volume.value(), 600, 1e-9);
+    EXPECT_NEAR(a.wear.value(), b.wear.value(), 1e-9) << "mixed through and through";
+    const auto after = all.held({"a", "b"}, 12);
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        EXPECT_NEAR(after[i], before[i], 1e-9 * std::max(1.0, before[i]));
+    }
+}
+
 TEST(FoldTogether, theDonorMayBeEmptiedByThatFilling)
 {
     Bottles all;
