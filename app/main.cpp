@@ -16,6 +16,7 @@
 #include <chrono>
 #include <csignal>
 #include <cstdio>
+#include <memory>
 
 namespace
 {
@@ -42,7 +43,14 @@ QString bookLastUsed()
 
 int runInTerminal(int& argc, char** argv, const app::Arguments& arguments, QFile& out, QFile& err)
 {
-    const QCoreApplication application(argc, argv);
+    // Letters come from the application with fonts; what is printed needs no display for it.
+    std::unique_ptr<QCoreApplication> application;
+    if (app::drawsPaper(arguments.command)) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        application = std::make_unique<QGuiApplication>(argc, argv);
+    } else {
+        application = std::make_unique<QCoreApplication>(argc, argv);
+    }
     app::installLanguage(app::Preferences(QString()).language());
     QFile in;
     in.open(stdin, QIODevice::ReadOnly);

@@ -1,13 +1,12 @@
 // Dates as iCalendar, for calendars that subscribe to the file.
 #include "app/cli/command_line.h"
+#include "app/cli/result_file.h"
 #include "app/words/shown_names.h"
 #include "core/cupboard/known_dates.h"
 #include "core/cupboard/needs_request.h"
 #include "core/store/calendar_text.h"
-#include "core/store/file_moves.h"
 
 #include <QCoreApplication>
-#include <QSaveFile>
 
 namespace ullage::app
 {
@@ -19,7 +18,6 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(CalendarWords)
 };
 
-const QString kStandard = QStringLiteral("-");
 /// How far ahead it is planned what to mix and to buy (a convention).
 constexpr std::chrono::days kAhead{182};
 
@@ -112,13 +110,6 @@ Result<QByteArray> calendarOf(ledger::Book& book, chemistry::Instant now)
     return store::calendarText(events, now, Words::tr("Darkroom"));
 }
 
-Error fileError(const QString& name, const QString& message)
-{
-    return {.code = ErrorCode::FileFailed,
-            .field = "FILE",
-            .text = (name + QStringLiteral(": ") + message).toStdString()};
-}
-
 } // namespace
 
 int calendarCommand(const Call& call)
@@ -127,11 +118,8 @@ int calendarCommand(const Call& call)
         return kWrongUsage;
     }
     const QString name = call.arguments().operands.front();
-    if (name != kStandard && !name.endsWith(u".ics", Qt::CaseInsensitive)) {
-        return call.wrongUsage(Words::tr("“%1” does not end in .ics.").arg(name));
-    }
-    if (const auto fine = call.isNotTheBook(name); !fine) {
-        return call.refused(fine.error());
+    if (const auto refused = refusedName(call, name, QStringLiteral(".ics"))) {
+        return *refused;
     }
     int code = kDone;
     const auto open = call.open(store::Access::Read, code);
@@ -142,18 +130,7 @@ int calendarCommand(const Call& call)
     if (!text) {
         return call.refused(text.error());
     }
-    if (name == kStandard) {
-        call.print(*text);
-        return kDone;
-    }
-    QSaveFile file(name); // a calendar may read it meanwhile
-    if (!file.open(QIODevice::WriteOnly) || file.write(*text) != text->size() || !file.commit()) {
-        return call.refused(fileError(name, file.errorString()));
-    }
-    if (const auto lasting = store::flushFolderOf(name); !lasting) {
-        return call.refused(lasting.error());
-    }
-    return kDone;
+    return deliver(call, name, *text);
 }
 
 } // namespace ullage::app

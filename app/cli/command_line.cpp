@@ -29,9 +29,9 @@ struct Command {
 constexpr std::array kCommands{
     Command{"report", reportCommand},     Command{"time", timeCommand},
     Command{"import", importCommand},     Command{"export", exportCommand},
-    Command{"calendar", calendarCommand}, Command{"check", checkCommand},
-    Command{"backup", backupCommand},     Command{"restore", restoreCommand},
-    Command{"salvage", salvageCommand}};
+    Command{"calendar", calendarCommand}, Command{"label", labelCommand},
+    Command{"check", checkCommand},       Command{"backup", backupCommand},
+    Command{"restore", restoreCommand},   Command{"salvage", salvageCommand}};
 
 std::string newId() { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); }
 
@@ -47,6 +47,8 @@ bool storesFault(const Error& error)
 }
 
 } // namespace
+
+bool drawsPaper(const QString& command) { return command == u"label"; }
 
 bool isCommand(const QString& word)
 {
@@ -71,6 +73,13 @@ QString usageText()
         "known\n"
         "                                             work, as iCalendar (.ics); - is standard "
         "output\n"
+        "ullage label [--batch ID] [--sheet SIZE] [--first N] FILE\n"
+        "                                             a bottle's label, or those of all in use, as "
+        ".pdf;\n"
+        "                                             SIZE is 70x36 or one of a sheet (a4-70x36), "
+        "N "
+        "its\n"
+        "                                             first free label\n"
         "ullage check [--accept]                      read the whole book and say what is wrong;\n"
         "                                             --accept: take it as it is for what was "
         "seen\n"

@@ -38,6 +38,9 @@ struct Surroundings {
 /// Runs the subcommand in `arguments` (not the window, not `demo`) and returns its exit code.
 int runCommand(const Arguments& arguments, const Surroundings& around);
 
+/// Whether a command makes something to be printed: it needs letters, and so a QGuiApplication.
+bool drawsPaper(const QString& command);
+
 /// True for a word that runCommand() knows.
 bool isCommand(const QString& word);
 
@@ -111,6 +114,7 @@ int timeCommand(const Call& call);
 int importCommand(const Call& call);
 int exportCommand(const Call& call);
 int calendarCommand(const Call& call);
+int labelCommand(const Call& call);
 int checkCommand(const Call& call);
 int backupCommand(const Call& call);
 int restoreCommand(const Call& call);

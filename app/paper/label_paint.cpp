@@ -1,6 +1,8 @@
 #include "app/paper/label_paint.h"
 
 #include <QBuffer>
+#include <QCoreApplication>
+#include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
 
@@ -9,6 +11,10 @@ namespace ullage::app
 
 namespace
 {
+
+struct LabelSheets {
+    Q_DECLARE_TR_FUNCTIONS(LabelSheets)
+};
 
 constexpr double kHairline = 0.2; // mm
 
@@ -50,26 +56,43 @@ void paintBox(QPainter& painter, const LabelBox& box)
 
 } // namespace
 
-Result<LabelJob> labelJob(const LabelSheet& sheet, const std::vector<LabelWords>& labels,
-                          int firstFree)
+QString refusalText(const LabelRefusal& refusal)
 {
+    using Why = LabelRefusal::Why;
+    switch (refusal.why) {
+    case Why::None:
+        break;
+    case Why::NotOnSheet:
+        return LabelSheets::tr("There is no such label on the sheet: it has %n.", nullptr,
+                               refusal.labels);
+    case Why::CodeTooLarge:
+        return LabelSheets::tr("The id of %1 is too long for the square code of a label of this "
+                               "size: choose a larger one.")
+            .arg(refusal.name);
+    case Why::WordsTooLong:
+        return LabelSheets::tr("What must stand on the label of %1 does not fit one of this size: "
+                               "choose a larger one.")
+            .arg(refusal.name);
+    }
+    return LabelSheets::tr("There is no bottle to make a label for.");
+}
+
+tl::expected<LabelJob, LabelRefusal> labelJob(const LabelSheet& sheet,
+                                              const std::vector<LabelWords>& labels, int firstFree)
+{
+    using Why = LabelRefusal::Why;
     if (firstFree < 0 || firstFree >= sheet.labels())
-        return refuse({.code = ErrorCode::OutOfRange,
-                       .field = "first",
-                       .number = firstFree + 1,
-                       .low = 1,
-                       .high = sheet.labels()});
+        return tl::unexpected(LabelRefusal{Why::NotOnSheet, {}, sheet.labels()});
     if (labels.empty())
-        return refuse({.code = ErrorCode::Missing, .field = "batch"});
+        return tl::unexpected(LabelRefusal{Why::None, {}, sheet.labels()});
     LabelJob job{sheet, {}, firstFree, false};
     for (const LabelWords& words : labels) {
         const auto face = labelFace(words, sheet.label);
-        if (!face)
-            return refuse(
-                {.code = ErrorCode::TooLong,
-                 .field = "label",
-                 .text = face.error() == LabelProblem::CodeTooLarge ? "code" : std::string(),
-                 .subject = words.name.toStdString()});
+        if (!face) {
+            const bool code = face.error() == LabelProblem::CodeTooLarge;
+            return tl::unexpected(LabelRefusal{code ? Why::CodeTooLarge : Why::WordsTooLong,
+                                               words.name, sheet.labels()});
+        }
         job.faces.push_back(*face);
     }
     return job;

@@ -3,13 +3,12 @@
 
 #include "app/paper/label_layout.h"
 #include "app/paper/label_sheet.h"
-#include "core/chemistry/result.h"
 
 #include <QByteArray>
-#include <QPageLayout>
 
 #include <vector>
 
+class QPageLayout;
 class QPagedPaintDevice;
 class QPainter;
 
@@ -24,12 +23,25 @@ struct LabelJob {
     bool outlines = false; ///< edges of the labels too: for plain paper, to be cut
 };
 
-/// Lays out the labels of these bottles for this sheet. Refuses the first that does not fit
-/// (TooLong, `field` "label", `subject` the name; with `text` "code" it is the id that is too long
-/// for the square code), a first label that is not on the sheet (OutOfRange) and no label at all
-/// (Missing).
-Result<LabelJob> labelJob(const LabelSheet& sheet, const std::vector<LabelWords>& labels,
-                          int firstFree);
+/// Why labels cannot be printed.
+struct LabelRefusal {
+    enum class Why {
+        None,         ///< there is no label
+        NotOnSheet,   ///< the sheet has no such first label
+        CodeTooLarge, ///< as LabelProblem
+        WordsTooLong,
+    };
+    Why why = Why::None;
+    QString name;   ///< of the bottle it is about
+    int labels = 0; ///< on the sheet
+};
+/// In a sentence, with what can be done about it.
+QString refusalText(const LabelRefusal& refusal);
+
+/// Lays out the labels of these bottles for this sheet, or refuses all with the first that does not
+/// fit.
+tl::expected<LabelJob, LabelRefusal> labelJob(const LabelSheet& sheet,
+                                              const std::vector<LabelWords>& labels, int firstFree);
 
 int sheetsOf(const LabelJob& job);
 /// A page of the sheet's size without margins.

@@ -1,5 +1,6 @@
 #include "app/paper/paper_ink.h"
 
+#include <QFont>
 #include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QPagedPaintDevice>

@@ -1,12 +1,12 @@
 // Words on paper: letters by their size in millimetres, measured before they are drawn.
 #pragma once
 
-#include <QFont>
 #include <QPointF>
 #include <QRectF>
 #include <QString>
 #include <QStringList>
 
+class QFont;
 class QPagedPaintDevice;
 class QPainter;
 

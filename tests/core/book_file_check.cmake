@@ -8,10 +8,10 @@ cmake_minimum_required(VERSION 3.25)
 set(reviewed
     app/bench/run_file.cpp          # the run in hand, a file of its own
     app/cli/demo_book.cpp           # the demo's journal, in the resources
-    app/cli/calendar_command.cpp    # calendars, after isNotTheBook()
     app/cli/copy_commands.cpp       # copies
     app/cli/file_commands.cpp       # journals, after isNotTheBook(); the book that takeAway() holds
     app/cli/import_command.cpp      # journals
+    app/cli/result_file.cpp         # results, after isNotTheBook()
     app/daybook/day_export.cpp      # exports, after isOpenHere()
     app/main.cpp                    # standard input and output
     app/session/seat.cpp            # lock files of its own

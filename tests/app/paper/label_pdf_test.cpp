@@ -126,14 +126,16 @@ TEST(LabelPdf, printingBeginsAtTheFirstFreeLabelAndGoesOnOnTheNextSheet)
 TEST(LabelPdf, whatCannotBePrintedIsRefusedByName)
 {
     const LabelSheet& sheet = *labelSheet("a4-70x36");
-    EXPECT_EQ(labelJob(sheet, {}, 0).error().code, ErrorCode::Missing);
-    EXPECT_EQ(labelJob(sheet, {sampleLabel()}, 24).error().code, ErrorCode::OutOfRange);
+    using Why = LabelRefusal::Why;
+    EXPECT_EQ(labelJob(sheet, {}, 0).error().why, Why::None);
+    EXPECT_EQ(labelJob(sheet, {sampleLabel()}, 24).error().why, Why::NotOnSheet);
     LabelWords endless = sampleLabel();
     endless.name = QString(300, u'W');
     const auto refused = labelJob(sheet, {sampleLabel(), endless}, 0);
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().code, ErrorCode::TooLong);
-    EXPECT_EQ(refused.error().subject, endless.name.toStdString());
+    EXPECT_EQ(refused.error().why, Why::WordsTooLong);
+    EXPECT_EQ(refused.error().name, endless.name);
+    EXPECT_TRUE(refusalText(refused.error()).contains("choose a larger"));
 }
 
 } // namespace ullage::app

@@ -47,7 +47,8 @@ class StarterShelf
 public:
     StarterShelf()
     {
-        auto store = store::SqlStore::open(m_folder.filePath("shelf.ullage"), {});
+        auto store = store::SqlStore::open(m_folder.filePath("shelf.ullage"),
+                                           {.access = store::Access::Create});
         if (!store)
             qFatal("no book");
         m_store = std::move(*store);
