@@ -10,6 +10,7 @@
 #include "app/widgets/card.h"
 #include "app/widgets/caution_box.h"
 #include "app/widgets/factor_rows.h"
+#include "app/widgets/folding_row.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
@@ -58,10 +59,10 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
       m_wording(door.wording()), m_header(new PageHeader({}, this)),
       m_list(new MixingStepList(this)), m_stack(new QStackedWidget(this)),
       m_choice(new ChoiceStep(m_wording)), m_water(new WaterStep(m_counting, m_wording)),
-      m_dissolve(new DissolveStep(m_counting)), m_plain(m_header->addButton({})),
-      m_steps(new Card({}, this)), m_cautions(new QScrollArea(this)),
-      m_becomesCard(new Card({}, this)), m_done(new CoolStep(m_counting, m_wording, this)),
-      m_problem(wrapped(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
+      m_dissolve(new DissolveStep(m_counting)), m_plain(nullptr), m_steps(new Card({}, this)),
+      m_cautions(new QScrollArea(this)), m_becomesCard(new Card({}, this)),
+      m_done(new CoolStep(m_counting, m_wording, this)), m_problem(wrapped(this)),
+      m_back(new QPushButton(this)), m_next(new QPushButton(this)),
       m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
       m_becomesName(new PlainLabel(this)), m_becomesWhat(wrapped(this)),
       m_becomes(new FactorRows(this))
@@ -69,14 +70,16 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
     column->setSpacing(20);
+    // Beside the step's own buttons there is no room for it.
+    m_header->addAtRight(m_ask);
+    m_plain = m_header->addButton({});
     connect(m_plain, &QPushButton::clicked, this, &MixingPage::plainLogWanted);
     column->addWidget(m_header);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(Space::kGap);
+    auto* row = new FoldingRow;
     column->addLayout(row, 1);
 
     m_steps->body()->addWidget(m_list, 1);
-    row->addWidget(m_steps, 28);
+    row->addColumn(m_steps, 28);
 
     auto* work = new Card({}, this);
     // Step by step, in a room that scrolls where the window is too low for it.
@@ -93,11 +96,10 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     for (QPushButton* button : {m_back, m_next})
         button->setMinimumWidth(120);
     buttons->addWidget(m_back);
-    buttons->addWidget(m_ask);
     buttons->addStretch();
     buttons->addWidget(m_next);
     work->body()->addLayout(buttons);
-    row->addWidget(work, 50);
+    row->addColumn(work, 50);
 
     auto* right = new QVBoxLayout;
     right->setSpacing(Space::kGap);
@@ -113,9 +115,7 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     m_becomesCard->body()->addWidget(m_becomes);
     m_becomesCard->body()->addStretch();
     right->addWidget(m_becomesCard, 3);
-    row->addLayout(right, 26);
-    for (QWidget* card : std::initializer_list<QWidget*>{m_steps, work, m_cautions, m_becomesCard})
-        card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    row->addColumn(right, 26);
 
     connect(m_choice, &ChoiceStep::changed, this, &MixingPage::showState);
     connect(m_dissolve, &DissolveStep::changed, this, &MixingPage::showState);
