@@ -2,27 +2,21 @@
 // stands in it.
 #pragma once
 
+#include "app/widgets/scroll_room.h"
+
 #include <QEvent>
-#include <QScrollArea>
 
 namespace ullage::app
 {
 
-class ColumnScroll : public QScrollArea
+class ColumnScroll : public ScrollRoom
 {
     Q_OBJECT
 
 public:
-    explicit ColumnScroll(QWidget* inside, QWidget* parent = nullptr) : QScrollArea(parent)
+    explicit ColumnScroll(QWidget* inside, QWidget* parent = nullptr) : ScrollRoom(inside, parent)
     {
-        setWidget(inside);
-        setWidgetResizable(true);
-        setFrameShape(QFrame::NoFrame);
         setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-        setFocusPolicy(Qt::NoFocus);
-        viewport()->setAutoFillBackground(false);
-        inside->setAutoFillBackground(false);
-        inside->installEventFilter(this);
     }
 
     [[nodiscard]] QSize minimumSizeHint() const override
@@ -32,11 +26,12 @@ public:
     }
 
 protected:
-    bool eventFilter(QObject* watched, QEvent* event) override
+    bool event(QEvent* event) override
     {
+        // Of what stands in it without a layout of its own the place hears in this way.
         if (event->type() == QEvent::LayoutRequest)
-            updateGeometry();
-        return QScrollArea::eventFilter(watched, event);
+            fit();
+        return ScrollRoom::event(event);
     }
 };
 

@@ -12,10 +12,10 @@
 #include "app/dialogs/times_apart_box.h"
 #include "app/widgets/card.h"
 #include "app/widgets/films_edit.h"
+#include "app/widgets/folding_row.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/theme.h"
-#include "app/widgets/three_columns.h"
 #include "app/widgets/where_from_button.h"
 
 #include <QCheckBox>
@@ -34,30 +34,28 @@ namespace ullage::app
 namespace
 {
 
-// Where one stands over the other.
-constexpr int kLeastBottles = 200;
-constexpr int kLeastSheet = 320;
 // Narrower than this their words break after every few letters.
 constexpr int kBottlesWidth = 240;
-constexpr int kSheetWidth = 260;
+constexpr int kSheetWidth = 300;
 
 } // namespace
 
 PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, QWidget* parent)
     : QWidget(parent), m_host(&host), m_memory(&memory), m_steady(std::move(steady))
 {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    QWidget* load = loadSide();
+    // What is asked for scrolls as one, the bottles beside the load or, where it is narrow, below
+    // it; the sheet and its button stay in sight.
+    auto* asked = new QWidget;
+    auto* both = new FoldingRow(asked);
+    both->addColumn(loadSide(), 35);
     QWidget* bottles = bottleSide();
+    bottles->setMinimumWidth(kBottlesWidth);
+    both->addColumn(bottles, 33);
     QWidget* sheet = sheetSide();
-    bottles->setMinimumSize(kBottlesWidth, kLeastBottles);
-    sheet->setMinimumSize(kSheetWidth, kLeastSheet);
-    auto* columns = new ThreeColumns(ThreeColumns::Under::Second);
-    columns->addColumn(load, 35);
-    columns->addColumn(bottles, 33);
-    columns->addColumn(sheet, 32);
-    row->addWidget(columns);
+    sheet->setMinimumWidth(kSheetWidth);
+    auto* row = new FoldingRow(this);
+    row->addColumn(new ColumnScroll(asked), 68);
+    row->addColumn(sheet, 32);
     fillTemplates();
     connect(m_films, &FilmsEdit::changed, this, &PlanView::reckonNow);
     connect(m_tank, &TankEdit::changed, this, &PlanView::reckonNow);
@@ -147,7 +145,7 @@ QWidget* PlanView::loadSide()
     card->body()->addLayout(form);
     column->addWidget(card);
     column->addStretch(1);
-    return new ColumnScroll(side);
+    return side;
 }
 
 QWidget* PlanView::bottleSide()
@@ -170,7 +168,7 @@ QWidget* PlanView::bottleSide()
     column->addWidget(split);
     m_baths = new BathCards(m_steady);
     column->addWidget(m_baths, 1);
-    return new ColumnScroll(side);
+    return side;
 }
 
 QWidget* PlanView::sheetSide()
@@ -206,12 +204,17 @@ QWidget* PlanView::sheetSide()
     m_first->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     setTone(m_first, Tone::Quiet);
     card->body()->addWidget(m_first, 1);
-    m_steps = new ColumnScroll(m_list);
-    card->body()->addWidget(m_steps, 1);
     m_note = new PlainLabel;
     m_note->setWordWrap(true);
     setTone(m_note, Tone::Quiet);
-    card->body()->addWidget(m_note);
+    auto* steps = new QWidget;
+    auto* stepColumn = new QVBoxLayout(steps);
+    stepColumn->setContentsMargins(0, 0, 0, 0);
+    stepColumn->setSpacing(Space::kSmall);
+    stepColumn->addWidget(m_list, 1);
+    stepColumn->addWidget(m_note);
+    m_steps = new ColumnScroll(steps);
+    card->body()->addWidget(m_steps, 1);
     m_problem = new PlainLabel;
     m_problem->setWordWrap(true);
     setTone(m_problem, Tone::Discard);
