@@ -7,6 +7,7 @@
 #include "app/widgets/page_header.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/words/number_text.h"
 
@@ -32,7 +33,7 @@ constexpr int kTickMs = 100;
 BenchPage::BenchPage(Door& host, BenchMemory& memory, Sounds& sounds, BenchClocks clocks,
                      QWidget* parent)
     : QWidget(parent), m_host(&host), m_memory(&memory), m_clocks(std::move(clocks)),
-      m_header(new PageHeader(tr("Bench"))), m_stages(new QStackedWidget),
+      m_header(new PageHeader(tr("Bench"))), m_stages(new SeenStack),
       m_plan(new PlanView(host, memory, m_clocks.steady)), m_view(new RunView(sounds)),
       m_finish(new FinishView), m_timer(new QTimer(this))
 {

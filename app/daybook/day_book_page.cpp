@@ -9,6 +9,7 @@
 #include "app/widgets/empty_state.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/prompts.h"
+#include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 #include "app/words/moment_text.h"
@@ -62,7 +63,7 @@ void DayBookPage::build()
     m_add = m_header->addButton({}, true);
     for (QPushButton* button : {m_toggle, m_export, m_print})
         button->setMinimumWidth(108);
-    m_stack = new QStackedWidget(this);
+    m_stack = new SeenStack(this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 18, Space::kPage, 20);
     column->setSpacing(12);
@@ -81,7 +82,7 @@ void DayBookPage::build()
     entries->addWidget(m_indexing);
     auto* row = new QHBoxLayout;
     row->setSpacing(Space::kGap);
-    m_lists = new QStackedWidget(m_entries);
+    m_lists = new SeenStack(m_entries);
     auto* card = new Card({}, m_entries);
     m_list = new QListView(card);
     m_list->setObjectName(QStringLiteral("days"));

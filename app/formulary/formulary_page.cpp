@@ -11,6 +11,7 @@
 #include "app/widgets/explanation_view.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/prompts.h"
+#include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 #include "app/words/shown_names.h"
@@ -27,12 +28,12 @@ namespace
 {
 
 constexpr int kRoomForBothCurves = 860;
-constexpr int kLeastUnder = 780; // of curves and sources under the figures
+constexpr int kLeastWhy = 260; // where it does not share a column of the window's height
 
 } // namespace
 
 FormularyPage::FormularyPage(Door& door, QWidget* parent)
-    : QWidget(parent), m_door(&door), m_tabs(new QTabBar(this)), m_stack(new QStackedWidget(this))
+    : QWidget(parent), m_door(&door), m_tabs(new QTabBar(this)), m_stack(new SeenStack(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
@@ -96,8 +97,8 @@ QWidget* FormularyPage::makeSolutions()
     });
     // Over the charts it does not scroll by itself: the page does.
     connect(row, &ThreeColumns::folded, m_card->figures(), &FigureList::showWhole);
-    connect(row, &ThreeColumns::folded, right,
-            [right](bool folded) { right->setMinimumHeight(folded ? kLeastUnder : 0); });
+    connect(row, &ThreeColumns::folded, m_whyCard,
+            [this](bool folded) { m_whyCard->setMinimumHeight(folded ? kLeastWhy : 0); });
     return row;
 }
 

@@ -6,6 +6,7 @@
 #include "app/widgets/card.h"
 #include "app/widgets/empty_state.h"
 #include "app/widgets/plain_label.h"
+#include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/moment_text.h"
@@ -33,7 +34,7 @@ chemistry::Instant startOf(QDate day) { return instantOf(day.startOfDay()); }
 StatisticsPage::StatisticsPage(Door& door, QWidget* parent)
     : QWidget(parent), m_door(door), m_thread(std::make_unique<StoreThread>()),
       m_span(new QComboBox(this)), m_progress(new QProgressBar(this)),
-      m_ask(new WhereFromButton(this)), m_stack(new QStackedWidget(this)),
+      m_ask(new WhereFromButton(this)), m_stack(new SeenStack(this)),
       m_empty(new EmptyState({}, {}, this)), m_filmsCard(new Card({}, this)),
       m_films(makeChartView(m_filmsCard)), m_summary(new PlainLabel(m_filmsCard))
 {
