@@ -25,11 +25,12 @@ TIMES = [("Breakwater 100", 100, "starter-mq-borax", "stock", [(18, 500), (20, 4
          ("Quay 400", 800, "starter-mq-borax", "stock", [(20, 720)]),
          ("Quay 400", 400, "starter-metol-sulfite", "stock", [(20, 600), (24, 465)]),
          ("Quay 400", 400, "starter-pq-ascorbate", "stock", [(20, 480)]),
-         ("Lantern 1600", 1600, "starter-mq-borax", "stock", [(20, 840), (24, 650)])]
+         ("Lantern 1600", 1600, "starter-mq-borax", "stock", [(20, 840), (24, 650)]),
+         ("Quay 400", 400, "harbour-once", "1+1", [(20, 690)])]
 
 # What a packet for a litre costs, in the darkroom's own currency: invented.
 PRICES = {"starter-mq-borax": "8.40", "starter-metol-sulfite": "7.10", "starter-pq-ascorbate": "9.20",
-          "starter-acid-fixer": "5.60", "starter-rapid-fixer": "6.80"}
+          "starter-acid-fixer": "5.60", "starter-rapid-fixer": "6.80", "harbour-once": "7.90"}
 
 lines = []
 counters = {}
@@ -70,7 +71,7 @@ class Bottle:
     PREFIX = {"starter-mq-borax": "Dev", "starter-metol-sulfite": "Dev", "starter-pq-ascorbate": "Dev",
               "starter-acid-fixer": "Fix", "starter-rapid-fixer": "Fix", "starter-acetic-stop": "Stop",
               "starter-citric-stop": "Stop", "starter-wash-aid": "Wash aid",
-              "starter-wetting-agent": "Wetting", "harbour-topped-up": "Dev"}
+              "starter-wetting-agent": "Wetting", "harbour-topped-up": "Dev", "harbour-once": "Dev"}
 
     def __init__(self, solution, vessel, volume, day, hour=17, minute=0, name="", **more):
         prefix = self.PREFIX[solution]
@@ -78,11 +79,12 @@ class Bottle:
         self.batch = self.name.lower().replace(" ", "-")
         self.solution, self.vessel, self.volume = solution, vessel, volume
         self.wear, self.films, self.mixed, self.since_test = 0.0, 0, day, 0.0
-        if solution in PRICES and "history" not in more:
+        new = "history" not in more and "from" not in more
+        if solution in PRICES and new:
             more["packet"] = packet(solution)
         self.event("mixed", day, hour, minute, solution=solution, vessel=vessel, volume_ml=volume,
                    name=self.name, **more)
-        if "history" not in more:
+        if new:
             self.event("dissolved", day, hour + (minute + 20) // 60, (minute + 20) % 60)
 
     def event(self, kind, day, hour, minute=0, **fields):
@@ -90,11 +92,11 @@ class Bottle:
             at=stamp(day, hour, minute), **fields)
         return f"e{counters['event']}"
 
-    def process(self, day, hour, minute, films, run, used, lost):
+    def process(self, day, hour, minute, films, run, used, lost, **more):
         units = sum(f["count"] * {"135-24": 2 / 3, "4x5": 0.25}.get(f["format"], 1) for f in films)
         used = min(used, self.volume)
         lost = min(lost, self.volume)
-        extra = {"air_ml": 15} if self.vessel == "flip-1" else {}
+        extra = more | ({"air_ml": 15} if self.vessel == "flip-1" else {})
         event = self.event("processed", day, hour, minute, films=films, used_ml=used, lost_ml=lost,
                            run=run, **extra)
         self.wear += units / (self.volume / 1000)
@@ -120,6 +122,19 @@ class Bottle:
         self.event("topped-up", day, hour, minute, volume_ml=volume, solution="harbour-replenisher")
         self.wear = 0  # each film is made up for
         self.volume += volume
+
+    def once(self, day, hour, films, run, used):
+        """Poured away after the run."""
+        self.event("processed", day, hour, films=films, used_ml=used, run=run, one_shot=True)
+        self.volume -= used
+
+    def decant(self, vessel, volume, day, hour):
+        """Into a bottle of its own, from which it goes on."""
+        prefix = self.PREFIX[self.solution]
+        name = f"{prefix} {counters.get(prefix, 0) + 1}"
+        self.event("drawn", day, hour, volume_ml=volume, to=name.lower().replace(" ", "-"))
+        self.volume -= volume
+        return Bottle(self.solution, vessel, volume, day, hour, **{"from": self.batch})
 
     def strip(self, day, hour, minute, density, **more):
         self.event("strip-test", day, hour, minute, density=density, **more)
@@ -180,6 +195,11 @@ def definitions():
         replenisher="harbour-replenisher", turnover_limit=10,
         sources={figure: "common practice of this darkroom, invented for the demo"
                  for figure in ("capacity", "wear", "keeping", "replenish", "turnover_limit")})
+    put(type="solution", id="harbour-once", name="Harbour developer, used once", role="developer",
+        wear={"rule": "none"}, keeping={"full_days": 182.625, "half_days": 60.875}, q10=1.9,
+        oxygen_factor=0.49, silver_g_per_film=0, bromide_mg_per_film=50, one_shot_ml_per_film=150,
+        sources={figure: "common practice of this darkroom, invented for the demo"
+                 for figure in ("keeping", "one_shot")})
     for id_, name, capacity, material, squeezed in VESSELS:
         put(type="vessel", id=id_, name=name, capacity_ml=capacity, material=material,
             squeezed=squeezed)
@@ -293,6 +313,9 @@ def shelf():
     spent.clearing_test(ago(35), 18, 40, seconds=86)
     spent.clearing_test(ago(24), 18, 40, seconds=119)
     spent.clearing_test(ago(21), 18, 40, seconds=121)
+    spent.event("measured", ago(22), 19, silver_g_per_litre=2.6, method="test paper")
+    near.event("looked", ago(22), 18, passed=False, what="precipitate", why="fine needles at the foot")
+    near.event("filtered", ago(22), 18, 20)
     near.event("looked", ago(20), 18, passed=True, why="colour")
     near.strip(ago(48), 19, 30, 1.23, passed=True)
     near.strip(ago(41), 20, 30, 1.19, passed=True)
@@ -317,7 +340,11 @@ def shelf():
     thin = evening([ascorbate, fresh, aid], 10, 18, two, sleeve("135-36", 4), (480, 395), 18.0)
     mark(thin, ago(9), 18, "thin", "little in the shadows")
     evening([ascorbate, fresh, aid], 3, 18, one, sleeve("120", 3)[:1], (480, 484), 20, "One reel")
-    Bottle("starter-metol-sulfite", "bellows", 900, ago(30), 12)
+    stock = Bottle("harbour-once", "amber-2", 1000, ago(30), 12, name="Packet of October")
+    once = stock.decant("bellows", 900, ago(30), 13)
+    stock.once(ago(30), 18, one, f"run-{number('run')}", 100)
+    once.event("stored-at", ago(29), 9, temperature_c=8)
+    once.once(ago(6), 18, one, f"run-{number('run')}", 150)
     found = Bottle("starter-mq-borax", "small-1", 430, ago(5), 19, history="unknown")
     found.event("noted", ago(5), 19, 10, text="found behind the sink, tape says only \"MQ\"")
     Bottle("starter-wetting-agent", "small-2", 500, ago(7), 20)
@@ -328,12 +355,22 @@ def year_long(two, sleeve):
     """One developer that is never replaced: every film is made up for with its replenisher."""
     topped = Bottle("harbour-topped-up", "amber-4", 1000, ago(330), 12)
     topped.strip(ago(330), 15, 30, 1.18, passed=True)
+    first = Bottle("starter-acid-fixer", "clear-1", 1000, ago(52), 11, name="First bath")
+    second = Bottle("starter-acid-fixer", "flip-1", 1000, ago(52), 11, 10, name="Second bath", air_ml=15)
+    first.clearing_test(ago(52), 11, 40, seconds=58)
     weeks = [days for days in range(323, 15, -7) if not 95 <= days <= 110]  # closed in August
     for n, days in enumerate(weeks):
         evening([topped], days, 17, two)
         topped.top_up(ago(days), 17, 20, 150, 1030)
+        if 20 < days < 52:  # fixed in two baths
+            run = f"run-{counters['run']}"
+            first.process(ago(days), 17, 24, two, run, 580, 12)
+            second.process(ago(days), 17, 36, two, run, 580, 12, second=True)
         if n % 8 == 7:
             topped.strip(ago(days), 19, 30, 1.18 + 0.01 * (n % 3 - 1), passed=True)
+    first.clearing_test(ago(20), 12, seconds=84)
+    first.discard(ago(20), 13, "to the silver can")
+    second.discard(ago(20), 13, "to the silver can")
     for n, days in enumerate((14, 12, 11, 9, 7, 5, 3)):
         evening([topped], days, 17, two, sleeve("135-36", n + 7))
         topped.top_up(ago(days), 17, 20, 150, 1030)
