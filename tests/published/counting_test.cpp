@@ -32,5 +32,28 @@ TEST(Counting, twoRulesForPrintsInAFixerAgree)
     EXPECT_NEAR(navy / studio, 1, 0.05);
 }
 
+// Fixing Prints, analogue-photography.org: about fifty 8x10 in (20 by 25 cm) to the litre of the
+// first bath. By the inches that is the navy's rule within its "about", by the centimetres less.
+TEST(Counting, aThirdRuleForPrintsIsAboutTheSame)
+{
+    const double gallon = 231 * std::pow(2.54, 3); // mL, by definition
+    const FilmsPerLitre navy =
+        Films(filmsInOne("8x10")->value() * 200) / litres(Millilitres(gallon));
+    EXPECT_NEAR(navy.value() / (50 * filmsInOne("8x10")->value()), 1, 0.06);
+    EXPECT_LT(filmsInOne("20x25cm")->value(), filmsInOne("8x10")->value());
+}
+
+// Fixer Capacity, brodie-tyrrell.org/wiki: one roll is 80 square inches, as a 135-36, a 120, half a
+// 220, four sheets of 4x5 and one of 8x10 are.
+TEST(Counting, whatIsOneRoll)
+{
+    EXPECT_EQ(filmsInOne("135-36"), Films(1));
+    EXPECT_EQ(filmsInOne("120"), Films(1));
+    EXPECT_EQ(*filmsInOne("220") / 2, Films(1));
+    EXPECT_EQ(*filmsInOne("4x5") * 4, Films(1));
+    EXPECT_EQ(filmsInOne("8x10"), Films(1));
+    EXPECT_NEAR(filmsInOne("8x10in")->value(), 1, 1e-12) << "by its size too";
+}
+
 } // namespace
 } // namespace ullage::chemistry

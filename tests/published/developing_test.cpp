@@ -112,6 +112,20 @@ TEST(TimeAndTemperature, ascorbateDevelopersAreSteeper)
     }
 }
 
+// An amateur's own trials with a replenished ascorbate developer (apug.org, post 1251429): 23 min
+// at 55 °F do what 2 min 40 s do at 95 °F. Over that wide a span its Q10 lies within the range that
+// a rotary table of four close temperatures gave, and not within the metol-hydroquinone rows of it.
+TEST(TimeAndTemperature, ascorbateOverFortyDegreesFahrenheit)
+{
+    const double tens = (fahrenheit(95) - fahrenheit(55)).value() / 10;
+    const double q10 = std::pow(23 / (2 + 40.0 / 60), 1 / tens);
+    EXPECT_GT(q10, kQ10Ascorbate.low);
+    EXPECT_LT(q10, kQ10Ascorbate.high);
+    for (const Row& row : kRows) {
+        EXPECT_GT(q10, fittedQ10(row) + 0.5) << row.film;
+    }
+}
+
 // Clerc, Photography: Theory and Practice, § 573 (Glover 1924): an MQ paper developer takes 30 to
 // 60 s at 55 °F and 20 to 40 s at 65 °F, told in fives. The default was not fitted to it.
 TEST(TimeAndTemperature, mqPaperDeveloper)

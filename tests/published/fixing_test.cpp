@@ -2,6 +2,7 @@
 
 #include "core/chemistry/constants.h"
 #include "core/chemistry/films.h"
+#include "core/ledger/two_baths.h"
 #include "tests/core/ledger/ledger_kit.h"
 
 #include <cmath>
@@ -36,9 +37,11 @@ Clearing clearedIn(double fresh, double now)
 }
 
 // NAVEDTRA 14209, ch. 10: fix for twice the clearing time. T.O. 33B-1-1, para 6.7.9.1.1.1, p. 6-77,
-// says twice as well and gives two minutes as its example.
+// says twice as well and gives two minutes as its example; the Cyclopedia of Photography,
+// Developing (gluedideas.com), leaves a negative that cleared in ten minutes for another ten.
 TEST(Fixing, twiceTheClearingTime)
 {
+    EXPECT_EQ(clearedIn(600, 600).fixingTime(), Seconds(600 + 600));
     EXPECT_EQ(clearedIn(60, 60).fixingTime(), Seconds(120));
     EXPECT_EQ(clearedIn(120, 120).fixingTime(), Seconds(240));
 }
@@ -73,6 +76,51 @@ TEST(Fixing, twoOtherSheetsDiscardAtTheSamePlace)
     EXPECT_EQ(clearedIn(300, 300).fixingTime(), Seconds(10 * 60.0));
 }
 
+// Fixer Capacity, brodie-tyrrell.org/wiki (an amateur's page): with T the clearing time when fresh,
+// a fresh bath fixes in 2 T, a nearly spent one in 4 T, and at a clearing time of 2 T it is spent.
+TEST(Fixing, fromTwiceToFourTimesTheFreshClearingTime)
+{
+    for (const double fresh : {35.0, 55.0}) {
+        EXPECT_EQ(clearedIn(fresh, fresh).fixingTime(), Seconds(2 * fresh));
+        const auto spent = clearedIn(fresh, 2 * fresh);
+        EXPECT_EQ(spent.fixingTime(), Seconds(4 * fresh));
+        EXPECT_TRUE(spent.doubled);
+        EXPECT_FALSE(clearedIn(fresh, 1.95 * fresh).doubled);
+    }
+}
+
+// A load through two fixers; the first then clears in so many seconds, 60 when fresh.
+std::vector<Judged> twoFixers(double seconds)
+{
+    std::vector<Judged> judged;
+    for (const bool second : {false, true}) {
+        History history;
+        history.mix("fixer", 1000);
+        history.add(0.1, ClearingTested{Seconds(60), Celsius(20)});
+        Processed run{Load{{{"120", 2}}, {}}, {}, Millilitres(0), false, {}};
+        run.second = second;
+        history.add(1, run);
+        if (!second) {
+            history.add(1.5, ClearingTested{Seconds(seconds), Celsius(20)});
+        }
+        Batch batch = history.batch(2);
+        batch.id = batch.name = second ? "second" : "first";
+        judged.push_back({batch, assess(batch)});
+    }
+    return judged;
+}
+
+// NAVEDTRA 14209, ch. 10, Life of a Fixing Bath, and Wellington, Photographic Handbook, p. 65: once
+// the first of two baths is spent it is thrown away and the second takes its place.
+TEST(Fixing, ofTwoBathsTheSecondTakesTheSpentFirstsPlace)
+{
+    EXPECT_FALSE(exchangeDue(twoFixers(119)));
+    const auto due = exchangeDue(twoFixers(120));
+    ASSERT_TRUE(due);
+    EXPECT_EQ(due->first, 0U);
+    EXPECT_EQ(due->second, 1U);
+}
+
 // Anchell, The Darkroom Cookbook, 3rd ed., p. 108: 12 rolls, 16 sheets of 4x5 and 4 of 8x10 are the
 // 20 films that one litre of acid fixer takes.
 TEST(Fixing, aLitreOfAcidFixerIsFullAfterThePrintedLoad)
@@ -83,7 +131,8 @@ TEST(Fixing, aLitreOfAcidFixerIsFullAfterThePrintedLoad)
         history.formulary.add([] {
             auto fixer = History::fixer();
             fixer.id = "acid";
-            fixer.capacity = FilmsPerLitre(kFixerCapacityAcid.value);
+            fixer.capacity.reset(); // what is taken where a maker gives none
+            fixer.fixerKind = formulary::FixerKind::Acid;
             return fixer;
         }());
         history.mix("acid", 1000);

@@ -55,6 +55,18 @@ TEST(Washing, coldWaterByThreeBooks)
     EXPECT_GT(*coldWashFactor(Celsius(10)), 1.4) << "longer than by MD0954";
 }
 
+// The same amateur as in developing_test.cpp (apug.org, post 1251429) washes as well in 4 min at 90
+// °F as in 10 at 68 °F. That law, carried down, asks for less in the cold than the program.
+TEST(Washing, coldWaterByAnAmateurAsksForLess)
+{
+    const double tens = (90 - 68) / 1.8 / 10;
+    const double q10 = std::pow(10.0 / 4, 1 / tens);
+    for (const double celsius : {10.0, 12.0, 15.0}) {
+        const double factor = std::pow(q10, (20 - celsius) / 10);
+        EXPECT_GT(*coldWashFactor(Celsius(celsius)), factor) << celsius;
+    }
+}
+
 // T.O. 33B-1-1, p. 6-78: wash and fixer more than 15 °F apart may reticulate. The program warns
 // from 8 °C, a third of a degree earlier.
 TEST(Washing, reticulation)
