@@ -55,7 +55,12 @@ CupboardPage::CupboardPage(QWidget* parent)
 
     connect(m_add, &QPushButton::clicked, this, &CupboardPage::addRequested);
     connect(first, &QPushButton::clicked, this, &CupboardPage::addRequested);
-    connect(m_actions, &CupboardActions::requested, this, &CupboardPage::actionRequested);
+    connect(m_actions, &CupboardActions::requested, this, [this](CupboardAction action) {
+        QStringList items;
+        for (const std::string& one : m_list->chosen()->items)
+            items << QString::fromStdString(one);
+        emit actionRequested(action, items);
+    });
     connect(m_list, &ItemList::rowChosen, this, [this] { m_card->setRow(m_list->chosen()); });
     connect(m_list, &ItemList::menuWanted, this, [this](const QPoint& at) {
         QMenu menu(this);

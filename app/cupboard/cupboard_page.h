@@ -37,7 +37,8 @@ public:
 
 signals:
     void addRequested();
-    void actionRequested(ullage::app::CupboardAction action, const QString& item);
+    /// `items` are of one kind, the first to end in front.
+    void actionRequested(ullage::app::CupboardAction action, const QStringList& items);
 
 private:
     CupboardActions* m_actions;

@@ -114,21 +114,4 @@ QString moneyText(const ledger::Decimal& amount, const std::string& currency, co
                                   .arg(number, QString::fromStdString(currency));
 }
 
-QString wasteName(ledger::Waste waste)
-{
-    switch (waste) {
-    case ledger::Waste::Developer:
-        return CupboardWords::tr("Developer");
-    case ledger::Waste::Fixer:
-        return CupboardWords::tr("Fixer");
-    case ledger::Waste::Stop:
-        return CupboardWords::tr("Stop bath");
-    case ledger::Waste::Wash:
-        return CupboardWords::tr("Wash aid and wetting agent");
-    case ledger::Waste::Other:
-        break;
-    }
-    return CupboardWords::tr("Other");
-}
-
 } // namespace ullage::app

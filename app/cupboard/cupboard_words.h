@@ -26,7 +26,5 @@ QString dayWords(const std::string& day, const QLocale& locale);
 /// "9.80 EUR"; without a currency the amount alone.
 QString moneyText(const ledger::Decimal& amount, const std::string& currency,
                   const QLocale& locale);
-/// "Developer can", "Fixer": what a can is for.
-QString wasteName(ledger::Waste waste);
 
 } // namespace ullage::app

@@ -1,6 +1,7 @@
 #include "app/window/cupboard_place.h"
 
 #include "app/cupboard/cupboard_page.h"
+#include "app/window/cupboard_deeds.h"
 #include "app/window/main_window.h"
 
 #include <QEvent>
@@ -24,9 +25,15 @@ struct CupboardPlace::Handed {
 };
 
 CupboardPlace::CupboardPlace(const WindowParts& parts, QObject* parent)
-    : QObject(parent), m_parts(parts), m_thread(std::make_unique<StoreThread>())
+    : QObject(parent), m_parts(parts), m_deeds(new CupboardDeeds(parts, this)),
+      m_thread(std::make_unique<StoreThread>())
 {
     make();
+    connect(m_deeds, &CupboardDeeds::mixRequested, this, &CupboardPlace::mixRequested);
+    connect(m_deeds, &CupboardDeeds::entered, this, [this](const QString& item) {
+        if (!m_page->choose(item))
+            m_toChoose = item;
+    });
     const Session* session = &m_parts.session;
     connect(&m_parts.door, &Door::wordingChanged, this, &CupboardPlace::wordAnew);
     connect(session, &Session::opened, this, [this] {
@@ -53,6 +60,8 @@ void CupboardPlace::make()
 {
     m_page = new CupboardPage;
     m_page->installEventFilter(this);
+    connect(m_page, &CupboardPage::addRequested, m_deeds, &CupboardDeeds::add);
+    connect(m_page, &CupboardPage::actionRequested, m_deeds, &CupboardDeeds::doWith);
     m_parts.window.setPage(Page::Cupboard, m_page,
                            [page = m_page] { return page->firstForKeys(); });
     m_language = m_parts.preferences.language();
@@ -116,10 +125,11 @@ void CupboardPlace::take(int turn, const std::shared_ptr<Handed>& handed)
     if (handed->taken || *m_turn != turn)
         return;
     handed->taken = true;
-    if (handed->shown)
-        m_page->setShown(std::move(*handed->shown));
-    else
-        m_page->setUnreadable(m_parts.sentence(handed->shown.error()));
+    if (!handed->shown)
+        return m_page->setUnreadable(m_parts.sentence(handed->shown.error()));
+    m_page->setShown(std::move(*handed->shown));
+    if (!m_toChoose.isEmpty() && m_page->choose(m_toChoose))
+        m_toChoose.clear();
 }
 
 } // namespace ullage::app

@@ -12,6 +12,7 @@
 namespace ullage::app
 {
 
+class CupboardDeeds;
 class CupboardPage;
 
 /// For the window's thread. What stands in the cupboard is read and worded on a thread of its own
@@ -26,6 +27,10 @@ public:
 
     bool eventFilter(QObject* watched, QEvent* event) override;
 
+signals:
+    /// Mix a batch from this thing.
+    void mixRequested(const QString& item);
+
 private:
     struct Handed;
 
@@ -36,10 +41,12 @@ private:
     void take(int turn, const std::shared_ptr<Handed>& handed);
 
     WindowParts m_parts;
+    CupboardDeeds* m_deeds;
     CupboardPage* m_page = nullptr; ///< the window's
     std::unique_ptr<StoreThread> m_thread;
     std::shared_ptr<std::atomic<int>> m_turn = std::make_shared<std::atomic<int>>(0);
     QString m_language; ///< that the page was made in
+    QString m_toChoose; ///< entered just now, and not shown yet
     bool m_stale = true;
 };
 

@@ -1,0 +1,184 @@
+// Putting things into the cupboard, and what happens to them there.
+#include "app/cupboard/add_item_dialog.h"
+#include "app/cupboard/code_dialog.h"
+#include "app/cupboard/item_deed_dialog.h"
+#include "app/cupboard/item_form.h"
+#include "tests/app/cupboard/cupboard_kit.h"
+
+#include <QLineEdit>
+#include <QSpinBox>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+// Numbers of the range that shops give out themselves; the second has a wrong last digit.
+const QString kCode = QStringLiteral("2000000000015");
+const QString kWrongCode = QStringLiteral("2000000000016");
+
+void scan(AddItemDialog& dialog, const QString& code)
+{
+    dialog.code()->setFocus();
+    QTest::keyClicks(dialog.code(), code);
+    QTest::keyClick(dialog.code(), Qt::Key_Return);
+}
+
+ledger::CupboardState stateOf(Desk& desk) { return snapshotOf(desk).state; }
+
+} // namespace
+
+TEST(AddItemDialog, severalPacketsAndTheirCodeAreOneActionAndOneUndo)
+{
+    Desk desk;
+    AddItemDialog dialog(desk.door(), stateOf(desk));
+    dialog.show();
+    scan(dialog, kCode);
+    EXPECT_TRUE(dialog.isVisible()) << "a scanner ends with Return, which enters nothing";
+    dialog.item()->setSolution("starter-mq-borax");
+    dialog.item()->findChild<QSpinBox*>()->setValue(3);
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    const auto state = stateOf(desk);
+    ASSERT_EQ(state.items.size(), 3u);
+    EXPECT_EQ(state.items[0].item.solution, "starter-mq-borax");
+    EXPECT_EQ(state.items[0].bought, "2026-11-25") << "today";
+    ASSERT_EQ(state.barcodes.size(), 1u);
+    EXPECT_EQ(state.barcodes[0].of, "starter-mq-borax");
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_TRUE(stateOf(desk).items.empty());
+    EXPECT_TRUE(stateOf(desk).barcodes.empty());
+}
+
+TEST(AddItemDialog, aWrongLastDigitIsRefusedByNameAndNothingIsEntered)
+{
+    Desk desk;
+    AddItemDialog dialog(desk.door(), stateOf(desk));
+    dialog.show();
+    scan(dialog, kWrongCode);
+    EXPECT_TRUE(dialog.problemOf("code").contains(kWrongCode));
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(dialog.problemOf("code").startsWith("Code"));
+    EXPECT_TRUE(stateOf(desk).items.empty());
+}
+
+TEST(AddItemDialog, aKnownCodeFillsTheForm)
+{
+    Desk desk;
+    ledger::Barcode code;
+    code.code = kCode.toStdString();
+    code.of = "starter-acid-fixer";
+    code.amount = 500;
+    shelve(desk, {concentrate("c", 500), code});
+    happen(desk, ledger::ThrownAway{"c", {}}); // gone, and known all the same
+    AddItemDialog dialog(desk.door(), stateOf(desk));
+    dialog.show();
+    scan(dialog, kCode);
+    EXPECT_EQ(dialog.item()->kind(), ShelvedKind::Concentrate);
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    const auto state = stateOf(desk);
+    ASSERT_EQ(state.items.size(), 1u);
+    EXPECT_EQ(state.items[0].stock.left, 500);
+    EXPECT_EQ(state.items[0].item.keepsOpened, chemistry::Days(60));
+    EXPECT_EQ(state.barcodes.size(), 1u) << "not taught twice";
+}
+
+TEST(AddItemDialog, aLineIsGivenAnewWithItsStockAsItIs)
+{
+    Desk desk;
+    shelve(desk, {chemical("s", 500)});
+    happen(desk, ledger::Taken{"s", 100, {}});
+    AddItemDialog dialog(desk.door(), stateOf(desk), stateOf(desk).items[0]);
+    dialog.show();
+    dialog.item()->setAmount(450); // so much had been in it
+    dialog.accept();
+    const auto state = stateOf(desk);
+    ASSERT_EQ(state.items.size(), 1u);
+    EXPECT_EQ(state.items[0].stock.left, 350);
+    const auto& line = std::get<ledger::Chemical>(state.items[0].line);
+    EXPECT_EQ(line.cas, "7757-83-7");
+    EXPECT_EQ(line.hazards, (std::vector<std::string>{"H319"}));
+}
+
+TEST(AddItemDialog, aPriceThatIsNoneIsRefusedUnderItsField)
+{
+    Desk desk;
+    AddItemDialog dialog(desk.door(), stateOf(desk));
+    dialog.show();
+    for (auto* line : dialog.findChildren<QLineEdit*>()) {
+        if (line->accessibleName() == u"Price of one")
+            line->setText("a lot");
+    }
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(dialog.problemOf("cost").contains("a lot"));
+}
+
+TEST(ItemDeedDialog, moreThanIsThereIsRefusedUnderTheAmount)
+{
+    Desk desk;
+    shelve(desk, {concentrate("c", 500)});
+    ItemDeedDialog dialog(CupboardAction::Take, desk.door(), stateOf(desk).items);
+    dialog.show();
+    dialog.amount()->setValue(501);
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_FALSE(dialog.problemOf("amount").isEmpty());
+    dialog.amount()->setValue(120);
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    EXPECT_EQ(stateOf(desk).items[0].stock.left, 380);
+}
+
+TEST(ItemDeedDialog, openingCountingThrowingAwayAndWithdrawingAreUndoneOneByOne)
+{
+    Desk desk;
+    shelve(desk, {concentrate("c", 500)});
+    const auto deed = [&](CupboardAction which, std::optional<double> amount = {}) {
+        ItemDeedDialog dialog(which, desk.door(), stateOf(desk).items);
+        dialog.show();
+        if (amount)
+            dialog.amount()->setValue(amount);
+        dialog.accept();
+        EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    };
+    deed(CupboardAction::Open);
+    EXPECT_TRUE(stateOf(desk).items[0].stock.openedAt);
+    deed(CupboardAction::Count, 440);
+    EXPECT_EQ(stateOf(desk).items[0].stock.left, 440);
+    deed(CupboardAction::ThrowAway);
+    EXPECT_TRUE(stateOf(desk).items.empty());
+    ASSERT_TRUE(desk.session().undo());
+    deed(CupboardAction::Withdraw);
+    EXPECT_TRUE(stateOf(desk).items.empty());
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(stateOf(desk).items[0].stock.left, 440);
+    ASSERT_TRUE(desk.session().undo());
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_FALSE(stateOf(desk).items[0].stock.openedAt);
+}
+
+TEST(CodeDialog, teachesAnewWhatACodeStandsFor)
+{
+    Desk desk;
+    ledger::Barcode code;
+    code.code = kCode.toStdString();
+    code.of = "starter-acid-fixer";
+    shelve(desk, {powder("p"), code});
+    CodeDialog dialog(desk.door(), stateOf(desk), stateOf(desk).items[0]);
+    dialog.show();
+    dialog.code()->setText("2000 0000 00015");
+    dialog.accept();
+    const auto state = stateOf(desk);
+    ASSERT_EQ(state.barcodes.size(), 1u);
+    EXPECT_EQ(state.barcodes[0].of, "starter-mq-borax");
+    EXPECT_EQ(state.barcodes[0].code, kCode.toStdString());
+}
+
+} // namespace ullage::app
