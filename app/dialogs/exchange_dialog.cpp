@@ -24,6 +24,7 @@ ExchangeDialog::ExchangeDialog(Door& door, const Bottle& first, QWidget* parent)
                 .arg(m_name));
     addRow(QStringLiteral("second"), tr("&Second bath, that takes its place"), m_second);
     m_discard = new DiscardForm(door, wording(), this);
+    m_discard->askNoCan();
     addWide(m_discard);
     heed(m_discard);
     auto* when = addWhen(first.batch.mixedAt, tr("%1 was mixed").arg(m_name));

@@ -1,14 +1,19 @@
 #include "app/dialogs/mark_forms.h"
 
+#include "app/dialogs/can_choice.h"
+#include "app/widgets/plain_text.h"
+#include "app/widgets/theme.h"
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
+#include "app/words/waste_words.h"
 #include "core/formulary/field_of.h"
 
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QSignalBlocker>
 
 #include <algorithm>
 
@@ -142,10 +147,16 @@ bool NoteForm::restIsFine()
 QWidget* NoteForm::first() const { return m_text; }
 
 DiscardForm::DiscardForm(Door& door, const Wording& wording, QWidget* parent)
-    : HappeningForm(door, wording, parent), m_what(addText({})), m_how(new QComboBox(this))
+    : HappeningForm(door, wording, parent), m_what(addText({})), m_how(new QComboBox(this)),
+      m_can(new QComboBox(this))
 {
     m_how->setEditable(true);
     addRow(QStringLiteral("how"), tr("H&ow"), m_how);
+    addRow(QStringLiteral("container"), tr("&Into the can"), m_can);
+    m_doubts = addText({});
+    setTone(m_doubts, Tone::Discard);
+    m_doubts->hide();
+    connect(m_can, &QComboBox::currentIndexChanged, this, &DiscardForm::showDoubts);
 }
 
 void DiscardForm::bottleChanged()
@@ -162,6 +173,48 @@ void DiscardForm::bottleChanged()
         m_how->addItem(tr("collected for silver recovery"));
     m_how->addItem(tr("taken to the collection point"));
     m_how->addItem(tr("as the local authority allows"));
+    offerCans();
+}
+
+// Where no can stands, none is asked for.
+void DiscardForm::offerCans()
+{
+    auto cupboard =
+        m_asksCan ? door().cupboard() : Result<ledger::CupboardState>(ledger::CupboardState());
+    m_cans = cupboard ? std::move(cupboard->cans) : std::vector<ledger::CanHere>();
+    const QSignalBlocker quiet(m_can);
+    m_can->clear();
+    m_can->addItem(tr("no can"), QString());
+    for (const ledger::CanHere& here : m_cans)
+        m_can->addItem(
+            plainCaption(tr("%1, room for %2", "name of a can, volume")
+                             .arg(QString::fromStdString(here.can.name),
+                                  volumeText(here.can.capacity - here.stock.volume, wording()))),
+            QString::fromStdString(here.can.id));
+    m_can->setCurrentIndex(canOffered(*m_role, m_cans, door()) + 1);
+    setRowVisible(QStringLiteral("container"), !m_cans.empty());
+    showDoubts();
+}
+
+void DiscardForm::showDoubts()
+{
+    QStringList words;
+    for (const ledger::CanHere& here : m_cans) {
+        if (here.can.id == can() && batch())
+            words = doubtWords(doubtsAbout(*batch()->solution, here, door()));
+    }
+    m_doubts->setText(words.join(u' '));
+    m_doubts->setVisible(!words.isEmpty());
+}
+
+std::string DiscardForm::can() const { return m_can->currentData().toString().toStdString(); }
+
+Result<void> DiscardForm::enter(const std::string& batch, chemistry::Instant at) const
+{
+    auto done = HappeningForm::enter(batch, at);
+    if (done && !m_cans.empty())
+        rememberCan(*m_role, !can().empty(), door());
+    return done;
 }
 
 std::optional<ledger::Happening> DiscardForm::happening() const
@@ -169,7 +222,7 @@ std::optional<ledger::Happening> DiscardForm::happening() const
     const QString how = m_how->currentText().trimmed();
     if (how.isEmpty())
         return std::nullopt;
-    return ledger::Discarded{how.toStdString(), {}};
+    return ledger::Discarded{how.toStdString(), can()};
 }
 
 bool DiscardForm::restIsFine()
@@ -223,8 +276,16 @@ void NoteForm::fill(const ledger::Happening& what)
 
 void DiscardForm::fill(const ledger::Happening& what)
 {
-    if (const auto* end = std::get_if<ledger::Discarded>(&what))
+    if (const auto* end = std::get_if<ledger::Discarded>(&what)) {
         m_how->setEditText(QString::fromStdString(end->how));
+        // One that was withdrawn since stays what was entered.
+        const QString can = QString::fromStdString(end->container);
+        if (m_can->findData(can) < 0) {
+            m_can->addItem(plainCaption(can), can);
+            setRowVisible(QStringLiteral("container"), true);
+        }
+        m_can->setCurrentIndex(m_can->findData(can));
+    }
 }
 
 } // namespace ullage::app

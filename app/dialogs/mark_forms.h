@@ -131,7 +131,7 @@ private:
     QPlainTextEdit* m_text;
 };
 
-/// The end of a batch; where it goes must be said.
+/// The end of a batch; where it goes must be said, and may be a can, which then holds it too.
 class DiscardForm : public HappeningForm
 {
     Q_OBJECT
@@ -143,14 +143,25 @@ public:
     bool restIsFine() override;
     [[nodiscard]] Caution caution() const override;
     [[nodiscard]] QWidget* first() const override;
+    Result<void> enter(const std::string& batch, chemistry::Instant at) const override;
+    /// For a deed that has no room for a can: none is offered.
+    void askNoCan() { m_asksCan = false; }
 
 protected:
     void fill(const ledger::Happening& what) override;
     void bottleChanged() override;
 
 private:
+    void offerCans();
+    void showDoubts();
+    [[nodiscard]] std::string can() const;
+
     QLabel* m_what;
     QComboBox* m_how;
+    QComboBox* m_can;
+    QLabel* m_doubts;
+    std::vector<ledger::CanHere> m_cans; ///< as m_can offers them
+    bool m_asksCan = true;
     std::optional<formulary::Role> m_role; ///< that the ways offered are for
 };
 

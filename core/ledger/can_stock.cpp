@@ -142,6 +142,50 @@ Result<CanStock> canStock(const Container& can, const std::vector<Event>& entere
     return std::move(folding.stock);
 }
 
+CanTotals totalsBetween(const CanStock& stock, chemistry::Instant from, chemistry::Instant until)
+{
+    CanTotals totals;
+    for (const PouredDone& poured : stock.poured) {
+        if (poured.at >= from && poured.at < until) {
+            totals.poured += poured.volume;
+        }
+    }
+    for (const HandedOverDone& handed : stock.handed) {
+        if (handed.at >= from && handed.at < until) {
+            totals.handed += handed.volume;
+            totals.silverHanded += handed.silver;
+        }
+    }
+    return totals;
+}
+
+// What is handed over leaves less in the can, but of everything, until it is empty.
+std::vector<std::string> batchesInside(const CanStock& stock)
+{
+    std::vector<std::string> inside;
+    double volume = 0;
+    auto handed = stock.handed.begin();
+    const auto handOver = [&](chemistry::Instant until) {
+        for (; handed != stock.handed.end() && handed->at < until; ++handed) {
+            volume -= handed->volume.value();
+            if (volume <= kCanSlack) {
+                volume = 0;
+                inside.clear();
+            }
+        }
+    };
+    for (const PouredDone& poured : stock.poured) {
+        handOver(poured.at);
+        volume += poured.volume.value();
+        if (!poured.batch.empty() &&
+            std::find(inside.begin(), inside.end(), poured.batch) == inside.end()) {
+            inside.push_back(poured.batch);
+        }
+    }
+    handOver(chemistry::Instant::max());
+    return inside;
+}
+
 Waste wasteOf(formulary::Role role)
 {
     switch (role) {

@@ -46,6 +46,19 @@ struct CanStock {
 
 inline constexpr double kFullShare = 0.9;
 
+/// What went through a can in a time.
+struct CanTotals {
+    chemistry::Millilitres poured;
+    chemistry::Millilitres handed;
+    double silverHanded = 0; ///< g
+};
+/// From `from`, up to but without `until`.
+CanTotals totalsBetween(const CanStock& stock, chemistry::Instant from, chemistry::Instant until);
+
+/// Batches of which something was poured in since the can was last empty; each once. What was
+/// poured in without a batch is not among them.
+std::vector<std::string> batchesInside(const CanStock& stock);
+
 /// What a batch held at a moment; as it ended where that was before.
 struct PouredBatch {
     chemistry::Millilitres volume;

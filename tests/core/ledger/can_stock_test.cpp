@@ -66,6 +66,36 @@ TEST_F(CanStockTest, whatWasPouredBeforeTheEndCountsByItself)
     EXPECT_EQ(fold()->volume, Millilitres(1000));
 }
 
+TEST_F(CanStockTest, tellsWhatWentThroughItInATime)
+{
+    add(1, PouredIn{"can", Millilitres(1000), "f"}); // 3 g of silver
+    add(10, HandedOver{"can", "a collector", Millilitres(400), "no. 7"});
+    add(20, PouredIn{"can", Millilitres(500), {}});
+    const auto stock = fold();
+    const auto early = totalsBetween(*stock, History::at(0), History::at(15));
+    EXPECT_EQ(early.poured, Millilitres(1000));
+    EXPECT_EQ(early.handed, Millilitres(400));
+    EXPECT_NEAR(early.silverHanded, 3 * 0.4, 1e-12);
+    const auto late = totalsBetween(*stock, History::at(20), History::at(30));
+    EXPECT_EQ(late.poured, Millilitres(500)) << "the first moment is part of it";
+    EXPECT_EQ(late.handed, Millilitres(0));
+    EXPECT_EQ(totalsBetween(*stock, History::at(0), History::at(20)).poured, Millilitres(1000))
+        << "the last is not";
+}
+
+TEST_F(CanStockTest, whatIsInsideIsForgottenOnceItWasEmpty)
+{
+    add(1, PouredIn{"can", Millilitres(300), "f"});
+    add(2, HandedOver{"can", {}, Millilitres(100), {}});
+    add(3, PouredIn{"can", Millilitres(300), "g"});
+    add(4, PouredIn{"can", Millilitres(100), "f"});
+    EXPECT_EQ(batchesInside(*fold()), (std::vector<std::string>{"f", "g"}));
+    add(5, HandedOver{"can", {}, {}, {}});
+    EXPECT_TRUE(batchesInside(*fold()).empty());
+    add(6, PouredIn{"can", Millilitres(100), "h"});
+    EXPECT_EQ(batchesInside(*fold()), (std::vector<std::string>{"h"}));
+}
+
 TEST_F(CanStockTest, ofUnknownSilverItIsTheLeast)
 {
     add(1, PouredIn{"can", Millilitres(1000), "f"});
