@@ -1,14 +1,15 @@
 #include "app/cupboard/cupboard_page.h"
 
+#include "app/cupboard/buy_card.h"
 #include "app/cupboard/item_card.h"
 #include "app/cupboard/item_list.h"
 #include "app/widgets/empty_state.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/three_columns.h"
 
 #include <QAction>
-#include <QHBoxLayout>
 #include <QMenu>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -20,9 +21,10 @@ namespace ullage::app
 CupboardPage::CupboardPage(QWidget* parent)
     : QWidget(parent), m_actions(new CupboardActions(this)),
       m_header(new PageHeader(tr("Cupboard"), this)), m_stack(new QStackedWidget(this)),
-      m_parts(new QWidget(this)), m_empty(new EmptyState({}, {}, this)),
-      m_unreadable(new PlainLabel(this)), m_list(new ItemList(this)),
-      m_card(new ItemCard(*m_actions, this))
+      m_empty(new EmptyState({}, {}, this)), m_unreadable(new PlainLabel(this)),
+      m_list(new ItemList(this)), m_card(new ItemCard(*m_actions, this)),
+      m_needs(new NeedsCard(this)), m_buy(new BuyCard(this)), m_waste(new WasteCard(this)),
+      m_parts(newParts())
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 18, Space::kPage, 20);
@@ -30,23 +32,14 @@ CupboardPage::CupboardPage(QWidget* parent)
     m_add = m_header->addButton(tr("Add to the cupboard…"), true);
     column->addWidget(m_header);
     column->addWidget(m_stack, 1);
-
-    auto* row = new QHBoxLayout(m_parts);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(Space::kGap);
-    auto* listCard = new Card(tr("What is here"), m_parts);
-    listCard->setMinimumWidth(250);
-    listCard->setMaximumWidth(380);
-    listCard->body()->addWidget(m_list);
-    row->addWidget(listCard, 5);
-    row->addWidget(m_card, 9);
-
     m_empty->setWords(tr("Nothing stands in the cupboard yet"),
                       tr("Begin with what you have at hand: packets and concentrates, raw "
                          "chemicals, filters and gloves. Type or scan the code on a packet and it "
                          "is known the next time. What is mixed is then taken from here, and "
                          "what runs out is said in time."));
     auto* first = m_empty->addButton(tr("Add to the cupboard…"), true);
+    auto* work = m_empty->addButton(tr("Add work…"));
+    auto* can = m_empty->addButton(tr("New can for waste…"));
     m_unreadable->setWordWrap(true);
     m_unreadable->setAlignment(Qt::AlignCenter);
     m_stack->addWidget(m_parts);
@@ -55,6 +48,11 @@ CupboardPage::CupboardPage(QWidget* parent)
 
     connect(m_add, &QPushButton::clicked, this, &CupboardPage::addRequested);
     connect(first, &QPushButton::clicked, this, &CupboardPage::addRequested);
+    connect(work, &QPushButton::clicked, this, [this] { emit workRequested(WorkAction::New, {}); });
+    connect(can, &QPushButton::clicked, this, [this] { emit canRequested(CanAction::New, {}); });
+    connect(m_waste, &WasteCard::canRequested, this, &CupboardPage::canRequested);
+    connect(m_needs, &NeedsCard::workRequested, this, &CupboardPage::workRequested);
+    connect(m_buy, &BuyCard::planForChanged, this, &CupboardPage::planForChanged);
     connect(m_actions, &CupboardActions::requested, this, [this](CupboardAction action) {
         QStringList items;
         for (const std::string& one : m_list->chosen()->items)
@@ -72,10 +70,38 @@ CupboardPage::CupboardPage(QWidget* parent)
             &QAction::trigger);
 }
 
+// The list at the left; the weeks and what is chosen in the middle; buying and waste at the right,
+// or below where there is no width for three.
+QWidget* CupboardPage::newParts()
+{
+    auto* parts = new ThreeColumns(ThreeColumns::Under::Second, this);
+    auto* listCard = new Card(tr("What is here"), parts);
+    listCard->setMinimumWidth(240);
+    listCard->setMaximumWidth(340);
+    listCard->body()->addWidget(m_list);
+    const auto stacked = [&](QWidget* upper, QWidget* lower, int least) {
+        auto* part = new QWidget(parts);
+        auto* column = new QVBoxLayout(part);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->setSpacing(Space::kGap);
+        column->addWidget(upper);
+        column->addWidget(lower, 1);
+        part->setMinimumWidth(least);
+        return part;
+    };
+    parts->addColumn(listCard, 5);
+    parts->addColumn(stacked(m_needs, m_card, 430), 9);
+    parts->addColumn(stacked(m_buy, m_waste, 240), 5);
+    return parts;
+}
+
 void CupboardPage::setShown(CupboardShown shown)
 {
     m_header->setDetail(shown.summary);
     m_list->setRows(std::move(shown.rows));
+    m_needs->setNeeds(shown.needs.strip, shown.needs.works);
+    m_buy->setBuy(shown.needs.buy);
+    m_waste->setCans(shown.cans, shown.yearTitle, shown.year);
     m_add->setVisible(!shown.empty); // there it stands in the middle
     m_stack->setCurrentWidget(shown.empty ? static_cast<QWidget*>(m_empty) : m_parts);
 }
@@ -94,6 +120,10 @@ QString CupboardPage::chosen() const
 }
 
 bool CupboardPage::choose(const QString& item) { return m_list->choose(item); }
+
+PlanFor CupboardPage::planFor() const { return m_buy->planFor(); }
+
+void CupboardPage::setPlanFor(const PlanFor& planFor) { m_buy->setPlanFor(planFor); }
 
 QWidget* CupboardPage::firstForKeys() const { return m_list; }
 

@@ -245,22 +245,29 @@ std::vector<CupboardRow> cupboardRows(const CupboardSnapshot& snapshot,
     return rows;
 }
 
-CupboardShown cupboardShown(const CupboardSnapshot& snapshot, const formulary::Formulary& formulary,
-                            const Wording& wording)
+CupboardShown cupboardShown(const CupboardSnapshot& snapshot, const NeedsSnapshot& needs,
+                            const formulary::Formulary& formulary, const Wording& wording)
 {
     CupboardShown shown;
     const ledger::CupboardState& state = snapshot.state;
     shown.rows = cupboardRows(snapshot, formulary, wording);
     shown.empty = shown.rows.empty() && state.cans.empty() && state.works.empty();
-    int past = 0;
-    for (const ItemHere& here : state.items)
-        past += here.life.keeps == ledger::Keeps::Past ? 1 : 0;
+    shown.cans = canViews(state, wording);
+    shown.yearTitle = ViewWords::tr("In the year %1").arg(localDate(snapshot.now).year());
+    shown.year = yearLines(state, snapshot.now, wording);
+    shown.needs = needsView(needs, formulary, wording);
+    if (shown.empty)
+        return shown;
+    const auto past = std::count_if(state.items.begin(), state.items.end(), [](const auto& here) {
+        return here.life.keeps == ledger::Keeps::Past;
+    });
     QStringList parts{
         ViewWords::tr("%Ln thing(s) here", nullptr, static_cast<int>(state.items.size()))};
     if (past > 0)
-        parts << ViewWords::tr("%Ln past its date", nullptr, past);
-    if (!shown.empty)
-        shown.summary = parts.join(QStringLiteral(" · "));
+        parts << ViewWords::tr("%Ln past its date", nullptr, static_cast<int>(past));
+    if (!shown.needs.summary.isEmpty())
+        parts << shown.needs.summary;
+    shown.summary = parts.join(QStringLiteral(" · "));
     return shown;
 }
 

@@ -1,7 +1,9 @@
 // What the Cupboard shows, as plain values made of a snapshot of the book by pure functions.
 #pragma once
 
+#include "app/cupboard/can_views.h"
 #include "app/cupboard/cupboard_actions.h"
+#include "app/cupboard/need_views.h"
 #include "app/words/units.h"
 #include "core/ledger/cupboard_state.h"
 
@@ -40,13 +42,17 @@ struct CupboardShown {
     QString summary; ///< beside the title
     std::vector<CupboardRow> rows;
     bool empty = true; ///< nothing stands here and nothing is known to come
+    std::vector<CanView> cans;
+    QString yearTitle; ///< over what went through the cans this year
+    QStringList year;
+    NeedsView needs;
 };
 
 /// In the order in which they are listed: by group, then by name.
 std::vector<CupboardRow> cupboardRows(const CupboardSnapshot& snapshot,
                                       const formulary::Formulary& formulary,
                                       const Wording& wording);
-CupboardShown cupboardShown(const CupboardSnapshot& snapshot, const formulary::Formulary& formulary,
-                            const Wording& wording);
+CupboardShown cupboardShown(const CupboardSnapshot& snapshot, const NeedsSnapshot& needs,
+                            const formulary::Formulary& formulary, const Wording& wording);
 
 } // namespace ullage::app

@@ -1,9 +1,17 @@
 #include "app/window/cupboard_deeds.h"
 
 #include "app/cupboard/add_item_dialog.h"
+#include "app/cupboard/can_dialogs.h"
 #include "app/cupboard/code_dialog.h"
 #include "app/cupboard/item_deed_dialog.h"
+#include "app/cupboard/work_dialog.h"
+#include "app/widgets/prompts.h"
 #include "app/window/main_window.h"
+#include "core/store/calendar_reader.h"
+#include "core/store/calendar_work.h"
+#include "core/store/file_identity.h"
+
+#include <QFile>
 
 namespace ullage::app
 {
@@ -64,6 +72,93 @@ void CupboardDeeds::doWith(CupboardAction action, const QStringList& items)
     default:
         return openOnce(new ItemDeedDialog(action, m_parts.door, std::move(chosen), over));
     }
+}
+
+void CupboardDeeds::doWithCan(CanAction action, const QString& can)
+{
+    const auto now = state();
+    if (!now)
+        return;
+    QWidget* over = &m_parts.window;
+    if (action == CanAction::New)
+        return openOnce(new CanDialog(m_parts.door, {}, over));
+    for (const ledger::CanHere& here : now->cans) {
+        if (here.can.id != can.toStdString())
+            continue;
+        if (action == CanAction::Edit)
+            return openOnce(new CanDialog(m_parts.door, here.can, over));
+        if (action == CanAction::PourIn)
+            return openOnce(new PourInDialog(m_parts.door, here, over));
+        return openOnce(new HandOverDialog(m_parts.door, here, over));
+    }
+}
+
+void CupboardDeeds::doWithWork(WorkAction action, const QString& work)
+{
+    const auto now = state();
+    if (!now)
+        return;
+    QWidget* over = &m_parts.window;
+    if (action == WorkAction::New)
+        return openOnce(new WorkDialog(m_parts.door, {}, over));
+    if (action == WorkAction::Import)
+        return readCalendar(*now);
+    for (const ledger::Work& one : now->works) {
+        if (one.id != work.toStdString())
+            continue;
+        if (action == WorkAction::Edit)
+            return openOnce(new WorkDialog(m_parts.door, one, over));
+        return takeWorkAway(one);
+    }
+}
+
+void CupboardDeeds::takeWorkAway(ledger::Work work)
+{
+    const Question question{.title = tr("Take the work away?"),
+                            .text = work.name.empty() ? tr("It will not be planned for any more.")
+                                                      : tr("“%1” will not be planned for any more.")
+                                                            .arg(QString::fromStdString(work.name)),
+                            .detail = work.rule.empty()
+                                          ? QString()
+                                          : tr("That is every time that it would come again."),
+                            .yes = tr("Take away")};
+    if (!prompts().confirm(&m_parts.window, question))
+        return;
+    work.replaces = work.id;
+    work.id = m_parts.door.newId();
+    work.withdrawn = true;
+    if (const auto done = m_parts.door.add(std::vector<ledger::CupboardLine>{std::move(work)});
+        !done)
+        m_parts.fail(tr("The work was not taken away"), done.error());
+}
+
+// All of it or none.
+void CupboardDeeds::readCalendar(const ledger::CupboardState& state)
+{
+    const QString title = tr("Read a calendar");
+    const auto name =
+        prompts().openFile(&m_parts.window, title, tr("Calendars (*.ics);;All files (*)"));
+    if (!name)
+        return;
+    if (store::isOpenHere(*name))
+        return m_parts.fail(title, {.code = ErrorCode::BookItself, .field = "FILE"});
+    QFile file(*name);
+    if (!file.open(QIODevice::ReadOnly))
+        return m_parts.fail(title, {.code = ErrorCode::FileFailed,
+                                    .field = "FILE",
+                                    .text = file.errorString().toStdString()});
+    const auto events = store::readCalendar(file.readAll());
+    if (!events)
+        return m_parts.fail(title, events.error());
+    const auto works = store::workOf(*events, state);
+    if (!works.empty()) {
+        const auto done =
+            m_parts.door.add(std::vector<ledger::CupboardLine>(works.begin(), works.end()));
+        if (!done)
+            return m_parts.fail(title, done.error());
+    }
+    prompts().tell(&m_parts.window, title,
+                   tr("%Ln date(s) of known work read.", nullptr, static_cast<int>(works.size())));
 }
 
 } // namespace ullage::app

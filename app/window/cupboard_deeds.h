@@ -4,6 +4,8 @@
 #include <QObject>
 
 #include "app/cupboard/cupboard_actions.h"
+#include "app/cupboard/needs_card.h"
+#include "app/cupboard/waste_card.h"
 #include "app/window/window_parts.h"
 
 namespace ullage::app
@@ -20,6 +22,10 @@ public:
     void add();
     /// With things of one kind; what is not there any more is passed over.
     void doWith(CupboardAction action, const QStringList& items);
+    /// `can` is empty for a new one; one that is not there any more is passed over.
+    void doWithCan(CanAction action, const QString& can);
+    /// Likewise.
+    void doWithWork(WorkAction action, const QString& work);
 
 signals:
     /// It was entered, and is to be chosen on the page.
@@ -30,6 +36,8 @@ signals:
 private:
     /// Empty, and told, where it cannot be read.
     [[nodiscard]] std::optional<ledger::CupboardState> state() const;
+    void takeWorkAway(ledger::Work work);
+    void readCalendar(const ledger::CupboardState& state);
 
     WindowParts m_parts;
 };

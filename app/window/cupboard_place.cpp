@@ -62,6 +62,9 @@ void CupboardPlace::make()
     m_page->installEventFilter(this);
     connect(m_page, &CupboardPage::addRequested, m_deeds, &CupboardDeeds::add);
     connect(m_page, &CupboardPage::actionRequested, m_deeds, &CupboardDeeds::doWith);
+    connect(m_page, &CupboardPage::canRequested, m_deeds, &CupboardDeeds::doWithCan);
+    connect(m_page, &CupboardPage::workRequested, m_deeds, &CupboardDeeds::doWithWork);
+    connect(m_page, &CupboardPage::planForChanged, this, &CupboardPlace::refresh);
     m_parts.window.setPage(Page::Cupboard, m_page,
                            [page = m_page] { return page->firstForKeys(); });
     m_language = m_parts.preferences.language();
@@ -71,9 +74,10 @@ void CupboardPlace::make()
 void CupboardPlace::wordAnew()
 {
     if (m_language != m_parts.preferences.language()) {
-        const QString chosen = m_page->chosen();
+        m_toChoose = m_page->chosen();
+        const PlanFor planFor = m_page->planFor();
         make();
-        m_page->choose(chosen);
+        m_page->setPlanFor(planFor);
     }
     refresh();
 }
@@ -104,7 +108,7 @@ void CupboardPlace::read()
     };
     m_thread->post(
         [=, current = m_turn, thread = m_thread.get(), now = m_parts.session.now(),
-         wording = m_parts.wording()](store::SqlStore&) {
+         planFor = m_page->planFor(), wording = m_parts.wording()](store::SqlStore&) {
             if (*current != turn)
                 return;
             const auto book = thread->book();
@@ -113,7 +117,12 @@ void CupboardPlace::read()
             auto state = (*book)->cupboard(now);
             if (!state)
                 return hand(tl::unexpected(state.error()));
-            hand(cupboardShown({std::move(*state), now}, (*book)->formulary(), wording));
+            auto batches = (*book)->batches(now);
+            if (!batches)
+                return hand(tl::unexpected(batches.error()));
+            const auto& formulary = (*book)->formulary();
+            const auto needs = needsSnapshot(std::move(*batches), formulary, *state, now, planFor);
+            hand(cupboardShown({std::move(*state), now}, needs, formulary, wording));
         },
         [hand](const Error& error) { hand(tl::unexpected(error)); });
     if (handed->ready.tryAcquire(1, kCupboardPatienceMs))

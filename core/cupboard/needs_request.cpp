@@ -141,6 +141,12 @@ PlanRequest needsOf(const std::vector<ledger::Batch>& batches,
     return request;
 }
 
+PlanRequest forFilms(PlanRequest request, chemistry::Films films)
+{
+    request.work = {{request.now, films, {}, {}}};
+    return request;
+}
+
 FilmPace filmPace(const std::vector<ledger::Batch>& batches, Instant now)
 {
     const Instant from = chemistry::addDays(now, -chemistry::kPaceWindow);

@@ -25,6 +25,9 @@ PlanRequest needsOf(const std::vector<ledger::Batch>& batches,
                     const formulary::Formulary& formulary, const ledger::CupboardState& cupboard,
                     chemistry::Instant now, chemistry::Instant until);
 
+/// The same for so many films at once, now, in place of the known work.
+PlanRequest forFilms(PlanRequest request, chemistry::Films films);
+
 /// How much film comes a day, and in what loads, by what these batches did: the mean of what is
 /// believed of the rate (chemistry/pace.h) of loads into developers, times the mean load.
 struct FilmPace {

@@ -17,6 +17,7 @@ set(reviewed
     app/session/seat.cpp            # lock files of its own
     app/session/seat.h              # the same
     app/session/starter.cpp         # journals: from the resources, or chosen after isOpenHere()
+    app/window/cupboard_deeds.cpp   # calendars, after isOpenHere()
     app/window/journal_import.cpp   # journals
     app/window/book_jobs.cpp        # exports, after isOpenHere()
     app/window/missing_book.cpp     # renames what is left of a missing book

@@ -66,4 +66,13 @@ inline CupboardSnapshot snapshotOf(Desk& desk)
     return {std::move(*state), desk.now()};
 }
 
+inline NeedsSnapshot needsOf(Desk& desk, const PlanFor& planFor)
+{
+    std::vector<ledger::Batch> batches;
+    for (const Bottle& bottle : desk.door().bottles())
+        batches.push_back(bottle.batch);
+    return needsSnapshot(std::move(batches), *desk.door().formulary(), snapshotOf(desk).state,
+                         desk.now(), planFor);
+}
+
 } // namespace ullage::app

@@ -85,8 +85,8 @@ TEST(CupboardViews, aChemicalShowsItsNumberItsStatementsAndWhatCannotBeDone)
 TEST(CupboardViews, anEmptyCupboardIsSaidToBeEmpty)
 {
     Desk desk;
-    const auto shown =
-        cupboardShown(snapshotOf(desk), *desk.door().formulary(), desk.door().wording());
+    const auto shown = cupboardShown(snapshotOf(desk), needsOf(desk, {}), *desk.door().formulary(),
+                                     desk.door().wording());
     EXPECT_TRUE(shown.empty);
     EXPECT_TRUE(shown.rows.empty());
 }

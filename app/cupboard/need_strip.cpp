@@ -1,0 +1,227 @@
+#include "app/cupboard/need_strip.h"
+
+#include "app/widgets/hatch.h"
+#include "app/widgets/plain_text.h"
+#include "app/widgets/tally.h"
+#include "app/widgets/theme.h"
+
+#include <QHelpEvent>
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+constexpr double kNames = 132; // width of the column at the left
+constexpr double kDays = 24;   // height of the line of days
+constexpr double kWork = 46;   // of the work under it
+constexpr double kBar = 22;
+constexpr double kLane = 26;
+constexpr double kRowGap = 12;
+constexpr double kLeastRow = 36; // name and detail
+constexpr double kTally = 15;
+constexpr double kLegend = 26;
+
+QColor colourOf(formulary::Role role)
+{
+    switch (role) {
+    case formulary::Role::Developer:
+        return colours().brown;
+    case formulary::Role::Fixer:
+        return colours().grey;
+    case formulary::Role::Stop:
+        return colours().honey;
+    default:
+        return colours().green;
+    }
+}
+
+} // namespace
+
+NeedStrip::NeedStrip(QWidget* parent) : QWidget(parent)
+{
+    setAccessibleName(tr("What will be needed"));
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void NeedStrip::setStrip(StripView strip)
+{
+    m_strip = std::move(strip);
+    QStringList spoken;
+    for (const WorkTick& work : m_strip.work)
+        spoken << work.spoken;
+    for (const NeedRow& row : m_strip.rows) {
+        spoken << tr("%1, %2", "solution, films").arg(row.name, row.detail);
+        for (const NeedBar& bar : row.bars)
+            spoken << bar.spoken;
+    }
+    setAccessibleDescription(spoken.join(QStringLiteral(". ")));
+    updateGeometry();
+    update();
+}
+
+double NeedStrip::heightOf(const NeedRow& row) const
+{
+    return std::max(kLeastRow, row.lanes * kLane) + kRowGap;
+}
+
+QSize NeedStrip::sizeHint() const
+{
+    double height = kDays + kWork + kLegend;
+    for (const NeedRow& row : m_strip.rows)
+        height += heightOf(row);
+    return {460, static_cast<int>(height)};
+}
+
+QSize NeedStrip::minimumSizeHint() const { return {380, sizeHint().height()}; }
+
+QRectF NeedStrip::room() const { return QRectF(rect()).adjusted(kNames, 0, -2, 0); }
+
+double NeedStrip::xOf(double place) const { return room().left() + place * room().width(); }
+
+QRectF NeedStrip::barRect(const NeedRow&, double top, const NeedBar& bar) const
+{
+    const double left = xOf(bar.from);
+    return {left + 0.5, top + bar.lane * kLane + 0.5, std::max(6.0, xOf(bar.to) - left - 2), kBar};
+}
+
+bool NeedStrip::event(QEvent* event)
+{
+    if (event->type() == QEvent::ToolTip) {
+        auto* help = static_cast<QHelpEvent*>(event);
+        showPlainToolTip(help->globalPos(), spokenAt(help->pos()), this);
+        return true;
+    }
+    return QWidget::event(event);
+}
+
+QString NeedStrip::spokenAt(const QPointF& at) const
+{
+    for (const WorkTick& work : m_strip.work) {
+        const double x = xOf(work.at);
+        if (at.y() > kDays && at.y() < kDays + kWork && at.x() >= x - 4 &&
+            at.x() <= x + tallyWidth(work.films, kTally) + 4)
+            return work.spoken;
+    }
+    double top = kDays + kWork;
+    for (const NeedRow& row : m_strip.rows) {
+        for (const NeedBar& bar : row.bars) {
+            if (barRect(row, top, bar).contains(at))
+                return bar.spoken;
+        }
+        top += heightOf(row);
+    }
+    return {};
+}
+
+void NeedStrip::paintWork(QPainter& painter) const
+{
+    const QFont small = Theme::font(TextRole::Axis);
+    const QFontMetricsF metrics(small);
+    painter.setFont(Theme::font(TextRole::Strong));
+    painter.setPen(colours().ink);
+    painter.drawText(QRectF(0, kDays, kNames - 8, 24), Qt::AlignLeft | Qt::AlignVCenter,
+                     tr("Work"));
+    double named = 0; // to here names stand already
+    for (const WorkTick& work : m_strip.work) {
+        const double wide = tallyWidth(work.films, kTally);
+        const double x = std::min(xOf(work.at), room().right() - wide);
+        painter.setPen(colours().ink);
+        paintTally(painter, QRectF(x, kDays + 5, wide, kTally), Qt::AlignLeft, work.films);
+        if (work.name.isEmpty() || x < named)
+            continue;
+        const QString name = oneLine(work.name, metrics, std::min(90.0, room().right() - x));
+        painter.setFont(small);
+        painter.setPen(colours().quiet);
+        painter.drawText(QPointF(x, kDays + kTally + 18), name);
+        named = x + metrics.horizontalAdvance(name) + 8;
+    }
+}
+
+void NeedStrip::paintBar(QPainter& painter, const QRectF& rect, const NeedRow& row,
+                         const NeedBar& bar) const
+{
+    const bool stands = bar.kind == cupboard::StretchKind::Stands;
+    const bool missing = bar.kind == cupboard::StretchKind::Missing;
+    const QColor colour = missing ? colours().red : colourOf(row.role);
+    QPainterPath shape;
+    shape.addRoundedRect(rect, 5, 5);
+    painter.fillPath(shape, stands ? colour : colours().card);
+    if (missing) {
+        painter.save();
+        painter.setClipPath(shape);
+        paintHatch(painter, rect, colours().hatch);
+        painter.restore();
+    }
+    painter.setPen(QPen(colour, 1.5));
+    painter.drawPath(shape);
+    const QFont font = Theme::font(TextRole::Axis);
+    const QRectF words = rect.adjusted(6, 0, -4, 0);
+    const QString text = oneLine(bar.text, QFontMetricsF(font), words.width());
+    painter.setFont(font);
+    if (missing) { // over the hatching the words need a ground of their own
+        const double wide = QFontMetricsF(font).horizontalAdvance(text);
+        painter.fillRect(QRectF(words.left() - 2, rect.top() + 4, wide + 4, rect.height() - 8),
+                         colours().card);
+    }
+    painter.setPen(stands ? colours().card : missing ? colours().red : colours().ink);
+    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, text);
+}
+
+void NeedStrip::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Colours& c = colours();
+    const QFont axis = Theme::font(TextRole::Axis);
+    const QFontMetricsF metrics(axis);
+    const double foot = height() - kLegend;
+    double written = room().left() - 20;
+    painter.setFont(axis);
+    const auto day = [&](double x, const QString& text) {
+        const double wide = metrics.horizontalAdvance(text);
+        const double left = std::clamp(x - wide / 2, room().left() - 10, room().right() - wide);
+        if (left < written + 8)
+            return;
+        painter.setPen(c.quiet);
+        painter.drawText(QRectF(left, 0, wide + 1, kDays - 4), Qt::AlignLeft | Qt::AlignVCenter,
+                         text);
+        written = left + wide;
+    };
+    day(room().left(), tr("today"));
+    for (const StripView::Week& week : m_strip.weeks) {
+        const double x = xOf(week.at);
+        painter.setPen(c.hairline);
+        painter.drawLine(QPointF(x, kDays), QPointF(x, foot));
+        day(x, week.day);
+    }
+    paintWork(painter);
+    double top = kDays + kWork;
+    for (const NeedRow& row : m_strip.rows) {
+        const QFont strong = Theme::font(TextRole::Strong);
+        painter.setFont(strong);
+        painter.setPen(c.ink);
+        painter.drawText(QRectF(0, top, kNames - 8, 20), Qt::AlignLeft | Qt::AlignVCenter,
+                         oneLine(row.name, QFontMetricsF(strong), kNames - 8));
+        painter.setFont(axis);
+        painter.setPen(c.quiet);
+        painter.drawText(QRectF(0, top + 19, kNames - 8, 17), Qt::AlignLeft | Qt::AlignVCenter,
+                         oneLine(row.detail, metrics, kNames - 8));
+        for (const NeedBar& bar : row.bars)
+            paintBar(painter, barRect(row, top, bar), row, bar);
+        top += heightOf(row);
+    }
+    painter.setFont(axis);
+    painter.setPen(c.quiet);
+    painter.drawText(QRectF(0, foot, width(), kLegend), Qt::AlignLeft | Qt::AlignVCenter,
+                     oneLine(tr("solid: stands on the shelf · outlined: from a packet here · "
+                                "hatched: missing"),
+                             metrics, width()));
+}
+
+} // namespace ullage::app

@@ -1,0 +1,240 @@
+#include "app/cupboard/need_views.h"
+
+#include "app/cupboard/cupboard_words.h"
+#include "app/words/error_words.h"
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+#include "app/words/shown_names.h"
+#include "core/cupboard/needs_request.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+using chemistry::Instant;
+using cupboard::Stretch;
+using cupboard::StretchKind;
+
+namespace
+{
+
+struct NeedWords {
+    Q_DECLARE_TR_FUNCTIONS(CupboardNeeds)
+};
+
+struct Span {
+    Instant from;
+    Instant until;
+
+    [[nodiscard]] double place(Instant at) const
+    {
+        const double whole = chemistry::daysBetween(from, until).value();
+        return whole <= 0 ? 0
+                          : std::clamp(chemistry::daysBetween(from, at).value() / whole, 0.0, 1.0);
+    }
+};
+
+QString solutionName(const std::string& id, const formulary::Formulary& formulary)
+{
+    const auto solution = formulary.solution(id);
+    return shownName(solution ? solution->name : id);
+}
+
+QString batchName(const std::string& id, const std::vector<ledger::Batch>& batches)
+{
+    for (const ledger::Batch& batch : batches) {
+        if (batch.id == id)
+            return QString::fromStdString(batch.name);
+    }
+    return QString::fromStdString(id);
+}
+
+NeedBar barOf(const Stretch& stretch, const NeedsSnapshot& snapshot, const Span& span,
+              const Wording& wording)
+{
+    const Instant now = snapshot.request.now;
+    const auto day = [&](Instant at) { return dayText(at, now, wording.locale); };
+    NeedBar bar;
+    bar.kind = stretch.kind;
+    bar.from = span.place(stretch.from);
+    bar.to = span.place(stretch.to);
+    const QString films = filmsText(stretch.films, wording);
+    switch (stretch.kind) {
+    case StretchKind::Stands:
+        bar.text = NeedWords::tr("%1 · %2", "bottle, films it does")
+                       .arg(batchName(stretch.of, snapshot.batches), films);
+        bar.spoken =
+            stretch.expires
+                ? NeedWords::tr("%1 stands on the shelf: %2, ends by its date on %3")
+                      .arg(batchName(stretch.of, snapshot.batches), films, day(stretch.to))
+                : NeedWords::tr("%1 stands on the shelf: %2, to %3")
+                      .arg(batchName(stretch.of, snapshot.batches), films, day(stretch.to));
+        break;
+    case StretchKind::Mix:
+        bar.text = NeedWords::tr("mix on %1").arg(day(stretch.from));
+        bar.spoken = NeedWords::tr("Mix %1 on %2 from what is here: %3, to %4")
+                         .arg(volumeText(stretch.volume, wording), day(stretch.from), films,
+                              day(stretch.to));
+        break;
+    case StretchKind::Missing:
+        bar.text = NeedWords::tr("missing: buy by %1").arg(day(stretch.from));
+        bar.spoken = NeedWords::tr("Missing from %1 on, for %2").arg(day(stretch.from), films);
+        break;
+    }
+    return bar;
+}
+
+// The first lane in which nothing stands by then.
+void layLanes(NeedRow& row)
+{
+    std::vector<double> ends;
+    for (NeedBar& bar : row.bars) {
+        auto free = std::find_if(ends.begin(), ends.end(),
+                                 [&](double end) { return end <= bar.from + 1e-9; });
+        if (free == ends.end())
+            free = ends.insert(ends.end(), 0);
+        bar.lane = static_cast<int>(free - ends.begin());
+        *free = bar.to;
+    }
+    row.lanes = std::max<int>(1, static_cast<int>(ends.size()));
+}
+
+StripView stripOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formulary,
+                  const Wording& wording)
+{
+    StripView strip;
+    const Span span{snapshot.request.now, snapshot.request.until};
+    if (!snapshot.plan) {
+        strip.nothing =
+            snapshot.plan.error().code == ErrorCode::Missing
+                ? NeedWords::tr("There is work without a developer, and none was mixed yet that it "
+                                "could be meant for. Say with the work which one it takes.")
+                : errorSentence(snapshot.plan.error(), wording);
+    } else if (snapshot.plan->solutions.empty()) {
+        strip.nothing =
+            NeedWords::tr("No film is known to come in this time. Add the work that is: a course, "
+                          "an evening every second week. What to mix and to buy for it, and when, "
+                          "is shown here.");
+    }
+    for (QDate day = localDate(span.from).addDays(7); instantOf(day.startOfDay()) < span.until;
+         day = day.addDays(7)) {
+        const Instant at = instantOf(day.startOfDay());
+        strip.weeks.push_back({span.place(at), dayText(at, span.from, wording.locale)});
+    }
+    for (const cupboard::PlannedWork& work : snapshot.request.work) {
+        const QString name = QString::fromStdString(work.name);
+        strip.work.push_back({span.place(work.at), work.films.value(), name,
+                              NeedWords::tr("%1: %2 on %3", "work, films, day")
+                                  .arg(name.isEmpty() ? NeedWords::tr("Film to develop") : name,
+                                       filmsText(work.films, wording),
+                                       dayText(work.at, span.from, wording.locale))});
+    }
+    if (!snapshot.plan)
+        return strip;
+    for (const cupboard::SolutionPlan& plan : snapshot.plan->solutions) {
+        NeedRow row;
+        row.name = solutionName(plan.solution, formulary);
+        row.detail = filmsText(plan.needed, wording);
+        if (const auto solution = formulary.solution(plan.solution))
+            row.role = solution->role;
+        for (const Stretch& stretch : plan.stretches)
+            row.bars.push_back(barOf(stretch, snapshot, span, wording));
+        layLanes(row);
+        strip.rows.push_back(std::move(row));
+    }
+    return strip;
+}
+
+BuyView buyOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formulary,
+              const Wording& wording)
+{
+    BuyView view;
+    if (!snapshot.plan)
+        return view;
+    const cupboard::Plan& plan = *snapshot.plan;
+    for (const cupboard::ToBuy& one : plan.toBuy) {
+        BuyLine line;
+        line.text =
+            NeedWords::tr("%1, %2 × %Ln", "solution, what a packet makes, how many", one.packets)
+                .arg(solutionName(one.solution, formulary), volumeText(one.makes, wording));
+        line.by = NeedWords::tr("by %1").arg(dayText(one.by, snapshot.request.now, wording.locale));
+        if (one.each) {
+            cupboard::Money cost;
+            cost.add(*one.each, one.currency, one.packets);
+            const auto sums = cost.sums();
+            line.cost = moneyText(sums.begin()->second, sums.begin()->first, wording.locale);
+        }
+        view.lines.push_back(std::move(line));
+    }
+    QStringList sums;
+    for (const auto& [currency, amount] : plan.cost.sums())
+        sums << moneyText(amount, currency, wording.locale);
+    view.together = sums.join(NeedWords::tr(" + ", "between sums of two currencies"));
+    if (plan.toBuy.empty() && !plan.solutions.empty())
+        view.note = NeedWords::tr("Nothing: all that is needed is here.");
+    else if (!plan.costKnown)
+        view.note = NeedWords::tr("What has no price yet is not in the sum.");
+    return view;
+}
+
+} // namespace
+
+QString ruleWords(const std::string& rule)
+{
+    if (rule.empty())
+        return {};
+    // Until when is said elsewhere.
+    QString bare = QString::fromStdString(rule);
+    const qsizetype until = bare.indexOf(QStringLiteral(";UNTIL="));
+    if (until >= 0)
+        bare.truncate(until);
+    if (bare == u"FREQ=WEEKLY")
+        return NeedWords::tr("every week");
+    if (bare == u"FREQ=WEEKLY;INTERVAL=2")
+        return NeedWords::tr("every second week");
+    if (bare == u"FREQ=WEEKLY;INTERVAL=4")
+        return NeedWords::tr("every fourth week");
+    if (bare == u"FREQ=MONTHLY")
+        return NeedWords::tr("every month");
+    return QString::fromStdString(rule);
+}
+
+NeedsSnapshot needsSnapshot(std::vector<ledger::Batch> batches,
+                            const formulary::Formulary& formulary,
+                            const ledger::CupboardState& state, Instant now, const PlanFor& planFor)
+{
+    const Instant until = now + std::chrono::days(7 * planFor.weeks);
+    auto request = cupboard::needsOf(batches, formulary, state, now, until);
+    if (planFor.films)
+        request = cupboard::forFilms(std::move(request), chemistry::Films(*planFor.films));
+    auto plan = cupboard::planNeeds(request);
+    return {planFor, std::move(request), std::move(plan), std::move(batches), state.works};
+}
+
+NeedsView needsView(const NeedsSnapshot& snapshot, const formulary::Formulary& formulary,
+                    const Wording& wording)
+{
+    NeedsView view;
+    view.strip = stripOf(snapshot, formulary, wording);
+    view.buy = buyOf(snapshot, formulary, wording);
+    for (const ledger::Work& work : snapshot.works) {
+        QStringList parts{work.name.empty() ? NeedWords::tr("Film to develop")
+                                            : QString::fromStdString(work.name),
+                          momentText(work.at, snapshot.request.now, wording.locale)};
+        parts << (work.films ? filmsText(*work.films, wording)
+                             : NeedWords::tr("how many films is not said"));
+        parts << ruleWords(work.rule);
+        parts.removeAll(QString());
+        view.works.push_back({QString::fromStdString(work.id), parts.join(QStringLiteral(" · "))});
+    }
+    if (snapshot.plan && snapshot.plan->enoughUntil)
+        view.summary =
+            NeedWords::tr("enough for the work until %1")
+                .arg(dayText(*snapshot.plan->enoughUntil, snapshot.request.now, wording.locale));
+    return view;
+}
+
+} // namespace ullage::app

@@ -1,0 +1,76 @@
+#include "app/cupboard/needs_card.h"
+
+#include "app/cupboard/need_strip.h"
+#include "app/widgets/flow_layout.h"
+#include "app/widgets/plain_label.h"
+#include "app/widgets/theme.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+NeedsCard::NeedsCard(QWidget* parent)
+    : Card(tr("What will be needed"), parent), m_strip(new NeedStrip(this)),
+      m_nothing(new PlainLabel(this)), m_place(new QVBoxLayout)
+{
+    m_nothing->setWordWrap(true);
+    setTone(m_nothing, Tone::Quiet);
+    body()->addWidget(m_strip);
+    body()->addWidget(m_nothing);
+    body()->addLayout(m_place);
+    auto* buttons = new QWidget(this);
+    auto* flow = new FlowLayout(buttons, Space::kSmall);
+    for (const auto& [action, words] : {std::pair(WorkAction::New, tr("Add work…")),
+                                        std::pair(WorkAction::Import, tr("Read a calendar…"))}) {
+        auto* button = new QPushButton(words, buttons);
+        setButtonLook(button, ButtonLook::Plain);
+        connect(button, &QPushButton::clicked, this,
+                [this, which = action] { emit workRequested(which, {}); });
+        flow->addWidget(button);
+    }
+    body()->addWidget(buttons);
+    body()->addStretch(1);
+    setNeeds({}, {});
+}
+
+QWidget* NeedsCard::newLine(const WorkLine& work)
+{
+    auto* line = new QWidget(m_works);
+    auto* row = new QHBoxLayout(line);
+    row->setContentsMargins(0, 0, 0, 0);
+    auto* text = new PlainLabel(work.text, line);
+    text->setWordWrap(true);
+    row->addWidget(text, 1);
+    for (const auto& [action, words] : {std::pair(WorkAction::Edit, tr("Edit…")),
+                                        std::pair(WorkAction::TakeAway, tr("Take away…"))}) {
+        auto* button = new QPushButton(words, line);
+        setButtonLook(button, ButtonLook::Quiet);
+        button->setAccessibleDescription(work.text);
+        connect(button, &QPushButton::clicked, this,
+                [this, which = action, id = work.id] { emit workRequested(which, id); });
+        row->addWidget(button);
+    }
+    return line;
+}
+
+void NeedsCard::setNeeds(const StripView& strip, const std::vector<WorkLine>& works)
+{
+    m_strip->setStrip(strip);
+    m_strip->setVisible(!strip.rows.empty() || !strip.work.empty());
+    m_nothing->setText(strip.nothing);
+    m_nothing->setVisible(!strip.nothing.isEmpty());
+    delete m_works;
+    m_works = new QWidget(this);
+    auto* column = new QVBoxLayout(m_works);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kTight);
+    for (const WorkLine& work : works)
+        column->addWidget(newLine(work));
+    m_place->addWidget(m_works);
+    m_works->show();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,39 @@
+// What will be needed: the strip of weeks and the known work that it goes by.
+#pragma once
+
+#include "app/cupboard/need_views.h"
+#include "app/widgets/card.h"
+
+class QLabel;
+class QPushButton;
+
+namespace ullage::app
+{
+
+class NeedStrip;
+
+enum class WorkAction { New, Edit, TakeAway, Import };
+
+class NeedsCard : public Card
+{
+    Q_OBJECT
+
+public:
+    explicit NeedsCard(QWidget* parent = nullptr);
+
+    void setNeeds(const StripView& strip, const std::vector<WorkLine>& works);
+
+signals:
+    /// `work` is empty for a new one, and for reading a calendar.
+    void workRequested(ullage::app::WorkAction action, const QString& work);
+
+private:
+    QWidget* newLine(const WorkLine& work);
+
+    NeedStrip* m_strip;
+    QLabel* m_nothing;
+    QWidget* m_works = nullptr;
+    QVBoxLayout* m_place;
+};
+
+} // namespace ullage::app
