@@ -19,10 +19,16 @@ struct CanWords {
     Q_DECLARE_TR_FUNCTIONS(Cupboard)
 };
 
-// Silver comes with fixer, and with what was mixed with it.
-bool saysSilver(const ledger::CanHere& here)
+constexpr double kLeastShown = 0.05; // g: less than a tenth is rounded to nothing
+
+// Empty where there is nothing to say of it.
+QString silverOf(const ledger::CanHere& here, const Wording& wording)
 {
-    return here.can.holds == ledger::Waste::Fixer || here.stock.silver >= 0.05;
+    if (here.stock.silver >= kLeastShown)
+        return CanWords::tr("%1 of silver", "grams")
+            .arg(silverText(here.stock.silver, here.stock.silverAtLeast, wording.locale));
+    const bool fixer = here.can.holds == ledger::Waste::Fixer;
+    return fixer && here.stock.silverAtLeast ? CanWords::tr("silver not known") : QString();
 }
 
 } // namespace
@@ -41,11 +47,8 @@ std::vector<CanView> canViews(const ledger::CupboardState& state, const Wording&
         view.contents = CanWords::tr("%1 of %2", "in a can, what it holds")
                             .arg(volumeText(here.stock.volume, wording),
                                  volumeText(here.can.capacity, wording));
-        if (saysSilver(here))
-            view.contents =
-                CanWords::tr("%1 · %2 of silver", "how full, grams")
-                    .arg(view.contents,
-                         silverText(here.stock.silver, here.stock.silverAtLeast, wording.locale));
+        if (const QString silver = silverOf(here, wording); !silver.isEmpty())
+            view.contents = CanWords::tr("%1 · %2", "how full, silver").arg(view.contents, silver);
         if (view.full)
             view.warning = CanWords::tr("Full: hand it over.");
         views.push_back(std::move(view));
@@ -75,7 +78,7 @@ QStringList yearLines(const ledger::CupboardState& state, chemistry::Instant now
         QString line = CanWords::tr("%1: %2 poured in, %3 handed over", "kind of waste, volumes")
                            .arg(wasteName(static_cast<ledger::Waste>(i)),
                                 volumeText(one.poured, wording), volumeText(one.handed, wording));
-        if (one.silverHanded >= 0.05)
+        if (one.silverHanded >= kLeastShown)
             line = CanWords::tr("%1 with %2 of silver")
                        .arg(line, silverText(one.silverHanded, false, wording.locale));
         lines << line;

@@ -1,0 +1,175 @@
+// The plan of the weeks ahead in words: held against what is worked out by hand beside it.
+#include "app/cupboard/buy_card.h"
+#include "app/cupboard/need_strip.h"
+#include "app/cupboard/work_dialog.h"
+#include "tests/app/cupboard/cupboard_kit.h"
+#include "tests/app/dialogs/dialog_driver.h"
+
+#include <QSignalSpy>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+using cupboard::StretchKind;
+
+// In `days`, this many films, in the developer mixed last.
+ledger::Work workIn(Desk& desk, int days, double films, const std::string& rule = {})
+{
+    ledger::Work work;
+    work.id = "work-" + std::to_string(days);
+    work.at = desk.now() + std::chrono::days(days);
+    work.films = chemistry::Films(films);
+    work.name = "Course";
+    work.rule = rule;
+    return work;
+}
+
+NeedsView viewOf(Desk& desk, const PlanFor& planFor = {})
+{
+    return needsView(needsOf(desk, planFor), *desk.door().formulary(), desk.door().wording());
+}
+
+} // namespace
+
+// A litre of stock does 10 films (starter formulary); 6 went through it, so 4 are left. A week on
+// come 8 films: 4 of them in the bottle, 4 in a litre mixed the day before from the packet here.
+// Two weeks on come 8 more: 6 are left in that one, and for 2 a packet is missing.
+TEST(NeedViews, whatStandsWhatIsMixedAndWhatIsMissing)
+{
+    Desk desk; // 25 November 2026
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    desk.run(dev, 6);
+    shelve(desk, {powder("p1"), workIn(desk, 7, 8), workIn(desk, 14, 8)});
+    const NeedsView view = viewOf(desk);
+    ASSERT_EQ(view.strip.rows.size(), 1u);
+    const NeedRow& row = view.strip.rows[0];
+    EXPECT_EQ(row.detail, "16 films");
+    ASSERT_EQ(row.bars.size(), 3u);
+    EXPECT_EQ(row.bars[0].kind, StretchKind::Stands);
+    EXPECT_EQ(row.bars[0].text, "Dev 1 · 4 films");
+    EXPECT_DOUBLE_EQ(row.bars[0].from, 0);
+    EXPECT_EQ(row.bars[1].kind, StretchKind::Mix);
+    EXPECT_EQ(row.bars[1].text, "mix on 1 Dec");
+    EXPECT_NEAR(row.bars[1].from, 6.0 / 56, 1e-9) << "of eight weeks";
+    EXPECT_EQ(row.bars[2].kind, StretchKind::Missing);
+    EXPECT_EQ(row.bars[2].text, "missing: buy by 8 Dec");
+    ASSERT_EQ(view.strip.work.size(), 2u);
+    EXPECT_NEAR(view.strip.work[1].at, 14.0 / 56, 1e-9);
+    EXPECT_EQ(view.strip.weeks.front().day, "2 Dec");
+    EXPECT_EQ(view.summary, "enough for the work until 2 Dec");
+
+    ASSERT_EQ(view.buy.lines.size(), 1u);
+    EXPECT_TRUE(view.buy.lines[0].text.endsWith("1,000 ml × 1"))
+        << view.buy.lines[0].text.toStdString();
+    EXPECT_EQ(view.buy.lines[0].by, "by 8 Dec");
+    EXPECT_EQ(view.buy.lines[0].cost, "8.40 EUR");
+    EXPECT_EQ(view.buy.together, "8.40 EUR");
+}
+
+// 25 films at once: 4 in the bottle, 10 from the packet, so 11 are missing: two packets.
+TEST(NeedViews, aShoppingListForSoManyFilms)
+{
+    Desk desk;
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    desk.run(dev, 6);
+    shelve(desk, {powder("p1")});
+    const NeedsView view = viewOf(desk, {.weeks = 8, .films = 25});
+    ASSERT_EQ(view.buy.lines.size(), 1u);
+    EXPECT_TRUE(view.buy.lines[0].text.endsWith("× 2"));
+    EXPECT_EQ(view.buy.together, "16.80 EUR");
+}
+
+TEST(NeedViews, nothingKnownSaysWhatToDo)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    const NeedsView view = viewOf(desk);
+    EXPECT_TRUE(view.strip.rows.empty());
+    EXPECT_TRUE(view.strip.nothing.contains("Add the work"));
+    EXPECT_TRUE(view.buy.lines.empty());
+}
+
+TEST(NeedViews, workThatNoDeveloperIsKnownForSaysSo)
+{
+    Desk desk;
+    shelve(desk, {workIn(desk, 7, 8)});
+    EXPECT_TRUE(viewOf(desk).strip.nothing.contains("without a developer"));
+}
+
+TEST(NeedViews, workThatComesAgainIsOnTheStripEachTime)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    shelve(desk, {workIn(desk, 7, 1, "FREQ=WEEKLY;INTERVAL=2;UNTIL=20270101T235959Z")});
+    const NeedsView view = viewOf(desk);
+    EXPECT_EQ(view.strip.work.size(), 3u) << "2, 16 and 30 December";
+    ASSERT_EQ(view.works.size(), 1u);
+    EXPECT_TRUE(view.works[0].text.contains("every second week"));
+}
+
+TEST(NeedStrip, isAsHighAsItsRowsAndSaysThemAll)
+{
+    Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    shelve(desk, {workIn(desk, 7, 3)});
+    NeedStrip strip;
+    const int empty = strip.sizeHint().height();
+    strip.setStrip(viewOf(desk).strip);
+    EXPECT_GT(strip.sizeHint().height(), empty);
+    EXPECT_TRUE(strip.accessibleDescription().contains("Dev 1"));
+    EXPECT_TRUE(strip.accessibleDescription().contains("Course"));
+}
+
+TEST(BuyCard, tellsOfAnotherTimeAndOfSoManyFilms)
+{
+    BuyCard card;
+    QSignalSpy changed(&card, &BuyCard::planForChanged);
+    EXPECT_EQ(card.planFor(), PlanFor());
+    named<QComboBox>(card, "What to buy for")->setCurrentIndex(4);
+    spin(card, "Films", 30);
+    EXPECT_EQ(changed.count(), 2);
+    EXPECT_EQ(card.planFor().films, 30);
+    card.setPlanFor({.weeks = 12, .films = {}});
+    EXPECT_EQ(card.planFor().weeks, 12);
+    EXPECT_EQ(changed.count(), 2) << "set, not chosen";
+}
+
+TEST(WorkDialog, entersWorkThatComesAgainAndChangesIt)
+{
+    Desk desk;
+    {
+        WorkDialog dialog(desk.door(), {});
+        dialog.show();
+        dialog.accept();
+        EXPECT_TRUE(dialog.isVisible());
+        EXPECT_FALSE(dialog.problemOf("films").isEmpty()) << "how many is needed";
+        type(dialog, "Films each time", "8");
+        auto* again = named<QComboBox>(dialog, "Again");
+        again->setCurrentIndex(again->findText("every second week"));
+        dialog.accept();
+        EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    }
+    auto works = snapshotOf(desk).state.works;
+    ASSERT_EQ(works.size(), 1u);
+    EXPECT_EQ(works[0].rule, "FREQ=WEEKLY;INTERVAL=2");
+    EXPECT_EQ(works[0].films, chemistry::Films(8));
+    const auto at = works[0].at;
+    {
+        WorkDialog dialog(desk.door(), works[0]);
+        dialog.show();
+        type(dialog, "Films each time", "4");
+        dialog.accept();
+        EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    }
+    works = snapshotOf(desk).state.works;
+    ASSERT_EQ(works.size(), 1u);
+    EXPECT_EQ(works[0].films, chemistry::Films(4));
+    EXPECT_EQ(works[0].at, at);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(snapshotOf(desk).state.works[0].films, chemistry::Films(8));
+}
+
+} // namespace ullage::app
