@@ -33,7 +33,13 @@ FormDialog::FormDialog(const Wording& wording, const QString& title, QWidget* pa
     heading->setFont(Theme::font(TextRole::PageTitle));
     whole->addWidget(heading);
     auto* content = new QWidget;
-    content->setLayout(m_body);
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(m_body, 1);
+    // Room for one line about a field; it goes before anything has to scroll.
+    column->addItem(
+        new QSpacerItem(0, fontMetrics().height(), QSizePolicy::Minimum, QSizePolicy::Preferred));
     m_body->setContentsMargins(0, 0, 0, 0);
     m_body->setSpacing(Space::kGap);
     m_room = new ScrollRoom(content, this);

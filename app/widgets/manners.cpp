@@ -4,6 +4,7 @@
 #include "app/widgets/scroll_room.h"
 
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QDialog>
 #include <QEvent>
 #include <QLayout>
@@ -37,9 +38,20 @@ void growToWords(QDialog& dialog)
     dialog.setAttribute(Qt::WA_Resized, false);
 }
 
+const char* const kFieldsShown = "fieldsShown";
+
+int fieldsIn(const QDialog& dialog)
+{
+    const auto all = dialog.findChildren<QWidget*>();
+    return static_cast<int>(std::count_if(all.begin(), all.end(), [&](const QWidget* one) {
+        return one->focusPolicy() & Qt::TabFocus && one->isVisibleTo(&dialog);
+    }));
+}
+
 // Words that come while it is open push nothing out of sight either. It never shrinks by itself.
-// What scrolls within need not grow with it: it asks for its height as a hint, and gets that
-// unless the user has chosen a size.
+// What scrolls within need not grow with it: it asks for its height as a hint, and gets that for
+// fields that were not there before, unless the user has chosen a size. For what is said of a field
+// it scrolls: nothing is to move under the hand that fills it in.
 void growWithWords(QDialog& dialog)
 {
     QLayout* layout = dialog.layout();
@@ -49,13 +61,28 @@ void growWithWords(QDialog& dialog)
     const bool sizedByUser = dialog.testAttribute(Qt::WA_Resized);
     int wanted = layout->hasHeightForWidth() ? layout->totalHeightForWidth(dialog.width())
                                              : layout->totalMinimumSize().height();
-    if (!sizedByUser && dialog.findChild<ScrollRoom*>())
-        wanted = std::max(wanted, layout->totalSizeHint().height());
+    if (!sizedByUser && dialog.findChild<ScrollRoom*>()) {
+        const int fields = fieldsIn(dialog);
+        if (fields > dialog.property(kFieldsShown).toInt())
+            wanted = std::max(wanted, layout->totalSizeHint().height());
+        dialog.setProperty(kFieldsShown, fields);
+    }
     wanted = std::min(wanted, roomOnScreen(dialog).height());
     if (wanted <= dialog.height())
         return;
     dialog.resize(dialog.width(), wanted);
     dialog.setAttribute(Qt::WA_Resized, sizedByUser);
+}
+
+// What stands beside a form knows its height only once it has its width, and so on inward.
+void open(QDialog& dialog)
+{
+    constexpr int kDeepest = 5;
+    for (int turn = 0; turn < kDeepest; ++turn) {
+        growToWords(dialog);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+    }
+    dialog.setProperty(kFieldsShown, fieldsIn(dialog));
 }
 
 // A window opens within its screen and grows only there. A user may still drag one past an edge.
@@ -76,7 +103,7 @@ public:
         auto* dialog = qobject_cast<QDialog*>(window);
         if (event->type() == QEvent::Show && !event->spontaneous()) {
             if (dialog)
-                growToWords(*dialog);
+                open(*dialog);
             keepOnScreen(*window);
         } else if (dialog && event->type() == QEvent::LayoutRequest && dialog->isVisible()) {
             growWithWords(*dialog);
