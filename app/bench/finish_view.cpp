@@ -138,7 +138,8 @@ void FinishView::addRow(const ledger::RunBath& bath, bool used)
             new QCheckBox(plainCaption(
                 (bath.second ? tr("%1, second bath, %2", "bottle, volume") : tr("%1, %2"))
                     .arg(name, volumeText(bath.used, m_wording)))),
-            nullptr, new QComboBox, new QuantityEdit(ledger::kEventAir, tr("Air left"), m_wording)};
+            nullptr, new QComboBox,
+            new QuantityField<Millilitres>(ledger::kEventAir, tr("Air left"), m_wording)};
     row.used->setChecked(used);
     row.used->setObjectName(QStringLiteral("used"));
     grid->addWidget(row.used, line, 0);
@@ -147,7 +148,7 @@ void FinishView::addRow(const ledger::RunBath& bath, bool used)
         setTone(gone, Tone::Quiet);
         grid->addWidget(gone, line, 1);
     } else {
-        row.lost = new QuantityEdit(QuantityKind::Volume, tr("Lost"), m_wording);
+        row.lost = new QuantityField<Millilitres>(QuantityKind::Volume, tr("Lost"), m_wording);
         row.lost->setRange(0, bath.used.value());
         row.lost->setRequired(true);
         row.lost->setValue(0);
@@ -191,7 +192,8 @@ void FinishView::refresh()
     std::vector<TopUpOffers::Bath> poured;
     for (const Row& row : m_rows) {
         if (row.used->isChecked() && row.lost)
-            poured.push_back({row.batch, Millilitres(row.lost->value().value_or(0)), airLeft(row)});
+            poured.push_back(
+                {row.batch, row.lost->quantity().value_or(Millilitres()), airLeft(row)});
     }
     m_topUps->setRun(poured, m_films, m_judged, m_wording);
     m_log->setText(m_why == Why::Finished ? tr("Log the run") : tr("Log these bottles"));
@@ -223,7 +225,7 @@ std::optional<Millilitres> FinishView::airLeft(const Row& row) const
     case Squeezed:
         return Millilitres(0);
     case Measured:
-        return Millilitres(row.airLeft->value().value_or(0));
+        return row.airLeft->quantity().value_or(Millilitres());
     default:
         return std::nullopt;
     }
@@ -236,8 +238,11 @@ std::vector<ledger::BathClosing> FinishView::closings() const
     for (const Row& row : m_rows) {
         if (!row.used->isChecked())
             continue;
-        ledger::BathClosing closing{
-            row.batch, Millilitres(row.lost ? row.lost->value().value_or(0) : 0), airLeft(row), {}};
+        ledger::BathClosing closing{row.batch,
+                                    row.lost ? row.lost->quantity().value_or(Millilitres())
+                                             : Millilitres(),
+                                    airLeft(row),
+                                    {}};
         for (const ledger::RunTopUp& topUp : topUps) {
             if (topUp.batch == row.batch)
                 closing.topUp = topUp;

@@ -1,6 +1,7 @@
 // The end of a run, or of one that was given up: what each bottle lost and how it was closed.
 #pragma once
 
+#include "app/widgets/quantity_edit.h"
 #include "app/words/units.h"
 #include "core/ledger/run_state.h"
 
@@ -20,7 +21,6 @@ namespace ullage::app
 
 class Card;
 class CautionBox;
-class QuantityEdit;
 class TopUpOffers;
 
 class FinishView : public QWidget
@@ -52,9 +52,9 @@ private:
     struct Row {
         std::string batch;
         QCheckBox* used;
-        QuantityEdit* lost; ///< null for a bath that is not poured back
+        QuantityField<chemistry::Millilitres>* lost; ///< null for a bath that is not poured back
         QComboBox* air;
-        QuantityEdit* airLeft;
+        QuantityField<chemistry::Millilitres>* airLeft;
     };
     void addRow(const ledger::RunBath& bath, bool used);
     void refresh();

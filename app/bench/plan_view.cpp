@@ -117,7 +117,8 @@ QWidget* PlanView::loadSide()
     form->setVerticalSpacing(9);
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     m_tank = new TankEdit(*m_memory, wording);
-    m_temperature = new QuantityEdit(QuantityKind::Temperature, tr("Thermometer"), wording);
+    m_temperature = new QuantityField<chemistry::Celsius>(QuantityKind::Temperature,
+                                                          tr("Thermometer"), wording);
     m_temperature->setRange(0, 60);
     m_temperature->setRequired(true);
     m_temperature->setValue(20);

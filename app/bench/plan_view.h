@@ -8,6 +8,7 @@
 #include "app/bench/bench_memory.h"
 #include "app/dialogs/load_question.h"
 #include "app/session/door.h"
+#include "app/widgets/quantity_edit.h"
 #include "core/ledger/next_load.h"
 #include "core/ledger/run_clock.h"
 
@@ -25,7 +26,6 @@ class Card;
 class CautionBox;
 class FilmsEdit;
 class LeafletTimeEdit;
-class QuantityEdit;
 class StepList;
 class TankEdit;
 class TimesApartBox;
@@ -90,7 +90,7 @@ private:
 
     FilmsEdit* m_films;
     TankEdit* m_tank;
-    QuantityEdit* m_temperature;
+    QuantityField<chemistry::Celsius>* m_temperature;
     LeafletTimeEdit* m_base;
     TimesApartBox* m_apart;
     QSpinBox* m_parts;

@@ -49,8 +49,8 @@ ledger::LoadWishes PlanView::wishes() const
         .washWater = m_wash->plan().water,
         .chosen = m_chosen,
         .developers = ledger::developersFor(times(), m_judged, filmsTyped())};
-    if (const auto reading = m_temperature->value())
-        wishes.temperature = Celsius(*reading);
+    if (const auto reading = m_temperature->quantity())
+        wishes.temperature = *reading;
     return wishes;
 }
 
@@ -141,9 +141,7 @@ QString PlanView::firstToDo(const ledger::LoadWishes& wishes) const
 void PlanView::reckonNow()
 {
     m_oneShot->setEnabled(m_parts->value() == 0);
-    const auto reading = m_temperature->value();
-    m_wash->setRun(reading ? std::optional(Celsius(*reading)) : std::nullopt,
-                   m_tank->tank().volume);
+    m_wash->setRun(m_temperature->quantity(), m_tank->tank().volume);
     ledger::LoadWishes wanted = wishes();
     m_next = ledger::nextLoad(wanted, m_judged);
     const formulary::TimeFor time = timeWanted();

@@ -34,7 +34,7 @@ constexpr int kShownOfTank = 18; // letters; more where there is room
 
 TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget* parent)
     : AskingDialog(parent), m_name(new QLineEdit(QString::fromStdString(tank.name))),
-      m_volume(new QuantityEdit(QuantityKind::Volume, tr("Volume"), wording))
+      m_volume(new QuantityField<Millilitres>(QuantityKind::Volume, tr("Volume"), wording))
 {
     setWindowTitle(tr("Tank"));
     auto* column = new QVBoxLayout(this);
@@ -54,7 +54,7 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
     m_volume->setAccessibleName(tr("Volume the tank is filled with"));
     m_volume->setRange(10, 100'000);
     m_volume->setRequired(true);
-    m_volume->setValue(tank.volume.value());
+    m_volume->setQuantity(tank.volume);
     grid->addWidget(new PlainLabel(tr("Holds at once")), 2, 1);
     grid->addWidget(new PlainLabel(tr("covered by, each")), 2, 2);
     int row = 3;
@@ -64,8 +64,9 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
             std::find_if(tank.places.begin(), tank.places.end(),
                          [&](const ledger::TankPlaces& place) { return place.format == code; });
         const bool there = known != tank.places.end();
-        Place place{code, new QSpinBox,
-                    new QuantityEdit(QuantityKind::Volume, filmFormatShort(code), wording)};
+        Place place{
+            code, new QSpinBox,
+            new QuantityField<Millilitres>(QuantityKind::Volume, filmFormatShort(code), wording)};
         place.most->setRange(0, 100);
         place.most->setSpecialValueText(tr("none"));
         place.most->setValue(there ? known->most : 0);
@@ -73,8 +74,8 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
         place.each->setRange(1, 100'000);
         place.each->setPlaceholderText(tr("not known"));
         place.each->setAccessibleName(tr("Solution for one %1").arg(filmFormatShort(code)));
-        if (there && known->each)
-            place.each->setValue(known->each->value());
+        if (there)
+            place.each->setQuantity(known->each);
         grid->addWidget(new PlainLabel(filmFormatName(code)), row, 0);
         grid->addWidget(place.most, row, 1);
         grid->addWidget(place.each, row, 2);
@@ -104,13 +105,11 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
 ledger::Tank TankDialog::tank() const
 {
     ledger::Tank tank{
-        m_name->text().trimmed().toStdString(), Millilitres(m_volume->value().value_or(0)), {}};
+        m_name->text().trimmed().toStdString(), m_volume->quantity().value_or(Millilitres()), {}};
     for (const Place& place : m_places) {
         if (place.most->value() == 0)
             continue;
-        const auto each = place.each->value();
-        tank.places.push_back({place.format, place.most->value(),
-                               each ? std::optional(Millilitres(*each)) : std::nullopt});
+        tank.places.push_back({place.format, place.most->value(), place.each->quantity()});
     }
     return tank;
 }

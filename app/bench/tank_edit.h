@@ -3,6 +3,7 @@
 
 // First: moc loses its way in the standard headers of the core without it.
 #include "app/widgets/asking_dialog.h"
+#include "app/widgets/quantity_edit.h"
 
 #include "app/bench/bench_memory.h"
 #include "app/words/units.h"
@@ -19,8 +20,6 @@ class QSpinBox;
 namespace ullage::app
 {
 
-class QuantityEdit;
-
 /// Name, volume and places by format of one tank.
 class TankDialog : public AskingDialog
 {
@@ -35,12 +34,12 @@ private:
     struct Place {
         std::string format;
         QSpinBox* most;
-        QuantityEdit* each;
+        QuantityField<chemistry::Millilitres>* each;
     };
     void check();
 
     QLineEdit* m_name;
-    QuantityEdit* m_volume;
+    QuantityField<chemistry::Millilitres>* m_volume;
     std::vector<Place> m_places;
     QPushButton* m_keep;
 };

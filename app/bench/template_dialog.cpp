@@ -117,7 +117,7 @@ void TemplateDialog::addRow(const ledger::TemplateStep& step)
 {
     Row row{new QWidget,
             new QComboBox,
-            new QuantityEdit(QuantityKind::Time, tr("Time"), m_wording),
+            new QuantityField<Seconds>(QuantityKind::Time, tr("Time"), m_wording),
             new QSpinBox,
             new QComboBox,
             seconds(tr("first "), tr("Agitate first for"), 0, 600),
@@ -165,7 +165,7 @@ void TemplateDialog::fillRow(Row& row, const ledger::TemplateStep& step)
 {
     row.kind->setCurrentIndex(static_cast<int>(step.kind));
     if (step.time > Seconds(0))
-        row.time->setValue(step.time.value());
+        row.time->setQuantity(step.time);
     row.changes->setValue(step.changes);
     row.agitation->setCurrentIndex(static_cast<int>(step.agitation.kind));
     const bool beat = step.agitation.kind == ledger::AgitationKind::Intervals;
@@ -201,7 +201,7 @@ ledger::RunTemplate TemplateDialog::sheet() const
     ledger::RunTemplate sheet{m_name->text().trimmed().toStdString(), {}, {}};
     for (const Row& row : m_rows) {
         ledger::TemplateStep step{static_cast<ledger::StepKind>(row.kind->currentIndex()),
-                                  Seconds(row.time->value().value_or(0)),
+                                  row.time->quantity().value_or(Seconds()),
                                   row.changes->value(),
                                   {}};
         step.agitation.kind = static_cast<ledger::AgitationKind>(row.agitation->currentIndex());

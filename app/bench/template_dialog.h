@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/widgets/asking_dialog.h"
+#include "app/widgets/quantity_edit.h"
 #include "app/words/units.h"
 #include "core/ledger/run_sheet.h"
 
@@ -16,8 +17,6 @@ class QVBoxLayout;
 
 namespace ullage::app
 {
-
-class QuantityEdit;
 
 class TemplateDialog : public AskingDialog
 {
@@ -35,7 +34,7 @@ private:
     struct Row {
         QWidget* line;
         QComboBox* kind;
-        QuantityEdit* time;
+        QuantityField<chemistry::Seconds>* time;
         QSpinBox* changes;
         QComboBox* agitation;
         QSpinBox* first;

@@ -47,10 +47,10 @@ QString kindText(WashKind kind)
     return WashEdit::tr("fill and dump");
 }
 
-QuantityEdit* volumeEdit(const QString& name, const QString& object, double value,
-                         const Wording& wording)
+QuantityField<Millilitres>* volumeEdit(const QString& name, const QString& object, double value,
+                                       const Wording& wording)
 {
-    auto* edit = new QuantityEdit(QuantityKind::Volume, name, wording);
+    auto* edit = new QuantityField<Millilitres>(QuantityKind::Volume, name, wording);
     edit->setRange(1, kMostMl);
     edit->setRequired(true);
     edit->setValue(value);
@@ -76,7 +76,7 @@ QString shareLeftText(double share, const QLocale& locale)
 
 WashEdit::WashEdit(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_kind(new QComboBox),
-      m_water(new QuantityEdit(QuantityKind::Temperature, tr("Tap"), wording)),
+      m_water(new QuantityField<Celsius>(QuantityKind::Temperature, tr("Tap"), wording)),
       m_dumps(new QWidget), m_fills(new QSpinBox), m_note(new PlainLabel), m_warning(new PlainLabel)
 {
     auto* column = new QVBoxLayout(this);
@@ -148,7 +148,7 @@ WashEdit::WashEdit(const Wording& wording, QWidget* parent)
 void WashEdit::setWording(const Wording& wording)
 {
     m_wording = wording;
-    for (QuantityEdit* edit : {m_water, m_filling, m_carried})
+    for (QuantityEdit* edit : std::initializer_list<QuantityEdit*>{m_water, m_filling, m_carried})
         edit->setWording(wording);
     refresh();
 }
@@ -159,10 +159,9 @@ ledger::WashPlan WashEdit::plan() const
 {
     ledger::WashPlan plan{.kind = ledger::kWashKinds[std::size_t(m_kind->currentIndex())],
                           .fills = m_fills->value()};
-    plan.filling = Millilitres(m_filling->value().value_or(plan.filling.value()));
-    plan.carried = Millilitres(m_carried->value().value_or(plan.carried.value()));
-    if (m_water->value())
-        plan.water = Celsius(*m_water->value());
+    plan.filling = m_filling->quantity().value_or(plan.filling);
+    plan.carried = m_carried->quantity().value_or(plan.carried);
+    plan.water = m_water->quantity();
     return plan;
 }
 
@@ -171,7 +170,7 @@ void WashEdit::setRun(std::optional<Celsius> fixer, Millilitres tank)
     m_fixer = fixer;
     if (!m_ownFilling && tank.value() >= 1) {
         const QSignalBlocker quiet(m_filling);
-        m_filling->setValue(tank.value());
+        m_filling->setQuantity(tank);
     }
     refresh();
 }
@@ -179,7 +178,8 @@ void WashEdit::setRun(std::optional<Celsius> fixer, Millilitres tank)
 QString WashEdit::problem() const
 {
     const bool dumps = plan().kind == WashKind::FillAndDump;
-    for (const QuantityEdit* edit : {m_water, m_filling, m_carried}) {
+    for (const QuantityEdit* edit :
+         std::initializer_list<QuantityEdit*>{m_water, m_filling, m_carried}) {
         if (const QString problem = edit->problem();
             !problem.isEmpty() && (dumps || edit == m_water))
             return problem;

@@ -5,6 +5,7 @@
 // First: moc loses its way in the standard headers of the core without it.
 #include <QWidget>
 
+#include "app/widgets/quantity_edit.h"
 #include "app/words/units.h"
 #include "core/ledger/wash_plan.h"
 
@@ -14,8 +15,6 @@ class QSpinBox;
 
 namespace ullage::app
 {
-
-class QuantityEdit;
 
 class WashEdit : public QWidget
 {
@@ -45,11 +44,11 @@ private:
     std::optional<chemistry::Celsius> m_fixer;
     bool m_ownFilling = false;
     QComboBox* m_kind;
-    QuantityEdit* m_water;
+    QuantityField<chemistry::Celsius>* m_water;
     QWidget* m_dumps;
     QSpinBox* m_fills;
-    QuantityEdit* m_filling;
-    QuantityEdit* m_carried;
+    QuantityField<chemistry::Millilitres>* m_filling;
+    QuantityField<chemistry::Millilitres>* m_carried;
     QLabel* m_note;
     QLabel* m_warning;
 };

@@ -113,8 +113,9 @@ void CorrectDialog::addMixing(const Mixed& mixed)
     m_name = new QLineEdit(QString::fromStdString(mixed.name), this);
     m_name->setMaxLength(static_cast<int>(formulary::fieldOf(&Mixed::name).longest));
     m_fields->addRow(QStringLiteral("name"), tr("&Name"), m_name, Width::Half);
-    m_volume = m_fields->addQuantity(formulary::fieldOf(&Mixed::volume), tr("&Volume"));
-    m_volume->setValue(mixed.volume.value());
+    m_volume = m_fields->addFigure<chemistry::Millilitres>(formulary::fieldOf(&Mixed::volume),
+                                                           tr("&Volume"));
+    m_volume->setQuantity(mixed.volume);
     addWide(m_fields);
     heed(m_fields);
 }
@@ -132,9 +133,10 @@ void CorrectDialog::addRun(const Processed& run)
         m_counts.push_back(count);
     }
     if (run.load.area) {
-        m_area = m_fields->addQuantity(formulary::fieldOf(&Load::area), tr("&Area of film"));
+        m_area = m_fields->addFigure<chemistry::SquareCentimetres>(formulary::fieldOf(&Load::area),
+                                                                   tr("&Area of film"));
         m_area->setRequired(true);
-        m_area->setValue(run.load.area->value());
+        m_area->setQuantity(run.load.area);
     }
     // What was used and lost is asked where it is one answer for all baths.
     const bool same = std::all_of(m_entered.begin(), m_entered.end(), [&](const Event& event) {
@@ -142,13 +144,12 @@ void CorrectDialog::addRun(const Processed& run)
         return !bath || (bath->used == run.used && bath->lost == run.lost);
     });
     if (same) {
-        m_used = m_fields->addQuantity(formulary::fieldOf(&Processed::used),
-                                       tr("Volume &used in each, if not all"));
-        if (run.used)
-            m_used->setValue(run.used->value());
-        m_lost =
-            m_fields->addQuantity(formulary::fieldOf(&Processed::lost), tr("Volume lost in ea&ch"));
-        m_lost->setValue(run.lost.value());
+        m_used = m_fields->addFigure<chemistry::Millilitres>(
+            formulary::fieldOf(&Processed::used), tr("Volume &used in each, if not all"));
+        m_used->setQuantity(run.used);
+        m_lost = m_fields->addFigure<chemistry::Millilitres>(formulary::fieldOf(&Processed::lost),
+                                                             tr("Volume lost in ea&ch"));
+        m_lost->setQuantity(run.lost);
     }
     addWide(m_fields);
     heed(m_fields);
@@ -180,11 +181,11 @@ chemistry::Instant CorrectDialog::correctedMoment() const
 std::optional<Happening> CorrectDialog::corrected(const Event& event) const
 {
     if (const auto* mixed = std::get_if<Mixed>(&event.what)) {
-        if (!m_volume->value())
+        if (!m_volume->quantity())
             return std::nullopt;
         Mixed now = *mixed;
         now.name = m_name->text().trimmed().toStdString();
-        now.volume = chemistry::Millilitres(*m_volume->value());
+        now.volume = *m_volume->quantity();
         return now;
     }
     Processed now = std::get<Processed>(event.what);
@@ -194,16 +195,15 @@ std::optional<Happening> CorrectDialog::corrected(const Event& event) const
         now.load.films[i].count = *m_counts[i]->value();
     }
     if (m_area) {
-        if (!m_area->value())
+        now.load.area = m_area->quantity();
+        if (!now.load.area)
             return std::nullopt;
-        now.load.area = chemistry::SquareCentimetres(*m_area->value());
     }
     if (m_used) {
         if (!m_used->isValid() || !m_lost->isValid())
             return std::nullopt;
-        const auto used = m_used->value();
-        now.used = used ? std::optional(chemistry::Millilitres(*used)) : std::nullopt;
-        now.lost = chemistry::Millilitres(m_lost->value().value_or(0));
+        now.used = m_used->quantity();
+        now.lost = m_lost->quantity().value_or(chemistry::Millilitres());
     }
     return now;
 }
@@ -236,7 +236,7 @@ std::optional<std::vector<Event>> CorrectDialog::instead() const
             now.what = std::move(*what);
         } else if (auto* drawn = std::get_if<Drawn>(&now.what);
                    drawn && m_volume && drawn->to == batch()) {
-            drawn->volume = chemistry::Millilitres(m_volume->value().value_or(0));
+            drawn->volume = m_volume->quantity().value_or(chemistry::Millilitres());
         }
         all.push_back(std::move(now));
     }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/dialogs/happening_dialog.h"
+#include "app/widgets/quantity_edit.h"
 
 namespace ullage::app
 {
@@ -42,11 +43,11 @@ private:
     std::vector<ledger::Event> m_entered;
     FieldForm* m_fields = nullptr; ///< of a mixing or a run
     QLineEdit* m_name = nullptr;
-    QuantityEdit* m_volume = nullptr;
+    QuantityField<chemistry::Millilitres>* m_volume = nullptr;
     std::vector<QuantityEdit*> m_counts;
-    QuantityEdit* m_area = nullptr;
-    QuantityEdit* m_used = nullptr;
-    QuantityEdit* m_lost = nullptr;
+    QuantityField<chemistry::SquareCentimetres>* m_area = nullptr;
+    QuantityField<chemistry::Millilitres>* m_used = nullptr;
+    QuantityField<chemistry::Millilitres>* m_lost = nullptr;
     QLineEdit* m_why = nullptr;
 };
 

@@ -47,21 +47,22 @@ BaseTimesEdit::BaseTimesEdit(const Wording& wording, QWidget* parent)
 void BaseTimesEdit::addRow(const std::optional<chemistry::TimeAtTemperature>& pair)
 {
     Row row{new QWidget(this), nullptr, nullptr};
-    row.time = new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::time),
-                                tr("Leaflet time"), m_wording, row.line);
+    row.time = new QuantityField<chemistry::Seconds>(
+        formulary::fieldOf(&chemistry::TimeAtTemperature::time), tr("Leaflet time"), m_wording,
+        row.line);
     row.time->setRequired(false); // an empty row is left out
     row.time->setObjectName(QStringLiteral("baseTime"));
     row.time->setPlaceholderText(tr("m:ss"));
-    row.temperature =
-        new QuantityEdit(formulary::fieldOf(&chemistry::TimeAtTemperature::temperature),
-                         tr("Leaflet temperature"), m_wording, row.line);
+    row.temperature = new QuantityField<chemistry::Celsius>(
+        formulary::fieldOf(&chemistry::TimeAtTemperature::temperature), tr("Leaflet temperature"),
+        m_wording, row.line);
     row.temperature->setRequired(false);
     if (pair) {
-        row.time->setValue(pair->time.value());
-        row.temperature->setValue(pair->temperature.value());
+        row.time->setQuantity(pair->time);
+        row.temperature->setQuantity(pair->temperature);
     } else {
-        constexpr double kUsual = 20;
-        row.temperature->setValue(m_rows.empty() ? std::optional(kUsual) : std::nullopt);
+        constexpr chemistry::Celsius kUsual(20);
+        row.temperature->setQuantity(m_rows.empty() ? std::optional(kUsual) : std::nullopt);
     }
     auto* line = new QHBoxLayout(row.line);
     line->setContentsMargins(0, 0, 0, 0);
@@ -143,9 +144,8 @@ std::vector<chemistry::TimeAtTemperature> BaseTimesEdit::pairs() const
 {
     std::vector<chemistry::TimeAtTemperature> pairs;
     for (const Row& row : m_rows) {
-        if (row.time->value() && row.temperature->value())
-            pairs.push_back({chemistry::Celsius(*row.temperature->value()),
-                             chemistry::Seconds(*row.time->value())});
+        if (row.time->quantity() && row.temperature->quantity())
+            pairs.push_back({*row.temperature->quantity(), *row.time->quantity()});
     }
     return pairs;
 }
@@ -153,7 +153,8 @@ std::vector<chemistry::TimeAtTemperature> BaseTimesEdit::pairs() const
 QString BaseTimesEdit::problem() const
 {
     for (const Row& row : m_rows) {
-        for (const QuantityEdit* edit : {row.time, row.temperature}) {
+        for (const QuantityEdit* edit :
+             std::initializer_list<QuantityEdit*>{row.time, row.temperature}) {
             if (const QString problem = edit->problem(); !problem.isEmpty())
                 return problem;
         }

@@ -56,8 +56,8 @@ signals:
 private:
     struct Row {
         QWidget* line;
-        QuantityEdit* time;
-        QuantityEdit* temperature;
+        QuantityField<chemistry::Seconds>* time;
+        QuantityField<chemistry::Celsius>* temperature;
     };
     void addRow(const std::optional<chemistry::TimeAtTemperature>& pair);
     void take(int choice);

@@ -84,10 +84,10 @@ BathTable::BathTable(Door& door, QWidget* parent)
     }
 }
 
-QuantityEdit* BathTable::field(const formulary::FieldDescription& is, const QString& name, int row,
-                               int column)
+QuantityField<chemistry::Millilitres>* BathTable::field(const formulary::FieldDescription& is,
+                                                        const QString& name, int row, int column)
 {
-    auto* edit = new QuantityEdit(is, name, m_door.wording(), this);
+    auto* edit = new QuantityField<chemistry::Millilitres>(is, name, m_door.wording(), this);
     edit->setFixedWidth(96);
     m_grid->addWidget(edit, row, column);
     connect(edit, &QuantityEdit::valueChanged, this, &BathTable::changed);
@@ -178,17 +178,18 @@ void BathTable::showUse(const Line& line)
     if (!bottle)
         return;
     const auto usual = usualVolume(line);
-    const bool fits = usual && *usual <= bottle->batch.volume.value();
-    line.used->setValue(fits ? usual : std::nullopt);
+    const bool fits = usual && *usual <= bottle->batch.volume;
+    line.used->setQuantity(fits ? usual : std::nullopt);
 }
 
 // What the tank took last; of a developer that is diluted its part.
-std::optional<double> BathTable::usualVolume(const Line& line) const
+std::optional<chemistry::Millilitres> BathTable::usualVolume(const Line& line) const
 {
     const auto tank = m_door.lastFigure(kTankFigure);
-    if (!tank || line.place.role != Role::Developer)
-        return tank;
-    return ledger::stockNeeded(chemistry::Millilitres(*tank), m_parts).value();
+    if (!tank)
+        return std::nullopt;
+    const chemistry::Millilitres whole(*tank);
+    return line.place.role == Role::Developer ? ledger::stockNeeded(whole, m_parts) : whole;
 }
 
 void BathTable::setDilution(double parts)
@@ -198,7 +199,7 @@ void BathTable::setDilution(double parts)
     const QSignalBlocker quiet(this);
     const Line& developer = m_lines.front();
     const bool untouched =
-        !developer.used->value() || developer.used->value() == usualVolume(developer);
+        !developer.used->quantity() || developer.used->quantity() == usualVolume(developer);
     m_parts = parts;
     developer.oneShot->setChecked(parts > 0);
     developer.oneShot->setEnabled(parts == 0 && bottleOf(developer));
@@ -236,10 +237,10 @@ std::vector<ledger::BathNeed> BathTable::needs() const
                               .second = line.place.second};
         const bool chose = m_chosen.contains(line.place);
         const auto usual = usualVolume(line);
-        if (const auto used = line.used->value() ? line.used->value()
-                              : chose            ? std::nullopt
-                                                 : usual)
-            need.volume = chemistry::Millilitres(*used);
+        if (const auto used = line.used->quantity() ? line.used->quantity()
+                              : chose               ? std::nullopt
+                                                    : usual)
+            need.volume = *used;
         if (chose || !wanted(line.place)) {
             const Bottle* bottle = bottleOf(line);
             need.chosen = bottle ? bottle->batch.id : ledger::kNoBottle;
@@ -283,20 +284,16 @@ void BathTable::choose(const Bottle& bottle)
 std::vector<ledger::Bath> BathTable::baths() const
 {
     std::vector<ledger::Bath> baths;
-    const auto millilitres = [](const QuantityEdit* edit) {
-        const auto value = edit->value();
-        return value ? std::optional(chemistry::Millilitres(*value)) : std::nullopt;
-    };
     for (const Line& line : m_lines) {
         const Bottle* bottle = bottleOf(line);
         if (!bottle)
             continue;
         const bool once = line.oneShot->isChecked();
         // What is thrown away whole cannot also be lost.
-        baths.push_back({bottle->batch.id, millilitres(line.used),
+        baths.push_back({bottle->batch.id, line.used->quantity(),
                          once ? chemistry::Millilitres(0)
-                              : millilitres(line.lost).value_or(chemistry::Millilitres(0)),
-                         once, millilitres(line.air), line.place.second});
+                              : line.lost->quantity().value_or(chemistry::Millilitres(0)),
+                         once, line.air->quantity(), line.place.second});
     }
     return baths;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/dialogs/deed_dialog.h"
+#include "app/widgets/quantity_edit.h"
 #include "core/ledger/next_load.h"
 
 #include <QWidget>
@@ -57,9 +58,9 @@ private:
     struct Line {
         ledger::BathPlace place;
         QComboBox* bottle;
-        QuantityEdit* used;
-        QuantityEdit* lost;
-        QuantityEdit* air;
+        QuantityField<chemistry::Millilitres>* used;
+        QuantityField<chemistry::Millilitres>* lost;
+        QuantityField<chemistry::Millilitres>* air;
         QCheckBox* oneShot;
     };
     void addLine(ledger::BathPlace place);
@@ -67,9 +68,9 @@ private:
     [[nodiscard]] bool wanted(ledger::BathPlace place) const;
     void showUse(const Line& line);
     [[nodiscard]] const Bottle* bottleOf(const Line& line) const;
-    [[nodiscard]] std::optional<double> usualVolume(const Line& line) const;
-    QuantityEdit* field(const formulary::FieldDescription& is, const QString& name, int row,
-                        int column);
+    [[nodiscard]] std::optional<chemistry::Millilitres> usualVolume(const Line& line) const;
+    QuantityField<chemistry::Millilitres>* field(const formulary::FieldDescription& is,
+                                                 const QString& name, int row, int column);
 
     Door& m_door;
     QGridLayout* m_grid;

@@ -17,7 +17,8 @@ DecantRow::DecantRow(const Wording& wording, QWidget* parent)
     : FieldForm(wording, parent), m_vessel(new QComboBox(this)), m_name(new QLineEdit(this))
 {
     addRow(QStringLiteral("vessel"), tr("Into &which bottle"), m_vessel);
-    m_volume = addQuantity(formulary::fieldOf(&ledger::Mixed::volume), tr("&Volume decanted"));
+    m_volume = addFigure<chemistry::Millilitres>(formulary::fieldOf(&ledger::Mixed::volume),
+                                                 tr("&Volume decanted"));
     m_name->setMaxLength(static_cast<int>(formulary::fieldOf(&ledger::Mixed::name).longest));
     addRow(QStringLiteral("name"), tr("&Name on the label"), m_name, Width::Half);
 }
@@ -36,17 +37,13 @@ void DecantRow::chooseVessel(const std::string& id)
     m_vessel->setCurrentIndex(m_vessel->findData(QString::fromStdString(id)));
 }
 
-void DecantRow::setVolume(chemistry::Millilitres volume) { m_volume->setValue(volume.value()); }
+void DecantRow::setVolume(chemistry::Millilitres volume) { m_volume->setQuantity(volume); }
 
 void DecantRow::setName(const QString& name) { m_name->setText(name); }
 
 std::string DecantRow::vessel() const { return m_vessel->currentData().toString().toStdString(); }
 
-std::optional<chemistry::Millilitres> DecantRow::volume() const
-{
-    const auto value = m_volume->value();
-    return value ? std::optional(chemistry::Millilitres(*value)) : std::nullopt;
-}
+std::optional<chemistry::Millilitres> DecantRow::volume() const { return m_volume->quantity(); }
 
 QString DecantRow::name() const { return m_name->text().trimmed(); }
 

@@ -3,6 +3,7 @@
 
 #include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/field_form.h"
+#include "app/widgets/quantity_edit.h"
 
 class QComboBox;
 class QLineEdit;
@@ -32,7 +33,7 @@ public:
 
 private:
     QComboBox* m_vessel;
-    QuantityEdit* m_volume;
+    QuantityField<chemistry::Millilitres>* m_volume;
     QLineEdit* m_name;
 };
 

@@ -44,10 +44,11 @@ protected:
     {
         m_form->addRow(name, label, field, width);
     }
-    QuantityEdit* addQuantity(const formulary::FieldDescription& is, const QString& label,
-                              Width width = Width::Half)
+    template <class Quantity>
+    QuantityField<Quantity>* addFigure(const formulary::FieldDescription& is, const QString& label,
+                                       Width width = Width::Half)
     {
-        return m_form->addQuantity(is, label, width);
+        return m_form->addFigure<Quantity>(is, label, width);
     }
     QLabel* addText(const QString& text) { return m_form->addText(text); }
     void addHeading(const QString& text) { m_form->addHeading(text); }

@@ -89,12 +89,13 @@ void MixDialog::buildForm()
     addRow(kMaterial, VesselFields::materialLabel(), m_new.material, Width::Half);
     addRow(kSqueezed, QString(), m_new.squeezed, Width::Half);
 
-    m_volume = addQuantity(formulary::fieldOf(&ledger::Mixed::volume), tr("&Volume mixed"));
+    m_volume = addFigure<chemistry::Millilitres>(formulary::fieldOf(&ledger::Mixed::volume),
+                                                 tr("&Volume mixed"));
     m_name = new QLineEdit(this);
     addRow(kName, tr("&Name on the label"), m_name, Width::Half);
     connect(addWhen(), &WhenEdit::changed, this, &MixDialog::refresh);
-    m_filmsBefore = addQuantity(formulary::fieldOf(&ledger::Mixed::filmsBefore),
-                                tr("Films it has &done already"));
+    m_filmsBefore = addFigure<chemistry::Films>(formulary::fieldOf(&ledger::Mixed::filmsBefore),
+                                                tr("Films it has &done already"));
     m_filmsBefore->setPlaceholderText(tr("none"));
     connect(m_filmsBefore, &QuantityEdit::valueChanged, this, &MixDialog::refresh);
     m_found = new QCheckBox(tr("&Found bottle: history unknown"), this);
@@ -202,15 +203,14 @@ void MixDialog::vesselChanged()
     for (const QString& row : {kVesselName, kCapacity, kMaterial, kSqueezed})
         setRowVisible(row, newVessel());
     if (const auto chosen = vessel(); chosen && !m_volumeTyped)
-        m_volume->setValue(usualVolume(*chosen).value());
+        m_volume->setQuantity(usualVolume(*chosen));
     refresh();
 }
 
 std::optional<chemistry::Films> MixDialog::filmsBefore() const
 {
-    const auto films = m_filmsBefore->value();
-    return films && *films > 0 && !m_found->isChecked() ? std::optional(chemistry::Films(*films))
-                                                        : std::nullopt;
+    const auto films = m_filmsBefore->quantity();
+    return films && films->value() > 0 && !m_found->isChecked() ? films : std::nullopt;
 }
 
 QString MixDialog::warnings() const { return m_warnings->text(); }
@@ -219,7 +219,7 @@ void MixDialog::refresh()
 {
     const auto what = solution();
     const auto into = vessel();
-    const auto volume = m_volume->value();
+    const auto volume = m_volume->quantity();
     m_become->setVisible(what && into && volume);
     m_warnings->setVisible(false);
     m_warnings->clear();
@@ -228,7 +228,7 @@ void MixDialog::refresh()
     auto named = *into;
     if (named.name.empty())
         named.name = tr("new bottle").toStdString(); // only to be judged before it has its name
-    const auto preview = ledger::previewMix(*what, named, chemistry::Millilitres(*volume), moment(),
+    const auto preview = ledger::previewMix(*what, named, *volume, moment(),
                                             door().baseTimes(what->id), filmsBefore());
     m_become->setVisible(preview.has_value());
     if (preview)

@@ -3,6 +3,7 @@
 
 #include "app/dialogs/deed_dialog.h"
 #include "app/dialogs/volume_question.h"
+#include "app/widgets/quantity_edit.h"
 #include "app/widgets/vessel_fields.h"
 #include "core/ledger/mix_preview.h"
 
@@ -62,9 +63,9 @@ private:
     QComboBox* m_solution;
     QComboBox* m_vessel;
     VesselFields m_new; ///< the bottle that is yet to be entered
-    QuantityEdit* m_volume;
+    QuantityField<chemistry::Millilitres>* m_volume;
     QLineEdit* m_name;
-    QuantityEdit* m_filmsBefore; ///< of a bottle that was in use before the book
+    QuantityField<chemistry::Films>* m_filmsBefore; ///< of a bottle that was in use before the book
     QCheckBox* m_found;
     FoundForm* m_foundForm; ///< shown where it was found
     QCheckBox* m_dissolved;

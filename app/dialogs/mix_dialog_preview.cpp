@@ -22,9 +22,8 @@ void MixDialog::showPreview(const ledger::MixPreview& preview)
 {
     const auto now = door().now();
     m_become->setTitle(tr("It will become %1").arg(m_name->text().trimmed()));
-    m_becomeWhat->setText(
-        tr("%1, %2").arg(shownName(solution()->name),
-                         volumeText(chemistry::Millilitres(*m_volume->value()), wording())));
+    m_becomeWhat->setText(tr("%1, %2").arg(shownName(solution()->name),
+                                           volumeText(*m_volume->quantity(), wording())));
     std::vector<FactorRow> rows;
     rows.push_back({filmsBefore() ? tr("Films left") : tr("Films"),
                     preview.films ? filmCountText(preview.films->value(), wording().locale)
@@ -98,15 +97,14 @@ bool MixDialog::restIsFine()
     }
     if (m_found->isChecked() && !m_foundForm->isFine(moment()))
         return false;
-    return m_littleQuestion.sure(this, chemistry::Millilitres(*m_volume->value()), *vessel(),
-                                 wording());
+    return m_littleQuestion.sure(this, *m_volume->quantity(), *vessel(), wording());
 }
 
 ledger::NewBatch MixDialog::newBatch(const std::string& vessel) const
 {
     ledger::NewBatch batch{solution()->id,
                            vessel,
-                           chemistry::Millilitres(m_volume->value().value_or(0)),
+                           m_volume->quantity().value_or(chemistry::Millilitres()),
                            m_name->text().trimmed().toStdString(),
                            {},
                            m_found->isChecked(),
@@ -138,8 +136,7 @@ Result<void> MixDialog::act()
     auto into = *vessel();
     if (newVessel())
         into.id = door().newId();
-    if (const auto fits = ledger::previewMix(*solution(), into,
-                                             chemistry::Millilitres(*m_volume->value()), moment());
+    if (const auto fits = ledger::previewMix(*solution(), into, *m_volume->quantity(), moment());
         !fits)
         return tl::unexpected(fits.error());
     const ledger::NewBatch batch = newBatch(into.id);

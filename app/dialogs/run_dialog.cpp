@@ -103,8 +103,8 @@ void RunDialog::buildForm()
     line->addWidget(m_parts, 1);
     column->addLayout(line);
     addRow(kTimes, tr("&Leaflet time, fresh developer"), timed, Width::Half);
-    m_thermometer =
-        addQuantity(formulary::fieldOf(&ledger::RunTimes::temperature), tr("&Thermometer"));
+    m_thermometer = addFigure<chemistry::Celsius>(
+        formulary::fieldOf(&ledger::RunTimes::temperature), tr("&Thermometer"));
     m_thermometer->setRequired(true);
     m_thermometer->setValue(door().lastFigure(kThermometerFigure).value_or(kUsualTemperature));
     connect(addWhen({}, {}, Width::Half), &WhenEdit::changed, this, &RunDialog::refresh);
@@ -172,8 +172,8 @@ ledger::NextLoad RunDialog::next()
                               .parts = static_cast<double>(m_parts->value()),
                               .needs = m_baths->needs()};
     wishes.developers = ledger::developersFor(formulary(), bottlesThen(), m_films->wanted());
-    if (const auto reading = m_thermometer->value())
-        wishes.temperature = chemistry::Celsius(*reading);
+    if (const auto reading = m_thermometer->quantity())
+        wishes.temperature = *reading;
     return ledger::nextLoad(wishes, bottlesThen());
 }
 
@@ -184,8 +184,7 @@ NextFilm RunDialog::developing(const ledger::NextLoad& next) const
         return {.note = tr("No developer is chosen.")};
     if (!m_thermometer->value())
         return {.note = tr("Read the thermometer.")};
-    NextFilm film = nextFilm(*developer, next.developing,
-                             chemistry::Celsius(*m_thermometer->value()), wording());
+    NextFilm film = nextFilm(*developer, next.developing, *m_thermometer->quantity(), wording());
     if (m_times->pairs().empty())
         film.note = tr("times the leaflet time, once that is typed in");
     return film;

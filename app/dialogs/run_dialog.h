@@ -5,6 +5,7 @@
 #include "app/dialogs/bath_table.h"
 #include "app/dialogs/deed_dialog.h"
 #include "app/dialogs/load_question.h"
+#include "app/widgets/quantity_edit.h"
 #include "app/words/next_film.h"
 #include "core/ledger/run_state.h"
 
@@ -63,7 +64,7 @@ private:
     [[nodiscard]] ledger::FilmRun run() const;
 
     FilmsEdit* m_films;
-    QuantityEdit* m_thermometer;
+    QuantityField<chemistry::Celsius>* m_thermometer;
     LeafletTimeEdit* m_times;
     QSpinBox* m_parts;
     TimesApartBox* m_apart;

@@ -30,12 +30,13 @@ VesselEditor::VesselEditor(const formulary::Vessel& start, Door& door, const Wor
                            QWidget* parent)
     : FormDialog(wording, start.id.empty() ? tr("New bottle") : tr("Edit a bottle"), parent),
       m_door(&door), m_start(start), m_fields(wording, this), m_hint(new PlainLabel(this)),
-      m_wall(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::wall), fieldName("wall_mm"),
-                              wording, this)),
+      m_wall(new QuantityField<chemistry::Millimetres>(formulary::fieldOf(&formulary::Vessel::wall),
+                                                       fieldName("wall_mm"), wording, this)),
       m_permeability(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::permeability),
                                       fieldName("permeability"), wording, this)),
-      m_cap(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::capLeak),
-                             fieldName("cap_cm3_day"), wording, this)),
+      m_cap(new QuantityField<chemistry::CubicCentimetresPerDay>(
+          formulary::fieldOf(&formulary::Vessel::capLeak), fieldName("cap_cm3_day"), wording,
+          this)),
       m_why(new ExplanationView(ExplanationView::Heading::Shown, this))
 {
     setTone(m_hint, Tone::Quiet);
@@ -72,7 +73,8 @@ VesselEditor::VesselEditor(const formulary::Vessel& start, Door& door, const Wor
     connect(m_fields.name, &QLineEdit::textEdited, this, &VesselEditor::showState);
     connect(m_fields.material, &QComboBox::currentIndexChanged, this, &VesselEditor::showState);
     connect(m_fields.squeezed, &QCheckBox::toggled, this, &VesselEditor::showState);
-    for (QuantityEdit* edit : {m_fields.capacity, m_wall, m_permeability, m_cap})
+    for (QuantityEdit* edit :
+         std::initializer_list<QuantityEdit*>{m_fields.capacity, m_wall, m_permeability, m_cap})
         connect(edit, &QuantityEdit::valueChanged, this, &VesselEditor::showState);
     orderTabs(*this);
     resize(940, 600);
@@ -83,14 +85,12 @@ VesselEditor::VesselEditor(const formulary::Vessel& start, Door& door, const Wor
 void VesselEditor::fill(const formulary::Vessel& vessel)
 {
     m_fields.name->setText(shownName(vessel.name));
-    m_fields.capacity->setValue(vessel.capacity.value());
+    m_fields.capacity->setQuantity(vessel.capacity);
     m_fields.material->setCurrentIndex(static_cast<int>(vessel.material));
     m_fields.squeezed->setChecked(vessel.squeezed);
-    if (vessel.wall)
-        m_wall->setValue(vessel.wall->value());
+    m_wall->setQuantity(vessel.wall);
     m_permeability->setValue(vessel.permeability);
-    if (vessel.capLeak)
-        m_cap->setValue(vessel.capLeak->value());
+    m_cap->setQuantity(vessel.capLeak);
 }
 
 formulary::Vessel VesselEditor::vessel() const
@@ -98,17 +98,16 @@ formulary::Vessel VesselEditor::vessel() const
     formulary::Vessel vessel = m_fields.vessel();
     if (!m_start.id.empty()) // a name that is shown translated stays as it is in the book
         vessel.name = keptName(m_start.name, m_fields.name->text());
-    if (const auto wall = m_wall->value())
-        vessel.wall = chemistry::Millimetres(*wall);
+    vessel.wall = m_wall->quantity();
     vessel.permeability = m_permeability->value();
-    if (const auto cap = m_cap->value())
-        vessel.capLeak = chemistry::CubicCentimetresPerDay(*cap);
+    vessel.capLeak = m_cap->quantity();
     return vessel;
 }
 
 QString VesselEditor::problem() const
 {
-    for (const QuantityEdit* edit : {m_fields.capacity, m_wall, m_permeability, m_cap}) {
+    for (const QuantityEdit* edit :
+         std::initializer_list<QuantityEdit*>{m_fields.capacity, m_wall, m_permeability, m_cap}) {
         if (!edit->isValid())
             return edit->problem();
     }

@@ -3,6 +3,7 @@
 
 #include "app/session/door.h"
 #include "app/widgets/form_dialog.h"
+#include "app/widgets/quantity_edit.h"
 
 #include "app/widgets/vessel_fields.h"
 
@@ -35,9 +36,12 @@ public:
     /// What stands in the fields, without an id, unchecked; a capacity that cannot be read is 0.
     [[nodiscard]] formulary::Vessel vessel() const;
     [[nodiscard]] QLineEdit* name() const { return m_fields.name; }
-    [[nodiscard]] QuantityEdit* capacity() const { return m_fields.capacity; }
+    [[nodiscard]] QuantityField<chemistry::Millilitres>* capacity() const
+    {
+        return m_fields.capacity;
+    }
     [[nodiscard]] QComboBox* material() const { return m_fields.material; }
-    [[nodiscard]] QuantityEdit* wall() const { return m_wall; }
+    [[nodiscard]] QuantityField<chemistry::Millimetres>* wall() const { return m_wall; }
     [[nodiscard]] QPushButton* saveButton() const { return deedButton(); }
     /// Id of what was saved; empty before.
     [[nodiscard]] QString saved() const { return m_saved; }
@@ -58,9 +62,9 @@ private:
     QString m_saved;
     VesselFields m_fields;
     QLabel* m_hint;
-    QuantityEdit* m_wall;
+    QuantityField<chemistry::Millimetres>* m_wall;
     QuantityEdit* m_permeability;
-    QuantityEdit* m_cap;
+    QuantityField<chemistry::CubicCentimetresPerDay>* m_cap;
     ExplanationView* m_why;
 };
 

@@ -19,23 +19,12 @@ using chemistry::Celsius;
 using chemistry::Seconds;
 using chemistry::Surroundings;
 
-namespace
-{
-
-std::optional<Celsius> degrees(const QuantityEdit* edit)
-{
-    const auto value = edit->value();
-    return value ? std::optional(Celsius(*value)) : std::nullopt;
-}
-
-} // namespace
-
 BathClockBox::BathClockBox(Now now, const Wording& wording, QWidget* parent)
     : QWidget(parent), m_now(std::move(now)), m_wording(wording),
       m_bottleLabel(new PlainLabel(this)),
-      m_bottle(new QuantityEdit(QuantityKind::Temperature, {}, wording, this)),
+      m_bottle(new QuantityField<Celsius>(QuantityKind::Temperature, {}, wording, this)),
       m_aroundLabel(new PlainLabel(this)),
-      m_around(new QuantityEdit(QuantityKind::Temperature, {}, wording, this)),
+      m_around(new QuantityField<Celsius>(QuantityKind::Temperature, {}, wording, this)),
       m_chart(makeChartView(this)), m_reading(new PlainLabel(this)), m_add(new QPushButton(this))
 {
     auto* column = new QVBoxLayout(this);
@@ -101,8 +90,8 @@ void BathClockBox::begin(chemistry::Millilitres volume, Celsius bottle, Celsius 
 {
     m_volume = volume;
     m_readings.clear();
-    m_bottle->setValue(bottle.value());
-    m_around->setValue(around.value());
+    m_bottle->setQuantity(bottle);
+    m_around->setQuantity(around);
     showClock();
 }
 
@@ -124,7 +113,7 @@ QString BathClockBox::readingText() const { return m_reading->text(); }
 Seconds BathClockBox::timeConstantNow() const
 {
     const Seconds usual = chemistry::timeConstant(m_volume, m_surroundings);
-    const auto around = degrees(m_around);
+    const auto around = m_around->quantity();
     if (m_readings.size() < 2 || !around)
         return usual;
     const Reading& first = m_readings.front();
@@ -136,15 +125,15 @@ Seconds BathClockBox::timeConstantNow() const
 
 void BathClockBox::addReading()
 {
-    if (const auto bottle = degrees(m_bottle))
+    if (const auto bottle = m_bottle->quantity())
         m_readings.push_back({m_now(), *bottle});
     showClock();
 }
 
 std::optional<BathClock> BathClockBox::clock() const
 {
-    const auto bottle = degrees(m_bottle);
-    const auto around = degrees(m_around);
+    const auto bottle = m_bottle->quantity();
+    const auto around = m_around->quantity();
     if (!bottle || !around || !m_wanted || m_volume.value() <= 0)
         return std::nullopt;
     return BathClock{*bottle, *around, *m_wanted, timeConstantNow(), m_surroundings};
@@ -161,7 +150,7 @@ std::optional<Explanation> BathClockBox::figure() const
 
 void BathClockBox::showClock()
 {
-    m_add->setEnabled(degrees(m_bottle) && degrees(m_around));
+    m_add->setEnabled(m_bottle->quantity() && m_around->quantity());
     const auto now = clock();
     if (!now) {
         m_chart->hide(); // what was drawn for other temperatures says nothing of these

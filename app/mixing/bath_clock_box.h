@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/mixing/mixing_plan.h"
+#include "app/widgets/quantity_edit.h"
 #include "app/words/explanation.h"
 
 #include <QWidget>
@@ -17,7 +18,6 @@ namespace ullage::app
 {
 
 class ChartView;
-class QuantityEdit;
 
 /// Both temperatures are 0 to 100 °C and must be there; while one is missing there is no clock, and
 /// nothing is drawn.
@@ -43,9 +43,9 @@ public:
     /// the last replace the usual time constant, if they come nearer to what is around.
     void addReading();
 
-    [[nodiscard]] QuantityEdit* bottle() const { return m_bottle; }
+    [[nodiscard]] QuantityField<chemistry::Celsius>* bottle() const { return m_bottle; }
     /// The bath's temperature, or the room's.
-    [[nodiscard]] QuantityEdit* around() const { return m_around; }
+    [[nodiscard]] QuantityField<chemistry::Celsius>* around() const { return m_around; }
     [[nodiscard]] ChartView* chart() const { return m_chart; }
     /// What it says of the readings taken.
     [[nodiscard]] QString readingText() const;
@@ -70,9 +70,9 @@ private:
     std::optional<chemistry::Celsius> m_wanted;
     chemistry::Surroundings m_surroundings = chemistry::Surroundings::StirredBath;
     QLabel* m_bottleLabel;
-    QuantityEdit* m_bottle;
+    QuantityField<chemistry::Celsius>* m_bottle;
     QLabel* m_aroundLabel;
-    QuantityEdit* m_around;
+    QuantityField<chemistry::Celsius>* m_around;
     ChartView* m_chart;
     QLabel* m_reading;
     QPushButton* m_add;

@@ -30,8 +30,8 @@ namespace ullage::app
 ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_form(new QFormLayout(this)),
       m_solution(new QComboBox(this)), m_vessel(new QComboBox(this)),
-      m_makes(
-          new QuantityEdit(formulary::fieldOf(&ledger::Mixed::volume), tr("Makes"), wording, this)),
+      m_makes(new QuantityField<chemistry::Millilitres>(formulary::fieldOf(&ledger::Mixed::volume),
+                                                        tr("Makes"), wording, this)),
       m_powder(new QuantityEdit(QuantityKind::Number, tr("Powder"), wording, this)),
       m_packet(new QComboBox(this)), m_raw(new QCheckBox(this)),
       m_formula(new FormulaTable(wording, this)), m_liquid(new LiquidEdit(wording, this)),
@@ -64,7 +64,7 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
     connect(m_vessel, &QComboBox::currentIndexChanged, this, &ChoiceStep::vesselChosen);
     connect(m_makes, &QuantityEdit::valueChanged, this, [this] {
         m_ownVolume = true;
-        m_formula->setMakes(chemistry::Millilitres(m_makes->value().value_or(0)));
+        m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
         emit changed();
     });
     connect(m_powder, &QuantityEdit::valueChanged, this, &ChoiceStep::changed);
@@ -186,7 +186,7 @@ void ChoiceStep::solutionChosen()
     m_raw->setVisible(formula.has_value());
     if (formula) {
         m_formula->setFormula(*formula);
-        m_formula->setMakes(chemistry::Millilitres(m_makes->value().value_or(0)));
+        m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
     }
     packetChosen();
 }
@@ -194,7 +194,7 @@ void ChoiceStep::solutionChosen()
 void ChoiceStep::packetChosen()
 {
     if (const ledger::Packet* packet = chosenPacket(); packet && packet->makes)
-        m_makes->setValue(packet->makes->value());
+        m_makes->setQuantity(packet->makes);
     showWays();
     emit changed();
 }
@@ -220,8 +220,8 @@ void ChoiceStep::vesselChosen()
     const int at = m_vessel->currentIndex();
     const ledger::Packet* packet = chosenPacket();
     if (at >= 0 && !m_ownVolume && !(packet && packet->makes))
-        m_makes->setValue(usualVolume(*m_vessels[static_cast<std::size_t>(at)]).value());
-    m_formula->setMakes(chemistry::Millilitres(m_makes->value().value_or(0)));
+        m_makes->setQuantity(usualVolume(*m_vessels[static_cast<std::size_t>(at)]));
+    m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
     emit changed();
 }
 
@@ -232,7 +232,7 @@ MixingPlan ChoiceStep::plan() const
         plan.solution = m_solutions[static_cast<std::size_t>(at)];
     if (const int at = m_vessel->currentIndex(); at >= 0)
         plan.vessel = m_vessels[static_cast<std::size_t>(at)];
-    plan.makes = chemistry::Millilitres(m_makes->value().value_or(0));
+    plan.makes = m_makes->quantity().value_or(chemistry::Millilitres());
     if (m_raw->isChecked())
         plan.formula = m_formula->formula();
     else if (isLiquid())
@@ -249,7 +249,7 @@ QString ChoiceStep::problem() const
 {
     if (m_vessels.empty())
         return tr("No bottle is free. Add one in the Formulary, or empty one first.");
-    for (const QuantityEdit* edit : {m_makes, m_powder}) {
+    for (const QuantityEdit* edit : std::initializer_list<QuantityEdit*>{m_makes, m_powder}) {
         if (!edit->isValid())
             return edit->problem();
     }

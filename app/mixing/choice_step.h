@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/mixing/mixing_plan.h"
+#include "app/widgets/quantity_edit.h"
 
 #include <QStringList>
 #include <QWidget>
@@ -17,7 +18,6 @@ namespace ullage::app
 
 class FormulaTable;
 class LiquidEdit;
-class QuantityEdit;
 
 /// Until the user types one, the name is the next free one of the role, and the volume a round one
 /// that the bottle holds; choosing a packet that says what it makes sets the volume to that.
@@ -45,7 +45,7 @@ public:
     [[nodiscard]] QComboBox* solution() const { return m_solution; }
     [[nodiscard]] QComboBox* vessel() const { return m_vessel; }
     /// 1 to 100 000 mL, required.
-    [[nodiscard]] QuantityEdit* makes() const { return m_makes; }
+    [[nodiscard]] QuantityField<chemistry::Millilitres>* makes() const { return m_makes; }
     /// Grams, 0 to 100 000; may stay empty.
     [[nodiscard]] QuantityEdit* powder() const { return m_powder; }
     /// Hidden for a solution without a packet, and while it is weighed out.
@@ -81,7 +81,7 @@ private:
     QFormLayout* m_form;
     QComboBox* m_solution;
     QComboBox* m_vessel;
-    QuantityEdit* m_makes;
+    QuantityField<chemistry::Millilitres>* m_makes;
     QuantityEdit* m_powder;
     QComboBox* m_packet;
     QCheckBox* m_raw;

@@ -29,7 +29,7 @@ CoolStep::CoolStep(BathClockBox::Now now, const Wording& wording, QWidget* paren
       m_cooling(new QWidget(this)), m_coolHeading(new PlainLabel(m_cooling)),
       m_whereLabel(new PlainLabel(m_cooling)), m_where(new QComboBox(m_cooling)),
       m_wantedLabel(new PlainLabel(m_cooling)),
-      m_wanted(new QuantityEdit(QuantityKind::Temperature, {}, wording, m_cooling)),
+      m_wanted(new QuantityField<Celsius>(QuantityKind::Temperature, {}, wording, m_cooling)),
       m_box(new BathClockBox(std::move(now), wording, m_cooling))
 {
     auto* column = new QVBoxLayout(this);
@@ -69,12 +69,10 @@ CoolStep::CoolStep(BathClockBox::Now now, const Wording& wording, QWidget* paren
     connect(m_where, &QComboBox::currentIndexChanged, this, [this](int index) {
         m_box->setSurroundings(static_cast<Surroundings>(index));
         m_box->around()->setValue(index == 0 ? kBathAt : kRoomAt);
-        m_box->setWanted(Celsius(m_wanted->value().value_or(kUsedAt)));
+        m_box->setWanted(m_wanted->quantity().value_or(Celsius(kUsedAt)));
     });
-    connect(m_wanted, &QuantityEdit::valueChanged, this, [this] {
-        const auto value = m_wanted->value();
-        m_box->setWanted(value ? std::optional(Celsius(*value)) : std::nullopt);
-    });
+    connect(m_wanted, &QuantityEdit::valueChanged, this,
+            [this] { m_box->setWanted(m_wanted->quantity()); });
     retranslate();
 }
 

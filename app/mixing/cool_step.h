@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/mixing/bath_clock_box.h"
+#include "app/widgets/quantity_edit.h"
 
 class QLabel;
 class QComboBox;
@@ -29,7 +30,7 @@ public:
     /// In the order of chemistry::Surroundings.
     [[nodiscard]] QComboBox* surroundings() const { return m_where; }
     /// 0 to 100 °C, required.
-    [[nodiscard]] QuantityEdit* wanted() const { return m_wanted; }
+    [[nodiscard]] QuantityField<chemistry::Celsius>* wanted() const { return m_wanted; }
 
 private:
     void retranslate();
@@ -41,7 +42,7 @@ private:
     QLabel* m_whereLabel;
     QComboBox* m_where;
     QLabel* m_wantedLabel;
-    QuantityEdit* m_wanted;
+    QuantityField<chemistry::Celsius>* m_wanted;
     BathClockBox* m_box;
 };
 

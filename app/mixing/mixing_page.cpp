@@ -189,7 +189,7 @@ QWidget* MixingPage::makeWords(QLabel*& heading, QLabel*& words)
 QWidget* MixingPage::makeClose()
 {
     QWidget* page = makeWords(m_closeHeading, m_closing);
-    m_air = new QuantityEdit(QuantityKind::Volume, {}, m_wording, page);
+    m_air = new QuantityField<chemistry::Millilitres>(QuantityKind::Volume, {}, m_wording, page);
     m_airLabel = new PlainLabel(page);
     m_airLabel->setBuddy(m_air);
     auto* column = static_cast<QVBoxLayout*>(page->layout());
@@ -301,8 +301,7 @@ bool MixingPage::log()
     // One deed, one undo; of a liquid there is nothing to be said.
     batch.dissolved = m_dissolve->isClear() && !m_plan.liquid;
     ledger::When when{m_door->now(), std::nullopt};
-    if (const auto air = m_air->value())
-        when.airLeft = chemistry::Millilitres(*air);
+    when.airLeft = m_air->quantity();
     const auto made = m_door->mix(batch, when);
     if (!made) {
         prompts().fail(this, tr("The batch was not logged"),

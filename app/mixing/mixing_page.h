@@ -3,6 +3,7 @@
 
 #include "app/mixing/mixing_plan.h"
 #include "app/session/door.h"
+#include "app/widgets/quantity_edit.h"
 #include "app/words/explanation.h"
 #include "core/ledger/run_clock.h"
 
@@ -26,7 +27,6 @@ class CoolStep;
 class DissolveStep;
 class FactorRows;
 class PageHeader;
-class QuantityEdit;
 class MixingStepList;
 class WaterStep;
 class WhereFromButton;
@@ -113,7 +113,7 @@ private:
     QLabel* m_topUpHeading = nullptr;
     QLabel* m_topUp = nullptr;
     QLabel* m_closing = nullptr;
-    QuantityEdit* m_air = nullptr;
+    QuantityField<chemistry::Millilitres>* m_air = nullptr;
     CoolStep* m_done;
     QLabel* m_problem;
     QPushButton* m_back;

@@ -44,20 +44,15 @@ QGridLayout* fields(const std::vector<QuantityEdit*>& edits,
     return grid;
 }
 
-std::optional<Celsius> degrees(const QuantityEdit* edit)
-{
-    const auto value = edit->value();
-    return value ? std::optional(Celsius(*value)) : std::nullopt;
-}
-
 } // namespace
 
 WaterStep::WaterStep(BathClockBox::Now now, const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_headline(new PlainLabel(this)),
       m_note(new PlainLabel(this)), m_orBath(new PlainLabel(this)),
-      m_hot(new QuantityEdit(QuantityKind::Temperature, tr("Hot water"), wording, this)),
-      m_cold(new QuantityEdit(QuantityKind::Temperature, tr("Cold water"), wording, this)),
-      m_wanted(new QuantityEdit(QuantityKind::Temperature, tr("Wanted"), wording, this)),
+      m_hot(new QuantityField<Celsius>(QuantityKind::Temperature, tr("Hot water"), wording, this)),
+      m_cold(
+          new QuantityField<Celsius>(QuantityKind::Temperature, tr("Cold water"), wording, this)),
+      m_wanted(new QuantityField<Celsius>(QuantityKind::Temperature, tr("Wanted"), wording, this)),
       m_bar(new BlendBar(this)), m_clock(new BathClockBox(std::move(now), wording, this))
 {
     m_headline->setFont(Theme::font(TextRole::Hero));
@@ -84,7 +79,7 @@ WaterStep::WaterStep(BathClockBox::Now now, const Wording& wording, QWidget* par
     for (QuantityEdit* edit : {m_hot, m_cold, m_wanted})
         connect(edit, &QuantityEdit::valueChanged, this, &WaterStep::showBlend);
     connect(m_wanted, &QuantityEdit::valueChanged, this,
-            [this] { m_clock->setWanted(degrees(m_wanted)); });
+            [this] { m_clock->setWanted(m_wanted->quantity()); });
     retranslate();
 }
 
@@ -128,7 +123,7 @@ void WaterStep::setPlan(const MixingPlan& plan)
     const UsualWater usual = usualWater(plan.solution->role, plan.liquid.has_value());
     m_hot->setValue(kUsualHot);
     m_cold->setValue(kUsualCold);
-    m_wanted->setValue(usual.start.value());
+    m_wanted->setQuantity(usual.start);
     m_clock->setWanted(usual.start);
     m_clock->begin(m_start, Celsius(kUsualRoom), Celsius(usual.start.value() + kBathAbove));
     showBlend();
@@ -156,8 +151,8 @@ QString WaterStep::headline() const { return m_headline->text(); }
 
 std::vector<Explanation> WaterStep::figures() const
 {
-    auto all = waterFigures(m_plan, {m_start, degrees(m_hot), degrees(m_cold), degrees(m_wanted)},
-                            m_wording);
+    auto all = waterFigures(
+        m_plan, {m_start, m_hot->quantity(), m_cold->quantity(), m_wanted->quantity()}, m_wording);
     if (const auto clock = m_clock->figure())
         all.push_back(*clock);
     return all;
@@ -173,9 +168,9 @@ Celsius WaterStep::filledUp() const
 
 void WaterStep::showBlend()
 {
-    const auto hot = degrees(m_hot);
-    const auto cold = degrees(m_cold);
-    const auto wanted = degrees(m_wanted);
+    const auto hot = m_hot->quantity();
+    const auto cold = m_cold->quantity();
+    const auto wanted = m_wanted->quantity();
     m_headline->setText(
         wanted ? tr("%1 at %2", "volume, temperature")
                      .arg(volumeText(m_start, m_wording), shortTemperatureText(*wanted, m_wording))

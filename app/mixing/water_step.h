@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/mixing/bath_clock_box.h"
+#include "app/widgets/quantity_edit.h"
 #include "app/words/explanation.h"
 
 class QLabel;
@@ -25,9 +26,9 @@ public:
     /// 2 °C warmer than wanted (all common practice, no source). An incomplete plan is only kept.
     void setPlan(const MixingPlan& plan);
     [[nodiscard]] const MixingPlan& plan() const { return m_plan; }
-    [[nodiscard]] QuantityEdit* hot() const { return m_hot; }
-    [[nodiscard]] QuantityEdit* cold() const { return m_cold; }
-    [[nodiscard]] QuantityEdit* wanted() const { return m_wanted; }
+    [[nodiscard]] QuantityField<chemistry::Celsius>* hot() const { return m_hot; }
+    [[nodiscard]] QuantityField<chemistry::Celsius>* cold() const { return m_cold; }
+    [[nodiscard]] QuantityField<chemistry::Celsius>* wanted() const { return m_wanted; }
     [[nodiscard]] BathClockBox* clock() const { return m_clock; }
     [[nodiscard]] BlendBar* bar() const { return m_bar; }
     /// What the bottle will be at when it is filled up with the cold water: the mean by volume,
@@ -55,9 +56,9 @@ private:
     QLabel* m_note;
     QLabel* m_orBath;
     std::vector<std::pair<QLabel*, QuantityEdit*>> m_labels; ///< of the fields, in reading order
-    QuantityEdit* m_hot;
-    QuantityEdit* m_cold;
-    QuantityEdit* m_wanted;
+    QuantityField<chemistry::Celsius>* m_hot;
+    QuantityField<chemistry::Celsius>* m_cold;
+    QuantityField<chemistry::Celsius>* m_wanted;
     BlendBar* m_bar;
     BathClockBox* m_clock;
 };

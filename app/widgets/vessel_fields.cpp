@@ -28,8 +28,8 @@ QString VesselFields::materialLabel() { return Words::tr("Made of"); }
 
 VesselFields::VesselFields(const Wording& wording, QWidget* parent)
     : name(new QLineEdit(parent)),
-      capacity(new QuantityEdit(formulary::fieldOf(&formulary::Vessel::capacity), capacityLabel(),
-                                wording, parent)),
+      capacity(new QuantityField<chemistry::Millilitres>(
+          formulary::fieldOf(&formulary::Vessel::capacity), capacityLabel(), wording, parent)),
       material(new QComboBox(parent)),
       squeezed(new QCheckBox(Words::tr("Air is always squeezed out"), parent))
 {
@@ -43,7 +43,7 @@ formulary::Vessel VesselFields::vessel() const
 {
     formulary::Vessel vessel;
     vessel.name = name->text().trimmed().toStdString();
-    vessel.capacity = chemistry::Millilitres(capacity->value().value_or(0));
+    vessel.capacity = capacity->quantity().value_or(chemistry::Millilitres());
     vessel.material = static_cast<formulary::Material>(material->currentData().toInt());
     vessel.squeezed = squeezed->isChecked();
     return vessel;

@@ -16,7 +16,7 @@ struct VesselFields {
     VesselFields(const Wording& wording, QWidget* parent);
 
     QLineEdit* name;
-    QuantityEdit* capacity;
+    QuantityField<chemistry::Millilitres>* capacity;
     QComboBox* material;
     QCheckBox* squeezed;
 
