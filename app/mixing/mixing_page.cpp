@@ -62,7 +62,7 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
       m_dissolve(new DissolveStep(m_counting)), m_plain(nullptr), m_steps(new Card({}, this)),
       m_cautions(new QScrollArea(this)), m_becomesCard(new Card({}, this)),
       m_done(new CoolStep(m_counting, m_wording, this)), m_problem(wrapped(this)),
-      m_back(new QPushButton(this)), m_next(new QPushButton(this)),
+      m_back(new QPushButton(this)), m_next(new QPushButton(this)), m_label(new QPushButton(this)),
       m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
       m_becomesName(new PlainLabel(this)), m_becomesWhat(wrapped(this)),
       m_becomes(new FactorRows(this))
@@ -97,6 +97,7 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
         button->setMinimumWidth(120);
     buttons->addWidget(m_back);
     buttons->addStretch();
+    buttons->addWidget(m_label);
     buttons->addWidget(m_next);
     work->body()->addLayout(buttons);
     row->addColumn(work, 50);
@@ -125,6 +126,7 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     });
     connect(m_back, &QPushButton::clicked, this, &MixingPage::back);
     connect(m_next, &QPushButton::clicked, this, &MixingPage::next);
+    connect(m_label, &QPushButton::clicked, this, [this] { emit labelWanted(m_logged); });
     connect(&door, &Door::wordingChanged, this, &MixingPage::wordAnew);
     retranslate();
 }
@@ -148,6 +150,7 @@ void MixingPage::retranslate()
     m_caution->setTitle(tr("Before you pour"));
     m_cautions->setAccessibleName(tr("Before you pour"));
     m_becomesCard->setTitle(tr("It will become"));
+    m_label->setText(tr("Print its label…"));
     m_safetyHeading->setText(tr("Before anything is opened"));
     m_closeHeading->setText(tr("Close and label"));
     m_airLabel->setText(tr("Air left in the bottle"));
@@ -375,6 +378,7 @@ void MixingPage::showState()
     m_next->setText(names[static_cast<int>(step())]);
     m_back->setText(step() == Step::Choice ? tr("Leave") : tr("Back"));
     m_back->setVisible(step() != Step::Done);
+    m_label->setVisible(step() == Step::Done);
     const QString trouble = problem();
     m_problem->setText(step() == Step::Dissolve ? QString() : trouble);
     m_problem->setVisible(!m_problem->text().isEmpty());

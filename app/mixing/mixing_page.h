@@ -64,6 +64,7 @@ public:
     [[nodiscard]] DissolveStep* dissolve() const { return m_dissolve; }
     [[nodiscard]] CoolStep* done() const { return m_done; }
     [[nodiscard]] QPushButton* nextButton() const { return m_next; }
+    [[nodiscard]] QPushButton* labelButton() const { return m_label; }
     /// Id of the logged batch; empty before.
     [[nodiscard]] QString logged() const { return m_logged; }
     /// What it is about, for where it is not seen: "Mixing Dev 2 · 9:44", the time to the next
@@ -76,6 +77,8 @@ signals:
     void plainLogWanted();
     /// It was logged just now; the last step is shown.
     void batchLogged(const QString& batch);
+    /// The last step, and its label is wanted.
+    void labelWanted(const QString& batch);
     /// Done or given up; `batch` is empty if nothing was logged.
     void finished(const QString& batch);
 
@@ -118,6 +121,7 @@ private:
     QLabel* m_problem;
     QPushButton* m_back;
     QPushButton* m_next;
+    QPushButton* m_label; ///< of the last step
     WhereFromButton* m_ask;
     CautionBox* m_caution;
     QLabel* m_becomesName;

@@ -80,6 +80,7 @@ void BottleActions::retranslate()
     setEntryWords(action(BottleAction::StoredAt), tr("Stored &at…"));
     setEntryWords(action(BottleAction::Films), tr("&Films…"));
     setEntryWords(action(BottleAction::History), tr("&History…"));
+    setEntryWords(action(BottleAction::Label), tr("La&bel…"));
     setEntryWords(action(BottleAction::ExchangeBaths), tr("Exchan&ge baths…"));
     setEntryWords(action(BottleAction::Discard), tr("&Discard…"));
 }

@@ -33,10 +33,11 @@ enum class BottleAction {
     StoredAt,
     Films, ///< all that went through it
     History,
+    Label, ///< printed
     ExchangeBaths, ///< of two fixing baths
     Discard
 };
-inline constexpr int kBottleActions = 20;
+inline constexpr int kBottleActions = 21;
 
 /// Each with a few words that stand in brackets after its own: "fixers only".
 using RefusedActions = std::map<BottleAction, QString>;

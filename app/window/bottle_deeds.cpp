@@ -4,6 +4,7 @@
 #include "app/dialogs/exchange_dialog.h"
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
+#include "app/dialogs/labels_dialog.h"
 #include "app/dialogs/load_question.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
@@ -53,6 +54,12 @@ void BottleDeeds::redo()
         return;
     if (const auto done = m_parts.session.redo(); !done)
         m_parts.fail(tr("That cannot be done again"), done.error());
+}
+
+void BottleDeeds::printLabels(const QString& batch)
+{
+    if (m_parts.session.isOpen())
+        openOnce(new LabelsDialog(m_parts.door, batch.toStdString(), &m_parts.window));
 }
 
 void BottleDeeds::logMix() { openMix(false); }
@@ -211,6 +218,8 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
         return;
     case BottleAction::History:
         return openOnce(new HistoryDialog(door, *bottle, over));
+    case BottleAction::Label:
+        return openOnce(new LabelsDialog(door, bottle->batch.id, over));
     case BottleAction::ExchangeBaths:
         return openOnce(new ExchangeDialog(door, *bottle, over));
     case BottleAction::Discard:

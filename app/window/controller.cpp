@@ -100,6 +100,8 @@ void Controller::connectEntries()
     connect(window, &MainWindow::mixRequested, m_mixing, &MixingPlace::open);
     connect(window, &MainWindow::enterRequested, m_deeds, &BottleDeeds::logMix);
     connect(window, &MainWindow::bottleActionRequested, m_deeds, &BottleDeeds::doWith);
+    connect(window, &MainWindow::labelsRequested, m_deeds, [this] { m_deeds->printLabels({}); });
+    connect(m_mixing, &MixingPlace::labelRequested, m_deeds, &BottleDeeds::printLabels);
     connect(window, &MainWindow::undoRequested, m_deeds, &BottleDeeds::undo);
     connect(window->shelf(), &ShelfPage::undoRequested, m_deeds, &BottleDeeds::undo);
     connect(window, &MainWindow::redoRequested, m_deeds, &BottleDeeds::redo);

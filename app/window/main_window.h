@@ -86,6 +86,7 @@ signals:
     void openBookRequested();
     void importRequested();
     void exportRequested();
+    void labelsRequested();
     void backupRequested();
     void copiesRequested();
     void restoreRequested();

@@ -32,6 +32,8 @@ signals:
     void plainLogWanted();
     /// The guide logged a batch; it may still be gone back to.
     void batchLogged(const QString& batch);
+    /// A label for what was just mixed is wanted.
+    void labelRequested(const QString& batch);
     /// The guide is left; `batch` is empty if nothing was mixed.
     void finished(const QString& batch);
 

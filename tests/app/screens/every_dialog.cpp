@@ -8,6 +8,7 @@
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/import_dialog.h"
+#include "app/dialogs/labels_dialog.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
 #include "app/films/compare_dialog.h"
@@ -128,6 +129,13 @@ void seeDeeds(Door& door, const SeenScreen& seen)
     {
         HistoryDialog dialog(door, developer);
         show(dialog, QStringLiteral("history"), seen);
+    }
+    {
+        LabelsDialog dialog(door, {});
+        show(dialog, QStringLiteral("labels"), seen);
+        dialog.sheet()->setCurrentIndex(dialog.sheet()->count() - 1);
+        letSettle();
+        seen(dialog, QStringLiteral("labels-sheet"));
     }
     {
         ForgottenDialog dialog(door, developer.batch.id);

@@ -1,0 +1,208 @@
+#include "app/dialogs/labels_dialog.h"
+
+#include "app/dialogs/label_preview.h"
+#include "app/dialogs/save_pdf.h"
+#include "app/session/file_names.h"
+#include "app/widgets/count_box.h"
+#include "app/widgets/dialog_parts.h"
+#include "app/widgets/form_dialog.h"
+#include "app/widgets/plain_label.h"
+#include "app/widgets/prompts.h"
+#include "app/widgets/theme.h"
+#include "app/words/error_words.h"
+#include "app/words/number_text.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QListWidget>
+#include <QPageLayout>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+const QString kPdfEnding = QStringLiteral(".pdf");
+
+// "70 × 36 mm, 24 on A4": measured, not named.
+QString sheetName(const LabelSheet& sheet, const QLocale& locale)
+{
+    const QString size = LabelsDialog::tr("%1 × %2 mm", "width, height")
+                             .arg(numberText(sheet.label.width(), 1, locale),
+                                  numberText(sheet.label.height(), 1, locale));
+    if (sheet.alone())
+        return LabelsDialog::tr("%1, each a page of its own", "size").arg(size);
+    const bool letter = sheet.id.startsWith(u"letter");
+    return LabelsDialog::tr("%1, %2 on a sheet of %3", "size, number, paper")
+        .arg(size, locale.toString(sheet.labels()),
+             letter ? QStringLiteral("Letter") : QStringLiteral("A4"));
+}
+
+} // namespace
+
+LabelsDialog::LabelsDialog(Door& door, const std::string& batch, QWidget* parent)
+    : QDialog(parent), m_door(&door)
+{
+    build();
+    fillBottles(batch);
+    showJob();
+}
+
+LabelsDialog::~LabelsDialog() = default;
+
+void LabelsDialog::build()
+{
+    setWindowTitle(tr("Labels"));
+    QVBoxLayout* whole = dialogColumn(*this);
+    auto* heading = new PlainLabel(tr("Labels"), this);
+    heading->setFont(Theme::font(TextRole::PageTitle));
+    whole->addWidget(heading);
+
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kGap);
+    whole->addLayout(row, 1);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(Space::kSmall);
+    row->addLayout(left, 3);
+    m_bottles = new QListWidget(this);
+    m_bottles->setAccessibleName(tr("Bottles to make labels for"));
+    left->addWidget(m_bottles, 1);
+
+    auto* form = new QFormLayout;
+    form->setRowWrapPolicy(QFormLayout::WrapAllRows);
+    m_sheet = new QComboBox(this);
+    m_sheet->setAccessibleName(tr("Size of the labels"));
+    m_sheet->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_sheet->setMinimumContentsLength(24);
+    for (const LabelSheet& sheet : labelSheets())
+        m_sheet->addItem(sheetName(sheet, m_door->wording().locale), sheet.id);
+    form->addRow(tr("Size of the labels"), m_sheet);
+    m_first = new CountBox(tr("First free label"), 1, 1, this);
+    m_firstLabel = new PlainLabel(tr("First free label, counted along the rows"), this);
+    m_firstLabel->setBuddy(m_first);
+    form->addRow(m_firstLabel, m_first);
+    left->addLayout(form);
+    m_outlines = new QCheckBox(tr("Draw the edges: for plain paper, to be cut"), this);
+    left->addWidget(m_outlines);
+    m_sheets = new PlainLabel(this);
+    setTone(m_sheets, Tone::Quiet);
+    left->addWidget(m_sheets);
+
+    m_preview = new LabelPreview(this);
+    row->addWidget(m_preview, 4);
+
+    m_problem = newProblemLine(this);
+    whole->addWidget(m_problem);
+    auto* buttons = new QHBoxLayout;
+    m_save = new QPushButton(tr("Save as PDF…"), this);
+    m_print = new QPushButton(tr("Print…"), this);
+    setButtonLook(m_print, ButtonLook::Primary);
+    auto* close = new QPushButton(tr("Close"), this);
+    buttons->addWidget(close);
+    buttons->addStretch();
+    buttons->addWidget(m_save);
+    buttons->addWidget(m_print);
+    whole->addLayout(buttons);
+    resize(880, 620);
+
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    connect(m_save, &QPushButton::clicked, this, &LabelsDialog::save);
+    connect(m_print, &QPushButton::clicked, this, &LabelsDialog::preview);
+    connect(m_bottles, &QListWidget::itemChanged, this, &LabelsDialog::showJob);
+    connect(m_sheet, &QComboBox::currentIndexChanged, this, &LabelsDialog::showJob);
+    connect(m_first, &QSpinBox::valueChanged, this, &LabelsDialog::showJob);
+    connect(m_outlines, &QCheckBox::toggled, this, &LabelsDialog::showJob);
+}
+
+void LabelsDialog::fillBottles(const std::string& batch)
+{
+    const QSignalBlocker quiet(m_bottles);
+    for (const Bottle& bottle : m_door->bottles()) {
+        m_judged.push_back({bottle.batch, bottle.assessment});
+        auto* item = new QListWidgetItem(QString::fromStdString(bottle.batch.name), m_bottles);
+        item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
+        const bool chosen = batch.empty() || batch == bottle.batch.id;
+        item->setCheckState(chosen ? Qt::Checked : Qt::Unchecked);
+        if (chosen && !m_bottles->currentItem())
+            m_bottles->setCurrentItem(item);
+    }
+}
+
+const LabelSheet& LabelsDialog::chosenSheet() const
+{
+    return labelSheets()[static_cast<std::size_t>(std::max(0, m_sheet->currentIndex()))];
+}
+
+const std::optional<LabelJob>& LabelsDialog::job() const { return m_preview->job(); }
+
+QString LabelsDialog::problem() const
+{
+    return m_problem->isHidden() ? QString() : m_problem->text();
+}
+
+void LabelsDialog::showJob()
+{
+    const LabelSheet& sheet = chosenSheet();
+    m_first->setVisible(!sheet.alone());
+    m_firstLabel->setVisible(!sheet.alone());
+    std::vector<LabelWords> words;
+    for (int i = 0; i < m_bottles->count(); ++i) {
+        if (m_bottles->item(i)->checkState() == Qt::Checked)
+            words.push_back(labelWords(m_judged[static_cast<std::size_t>(i)], m_door->wording()));
+    }
+    auto made = labelJob(sheet, words, sheet.alone() ? 0 : m_first->value() - 1);
+    QString sheets;
+    std::optional<LabelJob> job;
+    if (made) {
+        job = std::move(*made);
+        job->outlines = m_outlines->isChecked();
+        sheets = tr("%Ln sheet(s) of paper", nullptr, sheetsOf(*job));
+    }
+    m_preview->setJob(job);
+    m_preview->setAccessibleDescription(sheets);
+    m_sheets->setText(sheets);
+    showIn(*m_problem, job ? QString() : refusalText(made.error()));
+    m_print->setEnabled(job.has_value());
+    m_save->setEnabled(job.has_value());
+}
+
+void LabelsDialog::preview()
+{
+    if (!job())
+        return;
+    m_printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
+    m_printer->setFullPage(true);
+    m_printer->setPageLayout(pageOf(job()->sheet));
+    auto* dialog = new QPrintPreviewDialog(m_printer.get(), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(tr("Print labels"));
+    connect(dialog, &QPrintPreviewDialog::paintRequested, this,
+            [job = *job()](QPrinter* printer) { paintLabels(job, *printer); });
+    dialog->resize(900, 660);
+    dialog->open();
+}
+
+void LabelsDialog::save()
+{
+    if (!job())
+        return;
+    const auto file =
+        prompts().saveFile(this, tr("Save labels"), tr("labels") + kPdfEnding, tr("PDF (*.pdf)"));
+    if (!file)
+        return;
+    const auto saved =
+        savePdf(withEnding(*file, kPdfEnding), labelsPdf(*job(), tr("Bottle labels")));
+    if (!saved)
+        prompts().fail(this, tr("The labels were not saved"),
+                       errorSentence(saved.error(), m_door->wording()));
+}
+
+} // namespace ullage::app

@@ -1,0 +1,104 @@
+#include "app/dialogs/labels_dialog.h"
+
+#include "app/widgets/count_box.h"
+#include "tests/app/desk.h"
+#include "tests/app/scripted_prompts.h"
+
+#include <gtest/gtest.h>
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFile>
+#include <QListWidget>
+#include <QPushButton>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+class LabelsDialogTest : public ::testing::Test
+{
+protected:
+    LabelsDialogTest()
+    {
+        const auto vessels = desk.session().formulary().vessels();
+        dev = desk.mix("starter-mq-borax", vessels[0]->id, 1000, "Dev 1");
+        fix = desk.mix("starter-acid-fix", vessels[1]->id, 1000, "Fix 1");
+    }
+    void choose(LabelsDialog& dialog, const QString& sheet)
+    {
+        const int index = dialog.sheet()->findData(sheet);
+        ASSERT_GE(index, 0);
+        dialog.sheet()->setCurrentIndex(index);
+    }
+
+    Desk desk;
+    std::string dev;
+    std::string fix;
+};
+
+} // namespace
+
+TEST_F(LabelsDialogTest, theBottleItWasOpenedForIsChosenOrAllOfThem)
+{
+    LabelsDialog one(desk.door(), fix);
+    ASSERT_TRUE(one.job());
+    ASSERT_EQ(one.job()->faces.size(), 1U);
+    EXPECT_EQ(one.job()->faces[0].code.text.section('\n', 0, 0).toStdString(), fix);
+    LabelsDialog all(desk.door(), {});
+    ASSERT_TRUE(all.job());
+    EXPECT_EQ(all.job()->faces.size(), 2U);
+    all.bottles()->item(0)->setCheckState(Qt::Unchecked);
+    ASSERT_TRUE(all.job());
+    EXPECT_EQ(all.job()->faces.size(), 1U);
+}
+
+TEST_F(LabelsDialogTest, withoutABottleItSaysWhyNothingCanBePrinted)
+{
+    LabelsDialog dialog(desk.door(), dev);
+    dialog.bottles()->item(0)->setCheckState(Qt::Unchecked);
+    EXPECT_FALSE(dialog.job());
+    EXPECT_FALSE(dialog.problem().isEmpty());
+    EXPECT_FALSE(dialog.printButton()->isEnabled());
+    EXPECT_FALSE(dialog.saveButton()->isEnabled());
+}
+
+TEST_F(LabelsDialogTest, theFirstFreeLabelIsAskedOfASheetAndMustBeOnIt)
+{
+    LabelsDialog dialog(desk.door(), {});
+    EXPECT_FALSE(dialog.first()->isVisibleTo(&dialog));
+    choose(dialog, "a4-70x36");
+    EXPECT_TRUE(dialog.first()->isVisibleTo(&dialog));
+    dialog.first()->setValue(24);
+    ASSERT_TRUE(dialog.job());
+    EXPECT_EQ(dialog.job()->firstFree, 23);
+    EXPECT_EQ(sheetsOf(*dialog.job()), 2);
+    choose(dialog, "a4-105x74"); // of eight
+    EXPECT_FALSE(dialog.job());
+    EXPECT_TRUE(dialog.problem().contains("8")) << dialog.problem().toStdString();
+    dialog.first()->setValue(8);
+    EXPECT_TRUE(dialog.job());
+    dialog.outlines()->setChecked(true);
+    EXPECT_TRUE(dialog.job()->outlines);
+}
+
+TEST_F(LabelsDialogTest, thePdfIsSavedWithItsEndingAndNeverOverTheBook)
+{
+    LabelsDialog dialog(desk.door(), {});
+    ScriptedPrompts prompts;
+    const PromptsInForce inForce(prompts);
+    prompts.answer(desk.file("mine"));
+    prompts.answer(desk.bookPath());
+    dialog.saveButton()->click();
+    QFile pdf(desk.file("mine.pdf"));
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.readAll().startsWith("%PDF"));
+    const QByteArray before = desk.journal();
+    dialog.saveButton()->click();
+    EXPECT_EQ(prompts.asked().size(), 3); // twice where to, once why not
+    EXPECT_EQ(desk.journal(), before);
+}
+
+} // namespace ullage::app
