@@ -1,6 +1,7 @@
 #include "core/ledger/film_compare.h"
 
 #include "core/ledger/film_cause.h"
+#include "core/ledger/film_figures.h"
 
 #include <algorithm>
 #include <array>
@@ -17,86 +18,21 @@ namespace
 {
 
 using formulary::Role;
-using Films = std::vector<FilmTrace>;
 
 constexpr std::array<Role, 6> kRoles{Role::Developer, Role::Stop,         Role::Fixer,
                                      Role::WashAid,   Role::WettingAgent, Role::Other};
 constexpr double kSlack = 1e-9;
 constexpr double kWarmthThatTells = 0.25; // °C; thermometers are no better
 
-// A figure of a film, empty where it is not known.
-using Figure = std::function<std::optional<double>(const FilmTrace&)>;
+using Films = FilmTraces;
+using Figure = FilmFigure;
+using Has = FilmHas;
 // A word of a film, empty where there is none.
 using Word = std::function<std::string(const FilmTrace&)>;
-using Has = std::function<std::optional<bool>(const FilmTrace&)>;
-
-TraitCount count(const Films& films, const Has& has)
-{
-    TraitCount counted;
-    for (const FilmTrace& film : films) {
-        const auto found = has(film);
-        counted.known += found ? 1 : 0;
-        counted.with += found && *found ? 1 : 0;
-    }
-    return counted;
-}
-
-// Planned and real seconds of all steps of a kind; empty where nothing was planned.
-std::optional<OffPlan> stepsOf(const FilmTrace& film, const std::string& kind)
-{
-    OffPlan sum{.step = kind};
-    for (const StepDone& step : film.times ? film.times->steps : std::vector<StepDone>()) {
-        if (step.kind == kind) {
-            sum.planned += step.planned;
-            sum.real += step.real;
-        }
-    }
-    return sum.planned.value() > 0 ? std::optional(sum) : std::nullopt;
-}
-
-// The share by which they went over; a few seconds are nobody's doing.
-std::optional<double> over(const FilmTrace& film, const std::string& kind)
-{
-    const auto sum = stepsOf(film, kind);
-    if (!sum) {
-        return std::nullopt;
-    }
-    const double off = (sum->real - sum->planned).value();
-    return std::abs(off) < kStepOffLeast.value() ? 0 : sum->share();
-}
 
 bool ofAStep(const TraitFound& found)
 {
     return found.trait == FilmTrait::StepLonger || found.trait == FilmTrait::StepShorter;
-}
-
-// A film that nobody marked is no witness for the tank that it shared with one that is.
-Films fromOtherRuns(const Films& good, const Films& marked)
-{
-    std::set<std::string> runs;
-    for (const FilmTrace& film : marked) {
-        runs.insert(film.film.run);
-    }
-    runs.erase(std::string());
-    Films kept;
-    std::copy_if(good.begin(), good.end(), std::back_inserter(kept),
-                 [&](const FilmTrace& film) { return runs.count(film.film.run) == 0; });
-    return kept;
-}
-
-std::optional<double> median(const Films& films, const Figure& figure)
-{
-    std::vector<double> all;
-    for (const FilmTrace& film : films) {
-        if (const auto value = figure(film)) {
-            all.push_back(*value);
-        }
-    }
-    if (all.empty()) {
-        return std::nullopt;
-    }
-    std::sort(all.begin(), all.end());
-    return (all[(all.size() - 1) / 2] + all[all.size() / 2]) / 2;
 }
 
 class Comparing
@@ -151,8 +87,8 @@ private:
     // `onlyApart`: a trait that the good films share is no news (every bottle had some wear).
     void add(TraitFound found, const Has& has, bool onlyApart = false)
     {
-        found.marked = count(m_marked, has);
-        found.good = count(m_good, has);
+        found.marked = countOf(m_marked, has);
+        found.good = countOf(m_good, has);
         const int needed = found.marked.known >= kMostNeeded
                                ? static_cast<int>(kMost * found.marked.known + 1 - kSlack)
                                : found.marked.known;
@@ -278,9 +214,7 @@ private:
             }
         }
         for (const std::string& kind : kinds) {
-            const Figure share = [kind](const FilmTrace& film) {
-                return ullage::ledger::over(film, kind);
-            };
+            const Figure share = [kind](const FilmTrace& film) { return overPlan(film, kind); };
             over({.trait = FilmTrait::StepLonger, .subject = kind}, share, true, kStepOff);
             over({.trait = FilmTrait::StepShorter, .subject = kind}, share, false, -kStepOff);
             offPlan({.trait = FilmTrait::StepLonger, .subject = kind}, share);
@@ -326,7 +260,7 @@ private:
                        ? std::optional(film.times->temperature->value())
                        : std::nullopt;
         };
-        const auto usual = median(m_good, degrees);
+        const auto usual = medianOf(m_good, degrees);
         if (!usual) {
             return;
         }

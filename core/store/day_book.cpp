@@ -3,8 +3,6 @@
 #include "core/store/each_row.h"
 #include "core/store/journal_codec.h"
 
-#include <algorithm>
-
 namespace ullage::store
 {
 
@@ -24,37 +22,6 @@ chemistry::Instant instant(std::int64_t milliseconds)
 Event asEvent(const FilmMark& mark)
 {
     return {mark.id, {}, mark.at, Noted{mark.note}, {}, mark.by};
-}
-
-// What may be told of a row that is not what was entered: its columns say when and where.
-DayEntry faultyEntry(const DayRow& row, Error fault)
-{
-    DayEntry entry;
-    entry.key = row.key();
-    entry.event = {row.id, row.batch, instant(row.atMs), Noted{}, {}, {}};
-    entry.fault = std::move(fault);
-    return entry;
-}
-
-// Whether it is the row that is faulty, not the store.
-bool isOfTheRow(const Error& error)
-{
-    return error.code != ErrorCode::StoreFailed && error.code != ErrorCode::Cancelled;
-}
-
-TakenBack takingBack(const FilmMark& by) { return {by.id, by.at, by.note, by.by}; }
-
-Result<Event> provenEvent(LineProof& proof, const Rows& row)
-{
-    auto entry = proof.entry(row);
-    if (!entry) {
-        return tl::unexpected(entry.error());
-    }
-    auto* event = std::get_if<Event>(&entry->what);
-    if (!event) {
-        return refuse(storeFailure(QStringLiteral("an event's line is no event")));
-    }
-    return std::move(*event);
 }
 
 } // namespace
@@ -78,18 +45,6 @@ Result<DayEntry> dayEntry(const DayRow& row)
     }
     return entry;
 }
-
-namespace
-{
-
-const std::string& runOf(const Event& event)
-{
-    static const std::string none;
-    const auto* processed = std::get_if<Processed>(&event.what);
-    return processed ? processed->run : none;
-}
-
-} // namespace
 
 DayBook::DayBook(SqlStore& store, SearchIndex* index)
     : m_store(store), m_index(index), m_texts(store), m_proof(store.connection()),
@@ -204,211 +159,6 @@ Result<DayTotals> DayBook::count(const DayFilter& filter, const Stop& stop)
         }
         after = *end;
     }
-}
-
-Result<DayEntry> DayBook::proven(const DayRow& row)
-{
-    auto fault = m_proof.faultOf(row.seq);
-    if (!fault) {
-        return tl::unexpected(fault.error());
-    }
-    if (*fault) {
-        return refuse(std::move(**fault));
-    }
-    auto entry = dayEntry(row);
-    if (!entry && isOfTheRow(entry.error())) {
-        entry.error().entry = row.seq;
-        entry.error().entryType = row.kind == "film-mark" ? "film-mark" : "event";
-        entry.error().subject = row.id;
-    }
-    return entry;
-}
-
-// One bad line must not hide the others.
-Result<DayEntry> DayBook::whole(const DayRow& row)
-{
-    auto entry = proven(row);
-    auto fine = entry ? complete(*entry) : tl::unexpected(entry.error());
-    if (fine || !isOfTheRow(fine.error())) {
-        return fine.and_then([&] { return std::move(entry); });
-    }
-    DayEntry faulty = faultyEntry(row, std::move(fine.error()));
-    const auto name = row.batch.empty() ? Result<std::string>() : nameOf(row.batch);
-    faulty.name = name.value_or(row.batch);
-    return faulty;
-}
-
-Result<void> DayBook::completeMark(DayEntry& entry)
-{
-    const auto film = m_store.film(entry.mark->film);
-    if (!film) {
-        return tl::unexpected(film.error());
-    }
-    if (*film) {
-        entry.films = {**film};
-    }
-    const auto entered = m_store.marksOf(entry.mark->film);
-    if (!entered) {
-        return tl::unexpected(entered.error());
-    }
-    const auto taken = ledger::takenBack(*entered);
-    for (const FilmMark& other : *entered) {
-        if (other.takesBack == entry.mark->id && !taken.contains(other.id)) {
-            entry.taken = takingBack(other);
-        }
-    }
-    return {};
-}
-
-Result<void> DayBook::complete(DayEntry& entry)
-{
-    if (entry.mark) {
-        return completeMark(entry);
-    }
-    if (!entry.event.batch.empty()) {
-        auto name = nameOf(entry.event.batch);
-        if (!name) {
-            return tl::unexpected(name.error());
-        }
-        entry.name = std::move(*name);
-    }
-    auto taken = takenBack(entry.event.id);
-    if (!taken) {
-        return tl::unexpected(taken.error());
-    }
-    entry.taken = std::move(*taken);
-    const std::string& run = runOf(entry.event);
-    return run.empty() ? Result<void>{} : completeRun(entry, run);
-}
-
-namespace
-{
-
-// A run that was corrected is in the book twice under its one id: what was taken back of a bottle
-// gives way to what came in its place.
-void showCorrected(DayEntry& entry, const std::vector<Event>& events)
-{
-    const auto standing = [&](const DayBath& bath) {
-        return std::any_of(entry.baths.begin(), entry.baths.end(), [&](const DayBath& other) {
-            return !other.taken && other.batch == bath.batch;
-        });
-    };
-    std::vector<std::string> gone;
-    for (const DayBath& bath : entry.baths) {
-        if (bath.taken && standing(bath)) {
-            gone.push_back(bath.event);
-        }
-    }
-    const auto isGone = [&](const std::string& event) {
-        return std::find(gone.begin(), gone.end(), event) != gone.end();
-    };
-    if (isGone(entry.event.id)) {
-        const auto instead = std::find_if(events.begin(), events.end(), [&](const Event& event) {
-            return event.batch == entry.event.batch && !isGone(event.id);
-        });
-        if (instead != events.end()) {
-            entry.event = *instead;
-        }
-    }
-    std::erase_if(entry.baths, [&](const DayBath& bath) { return isGone(bath.event); });
-}
-
-} // namespace
-
-Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
-{
-    std::vector<Event> events; // of its baths
-    auto fine = eachRow(m_ofRun.run(run), [&](const Rows& row) -> Result<void> {
-        auto one = m_proof.entry(row);
-        if (!one) {
-            return tl::unexpected(one.error());
-        }
-        if (const auto* film = std::get_if<FilmRecord>(&one->what)) {
-            entry.films.push_back(*film);
-        } else if (const auto* times = std::get_if<RunTimes>(&one->what)) {
-            entry.times = *times;
-        } else if (const auto* event = one->event()) {
-            entry.baths.push_back({event->id, row.text(LineProof::kBatch), {}, {}});
-            events.push_back(*event);
-        }
-        return {};
-    });
-    if (!fine) {
-        return fine;
-    }
-    for (const FilmRecord& film : entry.films) {
-        const auto entered = m_store.marksOf(film.id);
-        if (!entered) {
-            return tl::unexpected(entered.error());
-        }
-        entry.marks.push_back(standingMarks(*entered));
-    }
-    bool all = true;
-    for (DayBath& bath : entry.baths) {
-        auto name = nameOf(bath.batch);
-        auto bathTaken = takenBack(bath.event);
-        if (!name || !bathTaken) {
-            return tl::unexpected(name ? bathTaken.error() : name.error());
-        }
-        bath.name = std::move(*name);
-        bath.taken = std::move(*bathTaken);
-        all = all && bath.taken.has_value();
-    }
-    if (!all) {
-        showCorrected(entry, events);
-        entry.taken.reset();
-    }
-    return {};
-}
-
-Result<std::string> DayBook::nameOf(const std::string& batch)
-{
-    std::string name;
-    auto fine = eachRow(m_name.run(batch), [&](const Rows& row) -> Result<void> {
-        name = row.text(0);
-        return {};
-    });
-    if (!fine || !name.empty()) {
-        return fine.map([&] { return name; });
-    }
-    // A batch whose mixing was taken back stands in no table any more.
-    return eachRow(m_mixing.run(batch),
-                   [&](const Rows& row) -> Result<void> {
-                       const auto event = provenEvent(m_proof, row);
-                       if (event) {
-                           name = std::get<Mixed>(event->what).name;
-                       }
-                       return event.map([](const Event&) {});
-                   })
-        .map([&] { return name.empty() ? batch : name; });
-}
-
-// As the fold has it: a voiding that was itself taken back takes nothing back.
-Result<std::optional<TakenBack>> DayBook::takenBack(const std::string& event)
-{
-    std::vector<Event> voidings;
-    auto fine = eachRow(m_voidings.run(event), [&](const Rows& row) -> Result<void> {
-        auto one = provenEvent(m_proof, row);
-        if (!one) {
-            return tl::unexpected(one.error());
-        }
-        voidings.push_back(std::move(*one));
-        return {};
-    });
-    if (!fine) {
-        return tl::unexpected(fine.error());
-    }
-    for (const Event& voiding : voidings) {
-        const auto undone = takenBack(voiding.id);
-        if (!undone) {
-            return undone;
-        }
-        if (!*undone) {
-            const auto& what = std::get<Voided>(voiding.what);
-            return TakenBack{voiding.id, voiding.at, what.why, voiding.by};
-        }
-    }
-    return std::nullopt;
 }
 
 } // namespace ullage::store

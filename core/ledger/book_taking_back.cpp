@@ -1,0 +1,135 @@
+// Taking entries back: by name, by correcting them, and by undoing what was done last.
+#include "core/ledger/book.h"
+
+#include "core/ledger/entering.h"
+#include "core/ledger/fillings.h"
+
+namespace ullage::ledger
+{
+
+Result<void> Book::voidEvent(const std::string& event, const std::string& why)
+{
+    return voidEvents({event}, why);
+}
+
+Result<void> Book::voidEvents(const std::vector<std::string>& events, const std::string& why)
+{
+    return events.empty() ? refuse({.code = ErrorCode::Missing, .field = "voids"})
+                          : takeBack({.what = "void"}, events, {}, why);
+}
+
+Result<void> Book::correct(const std::vector<std::string>& events, std::vector<Event> instead,
+                           const std::string& why)
+{
+    if (events.empty()) {
+        return refuse({.code = ErrorCode::Missing, .field = "voids"});
+    }
+    std::string subject;
+    if (!instead.empty()) {
+        const auto name = m_memory.nameOf(instead.front().batch);
+        if (!name) {
+            return tl::unexpected(name.error());
+        }
+        subject = *name;
+    }
+    return takeBack({.what = "correct", .subject = subject}, events, std::move(instead), why);
+}
+
+Result<void> Book::takeBack(const Action& action, const std::vector<std::string>& events,
+                            std::vector<Event> instead, const std::string& why)
+{
+    std::vector<Entry> entries;
+    for (const std::string& event : events) {
+        entries.push_back({Event{m_newId(), {}, m_clock(), Voided{event, why}}, {}});
+    }
+    for (Event& event : instead) {
+        event.id = m_newId();
+        event.entry = 0;
+        entries.push_back({std::move(event), {}});
+    }
+    return transact(action, [&](Entering& entering, std::int64_t id) {
+        return enterWhole(entering, entries, id);
+    });
+}
+
+// Of what a deed did to several bottles each is by itself, but for what went from one to another.
+Result<std::vector<Event>> Book::enteredWith(const std::string& event)
+{
+    const auto one = m_store->event(event);
+    if (!one) {
+        return tl::unexpected(one.error());
+    }
+    if (!*one) {
+        return refuse({.code = ErrorCode::UnknownId, .field = "event", .text = event});
+    }
+    auto all = m_store->eventsWith(event);
+    if (!all) {
+        return all;
+    }
+    if (all->empty()) {
+        return std::vector{**one};
+    }
+    const Event& about = **one;
+    std::vector<Event> with;
+    for (Event& other : *all) {
+        const auto half = halfOf(other);
+        if (other.id != event && other.batch != about.batch &&
+            !(half && half->other() == about.batch)) {
+            continue;
+        }
+        if (other.id != event && !other.batch.empty()) {
+            const auto found = m_memory.kept(other.batch);
+            if (!found) {
+                return tl::unexpected(found.error());
+            }
+            if (takenBack((*found)->entered).contains(other.id)) {
+                continue;
+            }
+        }
+        with.push_back(std::move(other));
+    }
+    return with;
+}
+
+std::optional<Action> Book::undoable() { return m_history.nextNamed(ActionMode::Undone); }
+
+std::optional<Action> Book::redoable() { return m_history.nextNamed(ActionMode::Redone); }
+
+Result<void> Book::undo() { return invertLast(ActionMode::Undone); }
+
+Result<void> Book::redo() { return invertLast(ActionMode::Redone); }
+
+Result<void> Book::invertLast(ActionMode mode)
+{
+    if (auto fine = refresh(); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    while (true) {
+        const auto next = m_history.next(mode);
+        if (!next) {
+            return tl::unexpected(next.error());
+        }
+        if (!*next) {
+            const bool others = mode == ActionMode::Undone && othersHaveDone();
+            return refuse({.code = ErrorCode::NothingToUndo, .text = others ? "others" : ""});
+        }
+        const Action& action = **next;
+        bool gone = false;
+        auto done = transact(
+            {.mode = mode, .what = action.what, .subject = action.subject, .of = action.id},
+            [&](Entering& entering, std::int64_t id) -> Result<void> {
+                const auto left = m_history.standing(action);
+                if (!left) {
+                    return tl::unexpected(left.error());
+                }
+                gone = left->empty(); // others took it back just now
+                return gone ? refuse({.code = ErrorCode::AlreadyVoided, .field = "voids"})
+                            : enterWhole(entering, inverseOf(*left, now(), m_newId), id);
+            });
+        if (!gone) {
+            return done;
+        }
+    }
+}
+
+} // namespace ullage::ledger
