@@ -12,6 +12,7 @@
 #include "app/words/batch_names.h"
 #include "app/words/cautions.h"
 #include "app/words/formulary_words.h"
+#include "app/words/packet_words.h"
 #include "app/words/shown_names.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"
@@ -32,6 +33,7 @@ namespace
 {
 
 const QString kSolution = QStringLiteral("solution");
+const QString kPacket = QStringLiteral("packet");
 const QString kVessel = QStringLiteral("vessel");
 const QString kVesselName = QStringLiteral("name");
 const QString kCapacity = QStringLiteral("capacity_ml");
@@ -46,7 +48,7 @@ const QString kNewVessel = QStringLiteral("\n");
 
 MixDialog::MixDialog(Door& door, QWidget* parent)
     : DeedDialog(door, tr("Mix a batch"), parent), m_new(door.wording(), this),
-      m_taken(door.batchNames())
+      m_taken(door.batchNames()), m_packets(door.packetsAtHand())
 {
     buildForm();
     buildSide();
@@ -67,6 +69,7 @@ MixDialog::MixDialog(Door& door, QWidget* parent)
     });
     connect(m_found, &QCheckBox::toggled, this, [this](bool found) {
         setRowVisible(kFilmsBefore, !found); // nobody knows that either
+        fillPackets();
         refresh();
     });
     solutionChanged();
@@ -81,6 +84,8 @@ void MixDialog::buildForm()
 {
     m_solution = new QComboBox(this);
     addRow(kSolution, tr("&Solution"), m_solution);
+    m_packet = new QComboBox(this);
+    addRow(kPacket, tr("Fro&m the cupboard"), m_packet);
     m_vessel = new QComboBox(this);
     addRow(kVessel, tr("&Bottle"), m_vessel);
 
@@ -195,7 +200,23 @@ void MixDialog::solutionChanged()
         m_dissolved->setVisible(chosen->form != formulary::Form::Liquid); // nothing to dissolve
         m_cautions->setLines(mixingCautions(*chosen));
     }
+    fillPackets();
     refresh();
+}
+
+// The first to end is most likely the one that was mixed from; of a bottle found nobody knows.
+void MixDialog::fillPackets()
+{
+    const QSignalBlocker quiet(m_packet);
+    m_packet->clear();
+    const auto chosen = solution();
+    for (std::size_t i = 0; chosen && i < m_packets.size(); ++i) {
+        const auto family = formulary().family(chosen->id);
+        if (std::find(family.begin(), family.end(), m_packets[i].solution) != family.end())
+            m_packet->addItem(packetText(m_packets[i], wording()), static_cast<int>(i));
+    }
+    m_packet->addItem(tr("nothing from the cupboard"), -1);
+    setRowVisible(kPacket, m_packet->count() > 1 && !m_found->isChecked());
 }
 
 void MixDialog::vesselChanged()

@@ -45,6 +45,7 @@ private:
     void buildSide();
     void fillSolutions();
     void fillBottles(const std::string& choose);
+    void fillPackets();
     void solutionChanged();
     void vesselChanged();
     void refresh();
@@ -61,6 +62,7 @@ private:
     [[nodiscard]] std::optional<formulary::Vessel> vessel() const;
 
     QComboBox* m_solution;
+    QComboBox* m_packet; ///< of the cupboard; hidden where none is for the solution
     QComboBox* m_vessel;
     VesselFields m_new; ///< the bottle that is yet to be entered
     QuantityField<chemistry::Millilitres>* m_volume;
@@ -74,7 +76,8 @@ private:
     QLabel* m_becomeWhat;
     FactorRows* m_rows;
     CautionBox* m_cautions;
-    QStringList m_taken; ///< names of all batches
+    QStringList m_taken;                   ///< names of all batches
+    std::vector<ledger::Packet> m_packets; ///< that may be mixed from
     bool m_volumeTyped = false;
     bool m_nameTyped = false;
     VolumeQuestion m_littleQuestion;

@@ -110,6 +110,12 @@ ledger::NewBatch MixDialog::newBatch(const std::string& vessel) const
                            m_found->isChecked(),
                            m_dissolved->isChecked() && !m_dissolved->isHidden()};
     batch.filmsBefore = filmsBefore();
+    if (const int at = m_packet->currentData().toInt(); at >= 0 && !batch.historyUnknown) {
+        const ledger::Packet& packet = m_packets[static_cast<std::size_t>(at)];
+        batch.packet = packet.id;
+        if (const auto taken = ledger::liquidFor(ledger::itemOf(packet), batch.volume))
+            batch.takes.push_back({packet.id, *taken});
+    }
     if (batch.historyUnknown) {
         batch.mixedOn = m_foundForm->mixedOn();
         batch.assumed = m_foundForm->assumed();

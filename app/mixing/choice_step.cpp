@@ -9,10 +9,12 @@
 #include "app/widgets/theme.h"
 #include "app/words/batch_names.h"
 #include "app/words/number_text.h"
+#include "app/words/packet_words.h"
 #include "app/words/shown_names.h"
 #include "core/formulary/composition.h"
 #include "core/formulary/field_of.h"
 #include "core/formulary/figures.h"
+#include "core/ledger/cupboard.h"
 #include "core/ledger/event_fields.h"
 
 #include <QCheckBox>
@@ -103,7 +105,7 @@ void ChoiceStep::retranslate()
         m_packet->setItemText(m_packet->count() - 1, tr("no packet of the cupboard"));
     for (int i = 0; i + 1 < m_packet->count(); ++i) {
         const auto at = static_cast<std::size_t>(m_packet->itemData(i).toInt());
-        m_packet->setItemText(i, packetText(m_packets[at]));
+        m_packet->setItemText(i, app::packetText(m_packets[at], m_wording));
     }
     for (int i = 0; i < m_solution->count(); ++i)
         m_solution->setItemText(i, shownName(m_solutions[static_cast<std::size_t>(i)]->name));
@@ -141,25 +143,27 @@ void ChoiceStep::setFormulary(
     solutionChosen();
 }
 
-QString ChoiceStep::packetText(const ledger::Packet& packet) const
-{
-    QStringList parts{packet.makes ? tr("packet for %1").arg(volumeText(*packet.makes, m_wording))
-                                   : tr("packet")};
-    if (!packet.lot.empty())
-        parts << tr("lot %1").arg(QString::fromStdString(packet.lot));
-    if (!packet.useBy.empty()) {
-        const QDate by = QDate::fromString(QString::fromStdString(packet.useBy), Qt::ISODate);
-        parts << tr("use by %1")
-                     .arg(by.isValid() ? m_wording.locale.toString(by, QLocale::ShortFormat)
-                                       : QString::fromStdString(packet.useBy));
-    }
-    return parts.join(QStringLiteral(" · "));
-}
-
 const ledger::Packet* ChoiceStep::chosenPacket() const
 {
     const QVariant at = m_packet->currentData();
     return at.isValid() ? &m_packets[static_cast<std::size_t>(at.toInt())] : nullptr;
+}
+
+bool ChoiceStep::choosePacket(const QString& id)
+{
+    for (std::size_t i = 0; i < m_packets.size(); ++i) {
+        if (m_packets[i].id != id.toStdString())
+            continue;
+        for (std::size_t at = 0; at < m_solutions.size(); ++at) {
+            const auto family = m_formulary.family(m_solutions[at]->id);
+            if (std::find(family.begin(), family.end(), m_packets[i].solution) == family.end())
+                continue;
+            m_solution->setCurrentIndex(static_cast<int>(at));
+            m_packet->setCurrentIndex(m_packet->findData(static_cast<int>(i)));
+            return true;
+        }
+    }
+    return false;
 }
 
 void ChoiceStep::solutionChosen()
@@ -176,7 +180,7 @@ void ChoiceStep::solutionChosen()
         const auto family = m_formulary.family(solution.id);
         for (std::size_t i = 0; i < m_packets.size(); ++i) {
             if (std::find(family.begin(), family.end(), m_packets[i].solution) != family.end())
-                m_packet->addItem(packetText(m_packets[i]), static_cast<int>(i));
+                m_packet->addItem(app::packetText(m_packets[i], m_wording), static_cast<int>(i));
         }
         m_packet->addItem(tr("no packet of the cupboard"));
     }
@@ -193,7 +197,9 @@ void ChoiceStep::solutionChosen()
 
 void ChoiceStep::packetChosen()
 {
-    if (const ledger::Packet* packet = chosenPacket(); packet && packet->makes)
+    // Of a concentrate as much is taken as is mixed.
+    if (const ledger::Packet* packet = chosenPacket();
+        packet && packet->makes && !ledger::isLiquid(*packet))
         m_makes->setQuantity(packet->makes);
     showWays();
     emit changed();
@@ -219,7 +225,7 @@ void ChoiceStep::vesselChosen()
 {
     const int at = m_vessel->currentIndex();
     const ledger::Packet* packet = chosenPacket();
-    if (at >= 0 && !m_ownVolume && !(packet && packet->makes))
+    if (at >= 0 && !m_ownVolume && !(packet && packet->makes && !ledger::isLiquid(*packet)))
         m_makes->setQuantity(usualVolume(*m_vessels[static_cast<std::size_t>(at)]));
     m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
     emit changed();

@@ -37,6 +37,8 @@ public:
     void setFormulary(const formulary::Formulary& formulary,
                       const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
                       const QStringList& names, const std::vector<ledger::Packet>& packets = {});
+    /// This packet of the cupboard, and its solution; false for one that cannot be mixed from.
+    bool choosePacket(const QString& id);
     /// What stands in the fields, finished or not.
     [[nodiscard]] MixingPlan plan() const;
     /// Why one cannot go on, in words; empty if one can. Asks planProblem() last.
@@ -70,7 +72,6 @@ private:
     void showWays();
     [[nodiscard]] bool isLiquid() const;
     [[nodiscard]] const ledger::Packet* chosenPacket() const;
-    [[nodiscard]] QString packetText(const ledger::Packet& packet) const;
 
     Wording m_wording;
     std::vector<std::shared_ptr<const formulary::Solution>> m_solutions;

@@ -300,7 +300,11 @@ bool MixingPage::log()
     batch.vessel = m_plan.vessel->id;
     batch.volume = m_plan.makes;
     batch.name = m_plan.name.toStdString();
-    batch.packet = m_plan.packet ? m_plan.packet->id : std::string();
+    if (m_plan.packet) {
+        batch.packet = m_plan.packet->id;
+        if (const auto taken = ledger::liquidFor(ledger::itemOf(*m_plan.packet), m_plan.makes))
+            batch.takes.push_back({m_plan.packet->id, *taken});
+    }
     // One deed, one undo; of a liquid there is nothing to be said.
     batch.dissolved = m_dissolve->isClear() && !m_plan.liquid;
     ledger::When when{m_door->now(), std::nullopt};

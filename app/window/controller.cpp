@@ -152,7 +152,7 @@ void Controller::connectPages()
         m_mixing->loggedPlainly(ofGuide);
         showLogged(batch);
     });
-    connect(m_cupboard, &CupboardPlace::mixRequested, m_mixing, &MixingPlace::open);
+    connect(m_cupboard, &CupboardPlace::mixRequested, m_mixing, &MixingPlace::openWith);
     connect(m_deeds, &BottleDeeds::benchRequested, m_bench, &BenchPlace::plan);
     connect(m_bench, &BenchPlace::exchangeRequested, m_deeds,
             [this](const QString& first) { m_deeds->doWith(BottleAction::ExchangeBaths, first); });

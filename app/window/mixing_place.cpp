@@ -1,6 +1,7 @@
 #include "app/window/mixing_place.h"
 
 #include "app/dialogs/bottle_choice.h"
+#include "app/mixing/choice_step.h"
 #include "app/mixing/mixing_page.h"
 #include "app/window/main_window.h"
 
@@ -38,6 +39,13 @@ void MixingPlace::open()
     m_parts.window.showGuide(m_guide);
     m_guide->begin(session.formulary(), freeVessels(session.formulary(), session.bottles()),
                    session.batchNames());
+}
+
+void MixingPlace::openWith(const QString& packet)
+{
+    open();
+    if (m_guide && m_guide->step() == MixingPage::Step::Choice)
+        m_guide->choice()->choosePacket(packet);
 }
 
 void MixingPlace::loggedPlainly(bool inItsPlace)

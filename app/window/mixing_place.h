@@ -23,6 +23,8 @@ public:
 
     /// Opens the guide, or goes back to the one under way; nothing while no book is open.
     void open();
+    /// The same with this packet of the cupboard chosen, where the guide still asks.
+    void openWith(const QString& packet);
     /// A batch was logged in the plain dialog: a guide that has only begun to ask is taken away,
     /// and so is one `inItsPlace`, that led to the dialog.
     void loggedPlainly(bool inItsPlace);

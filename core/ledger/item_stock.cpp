@@ -139,6 +139,14 @@ Result<ItemStock> stockOf(const Item& item, const std::vector<Event>& entered,
     return std::move(folding.stock);
 }
 
+std::optional<double> liquidFor(const Item& item, chemistry::Millilitres volume)
+{
+    if (item.kind != ItemKind::Liquid || !item.bought || !item.makes || item.makes->value() <= 0) {
+        return std::nullopt;
+    }
+    return *item.bought * (volume / *item.makes);
+}
+
 Result<void> suitsMixing(const Item& item, const ItemStock& stock)
 {
     if (item.kind == ItemKind::Powder && stock.isHere() && !stock.isPartOfPacket()) {

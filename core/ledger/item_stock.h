@@ -45,6 +45,10 @@ struct ItemStock {
 Result<ItemStock> stockOf(const Item& item, const std::vector<Event>& entered,
                           chemistry::Instant until = chemistry::Instant::max());
 
+/// How much of a liquid so much of its solution takes, in mL; empty for what is no liquid, and
+/// where it is not known what all of it makes.
+std::optional<double> liquidFor(const Item& item, chemistry::Millilitres volume);
+
 /// Whether a mixing may name it as its packet: powder is used whole and must be whole and there
 /// (NotSuitable). A liquid may be named; what is used of it is said by what is taken.
 Result<void> suitsMixing(const Item& item, const ItemStock& stock);

@@ -51,8 +51,12 @@ Result<std::vector<Packet>> packetsAtHand(SqlStore& store)
             left.push_back(std::move(packet));
         }
     }
-    std::sort(left.begin(), left.end(),
-              [](const Packet& a, const Packet& b) { return a.id < b.id; });
+    std::sort(left.begin(), left.end(), [](const Packet& a, const Packet& b) {
+        if (a.useBy != b.useBy) {
+            return !a.useBy.empty() && (b.useBy.empty() || a.useBy < b.useBy);
+        }
+        return a.id < b.id;
+    });
     return left;
 }
 

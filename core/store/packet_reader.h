@@ -13,7 +13,8 @@ namespace ullage::store
 /// All that were ever entered, by id, but for those that only take one out of the book.
 Result<std::map<std::string, ledger::Packet>> readPackets(SqlStore& store);
 
-/// Those that may be mixed from (suitsMixing()), as they were given last, in order of id. A mixing
+/// Those that may be mixed from (suitsMixing()), as they were given last; those whose day
+/// comes first in front, those without one last, else in order of id. A mixing
 /// taken back has used none.
 Result<std::vector<ledger::Packet>> packetsAtHand(SqlStore& store);
 

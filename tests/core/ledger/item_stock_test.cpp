@@ -71,6 +71,21 @@ protected:
     }
 };
 
+TEST(LiquidFor, isItsShareOfWhatAllOfItMakes)
+{
+    Packet packet;
+    packet.id = "c";
+    packet.volume = chemistry::Millilitres(500);
+    packet.makes = chemistry::Millilitres(2500);
+    EXPECT_EQ(liquidFor(itemOf(packet), chemistry::Millilitres(1000)), 200);
+    packet.makes.reset();
+    EXPECT_FALSE(liquidFor(itemOf(packet), chemistry::Millilitres(1000)));
+    packet.makes = chemistry::Millilitres(1000);
+    packet.form = formulary::Form::Powder;
+    packet.volume.reset();
+    EXPECT_FALSE(liquidFor(itemOf(packet), chemistry::Millilitres(1000)));
+}
+
 TEST_F(ItemStockTest, aPacketOfPowderIsUsedWhole)
 {
     EXPECT_EQ(stock(powder()).left, 1);

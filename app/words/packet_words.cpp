@@ -1,0 +1,42 @@
+#include "app/words/packet_words.h"
+
+#include "app/words/number_text.h"
+#include "core/ledger/cupboard.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QStringList>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(PacketWords)
+};
+
+} // namespace
+
+QString packetText(const ledger::Packet& packet, const Wording& wording)
+{
+    const bool liquid = ledger::isLiquid(packet);
+    QStringList parts;
+    if (packet.makes)
+        parts << (liquid ? Words::tr("concentrate for %1") : Words::tr("packet for %1"))
+                     .arg(volumeText(*packet.makes, wording));
+    else
+        parts << (liquid ? Words::tr("concentrate") : Words::tr("packet"));
+    if (!packet.lot.empty())
+        parts << Words::tr("lot %1").arg(QString::fromStdString(packet.lot));
+    if (!packet.useBy.empty()) {
+        const QDate by = QDate::fromString(QString::fromStdString(packet.useBy), Qt::ISODate);
+        parts << Words::tr("use by %1")
+                     .arg(by.isValid() ? wording.locale.toString(by, QLocale::ShortFormat)
+                                       : QString::fromStdString(packet.useBy));
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace ullage::app

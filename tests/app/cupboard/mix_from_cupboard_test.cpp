@@ -1,0 +1,104 @@
+// Mixing takes what it is mixed from out of the cupboard.
+#include "app/cupboard/cupboard_page.h"
+#include "app/cupboard/item_list.h"
+#include "app/dialogs/mix_dialog.h"
+#include "app/mixing/choice_step.h"
+#include "app/mixing/mixing_page.h"
+#include "tests/app/cupboard/cupboard_kit.h"
+#include "tests/app/window/window_kit.h"
+
+namespace ullage::app
+{
+
+namespace
+{
+
+void choose(MixDialog& dialog, const QString& solution)
+{
+    auto* box = named<QComboBox>(dialog, "Solution");
+    box->setCurrentIndex(box->findData(solution));
+}
+
+std::optional<double> leftOf(Desk& desk, const std::string& item)
+{
+    for (const ledger::ItemHere& here : snapshotOf(desk).state.items) {
+        if (here.item.id == item)
+            return here.stock.left;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+TEST(MixFromCupboard, aPacketIsUsedWholeAndComesBackWithUndo)
+{
+    Desk desk;
+    shelve(desk, {powder("later", "2028-01-31"), powder("sooner", "2027-01-31"), powder("part")});
+    happen(desk, ledger::Taken{"part", 0.5, {}});
+    MixDialog dialog(desk.door());
+    dialog.show();
+    choose(dialog, "starter-mq-borax");
+    auto* packets = named<QComboBox>(dialog, "From the cupboard");
+    EXPECT_EQ(packets->count(), 3) << "two whole ones, and none";
+    EXPECT_TRUE(packets->currentText().startsWith("packet for 1,000 ml"));
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    EXPECT_FALSE(leftOf(desk, "sooner"));
+    EXPECT_EQ(leftOf(desk, "later"), 1);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(leftOf(desk, "sooner"), 1);
+}
+
+// 500 ml of concentrate make 2,500 ml, so a litre takes 200 ml of it.
+TEST(MixFromCupboard, ofAConcentrateIsTakenWhatTheVolumeAsksFor)
+{
+    Desk desk;
+    shelve(desk, {concentrate("c", 500)});
+    MixDialog dialog(desk.door());
+    dialog.show();
+    choose(dialog, "starter-acid-fixer");
+    type(dialog, "Volume mixed", "1000");
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    EXPECT_EQ(leftOf(desk, "c"), 300);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(leftOf(desk, "c"), 500) << "one deed, one undo";
+}
+
+TEST(MixFromCupboard, nothingIsTakenWhereNothingWasChosenOrTheBottleWasFound)
+{
+    Desk desk;
+    shelve(desk, {powder("p")});
+    MixDialog dialog(desk.door());
+    dialog.show();
+    choose(dialog, "starter-mq-borax");
+    auto* packets = named<QComboBox>(dialog, "From the cupboard");
+    packets->setCurrentIndex(packets->count() - 1);
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    EXPECT_EQ(leftOf(desk, "p"), 1);
+    MixDialog found(desk.door());
+    found.show();
+    choose(found, "starter-mq-borax");
+    found.findChild<QCheckBox*>("found")->setChecked(true);
+    EXPECT_FALSE(named<QComboBox>(found, "From the cupboard")->isVisible());
+}
+
+TEST(MixFromCupboard, theGuideOpensWithThePacketThatWasChosen)
+{
+    Desk desk;
+    shelve(desk, {powder("p"), concentrate("c", 500)});
+    Window at(desk);
+    at.window.showPage(Page::Cupboard);
+    auto* page = at.window.findChild<CupboardPage*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return page->choose("c"); }, 10'000));
+    page->actions()->action(CupboardAction::Mix)->trigger();
+    auto* guide = at.window.findChild<MixingPage*>();
+    ASSERT_NE(guide, nullptr);
+    const auto plan = guide->choice()->plan();
+    EXPECT_EQ(plan.solution->id, "starter-acid-fixer");
+    ASSERT_TRUE(plan.packet);
+    EXPECT_EQ(plan.packet->id, "c");
+}
+
+} // namespace ullage::app
