@@ -27,7 +27,9 @@ constexpr std::array<LabelSizes, 9> kLabelSizes{{{16, 4.4},
                                                  {kNameCapitals / kCapitals, kSmallestLetters}}};
 constexpr double kBoxGap = 0.6;
 constexpr double kMostBoxRows = 3;
-constexpr double kCodeShare = 0.36; // of the label's width, at most
+// Of the label's width that the code may take: less where it leaves more room for words. What it
+// says besides the id stands on the label as well.
+constexpr std::array<double, 2> kCodeShares{0.36, 0.3};
 
 // Puts one thing below the other: beside the code as long as that lasts, then over all the width.
 class LabelColumn
@@ -46,12 +48,17 @@ public:
 
     void text(const QString& words, const Letters& letters, int mostLines = 0)
     {
-        const QStringList lines = wrappedLines(words, letters, width());
-        if (mostLines > 0 && lines.size() > mostLines)
-            m_y = m_face->size.height() + 1; // does not fit
-        for (const QString& line : lines) {
+        QString rest = words.split(u' ', Qt::SkipEmptyParts).join(u' ');
+        for (int count = 1; !rest.isEmpty() && fits(); ++count) {
+            if (mostLines > 0 && count > mostLines) {
+                m_y = m_face->size.height() + 1; // does not fit
+                return;
+            }
+            // Each by itself: below the code there is more room.
+            const QString line = wrappedLines(rest, letters, width()).front();
             m_face->lines.push_back({{kLabelMargin, m_y + kBaseline * letters.mm}, line, letters});
             m_y += kLinePitch * letters.mm;
+            rest = rest.sliced(line.size()).trimmed();
         }
     }
     void gap(double mm) { m_y += mm; }
@@ -96,15 +103,17 @@ bool fill(LabelFace& face, const LabelWords& words, const LabelSizes& sizes)
     LabelColumn column(face, sizes);
     const double body = sizes.body;
     column.text(words.name, {sizes.name, true}, 2);
+    if (!column.fits())
+        return false;
     column.gap(0.3);
     const bool vessel = keeps(face, LabelPart::Vessel) && !words.vessel.isEmpty();
     column.text(words.contents, {body * 1.1});
     if (vessel)
         column.text(words.vessel, {body});
-    const QString dates = words.mixed + QStringLiteral("    ") + words.discardBy;
+    const QString dates = words.mixed + QStringLiteral("\u00a0\u00a0\u00a0 ") + words.discardBy;
     const Letters date{body * 1.05, true};
     if (textWidth(dates, date) <= column.width()) {
-        column.text(words.mixed + QStringLiteral("\u00a0\u00a0\u00a0 ") + words.discardBy, date);
+        column.text(dates, date);
     } else {
         column.text(words.mixed, date);
         column.text(words.discardBy, date);
@@ -127,9 +136,9 @@ bool fill(LabelFace& face, const LabelWords& words, const LabelSizes& sizes)
     return column.fits();
 }
 
-bool placeCode(LabelFace& face, const QStringList& lines)
+bool placeCode(LabelFace& face, const QStringList& lines, double share)
 {
-    const double most = std::min(face.size.height(), face.size.width() * kCodeShare);
+    const double most = std::min(face.size.height(), face.size.width() * share);
     const auto code = squareCode(lines, static_cast<int>(most / kSmallestModule + 1e-9));
     if (!code)
         return false;
@@ -148,17 +157,21 @@ tl::expected<LabelFace, LabelProblem> labelFace(const LabelWords& words, const Q
 {
     LabelFace face;
     face.size = size;
-    if (!placeCode(face, words.code))
-        return tl::unexpected(LabelProblem::CodeTooLarge);
+    bool coded = false;
     for (int leftOut = 0; leftOut <= kLabelParts; ++leftOut) {
         if (leftOut > 0)
             face.leftOut.push_back(LabelPart(leftOut - 1));
-        for (const LabelSizes& sizes : kLabelSizes) {
-            if (fill(face, words, sizes))
-                return face;
+        for (const double share : kCodeShares) {
+            if (!placeCode(face, words.code, share))
+                continue;
+            coded = true;
+            for (const LabelSizes& sizes : kLabelSizes) {
+                if (fill(face, words, sizes))
+                    return face;
+            }
         }
     }
-    return tl::unexpected(LabelProblem::WordsTooLong);
+    return tl::unexpected(coded ? LabelProblem::WordsTooLong : LabelProblem::CodeTooLarge);
 }
 
 } // namespace ullage::app

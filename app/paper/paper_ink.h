@@ -22,7 +22,7 @@ struct Letters {
     bool bold = false;
 };
 /// From one line to the next, of letters of size 1.
-inline constexpr double kLinePitch = 1.25;
+inline constexpr double kLinePitch = 1.2;
 /// From the top of a line to what its letters stand on.
 inline constexpr double kBaseline = 0.97;
 /// Height of a capital, of letters of size 1.

@@ -2,6 +2,7 @@
 
 #include <qrencode.h>
 
+#include <algorithm>
 #include <memory>
 
 namespace ullage::app
@@ -10,13 +11,21 @@ namespace ullage::app
 namespace
 {
 
+constexpr unsigned int kUtf8 = 26; // its number among the extended interpretations
+
 std::optional<SquareCode> encoded(const QString& text, QRecLevel level, int mostModules)
 {
     const QByteArray bytes = text.toUtf8();
-    const std::unique_ptr<QRcode, decltype(&QRcode_free)> made(
-        QRcode_encodeData(static_cast<int>(bytes.size()),
-                          reinterpret_cast<const unsigned char*>(bytes.constData()), 0, level),
-        &QRcode_free);
+    const std::unique_ptr<QRinput, decltype(&QRinput_free)> input(QRinput_new2(0, level),
+                                                                  &QRinput_free);
+    // Without being told, readers guess at anything but plain English letters.
+    const bool plain = std::all_of(bytes.begin(), bytes.end(), [](char c) { return c > 0; });
+    if (!input || (!plain && QRinput_appendECIheader(input.get(), kUtf8) != 0) ||
+        QRinput_append(input.get(), QR_MODE_8, static_cast<int>(bytes.size()),
+                       reinterpret_cast<const unsigned char*>(bytes.constData())) != 0)
+        return std::nullopt;
+    const std::unique_ptr<QRcode, decltype(&QRcode_free)> made(QRcode_encodeInput(input.get()),
+                                                               &QRcode_free);
     if (!made || made->width + 2 * kQuietModules > mostModules)
         return std::nullopt;
     SquareCode code;
