@@ -57,7 +57,6 @@ QWidget* RunView::sheetCard()
 {
     auto* card = new Card(tr("Run sheet"));
     m_list = new StepList;
-    m_scroll = new ColumnScroll(m_list);
     m_footer = new PlainLabel;
     m_footer->setWordWrap(true);
     setTone(m_footer, Tone::Quiet);
@@ -65,9 +64,15 @@ QWidget* RunView::sheetCard()
     m_trouble->setWordWrap(true);
     setTone(m_trouble, Tone::Near);
     m_trouble->hide();
+    // On a low screen the words scroll below the steps, which are looked at all the time.
+    auto* steps = new QWidget;
+    auto* column = new QVBoxLayout(steps);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    column->addWidget(m_list, 1);
+    column->addWidget(m_footer);
+    m_scroll = new ColumnScroll(steps);
     card->body()->addWidget(m_scroll, 1);
-    card->body()->addSpacing(Space::kSmall);
-    card->body()->addWidget(m_footer);
     card->body()->addWidget(m_trouble);
     return card;
 }

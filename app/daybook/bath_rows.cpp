@@ -21,7 +21,7 @@ namespace
 {
 
 enum Column { Name, Used, Lost, Air, Once, Second };
-constexpr int kFigureWidth = 84;
+constexpr int kFigureWidth = 110; // "not known" in the longer language
 
 } // namespace
 

@@ -28,7 +28,10 @@ namespace
 {
 
 constexpr int kRoomForBothCurves = 860;
-constexpr int kLeastWhy = 260; // where it does not share a column of the window's height
+// Where they stand below the figures and do not share a column of the window's height.
+constexpr int kLeastCharts = 560;
+constexpr int kLeastWhy = 260;
+constexpr int kLeastRight = 300; // narrower than this a curve cannot be read
 
 } // namespace
 
@@ -72,6 +75,7 @@ QWidget* FormularyPage::makeSolutions()
     m_card = new SolutionCard;
     m_card->setMinimumWidth(290);
     auto* right = new QWidget;
+    right->setMinimumWidth(kLeastRight);
     m_right = new QVBoxLayout(right);
     m_right->setContentsMargins(0, 0, 0, 0);
     m_right->setSpacing(Space::kGap);
@@ -97,8 +101,10 @@ QWidget* FormularyPage::makeSolutions()
     });
     // Over the charts it does not scroll by itself: the page does.
     connect(row, &ThreeColumns::folded, m_card->figures(), &FigureList::showWhole);
-    connect(row, &ThreeColumns::folded, m_whyCard,
-            [this](bool folded) { m_whyCard->setMinimumHeight(folded ? kLeastWhy : 0); });
+    connect(row, &ThreeColumns::folded, this, [this](bool folded) {
+        m_charts->setMinimumHeight(folded ? kLeastCharts : 0);
+        m_whyCard->setMinimumHeight(folded ? kLeastWhy : 0);
+    });
     return row;
 }
 

@@ -50,6 +50,11 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
         m_form->addRow(words, field);
         m_labels.emplace_back(words, field);
     }
+    // A long name is read in the list that opens; it does not widen the step.
+    for (QComboBox* box : {m_solution, m_packet, m_vessel}) {
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(12);
+    }
     m_powder->setRange(0, 100'000);
     m_form->addRow(m_raw);
     m_form->addRow(m_formula);

@@ -32,7 +32,7 @@ namespace
 {
 
 constexpr int kRoomForThree = 1080; // cards beside one another
-constexpr int kChartBelow = 310;
+constexpr int kChartBelow = 330;
 constexpr int kNextShare = 35; // of the width that the three have
 constexpr int kLeftShare = 42;
 constexpr int kPerFilmShare = 33;
