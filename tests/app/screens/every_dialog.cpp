@@ -2,6 +2,12 @@
 
 #include "app/bench/tank_edit.h"
 #include "app/bench/template_dialog.h"
+#include "app/cupboard/add_item_dialog.h"
+#include "app/cupboard/can_dialogs.h"
+#include "app/cupboard/code_dialog.h"
+#include "app/cupboard/item_deed_dialog.h"
+#include "app/cupboard/item_form.h"
+#include "app/cupboard/work_dialog.h"
 #include "app/daybook/correct_dialog.h"
 #include "app/daybook/forgotten_dialog.h"
 #include "app/daybook/take_back_dialog.h"
@@ -155,6 +161,45 @@ void seeDeeds(Door& door, const SeenScreen& seen)
     seeCorrections(door, seen);
 }
 
+void seeCupboardDeeds(Door& door, const SeenScreen& seen)
+{
+    const auto state = door.cupboard();
+    if (!state || state->items.empty() || state->cans.empty() || state->works.empty())
+        return;
+    {
+        AddItemDialog dialog(door, *state);
+        showForm(dialog, QStringLiteral("cupboard-add"), seen);
+    }
+    for (const ShelvedKind kind :
+         {ShelvedKind::Concentrate, ShelvedKind::Chemical, ShelvedKind::Supply}) {
+        AddItemDialog dialog(door, *state);
+        dialog.item()->setKind(kind);
+        show(dialog, QStringLiteral("cupboard-add-%1").arg(static_cast<int>(kind)), seen);
+    }
+    {
+        AddItemDialog dialog(door, *state, state->items.front());
+        show(dialog, QStringLiteral("cupboard-edit"), seen);
+    }
+    for (const CupboardAction action :
+         {CupboardAction::Open, CupboardAction::Take, CupboardAction::Count,
+          CupboardAction::ThrowAway, CupboardAction::Withdraw}) {
+        ItemDeedDialog dialog(action, door, {state->items[0], state->items[1]});
+        show(dialog, QStringLiteral("cupboard-deed-%1").arg(static_cast<int>(action)), seen);
+    }
+    CodeDialog code(door, *state, state->items.front());
+    show(code, QStringLiteral("cupboard-code"), seen);
+    CanDialog can(door, {});
+    showForm(can, QStringLiteral("cupboard-can"), seen);
+    PourInDialog pour(door, state->cans.front());
+    showForm(pour, QStringLiteral("cupboard-pour-in"), seen);
+    HandOverDialog over(door, state->cans.front());
+    showForm(over, QStringLiteral("cupboard-hand-over"), seen);
+    WorkDialog work(door, {});
+    showForm(work, QStringLiteral("cupboard-work"), seen);
+    WorkDialog anew(door, state->works.front());
+    show(anew, QStringLiteral("cupboard-work-edit"), seen);
+}
+
 void seeFilms(Door& door, const SeenScreen& seen)
 {
     const auto marked = door.filmsMarked();
@@ -269,6 +314,7 @@ void seeDialogs(Session& session, Preferences& preferences, const SeenScreen& se
 {
     SessionDoor door(session, preferences);
     seeDeeds(door, seen);
+    seeCupboardDeeds(door, seen);
     seeFilms(door, seen);
     seeEditors(door, seen);
     seeBookDialogs(door, seen);

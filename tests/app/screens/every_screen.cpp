@@ -1,6 +1,8 @@
 #include "tests/app/screens/every_screen.h"
 
 #include "app/bench/bench_page.h"
+#include "app/cupboard/cupboard_page.h"
+#include "app/cupboard/item_list.h"
 #include "app/daybook/day_book_page.h"
 #include "app/daybook/day_model.h"
 #include "app/formulary/formulary_page.h"
@@ -111,6 +113,25 @@ void seeDayBook(MainWindow& window, const SeenScreen& seen)
     });
     seen(window, QStringLiteral("statistics"));
     page->showStatistics(false);
+}
+
+void seeCupboard(MainWindow& window, const SeenScreen& seen)
+{
+    window.showPage(Page::Cupboard);
+    auto* page = window.findChild<CupboardPage*>();
+    letSettle([&] { return page->list()->model()->rowCount() > 0; });
+    seen(window, QStringLiteral("cupboard"));
+    for (const char* item : {"rapid-1", "hydroquinone", "gloves"}) {
+        page->choose(QString::fromLatin1(item));
+        letSettle();
+        seen(window, QStringLiteral("cupboard-") + QString::fromLatin1(item));
+    }
+    page->setPlanFor({.weeks = 8, .films = 40});
+    emit page->planForChanged();
+    letSettle();
+    seen(window, QStringLiteral("cupboard-films"));
+    page->setPlanFor({});
+    emit page->planForChanged();
 }
 
 void seeFormulary(MainWindow& window, Session& session, const SeenScreen& seen)
@@ -232,9 +253,7 @@ void seePages(MainWindow& window, Session& session, const SeenScreen& seen)
 {
     seeShelf(window, session, seen);
     seeDayBook(window, seen);
-    window.showPage(Page::Cupboard);
-    letSettle();
-    seen(window, QStringLiteral("cupboard"));
+    seeCupboard(window, seen);
     seeFormulary(window, session, seen);
     seeBench(window, seen);
     seeGuide(window, seen);
