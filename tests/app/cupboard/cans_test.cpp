@@ -15,7 +15,7 @@ namespace ullage::app
 namespace
 {
 
-ledger::Container can(const std::string& id, ledger::Waste holds, double ml)
+ledger::Container aCan(const std::string& id, ledger::Waste holds, double ml)
 {
     ledger::Container made;
     made.id = id;
@@ -25,7 +25,7 @@ ledger::Container can(const std::string& id, ledger::Waste holds, double ml)
     return made;
 }
 
-ledger::CanHere here(Desk& desk, const std::string& id)
+ledger::CanHere canHere(Desk& desk, const std::string& id)
 {
     for (const ledger::CanHere& one : snapshotOf(desk).state.cans) {
         if (one.can.id == id)
@@ -35,7 +35,7 @@ ledger::CanHere here(Desk& desk, const std::string& id)
     return {};
 }
 
-bool says(const QWidget& within, const QString& words)
+bool cansSay(const QWidget& within, const QString& words)
 {
     for (const auto* label : within.findChildren<QLabel*>()) {
         if (label->isVisible() && label->text().contains(words))
@@ -49,7 +49,7 @@ bool says(const QWidget& within, const QString& words)
 TEST(CanViews, tellHowFullACanIsItsSilverAndTheYear)
 {
     Desk desk;
-    shelve(desk, {can("Fixer can", ledger::Waste::Fixer, 2000)});
+    shelve(desk, {aCan("Fixer can", ledger::Waste::Fixer, 2000)});
     happen(desk, ledger::PouredIn{"Fixer can", chemistry::Millilitres(1850), {}});
     auto state = snapshotOf(desk).state;
     auto view = canViews(state, desk.door().wording()).front();
@@ -102,26 +102,26 @@ TEST(PourInDialog, warnsOfWrongMixingAndRefusesMoreThanTheCanHolds)
 {
     Desk desk;
     desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
-    shelve(desk, {can("Stop can", ledger::Waste::Stop, 300)});
-    PourInDialog dialog(desk.door(), here(desk, "Stop can"));
+    shelve(desk, {aCan("Stop can", ledger::Waste::Stop, 300)});
+    PourInDialog dialog(desk.door(), canHere(desk, "Stop can"));
     dialog.show();
     auto* from = named<QComboBox>(dialog, "What it is, from");
     from->setCurrentIndex(from->findText("Dev 1"));
-    EXPECT_TRUE(says(dialog, "sulfur dioxide. Take another can")) << "acid meets sulfite";
+    EXPECT_TRUE(cansSay(dialog, "sulfur dioxide. Take another can")) << "acid meets sulfite";
     type(dialog, "Volume", "301");
     dialog.accept();
     EXPECT_TRUE(dialog.isVisible());
     EXPECT_FALSE(dialog.problemOf("volume_ml").isEmpty());
-    EXPECT_EQ(here(desk, "Stop can").stock.volume, chemistry::Millilitres(0));
+    EXPECT_EQ(canHere(desk, "Stop can").stock.volume, chemistry::Millilitres(0));
 }
 
 TEST(HandOverDialog, keepsWhoTookItAndTheDocument)
 {
     Desk desk;
-    shelve(desk, {can("Fixer can", ledger::Waste::Fixer, 2000)});
+    shelve(desk, {aCan("Fixer can", ledger::Waste::Fixer, 2000)});
     happen(desk, ledger::PouredIn{"Fixer can", chemistry::Millilitres(900), {}});
     desk.passMinutes(5);
-    HandOverDialog dialog(desk.door(), here(desk, "Fixer can"));
+    HandOverDialog dialog(desk.door(), canHere(desk, "Fixer can"));
     dialog.show();
     dialog.accept();
     EXPECT_FALSE(dialog.problemOf("to").isEmpty());
@@ -129,20 +129,20 @@ TEST(HandOverDialog, keepsWhoTookItAndTheDocument)
     type(dialog, "Document", "no. 7");
     dialog.accept();
     EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
-    const auto stock = here(desk, "Fixer can").stock;
+    const auto stock = canHere(desk, "Fixer can").stock;
     EXPECT_EQ(stock.volume, chemistry::Millilitres(0));
     ASSERT_EQ(stock.handed.size(), 1u);
     EXPECT_EQ(stock.handed[0].document, "no. 7");
     ASSERT_TRUE(desk.session().undo());
-    EXPECT_EQ(here(desk, "Fixer can").stock.volume, chemistry::Millilitres(900));
+    EXPECT_EQ(canHere(desk, "Fixer can").stock.volume, chemistry::Millilitres(900));
 }
 
 TEST(DiscardIntoCan, aBottleGoesIntoTheCanOfItsKindAndUndoBringsItBack)
 {
     Desk desk;
     const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
-    shelve(desk, {can("Fixer can", ledger::Waste::Fixer, 5000),
-                  can("Developer can", ledger::Waste::Developer, 5000)});
+    shelve(desk, {aCan("Fixer can", ledger::Waste::Fixer, 5000),
+                  aCan("Developer can", ledger::Waste::Developer, 5000)});
     desk.passMinutes(1);
     {
         BottleDialog dialog(HappeningKind::Discard, desk.door(), bottleOf(desk, dev));
@@ -150,14 +150,14 @@ TEST(DiscardIntoCan, aBottleGoesIntoTheCanOfItsKindAndUndoBringsItBack)
         auto* into = named<QComboBox>(dialog, "Into the can");
         EXPECT_TRUE(into->currentText().startsWith("Developer can"));
         into->setCurrentIndex(1);
-        EXPECT_TRUE(says(dialog, "another kind of waste"));
+        EXPECT_TRUE(cansSay(dialog, "another kind of waste"));
         into->setCurrentIndex(2);
         dialog.accept();
         EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
     }
-    EXPECT_EQ(here(desk, "Developer can").stock.volume, chemistry::Millilitres(1000));
+    EXPECT_EQ(canHere(desk, "Developer can").stock.volume, chemistry::Millilitres(1000));
     ASSERT_TRUE(desk.session().undo());
-    EXPECT_EQ(here(desk, "Developer can").stock.volume, chemistry::Millilitres(0));
+    EXPECT_EQ(canHere(desk, "Developer can").stock.volume, chemistry::Millilitres(0));
     EXPECT_NE(desk.session().bottle(QString::fromStdString(dev)), nullptr);
 }
 
@@ -165,15 +165,15 @@ TEST(DiscardIntoCan, thatNoneWasWantedIsRememberedForTheKind)
 {
     Desk desk;
     const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
-    shelve(desk, {can("Developer can", ledger::Waste::Developer, 5000),
-                  can("Fixer can", ledger::Waste::Fixer, 5000)});
+    shelve(desk, {aCan("Developer can", ledger::Waste::Developer, 5000),
+                  aCan("Fixer can", ledger::Waste::Fixer, 5000)});
     desk.passMinutes(1);
     BottleDialog dialog(HappeningKind::Discard, desk.door(), bottleOf(desk, dev));
     dialog.show();
     named<QComboBox>(dialog, "Into the can")->setCurrentIndex(0);
     dialog.accept();
     EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
-    EXPECT_EQ(here(desk, "Developer can").stock.volume, chemistry::Millilitres(0));
+    EXPECT_EQ(canHere(desk, "Developer can").stock.volume, chemistry::Millilitres(0));
     const auto cans = snapshotOf(desk).state.cans;
     EXPECT_EQ(canOffered(formulary::Role::Developer, cans, desk.door()), -1);
     EXPECT_EQ(canOffered(formulary::Role::Fixer, cans, desk.door()), 1);

@@ -21,50 +21,50 @@ namespace
 const QString kCode = QStringLiteral("2000000000015");
 const QString kWrongCode = QStringLiteral("2000000000016");
 
-void scan(AddItemDialog& dialog, const QString& code)
+void scanInto(AddItemDialog& dialog, const QString& code)
 {
     dialog.code()->setFocus();
     QTest::keyClicks(dialog.code(), code);
     QTest::keyClick(dialog.code(), Qt::Key_Return);
 }
 
-ledger::CupboardState stateOf(Desk& desk) { return snapshotOf(desk).state; }
+ledger::CupboardState cupboardOf(Desk& desk) { return snapshotOf(desk).state; }
 
 } // namespace
 
 TEST(AddItemDialog, severalPacketsAndTheirCodeAreOneActionAndOneUndo)
 {
     Desk desk;
-    AddItemDialog dialog(desk.door(), stateOf(desk));
+    AddItemDialog dialog(desk.door(), cupboardOf(desk));
     dialog.show();
-    scan(dialog, kCode);
+    scanInto(dialog, kCode);
     EXPECT_TRUE(dialog.isVisible()) << "a scanner ends with Return, which enters nothing";
     dialog.item()->setSolution("starter-mq-borax");
     dialog.item()->findChild<QSpinBox*>()->setValue(3);
     dialog.accept();
     EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
-    const auto state = stateOf(desk);
+    const auto state = cupboardOf(desk);
     ASSERT_EQ(state.items.size(), 3u);
     EXPECT_EQ(state.items[0].item.solution, "starter-mq-borax");
     EXPECT_EQ(state.items[0].bought, "2026-11-25") << "today";
     ASSERT_EQ(state.barcodes.size(), 1u);
     EXPECT_EQ(state.barcodes[0].of, "starter-mq-borax");
     ASSERT_TRUE(desk.session().undo());
-    EXPECT_TRUE(stateOf(desk).items.empty());
-    EXPECT_TRUE(stateOf(desk).barcodes.empty());
+    EXPECT_TRUE(cupboardOf(desk).items.empty());
+    EXPECT_TRUE(cupboardOf(desk).barcodes.empty());
 }
 
 TEST(AddItemDialog, aWrongLastDigitIsRefusedByNameAndNothingIsEntered)
 {
     Desk desk;
-    AddItemDialog dialog(desk.door(), stateOf(desk));
+    AddItemDialog dialog(desk.door(), cupboardOf(desk));
     dialog.show();
-    scan(dialog, kWrongCode);
+    scanInto(dialog, kWrongCode);
     EXPECT_TRUE(dialog.problemOf("code").contains(kWrongCode));
     dialog.accept();
     EXPECT_TRUE(dialog.isVisible());
     EXPECT_TRUE(dialog.problemOf("code").startsWith("Code"));
-    EXPECT_TRUE(stateOf(desk).items.empty());
+    EXPECT_TRUE(cupboardOf(desk).items.empty());
 }
 
 TEST(AddItemDialog, aKnownCodeFillsTheForm)
@@ -76,13 +76,13 @@ TEST(AddItemDialog, aKnownCodeFillsTheForm)
     code.amount = 500;
     shelve(desk, {concentrate("c", 500), code});
     happen(desk, ledger::ThrownAway{"c", {}}); // gone, and known all the same
-    AddItemDialog dialog(desk.door(), stateOf(desk));
+    AddItemDialog dialog(desk.door(), cupboardOf(desk));
     dialog.show();
-    scan(dialog, kCode);
+    scanInto(dialog, kCode);
     EXPECT_EQ(dialog.item()->kind(), ShelvedKind::Concentrate);
     dialog.accept();
     EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
-    const auto state = stateOf(desk);
+    const auto state = cupboardOf(desk);
     ASSERT_EQ(state.items.size(), 1u);
     EXPECT_EQ(state.items[0].stock.left, 500);
     EXPECT_EQ(state.items[0].item.keepsOpened, chemistry::Days(60));
@@ -94,11 +94,11 @@ TEST(AddItemDialog, aLineIsGivenAnewWithItsStockAsItIs)
     Desk desk;
     shelve(desk, {chemical("s", 500)});
     happen(desk, ledger::Taken{"s", 100, {}});
-    AddItemDialog dialog(desk.door(), stateOf(desk), stateOf(desk).items[0]);
+    AddItemDialog dialog(desk.door(), cupboardOf(desk), cupboardOf(desk).items[0]);
     dialog.show();
     dialog.item()->setAmount(450); // so much had been in it
     dialog.accept();
-    const auto state = stateOf(desk);
+    const auto state = cupboardOf(desk);
     ASSERT_EQ(state.items.size(), 1u);
     EXPECT_EQ(state.items[0].stock.left, 350);
     const auto& line = std::get<ledger::Chemical>(state.items[0].line);
@@ -109,7 +109,7 @@ TEST(AddItemDialog, aLineIsGivenAnewWithItsStockAsItIs)
 TEST(AddItemDialog, aPriceThatIsNoneIsRefusedUnderItsField)
 {
     Desk desk;
-    AddItemDialog dialog(desk.door(), stateOf(desk));
+    AddItemDialog dialog(desk.door(), cupboardOf(desk));
     dialog.show();
     for (auto* line : dialog.findChildren<QLineEdit*>()) {
         if (line->accessibleName() == u"Price of one")
@@ -124,7 +124,7 @@ TEST(ItemDeedDialog, moreThanIsThereIsRefusedUnderTheAmount)
 {
     Desk desk;
     shelve(desk, {concentrate("c", 500)});
-    ItemDeedDialog dialog(CupboardAction::Take, desk.door(), stateOf(desk).items);
+    ItemDeedDialog dialog(CupboardAction::Take, desk.door(), cupboardOf(desk).items);
     dialog.show();
     dialog.amount()->setValue(501);
     dialog.accept();
@@ -133,7 +133,7 @@ TEST(ItemDeedDialog, moreThanIsThereIsRefusedUnderTheAmount)
     dialog.amount()->setValue(120);
     dialog.accept();
     EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
-    EXPECT_EQ(stateOf(desk).items[0].stock.left, 380);
+    EXPECT_EQ(cupboardOf(desk).items[0].stock.left, 380);
 }
 
 TEST(ItemDeedDialog, openingCountingThrowingAwayAndWithdrawingAreUndoneOneByOne)
@@ -141,7 +141,7 @@ TEST(ItemDeedDialog, openingCountingThrowingAwayAndWithdrawingAreUndoneOneByOne)
     Desk desk;
     shelve(desk, {concentrate("c", 500)});
     const auto deed = [&](CupboardAction which, std::optional<double> amount = {}) {
-        ItemDeedDialog dialog(which, desk.door(), stateOf(desk).items);
+        ItemDeedDialog dialog(which, desk.door(), cupboardOf(desk).items);
         dialog.show();
         if (amount)
             dialog.amount()->setValue(amount);
@@ -149,19 +149,19 @@ TEST(ItemDeedDialog, openingCountingThrowingAwayAndWithdrawingAreUndoneOneByOne)
         EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
     };
     deed(CupboardAction::Open);
-    EXPECT_TRUE(stateOf(desk).items[0].stock.openedAt);
+    EXPECT_TRUE(cupboardOf(desk).items[0].stock.openedAt);
     deed(CupboardAction::Count, 440);
-    EXPECT_EQ(stateOf(desk).items[0].stock.left, 440);
+    EXPECT_EQ(cupboardOf(desk).items[0].stock.left, 440);
     deed(CupboardAction::ThrowAway);
-    EXPECT_TRUE(stateOf(desk).items.empty());
+    EXPECT_TRUE(cupboardOf(desk).items.empty());
     ASSERT_TRUE(desk.session().undo());
     deed(CupboardAction::Withdraw);
-    EXPECT_TRUE(stateOf(desk).items.empty());
+    EXPECT_TRUE(cupboardOf(desk).items.empty());
     ASSERT_TRUE(desk.session().undo());
-    EXPECT_EQ(stateOf(desk).items[0].stock.left, 440);
+    EXPECT_EQ(cupboardOf(desk).items[0].stock.left, 440);
     ASSERT_TRUE(desk.session().undo());
     ASSERT_TRUE(desk.session().undo());
-    EXPECT_FALSE(stateOf(desk).items[0].stock.openedAt);
+    EXPECT_FALSE(cupboardOf(desk).items[0].stock.openedAt);
 }
 
 TEST(CodeDialog, teachesAnewWhatACodeStandsFor)
@@ -171,11 +171,11 @@ TEST(CodeDialog, teachesAnewWhatACodeStandsFor)
     code.code = kCode.toStdString();
     code.of = "starter-acid-fixer";
     shelve(desk, {powder("p"), code});
-    CodeDialog dialog(desk.door(), stateOf(desk), stateOf(desk).items[0]);
+    CodeDialog dialog(desk.door(), cupboardOf(desk), cupboardOf(desk).items[0]);
     dialog.show();
     dialog.code()->setText("2000 0000 00015");
     dialog.accept();
-    const auto state = stateOf(desk);
+    const auto state = cupboardOf(desk);
     ASSERT_EQ(state.barcodes.size(), 1u);
     EXPECT_EQ(state.barcodes[0].of, "starter-mq-borax");
     EXPECT_EQ(state.barcodes[0].code, kCode.toStdString());

@@ -13,14 +13,14 @@ namespace ullage::app
 namespace
 {
 
-int linesOf(Window& at)
+int listLinesOf(Window& at)
 {
     return at.window.findChild<CupboardPage*>()->list()->model()->rowCount();
 }
 
-bool comesTo(Window& at, int lines)
+bool listComesTo(Window& at, int lines)
 {
-    return QTest::qWaitFor([&] { return linesOf(at) == lines; }, 10'000);
+    return QTest::qWaitFor([&] { return listLinesOf(at) == lines; }, 10'000);
 }
 
 } // namespace
@@ -31,15 +31,15 @@ TEST(CupboardPage, followsTheBookWhileItIsSeenAndOnlyThen)
     Window at(desk);
     shelve(desk, {powder("p1")});
     QTest::qWait(50);
-    EXPECT_EQ(linesOf(at), 0) << "it is not seen";
+    EXPECT_EQ(listLinesOf(at), 0) << "it is not seen";
     at.window.showPage(Page::Cupboard);
-    EXPECT_TRUE(comesTo(at, 2)); // its heading and itself
+    EXPECT_TRUE(listComesTo(at, 2)); // its heading and itself
     shelve(desk, {chemical("s", 500)});
-    EXPECT_TRUE(comesTo(at, 4));
+    EXPECT_TRUE(listComesTo(at, 4));
     happen(desk, ledger::ThrownAway{"p1", {}});
-    EXPECT_TRUE(comesTo(at, 2));
+    EXPECT_TRUE(listComesTo(at, 2));
     ASSERT_TRUE(desk.session().undo());
-    EXPECT_TRUE(comesTo(at, 4));
+    EXPECT_TRUE(listComesTo(at, 4));
 }
 
 TEST(CupboardPage, keepsWhatWasChosenWhenTheListIsMadeAnew)
@@ -48,7 +48,7 @@ TEST(CupboardPage, keepsWhatWasChosenWhenTheListIsMadeAnew)
     shelve(desk, {powder("p1"), chemical("s", 500)});
     Window at(desk);
     at.window.showPage(Page::Cupboard);
-    ASSERT_TRUE(comesTo(at, 4));
+    ASSERT_TRUE(listComesTo(at, 4));
     auto* page = at.window.findChild<CupboardPage*>();
     EXPECT_EQ(page->chosen(), "p1");
     ASSERT_TRUE(page->choose("s"));

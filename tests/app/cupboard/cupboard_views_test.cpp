@@ -9,7 +9,7 @@ namespace ullage::app
 namespace
 {
 
-std::vector<CupboardRow> rowsOf(Desk& desk)
+std::vector<CupboardRow> cupboardRowsOf(Desk& desk)
 {
     return cupboardRows(snapshotOf(desk), *desk.door().formulary(), desk.door().wording());
 }
@@ -29,7 +29,7 @@ TEST(CupboardViews, wholePacketsOfAKindAreOneRowAndTheFirstToEndSpeaksForIt)
 {
     Desk desk; // 25 November 2026
     shelve(desk, {powder("p1", "2028-03-31"), powder("p2", "2026-12-10"), powder("p3")});
-    const auto rows = rowsOf(desk);
+    const auto rows = cupboardRowsOf(desk);
     ASSERT_EQ(rows.size(), 1u);
     EXPECT_EQ(rows[0].items, (std::vector<std::string>{"p2", "p1", "p3"}));
     EXPECT_EQ(rows[0].keeps, ledger::Keeps::EndsSoon);
@@ -45,7 +45,7 @@ TEST(CupboardViews, aPartOfAPacketStandsByItselfAndSaysWhyItIsNotMixed)
     Desk desk;
     shelve(desk, {powder("p1"), powder("p2")});
     happen(desk, ledger::Taken{"p1", 0.4, {}});
-    const auto rows = rowsOf(desk);
+    const auto rows = cupboardRowsOf(desk);
     ASSERT_EQ(rows.size(), 2u);
     const CupboardRow& part = rows[0].id == "p1" ? rows[0] : rows[1];
     EXPECT_TRUE(part.detail.contains("60 %")) << part.detail.toStdString();
@@ -57,15 +57,15 @@ TEST(CupboardViews, anOpenedConcentrateSaysHowLongItKeepsAndThatItIsPast)
 {
     Desk desk;
     shelve(desk, {concentrate("c", 500)});
-    EXPECT_EQ(rowsOf(desk)[0].detail, "500 ml");
+    EXPECT_EQ(cupboardRowsOf(desk)[0].detail, "500 ml");
     happen(desk, ledger::Taken{"c", 100, {}});
     desk.pass(20);
-    auto row = rowsOf(desk)[0];
+    auto row = cupboardRowsOf(desk)[0];
     EXPECT_TRUE(row.detail.startsWith("400 ml · opened, keeps 40 ")) << row.detail.toStdString();
     EXPECT_EQ(row.keeps, ledger::Keeps::Fine);
     EXPECT_TRUE(row.refused.contains(CupboardAction::Open));
     desk.pass(41);
-    row = rowsOf(desk)[0];
+    row = cupboardRowsOf(desk)[0];
     EXPECT_EQ(row.keeps, ledger::Keeps::Past);
     EXPECT_TRUE(row.detail.contains("opened too long, kept to 24 Jan")) << row.detail.toStdString();
 }
@@ -74,7 +74,7 @@ TEST(CupboardViews, aChemicalShowsItsNumberItsStatementsAndWhatCannotBeDone)
 {
     Desk desk;
     shelve(desk, {chemical("s", 1420)});
-    const auto row = rowsOf(desk)[0];
+    const auto row = cupboardRowsOf(desk)[0];
     EXPECT_EQ(row.name, "Sodium sulfite, dry");
     EXPECT_EQ(row.detail, "1,420 g");
     EXPECT_EQ(factOf(row, "CAS number"), "7757-83-7");

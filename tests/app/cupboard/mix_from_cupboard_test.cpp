@@ -13,7 +13,7 @@ namespace ullage::app
 namespace
 {
 
-void choose(MixDialog& dialog, const QString& solution)
+void chooseSolutionOf(MixDialog& dialog, const QString& solution)
 {
     auto* box = named<QComboBox>(dialog, "Solution");
     box->setCurrentIndex(box->findData(solution));
@@ -37,7 +37,7 @@ TEST(MixFromCupboard, aPacketIsUsedWholeAndComesBackWithUndo)
     happen(desk, ledger::Taken{"part", 0.5, {}});
     MixDialog dialog(desk.door());
     dialog.show();
-    choose(dialog, "starter-mq-borax");
+    chooseSolutionOf(dialog, "starter-mq-borax");
     auto* packets = named<QComboBox>(dialog, "From the cupboard");
     EXPECT_EQ(packets->count(), 3) << "two whole ones, and none";
     EXPECT_TRUE(packets->currentText().startsWith("packet for 1,000 ml"));
@@ -56,7 +56,7 @@ TEST(MixFromCupboard, ofAConcentrateIsTakenWhatTheVolumeAsksFor)
     shelve(desk, {concentrate("c", 500)});
     MixDialog dialog(desk.door());
     dialog.show();
-    choose(dialog, "starter-acid-fixer");
+    chooseSolutionOf(dialog, "starter-acid-fixer");
     type(dialog, "Volume mixed", "1000");
     dialog.accept();
     EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
@@ -71,7 +71,7 @@ TEST(MixFromCupboard, nothingIsTakenWhereNothingWasChosenOrTheBottleWasFound)
     shelve(desk, {powder("p")});
     MixDialog dialog(desk.door());
     dialog.show();
-    choose(dialog, "starter-mq-borax");
+    chooseSolutionOf(dialog, "starter-mq-borax");
     auto* packets = named<QComboBox>(dialog, "From the cupboard");
     packets->setCurrentIndex(packets->count() - 1);
     dialog.accept();
@@ -79,7 +79,7 @@ TEST(MixFromCupboard, nothingIsTakenWhereNothingWasChosenOrTheBottleWasFound)
     EXPECT_EQ(leftOf(desk, "p"), 1);
     MixDialog found(desk.door());
     found.show();
-    choose(found, "starter-mq-borax");
+    chooseSolutionOf(found, "starter-mq-borax");
     found.findChild<QCheckBox*>("found")->setChecked(true);
     EXPECT_FALSE(named<QComboBox>(found, "From the cupboard")->isVisible());
 }
