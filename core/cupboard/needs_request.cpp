@@ -85,7 +85,10 @@ PlanRequest needsOf(const std::vector<ledger::Batch>& batches,
             continue;
         }
         const auto so = ledger::assess(batch);
-        if (so.verdict != ledger::Verdict::Discard) {
+        // What nobody knows the history of has a capacity and yet nothing known to be left: such a
+        // bottle would be taken for one without end.
+        const bool known = so.filmsLeft || !formulary::capacityOf(*batch.solution);
+        if (so.verdict != ledger::Verdict::Discard && known) {
             request.bottles.push_back({batch.id, id, so.filmsLeft, so.discardBy});
         }
     }

@@ -18,9 +18,9 @@ std::vector<PlannedWork> knownWork(const std::vector<ledger::Work>& works, chemi
 
 /// What planNeeds() asks for. Solutions are those of the formulary as they were given last, and
 /// what was mixed or bought by an earlier version counts for them. `batches`: those in use; what
-/// is to be discarded is passed over. Films go through the developer that was mixed last, and
-/// through the fixer, stop bath and so on that were mixed last of their kinds. The usual volume of
-/// a solution is the one it was last mixed to.
+/// is to be discarded, or of unknown history, is passed over. Films go through the developer that
+/// was mixed last, and through the fixer, stop bath and so on that were mixed last of their kinds.
+/// The usual volume of a solution is the one it was last mixed to.
 PlanRequest needsOf(const std::vector<ledger::Batch>& batches,
                     const formulary::Formulary& formulary, const ledger::CupboardState& cupboard,
                     chemistry::Instant now, chemistry::Instant until);

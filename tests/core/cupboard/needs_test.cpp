@@ -252,5 +252,17 @@ TEST(NeedsRequest, takesWhatTheShelfAndTheCupboardSay)
     EXPECT_EQ(pace.load, Films(4));
 }
 
+// It was taken for one that does film without end.
+TEST(NeedsRequest, aBottleOfUnknownHistoryIsNotCountedOn)
+{
+    History history;
+    history.mix("dev", 1000);
+    auto found = history.batch(2);
+    EXPECT_EQ(needsOf({found}, history.formulary, {}, day(2), day(30)).bottles.size(), 1U);
+    found.historyUnknown = true;
+    ASSERT_FALSE(ledger::assess(found).filmsLeft);
+    EXPECT_TRUE(needsOf({found}, history.formulary, {}, day(2), day(30)).bottles.empty());
+}
+
 } // namespace
 } // namespace ullage::cupboard
