@@ -12,8 +12,8 @@ namespace ullage::app
 namespace
 {
 
-constexpr std::array kWithValue{"book",        "at",    "batch", "base",
-                                "temperature", "films", "sheet", "first"};
+constexpr std::array kWithValue{"book",  "at",    "batch", "base",  "temperature",
+                                "films", "sheet", "first", "month", "size"};
 constexpr std::array kFlags{"json", "all", "replace", "accept", "help", "version"};
 
 template <std::size_t N>

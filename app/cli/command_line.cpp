@@ -30,8 +30,9 @@ constexpr std::array kCommands{
     Command{"report", reportCommand},     Command{"time", timeCommand},
     Command{"import", importCommand},     Command{"export", exportCommand},
     Command{"calendar", calendarCommand}, Command{"label", labelCommand},
-    Command{"check", checkCommand},       Command{"backup", backupCommand},
-    Command{"restore", restoreCommand},   Command{"salvage", salvageCommand}};
+    Command{"paper", paperCommand},       Command{"check", checkCommand},
+    Command{"backup", backupCommand},     Command{"restore", restoreCommand},
+    Command{"salvage", salvageCommand}};
 
 std::string newId() { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); }
 
@@ -48,7 +49,7 @@ bool storesFault(const Error& error)
 
 } // namespace
 
-bool drawsPaper(const QString& command) { return command == u"label"; }
+bool drawsPaper(const QString& command) { return command == u"label" || command == u"paper"; }
 
 bool isCommand(const QString& word)
 {
@@ -80,6 +81,10 @@ QString usageText()
         "N "
         "its\n"
         "                                             first free label\n"
+        "ullage paper KIND FILE                       a page as .pdf: shelf, card (--batch ID), "
+        "shopping,\n"
+        "                                             month (--month YYYY-MM) or handover; --size "
+        "A4|Letter\n"
         "ullage check [--accept]                      read the whole book and say what is wrong;\n"
         "                                             --accept: take it as it is for what was "
         "seen\n"

@@ -115,6 +115,7 @@ int importCommand(const Call& call);
 int exportCommand(const Call& call);
 int calendarCommand(const Call& call);
 int labelCommand(const Call& call);
+int paperCommand(const Call& call);
 int checkCommand(const Call& call);
 int backupCommand(const Call& call);
 int restoreCommand(const Call& call);

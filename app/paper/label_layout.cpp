@@ -48,7 +48,7 @@ public:
 
     void text(const QString& words, const Letters& letters, int mostLines = 0)
     {
-        QString rest = words.split(u' ', Qt::SkipEmptyParts).join(u' ');
+        QString rest = seenText(words).split(u' ', Qt::SkipEmptyParts).join(u' ');
         for (int count = 1; !rest.isEmpty() && fits(); ++count) {
             if (mostLines > 0 && count > mostLines) {
                 m_y = m_face->size.height() + 1; // does not fit

@@ -1,5 +1,7 @@
 #include "app/paper/paper_ink.h"
 
+#include "app/words/printable_text.h"
+
 #include <QFont>
 #include <QFontDatabase>
 #include <QFontMetricsF>
@@ -56,13 +58,19 @@ double textWidth(const QString& text, const Letters& letters)
     return QFontMetricsF(paperFont(letters)).horizontalAdvance(text) / kUnitsPerMillimetre;
 }
 
+QString seenText(const QString& typed)
+{
+    constexpr qsizetype kNeverCut = 1'000'000; // nothing that is typed is as long
+    return printable(typed, kNeverCut);
+}
+
 QStringList wrappedLines(const QString& text, const Letters& letters, double width)
 {
     const QFontMetricsF metrics(paperFont(letters));
     const double most = width * kUnitsPerMillimetre;
     QStringList lines;
     QString line;
-    for (QString word : text.split(u' ', Qt::SkipEmptyParts)) {
+    for (QString word : seenText(text).split(u' ', Qt::SkipEmptyParts)) {
         const QString longer = line.isEmpty() ? word : line + u' ' + word;
         if (metrics.horizontalAdvance(longer) <= most) {
             line = longer;

@@ -30,10 +30,12 @@ inline constexpr double kCapitals = 0.72;
 
 /// In units of kUnitsPerMillimetre.
 QFont paperFont(const Letters& letters);
+/// Typed text with control characters and marks of reading direction written out.
+QString seenText(const QString& typed);
 /// In mm.
 double textWidth(const QString& text, const Letters& letters);
 /// Lines no wider than `width` mm; words are broken only where one alone is wider. Nothing is lost
-/// but the blanks between lines.
+/// but the blanks between lines; what cannot be seen is written as seenText() does.
 QStringList wrappedLines(const QString& text, const Letters& letters, double width);
 
 /// Draws one line with its letters on `baseline` (mm).

@@ -150,6 +150,17 @@ TEST(LabelLayout, aNameTooLongIsRefusedAndALongOneTakesTwoLines)
     EXPECT_EQ(labelFace(words, {70, 36}).error(), LabelProblem::CodeTooLarge);
 }
 
+TEST(LabelLayout, whatCannotBeSeenIsWrittenOut)
+{
+    LabelWords words = sampleLabel();
+    words.name = QStringLiteral("Dev\n1 \u202etxt");
+    const auto face = labelFace(words, {105, 74});
+    ASSERT_TRUE(face);
+    EXPECT_EQ(face->lines.front().text, "Dev\\n1 \\u202etxt");
+    words.name = seenText(words.name);
+    expectSound(*face, words);
+}
+
 TEST(LabelLayout, labelsOfASheetLieOnItAndDoNotOverlap)
 {
     for (const LabelSheet& sheet : labelSheets()) {

@@ -1,0 +1,123 @@
+#include "app/paper/book_papers.h"
+
+#include "app/words/moment_text.h"
+#include "core/cupboard/needs_request.h"
+#include "core/ledger/verdict.h"
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+/// How far ahead it is planned what to mix and to buy, as for the calendar (a convention).
+constexpr std::chrono::days kPlannedAhead{182};
+
+Result<PaperDocument> shelfOf(ledger::Book& book, const PaperAbout& about)
+{
+    const auto batches = book.batches(about.now);
+    if (!batches)
+        return tl::unexpected(batches.error());
+    std::vector<ledger::Judged> bottles;
+    for (const ledger::Batch& batch : *batches)
+        bottles.push_back({batch, ledger::assess(batch)});
+    return shelfPaper(bottles, about);
+}
+
+Result<PaperDocument> cardOf(ledger::Book& book, const PaperRequest& request,
+                             const PaperAbout& about)
+{
+    if (request.batch.empty())
+        return refuse({.code = ErrorCode::Missing, .field = "batch"});
+    const auto batch = book.batch(request.batch, about.now);
+    if (!batch)
+        return tl::unexpected(batch.error());
+    auto events = book.events(request.batch);
+    if (!events)
+        return tl::unexpected(events.error());
+    return cardPaper({*batch, ledger::assess(*batch)}, ledger::happened(std::move(*events)),
+                     book.formulary(), about);
+}
+
+Result<PaperDocument> shoppingOf(ledger::Book& book, const PaperAbout& about)
+{
+    const auto batches = book.batches(about.now);
+    if (!batches)
+        return tl::unexpected(batches.error());
+    const auto cupboard = book.cupboard(about.now);
+    if (!cupboard)
+        return tl::unexpected(cupboard.error());
+    const auto plan = cupboard::planNeeds(cupboard::needsOf(*batches, book.formulary(), *cupboard,
+                                                            about.now, about.now + kPlannedAhead));
+    if (!plan)
+        return tl::unexpected(plan.error());
+    return shoppingPaper(*plan, book.formulary(), about);
+}
+
+Result<PaperDocument> handOverOf(ledger::Book& book, const PaperAbout& about)
+{
+    const auto cupboard = book.cupboard(about.now);
+    if (!cupboard)
+        return tl::unexpected(cupboard.error());
+    const auto batches = book.batches(about.now, true);
+    if (!batches)
+        return tl::unexpected(batches.error());
+    std::map<std::string, ledger::Batch> byId;
+    for (const ledger::Batch& batch : *batches)
+        byId.emplace(batch.id, batch);
+    return handOverPaper(cupboard->cans, byId, about);
+}
+
+Result<PaperDocument> monthOf(ledger::Book& book, const PaperRequest& request,
+                              const PaperAbout& about)
+{
+    // A month that is over is told as it was at its end.
+    const chemistry::Instant next = instantOf(QDateTime(request.month.addMonths(1), QTime(0, 0)));
+    const chemistry::Instant at = std::min(about.now, next - std::chrono::milliseconds(1));
+    const auto batches = book.batches(at, true);
+    if (!batches)
+        return tl::unexpected(batches.error());
+    const auto cupboard = book.cupboard(at);
+    if (!cupboard)
+        return tl::unexpected(cupboard.error());
+    std::vector<MonthBatch> all;
+    for (const ledger::Batch& batch : *batches) {
+        auto events = book.events(batch.id);
+        if (!events)
+            return tl::unexpected(events.error());
+        all.push_back({batch, ledger::happened(std::move(*events))});
+    }
+    return monthPaper(all, *cupboard, book.formulary(), request.month, about);
+}
+
+} // namespace
+
+std::optional<PaperKind> paperFromCode(std::string_view code)
+{
+    const auto found = std::find(kPaperCodes.begin(), kPaperCodes.end(), code);
+    return found == kPaperCodes.end()
+               ? std::nullopt
+               : std::optional(static_cast<PaperKind>(found - kPaperCodes.begin()));
+}
+
+Result<PaperDocument> paperOf(ledger::Book& book, const PaperRequest& request,
+                              const PaperAbout& about)
+{
+    switch (request.kind) {
+    case PaperKind::Shelf:
+        break;
+    case PaperKind::Card:
+        return cardOf(book, request, about);
+    case PaperKind::Shopping:
+        return shoppingOf(book, about);
+    case PaperKind::Month:
+        return monthOf(book, request, about);
+    case PaperKind::HandOver:
+        return handOverOf(book, about);
+    }
+    return shelfOf(book, about);
+}
+
+} // namespace ullage::app

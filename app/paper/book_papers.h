@@ -1,0 +1,31 @@
+// The pages of a book, asked for by their kind.
+#pragma once
+
+#include "app/paper/papers.h"
+#include "core/ledger/book.h"
+
+#include <array>
+#include <optional>
+#include <string_view>
+
+namespace ullage::app
+{
+
+enum class PaperKind { Shelf, Card, Shopping, Month, HandOver };
+/// As the command line names them, in the order of the enum.
+inline constexpr std::array<std::string_view, 5> kPaperCodes{"shelf", "card", "shopping", "month",
+                                                             "handover"};
+std::optional<PaperKind> paperFromCode(std::string_view code);
+
+/// What a page may be about besides the book.
+struct PaperRequest {
+    PaperKind kind = PaperKind::Shelf;
+    std::string batch; ///< of a card
+    QDate month;       ///< its first day, of a month's report
+};
+
+/// Refuses what the book refuses, and a card without a batch (Missing `batch`).
+Result<PaperDocument> paperOf(ledger::Book& book, const PaperRequest& request,
+                              const PaperAbout& about);
+
+} // namespace ullage::app

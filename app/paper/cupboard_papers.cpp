@@ -1,0 +1,344 @@
+#include "app/paper/papers.h"
+
+#include "app/words/cautions.h"
+#include "app/words/moment_text.h"
+#include "app/words/number_text.h"
+#include "app/words/shown_names.h"
+
+#include <QCoreApplication>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct CupboardPapers {
+    Q_DECLARE_TR_FUNCTIONS(CupboardPapers)
+};
+
+QString cupboardDay(chemistry::Instant moment, const PaperAbout& about)
+{
+    return yearDateText(localDate(moment), about.wording.locale);
+}
+
+QString cupboardUnder(const PaperAbout& about)
+{
+    return CupboardPapers::tr("%1 · as of %2", "book, day")
+        .arg(about.book, cupboardDay(about.now, about));
+}
+
+QString solutionNamed(const formulary::Formulary& formulary, const std::string& id)
+{
+    const auto found = formulary.solution(id);
+    return shownName(found ? found->name : id);
+}
+
+// Exact, with the locale's own decimal sign.
+QString moneyText(const ledger::Decimal& amount, const std::string& currency, const QLocale& locale)
+{
+    QString text = QString::fromStdString(amount.text());
+    text.replace(u'.', locale.decimalPoint());
+    return currency.empty() ? text
+                            : text + QStringLiteral("\u00a0") + QString::fromStdString(currency);
+}
+
+QString sumsText(const cupboard::Money& money, const QLocale& locale)
+{
+    QStringList sums;
+    for (const auto& [currency, sum] : money.sums())
+        sums << moneyText(sum, currency, locale);
+    return sums.join(QStringLiteral(" + "));
+}
+
+QString wasteName(ledger::Waste holds)
+{
+    switch (holds) {
+    case ledger::Waste::Developer:
+        return CupboardPapers::tr("used developer");
+    case ledger::Waste::Fixer:
+        return CupboardPapers::tr("used fixer");
+    case ledger::Waste::Stop:
+        return CupboardPapers::tr("used stop bath");
+    case ledger::Waste::Wash:
+        return CupboardPapers::tr("wash water");
+    case ledger::Waste::Other:
+        break;
+    }
+    return CupboardPapers::tr("other waste");
+}
+
+// By the first sentence of words: developer and fixer have codes of their own.
+QString wasteCodeOf(ledger::Waste holds)
+{
+    if (holds == ledger::Waste::Developer)
+        return Cautions::wasteCode(formulary::Role::Developer);
+    if (holds == ledger::Waste::Fixer)
+        return Cautions::wasteCode(formulary::Role::Fixer);
+    return {};
+}
+
+QString silverText(double grams, bool atLeast, const QLocale& locale)
+{
+    const QString text = CupboardPapers::tr("%1 g").arg(numberText(grams, 1, locale));
+    return atLeast ? CupboardPapers::tr("at least %1").arg(text) : text;
+}
+
+// What was poured in since it was last handed over.
+PaperTable pouredTable(const ledger::CanStock& stock,
+                       const std::map<std::string, ledger::Batch>& batches, const PaperAbout& about)
+{
+    PaperTable table;
+    table.columns = {{CupboardPapers::tr("Poured in")},
+                     {CupboardPapers::tr("From")},
+                     {CupboardPapers::tr("Volume"), true},
+                     {CupboardPapers::tr("Silver"), true}};
+    table.none = CupboardPapers::tr("Nothing has been poured in since it was handed over.");
+    const auto since = stock.handed.empty() ? chemistry::Instant::min() : stock.handed.back().at;
+    for (const ledger::PouredDone& done : stock.poured) {
+        if (done.at <= since)
+            continue;
+        const auto batch = batches.find(done.batch);
+        const QString from = batch != batches.end() ? QString::fromStdString(batch->second.name)
+                                                    : QString::fromStdString(done.batch);
+        table.rows.push_back({cupboardDay(done.at, about), from,
+                              volumeText(done.volume, about.wording),
+                              done.silver ? silverText(*done.silver, false, about.wording.locale)
+                                          : CupboardPapers::tr("not known")});
+    }
+    return table;
+}
+
+} // namespace
+
+PaperDocument shoppingPaper(const cupboard::Plan& plan, const formulary::Formulary& formulary,
+                            const PaperAbout& about)
+{
+    const QLocale& locale = about.wording.locale;
+    PaperDocument document;
+    document.title = CupboardPapers::tr("Shopping list");
+    document.under = cupboardUnder(about);
+    document.letters = 4;
+    PaperTable table;
+    table.columns = {{QString(), false, true},         {CupboardPapers::tr("Packets"), true},
+                     {CupboardPapers::tr("Of")},       {CupboardPapers::tr("Each makes"), true},
+                     {CupboardPapers::tr("By")},       {CupboardPapers::tr("Each costs"), true},
+                     {CupboardPapers::tr("All"), true}};
+    table.none = CupboardPapers::tr("Nothing needs to be bought for the work that is known.");
+    for (const cupboard::ToBuy& buy : plan.toBuy) {
+        cupboard::Money all;
+        if (buy.each)
+            all.add(*buy.each, buy.currency, buy.packets);
+        table.rows.push_back({QString(), locale.toString(buy.packets),
+                              solutionNamed(formulary, buy.solution),
+                              volumeText(buy.makes, about.wording), cupboardDay(buy.by, about),
+                              buy.each ? moneyText(*buy.each, buy.currency, locale)
+                                       : CupboardPapers::tr("not known"),
+                              sumsText(all, locale)});
+    }
+    if (!table.rows.empty() && !plan.cost.empty()) {
+        table.rows.push_back({QString(), QString(), CupboardPapers::tr("Together"), QString(),
+                              QString(), QString(), sumsText(plan.cost, locale)});
+        table.total = true;
+    }
+    document.blocks.emplace_back(table);
+    if (!plan.costKnown)
+        document.blocks.emplace_back(
+            PaperWords{CupboardPapers::tr("What has no price is not counted in.")});
+    PaperTable mix;
+    mix.columns = {{CupboardPapers::tr("Mix by")},
+                   {CupboardPapers::tr("What")},
+                   {CupboardPapers::tr("Volume"), true},
+                   {CupboardPapers::tr("For"), true}};
+    mix.none = CupboardPapers::tr("Nothing needs to be mixed for it.");
+    for (const cupboard::SolutionPlan& solution : plan.solutions) {
+        for (const cupboard::Stretch& stretch : solution.stretches) {
+            if (stretch.kind != cupboard::StretchKind::Mix)
+                continue;
+            mix.rows.push_back({cupboardDay(stretch.from, about),
+                                solutionNamed(formulary, solution.solution),
+                                volumeText(stretch.volume, about.wording),
+                                filmsText(stretch.films, about.wording)});
+        }
+    }
+    document.blocks.emplace_back(PaperHeading{CupboardPapers::tr("To mix from what is here")});
+    document.blocks.emplace_back(mix);
+    return document;
+}
+
+PaperDocument handOverPaper(const std::vector<ledger::CanHere>& cans,
+                            const std::map<std::string, ledger::Batch>& batches,
+                            const PaperAbout& about)
+{
+    PaperDocument document;
+    document.title = CupboardPapers::tr("Waste to hand over");
+    document.under = cupboardUnder(about);
+    PaperTable table;
+    table.columns = {{CupboardPapers::tr("Can")},
+                     {CupboardPapers::tr("Holds")},
+                     {CupboardPapers::tr("In it"), true},
+                     {CupboardPapers::tr("Silver"), true},
+                     {CupboardPapers::tr("Place")}};
+    table.none = CupboardPapers::tr("There is no can for waste in the book.");
+    chemistry::Millilitres volume{0};
+    double silver = 0;
+    bool atLeast = false;
+    for (const ledger::CanHere& can : cans) {
+        table.rows.push_back(
+            {shownName(can.can.name), wasteName(can.can.holds),
+             volumeText(can.stock.volume, about.wording),
+             silverText(can.stock.silver, can.stock.silverAtLeast, about.wording.locale),
+             QString::fromStdString(can.can.place)});
+        volume = chemistry::Millilitres(volume.value() + can.stock.volume.value());
+        silver += can.stock.silver;
+        atLeast = atLeast || can.stock.silverAtLeast;
+    }
+    if (table.rows.size() > 1) {
+        table.rows.push_back({CupboardPapers::tr("Together"), QString(),
+                              volumeText(volume, about.wording),
+                              silverText(silver, atLeast, about.wording.locale), QString()});
+        table.total = true;
+    }
+    document.blocks.emplace_back(table);
+    for (const ledger::CanHere& can : cans) {
+        document.blocks.emplace_back(
+            PaperHeading{CupboardPapers::tr("%1 · %2", "can, what it holds")
+                             .arg(shownName(can.can.name), wasteName(can.can.holds))});
+        if (const QString code = wasteCodeOf(can.can.holds); !code.isEmpty())
+            document.blocks.emplace_back(PaperWords{code});
+        document.blocks.emplace_back(pouredTable(can.stock, batches, about));
+    }
+    document.blocks.emplace_back(PaperWords{Cautions::oneCanEach()});
+    document.blocks.emplace_back(PaperWords{Cautions::septicTank()});
+    document.blocks.emplace_back(PaperWords{Cautions::licensed()});
+    for (const QString& label : {CupboardPapers::tr("Handed over on"),
+                                 CupboardPapers::tr("Received by"), CupboardPapers::tr("Document")})
+        document.blocks.emplace_back(PaperBlank{label});
+    return document;
+}
+
+MonthFigures monthFigures(const std::vector<MonthBatch>& batches,
+                          const ledger::CupboardState& cupboard, QDate first)
+{
+    MonthFigures figures;
+    const QDate next = first.addMonths(1);
+    const auto inMonth = [&](chemistry::Instant at) {
+        const QDate day = localDate(at);
+        return day >= first && day < next;
+    };
+    for (const MonthBatch& one : batches) {
+        if (inMonth(one.batch.mixedAt))
+            figures.mixed.push_back(&one);
+        if (one.batch.endedAt && inMonth(*one.batch.endedAt))
+            figures.ended.push_back(&one);
+        std::map<std::string, std::string> by;
+        for (const ledger::Event& event : one.events)
+            by[event.id] = event.by;
+        for (const ledger::LoadDone& load : one.batch.loads) {
+            if (!inMonth(load.at))
+                continue;
+            figures.bySolution[one.batch.solution->id] += load.units.value();
+            if (one.batch.solution->role != formulary::Role::Developer)
+                continue;
+            figures.developed += load.units.value();
+            figures.byPerson[QString::fromStdString(by[load.event])] += load.units.value();
+        }
+    }
+    const auto spend = [&](const std::string& bought, const std::optional<ledger::Decimal>& cost,
+                           const std::string& currency) {
+        const QDate day = QDate::fromString(QString::fromStdString(bought), Qt::ISODate);
+        if (cost && day.isValid() && day >= first && day < next)
+            figures.spent.add(*cost, currency);
+    };
+    for (const ledger::Packet& packet : cupboard.packets)
+        spend(packet.bought, packet.cost, packet.currency);
+    for (const ledger::ItemHere& item : cupboard.items) {
+        const bool packet = !item.item.solution.empty(); // those are counted above
+        if (!packet)
+            spend(item.bought, item.cost, item.currency);
+    }
+    return figures;
+}
+
+PaperDocument monthPaper(const std::vector<MonthBatch>& batches,
+                         const ledger::CupboardState& cupboard,
+                         const formulary::Formulary& formulary, QDate first,
+                         const PaperAbout& about)
+{
+    const MonthFigures figures = monthFigures(batches, cupboard, first);
+    const QLocale& locale = about.wording.locale;
+    const auto films = [&](double count) { return filmCountText(count, locale); };
+    PaperDocument document;
+    document.title = CupboardPapers::tr("%1 %2", "month, year")
+                         .arg(locale.standaloneMonthName(first.month()))
+                         .arg(first.year());
+    document.under = cupboardUnder(about);
+    const PaperColumn count{CupboardPapers::tr("Films"), true};
+
+    document.blocks.emplace_back(PaperHeading{CupboardPapers::tr("Films developed, by person")});
+    PaperTable people{{{CupboardPapers::tr("Who")}, count},
+                      {},
+                      false,
+                      CupboardPapers::tr("No film was developed.")};
+    for (const auto& [who, done] : figures.byPerson)
+        people.rows.push_back(
+            {who.isEmpty() ? CupboardPapers::tr("nobody named") : who, films(done)});
+    if (!people.rows.empty()) {
+        people.rows.push_back({CupboardPapers::tr("Together"), films(figures.developed)});
+        people.total = true;
+    }
+    document.blocks.emplace_back(people);
+
+    document.blocks.emplace_back(PaperHeading{CupboardPapers::tr("Films through each solution")});
+    PaperTable solutions{{{CupboardPapers::tr("Solution")}, count},
+                         {},
+                         false,
+                         CupboardPapers::tr("No film was developed.")};
+    for (const auto& [id, done] : figures.bySolution)
+        solutions.rows.push_back({solutionNamed(formulary, id), films(done)});
+    document.blocks.emplace_back(solutions);
+
+    const auto bottles = [&](const QString& heading, const QString& none,
+                             const std::vector<const MonthBatch*>& list, bool ended) {
+        document.blocks.emplace_back(PaperHeading{heading});
+        PaperTable table{{{CupboardPapers::tr("Bottle")},
+                          {CupboardPapers::tr("Contents")},
+                          {CupboardPapers::tr("On")},
+                          {CupboardPapers::tr("Volume mixed"), true},
+                          {CupboardPapers::tr("Films done"), true}},
+                         {},
+                         false,
+                         none};
+        double volume = 0;
+        double done = 0;
+        for (const MonthBatch* one : list) {
+            const ledger::Batch& batch = one->batch;
+            table.rows.push_back(
+                {QString::fromStdString(batch.name), shownName(batch.solution->name),
+                 cupboardDay(ended ? *batch.endedAt : batch.mixedAt, about),
+                 volumeText(batch.mixedVolume, about.wording), films(batch.filmsDone.value())});
+            volume += batch.mixedVolume.value();
+            done += batch.filmsDone.value();
+        }
+        if (list.size() > 1) {
+            table.rows.push_back({CupboardPapers::tr("Together"), QString(), QString(),
+                                  volumeText(chemistry::Millilitres(volume), about.wording),
+                                  films(done)});
+            table.total = true;
+        }
+        document.blocks.emplace_back(table);
+    };
+    bottles(CupboardPapers::tr("Mixed"), CupboardPapers::tr("Nothing was mixed."), figures.mixed,
+            false);
+    bottles(CupboardPapers::tr("Ended"), CupboardPapers::tr("No bottle ended."), figures.ended,
+            true);
+
+    document.blocks.emplace_back(PaperHeading{CupboardPapers::tr("Bought")});
+    document.blocks.emplace_back(
+        PaperWords{figures.spent.empty()
+                       ? CupboardPapers::tr("Nothing with a price was bought.")
+                       : CupboardPapers::tr("Together %1.").arg(sumsText(figures.spent, locale))});
+    return document;
+}
+
+} // namespace ullage::app

@@ -1,0 +1,290 @@
+#include "app/paper/paper_document.h"
+
+#include <QCoreApplication>
+#include <QPolygonF>
+
+#include <algorithm>
+#include <numeric>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct PaperTr {
+    Q_DECLARE_TR_FUNCTIONS(Paper)
+};
+
+constexpr double kTitleLetters = 6;
+constexpr double kColumnGap = 4;
+constexpr double kThin = 0.15;
+constexpr double kThick = 0.4;
+constexpr double kChartHeight = 52;
+
+class PageFiller
+{
+public:
+    PageFiller(const PaperDocument& document, const QSizeF& sheet)
+        : m_document(&document), m_sheet(sheet)
+    {
+        newPage();
+    }
+
+    [[nodiscard]] double letters() const { return m_document->letters; }
+    [[nodiscard]] double width() const { return m_sheet.width() - 2 * kPaperMargin; }
+    [[nodiscard]] double bottom() const { return m_sheet.height() - kPaperMargin - 6; }
+
+    void newPage()
+    {
+        m_pages.emplace_back();
+        m_y = kPaperMargin;
+        const Letters title{kTitleLetters, true};
+        for (const QString& line : wrappedLines(m_document->title, title, width()))
+            put(line, title);
+        for (const QString& line : wrappedLines(m_document->under, {letters()}, width()))
+            put(line, {letters()});
+        m_y += 2;
+        m_top = m_y;
+    }
+    // Whether it is a new page now.
+    bool needs(double height)
+    {
+        if (m_y + height <= bottom() || m_y <= m_top)
+            return false;
+        newPage();
+        return true;
+    }
+    void add(const PaperHeading& heading)
+    {
+        const Letters bold{letters() * 1.25, true};
+        const QStringList lines = wrappedLines(heading.text, bold, width());
+        needs(double(lines.size()) * bold.mm * kLinePitch +
+              6 * letters()); // not alone at the bottom
+        if (m_y > m_top)
+            m_y += letters();
+        for (const QString& line : lines)
+            put(line, bold);
+        m_y += 0.8;
+    }
+    void add(const PaperWords& words)
+    {
+        const Letters size{letters(), words.bold};
+        for (const QString& line : wrappedLines(words.text, size, width())) {
+            needs(size.mm * kLinePitch);
+            put(line, size);
+        }
+        m_y += letters() * 0.3;
+    }
+    void add(const PaperBlank& blank)
+    {
+        const double high = 3 * letters();
+        needs(high);
+        m_y += high;
+        const double label = textWidth(blank.label, {letters()}) + 2;
+        page().lines.push_back({{kPaperMargin, m_y - 1}, blank.label, {letters()}});
+        stroke({kPaperMargin + label, m_y}, {kPaperMargin + width(), m_y}, kThin);
+    }
+    void add(const PaperTable& table);
+    void add(const PaperChart& chart);
+
+    std::vector<PaperPage> done()
+    {
+        for (std::size_t i = 0; i < m_pages.size(); ++i) {
+            const QString number = PaperTr::tr("Page %1 of %2").arg(i + 1).arg(m_pages.size());
+            const double at = m_sheet.width() - kPaperMargin - textWidth(number, {2.6});
+            m_pages[i].lines.push_back({{at, m_sheet.height() - kPaperMargin}, number, {2.6}});
+        }
+        return std::move(m_pages);
+    }
+
+private:
+    PaperPage& page() { return m_pages.back(); }
+    void put(const QString& line, const Letters& size)
+    {
+        page().lines.push_back({{kPaperMargin, m_y + kBaseline * size.mm}, line, size});
+        m_y += size.mm * kLinePitch;
+    }
+    void stroke(const QPointF& from, const QPointF& to, double width)
+    {
+        page().strokes.push_back({QPolygonF{from, to}, width, false});
+    }
+    void row(const PaperTable& table, const std::vector<double>& widths, const QStringList& cells,
+             bool bold);
+    [[nodiscard]] std::vector<double> widthsOf(const PaperTable& table) const;
+
+    const PaperDocument* m_document;
+    QSizeF m_sheet;
+    std::vector<PaperPage> m_pages;
+    double m_y = 0;
+    double m_top = 0;
+};
+
+double longestWord(const QString& text, const Letters& letters)
+{
+    double most = 0;
+    for (const QString& word : text.split(u' ', Qt::SkipEmptyParts))
+        most = std::max(most, textWidth(word, letters));
+    return most;
+}
+
+QStringList titlesOf(const PaperTable& table)
+{
+    QStringList titles;
+    for (const PaperColumn& column : table.columns)
+        titles << column.title;
+    return titles;
+}
+
+// As wide as their widest cell where there is room, else no narrower than their longest word.
+std::vector<double> PageFiller::widthsOf(const PaperTable& table) const
+{
+    std::vector<double> wish(table.columns.size());
+    std::vector<double> least(table.columns.size());
+    const auto look = [&](const QStringList& cells, bool bold) {
+        const Letters size{letters(), bold};
+        for (qsizetype i = 0; i < cells.size(); ++i) {
+            const auto column = static_cast<std::size_t>(i);
+            wish[column] = std::max(wish[column], textWidth(cells[i], size));
+            least[column] = std::max(least[column], longestWord(cells[i], size));
+        }
+    };
+    look(titlesOf(table), true);
+    for (std::size_t i = 0; i < table.rows.size(); ++i)
+        look(table.rows[i], table.total && i + 1 == table.rows.size());
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        if (table.columns[i].tick)
+            wish[i] = least[i] = letters() * 1.2;
+    }
+    const double room = width() - kColumnGap * double(table.columns.size() - 1);
+    const double wished = std::accumulate(wish.begin(), wish.end(), 0.0);
+    const double needed = std::accumulate(least.begin(), least.end(), 0.0);
+    if (wished <= room)
+        return wish;
+    for (std::size_t i = 0; i < wish.size(); ++i) {
+        wish[i] = needed <= room ? least[i] + (wish[i] - least[i]) * (room - needed) /
+                                                  std::max(wished - needed, 1e-6)
+                                 : wish[i] * room / wished;
+    }
+    return wish;
+}
+
+void PageFiller::row(const PaperTable& table, const std::vector<double>& widths,
+                     const QStringList& cells, bool bold)
+{
+    const Letters size{letters(), bold};
+    double x = kPaperMargin;
+    double high = size.mm * kLinePitch;
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        const PaperColumn& column = table.columns[i];
+        if (column.tick && !bold) {
+            const double side = letters();
+            const QPointF corner(x, m_y + 0.1 * letters());
+            page().strokes.push_back({QPolygonF(QRectF(corner, QSizeF(side, side))), 0.2, false});
+        }
+        // Half a hundredth: what was measured as one text must fit as one.
+        const QStringList lines =
+            wrappedLines(cells[static_cast<qsizetype>(i)], size, widths[i] + 0.05);
+        double y = m_y;
+        for (const QString& line : lines) {
+            const double at = column.right ? x + widths[i] - textWidth(line, size) : x;
+            page().lines.push_back({{at, y + kBaseline * size.mm}, line, size});
+            y += size.mm * kLinePitch;
+        }
+        high = std::max(high, y - m_y);
+        x += widths[i] + kColumnGap;
+    }
+    m_y += high + 0.35 * letters();
+}
+
+void PageFiller::add(const PaperTable& table)
+{
+    if (table.rows.empty())
+        return add(PaperWords{table.none});
+    const std::vector<double> widths = widthsOf(table);
+    const auto heightOf = [&](const QStringList& cells, bool bold) {
+        qsizetype most = 1;
+        for (std::size_t i = 0; i < widths.size(); ++i)
+            most = std::max(most, wrappedLines(cells[static_cast<qsizetype>(i)], {letters(), bold},
+                                               widths[i] + 0.05)
+                                      .size());
+        return (double(most) * kLinePitch + 0.35) * letters();
+    };
+    const QStringList titles = titlesOf(table);
+    const auto head = [&] {
+        row(table, widths, titles, true);
+        stroke({kPaperMargin, m_y - 0.25 * letters()},
+               {kPaperMargin + width(), m_y - 0.25 * letters()}, kThick);
+        m_y += 0.2 * letters();
+    };
+    needs(heightOf(titles, true) + heightOf(table.rows.front(), false) + 1);
+    head();
+    for (std::size_t i = 0; i < table.rows.size(); ++i) {
+        const bool total = table.total && i + 1 == table.rows.size();
+        if (needs(heightOf(table.rows[i], total)))
+            head();
+        if (total) {
+            stroke({kPaperMargin, m_y - 0.15 * letters()},
+                   {kPaperMargin + width(), m_y - 0.15 * letters()}, kThick);
+            m_y += 0.2 * letters();
+        }
+        row(table, widths, table.rows[i], total);
+        if (!total)
+            stroke({kPaperMargin, m_y - 0.2 * letters()},
+                   {kPaperMargin + width(), m_y - 0.2 * letters()}, 0.08);
+    }
+    m_y += 0.6 * letters();
+}
+
+void PageFiller::add(const PaperChart& chart)
+{
+    const Letters small{2.6};
+    needs(kChartHeight + 12);
+    add(PaperHeading{chart.title});
+    double left = 0;
+    for (const auto& tick : chart.yTicks)
+        left = std::max(left, textWidth(tick.second, small));
+    const QRectF plot(kPaperMargin + left + 2, m_y + 1, width() - left - 6, kChartHeight - 12);
+    const auto at = [&](const QPointF& value) {
+        return QPointF(plot.left() + value.x() / chart.xMax * plot.width(),
+                       plot.bottom() - value.y() / chart.yMax * plot.height());
+    };
+    stroke(plot.bottomLeft(), plot.bottomRight(), 0.25);
+    stroke(plot.bottomLeft(), plot.topLeft(), 0.25);
+    for (const auto& [value, text] : chart.yTicks) {
+        const double y = at({0, value}).y();
+        stroke({plot.left(), y}, {plot.right(), y}, 0.06);
+        page().lines.push_back(
+            {{plot.left() - 1.5 - textWidth(text, small), y + 0.9}, text, small});
+    }
+    for (const auto& [value, text] : chart.xTicks) {
+        const double x = at({value, 0}).x();
+        stroke({x, plot.bottom()}, {x, plot.bottom() + 1}, 0.2);
+        page().lines.push_back({{x - textWidth(text, small) / 2, plot.bottom() + 4}, text, small});
+    }
+    double legend = plot.left();
+    for (const PaperCurve& curve : chart.curves) {
+        PaperStroke line{{}, 0.45, curve.dashed};
+        for (const QPointF& point : curve.points)
+            line.points << at(point);
+        page().strokes.push_back(line);
+        const double y = plot.bottom() + 8.5;
+        page().strokes.push_back(
+            {QPolygonF{QPointF(legend, y), QPointF(legend + 9, y)}, 0.45, curve.dashed});
+        page().lines.push_back({{legend + 10.5, y + 0.9}, curve.name, small});
+        legend += 16 + textWidth(curve.name, small);
+    }
+    m_y = plot.bottom() + 11;
+}
+
+} // namespace
+
+std::vector<PaperPage> paperPages(const PaperDocument& document, const QSizeF& sheet)
+{
+    PageFiller filler(document, sheet);
+    for (const PaperBlock& block : document.blocks)
+        std::visit([&](const auto& one) { filler.add(one); }, block);
+    return filler.done();
+}
+
+} // namespace ullage::app

@@ -1,0 +1,114 @@
+#include "app/paper/paper_document.h"
+
+#include "app/paper/paper_paint.h"
+#include "tests/app/paper/paper_reader.h"
+
+#include <gtest/gtest.h>
+
+namespace ullage::app
+{
+
+using namespace testing;
+
+namespace
+{
+
+PaperTable longTable(int rows)
+{
+    PaperTable table;
+    table.columns = {{"Bottle"}, {"Contents"}, {"Volume", true}};
+    for (int i = 0; i < rows; ++i)
+        table.rows.push_back({QStringLiteral("Dev %1").arg(i + 1),
+                              QStringLiteral("MQ borax developer, stock"),
+                              QStringLiteral("%1 ml").arg(1000 + i)});
+    table.rows.push_back({"Together", "", "many ml"});
+    table.total = true;
+    return table;
+}
+
+QString wordsOf(const std::vector<PaperPage>& pages)
+{
+    QStringList words;
+    for (const PaperPage& page : pages) {
+        for (const LabelLine& line : page.lines)
+            words << line.text;
+    }
+    return words.join(u' ');
+}
+
+void expectInside(const std::vector<PaperPage>& pages, const QSizeF& sheet)
+{
+    const QRectF inside(kPaperMargin - 0.2, kPaperMargin - 0.2,
+                        sheet.width() - 2 * kPaperMargin + 0.4,
+                        sheet.height() - 2 * kPaperMargin + 1.5);
+    for (const PaperPage& page : pages) {
+        for (const LabelLine& line : page.lines) {
+            const double right = line.baseline.x() + textWidth(line.text, line.letters);
+            EXPECT_TRUE(inside.contains(line.baseline)) << line.text.toStdString();
+            EXPECT_LE(right, inside.right()) << line.text.toStdString();
+        }
+        for (const PaperStroke& stroke : page.strokes) {
+            for (const QPointF& point : stroke.points)
+                EXPECT_TRUE(inside.contains(point));
+        }
+    }
+}
+
+} // namespace
+
+TEST(PaperDocument, aLongTableGoesOnUnderItsHeadingAgainAndLosesNothing)
+{
+    PaperDocument document{"The shelf", "home · as of 7 Dec 2026", {longTable(120)}, 4};
+    for (const PaperSize size : {PaperSize::A4, PaperSize::Letter}) {
+        const auto pages = paperPages(document, sheetOf(size));
+        ASSERT_GE(pages.size(), 3U);
+        expectInside(pages, sheetOf(size));
+        const QString words = wordsOf(pages);
+        EXPECT_EQ(words.count("Bottle"), int(pages.size()));
+        for (int i = 0; i < 120; ++i)
+            EXPECT_EQ(words.count(QStringLiteral("%1 ml").arg(1000 + i)), 1);
+        EXPECT_TRUE(words.contains(QStringLiteral("Page 1 of %1").arg(pages.size())));
+    }
+}
+
+TEST(PaperDocument, longWordsAreBrokenAndNeverCut)
+{
+    PaperTable table = longTable(1);
+    table.rows[0][0] = QString(150, u'W');
+    table.rows[0][1] = QStringLiteral("a very long name of a solution ").repeated(12).trimmed();
+    const PaperDocument document{QString(90, u'M'), {}, {table}, 4};
+    const auto pages = paperPages(document, sheetOf(PaperSize::A4));
+    expectInside(pages, sheetOf(PaperSize::A4));
+    EXPECT_EQ(wordsOf(pages).count(u'W'), 150);
+    EXPECT_EQ(wordsOf(pages).count(u'M'), 90);
+    EXPECT_EQ(wordsOf(pages).count("solution"), 12);
+}
+
+TEST(PaperDocument, aPageHasItsSizeAndItsMarginsOnPaperToo)
+{
+    constexpr int kDpi = 100;
+    const PaperDocument document{"The shelf", "home", {longTable(5), PaperBlank{"Received by"}}, 4};
+    for (const PaperSize size : {PaperSize::A4, PaperSize::Letter}) {
+        const QSizeF sheet = sheetOf(size);
+        const QImage page = rendered(documentPdf(document, size), 0, kDpi);
+        ASSERT_FALSE(page.isNull());
+        EXPECT_NEAR(toMillimetres(page.width(), kDpi), sheet.width(), 0.4);
+        EXPECT_NEAR(toMillimetres(page.height(), kDpi), sheet.height(), 0.4);
+        const QRect dark = darkIn(page);
+        EXPECT_NEAR(toMillimetres(dark.left(), kDpi), kPaperMargin, 0.8);
+        EXPECT_LE(toMillimetres(dark.right(), kDpi), sheet.width() - kPaperMargin + 0.4);
+        EXPECT_GE(toMillimetres(dark.top(), kDpi), kPaperMargin - 0.4);
+        EXPECT_LE(toMillimetres(dark.bottom(), kDpi), sheet.height() - kPaperMargin + 1);
+        // Black and white: nothing has a colour.
+        bool grey = true;
+        for (int y = 0; y < page.height() && grey; ++y) {
+            for (int x = 0; x < page.width() && grey; ++x) {
+                const QRgb colour = page.pixel(x, y);
+                grey = qRed(colour) == qGreen(colour) && qGreen(colour) == qBlue(colour);
+            }
+        }
+        EXPECT_TRUE(grey);
+    }
+}
+
+} // namespace ullage::app
