@@ -31,7 +31,7 @@ chemistry::Days halfFullBefore(const formulary::Solution& solution)
                                  : *formulary::halfTimeFor(solution, limits->oxygen);
 }
 
-double valueBefore(const formulary::Solution& solution, OwnKind kind)
+double ownValueBefore(const formulary::Solution& solution, OwnKind kind)
 {
     switch (kind) {
     case OwnKind::Capacity:
@@ -43,13 +43,13 @@ double valueBefore(const formulary::Solution& solution, OwnKind kind)
     }
 }
 
-QString numberOf(OwnKind kind, double value, const QLocale& locale)
+QString ownNumber(OwnKind kind, double value, const QLocale& locale)
 {
     return numberText(value, kind == OwnKind::Keeping ? 0 : 1, locale);
 }
 
-QString sentenceOf(const formulary::Solution& solution, OwnKind kind,
-                   const chemistry::OwnFigure& figure, const QLocale& locale)
+QString ownSentence(const formulary::Solution& solution, OwnKind kind,
+                    const chemistry::OwnFigure& figure, const QLocale& locale)
 {
     const QString where = OwnFiguresCard::tr("in %n bottle(s)", nullptr, figure.bottles);
     QString said;
@@ -76,9 +76,9 @@ QString sentenceOf(const formulary::Solution& solution, OwnKind kind,
                          nullptr, figure.tests);
         break;
     }
-    return said.arg(where, numberOf(kind, figure.value, locale), numberOf(kind, figure.low, locale),
-                    numberOf(kind, figure.high, locale),
-                    numberOf(kind, valueBefore(solution, kind), locale));
+    return said.arg(where, ownNumber(kind, figure.value, locale),
+                    ownNumber(kind, figure.low, locale), ownNumber(kind, figure.high, locale),
+                    ownNumber(kind, ownValueBefore(solution, kind), locale));
 }
 
 std::optional<formulary::Solution> withOwn(const formulary::Solution& solution, OwnKind kind,
@@ -109,12 +109,12 @@ std::optional<formulary::Solution> withOwn(const formulary::Solution& solution, 
 }
 
 // How much a film a litre adds, as a share of what a fresh bath needs.
-double slopeOf(OwnKind kind, double figure)
+double ownSlope(OwnKind kind, double figure)
 {
     return kind == OwnKind::Capacity ? 1 / figure : figure / 100;
 }
 
-ChartSeries dotsOf(std::vector<QPointF> points)
+ChartSeries ownDots(std::vector<QPointF> points)
 {
     std::stable_sort(points.begin(), points.end(),
                      [](const QPointF& a, const QPointF& b) { return a.x() < b.x(); });
@@ -124,7 +124,7 @@ ChartSeries dotsOf(std::vector<QPointF> points)
             .points = std::move(points)};
 }
 
-ChartSeries spanOf(std::vector<QPointF> upper, std::vector<QPointF> lower)
+ChartSeries ownSpan(std::vector<QPointF> upper, std::vector<QPointF> lower)
 {
     return {.name = OwnFiguresCard::tr("span, 8 in 10"),
             .kind = SeriesKind::Area,
@@ -134,7 +134,7 @@ ChartSeries spanOf(std::vector<QPointF> upper, std::vector<QPointF> lower)
             .figures = AreaFigures::Edges};
 }
 
-ChartSeries lineOf(std::vector<QPointF> points)
+ChartSeries ownLine(std::vector<QPointF> points)
 {
     return {.name = OwnFiguresCard::tr("what they say"),
             .kind = SeriesKind::Line,
@@ -171,13 +171,13 @@ ChartSpec slopeChart(const ledger::OwnRecord& record, OwnKind kind, const QLocal
         highest = std::max(highest, test.times);
     }
     spec.xMax = std::ceil(last);
-    const auto at = [&](double value) { return 1 + slopeOf(kind, value) * spec.xMax; };
+    const auto at = [&](double value) { return 1 + ownSlope(kind, value) * spec.xMax; };
     const double low = std::min(at(figure.low), at(figure.high));
     const double high = std::max(at(figure.low), at(figure.high));
     spec.yMax = std::ceil(std::max(highest, high) * 2) / 2;
     labelFifths(spec, locale);
-    spec.series = {spanOf({{0, 1}, {spec.xMax, high}}, {{0, 1}, {spec.xMax, low}}),
-                   lineOf({{0, 1}, {spec.xMax, at(figure.value)}}), dotsOf(std::move(dots))};
+    spec.series = {ownSpan({{0, 1}, {spec.xMax, high}}, {{0, 1}, {spec.xMax, low}}),
+                   ownLine({{0, 1}, {spec.xMax, at(figure.value)}}), ownDots(std::move(dots))};
     return spec;
 }
 
@@ -207,13 +207,13 @@ ChartSpec keepingTestsChart(const ledger::OwnRecord& record, const QLocale& loca
         spec.xMax = std::max(spec.xMax, std::ceil(trial.halfFull.value()));
     }
     labelFifths(spec, locale);
-    spec.series = {spanOf(std::move(high), std::move(low)), lineOf(std::move(line)),
-                   dotsOf(std::move(dots))};
+    spec.series = {ownSpan(std::move(high), std::move(low)), ownLine(std::move(line)),
+                   ownDots(std::move(dots))};
     return spec;
 }
 
-ChartSpec chartOf(const ledger::OwnRecord& record, OwnKind kind, const QString& sentence,
-                  const QLocale& locale)
+ChartSpec ownChart(const ledger::OwnRecord& record, OwnKind kind, const QString& sentence,
+                   const QLocale& locale)
 {
     ChartSpec spec = kind == OwnKind::Keeping ? keepingTestsChart(record, locale)
                                               : slopeChart(record, kind, locale);
@@ -276,7 +276,7 @@ Explanation explainOwn(const formulary::Solution& solution, const ledger::OwnRec
 {
     const QLocale& locale = wording.locale;
     const chemistry::OwnFigure& figure = *record.of(kind);
-    const auto number = [&](double value) { return numberOf(kind, value, locale); };
+    const auto number = [&](double value) { return ownNumber(kind, value, locale); };
     Explanation why;
     why.equation = equationOfOwn(kind);
     switch (kind) {
@@ -326,10 +326,10 @@ std::vector<OwnOffer> ownOffers(const formulary::Solution& solution,
         if (!record.of(kind))
             continue;
         OwnOffer offer{.kind = kind,
-                       .sentence = sentenceOf(solution, kind, *record.of(kind), wording.locale),
+                       .sentence = ownSentence(solution, kind, *record.of(kind), wording.locale),
                        .why = explainOwn(solution, record, kind, wording),
                        .changed = withOwn(solution, kind, *record.of(kind), bottles, today)};
-        offer.chart = chartOf(record, kind, offer.sentence, wording.locale);
+        offer.chart = ownChart(record, kind, offer.sentence, wording.locale);
         offers.push_back(std::move(offer));
     }
     return offers;

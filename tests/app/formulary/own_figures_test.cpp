@@ -18,9 +18,9 @@ using sample::english;
 namespace
 {
 
-const QDate kToday(2026, 11, 25);
+const QDate kOwnToday(2026, 11, 25);
 
-ledger::OwnRecord measured()
+ledger::OwnRecord measuredTests()
 {
     ledger::OwnRecord record;
     record.capacity = chemistry::OwnFigure{22.04, 18, 27, 14, 5};
@@ -29,7 +29,7 @@ ledger::OwnRecord measured()
     return record;
 }
 
-ledger::OwnRecord lookedAt()
+ledger::OwnRecord looksAndStrips()
 {
     ledger::OwnRecord record;
     record.oxygen = chemistry::OwnFigure{28, 22, 35, 7, 3};
@@ -40,7 +40,7 @@ ledger::OwnRecord lookedAt()
     return record;
 }
 
-struct KeepingDoor : ClosedDoor {
+struct OwnFiguresDoor : ClosedDoor {
     std::vector<formulary::Solution> added;
     int made = 0;
 
@@ -60,7 +60,7 @@ TEST(OwnFigures, areSaidBesideThePackets)
     const auto formulary = sample::starterFormulary();
     const formulary::Solution& fixer = *formulary.solution("starter-acid-fixer");
     OwnFiguresCard card;
-    card.setOffers(ownOffers(fixer, measured(), 9, kToday, english()));
+    card.setOffers(ownOffers(fixer, measuredTests(), 9, kOwnToday, english()));
     EXPECT_FALSE(card.isHidden());
     const QString said = card.sentence();
     for (const char* part : {"14", "5", "22", "18", "27", "20"})
@@ -70,20 +70,20 @@ TEST(OwnFigures, areSaidBesideThePackets)
     EXPECT_TRUE(why.front().value.contains(QStringLiteral("22")))
         << why.front().value.toStdString();
     EXPECT_EQ(why.front().grade, chemistry::Grade::CommonPractice) << "its spread has no source";
-    card.setOffers(ownOffers(fixer, {}, 9, kToday, english()));
+    card.setOffers(ownOffers(fixer, {}, 9, kOwnToday, english()));
     EXPECT_TRUE(card.isHidden()) << "nothing is offered";
 }
 
 TEST(OwnFigures, showTheTestsAsDots)
 {
     const auto formulary = sample::starterFormulary();
-    const auto offers =
-        ownOffers(*formulary.solution("starter-acid-fixer"), measured(), 9, kToday, english());
+    const auto offers = ownOffers(*formulary.solution("starter-acid-fixer"), measuredTests(), 9,
+                                  kOwnToday, english());
     ASSERT_EQ(offers.size(), 1u);
     ASSERT_EQ(offers.front().chart.series.size(), 3u);
     EXPECT_EQ(offers.front().chart.series.back().points.size(), 4u);
-    const auto keeping =
-        ownOffers(*formulary.solution("starter-mq-borax"), lookedAt(), 4, kToday, english());
+    const auto keeping = ownOffers(*formulary.solution("starter-mq-borax"), looksAndStrips(), 4,
+                                   kOwnToday, english());
     ASSERT_EQ(keeping.size(), 1u);
     const auto& dots = keeping.front().chart.series.back().points;
     ASSERT_EQ(dots.size(), 2u);
@@ -94,8 +94,8 @@ TEST(OwnFigures, showTheTestsAsDots)
 TEST(OwnFigures, makeANewVersionWithThatSource)
 {
     const auto formulary = sample::starterFormulary();
-    const auto made =
-        ownOffers(*formulary.solution("starter-acid-fixer"), measured(), 9, kToday, english());
+    const auto made = ownOffers(*formulary.solution("starter-acid-fixer"), measuredTests(), 9,
+                                kOwnToday, english());
     ASSERT_TRUE(made.front().changed);
     EXPECT_EQ(made.front().changed->capacity, chemistry::FilmsPerLitre(22));
     EXPECT_EQ(made.front().changed->sources.at("capacity"),
@@ -103,10 +103,10 @@ TEST(OwnFigures, makeANewVersionWithThatSource)
     ledger::OwnRecord wear;
     wear.wear = chemistry::OwnFigure{12.34, 10, 14, 8, 3};
     const formulary::Solution& developer = *formulary.solution("starter-mq-borax");
-    const auto worn = ownOffers(developer, wear, 4, kToday, english());
+    const auto worn = ownOffers(developer, wear, 4, kOwnToday, english());
     ASSERT_TRUE(worn.front().changed);
     EXPECT_DOUBLE_EQ(worn.front().changed->wear.percent, 12.3);
-    const auto kept = ownOffers(developer, lookedAt(), 4, kToday, english());
+    const auto kept = ownOffers(developer, looksAndStrips(), 4, kOwnToday, english());
     ASSERT_TRUE(kept.front().changed);
     EXPECT_EQ(kept.front().changed->keeping.half, chemistry::Days(71));
     EXPECT_EQ(kept.front().changed->sources.at("keeping_half"),
@@ -116,11 +116,11 @@ TEST(OwnFigures, makeANewVersionWithThatSource)
 TEST(OwnFigures, refuseAKeepingTimeThatTheFullBottleCannotHave)
 {
     const auto formulary = sample::starterFormulary();
-    auto record = lookedAt();
+    auto record = looksAndStrips();
     record.halfDays->value = 1;
     OwnFiguresCard card;
     card.setOffers(
-        ownOffers(*formulary.solution("starter-mq-borax"), record, 4, kToday, english()));
+        ownOffers(*formulary.solution("starter-mq-borax"), record, 4, kOwnToday, english()));
     EXPECT_FALSE(card.isHidden()) << "it is said all the same";
     EXPECT_FALSE(card.useButton()->isEnabled());
 }
@@ -128,11 +128,11 @@ TEST(OwnFigures, refuseAKeepingTimeThatTheFullBottleCannotHave)
 TEST(OwnFigures, areShownOneAtATime)
 {
     const auto formulary = sample::starterFormulary();
-    auto record = lookedAt();
+    auto record = looksAndStrips();
     record.wear = chemistry::OwnFigure{12.34, 10, 14, 8, 3};
     OwnFiguresCard card;
     card.setOffers(
-        ownOffers(*formulary.solution("starter-mq-borax"), record, 4, kToday, english()));
+        ownOffers(*formulary.solution("starter-mq-borax"), record, 4, kOwnToday, english()));
     EXPECT_TRUE(card.sentence().contains(QStringLiteral("12.3")));
     card.choose(ledger::OwnKind::Keeping);
     EXPECT_TRUE(card.sentence().contains(QStringLiteral("71"))) << card.sentence().toStdString();
@@ -142,17 +142,17 @@ TEST(OwnFigures, areShownOneAtATime)
 
 TEST(OwnFigures, areTakenOverOnlyWhenAskedFor)
 {
-    KeepingDoor door;
+    OwnFiguresDoor door;
     FormularyPage page(door);
     page.setFormulary(sample::starterFormulary(), english());
     page.resize(1100, 900);
     page.show();
     page.chooseSolution("starter-acid-fixer");
-    page.setOwnRecord("starter-mq-borax", measured(), 9);
+    page.setOwnRecord("starter-mq-borax", measuredTests(), 9);
     auto* card = page.findChild<OwnFiguresCard*>();
     ASSERT_TRUE(card);
     EXPECT_TRUE(card->isHidden()) << "of another solution";
-    page.setOwnRecord("starter-acid-fixer", measured(), 9);
+    page.setOwnRecord("starter-acid-fixer", measuredTests(), 9);
     ASSERT_FALSE(card->isHidden());
     ScriptedPrompts answers;
     const PromptsInForce inForce(answers);
