@@ -1,6 +1,7 @@
 #include "app/dialogs/happening_form.h"
 
 #include "app/dialogs/mark_forms.h"
+#include "app/dialogs/strip_form.h"
 #include "app/dialogs/test_forms.h"
 #include "app/dialogs/volume_forms.h"
 

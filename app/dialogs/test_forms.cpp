@@ -1,19 +1,13 @@
 #include "app/dialogs/test_forms.h"
 
-#include "app/charts/strip_chart.h"
+#include "app/dialogs/test_result.h"
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
-#include "core/chemistry/process_constants.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/load_times.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
-#include <QSignalBlocker>
-
-#include <cmath>
-#include <utility>
 
 namespace ullage::app
 {
@@ -22,41 +16,6 @@ namespace
 {
 
 constexpr double kUsualTemperature = 20; // °C; common practice, no source
-
-// What a test came to; a failed one condemns the bottle.
-QComboBox* addResult(FieldForm& form)
-{
-    auto* passed = new QComboBox(&form);
-    passed->addItem(StripForm::tr("Passed: fit for film"), 1);
-    passed->addItem(StripForm::tr("Failed: to be discarded"), 0);
-    passed->addItem(StripForm::tr("Neither: only noted"), -1);
-    form.addRow(QStringLiteral("passed"), StripForm::tr("R&esult"), passed);
-    return passed;
-}
-
-std::optional<bool> resultOf(const QComboBox& passed)
-{
-    const int chosen = passed.currentData().toInt();
-    return chosen < 0 ? std::nullopt : std::optional(chosen == 1);
-}
-
-void showResult(QComboBox& passed, std::optional<bool> result)
-{
-    passed.setCurrentIndex(passed.findData(result ? (*result ? 1 : 0) : -1));
-}
-
-void say(QLabel& judgement, const QString& text, Tone tone)
-{
-    judgement.setText(text);
-    judgement.setVisible(!text.isEmpty());
-    setTone(&judgement, tone);
-}
-
-QString failedText()
-{
-    return StripForm::tr("A failed test marks the bottle for discarding; a later pass does not "
-                         "undo it, taking the test back does.");
-}
 
 } // namespace
 
@@ -92,200 +51,26 @@ QString ClearingForm::judgement() const { return m_judgement->text(); }
 void ClearingForm::judge()
 {
     if (!batch() || !m_seconds->value() || !m_temperature->value())
-        return say(*m_judgement, {}, Tone::Quiet);
+        return sayJudgement(*m_judgement, {}, Tone::Quiet);
     const auto so = ledger::outlookOf(*batch(), *m_seconds->quantity(), *m_temperature->quantity());
     const auto seconds = [&](chemistry::Seconds time) {
         return numberText(time.value(), 0, wording().locale);
     };
     const QString brought = tr("%1 s at 20 °C").arg(seconds(so.at20));
     if (so.clearing.doubled)
-        say(*m_judgement,
-            tr("%1: at least twice the fresh %2 s. This fixer is to be discarded.")
-                .arg(brought, seconds(so.clearing.doubled->fresh)),
-            Tone::Discard);
+        sayJudgement(*m_judgement,
+                     tr("%1: at least twice the fresh %2 s. This fixer is to be discarded.")
+                         .arg(brought, seconds(so.clearing.doubled->fresh)),
+                     Tone::Discard);
     else if (so.clearing.fresh)
-        say(*m_judgement,
-            tr("%1: under twice the fresh %2 s. Fix for %3.")
-                .arg(brought, seconds(*so.clearing.fresh), timeText(so.fixing)),
-            Tone::Good);
+        sayJudgement(*m_judgement,
+                     tr("%1: under twice the fresh %2 s. Fix for %3.")
+                         .arg(brought, seconds(*so.clearing.fresh), timeText(so.fixing)),
+                     Tone::Good);
     else
-        say(*m_judgement, tr("%1. No fresh time is known to compare it with.").arg(brought),
-            Tone::Quiet);
-}
-
-StripForm::StripForm(Door& door, const Wording& wording, QWidget* parent)
-    : HappeningForm(door, wording, parent), m_reference(new QComboBox(this)),
-      m_accept(new QCheckBox(this))
-{
-    m_density =
-        addQuantity(formulary::fieldOf(&ledger::StripTested::density), tr("&Density, if measured"));
-    addRow(QStringLiteral("reference"), tr("Co&mpared with"), m_reference, Width::Half);
-    m_factor = addQuantity(formulary::fieldOf(&ledger::StripTested::factor),
-                           tr("&Factor on the time from now on, if any"));
-    m_passed = addResult(*this);
-    m_judgement = addText({});
-    m_accept->setObjectName(QStringLiteral("accept"));
-    addWide(m_accept);
-    addAirOf<ledger::StripTested>();
-    m_accept->hide();
-    connect(this, &FieldForm::changed, this, &StripForm::judge);
-    connect(m_accept, &QCheckBox::toggled, m_factor, &QWidget::setDisabled);
-    connect(m_accept, &QCheckBox::toggled, this, &FieldForm::changed);
-}
-
-void StripForm::bottleChanged()
-{
-    fillReferences();
-    judge();
-}
-
-std::optional<ledger::Happening> StripForm::happening() const
-{
-    return ledger::StripTested{m_density->value(),
-                               m_accept->isChecked() ? m_proposed : m_factor->value(),
-                               resultOf(*m_passed)};
-}
-
-bool StripForm::restIsFine()
-{
-    if (m_density->value() || m_factor->value() || resultOf(*m_passed))
-        return true;
-    showProblem(QStringLiteral("density"), tr("Density, factor or result: one of them is needed."));
-    return false;
-}
-
-HappeningForm::Caution StripForm::caution() const
-{
-    return {tr("Before you test"), stripTestCautions()};
-}
-
-QString StripForm::judgement() const { return m_judgement->text(); }
-
-// The strips before the moment of this one: a forgotten strip is judged as it would have been then.
-ledger::StripRecord StripForm::recordBefore() const
-{
-    auto readings = door().strips(batch()->solution->id);
-    std::erase_if(readings, [this](const auto& one) { return one.strip.at >= at(); });
-    return ledger::stripRecord(std::move(readings));
-}
-
-// Every strip read fresh, newest first, and the centre; the usual one is chosen.
-void StripForm::fillReferences()
-{
-    const QSignalBlocker quiet(m_reference);
-    m_reference->clear();
-    if (batch()->solution->role == formulary::Role::Developer) {
-        const auto record = recordBefore();
-        const auto usual = ledger::referenceStrip(record, batch()->id);
-        for (std::size_t i = record.readings.size(); i-- > 0;) {
-            const auto& reading = record.readings[i];
-            if (reading.strip.wear > ledger::kReferenceWear)
-                continue;
-            m_reference->addItem(stripName(reading, at(), wording()), reading.strip.density);
-            if (i == usual)
-                m_reference->setCurrentIndex(m_reference->count() - 1);
-        }
-        if (record.next)
-            m_reference->addItem(tr("Mean of the control strips: %1")
-                                     .arg(densityText(record.next->centre, wording().locale)),
-                                 record.next->centre);
-    }
-    m_reference->setEnabled(m_reference->count() > 0);
-    if (m_reference->count() == 0)
-        m_reference->addItem(tr("no control strip yet"));
-}
-
-QString StripForm::proposalText(const ledger::StripProposal& proposal, double reference) const
-{
-    const auto factor = [&](double value) { return factorText(value, wording().locale); };
-    const double inForce = proposal.factor / proposal.correction;
-    QString text =
-        tr("To reach the reference the time would have to be taken %1 (%2 ÷ %3): density is taken "
-           "to grow in proportion to time, which is an assumption.")
-            .arg(factor(proposal.correction), densityText(reference, wording().locale),
-                 densityText(*m_density->value(), wording().locale));
-    if (std::abs(inForce - 1) > 0.0005)
-        text +=
-            u' ' +
-            tr("With the %1 in force that makes %2.").arg(factor(inForce), factor(proposal.factor));
-    return text;
-}
-
-// Sets the proposal as well: it is what the words are about.
-QString StripForm::judgeStrip(Tone& tone)
-{
-    m_proposed.reset();
-    if (!m_density->value())
-        return {};
-    const double density = *m_density->value();
-    const auto record = recordBefore();
-    const QVariant reference = m_reference->currentData();
-    if (!record.next)
-        return tr("%Ln control strip(s) before this one: limits need %1, so nothing is proposed "
-                  "yet.",
-                  nullptr, static_cast<int>(record.readings.size()))
-            .arg(ledger::kStripsForLimits);
-    const auto& chart = *record.next;
-    const QString limits = tr("limits %1 to %2 from the control strips before")
-                               .arg(densityText(chart.lower, wording().locale),
-                                    densityText(chart.upper, wording().locale));
-    if (density >= chart.lower && density <= chart.upper)
-        return tr("Within the %1: the time stays as it is.").arg(limits);
-    tone = Tone::Near;
-    const QString out = tr("Out of control, %1.").arg(limits);
-    if (!reference.isValid())
-        return out + u' ' +
-               tr("Without a control strip read fresh there is nothing to compare with.");
-    const double inForce = batch()->stripFactor.value_or(1);
-    const auto asked = ledger::proposal(record, density, reference.toDouble(), inForce);
-    if (asked && *asked) {
-        m_proposed = (*asked)->factor;
-        return out + u' ' + proposalText(**asked, reference.toDouble());
-    }
-    return out + u' ' +
-           tr("That is more than a factor of %1 in time can make up for: look for the cause "
-              "(temperature, agitation, dilution, the control strip itself).")
-               .arg(numberText(chemistry::kStripMost.value, 1, wording().locale));
-}
-
-// A factor that was accepted makes up for what is beyond the limits.
-void StripForm::presetResult()
-{
-    constexpr int kPassed = 0;
-    constexpr int kFailed = 1;
-    if (m_passed->currentIndex() != m_preset)
-        m_resultChosen = true;
-    m_byLimits = m_density->value() ? recordBefore().preset(*m_density->value()) : std::nullopt;
-    if (m_resultChosen)
-        return;
-    const QSignalBlocker quiet(m_passed);
-    m_preset = m_byLimits == false && !m_accept->isChecked() ? kFailed : kPassed;
-    m_passed->setCurrentIndex(m_preset);
-}
-
-void StripForm::judge()
-{
-    if (!batch())
-        return;
-    presetResult();
-    const auto before = std::exchange(m_proposed, std::nullopt);
-    Tone tone = Tone::Quiet;
-    QString text = judgeStrip(tone);
-    const auto passed = resultOf(*m_passed);
-    if (passed == false) {
-        tone = Tone::Discard;
-        text += (text.isEmpty() ? QString() : QStringLiteral(" ")) + failedText();
-    } else if (passed == true && m_byLimits == false) {
-        text += u' ' + tr("So it is passed against its limits, and the bottle's card will say so.");
-    }
-    say(*m_judgement, text, tone);
-    // What was accepted was another factor.
-    if (m_proposed != before)
-        m_accept->setChecked(false);
-    m_accept->setVisible(m_proposed.has_value());
-    if (m_proposed)
-        m_accept->setText(
-            tr("Accept: develop %1 from now on").arg(factorText(*m_proposed, wording().locale)));
+        sayJudgement(*m_judgement,
+                     tr("%1. No fresh time is known to compare it with.").arg(brought),
+                     Tone::Quiet);
 }
 
 MeasuredForm::MeasuredForm(Door& door, const Wording& wording, QWidget* parent)
@@ -324,15 +109,16 @@ void MeasuredForm::judge()
 {
     const auto limit = batch() ? batch()->solution->silverLimit : std::nullopt;
     if (!limit || !m_silver->value())
-        return say(*m_judgement, {}, Tone::Quiet);
+        return sayJudgement(*m_judgement, {}, Tone::Quiet);
     const QString most = numberText(limit->value(), 2, wording().locale);
     if (*m_silver->quantity() > *limit)
-        say(*m_judgement,
+        sayJudgement(
+            *m_judgement,
             tr("Over the limit of %1 g/l that is set for it: it is to be discarded.").arg(most),
             Tone::Discard);
     else
-        say(*m_judgement, tr("Within the limit of %1 g/l that is set for it.").arg(most),
-            Tone::Good);
+        sayJudgement(*m_judgement, tr("Within the limit of %1 g/l that is set for it.").arg(most),
+                     Tone::Good);
 }
 
 LookForm::LookForm(Door& door, const Wording& wording, QWidget* parent)
@@ -341,7 +127,7 @@ LookForm::LookForm(Door& door, const Wording& wording, QWidget* parent)
     m_advice = addText({});
     m_what->setEditable(true);
     addRow(QStringLiteral("why"), tr("What was looked &at"), m_what);
-    m_passed = addResult(*this);
+    m_passed = addTestResult(*this);
     m_judgement = addText({});
     addAirOf<ledger::Looked>();
     connect(this, &FieldForm::changed, this, &LookForm::judge);
@@ -381,7 +167,7 @@ std::optional<ledger::Happening> LookForm::happening() const
     const QString what = m_what->currentText().trimmed();
     const QVariant code = m_what->itemData(m_what->findText(what));
     return ledger::Looked{
-        resultOf(*m_passed), what.toStdString(),
+        testResultOf(*m_passed), what.toStdString(),
         code.isValid() ? std::optional(static_cast<ledger::LookedAt>(code.toInt())) : std::nullopt};
 }
 
@@ -391,7 +177,8 @@ QString LookForm::judgement() const { return m_judgement->text(); }
 
 void LookForm::judge()
 {
-    say(*m_judgement, resultOf(*m_passed) == false ? failedText() : QString(), Tone::Discard);
+    sayJudgement(*m_judgement, testResultOf(*m_passed) == false ? failedTestText() : QString(),
+                 Tone::Discard);
 }
 
 QWidget* LookForm::first() const { return m_what; }
@@ -407,17 +194,6 @@ void ClearingForm::fill(const ledger::Happening& what)
     m_temperature->setQuantity(test->temperature);
     m_film = test->film;
     judge();
-}
-
-void StripForm::fill(const ledger::Happening& what)
-{
-    const auto* strip = std::get_if<ledger::StripTested>(&what);
-    if (!strip)
-        return;
-    m_density->setValue(strip->density);
-    m_factor->setValue(strip->factor);
-    judge();
-    showResult(*m_passed, strip->passed); // what was entered, whatever the limits say
 }
 
 void MeasuredForm::fill(const ledger::Happening& what)
@@ -441,7 +217,7 @@ void LookForm::fill(const ledger::Happening& what)
         m_what->setCurrentIndex(place); // written in another language, or not at all
     else
         m_what->setEditText(QString::fromStdString(look->why));
-    showResult(*m_passed, look->passed);
+    showTestResult(*m_passed, look->passed);
     judge();
 }
 

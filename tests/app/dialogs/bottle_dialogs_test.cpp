@@ -1,6 +1,7 @@
 // Every dialog on one bottle: what it enters, and that what it refuses leaves the book as it was.
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
+#include "app/dialogs/strip_form.h"
 #include "app/dialogs/test_forms.h"
 #include "app/widgets/caution_box.h"
 #include "app/words/cautions.h"
