@@ -24,6 +24,8 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include <memory>
+
 namespace ullage::app
 {
 
@@ -56,8 +58,6 @@ LabelsDialog::LabelsDialog(Door& door, const std::string& batch, QWidget* parent
     showJob();
 }
 
-LabelsDialog::~LabelsDialog() = default;
-
 void LabelsDialog::build()
 {
     setWindowTitle(tr("Labels"));
@@ -81,7 +81,7 @@ void LabelsDialog::build()
     m_sheet = new QComboBox(this);
     m_sheet->setAccessibleName(tr("Size of the labels"));
     m_sheet->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_sheet->setMinimumContentsLength(24);
+    m_sheet->setMinimumContentsLength(40);
     for (const LabelSheet& sheet : labelSheets())
         m_sheet->addItem(sheetName(sheet, m_door->wording().locale), sheet.id);
     form->addRow(tr("Size of the labels"), m_sheet);
@@ -178,14 +178,15 @@ void LabelsDialog::preview()
 {
     if (!job())
         return;
-    m_printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
-    m_printer->setFullPage(true);
-    m_printer->setPageLayout(pageOf(job()->sheet));
-    auto* dialog = new QPrintPreviewDialog(m_printer.get(), this);
+    const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+    printer->setFullPage(true);
+    printer->setPageLayout(pageOf(job()->sheet));
+    auto* dialog = new QPrintPreviewDialog(printer.get(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(tr("Print labels"));
-    connect(dialog, &QPrintPreviewDialog::paintRequested, this,
-            [job = *job()](QPrinter* printer) { paintLabels(job, *printer); });
+    // The printer goes with what paints on it.
+    connect(dialog, &QPrintPreviewDialog::paintRequested, dialog,
+            [job = *job(), printer](QPrinter* paper) { paintLabels(job, *paper); });
     dialog->resize(900, 660);
     dialog->open();
 }

@@ -7,14 +7,12 @@
 #include "app/paper/label_paint.h"
 #include "app/session/door.h"
 
-#include <memory>
 #include <optional>
 
 class QCheckBox;
 class QComboBox;
 class QLabel;
 class QListWidget;
-class QPrinter;
 class QPushButton;
 
 namespace ullage::app
@@ -31,7 +29,6 @@ class LabelsDialog : public QDialog
 public:
     /// With this bottle chosen, or all in use for an empty id. The door must outlive it.
     LabelsDialog(Door& door, const std::string& batch, QWidget* parent = nullptr);
-    ~LabelsDialog() override;
 
     [[nodiscard]] QListWidget* bottles() const { return m_bottles; }
     [[nodiscard]] QComboBox* sheet() const { return m_sheet; }
@@ -64,7 +61,6 @@ private:
     QLabel* m_problem;
     QPushButton* m_print;
     QPushButton* m_save;
-    std::unique_ptr<QPrinter> m_printer;
 };
 
 } // namespace ullage::app

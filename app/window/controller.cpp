@@ -17,6 +17,7 @@
 #include "app/window/formulary_place.h"
 #include "app/window/main_window.h"
 #include "app/window/mixing_place.h"
+#include "app/window/paper_place.h"
 #include "app/window/shelf_feed.h"
 
 namespace ullage::app
@@ -34,7 +35,7 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
       m_formulary(new FormularyPlace(m_parts, this)),
       m_mixing(new MixingPlace(m_parts, steady ? steady : steadyTime(), this)),
       m_dayBook(new DayBookPlace(m_parts, this)), m_cupboard(new CupboardPlace(m_parts, this)),
-      m_films(new FilmDialogs(m_parts, this))
+      m_films(new FilmDialogs(m_parts, this)), m_paper(new PaperPlace(m_parts, this))
 {
     connectFileMenu();
     connectEntries();
@@ -101,6 +102,7 @@ void Controller::connectEntries()
     connect(window, &MainWindow::enterRequested, m_deeds, &BottleDeeds::logMix);
     connect(window, &MainWindow::bottleActionRequested, m_deeds, &BottleDeeds::doWith);
     connect(window, &MainWindow::labelsRequested, m_deeds, [this] { m_deeds->printLabels({}); });
+    connect(window, &MainWindow::paperRequested, m_paper, &PaperPlace::print);
     connect(m_mixing, &MixingPlace::labelRequested, m_deeds, &BottleDeeds::printLabels);
     connect(window, &MainWindow::undoRequested, m_deeds, &BottleDeeds::undo);
     connect(window->shelf(), &ShelfPage::undoRequested, m_deeds, &BottleDeeds::undo);

@@ -23,6 +23,7 @@ class DayBookPlace;
 class FilmDialogs;
 class FormularyPlace;
 class MixingPlace;
+class PaperPlace;
 class ShelfFeed;
 
 class Controller : public QObject
@@ -68,6 +69,7 @@ private:
     DayBookPlace* m_dayBook;
     CupboardPlace* m_cupboard;
     FilmDialogs* m_films;
+    PaperPlace* m_paper;
 };
 
 } // namespace ullage::app

@@ -2,6 +2,7 @@
 // made it connects both to the book.
 #pragma once
 
+#include "app/paper/book_papers.h"
 #include "app/shelf/bottle_actions.h"
 #include "app/widgets/rail.h"
 #include "app/widgets/theme.h"
@@ -87,6 +88,7 @@ signals:
     void importRequested();
     void exportRequested();
     void labelsRequested();
+    void paperRequested(ullage::app::PaperKind kind);
     void backupRequested();
     void copiesRequested();
     void restoreRequested();

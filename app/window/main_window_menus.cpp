@@ -44,6 +44,16 @@ void MainWindow::makeMenus()
             &QAction::triggered, this, &MainWindow::exportRequested);
     connect(addBookEntry(file, QT_TR_NOOP("&Labels…")), &QAction::triggered, this,
             &MainWindow::labelsRequested);
+    QMenu* paper = addMenu(QT_TR_NOOP("Prin&t"), file);
+    const auto addPaper = [&](const char* text, PaperKind kind) {
+        connect(addBookEntry(paper, text), &QAction::triggered, this,
+                [this, kind] { emit paperRequested(kind); });
+    };
+    addPaper(QT_TR_NOOP("&Shelf list…"), PaperKind::Shelf);
+    addPaper(QT_TR_NOOP("The &bottle's card…"), PaperKind::Card);
+    addPaper(QT_TR_NOOP("Shopping &list…"), PaperKind::Shopping);
+    addPaper(QT_TR_NOOP("&Month's report…"), PaperKind::Month);
+    addPaper(QT_TR_NOOP("&Hand-over list…"), PaperKind::HandOver);
     file->addSeparator();
     connect(addBookEntry(file, QT_TR_NOOP("&Back up…")), &QAction::triggered, this,
             &MainWindow::backupRequested);

@@ -1,0 +1,84 @@
+#include "app/window/paper_place.h"
+
+#include "app/shelf/shelf_page.h"
+#include "app/window/main_window.h"
+#include "tests/app/desk.h"
+#include "tests/app/scripted_prompts.h"
+
+#include <gtest/gtest.h>
+
+#include <QPrintPreviewDialog>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+class PaperPlaceTest : public ::testing::Test
+{
+protected:
+    PaperPlaceTest()
+    {
+        dev = desk.mix("starter-mq-borax", desk.session().formulary().vessels()[0]->id, 1000,
+                       "Dev 1");
+        desk.run(dev, 2);
+        QObject::connect(&place, &PaperPlace::shown, &place,
+                         [this](const PaperDocument& document) { shown.push_back(document); });
+    }
+    void closePreviews()
+    {
+        for (QPrintPreviewDialog* dialog : window.findChildren<QPrintPreviewDialog*>())
+            dialog->reject();
+    }
+
+    Desk desk;
+    MainWindow window;
+    PaperPlace place{WindowParts{window, desk.session(), desk.preferences(), desk.door()}};
+    std::string dev;
+    std::vector<PaperDocument> shown;
+};
+
+} // namespace
+
+TEST_F(PaperPlaceTest, everyPageIsShownBeforeItIsPrinted)
+{
+    for (const PaperKind kind : {PaperKind::Shelf, PaperKind::Shopping, PaperKind::HandOver})
+        place.print(kind);
+    ASSERT_EQ(shown.size(), 3U);
+    EXPECT_EQ(window.findChildren<QPrintPreviewDialog*>().size(), 3);
+    const auto* table = std::get_if<PaperTable>(&shown[0].blocks.front());
+    ASSERT_TRUE(table);
+    ASSERT_EQ(table->rows.size(), 1U);
+    EXPECT_EQ(table->rows[0][0], "Dev 1");
+    closePreviews();
+}
+
+TEST_F(PaperPlaceTest, aCardIsThatOfTheBottleChosenOrItIsSaidThatNoneIs)
+{
+    ScriptedPrompts prompts;
+    const PromptsInForce inForce(prompts);
+    place.print(PaperKind::Card);
+    EXPECT_TRUE(shown.empty());
+    EXPECT_EQ(prompts.asked().size(), 1);
+    window.shelf()->actions()->setBottle(QString::fromStdString(dev));
+    place.print(PaperKind::Card);
+    ASSERT_EQ(shown.size(), 1U);
+    EXPECT_EQ(shown[0].title, "Dev 1");
+    closePreviews();
+}
+
+TEST_F(PaperPlaceTest, aReportIsOfTheMonthThatIsChosen)
+{
+    ScriptedPrompts prompts;
+    const PromptsInForce inForce(prompts);
+    place.print(PaperKind::Month); // gone back from
+    EXPECT_TRUE(shown.empty());
+    prompts.answerWay(1);
+    place.print(PaperKind::Month);
+    ASSERT_EQ(shown.size(), 1U);
+    EXPECT_EQ(shown[0].title, "October 2026"); // it is November
+    closePreviews();
+}
+
+} // namespace ullage::app
