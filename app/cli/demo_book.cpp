@@ -21,6 +21,7 @@ namespace
 
 const QString kAnchor = QStringLiteral("anchor");
 const QString kAt = QStringLiteral("at");
+const QStringList kDays{QStringLiteral("bought"), QStringLiteral("use_by")};
 
 Error broken() { return {.code = ErrorCode::NotABook, .field = "demo", .text = "demo.jsonl"}; }
 
@@ -57,6 +58,16 @@ Result<QByteArray> demoJournal(chemistry::Instant now)
             }
             // Early in the day the last evening is still to come; the book allows a day ahead.
             line[kAt] = store::instantText(*at + moved);
+        }
+        for (const QString& name : kDays) {
+            if (!line.contains(name)) {
+                continue;
+            }
+            const auto day = store::dateFromText(line[name].toString());
+            if (!day) {
+                return refuse(broken());
+            }
+            line[name] = store::dateText(*day + moved);
         }
         journal += lineOf(line);
     }

@@ -32,6 +32,10 @@ TIMES = [("Breakwater 100", 100, "starter-mq-borax", "stock", [(18, 500), (20, 4
 PRICES = {"starter-mq-borax": "8.40", "starter-metol-sulfite": "7.10", "starter-pq-ascorbate": "9.20",
           "starter-acid-fixer": "5.60", "starter-rapid-fixer": "6.80", "harbour-once": "7.90"}
 
+# Into which can a bottle goes, by how it is said to be discarded; there were none before that day.
+CANS = {"poured into the collection can": "can-developer", "to the silver can": "can-fixer"}
+CANS_SINCE = ANCHOR - dt.timedelta(days=150)
+
 lines = []
 counters = {}
 VESSELS = [("amber-1", "Amber 1", 1030, "glass", False), ("amber-2", "Amber 2", 1030, "glass", False),
@@ -140,7 +144,8 @@ class Bottle:
         self.event("strip-test", day, hour, minute, density=density, **more)
 
     def discard(self, day, hour, how):
-        self.event("discarded", day, hour, 9, how=how)
+        can = CANS.get(how) if day >= CANS_SINCE else None
+        self.event("discarded", day, hour, 9, how=how, **({"container": can} if can else {}))
 
 
 def load(people):
@@ -387,13 +392,83 @@ def left_standing():
         bottle.discard(ago(failed), 18, "poured into the collection can")
 
 
+def day(days):
+    """So many days from the anchor."""
+    return (ANCHOR + dt.timedelta(days=days)).isoformat()
+
+
+def happened(kind, days, hour, **fields):
+    """To a thing of the cupboard, or a can; so many days ago."""
+    put(type="event", id=f"e{number('event')}", kind=kind, at=stamp(ago(days), hour), **fields)
+
+
+def cupboard():
+    """What is not mixed yet: something that ends soon, something opened, something past its day.
+
+    CAS numbers and hazard statements are from memory of data sheets.
+    """
+    for bought, use_by in ((-90, 480), (-90, 480), (-44, 22)):
+        packet("starter-mq-borax", bought=day(bought), use_by=day(use_by), place="upper shelf, left")
+    packet("starter-metol-sulfite", bought=day(-200), use_by=day(70), place="upper shelf, left")
+    packet("starter-acid-fixer", bought=day(-44), use_by=day(340), place="upper shelf, right")
+    put(type="packet", id="packet-aid", solution="starter-wash-aid", makes_ml=5000, lot="W7",
+        bought=day(-500), use_by=day(-60), cost="7.20", currency="EUR", place="upper shelf, right")
+    for name, solution, volume, makes, keeps, price in (
+            ("rapid-1", "starter-rapid-fixer", 1000, 5000, 60, "9.90"),
+            ("wetting-1", "starter-wetting-agent", 250, 50000, 730, "4.50")):
+        put(type="packet", id=name, solution=solution, form="liquid", volume_ml=volume,
+            makes_ml=makes, opened_days=keeps, bought=day(-80), cost=price, currency="EUR",
+            place="cool cupboard")
+    happened("taken", 50, 16, item="rapid-1", amount=360)
+    happened("taken", 30, 16, item="wetting-1", amount=40)
+    for name, title, cas, grams, hazards in (
+            ("sulfite", "Sodium sulfite, dry", "7757-83-7", 1500, []),
+            ("borax", "Borax", "1303-96-4", 500, ["H360"]),
+            ("hydroquinone", "Hydroquinone", "123-31-9", 100,
+             ["H302", "H317", "H318", "H341", "H351", "H410"]),
+            ("citric", "Citric acid", "77-92-9", 500, ["H319"])):
+        put(type="chemical", id=name, name=title, cas=cas, grams=grams, bought=day(-220),
+            place="locked drawer", **({"hazards": hazards} if hazards else {}))
+    happened("taken", 60, 15, item="sulfite", amount=80)
+    happened("counted", 21, 15, item="borax", amount=160)
+    happened("taken", 35, 15, item="citric", amount=120)
+    for name, title, unit, amount, used in (("filters", "Paper filters", "pieces", 50, 16),
+                                            ("gloves", "Nitrile gloves", "pairs", 40, 12),
+                                            ("labels", "Labels 70 × 36 mm", "pieces", 24, 13)):
+        put(type="supply", id=name, name=title, unit=unit, amount=amount, bought=day(-120),
+            place="drawer by the sink")
+        happened("taken", 15, 15, item=name, amount=used)
+    # Numbers of the range that shops give out themselves.
+    put(type="barcode", id="code-mq", code="2000000000015", of="starter-mq-borax", amount=1)
+    put(type="barcode", id="code-rapid", code="2000000000022", of="starter-rapid-fixer", amount=1000)
+
+
+def waste():
+    for name, title, holds in (("can-developer", "Developer can", "developer"),
+                               ("can-fixer", "Fixer can", "fixer")):
+        put(type="container", id=name, name=title, holds=holds, capacity_ml=10000,
+            place="under the sink")
+    for can in ("can-developer", "can-fixer"):
+        happened("handed-over", 95, 10, container=can, to="the town's collection point",
+                 document="slip 214")
+
+
+def work():
+    """What is known to come: the evening course and the open evening."""
+    put(type="work", id="work-course", at=stamp(ANCHOR + dt.timedelta(days=13), 17, 30),
+        rule="FREQ=WEEKLY;INTERVAL=4", films=8, developer="starter-mq-borax", name="Evening course")
+    put(type="work", id="work-open", at=stamp(ANCHOR + dt.timedelta(days=6), 17),
+        rule="FREQ=WEEKLY;INTERVAL=2", films=4, name="Open evening")
+
+
 def main():
     definitions()
     season(dt.date(2025, 12, 2), ago(52))
     shelf()
-    for solution in ("starter-mq-borax", "starter-mq-borax", "starter-acid-fixer"):
-        packet(solution)  # in the cupboard, to be mixed next
     left_standing()
+    cupboard()
+    waste()
+    work()
     # In order of entry a year reads best in order of time; equal times keep the order written.
     head = [line for line in lines if line["type"] not in ("event", "film", "film-mark")]
     rest, waiting = [], []

@@ -51,7 +51,21 @@ TEST(DemoBook, IsOfThisWeekWithEveryVerdictAndAMistakeVoided)
         }
         EXPECT_GE(films, 300);
         EXPECT_EQ(verdicts.size(), 4u);
-        const auto last = book.store->connection().number("SELECT max(at_ms) FROM entry");
+        const auto cupboard = book.book->cupboard(now);
+        ASSERT_TRUE(cupboard);
+        std::set<ledger::Keeps> keeps;
+        for (const ledger::ItemHere& here : cupboard->items) {
+            keeps.insert(here.life.keeps);
+        }
+        EXPECT_EQ(keeps.size(), 3u) << "something past its day, something that ends soon";
+        EXPECT_EQ(cupboard->works.size(), 2u);
+        ASSERT_EQ(cupboard->cans.size(), 2u);
+        for (const ledger::CanHere& here : cupboard->cans) {
+            EXPECT_GT(here.stock.volume.value(), 0) << here.can.name;
+            EXPECT_EQ(here.stock.handed.size(), 1u) << here.can.name;
+        }
+        const auto last =
+            book.store->connection().number("SELECT max(at_ms) FROM entry WHERE type = 'event'");
         const auto daysAgo = now.time_since_epoch().count() / kDayMs - *last / kDayMs;
         EXPECT_GE(daysAgo, 0);
         EXPECT_LT(daysAgo, 7);
