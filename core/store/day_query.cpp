@@ -10,6 +10,19 @@ namespace
 
 QString utf8(const std::string& text) { return QString::fromStdString(text); }
 
+// Whether one of its voidings holds. Undo voids a voiding and may be undone again itself.
+QString isVoided(const QString& entry, int depth = 0)
+{
+    constexpr int kDeepest = 3;
+    const QString by = entry + QStringLiteral("_by");
+    QString sql = QStringLiteral("EXISTS (SELECT 1 FROM entry %2 WHERE %2.voids = %1.id "
+                                 "AND %2.kind = 'voided'")
+                      .arg(entry, by);
+    if (depth < kDeepest)
+        sql += QStringLiteral(" AND NOT ") + isVoided(by, depth + 1);
+    return sql + u')';
+}
+
 class Builder
 {
 public:
@@ -51,10 +64,12 @@ public:
                            "'run-times *[0-9]/[0-9]* run=*' ELSE 0 END)")};
         if (kinds && !m_filter.kinds.empty())
             terms << QStringLiteral("+e.kind IN ") + list(m_filter.kinds);
+        QString run = QStringLiteral("NOT ") + enteredAnew(QStringLiteral("e"));
         if (m_filter.batch.empty())
-            terms << QStringLiteral(
-                "(e.run IS NULL OR +e.kind <> 'processed' OR NOT EXISTS (SELECT 1 FROM entry o "
-                "WHERE o.run = e.run AND o.kind = 'processed' AND o.seq < e.seq))");
+            run += QStringLiteral(" AND NOT EXISTS (SELECT 1 FROM entry o WHERE o.run = e.run AND "
+                                  "o.kind = 'processed' AND o.seq < e.seq AND NOT ") +
+                   enteredAnew(QStringLiteral("o")) + u')';
+        terms << QStringLiteral("(e.run IS NULL OR +e.kind <> 'processed' OR (%1))").arg(run);
         return terms.join(QStringLiteral(" AND "));
     }
 
@@ -99,6 +114,15 @@ bool byKind(const DayFilter& filter)
 }
 
 } // namespace
+
+QString enteredAnew(const QString& alias)
+{
+    const QString anew = alias + QStringLiteral("_anew");
+    return QStringLiteral("(%3 AND EXISTS (SELECT 1 FROM entry %2 WHERE %2.run = %1.run AND "
+                          "+%2.batch = %1.batch AND %2.kind = 'processed' AND %2.id <> %1.id AND "
+                          "NOT %4))")
+        .arg(alias, anew, isVoided(alias), isVoided(anew));
+}
 
 DayRow dayRow(const Rows& rows)
 {

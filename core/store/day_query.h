@@ -26,6 +26,11 @@ struct DayKey {
     friend bool operator==(const DayKey&, const DayKey&) = default;
 };
 
+/// True of an entry, called `alias` in the statement, that is not shown: a run's in a bottle that
+/// was taken back and entered anew under the same run, as by a correction. The run stands where it
+/// was entered anew.
+QString enteredAnew(const QString& alias);
+
 /// What is looked for; all that is set must hold.
 struct DayFilter {
     std::string batch;              ///< empty for all

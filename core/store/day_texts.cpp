@@ -13,10 +13,10 @@ namespace
 
 constexpr std::size_t kBottlesKept = 50'000;
 
-QString entries(const char* where)
+QString entries(const QString& where)
 {
     return QStringLiteral("SELECT ") + kDayRowColumns + QStringLiteral(" FROM entry e WHERE ") +
-           QLatin1String(where);
+           where;
 }
 
 bool isOneOf(const std::string& code, const std::vector<std::string>& codes)
@@ -56,7 +56,8 @@ DayTexts::DayTexts(SqlStore& store)
                 entries("e.seq > ? AND e.seq <= ? AND +e.type IN ('event', 'film', 'film-mark') "
                         "ORDER BY e.seq")),
       m_firstBath(store.connection(),
-                  entries("e.run = ? AND e.kind = 'processed' ORDER BY e.seq LIMIT 1")),
+                  entries("e.run = ? AND e.kind = 'processed' AND NOT " +
+                          enteredAnew(QStringLiteral("e")) + " ORDER BY e.seq LIMIT 1")),
       m_voided(store.connection(), entries("e.type = 'event' AND e.id = ?")),
       m_mark(store.connection(), entries("e.type = 'film-mark' AND e.id = ?")),
       m_runOfFilm(store.connection(), entries("e.type = 'film' AND e.id = ?")),

@@ -139,6 +139,30 @@ TEST_F(DayBookTest, ARunIsTakenBackWhenAllOfItIs)
     EXPECT_FALSE(days.page({}, {}, 10)->entries[3].baths[0].taken) << "the taking back is undone";
 }
 
+// Entered on the third, and put right to the fifth.
+TEST_F(DayBookTest, ARunWhoseDateWasCorrectedStandsAtItsNewDay)
+{
+    const char* const films = R"("processed","films":[{"format":"120","count":2}],"run":"run-1")";
+    const auto again = book.import(
+        kHead + line("r1c", "d1", "2026-06-05T19:00:00Z", films) +
+        line("r2c", "f1", "2026-06-05T19:00:00Z", films) +
+        line("v2", "d1", "2026-06-08T08:00:00Z", R"("voided","voids":"r1","why":"wrong day")") +
+        line("v3", "f1", "2026-06-08T08:00:00Z", R"("voided","voids":"r2","why":"wrong day")"));
+    ASSERT_TRUE(again) << again.error().text << again.error().field;
+    EXPECT_EQ(ids({}), (Ids{"g1", "r1c", "t1", "n1", "n2", "m2", "m1"}));
+    EXPECT_EQ(ids({.batch = "d1"}), (Ids{"r1c", "n1", "m1"}));
+    EXPECT_EQ(ids({.kinds = {"processed"}}), (Ids{"r1c"}));
+    EXPECT_EQ(idsOfText("ölhafen"), (Ids{"r1c"}));
+    DayBook days(*book.store);
+    const auto page = days.page({.kinds = {"processed"}}, {}, 10);
+    ASSERT_TRUE(page);
+    EXPECT_EQ(page->entries[0].baths.size(), 2u);
+    EXPECT_FALSE(page->entries[0].taken);
+    ASSERT_TRUE(book.book->voidEvent("r1c", "no"));
+    ASSERT_TRUE(book.book->voidEvent("r2c", "no"));
+    EXPECT_EQ(ids({.kinds = {"processed"}}), (Ids{"r1"})) << "nothing of it stands any more";
+}
+
 TEST_F(DayBookTest, Filters)
 {
     EXPECT_EQ(ids({.batch = "d1"}), (Ids{"n1", "r1", "m1"}));
