@@ -295,6 +295,8 @@ void MixingPage::back()
 
 bool MixingPage::log()
 {
+    if (!m_littleQuestion.sure(this, m_plan.makes, *m_plan.vessel, m_wording))
+        return false;
     ledger::NewBatch batch;
     batch.solution = m_plan.solution->id;
     batch.vessel = m_plan.vessel->id;

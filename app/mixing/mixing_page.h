@@ -1,6 +1,7 @@
 // "Mix a batch": from packet to bottle in seven steps. Nothing is logged before the last.
 #pragma once
 
+#include "app/dialogs/volume_question.h"
 #include "app/mixing/mixing_plan.h"
 #include "app/session/door.h"
 #include "app/widgets/quantity_edit.h"
@@ -123,6 +124,7 @@ private:
     QPushButton* m_next;
     QPushButton* m_label; ///< of the last step
     WhereFromButton* m_ask;
+    VolumeQuestion m_littleQuestion;
     CautionBox* m_caution;
     QLabel* m_becomesName;
     QLabel* m_becomesWhat;

@@ -113,6 +113,31 @@ TEST(MixingPlan, theBathClockIsTheCoolingLaw)
     EXPECT_FALSE(bathChart(never, english()).marker);
 }
 
+TEST(MixingPage, asksBeforeItLogsABottleThatIsAllButEmpty)
+{
+    ScriptedPrompts answers;
+    const PromptsInForce inForce(answers);
+    Bench bench;
+    auto& page = bench.page;
+    page.choice()->makes()->setValue(50);
+    for (const auto step :
+         {MixingPage::Step::Safety, MixingPage::Step::Water, MixingPage::Step::Dissolve}) {
+        bench.press();
+        ASSERT_EQ(page.step(), step);
+    }
+    page.dissolve()->pour();
+    bench.press();
+    bench.press();
+    ASSERT_EQ(page.step(), MixingPage::Step::Close);
+    bench.press();
+    EXPECT_EQ(page.step(), MixingPage::Step::Close) << "it was a slip of the keys";
+    EXPECT_EQ(answers.asked().size(), 1);
+    EXPECT_TRUE(bench.mixed.empty());
+    answers.answer(true);
+    bench.press();
+    EXPECT_EQ(page.step(), MixingPage::Step::Done) << "it was meant";
+}
+
 TEST(MixingPage, leadsThroughSevenStepsAndLogsAtTheEnd)
 {
     Bench bench;
