@@ -246,7 +246,11 @@ bool DecantDialog::restIsFine()
                 .arg(volumeText(taken(), wording()), volumeText(before->volume, wording())));
         return false;
     }
-    return true;
+    return std::all_of(m_rows.begin(), m_rows.end(), [this](const DecantRow* row) {
+        const auto vessel = formulary().vessel(row->vessel());
+        return !vessel || !row->volume() ||
+               m_littleQuestion.sure(this, *row->volume(), *vessel, wording());
+    });
 }
 
 Result<void> DecantDialog::act()

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/dialogs/deed_dialog.h"
+#include "app/dialogs/volume_question.h"
 #include "core/ledger/book.h"
 
 class QPushButton;
@@ -55,6 +56,7 @@ private:
     std::vector<std::string> m_free; ///< vessels, those to take first in front
     QStringList m_taken;             ///< names of all batches
     std::vector<std::string> m_decanted;
+    VolumeQuestion m_littleQuestion;
 };
 
 } // namespace ullage::app

@@ -3,6 +3,7 @@
 #include "app/dialogs/decant_row.h"
 #include "app/dialogs/history_dialog.h"
 #include "tests/app/dialogs/dialog_driver.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QPushButton>
 #include <QTreeWidget>
@@ -52,6 +53,22 @@ protected:
 };
 
 } // namespace
+
+TEST_F(Decanting, asksWhereABottleWouldGetHardlyAnything)
+{
+    ScriptedPrompts asked;
+    const PromptsInForce inForce(asked);
+    DecantDialog dialog(desk.door(), bottleOf(desk, dev));
+    dialog.show();
+    fill(*rows(dialog)[0], "starter-pet-1000", "50");
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible()) << "it was a slip of the keys";
+    ASSERT_EQ(asked.asked().size(), 1);
+    asked.answer(true);
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << "it was meant";
+    EXPECT_EQ(dialog.decanted().size(), 1u);
+}
 
 TEST_F(Decanting, fillsSeveralBottlesInOneActionThatIsUndoneAsOne)
 {
