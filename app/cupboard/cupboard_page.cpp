@@ -12,11 +12,49 @@
 #include <QAction>
 #include <QMenu>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ullage::app
 {
+
+namespace
+{
+
+// Cards over one another. It is never lower than their words are at its width, so that the page
+// scrolls and nothing in it is squeezed.
+class StackedCards : public QWidget
+{
+public:
+    StackedCards(QWidget* upper, QWidget* lower, int least, QWidget* parent) : QWidget(parent)
+    {
+        auto* column = new QVBoxLayout(this);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->setSpacing(Space::kGap);
+        column->addWidget(upper);
+        column->addWidget(lower, 1);
+        setMinimumWidth(least);
+    }
+
+    [[nodiscard]] QSize minimumSizeHint() const override
+    {
+        const QSize least = layout()->totalMinimumSize();
+        return {least.width(), std::max(least.height(), layout()->totalHeightForWidth(width()))};
+    }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override
+    {
+        QWidget::resizeEvent(event);
+        if (event->size().width() != event->oldSize().width())
+            updateGeometry();
+    }
+};
+
+} // namespace
 
 CupboardPage::CupboardPage(QWidget* parent)
     : QWidget(parent), m_actions(new CupboardActions(this)),
@@ -79,19 +117,9 @@ QWidget* CupboardPage::newParts()
     listCard->setMinimumWidth(240);
     listCard->setMaximumWidth(340);
     listCard->body()->addWidget(m_list);
-    const auto stacked = [&](QWidget* upper, QWidget* lower, int least) {
-        auto* part = new QWidget(parts);
-        auto* column = new QVBoxLayout(part);
-        column->setContentsMargins(0, 0, 0, 0);
-        column->setSpacing(Space::kGap);
-        column->addWidget(upper);
-        column->addWidget(lower, 1);
-        part->setMinimumWidth(least);
-        return part;
-    };
     parts->addColumn(listCard, 5);
-    parts->addColumn(stacked(m_needs, m_card, 430), 9);
-    parts->addColumn(stacked(m_buy, m_waste, 240), 5);
+    parts->addColumn(new StackedCards(m_needs, m_card, 430, parts), 9);
+    parts->addColumn(new StackedCards(m_buy, m_waste, 240, parts), 5);
     return parts;
 }
 
