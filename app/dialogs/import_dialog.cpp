@@ -25,7 +25,7 @@ constexpr std::size_t kMostRows = 100; // further ones turn up when these are se
 
 ImportDialog::ImportDialog(const QString& journal, const formulary::Formulary& formulary,
                            ledger::Clock clock, const Wording& wording, QWidget* parent)
-    : QDialog(parent), m_formulary(formulary), m_clock(std::move(clock)), m_wording(wording)
+    : AskingDialog(parent), m_formulary(formulary), m_clock(std::move(clock)), m_wording(wording)
 {
     setWindowTitle(tr("Import a journal"));
     QVBoxLayout* whole = dialogColumn(*this);
@@ -94,6 +94,15 @@ ledger::Settlement ImportDialog::settlement() const
         }
     }
     return settled;
+}
+
+// Lines come while it is open; only a decision is the user's.
+void ImportDialog::reject()
+{
+    if (settlement().empty())
+        QDialog::reject();
+    else
+        AskingDialog::reject();
 }
 
 ImportRow* ImportDialog::rowOf(int line) const

@@ -5,10 +5,10 @@
 #pragma once
 
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
-#include <QDialog>
 #include <QTimer>
 
 #include "app/dialogs/import_row.h"
+#include "app/widgets/asking_dialog.h"
 #include "app/words/units.h"
 #include "core/formulary/formulary.h"
 #include "core/store/journal_reader.h"
@@ -20,7 +20,7 @@ class QVBoxLayout;
 namespace ullage::app
 {
 
-class ImportDialog : public QDialog
+class ImportDialog : public AskingDialog
 {
     Q_OBJECT
 
@@ -37,6 +37,9 @@ public:
     void forget();
     /// While it is judged.
     void setJudging(bool judging); ///< importing waits for it
+
+    /// Decisions are asked about before they are let go of.
+    void reject() override;
 
 signals:
     /// Something was decided: judge again. Told once decisions pause for a quarter of a second.

@@ -23,7 +23,7 @@ namespace ullage::app
 {
 
 FilmCard::FilmCard(Door& door, const QString& film, QWidget* parent)
-    : QDialog(parent), m_door(door), m_film(film)
+    : AskingDialog(parent), m_door(door), m_film(film)
 {
     build();
     fill();
@@ -224,6 +224,15 @@ void FilmCard::takeBack(const ledger::FilmMark& mark)
     const auto done = m_door.takeMarksBack({mark}, why->trimmed().toStdString());
     if (!done)
         fail(done.error());
+}
+
+// What fills in the card while it is open is the book; a note is the user's.
+void FilmCard::reject()
+{
+    if (m_note->text().trimmed().isEmpty())
+        QDialog::reject();
+    else
+        AskingDialog::reject();
 }
 
 void FilmCard::fail(const Error& error)

@@ -3,8 +3,7 @@
 
 #include "app/films/film_views.h"
 #include "app/session/door.h"
-
-#include <QDialog>
+#include "app/widgets/asking_dialog.h"
 
 class QCheckBox;
 class QLabel;
@@ -18,7 +17,7 @@ namespace ullage::app
 
 /// Fills itself anew when the book grows, and shows what it showed last once the book is closed.
 /// What the Book refuses is told in a dialog.
-class FilmCard : public QDialog
+class FilmCard : public AskingDialog
 {
     Q_OBJECT
 
@@ -29,6 +28,9 @@ public:
     [[nodiscard]] const QString& film() const { return m_film; }
     /// What it shows; empty name if the film is not in the book.
     [[nodiscard]] const FilmView& view() const { return m_view; }
+
+    /// A note on the negatives that was not kept with a mark is asked about.
+    void reject() override;
 
 signals:
     /// The user wants to see a bottle.

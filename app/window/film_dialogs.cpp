@@ -38,13 +38,15 @@ void FilmDialogs::closeAll()
         if (*open)
             (*open)->close();
     }
-    m_open.clear();
+    // What is being filled in may stay.
+    std::erase_if(m_open, [](const auto& open) { return !open || !open->isVisible(); });
 }
 
 void FilmDialogs::leaveFor(const QString& id, const QString& name)
 {
     closeAll();
-    emit bottleRequested(id, name);
+    if (m_open.empty())
+        emit bottleRequested(id, name);
 }
 
 void FilmDialogs::showFilms(const QString& batch, const QString& name)

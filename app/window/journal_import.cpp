@@ -210,7 +210,7 @@ void JournalImport::finish(Result<store::ImportOutcome> outcome)
         return;
     }
     if (m_dialog)
-        m_dialog->close();
+        m_dialog->accept(); // all of it is in
     m_session.lookForChanges();
     const QString entered = tr("%Ln new entry(s).", nullptr, outcome->added);
     prompts().tell(&m_window, tr("Import a journal"),

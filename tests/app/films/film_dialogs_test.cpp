@@ -11,6 +11,7 @@
 #include "tests/app/scripted_prompts.h"
 
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -383,6 +384,26 @@ TEST_F(FilmsTest, TheDayBookOpensWithItsListInTheKeysWay)
     EXPECT_EQ(window.focusWidget(), window.findChild<DayBookPage*>()->list());
     window.showPage(Page::Bench);
     EXPECT_EQ(window.focusWidget()->accessibleName(), QStringLiteral("Format"));
+}
+
+TEST_F(FilmsTest, ANoteOnTheNegativesIsAskedAboutBeforeItIsLost)
+{
+    FilmCard card(desk.door(), QString::fromStdString(films().front().film.id));
+    card.show();
+    card.reject();
+    EXPECT_FALSE(card.isVisible()) << "nothing was written";
+    EXPECT_TRUE(asked.asked().isEmpty());
+    card.show();
+    auto* note = card.findChild<QLineEdit*>();
+    ASSERT_NE(note, nullptr);
+    note->setText("thin at one end");
+    card.reject();
+    EXPECT_TRUE(card.isVisible());
+    EXPECT_EQ(note->text(), "thin at one end");
+    EXPECT_EQ(asked.asked().size(), 1);
+    asked.answer(true);
+    card.reject();
+    EXPECT_FALSE(card.isVisible());
 }
 
 } // namespace ullage::app
