@@ -62,7 +62,7 @@ TopUpForm::TopUpForm(Door& door, const Wording& wording, QWidget* parent)
     m_volume =
         addFigure<Millilitres>(formulary::fieldOf(&ledger::ToppedUp::volume), tr("&Volume added"));
     m_from = new QComboBox(this);
-    addRow(QStringLiteral("from"), tr("F&rom"), m_from, Width::Half);
+    addRow(QStringLiteral("from"), tr("F&rom"), m_from);
     addAirOf<ledger::ToppedUp>();
     connect(m_volume, &QuantityEdit::valueChanged, this, [this] { m_volumeTyped = true; });
 }

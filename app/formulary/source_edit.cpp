@@ -35,6 +35,9 @@ SourceEdit::SourceEdit(const QString& name, QWidget* parent, Qt::Orientation lie
     row->addWidget(m_grade);
     row->addWidget(m_text, 1);
     setFocusProxy(m_grade);
+    // A source is often longer than any field: it is read whole where the pointer rests.
+    connect(m_text, &QLineEdit::textChanged, m_text,
+            [this](const QString& text) { setPlainToolTip(m_text, text); });
     connect(m_grade, &QComboBox::currentIndexChanged, this, [this] {
         m_touched = true;
         emit changed();
