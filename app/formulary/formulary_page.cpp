@@ -29,9 +29,9 @@ namespace
 
 constexpr int kRoomForBothCurves = 860;
 // Where they stand below the figures and do not share a column of the window's height.
-constexpr int kLeastCharts = 560;
 constexpr int kLeastWhy = 260;
-constexpr int kLeastRight = 300; // narrower than this a curve cannot be read
+constexpr int kLeastUnder = 1300; // charts as they like to be, sources, own tests
+constexpr int kLeastRight = 300;  // narrower than this a curve cannot be read
 
 } // namespace
 
@@ -101,8 +101,8 @@ QWidget* FormularyPage::makeSolutions()
     });
     // Over the charts it does not scroll by itself: the page does.
     connect(row, &ThreeColumns::folded, m_card->figures(), &FigureList::showWhole);
-    connect(row, &ThreeColumns::folded, this, [this](bool folded) {
-        m_charts->setMinimumHeight(folded ? kLeastCharts : 0);
+    connect(row, &ThreeColumns::folded, this, [this, right](bool folded) {
+        right->setMinimumHeight(folded ? kLeastUnder : 0);
         m_whyCard->setMinimumHeight(folded ? kLeastWhy : 0);
     });
     return row;

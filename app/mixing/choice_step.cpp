@@ -81,6 +81,21 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
     });
 }
 
+// Where words and fields have no room beside one another the words stand above.
+void ChoiceStep::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    constexpr int kRoomForBoth = 400;
+    const bool above = width() < kRoomForBoth;
+    if (above == m_above)
+        return;
+    m_above = above;
+    m_form->setRowWrapPolicy(above ? QFormLayout::WrapAllRows : QFormLayout::DontWrapRows);
+    m_form->setVerticalSpacing(above ? Space::kTight : Space::kGap);
+    for (const auto& [words, field] : m_labels)
+        words->setMinimumHeight(above || field == m_liquid ? 0 : field->sizeHint().height());
+}
+
 void ChoiceStep::setWording(const Wording& wording)
 {
     m_wording = wording;

@@ -59,6 +59,9 @@ public:
     [[nodiscard]] LiquidEdit* liquid() const { return m_liquid; }
     [[nodiscard]] QLineEdit* name() const { return m_name; }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 signals:
     /// Something that plan() or problem() tells may be another.
     void changed();
@@ -90,6 +93,7 @@ private:
     LiquidEdit* m_liquid;
     QLineEdit* m_name;
     std::vector<std::pair<QLabel*, QWidget*>> m_labels; ///< of the fields, from above
+    bool m_above = false;                               ///< where these stand
     bool m_ownName = false;                             ///< the user typed one
     bool m_ownVolume = false;                           ///< likewise
 };
