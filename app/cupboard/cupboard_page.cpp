@@ -114,10 +114,10 @@ QWidget* CupboardPage::newParts()
 {
     auto* parts = new ThreeColumns(ThreeColumns::Under::Second, this);
     auto* listCard = new Card(tr("What is here"), parts);
-    listCard->setMinimumWidth(240);
-    listCard->setMaximumWidth(340);
+    listCard->setMinimumWidth(290);
+    listCard->setMaximumWidth(380);
     listCard->body()->addWidget(m_list);
-    parts->addColumn(listCard, 5);
+    parts->addColumn(listCard, 6);
     parts->addColumn(new StackedCards(m_needs, m_card, 430, parts), 9);
     parts->addColumn(new StackedCards(m_buy, m_waste, 240, parts), 5);
     return parts;
