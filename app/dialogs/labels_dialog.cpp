@@ -24,6 +24,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <memory>
 
 namespace ullage::app
@@ -46,6 +47,15 @@ QString sheetName(const LabelSheet& sheet, const QLocale& locale)
     return LabelsDialog::tr("%1, %2 on a sheet of %3", "size, number, paper")
         .arg(size, locale.toString(sheet.labels()),
              letter ? QStringLiteral("Letter") : QStringLiteral("A4"));
+}
+
+// Of any sheet: that it is on the chosen one is said beside the buttons.
+int mostLabels()
+{
+    int most = 1;
+    for (const LabelSheet& sheet : labelSheets())
+        most = std::max(most, sheet.labels());
+    return most;
 }
 
 } // namespace
@@ -85,7 +95,7 @@ void LabelsDialog::build()
     for (const LabelSheet& sheet : labelSheets())
         m_sheet->addItem(sheetName(sheet, m_door->wording().locale), sheet.id);
     form->addRow(tr("Size of the labels"), m_sheet);
-    m_first = new CountBox(tr("First free label"), 1, 1, this);
+    m_first = new CountBox(tr("First free label"), 1, mostLabels(), this);
     m_firstLabel = new PlainLabel(tr("First free label, counted along the rows"), this);
     m_firstLabel->setBuddy(m_first);
     form->addRow(m_firstLabel, m_first);
@@ -102,10 +112,11 @@ void LabelsDialog::build()
     m_problem = newProblemLine(this);
     whole->addWidget(m_problem);
     auto* buttons = new QHBoxLayout;
+    // In the order in which Tab goes through them.
+    auto* close = new QPushButton(tr("Close"), this);
     m_save = new QPushButton(tr("Save as PDF…"), this);
     m_print = new QPushButton(tr("Print…"), this);
     setButtonLook(m_print, ButtonLook::Primary);
-    auto* close = new QPushButton(tr("Close"), this);
     buttons->addWidget(close);
     buttons->addStretch();
     buttons->addWidget(m_save);

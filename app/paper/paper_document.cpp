@@ -241,10 +241,11 @@ void PageFiller::add(const PaperChart& chart)
     const Letters small{2.6};
     needs(kChartHeight + 12);
     add(PaperHeading{chart.title});
-    double left = 0;
+    double figures = 0;
     for (const auto& tick : chart.yTicks)
-        left = std::max(left, textWidth(tick.second, small));
-    const QRectF plot(kPaperMargin + left + 2, m_y + 1, width() - left - 6, kChartHeight - 12);
+        figures = std::max(figures, textWidth(tick.second, small));
+    const QRectF plot(kPaperMargin + figures + 2, m_y + 1, width() - figures - 6,
+                      kChartHeight - 12);
     const auto at = [&](const QPointF& value) {
         return QPointF(plot.left() + value.x() / chart.xMax * plot.width(),
                        plot.bottom() - value.y() / chart.yMax * plot.height());
@@ -259,8 +260,12 @@ void PageFiller::add(const PaperChart& chart)
     }
     for (const auto& [value, text] : chart.xTicks) {
         const double x = at({value, 0}).x();
+        const double wide = textWidth(text, small);
         stroke({x, plot.bottom()}, {x, plot.bottom() + 1}, 0.2);
-        page().lines.push_back({{x - textWidth(text, small) / 2, plot.bottom() + 4}, text, small});
+        // Those at the ends stay within the page.
+        const double left = std::clamp(x - wide / 2, kPaperMargin,
+                                       std::max(kPaperMargin, kPaperMargin + width() - wide));
+        page().lines.push_back({{left, plot.bottom() + 4}, text, small});
     }
     double legend = plot.left();
     for (const PaperCurve& curve : chart.curves) {

@@ -39,7 +39,7 @@ public:
         program.start(QStringLiteral(ULLAGE_PROGRAM), words);
         program.write(input);
         program.closeWriteChannel();
-        if (!program.waitForFinished(60'000))
+        if (!program.waitForFinished(600'000))
             return {};
         return {program.exitCode(), program.readAllStandardOutput(),
                 QString::fromUtf8(program.readAllStandardError())};

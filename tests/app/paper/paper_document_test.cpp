@@ -71,6 +71,21 @@ TEST(PaperDocument, aLongTableGoesOnUnderItsHeadingAgainAndLosesNothing)
     }
 }
 
+TEST(PaperDocument, aCurveStaysWithinThePageWithAllItsFigures)
+{
+    PaperChart chart;
+    chart.title = "Films per litre";
+    chart.curves = {{"done", {{0, 0}, {5, 3}, {10, 10}}, false},
+                    {"capacity", {{0, 10}, {10, 10}}, true}};
+    chart.xMax = 10;
+    chart.yMax = 10;
+    chart.xTicks = {{0, "30 December 2025"}, {10, "30 December 2026"}};
+    chart.yTicks = {{0, "0"}, {10, "10"}};
+    const auto pages = paperPages({"Dev 1", "home", {chart, chart}, 3.3}, sheetOf(PaperSize::A4));
+    expectInside(pages, sheetOf(PaperSize::A4));
+    EXPECT_EQ(wordsOf(pages).count("30 December"), 4);
+}
+
 TEST(PaperDocument, longWordsAreBrokenAndNeverCut)
 {
     PaperTable table = longTable(1);

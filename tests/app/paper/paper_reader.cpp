@@ -10,6 +10,8 @@ namespace ullage::app::testing
 namespace
 {
 
+constexpr int kPatience = 600'000; // ms: a loaded machine may render for minutes
+
 bool isDark(QRgb colour) { return qGray(colour) < 128; }
 
 } // namespace
@@ -26,7 +28,7 @@ QImage rendered(const QByteArray& pdf, int page, int dpi)
     renderer.start(QStringLiteral(ULLAGE_PDFTOPPM),
                    {"-r", QString::number(dpi), "-f", number, "-l", number, "-singlefile", "-png",
                     file.fileName(), folder.filePath("page")});
-    if (!renderer.waitForFinished(60'000) || renderer.exitCode() != 0)
+    if (!renderer.waitForFinished(kPatience) || renderer.exitCode() != 0)
         return {};
     return QImage(folder.filePath("page.png"));
 }
@@ -40,7 +42,7 @@ QString decoded(const QImage& picture)
     QProcess reader;
     reader.start(QStringLiteral(ULLAGE_ZBARIMG),
                  {"--quiet", "--raw", "-Sdisable", "-Sqrcode.enable", name});
-    if (!reader.waitForFinished(60'000))
+    if (!reader.waitForFinished(kPatience))
         return {};
     QString text = QString::fromUtf8(reader.readAllStandardOutput());
     if (text.endsWith(u'\n'))
