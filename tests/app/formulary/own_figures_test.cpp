@@ -117,7 +117,7 @@ TEST(OwnFigures, refuseAKeepingTimeThatTheFullBottleCannotHave)
 {
     const auto formulary = sample::starterFormulary();
     auto record = looksAndStrips();
-    record.halfDays->value = 1;
+    record.halfDays->value = 0.3; // less than a full bottle takes up in its time
     OwnFiguresCard card;
     card.setOffers(
         ownOffers(*formulary.solution("starter-mq-borax"), record, 4, kOwnToday, english()));
