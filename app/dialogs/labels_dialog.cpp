@@ -117,6 +117,7 @@ void LabelsDialog::build()
     m_save = new QPushButton(tr("Save as PDF…"), this);
     m_print = new QPushButton(tr("Print…"), this);
     setButtonLook(m_print, ButtonLook::Primary);
+    m_print->setDefault(true);
     buttons->addWidget(close);
     buttons->addStretch();
     buttons->addWidget(m_save);
