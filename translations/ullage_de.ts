@@ -135,6 +135,30 @@
         <source>handing over a can</source>
         <translation>Abgabe eines Kanisters</translation>
     </message>
+    <message>
+        <source>entering a packet</source>
+        <translation>Eintragen einer Packung</translation>
+    </message>
+    <message>
+        <source>entering a chemical</source>
+        <translation>Eintragen einer Chemikalie</translation>
+    </message>
+    <message>
+        <source>entering supplies</source>
+        <translation>Eintragen von Verbrauchsmaterial</translation>
+    </message>
+    <message>
+        <source>teaching a code</source>
+        <translation>Zuordnen eines Codes</translation>
+    </message>
+    <message>
+        <source>entering known work</source>
+        <translation>Eintragen bekannter Arbeit</translation>
+    </message>
+    <message>
+        <source>entering a can</source>
+        <translation>Eintragen eines Kanisters</translation>
+    </message>
 </context>
 <context>
     <name>AirWords</name>
@@ -983,6 +1007,106 @@
     </message>
 </context>
 <context>
+    <name>BottlePapers</name>
+    <message>
+        <source>%1 · as of %2</source>
+        <comment>book, day</comment>
+        <translation>%1 · Stand %2</translation>
+    </message>
+    <message>
+        <source>Films per litre</source>
+        <translation>Filme je Liter</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fertig</translation>
+    </message>
+    <message>
+        <source>capacity</source>
+        <translation>Kapazität</translation>
+    </message>
+    <message>
+        <source>Of its life spent by age and air</source>
+        <translation>Vom Leben durch Alter und Luft verbraucht</translation>
+    </message>
+    <message>
+        <source>spent</source>
+        <translation>verbraucht</translation>
+    </message>
+    <message>
+        <source>The shelf</source>
+        <translation>Das Regal</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>Discard by</source>
+        <translation>Entsorgen bis</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>No bottle is in use.</source>
+        <translation>Keine Flasche ist in Gebrauch.</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Angesetzt</translation>
+    </message>
+    <message>
+        <source>Vessel</source>
+        <translation>Gefäß</translation>
+    </message>
+    <message>
+        <source>Films done</source>
+        <translation>Filme fertig</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Nothing yet.</source>
+        <translation>Noch nichts.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+</context>
+<context>
     <name>CalendarWords</name>
     <message>
         <source>Film to develop</source>
@@ -1010,10 +1134,6 @@
     <message>
         <source>Darkroom</source>
         <translation>Dunkelkammer</translation>
-    </message>
-    <message>
-        <source>“%1” does not end in .ics.</source>
-        <translation>„%1“ endet nicht auf .ics.</translation>
     </message>
 </context>
 <context>
@@ -1158,6 +1278,47 @@
         <source>Contains %1 (%2): see its data sheet.</source>
         <translation>Enthält %1 (%2): siehe das Datenblatt.</translation>
     </message>
+    <message>
+        <source>flammable liquid and vapour</source>
+        <translation>Flüssigkeit und Dampf entzündbar</translation>
+    </message>
+    <message>
+        <source>harmful if swallowed</source>
+        <translation>gesundheitsschädlich bei Verschlucken</translation>
+    </message>
+    <message>
+        <source>causes severe skin burns and eye damage</source>
+        <translation>verursacht schwere Verätzungen der Haut und schwere Augenschäden</translation>
+    </message>
+    <message>
+        <source>may cause an allergic skin reaction</source>
+        <translation>kann allergische Hautreaktionen verursachen</translation>
+    </message>
+    <message>
+        <source>causes serious eye damage</source>
+        <translation>verursacht schwere Augenschäden</translation>
+    </message>
+    <message>
+        <source>suspected of causing genetic defects</source>
+        <translation>kann vermutlich genetische Defekte verursachen</translation>
+    </message>
+    <message>
+        <source>suspected of causing cancer</source>
+        <translation>kann vermutlich Krebs erzeugen</translation>
+    </message>
+    <message>
+        <source>may damage fertility or the unborn child</source>
+        <translation>kann die Fruchtbarkeit beeinträchtigen oder das Kind im Mutterleib schädigen</translation>
+    </message>
+    <message>
+        <source>very toxic to aquatic life with long lasting effects</source>
+        <translation>sehr giftig für Wasserorganismen mit langfristiger Wirkung</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>code of a hazard statement, what it says</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -1258,6 +1419,12 @@ ullage import FILE                           a journal (.jsonl) into the book; -
 ullage export FILE                           the book as a journal (.jsonl) or its events as .csv
 ullage calendar FILE                         dates to discard, test, mix and buy, and the known
                                              work, as iCalendar (.ics); - is standard output
+ullage label [--batch ID] [--sheet SIZE] [--first N] FILE
+                                             a bottle&apos;s label, or those of all in use, as .pdf;
+                                             SIZE is 70x36 or one of a sheet (a4-70x36), N its
+                                             first free label
+ullage paper KIND FILE                       a page as .pdf: shelf, card (--batch ID), shopping,
+                                             month (--month YYYY-MM) or handover; --size A4|Letter
 ullage check [--accept]                      read the whole book and say what is wrong;
                                              --accept: take it as it is for what was seen
 ullage backup FILE                           a whole copy of the book
@@ -1275,6 +1442,12 @@ ullage import DATEI                          ein Journal (.jsonl) ins Buch; - is
 ullage export DATEI                          das Buch als Journal (.jsonl) oder seine Ereignisse als .csv
 ullage calendar DATEI                        Termine zum Entsorgen, Testen, Ansetzen und Kaufen und die
                                              geplante Arbeit als iCalendar (.ics); - ist die Standardausgabe
+ullage label [--batch ID] [--sheet MASS] [--first N] DATEI
+                                             das Etikett einer Flasche oder die aller in Gebrauch als
+                                             .pdf; MASS ist 70x36 oder ein Bogen (a4-70x36), N sein
+                                             erstes freies Etikett
+ullage paper ART DATEI                       eine Seite als .pdf: shelf, card (--batch ID), shopping,
+                                             month (--month JJJJ-MM) oder handover; --size A4|Letter
 ullage check [--accept]                      das ganze Buch lesen und Fehler nennen;
                                              --accept: es nehmen, wie es ist, auch wenn etwas fehlt
 ullage backup DATEI                          eine vollständige Kopie des Buchs
@@ -1283,6 +1456,10 @@ ullage salvage BESCHÄDIGT NEU                was noch lesbar ist, in ein neues 
 ullage demo                                  ein Jahr erfundener Arbeit, dann das Fenster
 Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </translation>
+    </message>
+    <message>
+        <source>“%1” does not end in %2.</source>
+        <translation>„%1“ endet nicht auf %2.</translation>
     </message>
 </context>
 <context>
@@ -1504,6 +1681,567 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Last good copy %1</source>
         <translation>Letzte gute Kopie %1</translation>
+    </message>
+</context>
+<context>
+    <name>Cupboard</name>
+    <message>
+        <source>%1 of silver</source>
+        <comment>grams</comment>
+        <translation>%1 Silber</translation>
+    </message>
+    <message>
+        <source>silver not known</source>
+        <translation>Silber nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>in a can, what it holds</comment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>how full, silver</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Full: hand it over.</source>
+        <translation>Voll: geben Sie ihn ab.</translation>
+    </message>
+    <message>
+        <source>%1: %2 poured in, %3 handed over</source>
+        <comment>kind of waste, volumes</comment>
+        <translation>%1: %2 eingefüllt, %3 abgegeben</translation>
+    </message>
+    <message>
+        <source>%1 with %2 of silver</source>
+        <translation>%1 mit %2 Silber</translation>
+    </message>
+    <message>
+        <source>Developers</source>
+        <translation>Entwickler</translation>
+    </message>
+    <message>
+        <source>Fixers</source>
+        <translation>Fixierbäder</translation>
+    </message>
+    <message>
+        <source>Stop and after</source>
+        <translation>Stoppbad und danach</translation>
+    </message>
+    <message>
+        <source>Other packets</source>
+        <translation>Andere Packungen</translation>
+    </message>
+    <message>
+        <source>Raw chemicals</source>
+        <translation>Rohchemikalien</translation>
+    </message>
+    <message>
+        <source>Supplies</source>
+        <translation>Verbrauchsmaterial</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between words of a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source> for </source>
+        <comment>between the day and the price</comment>
+        <translation> für </translation>
+    </message>
+    <message>
+        <source>%1: see its data sheet</source>
+        <translation>%1: siehe Sicherheitsdatenblatt</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation>Vorhanden</translation>
+    </message>
+    <message>
+        <source>Makes</source>
+        <translation>Ergibt</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Geöffnet</translation>
+    </message>
+    <message>
+        <source>Keeps once opened</source>
+        <translation>Hält geöffnet</translation>
+    </message>
+    <message>
+        <source>Keeps</source>
+        <translation>Hält</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation>Gekauft</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Code on it</source>
+        <translation>Code darauf</translation>
+    </message>
+    <message>
+        <source>CAS number</source>
+        <translation>CAS-Nummer</translation>
+    </message>
+    <message>
+        <source>Carries</source>
+        <translation>Hinweise</translation>
+    </message>
+    <message>
+        <source>packets and concentrates only</source>
+        <translation>nur Packungen und Konzentrate</translation>
+    </message>
+    <message>
+        <source>a part of a packet is none of its formula</source>
+        <translation>ein Teil einer Packung entspricht nicht ihrer Rezeptur</translation>
+    </message>
+    <message>
+        <source>none is left</source>
+        <translation>nichts mehr da</translation>
+    </message>
+    <message>
+        <source>it is open already</source>
+        <translation>es ist schon offen</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>amount, until when</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>In the year %1</source>
+        <translation>Im Jahr %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln thing(s) here</source>
+        <translation>
+            <numerusform>%Ln Ding da</numerusform>
+            <numerusform>%Ln Dinge da</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln past its date</source>
+        <translation>
+            <numerusform>%Ln abgelaufen</numerusform>
+            <numerusform>%Ln abgelaufen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, concentrate</source>
+        <translation>%1, Konzentrat</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>solution, what a packet makes</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln packet(s)</source>
+        <translation>
+            <numerusform>%Ln Packung</numerusform>
+            <numerusform>%Ln Packungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>part of a packet, %1 of it</source>
+        <translation>Teil einer Packung, %1 davon</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>amount, unit of a supply</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>amount not known</source>
+        <translation>Menge nicht bekannt</translation>
+    </message>
+    <message>
+        <source>opened %1</source>
+        <translation>geöffnet %1</translation>
+    </message>
+    <message>
+        <source>opened too long, kept to %1</source>
+        <translation>zu lange offen, hielt bis %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>opened, keeps %Ln more day(s), to %1</source>
+        <translation>
+            <numerusform>geöffnet, hält noch %Ln Tag, bis %1</numerusform>
+            <numerusform>geöffnet, hält noch %Ln Tage, bis %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>past its date since %1</source>
+        <translation>abgelaufen seit %1</translation>
+    </message>
+    <message>
+        <source>ends soon: use by %1</source>
+        <translation>läuft bald ab: verwenden bis %1</translation>
+    </message>
+    <message>
+        <source>use by %1</source>
+        <translation>verwenden bis %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>amount, currency</comment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>CupboardNeeds</name>
+    <message>
+        <source>%1 · %2</source>
+        <comment>bottle, films it does</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 stands on the shelf: %2, ends by its date on %3</source>
+        <translation>%1 steht im Regal: %2, läuft ab am %3</translation>
+    </message>
+    <message>
+        <source>%1 stands on the shelf: %2, to %3</source>
+        <translation>%1 steht im Regal: %2, bis %3</translation>
+    </message>
+    <message>
+        <source>mix on %1</source>
+        <translation>ansetzen am %1</translation>
+    </message>
+    <message>
+        <source>Mix %1 on %2 from what is here: %3, to %4</source>
+        <translation>%1 ansetzen am %2 aus dem, was da ist: %3, bis %4</translation>
+    </message>
+    <message>
+        <source>missing: buy by %1</source>
+        <translation>fehlt: kaufen bis %1</translation>
+    </message>
+    <message>
+        <source>Missing from %1 on, for %2</source>
+        <translation>Fehlt ab %1, für %2</translation>
+    </message>
+    <message>
+        <source>There is work without a developer, and none was mixed yet that it could be meant for. Say with the work which one it takes.</source>
+        <translation>Es gibt Arbeit ohne Entwickler, und es wurde noch keiner angesetzt, der gemeint sein könnte. Sagen Sie bei der Arbeit, welchen sie braucht.</translation>
+    </message>
+    <message>
+        <source>No film is known to come in this time. Add the work that is: a course, an evening every second week. What to mix and to buy for it, and when, is shown here.</source>
+        <translation>In dieser Zeit ist kein Film zu erwarten, von dem man weiß. Tragen Sie die Arbeit ein, die ansteht: einen Kurs, einen Abend jede zweite Woche. Was dafür wann anzusetzen und zu kaufen ist, steht dann hier.</translation>
+    </message>
+    <message>
+        <source>%1: %2 on %3</source>
+        <comment>work, films, day</comment>
+        <translation>%1: %2 am %3</translation>
+    </message>
+    <message>
+        <source>Film to develop</source>
+        <translation>Film zu entwickeln</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %2 × %Ln</source>
+        <comment>solution, what a packet makes, how many</comment>
+        <translation>
+            <numerusform>%1, %2 × %Ln</numerusform>
+            <numerusform>%1, %2 × %Ln</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source> + </source>
+        <comment>between sums of two currencies</comment>
+        <translation> + </translation>
+    </message>
+    <message>
+        <source>Nothing: all that is needed is here.</source>
+        <translation>Nichts: alles, was gebraucht wird, ist da.</translation>
+    </message>
+    <message>
+        <source>What has no price yet is not in the sum.</source>
+        <translation>Was noch keinen Preis hat, fehlt in der Summe.</translation>
+    </message>
+    <message>
+        <source>every week</source>
+        <translation>jede Woche</translation>
+    </message>
+    <message>
+        <source>every second week</source>
+        <translation>jede zweite Woche</translation>
+    </message>
+    <message>
+        <source>every fourth week</source>
+        <translation>jede vierte Woche</translation>
+    </message>
+    <message>
+        <source>every month</source>
+        <translation>jeden Monat</translation>
+    </message>
+    <message>
+        <source>how many films is not said</source>
+        <translation>wie viele Filme, ist nicht gesagt</translation>
+    </message>
+    <message>
+        <source>enough for the work until %1</source>
+        <translation>reicht für die Arbeit bis %1</translation>
+    </message>
+</context>
+<context>
+    <name>CupboardPapers</name>
+    <message>
+        <source>%1 · as of %2</source>
+        <comment>book, day</comment>
+        <translation>%1 · Stand %2</translation>
+    </message>
+    <message>
+        <source>used developer</source>
+        <translation>gebrauchter Entwickler</translation>
+    </message>
+    <message>
+        <source>used fixer</source>
+        <translation>gebrauchtes Fixierbad</translation>
+    </message>
+    <message>
+        <source>used stop bath</source>
+        <translation>gebrauchtes Stoppbad</translation>
+    </message>
+    <message>
+        <source>wash water</source>
+        <translation>Waschwasser</translation>
+    </message>
+    <message>
+        <source>other waste</source>
+        <translation>anderer Abfall</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>Poured in</source>
+        <translation>Eingefüllt</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Aus</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Silver</source>
+        <translation>Silber</translation>
+    </message>
+    <message>
+        <source>Nothing has been poured in since it was handed over.</source>
+        <translation>Seit der Abgabe wurde nichts eingefüllt.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Shopping list</source>
+        <translation>Einkaufsliste</translation>
+    </message>
+    <message>
+        <source>Packets</source>
+        <translation>Packungen</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>Wovon</translation>
+    </message>
+    <message>
+        <source>Each makes</source>
+        <translation>Jede ergibt</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Each costs</source>
+        <translation>Jede kostet</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Nothing needs to be bought for the work that is known.</source>
+        <translation>Für die bekannte Arbeit muss nichts gekauft werden.</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Zusammen</translation>
+    </message>
+    <message>
+        <source>What has no price is not counted in.</source>
+        <translation>Was keinen Preis hat, ist nicht mitgezählt.</translation>
+    </message>
+    <message>
+        <source>Mix by</source>
+        <translation>Ansetzen bis</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Nothing needs to be mixed for it.</source>
+        <translation>Dafür muss nichts angesetzt werden.</translation>
+    </message>
+    <message>
+        <source>To mix from what is here</source>
+        <translation>Anzusetzen aus dem, was da ist</translation>
+    </message>
+    <message>
+        <source>Waste to hand over</source>
+        <translation>Abfall zur Abgabe</translation>
+    </message>
+    <message>
+        <source>Can</source>
+        <translation>Kanister</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Enthält</translation>
+    </message>
+    <message>
+        <source>In it</source>
+        <translation>Darin</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>There is no can for waste in the book.</source>
+        <translation>Im Buch gibt es keinen Abfallkanister.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>can, what it holds</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Handed over on</source>
+        <translation>Abgegeben am</translation>
+    </message>
+    <message>
+        <source>Received by</source>
+        <translation>Angenommen von</translation>
+    </message>
+    <message>
+        <source>Document</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>month, year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>Films developed, by person</source>
+        <translation>Entwickelte Filme nach Person</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>No film was developed.</source>
+        <translation>Es wurde kein Film entwickelt.</translation>
+    </message>
+    <message>
+        <source>nobody named</source>
+        <translation>niemand genannt</translation>
+    </message>
+    <message>
+        <source>Films through each solution</source>
+        <translation>Filme durch jede Lösung</translation>
+    </message>
+    <message>
+        <source>Solution</source>
+        <translation>Lösung</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>Volume mixed</source>
+        <translation>Angesetztes Volumen</translation>
+    </message>
+    <message>
+        <source>Films done</source>
+        <translation>Filme fertig</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Angesetzt</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed.</source>
+        <translation>Nichts wurde angesetzt.</translation>
+    </message>
+    <message>
+        <source>Ended</source>
+        <translation>Beendet</translation>
+    </message>
+    <message>
+        <source>No bottle ended.</source>
+        <translation>Keine Flasche wurde beendet.</translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation>Gekauft</translation>
+    </message>
+    <message>
+        <source>Nothing with a price was bought.</source>
+        <translation>Nichts mit einem Preis wurde gekauft.</translation>
+    </message>
+    <message>
+        <source>Together %1.</source>
+        <translation>Zusammen %1.</translation>
     </message>
 </context>
 <context>
@@ -4234,6 +4972,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>hydroquinone</source>
         <translation>Hydrochinon</translation>
     </message>
+    <message>
+        <source>acetic acid</source>
+        <translation>Essigsäure</translation>
+    </message>
 </context>
 <context>
     <name>Happenings</name>
@@ -4420,6 +5162,114 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>a film not named</source>
         <translation>ein Film ohne Namen</translation>
+    </message>
+</context>
+<context>
+    <name>Label</name>
+    <message>
+        <source>found %1, mixed before that</source>
+        <translation>gefunden am %1, vorher angesetzt</translation>
+    </message>
+    <message>
+        <source>mixed %1</source>
+        <translation>angesetzt am %1</translation>
+    </message>
+    <message>
+        <source>discard by %1</source>
+        <translation>entsorgen bis %1</translation>
+    </message>
+    <message>
+        <source>keeping time not known</source>
+        <translation>Haltbarkeit nicht bekannt</translation>
+    </message>
+    <message>
+        <source>used once: %1 for each film, then poured away</source>
+        <translation>einmal verwenden: %1 je Film, dann wegschütten</translation>
+    </message>
+    <message>
+        <source>used once, then poured away</source>
+        <translation>einmal benutzt, dann weggegossen</translation>
+    </message>
+    <message>
+        <source>add %1 % of the first time for each film before</source>
+        <translation>für jeden Film davor %1 % der ersten Zeit dazu</translation>
+    </message>
+    <message>
+        <source>enough for %1</source>
+        <translation>reicht für %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 done</source>
+        <comment>films</comment>
+        <translation>%1 von %2 fertig</translation>
+    </message>
+    <message>
+        <source>Gloves, eye protection: it can make skin allergic. Never mix with cleaners. Collect the waste.</source>
+        <translation>Handschuhe, Augenschutz: kann die Haut allergisch machen. Nie mit Reinigern mischen. Abfall sammeln.</translation>
+    </message>
+    <message>
+        <source>Gloves, eye protection. Never mix with cleaners or acids. Carries silver once used: collect it.</source>
+        <translation>Handschuhe, Augenschutz. Nie mit Reinigern oder Säuren mischen. Gebraucht enthält es Silber: sammeln.</translation>
+    </message>
+    <message>
+        <source>Gloves, eye protection. Never mix with cleaners. Can build pressure: open slowly.</source>
+        <translation>Handschuhe, Augenschutz. Nie mit Reinigern mischen. Kann Druck aufbauen: langsam öffnen.</translation>
+    </message>
+    <message>
+        <source>Gloves, eye protection. Never mix with cleaners.</source>
+        <translation>Handschuhe, Augenschutz. Nie mit Reinigern mischen.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>chemical, its hazard statements</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Contains %1: see the data sheet.</source>
+        <translation>Enthält %1: siehe Sicherheitsdatenblatt.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>solution, volume</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <comment>vessel</comment>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>PHOTOGRAPHIC SOLUTION, NOT FOR DRINKING. Keep from children and animals.</source>
+        <translation>FOTOLÖSUNG, NICHT TRINKEN. Von Kindern und Tieren fernhalten.</translation>
+    </message>
+</context>
+<context>
+    <name>LabelCommand</name>
+    <message>
+        <source>Bottle labels</source>
+        <translation>Flaschenetiketten</translation>
+    </message>
+</context>
+<context>
+    <name>LabelSheets</name>
+    <message numerus="yes">
+        <source>There is no such label on the sheet: it has %n.</source>
+        <translation>
+            <numerusform>Dieses Etikett gibt es auf dem Bogen nicht: Er hat %n.</numerusform>
+            <numerusform>Dieses Etikett gibt es auf dem Bogen nicht: Er hat %n.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The id of %1 is too long for the square code of a label of this size: choose a larger one.</source>
+        <translation>Die Kennung von %1 ist zu lang für den Quadratcode eines Etiketts dieser Größe: Wählen Sie ein größeres.</translation>
+    </message>
+    <message>
+        <source>What must stand on the label of %1 does not fit one of this size: choose a larger one.</source>
+        <translation>Was auf dem Etikett von %1 stehen muss, passt nicht auf eines dieser Größe: Wählen Sie ein größeres.</translation>
+    </message>
+    <message>
+        <source>There is no bottle to make a label for.</source>
+        <translation>Es gibt keine Flasche, für die ein Etikett gemacht werden könnte.</translation>
     </message>
 </context>
 <context>
@@ -5202,6 +6052,40 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>PacketWords</name>
+    <message>
+        <source>concentrate for %1</source>
+        <translation>Konzentrat für %1</translation>
+    </message>
+    <message>
+        <source>packet for %1</source>
+        <translation>Packung für %1</translation>
+    </message>
+    <message>
+        <source>concentrate</source>
+        <translation>Konzentrat</translation>
+    </message>
+    <message>
+        <source>packet</source>
+        <translation>Packung</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>Charge %1</translation>
+    </message>
+    <message>
+        <source>use by %1</source>
+        <translation>verwenden bis %1</translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+</context>
+<context>
     <name>PlanFigures</name>
     <message>
         <source>your template</source>
@@ -5475,6 +6359,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Not as it was entered. “ullage check” says what is wrong.</source>
         <translation>Nicht so, wie es eingetragen wurde. „ullage check“ sagt, was nicht stimmt.</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <comment>films</comment>
+        <translation>höchstens %1</translation>
     </message>
 </context>
 <context>
@@ -6338,6 +7227,16 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>%1   Kontrollstreifen
 </translation>
     </message>
+    <message>
+        <source>%1   wear, at least
+</source>
+        <translation>%1   Verbrauch, mindestens
+</translation>
+    </message>
+    <message>
+        <source>How much film it has done is not all known: the time is the least it needs.</source>
+        <translation>Wie viel Film durch ihn ging, ist nicht ganz bekannt: Die Zeit ist die kürzeste, die er braucht.</translation>
+    </message>
 </context>
 <context>
     <name>UnreadBottle</name>
@@ -6663,6 +7562,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Replenished with %1 a film, every film is made up for.</source>
         <translation>Mit %1 je Film regeneriert, ist jeder Film ausgeglichen.</translation>
     </message>
+    <message>
+        <source>Less than half full: how long it keeps is extrapolated.</source>
+        <translation>Weniger als halb voll: Wie lange er hält, ist hochgerechnet.</translation>
+    </message>
 </context>
 <context>
     <name>VesselFields</name>
@@ -6711,6 +7614,49 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Yes, %1</source>
         <comment>volume</comment>
         <translation>Ja, %1</translation>
+    </message>
+</context>
+<context>
+    <name>WasteWords</name>
+    <message>
+        <source>Developer</source>
+        <translation>Entwickler</translation>
+    </message>
+    <message>
+        <source>Fixer</source>
+        <translation>Fixierbad</translation>
+    </message>
+    <message>
+        <source>Stop bath</source>
+        <translation>Stoppbad</translation>
+    </message>
+    <message>
+        <source>Wash aid and wetting agent</source>
+        <translation>Wässerungshilfe und Netzmittel</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>This can is for another kind of waste.</source>
+        <translation>Dieser Kanister ist für einen anderen Abfall.</translation>
+    </message>
+    <message>
+        <source>Acid and sulfite or thiosulfate come together in it: that frees sulfur dioxide. Take another can.</source>
+        <translation>Darin kommen Säure und Sulfit oder Thiosulfat zusammen: das setzt Schwefeldioxid frei. Nehmen Sie einen anderen Kanister.</translation>
+    </message>
+    <message>
+        <source>Alkali and an ammonium fixer come together in it: that frees ammonia. Take another can.</source>
+        <translation>Darin kommen Alkali und ein Ammonium-Fixierbad zusammen: das setzt Ammoniak frei. Nehmen Sie einen anderen Kanister.</translation>
+    </message>
+    <message>
+        <source>at least about %1 g</source>
+        <translation>mindestens etwa %1 g</translation>
+    </message>
+    <message>
+        <source>about %1 g</source>
+        <translation>etwa %1 g</translation>
     </message>
 </context>
 <context>
@@ -6803,6 +7749,45 @@ The packet, its safety data sheet and your local rules come before anything this
 Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne jede Gewährleistung.
 
 Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was dieses Programm sagt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::AddItemDialog</name>
+    <message>
+        <source>Add to the cupboard</source>
+        <translation>In den Vorrat stellen</translation>
+    </message>
+    <message>
+        <source>typed, or from a scanner that types</source>
+        <translation>getippt oder von einem Scanner, der tippt</translation>
+    </message>
+    <message>
+        <source>Co&amp;de on it, if it has one</source>
+        <translation>Co&amp;de darauf, wenn es einen hat</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Edit %1</source>
+        <translation>%1 bearbeiten</translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation>Wo die Flasche steht</translation>
+    </message>
+    <message>
+        <source>Code: the last digit of “%1” does not agree with the others. It was read or typed wrong.</source>
+        <translation>Code: Die letzte Ziffer von „%1“ passt nicht zu den anderen. Er wurde falsch gelesen oder getippt.</translation>
+    </message>
+    <message>
+        <source>This code is known. The form is filled in by it.</source>
+        <translation>Dieser Code ist bekannt. Das Formular ist danach ausgefüllt.</translation>
+    </message>
+    <message>
+        <source>This code is new. It will stand for what is entered here, and fill in the form the next time.</source>
+        <translation>Dieser Code ist neu. Er steht künftig für das, was hier eingetragen wird, und füllt das Formular beim nächsten Mal aus.</translation>
     </message>
 </context>
 <context>
@@ -7539,6 +8524,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>no bottle is chosen</source>
         <translation>keine Flasche gewählt</translation>
     </message>
+    <message>
+        <source>La&amp;bel…</source>
+        <translation>Eti&amp;kett…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::BottleDeeds</name>
@@ -7616,6 +8605,79 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>&amp;Kind of test</source>
         <translation>A&amp;rt der Prüfung</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BuyCard</name>
+    <message>
+        <source>To buy</source>
+        <translation>Zu kaufen</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message numerus="yes">
+        <source>for the work of %Ln week(s)</source>
+        <translation>
+            <numerusform>für die Arbeit von %Ln Woche</numerusform>
+            <numerusform>für die Arbeit von %Ln Wochen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>for so many films</source>
+        <translation>für so viele Filme</translation>
+    </message>
+    <message>
+        <source>What to buy for</source>
+        <translation>Wofür zu kaufen ist</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Zusammen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CanDialog</name>
+    <message>
+        <source>New can for waste</source>
+        <translation>Neuer Kanister für Abfall</translation>
+    </message>
+    <message>
+        <source>Edit a can</source>
+        <translation>Kanister bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>What it is &amp;for</source>
+        <translation>&amp;Wofür er ist</translation>
+    </message>
+    <message>
+        <source>It &amp;holds</source>
+        <translation>Er &amp;fasst</translation>
+    </message>
+    <message>
+        <source>Wh&amp;ere it stands</source>
+        <translation>Wo &amp;es steht</translation>
+    </message>
+    <message>
+        <source>Cans for waste</source>
+        <translation>Kanister für Abfall</translation>
+    </message>
+    <message>
+        <source>Enter the can</source>
+        <translation>Kanister eintragen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Name: say what is written on it.</source>
+        <translation>Name: Sagen Sie, was darauf steht.</translation>
     </message>
 </context>
 <context>
@@ -7706,22 +8768,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>keiner Packung aus dem Schrank</translation>
     </message>
     <message>
-        <source>packet for %1</source>
-        <translation>Packung für %1</translation>
-    </message>
-    <message>
-        <source>packet</source>
-        <translation>Packung</translation>
-    </message>
-    <message>
-        <source>lot %1</source>
-        <translation>Charge %1</translation>
-    </message>
-    <message>
-        <source>use by %1</source>
-        <translation>verwendbar bis %1</translation>
-    </message>
-    <message>
         <source>Name on the label</source>
         <translation>Name auf dem Etikett</translation>
     </message>
@@ -7798,6 +8844,33 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Before you test</source>
         <translation>Vor der Prüfung</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CodeDialog</name>
+    <message>
+        <source>A code on the packet</source>
+        <translation>Ein Code auf der Packung</translation>
+    </message>
+    <message>
+        <source>This &amp;code is for %1</source>
+        <translation>Dieser &amp;Code steht für %1</translation>
+    </message>
+    <message>
+        <source>Typed, or from a scanner that types. The next time it fills in the form for what is added to the cupboard. A code that was taught before stands for this from now on.</source>
+        <translation>Getippt oder von einem Scanner, der tippt. Beim nächsten Mal füllt er das Formular für das aus, was in den Vorrat kommt. Ein Code, der schon zugeordnet war, steht von jetzt an hierfür.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Code: it is needed.</source>
+        <translation>Code: Er wird gebraucht.</translation>
+    </message>
+    <message>
+        <source>Code: the last digit of “%1” does not agree with the others. It was read or typed wrong.</source>
+        <translation>Code: Die letzte Ziffer von „%1“ passt nicht zu den anderen. Er wurde falsch gelesen oder getippt.</translation>
     </message>
 </context>
 <context>
@@ -8139,6 +9212,122 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Cue</source>
         <translation>Hinweis</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CupboardActions</name>
+    <message>
+        <source>Mi&amp;x it…</source>
+        <translation>An&amp;setzen…</translation>
+    </message>
+    <message>
+        <source>O&amp;pened…</source>
+        <translation>Ge&amp;öffnet…</translation>
+    </message>
+    <message>
+        <source>&amp;Take…</source>
+        <translation>Ent&amp;nehmen…</translation>
+    </message>
+    <message>
+        <source>&amp;Count…</source>
+        <translation>&amp;Zählen…</translation>
+    </message>
+    <message>
+        <source>T&amp;hrow away…</source>
+        <translation>&amp;Wegwerfen…</translation>
+    </message>
+    <message>
+        <source>A code stands &amp;for it…</source>
+        <translation>Ein &amp;Code steht dafür…</translation>
+    </message>
+    <message>
+        <source>&amp;Edit…</source>
+        <translation>&amp;Bearbeiten…</translation>
+    </message>
+    <message>
+        <source>Entered by &amp;mistake…</source>
+        <translation>&amp;Irrtümlich eingetragen…</translation>
+    </message>
+    <message>
+        <source>nothing is chosen</source>
+        <translation>nichts ist gewählt</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CupboardDeeds</name>
+    <message>
+        <source>The cupboard cannot be read</source>
+        <translation>Der Vorrat lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>Take the work away?</source>
+        <translation>Die Arbeit wegnehmen?</translation>
+    </message>
+    <message>
+        <source>It will not be planned for any more.</source>
+        <translation>Mit ihr wird nicht mehr geplant.</translation>
+    </message>
+    <message>
+        <source>“%1” will not be planned for any more.</source>
+        <translation>Mit „%1“ wird nicht mehr geplant.</translation>
+    </message>
+    <message>
+        <source>That is every time that it would come again.</source>
+        <translation>Das gilt für jedes Mal, das sie wiederkäme.</translation>
+    </message>
+    <message>
+        <source>Take away</source>
+        <translation>Wegnehmen</translation>
+    </message>
+    <message>
+        <source>The work was not taken away</source>
+        <translation>Die Arbeit wurde nicht weggenommen</translation>
+    </message>
+    <message>
+        <source>Read a calendar</source>
+        <translation>Kalender einlesen</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics);;All files (*)</source>
+        <translation>Kalender (*.ics);;Alle Dateien (*)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln date(s) of known work read.</source>
+        <translation>
+            <numerusform>%Ln Termin bekannter Arbeit eingelesen.</numerusform>
+            <numerusform>%Ln Termine bekannter Arbeit eingelesen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CupboardPage</name>
+    <message>
+        <source>Cupboard</source>
+        <translation>Vorrat</translation>
+    </message>
+    <message>
+        <source>Add to the cupboard…</source>
+        <translation>In den Vorrat stellen…</translation>
+    </message>
+    <message>
+        <source>Nothing stands in the cupboard yet</source>
+        <translation>Im Vorrat steht noch nichts</translation>
+    </message>
+    <message>
+        <source>Begin with what you have at hand: packets and concentrates, raw chemicals, filters and gloves. Type or scan the code on a packet and it is known the next time. What is mixed is then taken from here, and what runs out is said in time.</source>
+        <translation>Beginnen Sie mit dem, was Sie da haben: Packungen und Konzentrate, Rohchemikalien, Filter und Handschuhe. Tippen oder scannen Sie den Code auf einer Packung, und sie ist beim nächsten Mal bekannt. Was angesetzt wird, kommt dann von hier, und was ausgeht, wird rechtzeitig gesagt.</translation>
+    </message>
+    <message>
+        <source>Add work…</source>
+        <translation>Arbeit eintragen…</translation>
+    </message>
+    <message>
+        <source>New can for waste…</source>
+        <translation>Neuer Kanister für Abfall…</translation>
+    </message>
+    <message>
+        <source>What is here</source>
+        <translation>Was da ist</translation>
     </message>
 </context>
 <context>
@@ -8643,6 +9832,19 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Before you pour it away</source>
         <translation>Vor dem Weggießen</translation>
+    </message>
+    <message>
+        <source>&amp;Into the can</source>
+        <translation>&amp;In den Kanister</translation>
+    </message>
+    <message>
+        <source>no can</source>
+        <translation>kein Kanister</translation>
+    </message>
+    <message>
+        <source>%1, room for %2</source>
+        <comment>name of a can, volume</comment>
+        <translation>%1, Platz für %2</translation>
     </message>
 </context>
 <context>
@@ -9414,6 +10616,45 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
 </context>
 <context>
+    <name>ullage::app::HandOverDialog</name>
+    <message>
+        <source>Hand over %1</source>
+        <translation>%1 abgeben</translation>
+    </message>
+    <message>
+        <source>In it: %1.</source>
+        <translation>Darin: %1.</translation>
+    </message>
+    <message>
+        <source>&amp;Who takes it</source>
+        <translation>&amp;Wer ihn nimmt</translation>
+    </message>
+    <message>
+        <source>&amp;Volume, if not all of it</source>
+        <translation>&amp;Volumen, wenn nicht alles</translation>
+    </message>
+    <message>
+        <source>&amp;Document</source>
+        <translation>&amp;Beleg</translation>
+    </message>
+    <message>
+        <source>its number or name</source>
+        <translation>seine Nummer oder sein Name</translation>
+    </message>
+    <message>
+        <source>Before you hand it over</source>
+        <translation>Bevor Sie ihn abgeben</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Abgeben</translation>
+    </message>
+    <message>
+        <source>Who takes it: say where it goes.</source>
+        <translation>Wer ihn nimmt: Sagen Sie, wohin er geht.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::HistoryDialog</name>
     <message>
         <source>History of %1</source>
@@ -9578,6 +10819,284 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
 </context>
 <context>
+    <name>ullage::app::ItemCard</name>
+    <message>
+        <source>Mix it…</source>
+        <translation>Ansetzen…</translation>
+    </message>
+    <message>
+        <source>Take…</source>
+        <translation>Entnehmen…</translation>
+    </message>
+    <message>
+        <source>Count…</source>
+        <translation>Zählen…</translation>
+    </message>
+    <message>
+        <source>Throw away…</source>
+        <translation>Wegwerfen…</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>What else can be done with it</source>
+        <translation>Was sich sonst damit tun lässt</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen</source>
+        <translation>Nichts ist gewählt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what it is, its value</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ItemDeedDialog</name>
+    <message>
+        <source>%1 was opened</source>
+        <translation>%1 wurde geöffnet</translation>
+    </message>
+    <message>
+        <source>Take of %1</source>
+        <translation>Entnehmen: %1</translation>
+    </message>
+    <message>
+        <source>Count %1</source>
+        <translation>Zählen: %1</translation>
+    </message>
+    <message>
+        <source>Throw away %1</source>
+        <translation>Wegwerfen: %1</translation>
+    </message>
+    <message>
+        <source>Take %1 out of the book</source>
+        <translation>Aus dem Buch nehmen: %1</translation>
+    </message>
+    <message>
+        <source>Once opened, a concentrate keeps for its own time; a packet of powder that is opened wants to be mixed whole.</source>
+        <translation>Einmal geöffnet, hält ein Konzentrat seine eigene Zeit; eine geöffnete Packung Pulver will ganz angesetzt werden.</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Geöffnet</translation>
+    </message>
+    <message>
+        <source>There now: %1.</source>
+        <translation>Jetzt da: %1.</translation>
+    </message>
+    <message>
+        <source>&amp;How much is taken</source>
+        <translation>&amp;Wie viel entnommen wird</translation>
+    </message>
+    <message>
+        <source>Before you open it</source>
+        <translation>Bevor Sie es öffnen</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Entnehmen</translation>
+    </message>
+    <message>
+        <source>By the book there should be %1.</source>
+        <translation>Nach dem Buch sollten es %1 sein.</translation>
+    </message>
+    <message>
+        <source>&amp;How much there is</source>
+        <translation>&amp;Wie viel da ist</translation>
+    </message>
+    <message>
+        <source>Save count</source>
+        <translation>Zählung speichern</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y</source>
+        <translation>W&amp;arum</translation>
+    </message>
+    <message>
+        <source>Before you throw it away</source>
+        <translation>Bevor Sie es wegwerfen</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Wegwerfen</translation>
+    </message>
+    <message>
+        <source>For what was entered by mistake. What happened to it goes with it; undo brings it back. What is used up or thrown away is said by itself.</source>
+        <translation>Für irrtümlich Eingetragenes. Was damit geschah, geht mit; Rückgängig bringt es zurück. Was aufgebraucht oder weggeworfen ist, wird für sich gesagt.</translation>
+    </message>
+    <message>
+        <source>Take out of the book</source>
+        <translation>Aus dem Buch nehmen</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>Charge %1</translation>
+    </message>
+    <message>
+        <source>one of them</source>
+        <translation>eine davon</translation>
+    </message>
+    <message>
+        <source>Which o&amp;ne</source>
+        <translation>Welche&amp;s</translation>
+    </message>
+    <message>
+        <source>packets</source>
+        <translation>Packungen</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>figure, its unit</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>for no bottle in particular</source>
+        <translation>für keine bestimmte Flasche</translation>
+    </message>
+    <message>
+        <source>&amp;For</source>
+        <translation>&amp;Für</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ItemForm</name>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Packet of powder</source>
+        <translation>Packung Pulver</translation>
+    </message>
+    <message>
+        <source>Liquid concentrate</source>
+        <translation>Flüssiges Konzentrat</translation>
+    </message>
+    <message>
+        <source>Raw chemical, by weight</source>
+        <translation>Rohchemikalie, nach Gewicht</translation>
+    </message>
+    <message>
+        <source>Supplies: filters, gloves, labels</source>
+        <translation>Verbrauchsmaterial: Filter, Handschuhe, Etiketten</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Art</translation>
+    </message>
+    <message>
+        <source>What it ma&amp;kes</source>
+        <translation>Was es e&amp;rgibt</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Bottle holds</source>
+        <translation>&amp;Flasche fasst</translation>
+    </message>
+    <message>
+        <source>&amp;All of it makes</source>
+        <translation>A&amp;lles davon ergibt</translation>
+    </message>
+    <message>
+        <source>Keeps once &amp;opened, days</source>
+        <translation>Hält ge&amp;öffnet, Tage</translation>
+    </message>
+    <message>
+        <source>&amp;Grams</source>
+        <translation>&amp;Gramm</translation>
+    </message>
+    <message>
+        <source>Ho&amp;w much</source>
+        <translation>&amp;Wie viel</translation>
+    </message>
+    <message>
+        <source>Coun&amp;ted in</source>
+        <translation>Ge&amp;zählt in</translation>
+    </message>
+    <message>
+        <source>pieces, pairs, sheets …</source>
+        <translation>Stück, Paare, Blätter …</translation>
+    </message>
+    <message>
+        <source>&amp;CAS number</source>
+        <translation>&amp;CAS-Nummer</translation>
+    </message>
+    <message>
+        <source>Ha&amp;zard statements on its label</source>
+        <translation>Gefahrenhinweise auf dem E&amp;tikett</translation>
+    </message>
+    <message>
+        <source>H302, H317</source>
+        <translation>H302, H317</translation>
+    </message>
+    <message>
+        <source>How &amp;many</source>
+        <translation>Wie &amp;viele</translation>
+    </message>
+    <message>
+        <source>&amp;Use by</source>
+        <translation>Ver&amp;wenden bis</translation>
+    </message>
+    <message>
+        <source>Bou&amp;ght</source>
+        <translation>&amp;Gekauft</translation>
+    </message>
+    <message>
+        <source>&amp;Lot</source>
+        <translation>C&amp;harge</translation>
+    </message>
+    <message>
+        <source>&amp;Price of one</source>
+        <translation>&amp;Preis für eines</translation>
+    </message>
+    <message>
+        <source>Cu&amp;rrency</source>
+        <translation>Währ&amp;ung</translation>
+    </message>
+    <message>
+        <source>Wh&amp;ere it stands</source>
+        <translation>Wo &amp;es steht</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Price of one: “%1” is no amount of money. Write it like %2.</source>
+        <translation>Preis für eines: „%1“ ist kein Geldbetrag. Schreiben Sie ihn wie %2.</translation>
+    </message>
+    <message>
+        <source>Name: say what it is.</source>
+        <translation>Name: Sagen Sie, was es ist.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ItemList</name>
+    <message>
+        <source>What is here</source>
+        <translation>Was da ist</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::ItemListModel</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>thing, how much and until when</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::JournalImport</name>
     <message>
         <source>Import a journal</source>
@@ -9597,6 +11116,98 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>No copy of the book could be made before: %1</source>
         <translation>Vorher konnte keine Kopie des Buchs angelegt werden: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::LabelPreview</name>
+    <message>
+        <source>How it will be printed</source>
+        <translation>So wird es gedruckt</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::LabelsDialog</name>
+    <message>
+        <source>%1 × %2 mm</source>
+        <comment>width, height</comment>
+        <translation>%1 × %2 mm</translation>
+    </message>
+    <message>
+        <source>%1, each a page of its own</source>
+        <comment>size</comment>
+        <translation>%1, je eine eigene Seite</translation>
+    </message>
+    <message>
+        <source>%1, %2 on a sheet of %3</source>
+        <comment>size, number, paper</comment>
+        <translation>%1, %2 auf einem Bogen %3</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>Bottles to make labels for</source>
+        <translation>Flaschen, für die Etiketten gemacht werden</translation>
+    </message>
+    <message>
+        <source>Size of the labels</source>
+        <translation>Größe der Etiketten</translation>
+    </message>
+    <message>
+        <source>First free label</source>
+        <translation>Erstes freies Etikett</translation>
+    </message>
+    <message>
+        <source>First free label, counted along the rows</source>
+        <translation>Erstes freies Etikett, die Reihen entlang gezählt</translation>
+    </message>
+    <message>
+        <source>Draw the edges: for plain paper, to be cut</source>
+        <translation>Ränder zeichnen: für einfaches Papier, zum Schneiden</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln sheet(s) of paper</source>
+        <translation>
+            <numerusform>%Ln Blatt Papier</numerusform>
+            <numerusform>%Ln Blatt Papier</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Print labels</source>
+        <translation>Etiketten drucken</translation>
+    </message>
+    <message>
+        <source>Save labels</source>
+        <translation>Etiketten speichern</translation>
+    </message>
+    <message>
+        <source>labels</source>
+        <translation>etiketten</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Bottle labels</source>
+        <translation>Flaschenetiketten</translation>
+    </message>
+    <message>
+        <source>The labels were not saved</source>
+        <translation>Die Etiketten wurden nicht gespeichert</translation>
     </message>
 </context>
 <context>
@@ -9881,6 +11492,34 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>nothing was undone</source>
         <translation>nichts wurde rückgängig gemacht</translation>
     </message>
+    <message>
+        <source>&amp;Labels…</source>
+        <translation>E&amp;tiketten…</translation>
+    </message>
+    <message>
+        <source>Prin&amp;t</source>
+        <translation>&amp;Drucken</translation>
+    </message>
+    <message>
+        <source>&amp;Shelf list…</source>
+        <translation>&amp;Regalliste…</translation>
+    </message>
+    <message>
+        <source>The &amp;bottle&apos;s card…</source>
+        <translation>&amp;Karte der Flasche…</translation>
+    </message>
+    <message>
+        <source>Shopping &amp;list…</source>
+        <translation>&amp;Einkaufsliste…</translation>
+    </message>
+    <message>
+        <source>&amp;Month&apos;s report…</source>
+        <translation>&amp;Monatsbericht…</translation>
+    </message>
+    <message>
+        <source>&amp;Hand-over list…</source>
+        <translation>&amp;Abgabeliste…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MeasuredForm</name>
@@ -10058,6 +11697,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Films left</source>
         <translation>Filme übrig</translation>
+    </message>
+    <message>
+        <source>Fro&amp;m the cupboard</source>
+        <translation>Aus de&amp;m Vorrat</translation>
+    </message>
+    <message>
+        <source>nothing from the cupboard</source>
+        <translation>nichts aus dem Vorrat</translation>
     </message>
 </context>
 <context>
@@ -10281,6 +11928,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>%1 of the liquid into %2 of water</source>
         <translation>%1 der Flüssigkeit in %2 Wasser</translation>
     </message>
+    <message>
+        <source>Print its label…</source>
+        <translation>Sein Etikett drucken…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MixingStepList</name>
@@ -10368,6 +12019,53 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>%1 · in use by %2</source>
         <translation>%1 · belegt mit %2</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::NeedStrip</name>
+    <message>
+        <source>What will be needed</source>
+        <translation>Was gebraucht wird</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>solution, films</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>solid: stands on the shelf · outlined: from a packet here · hatched: missing</source>
+        <translation>gefüllt: steht im Regal · umrandet: aus einer Packung hier · schraffiert: fehlt</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::NeedsCard</name>
+    <message>
+        <source>What will be needed</source>
+        <translation>Was gebraucht wird</translation>
+    </message>
+    <message>
+        <source>Add work…</source>
+        <translation>Arbeit eintragen…</translation>
+    </message>
+    <message>
+        <source>Read a calendar…</source>
+        <translation>Kalender einlesen…</translation>
+    </message>
+    <message>
+        <source>Edit…</source>
+        <translation>Bearbeiten…</translation>
+    </message>
+    <message>
+        <source>Take away…</source>
+        <translation>Wegnehmen…</translation>
     </message>
 </context>
 <context>
@@ -10521,16 +12219,158 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
             <numerusform>Ihre %n Streifen %1 sagen + %2 % je Film (%3 – %4); die Packung sagt %5.</numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>ullage::app::PageToCome</name>
-    <message>
-        <source>What is not mixed yet will stand here</source>
-        <translation>Hier wird stehen, was noch nicht angesetzt ist</translation>
+    <message numerus="yes">
+        <source>Your %n look(s) and strips %1 say that it keeps %2 days half full (%3 – %4); the packet says %5.</source>
+        <translation>
+            <numerusform>Ihre %n Prüfung %1 sagt, dass er halb voll %2 Tage hält (%3 – %4); die Packung sagt %5.</numerusform>
+            <numerusform>Ihre %n Blicke und Streifen %1 sagen, dass er halb voll %2 Tage hält (%3 – %4); die Packung sagt %5.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %n look(s) and strips %1 say that it keeps %2 days half full (%3 – %4); without them the model says %5.</source>
+        <translation>
+            <numerusform>Ihre %n Prüfung %1 sagt, dass er halb voll %2 Tage hält (%3 – %4); ohne sie sagt das Modell %5.</numerusform>
+            <numerusform>Ihre %n Blicke und Streifen %1 sagen, dass er halb voll %2 Tage hält (%3 – %4); ohne sie sagt das Modell %5.</numerusform>
+        </translation>
     </message>
     <message>
-        <source>Packets with their lot and use-by date, chemicals by weight, and what a batch from them will cost.</source>
-        <translation>Packungen mit Charge und Verfallsdatum, Chemikalien nach Gewicht und was ein Ansatz daraus kostet.</translation>
+        <source>Chance to pass a test, half full</source>
+        <translation>Chance, eine Prüfung zu bestehen, halb voll</translation>
+    </message>
+    <message>
+        <source>days half full</source>
+        <translation>Tage halb voll</translation>
+    </message>
+    <message>
+        <source>Clearing time at 20 °C ÷ that of a fresh bath, of the same film in the same bottle = 1 + films a litre ÷ capacity: the line through all tests. It begins at the packet&apos;s figure, and each test draws it its way.</source>
+        <translation>Klärzeit bei 20 °C ÷ die des frischen Bades, mit demselben Film in derselben Flasche = 1 + Filme je Liter ÷ Ergiebigkeit: die Gerade durch alle Prüfungen. Sie beginnt beim Wert der Packung, und jede Prüfung zieht sie zu sich.</translation>
+    </message>
+    <message>
+        <source>Time that would have given the reference density ÷ time of the first film = 1 + films a litre × this: the line through all strips. It begins at the packet&apos;s figure, and each strip draws it its way.</source>
+        <translation>Zeit, die die Bezugsdichte ergeben hätte ÷ Zeit des ersten Films = 1 + Filme je Liter × dieser Wert: die Gerade durch alle Streifen. Sie beginnt beim Wert der Packung, und jeder Streifen zieht sie zu sich.</translation>
+    </message>
+    <message>
+        <source>Each bottle&apos;s last pass and first failure, beside the air and the age that had spent it by then. It begins at the limit that the keeping times give, a factor of two either way, and each of them draws it its way.</source>
+        <translation>Von jeder Flasche die letzte bestandene und die erste nicht bestandene Prüfung, neben der Luft und dem Alter, die sie bis dahin verbraucht hatten. Es beginnt bei der Grenze, die die Haltbarkeiten ergeben, einen Faktor zwei nach beiden Seiten, und jede Prüfung zieht sie zu sich.</translation>
+    </message>
+    <message>
+        <source>A clearing test strays by</source>
+        <translation>Eine Klärprobe streut um</translation>
+    </message>
+    <message>
+        <source>A strip&apos;s time strays by</source>
+        <translation>Die Zeit eines Streifens streut um</translation>
+    </message>
+    <message>
+        <source>Density to time</source>
+        <translation>Dichte zu Zeit</translation>
+    </message>
+    <message>
+        <source>A bottle&apos;s end strays by</source>
+        <translation>Das Ende einer Flasche streut um</translation>
+    </message>
+    <message>
+        <source>Passed or failed by mistake</source>
+        <translation>Irrtümlich bestanden oder nicht</translation>
+    </message>
+    <message>
+        <source>Capacity by your tests</source>
+        <translation>Ergiebigkeit nach Ihren Prüfungen</translation>
+    </message>
+    <message>
+        <source>%1 films a litre</source>
+        <translation>%1 Filme je Liter</translation>
+    </message>
+    <message>
+        <source>Wear by your strips</source>
+        <translation>Verbrauch nach Ihren Streifen</translation>
+    </message>
+    <message>
+        <source>+ %1 % a film</source>
+        <translation>+ %1 % je Film</translation>
+    </message>
+    <message>
+        <source>Keeping by your looks and strips</source>
+        <translation>Haltbarkeit nach Ihren Blicken und Streifen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) half full</source>
+        <translation>
+            <numerusform>%n Tag halb voll</numerusform>
+            <numerusform>%n Tage halb voll</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tests</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Bottles they were made in</source>
+        <translation>Flaschen, in denen sie gemacht wurden</translation>
+    </message>
+    <message>
+        <source>8 times in 10 within</source>
+        <translation>8 von 10 Malen innerhalb von</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>Oxygen it can take</source>
+        <translation>Verträglicher Sauerstoff</translation>
+    </message>
+    <message>
+        <source>Bottles that films had worn to 80 %, bottles found and precipitates say nothing of it.</source>
+        <translation>Flaschen, die Filme zu 80 % verbraucht hatten, gefundene Flaschen und Niederschläge sagen nichts darüber.</translation>
+    </message>
+    <message>
+        <source>All bottles of a solution are taken as alike. Nothing is taken over by itself.</source>
+        <translation>Alle Flaschen einer Lösung gelten als gleich. Nichts wird von selbst übernommen.</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Ergiebigkeit</translation>
+    </message>
+    <message>
+        <source>Wear</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>Keeping</source>
+        <translation>Haltbarkeit</translation>
+    </message>
+    <message>
+        <source>By your tests a full bottle does not keep its time either: enter a shorter one first.</source>
+        <translation>Nach Ihren Prüfungen hält auch eine volle Flasche ihre Zeit nicht: Tragen Sie zuerst eine kürzere ein.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::PaperPlace</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>month, year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Month&apos;s report</source>
+        <translation>Monatsbericht</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>A bottle&apos;s card</source>
+        <translation>Karte einer Flasche</translation>
+    </message>
+    <message>
+        <source>Choose the bottle on the Shelf first.</source>
+        <translation>Wählen Sie zuerst die Flasche im Regal.</translation>
+    </message>
+    <message>
+        <source>That cannot be printed</source>
+        <translation>Das kann nicht gedruckt werden</translation>
     </message>
 </context>
 <context>
@@ -10690,6 +12530,37 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>The leaflet has no time for this temperature: extended by Q10 from the nearest.</source>
         <translation>Der Beipackzettel nennt keine Zeit für diese Temperatur: mit Q10 von der nächsten aus fortgeführt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::PourInDialog</name>
+    <message>
+        <source>Pour into %1</source>
+        <translation>In %1 füllen</translation>
+    </message>
+    <message>
+        <source>There is room for %1. A whole bottle is discarded into it from the Shelf, which ends the bottle too.</source>
+        <translation>Es ist Platz für %1. Eine ganze Flasche wird vom Regal aus hinein entsorgt, womit auch sie endet.</translation>
+    </message>
+    <message>
+        <source>&amp;Volume</source>
+        <translation>&amp;Menge</translation>
+    </message>
+    <message>
+        <source>not from a bottle on the shelf</source>
+        <translation>aus keiner Flasche im Regal</translation>
+    </message>
+    <message>
+        <source>What it is, &amp;from</source>
+        <translation>Was es ist, &amp;aus</translation>
+    </message>
+    <message>
+        <source>Before you pour it in</source>
+        <translation>Bevor Sie es einfüllen</translation>
+    </message>
+    <message>
+        <source>Pour in</source>
+        <translation>Einfüllen</translation>
     </message>
 </context>
 <context>
@@ -12511,6 +14382,43 @@ mal ihr Volumen</translation>
     </message>
 </context>
 <context>
+    <name>ullage::app::WasteCard</name>
+    <message>
+        <source>Waste</source>
+        <translation>Abfall</translation>
+    </message>
+    <message>
+        <source>New can…</source>
+        <translation>Neuer Kanister…</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>name of a can, what it is for</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name of a can, what is in it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Pour in…</source>
+        <translation>Einfüllen…</translation>
+    </message>
+    <message>
+        <source>Hand over…</source>
+        <translation>Abgeben…</translation>
+    </message>
+    <message>
+        <source>Edit…</source>
+        <translation>Bearbeiten…</translation>
+    </message>
+    <message>
+        <source>No can stands here yet. With one for each kind, discarding a bottle keeps account of what is in it, and of the silver.</source>
+        <translation>Hier steht noch kein Kanister. Mit einem für jede Art hält das Entsorgen einer Flasche fest, was darin ist, und wie viel Silber.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::WaterStep</name>
     <message>
         <source>Hot water</source>
@@ -12612,6 +14520,73 @@ mal ihr Volumen</translation>
     <message>
         <source>Press F1 to see where this figure is from.</source>
         <translation>F1 zeigt, woher diese Angabe stammt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::WorkDialog</name>
+    <message>
+        <source>Add work</source>
+        <translation>Arbeit eintragen</translation>
+    </message>
+    <message>
+        <source>Edit work</source>
+        <translation>Arbeit bearbeiten</translation>
+    </message>
+    <message>
+        <source>evening course, films of the trip …</source>
+        <translation>Abendkurs, Filme der Reise …</translation>
+    </message>
+    <message>
+        <source>&amp;Name, if you like</source>
+        <translation>&amp;Name, wenn Sie mögen</translation>
+    </message>
+    <message>
+        <source>W&amp;hen, the first time</source>
+        <translation>&amp;Wann, das erste Mal</translation>
+    </message>
+    <message>
+        <source>&amp;Films each time</source>
+        <translation>&amp;Filme jedes Mal</translation>
+    </message>
+    <message>
+        <source>the developer mixed last</source>
+        <translation>der zuletzt angesetzte Entwickler</translation>
+    </message>
+    <message>
+        <source>&amp;Developer</source>
+        <translation>&amp;Entwickler</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>einmal</translation>
+    </message>
+    <message>
+        <source>&amp;Again</source>
+        <translation>Wie&amp;der</translation>
+    </message>
+    <message>
+        <source>without end</source>
+        <translation>ohne Ende</translation>
+    </message>
+    <message>
+        <source>&amp;Until, with that day</source>
+        <translation>&amp;Bis, diesen Tag mit</translation>
+    </message>
+    <message>
+        <source>Films each time: say how many.</source>
+        <translation>Filme jedes Mal: Sagen Sie, wie viele.</translation>
+    </message>
+    <message>
+        <source>When: the clock is put forward over that time.</source>
+        <translation>Wann: Über diese Zeit wird die Uhr vorgestellt.</translation>
     </message>
 </context>
 </TS>

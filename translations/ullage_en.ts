@@ -163,6 +163,48 @@
     </message>
 </context>
 <context>
+    <name>Cupboard</name>
+    <message numerus="yes">
+        <source>%Ln thing(s) here</source>
+        <translation>
+            <numerusform>%Ln thing here</numerusform>
+            <numerusform>%Ln things here</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln past its date</source>
+        <translation>
+            <numerusform>%Ln past its date</numerusform>
+            <numerusform>%Ln past their dates</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln packet(s)</source>
+        <translation>
+            <numerusform>%Ln packet</numerusform>
+            <numerusform>%Ln packets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>opened, keeps %Ln more day(s), to %1</source>
+        <translation>
+            <numerusform>opened, keeps %Ln more day, to %1</numerusform>
+            <numerusform>opened, keeps %Ln more days, to %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>CupboardNeeds</name>
+    <message numerus="yes">
+        <source>%1, %2 × %Ln</source>
+        <comment>solution, what a packet makes, how many</comment>
+        <translation>
+            <numerusform>%1, %2 × %Ln</numerusform>
+            <numerusform>%1, %2 × %Ln</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DayBook</name>
     <message numerus="yes">
         <source>%Ln entry(s)</source>
@@ -283,6 +325,16 @@
         <translation>
             <numerusform>%n good one</numerusform>
             <numerusform>%n good ones</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>LabelSheets</name>
+    <message numerus="yes">
+        <source>There is no such label on the sheet: it has %n.</source>
+        <translation>
+            <numerusform>There is no such label on the sheet: it has %n.</numerusform>
+            <numerusform>There is no such label on the sheet: it has %n.</numerusform>
         </translation>
     </message>
 </context>
@@ -554,6 +606,26 @@
     </message>
 </context>
 <context>
+    <name>ullage::app::BuyCard</name>
+    <message numerus="yes">
+        <source>for the work of %Ln week(s)</source>
+        <translation>
+            <numerusform>for the work of %Ln week</numerusform>
+            <numerusform>for the work of %Ln weeks</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CupboardDeeds</name>
+    <message numerus="yes">
+        <source>%Ln date(s) of known work read.</source>
+        <translation>
+            <numerusform>%Ln date of known work read.</numerusform>
+            <numerusform>%Ln dates of known work read.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::DayBookPage</name>
     <message numerus="yes">
         <source>%Ln entry(s) written.</source>
@@ -680,6 +752,16 @@
     </message>
 </context>
 <context>
+    <name>ullage::app::LabelsDialog</name>
+    <message numerus="yes">
+        <source>%Ln sheet(s) of paper</source>
+        <translation>
+            <numerusform>%Ln sheet of paper</numerusform>
+            <numerusform>%Ln sheets of paper</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::OwnFiguresCard</name>
     <message numerus="yes">
         <source>in %n bottle(s)</source>
@@ -700,6 +782,27 @@
         <translation>
             <numerusform>Your %n strip %1 says + %2 % a film (%3 – %4); the packet says %5.</numerusform>
             <numerusform>Your %n strips %1 say + %2 % a film (%3 – %4); the packet says %5.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %n look(s) and strips %1 say that it keeps %2 days half full (%3 – %4); the packet says %5.</source>
+        <translation>
+            <numerusform>Your %n look or strip %1 says that it keeps %2 days half full (%3 – %4); the packet says %5.</numerusform>
+            <numerusform>Your %n looks and strips %1 say that it keeps %2 days half full (%3 – %4); the packet says %5.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %n look(s) and strips %1 say that it keeps %2 days half full (%3 – %4); without them the model says %5.</source>
+        <translation>
+            <numerusform>Your %n look or strip %1 says that it keeps %2 days half full (%3 – %4); without it the model says %5.</numerusform>
+            <numerusform>Your %n looks and strips %1 say that it keeps %2 days half full (%3 – %4); without them the model says %5.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) half full</source>
+        <translation>
+            <numerusform>%n day half full</numerusform>
+            <numerusform>%n days half full</numerusform>
         </translation>
     </message>
 </context>
