@@ -6074,8 +6074,9 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Charge %1</translation>
     </message>
     <message>
-        <source>use by %1</source>
-        <translation>verwenden bis %1</translation>
+        <source>to %1</source>
+        <comment>the last day of use</comment>
+        <translation>bis %1</translation>
     </message>
 </context>
 <context>

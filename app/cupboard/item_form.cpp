@@ -114,6 +114,7 @@ MomentField* ItemForm::addDay(const QString& name, const QString& label)
     auto* day = new MomentField(
         MomentField::Asks::Day, [this] { return m_door.now(); }, wording().locale, this);
     day->setPlaceholderText(tr("not known"));
+    day->clear();
     addRow(name, label, day, Width::Half);
     return day;
 }

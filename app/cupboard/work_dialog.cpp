@@ -83,6 +83,8 @@ void WorkDialog::addRepeats(const std::string& rule)
     m_repeats->setCurrentIndex(m_repeats->findData(bare));
     addRow(QStringLiteral("rule"), tr("&Again"), m_repeats, Width::Half);
     m_until->setPlaceholderText(tr("without end"));
+    if (rule.find("UNTIL=") == std::string::npos)
+        m_until->clear();
     addRow(QStringLiteral("until"), tr("&Until, with that day"), m_until, Width::Half);
     connect(m_repeats, &QComboBox::currentIndexChanged, this, &WorkDialog::showUntil);
     showUntil();

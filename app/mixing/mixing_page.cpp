@@ -100,7 +100,7 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     buttons->addWidget(m_label);
     buttons->addWidget(m_next);
     work->body()->addLayout(buttons);
-    row->addColumn(work, 50);
+    row->addColumn(work, 60);
 
     auto* right = new QVBoxLayout;
     right->setSpacing(Space::kGap);

@@ -32,7 +32,7 @@ QString packetText(const ledger::Packet& packet, const Wording& wording)
         parts << Words::tr("lot %1").arg(QString::fromStdString(packet.lot));
     if (!packet.useBy.empty()) {
         const QDate by = QDate::fromString(QString::fromStdString(packet.useBy), Qt::ISODate);
-        parts << Words::tr("use by %1")
+        parts << Words::tr("to %1", "the last day of use")
                      .arg(by.isValid() ? wording.locale.toString(by, QLocale::ShortFormat)
                                        : QString::fromStdString(packet.useBy));
     }

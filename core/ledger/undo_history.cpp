@@ -1,6 +1,7 @@
 #include "core/ledger/undo_history.h"
 
 #include "core/ledger/cupboard_check.h"
+#include "core/ledger/entry_fields.h"
 
 #include <map>
 #include <unordered_set>
@@ -36,22 +37,59 @@ const Lines<T>* linesOf(const Cupboard& cupboard)
     }
 }
 
-// The line that takes the place of `line`; empty where another did already.
+// But for what makes them two lines.
+template <class T>
+bool sayTheSame(const T& a, const T& b)
+{
+    return std::apply(
+        [&](const auto&... field) {
+            return (... && (field.is.name == "id" || field.is.name == "replaces" ||
+                            a.*field.member == b.*field.member));
+        },
+        formulary::Described<T>::fields);
+}
+
+// What a line's chain of lines given anew has come to; null where two took the place of one.
+template <class T>
+const T* lastOf(const Lines<T>& lines, const T& line)
+{
+    const T* last = &line;
+    for (std::size_t steps = 0; steps < lines.all().size(); ++steps) {
+        const T* next = nullptr;
+        for (const T& other : lines.all()) {
+            if (other.replaces == last->id) {
+                if (next) {
+                    return nullptr;
+                }
+                next = &other;
+            }
+        }
+        if (!next) {
+            return last;
+        }
+        last = next;
+    }
+    return nullptr;
+}
+
+// The line that takes the place of `line`, or of what says the same again by now, as after undoing
+// what was given anew since; empty where something else stands there.
 template <class T>
 std::optional<Entry> lineBefore(const Lines<T>& lines, const T& line)
 {
+    const T* last = lastOf(lines, line);
+    if (!last || (last != &line && !sayTheSame(*last, line))) {
+        return std::nullopt;
+    }
     T before = line;
     before.withdrawn = line.replaces.empty();
     for (const T& other : lines.all()) {
-        if (other.replaces == line.id) {
-            return std::nullopt;
-        }
         if (!line.replaces.empty() && other.id == line.replaces) {
             before = other;
         }
     }
     before.id.clear();
-    before.replaces = line.id;
+    before.replaces = last->id;
     return Entry{std::move(before), {}};
 }
 

@@ -53,7 +53,7 @@ TEST(CanViews, tellHowFullACanIsItsSilverAndTheYear)
     happen(desk, ledger::PouredIn{"Fixer can", chemistry::Millilitres(1850), {}});
     auto state = snapshotOf(desk).state;
     auto view = canViews(state, desk.door().wording()).front();
-    EXPECT_EQ(view.contents, "1,850 ml of 2,000 ml · silver not known");
+    EXPECT_EQ(view.contents, "1,850\u00a0ml of 2,000\u00a0ml · silver not known");
     EXPECT_NEAR(view.filled, 0.925, 1e-12);
     EXPECT_TRUE(view.full);
     EXPECT_FALSE(view.warning.isEmpty()) << "said, not only drawn";
@@ -63,7 +63,7 @@ TEST(CanViews, tellHowFullACanIsItsSilverAndTheYear)
     view = canViews(state, desk.door().wording()).front();
     EXPECT_FALSE(view.full);
     EXPECT_EQ(yearLines(state, desk.now(), desk.door().wording()),
-              QStringList("Fixer: 1,850 ml poured in, 1,850 ml handed over"));
+              QStringList("Fixer: 1,850\u00a0ml poured in, 1,850\u00a0ml handed over"));
     EXPECT_TRUE(
         yearLines(state, desk.now() + std::chrono::days(60), desk.door().wording()).isEmpty())
         << "that is another year";
@@ -75,11 +75,11 @@ TEST(CanDialog, entersACanAndGivesItAnewWithWhatIsInIt)
     {
         CanDialog dialog(desk.door(), {});
         dialog.show();
+        type(dialog, "It holds", "5000");
         dialog.accept();
         EXPECT_TRUE(dialog.isVisible());
         EXPECT_FALSE(dialog.problemOf("name").isEmpty());
         type(dialog, "Name", "Old canister");
-        type(dialog, "It holds", "5000");
         dialog.accept();
         EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
     }

@@ -48,7 +48,7 @@ TEST(CupboardViews, aPartOfAPacketStandsByItselfAndSaysWhyItIsNotMixed)
     const auto rows = cupboardRowsOf(desk);
     ASSERT_EQ(rows.size(), 2u);
     const CupboardRow& part = rows[0].id == "p1" ? rows[0] : rows[1];
-    EXPECT_TRUE(part.detail.contains("60 %")) << part.detail.toStdString();
+    EXPECT_TRUE(part.detail.contains("60\u00a0%")) << part.detail.toStdString();
     EXPECT_TRUE(part.refused.contains(CupboardAction::Mix));
     EXPECT_FALSE((rows[0].id == "p1" ? rows[1] : rows[0]).refused.contains(CupboardAction::Mix));
 }
@@ -57,11 +57,11 @@ TEST(CupboardViews, anOpenedConcentrateSaysHowLongItKeepsAndThatItIsPast)
 {
     Desk desk;
     shelve(desk, {concentrate("c", 500)});
-    EXPECT_EQ(cupboardRowsOf(desk)[0].detail, "500 ml");
+    EXPECT_EQ(cupboardRowsOf(desk)[0].detail, "500\u00a0ml");
     happen(desk, ledger::Taken{"c", 100, {}});
     desk.pass(20);
     auto row = cupboardRowsOf(desk)[0];
-    EXPECT_TRUE(row.detail.startsWith("400 ml · opened, keeps 40 ")) << row.detail.toStdString();
+    EXPECT_TRUE(row.detail.startsWith("400\u00a0ml · opened, keeps 40 ")) << row.detail.toStdString();
     EXPECT_EQ(row.keeps, ledger::Keeps::Fine);
     EXPECT_TRUE(row.refused.contains(CupboardAction::Open));
     desk.pass(41);

@@ -40,7 +40,7 @@ TEST(MixFromCupboard, aPacketIsUsedWholeAndComesBackWithUndo)
     chooseSolutionOf(dialog, "starter-mq-borax");
     auto* packets = named<QComboBox>(dialog, "From the cupboard");
     EXPECT_EQ(packets->count(), 3) << "two whole ones, and none";
-    EXPECT_TRUE(packets->currentText().startsWith("packet for 1,000 ml"));
+    EXPECT_TRUE(packets->currentText().startsWith("packet for 1,000\u00a0ml"));
     dialog.accept();
     EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
     EXPECT_FALSE(leftOf(desk, "sooner"));

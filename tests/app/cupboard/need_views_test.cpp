@@ -62,7 +62,7 @@ TEST(NeedViews, whatStandsWhatIsMixedAndWhatIsMissing)
     EXPECT_EQ(view.summary, "enough for the work until 2 Dec");
 
     ASSERT_EQ(view.buy.lines.size(), 1u);
-    EXPECT_TRUE(view.buy.lines[0].text.endsWith("1,000 ml × 1"))
+    EXPECT_TRUE(view.buy.lines[0].text.endsWith("1,000\u00a0ml × 1"))
         << view.buy.lines[0].text.toStdString();
     EXPECT_EQ(view.buy.lines[0].by, "by 8 Dec");
     EXPECT_EQ(view.buy.lines[0].cost, "8.40 EUR");

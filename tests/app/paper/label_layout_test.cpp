@@ -156,8 +156,9 @@ TEST(LabelLayout, whatCannotBeSeenIsWrittenOut)
     words.name = QStringLiteral("Dev\n1 \u202etxt");
     const auto face = labelFace(words, {105, 74});
     ASSERT_TRUE(face);
-    EXPECT_EQ(face->lines.front().text, "Dev\\n1 \\u202etxt");
     words.name = seenText(words.name);
+    EXPECT_EQ(words.name, "Dev\\n1 \\u202etxt");
+    EXPECT_EQ(face->lines.front().text, words.name.section(u' ', 0, 0)) << "broken where it may be";
     expectSound(*face, words);
 }
 

@@ -46,17 +46,21 @@ public:
     std::vector<MonthBatch> batches()
     {
         std::vector<MonthBatch> all;
-        for (const ledger::Batch& batch : *book->batches(now(), true))
+        const auto kept = book->batches(now(), true);
+        if (!kept)
+            qFatal("no batches");
+        for (const ledger::Batch& batch : *kept)
             all.push_back({batch, ledger::happened(*book->events(batch.id))});
         return all;
     }
-
-    std::unique_ptr<ledger::Book> book;
 
 private:
     QTemporaryDir m_folder;
     int m_ids = 0;
     std::unique_ptr<store::SqlStore> m_store;
+
+public:
+    std::unique_ptr<ledger::Book> book; ///< stands on the store
 };
 
 const PaperTable& tableOf(const PaperDocument& document, std::size_t which)

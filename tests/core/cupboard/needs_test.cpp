@@ -260,6 +260,7 @@ TEST(NeedsRequest, aBottleOfUnknownHistoryIsNotCountedOn)
     auto found = history.batch(2);
     EXPECT_EQ(needsOf({found}, history.formulary, {}, day(2), day(30)).bottles.size(), 1U);
     found.historyUnknown = true;
+    found.filmsKnown = false;
     ASSERT_FALSE(ledger::assess(found).filmsLeft);
     EXPECT_TRUE(needsOf({found}, history.formulary, {}, day(2), day(30)).bottles.empty());
 }
