@@ -6059,7 +6059,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>packet for %1</source>
-        <translation>Packung für %1</translation>
+        <translation>für %1</translation>
     </message>
     <message>
         <source>concentrate</source>

@@ -23,9 +23,8 @@ class LabelsDialogTest : public ::testing::Test
 protected:
     LabelsDialogTest()
     {
-        const auto vessels = desk.session().formulary().vessels();
-        dev = desk.mix("starter-mq-borax", vessels[0]->id, 1000, "Dev 1");
-        fix = desk.mix("starter-acid-fix", vessels[1]->id, 1000, "Fix 1");
+        dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+        fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
     }
     void choose(LabelsDialog& dialog, const QString& sheet)
     {
