@@ -33,7 +33,7 @@ enum class BottleAction {
     StoredAt,
     Films, ///< all that went through it
     History,
-    Label, ///< printed
+    Label,         ///< printed
     ExchangeBaths, ///< of two fixing baths
     Discard
 };

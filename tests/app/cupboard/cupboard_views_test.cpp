@@ -61,7 +61,8 @@ TEST(CupboardViews, anOpenedConcentrateSaysHowLongItKeepsAndThatItIsPast)
     happen(desk, ledger::Taken{"c", 100, {}});
     desk.pass(20);
     auto row = cupboardRowsOf(desk)[0];
-    EXPECT_TRUE(row.detail.startsWith("400\u00a0ml · opened, keeps 40 ")) << row.detail.toStdString();
+    EXPECT_TRUE(row.detail.startsWith("400\u00a0ml · opened, keeps 40 "))
+        << row.detail.toStdString();
     EXPECT_EQ(row.keeps, ledger::Keeps::Fine);
     EXPECT_TRUE(row.refused.contains(CupboardAction::Open));
     desk.pass(41);

@@ -128,8 +128,8 @@ private:
         QSize least = widget.layout()->totalMinimumSize().boundedTo(widget.maximumSize());
         // That is for the least width: words that wrap need less height the wider they are.
         if (widget.layout()->hasHeightForWidth())
-            least.setHeight(std::min(
-                least.height(), widget.layout()->totalMinimumHeightForWidth(widget.width())));
+            least.setHeight(std::min(least.height(),
+                                     widget.layout()->totalMinimumHeightForWidth(widget.width())));
         if (widget.width() + kGrace < least.width() || widget.height() + kGrace < least.height())
             add(widget,
                 QStringLiteral("needs %1×%2 at least").arg(least.width()).arg(least.height()));
