@@ -19,6 +19,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QTableView>
 #include <QTextEdit>
 #include <QTimer>
@@ -68,13 +69,35 @@ void addChart(QStringList& words, const ChartSpec& spec)
         words << series.name;
 }
 
+// The pages of the window, of which one is seen; those not seen do no work until they are.
+const QStackedWidget* pagesOf(const QWidget& window)
+{
+    const QWidget* within = window.findChild<ShelfPage*>();
+    while (within && !qobject_cast<const QStackedWidget*>(within))
+        within = within->parentWidget();
+    return qobject_cast<const QStackedWidget*>(within);
+}
+
+// Lists that open from a page are windows of their own, but its children.
+bool isOfPageNotSeen(const QWidget& widget, const QStackedWidget& pages)
+{
+    for (const QWidget* one = &widget; one; one = one->parentWidget()) {
+        if (one->parentWidget() == &pages)
+            return one != pages.currentWidget();
+    }
+    return false;
+}
+
 // Every word that the widgets of the window show, say to a screen reader or give as a hint.
 QStringList wordsOf(const QWidget& window)
 {
+    const QStackedWidget* pages = pagesOf(window);
     QStringList words{window.windowTitle()};
     for (const QAction* action : window.findChildren<QAction*>())
         words << action->text();
     for (QWidget* widget : window.findChildren<QWidget*>()) {
+        if (pages && isOfPageNotSeen(*widget, *pages))
+            continue;
         QStringList own{widget->accessibleName(), widget->accessibleDescription(),
                         widget->toolTip()};
         if (const auto* label = qobject_cast<QLabel*>(widget))
