@@ -24,10 +24,11 @@ using ledger::PouredIn;
 namespace
 {
 
-QLineEdit* wordsField(const formulary::FieldDescription& is, QWidget* parent)
+// The length alone: clang 14 loses a whole description that is made while compiling and handed on.
+QLineEdit* wordsField(std::size_t longest, QWidget* parent)
 {
     auto* line = new QLineEdit(parent);
-    line->setMaxLength(static_cast<int>(is.longest));
+    line->setMaxLength(static_cast<int>(longest));
     return line;
 }
 
@@ -37,8 +38,8 @@ std::string typedIn(const QLineEdit& line) { return line.text().trimmed().toStdS
 
 CanDialog::CanDialog(Door& door, const Container& can, QWidget* parent)
     : DeedDialog(door, can.id.empty() ? tr("New can for waste") : tr("Edit a can"), parent),
-      m_replaces(can.id), m_name(wordsField(fieldOf(&Container::name), this)),
-      m_holds(new QComboBox(this)), m_place(wordsField(fieldOf(&Container::place), this))
+      m_replaces(can.id), m_name(wordsField(fieldOf(&Container::name).longest, this)),
+      m_holds(new QComboBox(this)), m_place(wordsField(fieldOf(&Container::place).longest, this))
 {
     addRow(QStringLiteral("name"), tr("&Name"), m_name);
     m_name->setText(QString::fromStdString(can.name));
@@ -120,8 +121,8 @@ Result<void> PourInDialog::act()
 
 HandOverDialog::HandOverDialog(Door& door, const ledger::CanHere& can, QWidget* parent)
     : DeedDialog(door, tr("Hand over %1").arg(QString::fromStdString(can.can.name)), parent),
-      m_can(can.can.id), m_to(wordsField(fieldOf(&HandedOver::to), this)),
-      m_document(wordsField(fieldOf(&HandedOver::document), this))
+      m_can(can.can.id), m_to(wordsField(fieldOf(&HandedOver::to).longest, this)),
+      m_document(wordsField(fieldOf(&HandedOver::document).longest, this))
 {
     addText(tr("In it: %1.").arg(volumeText(can.stock.volume, wording())));
     addRow(QStringLiteral("to"), tr("&Who takes it"), m_to);

@@ -81,7 +81,11 @@ TEST(CanDialog, entersACanAndGivesItAnewWithWhatIsInIt)
         EXPECT_FALSE(dialog.problemOf("name").isEmpty());
         type(dialog, "Name", "Old canister");
         dialog.accept();
-        EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+        EXPECT_FALSE(dialog.isVisible())
+            << dialog.refusal().toStdString() << dialog.problemOf("name").toStdString()
+            << dialog.problemOf("capacity_ml").toStdString() << " with "
+            << named<QLineEdit>(dialog, "Name")->text().toStdString() << ", "
+            << named<QLineEdit>(dialog, "It holds")->text().toStdString();
     }
     auto one = snapshotOf(desk).state.cans.front();
     EXPECT_EQ(one.can.holds, ledger::Waste::Developer);
