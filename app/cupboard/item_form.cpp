@@ -15,13 +15,16 @@
 namespace ullage::app
 {
 
-using formulary::fieldOf;
 using ledger::Chemical;
 using ledger::Packet;
 using ledger::Supply;
 
 namespace
 {
+
+// A variable and no call: clang 14 loses a description that is made while compiling and handed on.
+template <auto member>
+constexpr formulary::FieldDescription kFieldOf = formulary::fieldOf(member);
 
 constexpr int kMostAtOnce = 200;
 
@@ -65,26 +68,26 @@ ItemForm::ItemForm(Door& door, const ledger::CupboardState& state, QWidget* pare
         m_solution->addItem(plainCaption(shownName(solution->name)),
                             QString::fromStdString(solution->id));
     addRow(QStringLiteral("solution"), tr("What it ma&kes"), m_solution);
-    m_name = addLine(fieldOf(&Chemical::name), tr("&Name"), Width::Whole);
-    m_volume = addFigure<chemistry::Millilitres>(fieldOf(&Packet::volume), tr("&Bottle holds"));
-    m_makes = addFigure<chemistry::Millilitres>(fieldOf(&Packet::makes), tr("&All of it makes"));
+    m_name = addLine(kFieldOf<&Chemical::name>, tr("&Name"), Width::Whole);
+    m_volume = addFigure<chemistry::Millilitres>(kFieldOf<&Packet::volume>, tr("&Bottle holds"));
+    m_makes = addFigure<chemistry::Millilitres>(kFieldOf<&Packet::makes>, tr("&All of it makes"));
     m_keepsOpened =
-        addFigure<chemistry::Days>(fieldOf(&Packet::keepsOpened), tr("Keeps once &opened, days"));
-    m_grams = addQuantity(fieldOf(&Chemical::grams), tr("&Grams"));
-    m_amount = addQuantity(fieldOf(&Supply::amount), tr("Ho&w much"));
-    m_unit = addLine(fieldOf(&Supply::unit), tr("Coun&ted in"), Width::Half);
+        addFigure<chemistry::Days>(kFieldOf<&Packet::keepsOpened>, tr("Keeps once &opened, days"));
+    m_grams = addQuantity(kFieldOf<&Chemical::grams>, tr("&Grams"));
+    m_amount = addQuantity(kFieldOf<&Supply::amount>, tr("Ho&w much"));
+    m_unit = addLine(kFieldOf<&Supply::unit>, tr("Coun&ted in"), Width::Half);
     m_unit->setPlaceholderText(tr("pieces, pairs, sheets …"));
-    m_cas = addLine(fieldOf(&Chemical::cas), tr("&CAS number"), Width::Half);
+    m_cas = addLine(kFieldOf<&Chemical::cas>, tr("&CAS number"), Width::Half);
     m_hazards =
-        addLine(fieldOf(&Chemical::name), tr("Ha&zard statements on its label"), Width::Half);
+        addLine(kFieldOf<&Chemical::name>, tr("Ha&zard statements on its label"), Width::Half);
     m_hazards->setPlaceholderText(tr("H302, H317"));
     addRow(QStringLiteral("count"), tr("How &many"), m_count, Width::Half);
-    m_useBy = addDay(nameIn(fieldOf(&Packet::useBy)), tr("&Use by"));
-    m_bought = addDay(nameIn(fieldOf(&Packet::bought)), tr("Bou&ght"));
-    m_lot = addLine(fieldOf(&Packet::lot), tr("&Lot"), Width::Half);
-    m_cost = addLine(fieldOf(&Packet::lot), tr("&Price of one"), Width::Half);
-    m_currency = addLine(fieldOf(&Packet::currency), tr("Cu&rrency"), Width::Half);
-    m_place = addLine(fieldOf(&Packet::place), tr("Wh&ere it stands"), Width::Whole);
+    m_useBy = addDay(nameIn(kFieldOf<&Packet::useBy>), tr("&Use by"));
+    m_bought = addDay(nameIn(kFieldOf<&Packet::bought>), tr("Bou&ght"));
+    m_lot = addLine(kFieldOf<&Packet::lot>, tr("&Lot"), Width::Half);
+    m_cost = addLine(kFieldOf<&Packet::lot>, tr("&Price of one"), Width::Half);
+    m_currency = addLine(kFieldOf<&Packet::currency>, tr("Cu&rrency"), Width::Half);
+    m_place = addLine(kFieldOf<&Packet::place>, tr("Wh&ere it stands"), Width::Whole);
     connect(m_kind, &QComboBox::currentIndexChanged, this, &ItemForm::showKind);
     connect(m_solution, &QComboBox::currentIndexChanged, this, &ItemForm::offerLast);
     m_bought->setShown(localDate(m_door.now()));
