@@ -1,5 +1,8 @@
 #include "core/ledger/undo_history.h"
 
+#include "core/formulary/notebook_fields.h"
+#include "core/formulary/solution_fields.h"
+#include "core/formulary/vessel_fields.h"
 #include "core/ledger/cupboard_check.h"
 #include "core/ledger/entry_fields.h"
 
