@@ -54,7 +54,7 @@ struct Million {
         sqlite3_stmt* insert = nullptr;
         sqlite3_prepare_v2(raw,
                            "INSERT INTO entry (type, id, action, batch, kind, at_ms, run, body, "
-                           "hash) VALUES ('event', ?, 1, ?, ?, ?, ?, ?, randomblob(32))",
+                           "hash) VALUES ('event', ?, 1, ?, ?, ?, ?, ?, ?)",
                            -1, &insert, nullptr);
         LineHasher hasher;
         Digest hash = kNothing;
