@@ -249,6 +249,31 @@ QString seriesText(const ChartSpec& spec, const ChartSeries& series, double x,
                                      valueText(spec, *value, locale));
 }
 
+std::optional<double> seriesNumber(const ChartSpec& spec, const ChartSeries& series, double x)
+{
+    const auto value = valueAt(series, x, spec.marker.value_or(spec.xMax));
+    if (!value || !std::isfinite(*value))
+        return std::nullopt;
+    const bool area = series.kind == SeriesKind::Area || series.kind == SeriesKind::HatchedArea;
+    if (area && series.figures == AreaFigures::Edges)
+        return std::nullopt;
+    const double shown = area ? *value - lowerAt(series, x) : *value;
+    return spec.y == ChartY::Percent ? shown * 100 : shown;
+}
+
+QString yUnitName(const ChartSpec& spec)
+{
+    switch (spec.y) {
+    case ChartY::Percent:
+        return QStringLiteral("%");
+    case ChartY::Minutes:
+        return Charts::tr("min");
+    case ChartY::Number:
+        break;
+    }
+    return spec.yUnit;
+}
+
 std::vector<double> allX(const ChartSpec& spec)
 {
     std::vector<double> all;

@@ -51,6 +51,10 @@ QString xText(const ChartSpec& spec, double x, const QLocale& locale);
 /// to the marker, or to the end of the axis.
 QString seriesText(const ChartSpec& spec, const ChartSeries& series, double x,
                    const QLocale& locale);
+/// The number behind those words, and its unit ("%", "min", the axis's own); empty for a span,
+/// which is two.
+std::optional<double> seriesNumber(const ChartSpec& spec, const ChartSeries& series, double x);
+QString yUnitName(const ChartSpec& spec);
 
 /// Every x at which some series that is in the figures has a point, rising, no two the same (to
 /// 1e-6).

@@ -3,8 +3,10 @@
 #include "app/charts/chart_table_model.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/table_export.h"
 #include "app/widgets/theme.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QClipboard>
 #include <QDialogButtonBox>
@@ -42,6 +44,10 @@ ChartTableDialog::ChartTableDialog(const ChartSpec& spec, QWidget* parent)
     column->addWidget(table);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     auto* copy = buttons->addButton(tr("Copy"), QDialogButtonBox::ActionRole);
+    auto* keep = buttons->addButton(tr("E&xport…"), QDialogButtonBox::ActionRole);
+    keep->setAccessibleName(tr("Export table"));
+    QAction* entry = TableExport::offer(table);
+    connect(keep, &QPushButton::clicked, entry, &QAction::trigger);
     const auto toClipboard = [this] { QApplication::clipboard()->setText(asText()); };
     connect(copy, &QPushButton::clicked, this, toClipboard);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

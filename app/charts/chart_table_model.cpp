@@ -1,6 +1,7 @@
 #include "app/charts/chart_table_model.h"
 
 #include "app/charts/chart_figures.h"
+#include "app/widgets/shown_table.h"
 
 namespace ullage::app
 {
@@ -31,9 +32,11 @@ QVariant ChartTableModel::data(const QModelIndex& index, int role) const
     if (role == Qt::TextAlignmentRole)
         return QVariant(index.column() == 0 ? Qt::AlignLeft | Qt::AlignVCenter
                                             : Qt::AlignRight | Qt::AlignVCenter);
+    const double x = m_x[static_cast<std::size_t>(index.row())];
+    if (role == kRawRole)
+        return raw(index.column(), x);
     if (role != Qt::DisplayRole)
         return {};
-    const double x = m_x[static_cast<std::size_t>(index.row())];
     if (index.column() == 0)
         return xText(m_spec, x, QLocale());
     const auto& series = m_spec.series[m_columns[static_cast<std::size_t>(index.column() - 1)]];
@@ -41,14 +44,29 @@ QVariant ChartTableModel::data(const QModelIndex& index, int role) const
     return text.isEmpty() ? QStringLiteral("–") : text;
 }
 
+// What a spreadsheet can reckon with; "–" is nothing to it.
+QVariant ChartTableModel::raw(int column, double x) const
+{
+    if (column == 0) {
+        if (m_spec.x == ChartX::Dates)
+            return chartDate(x).toString(Qt::ISODate);
+        return m_spec.x == ChartX::Numbers ? QVariant(x) : QVariant();
+    }
+    const auto& series = m_spec.series[m_columns[static_cast<std::size_t>(column - 1)]];
+    if (const auto number = seriesNumber(m_spec, series, x))
+        return *number;
+    return seriesText(m_spec, series, x, QLocale());
+}
+
 QVariant ChartTableModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
-    if (role != Qt::DisplayRole || orientation != Qt::Horizontal || section < 0 ||
-        section >= columnCount())
+    if ((role != Qt::DisplayRole && role != kRawRole) || orientation != Qt::Horizontal ||
+        section < 0 || section >= columnCount())
         return {};
     if (section == 0)
         return m_spec.xName;
-    return m_spec.series[m_columns[static_cast<std::size_t>(section - 1)]].name;
+    const QString& name = m_spec.series[m_columns[static_cast<std::size_t>(section - 1)]].name;
+    return role == kRawRole ? withUnit(name, yUnitName(m_spec)) : name;
 }
 
 } // namespace ullage::app

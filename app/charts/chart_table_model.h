@@ -23,6 +23,8 @@ public:
                                       int role) const override;
 
 private:
+    [[nodiscard]] QVariant raw(int column, double x) const;
+
     ChartSpec m_spec;
     std::vector<double> m_x;
     std::vector<std::size_t> m_columns; ///< which series

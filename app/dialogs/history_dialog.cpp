@@ -1,5 +1,7 @@
 #include "app/dialogs/history_dialog.h"
 
+#include "app/widgets/shown_table.h"
+#include "app/widgets/table_export.h"
 #include "app/words/event_words.h"
 #include "app/words/moment_text.h"
 #include "core/ledger/fillings.h"
@@ -45,6 +47,7 @@ HistoryDialog::HistoryDialog(Door& door, const Bottle& bottle, QWidget* parent)
     m_events->setMinimumSize(560, 300);
     m_events->setStyleSheet(QStringLiteral("QTreeWidget::item { padding: 0 12px 0 6px; }"));
     m_events->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
+    TableExport::offer(m_events, windowTitle());
     addRow(QStringLiteral("voids"), tr("&Entries, newest first"), m_events);
     m_along = addText({});
     addWhy(tr("&Why the chosen entry is taken back"));
@@ -86,6 +89,7 @@ void HistoryDialog::fill()
             new QTreeWidgetItem(m_events, {momentText(event.at, door().now(), wording().locale),
                                            gone ? tr("%1 (taken back)").arg(what) : what});
         item->setData(0, Qt::UserRole, gone ? QString() : QString::fromStdString(event.id));
+        item->setData(0, kRawRole, localTime(event.at));
         item->setData(0, kOther, gone ? QString() : other);
         QFont font = item->font(1);
         font.setStrikeOut(gone);

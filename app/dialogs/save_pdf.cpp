@@ -1,21 +1,10 @@
 #include "app/dialogs/save_pdf.h"
 
-#include "core/store/file_identity.h"
-#include "core/store/file_moves.h"
-
-#include <QSaveFile>
+#include "app/session/whole_file.h"
 
 namespace ullage::app
 {
 
-Result<void> savePdf(const QString& file, const QByteArray& pdf)
-{
-    if (store::isOpenHere(file))
-        return refuse({.code = ErrorCode::BookItself, .file = file.toStdString()});
-    QSaveFile out(file);
-    if (!out.open(QIODevice::WriteOnly) || out.write(pdf) != pdf.size() || !out.commit())
-        return tl::unexpected(store::fileFailure(file, out.errorString()));
-    return store::flushFolderOf(file);
-}
+Result<void> savePdf(const QString& file, const QByteArray& pdf) { return writeWhole(file, pdf); }
 
 } // namespace ullage::app

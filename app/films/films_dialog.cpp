@@ -5,9 +5,12 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
+#include "app/widgets/shown_table.h"
+#include "app/widgets/table_export.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 #include "app/words/formulary_words.h"
+#include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/films.h"
 
@@ -48,6 +51,7 @@ FilmsDialog::FilmsDialog(Door& door, const QString& batch, const QString& name, 
     m_list->setRootIsDecorated(false);
     m_list->setUniformRowHeights(true);
     m_list->setAccessibleName(tr("Films, newest first"));
+    TableExport::offer(m_list, title);
     m_list->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_list->header()->setStretchLastSection(true);
     const auto open = [this](QTreeWidgetItem* item) {
@@ -103,6 +107,9 @@ void FilmsDialog::fill()
              record.exposureIndex ? numberText(*record.exposureIndex, 1, locale) : QString(),
              QString::fromStdString(record.notes), view.marks});
         item->setData(0, Qt::UserRole, view.id);
+        item->setData(0, kRawRole, localTime(film.at));
+        if (record.exposureIndex)
+            item->setData(3, kRawRole, *record.exposureIndex);
         item->setSizeHint(kLastColumn, {0, kRowHeight}); // the others are as wide as their words
         if (!view.marks.isEmpty() && m_newestMarked.isEmpty())
             m_newestMarked = view.id;

@@ -1,6 +1,8 @@
 #include "app/formulary/formulary_table.h"
 
 #include "app/widgets/plain_text.h"
+#include "app/widgets/shown_table.h"
+#include "app/widgets/table_export.h"
 #include "app/widgets/theme.h"
 
 #include <QHeaderView>
@@ -57,6 +59,8 @@ void FormularyTableModel::setColumns(const QStringList& columns, const QList<int
     endResetModel();
 }
 
+void FormularyTableModel::setUnits(const QMap<int, QString>& units) { m_units = units; }
+
 void FormularyTableModel::setRows(std::vector<Row> rows)
 {
     beginResetModel();
@@ -89,6 +93,8 @@ QVariant FormularyTableModel::data(const QModelIndex& index, int role) const
         return cell.sort.isValid() ? cell.sort : QVariant(cell.text);
     case IdRole:
         return row.id;
+    case kRawRole:
+        return cell.raw;
     case Qt::TextAlignmentRole:
         return static_cast<int>(
             Qt::AlignVCenter |
@@ -104,6 +110,8 @@ QVariant FormularyTableModel::headerData(int section, Qt::Orientation orientatio
         return {};
     if (role == Qt::DisplayRole)
         return m_columns.value(section);
+    if (role == kRawRole)
+        return withUnit(m_columns.value(section), m_units.value(section));
     if (role == Qt::TextAlignmentRole)
         return static_cast<int>(Qt::AlignVCenter |
                                 (m_numbers.contains(section) ? Qt::AlignRight : Qt::AlignLeft));
@@ -123,6 +131,7 @@ FormularyTable::FormularyTable(const QString& name, const QStringList& columns,
     setModel(sorted);
     setItemDelegate(new CellDelegate(this));
     setAccessibleName(name);
+    TableExport::offer(this);
     setSelectionBehavior(SelectRows);
     setSelectionMode(SingleSelection);
     setShowGrid(false);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QAbstractTableModel>
+#include <QMap>
 #include <QStringList>
 #include <QTableView>
 
@@ -19,6 +20,8 @@ public:
     struct Cell {
         QString text;
         QVariant sort; ///< compared when sorted; the text if invalid
+        /// What a spreadsheet gets; the text if invalid, nothing for an empty text.
+        QVariant raw = {};
     };
     struct Row {
         QString id;              ///< of what the row shows
@@ -30,6 +33,8 @@ public:
 
     /// Columns whose positions stand in `numbers` are aligned right.
     void setColumns(const QStringList& columns, const QList<int>& numbers);
+    /// Units of what a spreadsheet gets, by the position of the column.
+    void setUnits(const QMap<int, QString>& units);
     void setRows(std::vector<Row> rows);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -41,10 +46,11 @@ public:
 private:
     QStringList m_columns;
     QList<int> m_numbers;
+    QMap<int, QString> m_units;
     std::vector<Row> m_rows;
 };
 
-/// Shows such a model, one row chosen at a time; tells the id of the row.
+/// Shows such a model, one row chosen at a time; tells the id of the row. Its menu exports it.
 class FormularyTable : public QTableView
 {
     Q_OBJECT
@@ -55,6 +61,8 @@ public:
     FormularyTable(const QString& name, const QStringList& columns, const QList<int>& numbers,
                    int stretched, QWidget* parent = nullptr);
 
+    /// As FormularyTableModel::setUnits() has it.
+    void setUnits(const QMap<int, QString>& units) { m_model->setUnits(units); }
     /// Keeps the row chosen if it is still there, else chooses the first; tells it by rowChosen().
     void setRows(std::vector<FormularyTableModel::Row> rows);
     /// Empty for none.

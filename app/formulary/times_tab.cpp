@@ -83,19 +83,22 @@ void TimesTab::setFormulary(const formulary::Formulary& formulary, const Wording
         const QString index = figure->exposureIndex
                                   ? numberText(*figure->exposureIndex, 1, wording.locale)
                                   : tr("any");
-        rows.push_back({QString::fromStdString(figure->id),
-                        {{shownName(developer ? developer->name : figure->developer), {}},
-                         {shownName(figure->dilution), {}},
-                         {QString::fromStdString(figure->film), {}},
-                         {index, figure->exposureIndex.value_or(0)},
-                         {at20 ? timeText(*at20, TimeStep::FiveSeconds) : QStringLiteral("—"),
-                          at20 ? at20->value() : 0.0},
-                         {gradeName(formulary::gradeOf(figure->source)), {}}}});
+        rows.push_back(
+            {QString::fromStdString(figure->id),
+             {{shownName(developer ? developer->name : figure->developer), {}},
+              {shownName(figure->dilution), {}},
+              {QString::fromStdString(figure->film), {}},
+              {index, figure->exposureIndex.value_or(0),
+               figure->exposureIndex ? QVariant(*figure->exposureIndex) : QVariant()},
+              {at20 ? timeText(*at20, TimeStep::FiveSeconds) : QStringLiteral("—"),
+               at20 ? at20->value() : 0.0, at20 ? QVariant(at20->value()) : QVariant(QString())},
+              {gradeName(formulary::gradeOf(figure->source)), {}}}});
     }
     const bool any = !rows.empty();
     m_table->setVisible(any);
     m_empty->setVisible(!any);
     m_detail->setVisible(any);
+    m_table->setUnits({{4, tr("s", "seconds")}});
     m_table->setRows(std::move(rows));
     showFigure(m_table->chosen());
 }

@@ -8,6 +8,7 @@
 #include "app/widgets/explanation_view.h"
 #include "app/widgets/folding_row.h"
 #include "app/widgets/prompts.h"
+#include "app/widgets/shown_table.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/why_not.h"
 #include "app/words/figure_words.h"
@@ -66,12 +67,14 @@ void VesselsTab::setFormulary(const formulary::Formulary& formulary, const Wordi
         const auto flow = formulary::flows(*vessel);
         rows.push_back({QString::fromStdString(vessel->id),
                         {{shownName(vessel->name), {}},
-                         {volumeText(vessel->capacity, wording), vessel->capacity.value()},
+                         {volumeText(vessel->capacity, wording), vessel->capacity.value(),
+                          shownVolume(vessel->capacity, wording)},
                          {materialName(vessel->material).section(QStringLiteral(" ("), 0, 0), {}},
-                         {plainNumber(flow.wall, wording.locale), flow.wall},
-                         {plainNumber(flow.cap, wording.locale), flow.cap},
+                         {plainNumber(flow.wall, wording.locale), flow.wall, flow.wall},
+                         {plainNumber(flow.cap, wording.locale), flow.cap, flow.cap},
                          {vessel->squeezed ? tr("squeezed out") : tr("stays in"), {}}}});
     }
+    m_table->setUnits({{1, volumeUnitName(wording)}});
     m_table->setRows(std::move(rows));
     if (before)
         m_table->choose(QString::fromStdString(before->id));

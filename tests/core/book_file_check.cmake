@@ -13,7 +13,7 @@ set(reviewed
     app/cli/import_command.cpp      # journals
     app/cli/result_file.cpp         # results, after isNotTheBook()
     app/daybook/day_export.cpp      # exports, after isOpenHere()
-    app/dialogs/save_pdf.cpp        # what is printed, after isOpenHere()
+    app/session/whole_file.cpp      # what is printed and exported, after isOpenHere()
     app/main.cpp                    # standard input and output
     app/session/seat.cpp            # lock files of its own
     app/session/seat.h              # the same
