@@ -1,12 +1,13 @@
 #include "app/daybook/day_export.h"
 
+#include "app/widgets/shown_table.h"
 #include "app/words/moment_text.h"
 #include "core/store/csv_cell.h"
 #include "core/store/file_identity.h"
 #include "core/store/file_moves.h"
-#include "core/store/instant_text.h"
 #include "core/store/journal_codec.h"
 
+#include <QCoreApplication>
 #include <QSaveFile>
 
 #include <map>
@@ -19,6 +20,10 @@ namespace
 
 constexpr int kPage = 500;
 
+struct DayTableWords {
+    Q_DECLARE_TR_FUNCTIONS(DayExport)
+};
+
 QByteArray cell(const QString& text) { return store::csvText(text.toUtf8()); }
 
 QByteArray csvRow(const store::DayEntry& entry, const DayWording& words)
@@ -29,9 +34,25 @@ QByteArray csvRow(const store::DayEntry& entry, const DayWording& words)
         bottles << QString::fromStdString(bath.name);
     if (bottles.isEmpty())
         bottles << QString::fromStdString(entry.name);
-    const QByteArrayList cells{store::instantText(entry.event.at).toUtf8(),  cell(line.title),
-                               cell(bottles.join(QStringLiteral(", "))),     cell(line.detail),
-                               cell(QString::fromStdString(entry.event.by)), cell(line.taken)};
+    const QByteArrayList cells{csvMoment(entry.event.at),
+                               cell(line.title),
+                               cell(bottles.join(QStringLiteral(", "))),
+                               cell(line.detail),
+                               cell(QString::fromStdString(entry.event.by)),
+                               cell(line.taken)};
+    return cells.join(',') + "\r\n";
+}
+
+// Of which zone the times are is said in the heading, by the newest of them.
+QByteArray csvHeadings(std::optional<chemistry::Instant> newest)
+{
+    const QString when = DayTableWords::tr("When");
+    const QByteArrayList cells{cell(newest ? withZone(when, *newest) : when),
+                               cell(DayTableWords::tr("What")),
+                               cell(DayTableWords::tr("Bottles")),
+                               cell(DayTableWords::tr("Detail")),
+                               cell(DayTableWords::tr("By", "who did it")),
+                               cell(DayTableWords::tr("Taken back"))};
     return cells.join(',') + "\r\n";
 }
 
@@ -113,11 +134,14 @@ Result<int> exportDays(store::SqlStore& store, const store::DayFilter& filter,
                 return tl::unexpected(fine.error());
         }
     } else {
-        if (auto fine = write("at,what,bottles,detail,by,taken_back\r\n"); !fine)
-            return tl::unexpected(fine.error());
+        bool headed = false;
         count = eachDayEntry(store, filter, stop, [&](const store::DayEntry& entry) {
-            return write(csvRow(entry, words));
+            const QByteArray head = headed ? QByteArray() : csvHeadings(entry.event.at);
+            headed = true;
+            return write(head + csvRow(entry, words));
         });
+        if (const auto fine = headed ? Result<void>{} : write(csvHeadings({})); !fine)
+            return tl::unexpected(fine.error());
     }
     if (!count)
         return count;

@@ -27,8 +27,9 @@ Result<int> eachDayEntry(store::SqlStore& store, const store::DayFilter& filter,
                          const std::function<Result<void>(const store::DayEntry&)>& take);
 
 /// Writes a file, whole or not at all: a journal for the ending .jsonl (the entries' own lines in
-/// order of entry, and what took them back), else CSV (RFC 4180, UTF-8) with the columns at, what,
-/// bottles, detail, by, taken_back, newest first, times as RFC 3339; text that a spreadsheet would
+/// order of entry, and what took them back), else CSV (RFC 4180, UTF-8), newest first, with when,
+/// what, bottles, detail, who and what was taken back in the user's words; times are on the user's
+/// clock, whose zone the heading says (app/widgets/shown_table.h); text that a spreadsheet would
 /// run gets an apostrophe in front (csv_cell.h). The number of rows. Refuses as eachDayEntry()
 /// does, a file that is the open book (BookItself), and one that cannot be written (FileFailed).
 Result<int> exportDays(store::SqlStore& store, const store::DayFilter& filter,

@@ -106,7 +106,7 @@ QString withZone(const QString& heading, chemistry::Instant seen)
     for (const int month : {1, 7}) {
         const QString offset =
             offsetText(QDateTime(QDate(year, month, 1), QTime(12, 0)).offsetFromUtc());
-        if (!zone.contains(offset))
+        if (!zone.contains(offset) && zone.front() != u"UTC")
             zone << offset;
     }
     return QStringLiteral("%1 (%2)").arg(heading, zone.join(QStringLiteral(", ")));

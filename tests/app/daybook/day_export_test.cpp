@@ -3,8 +3,10 @@
 
 #include "app/daybook/day_export.h"
 #include "app/daybook/day_print.h"
+#include "app/words/moment_text.h"
 #include "core/store/journal_codec.h"
 #include "tests/app/scripted_prompts.h"
+#include "tests/app/time_zone.h"
 #include "tests/core/store/damaged_book.h"
 
 #include <QPdfWriter>
@@ -71,7 +73,9 @@ protected:
     {
         QStringList found;
         auto lines = QString::fromUtf8(csv).split("\r\n");
-        EXPECT_EQ(lines.takeFirst(), "at,what,bottles,detail,by,taken_back");
+        const QString headings = lines.takeFirst();
+        EXPECT_TRUE(headings.contains("When (")) << headings.toStdString();
+        EXPECT_TRUE(headings.endsWith(",What,Bottles,Detail,By,Taken back"));
         EXPECT_EQ(lines.takeLast(), QString());
         for (const QString& line : lines) {
             const QString rest = line.mid(line.indexOf(',') + 1);
@@ -115,6 +119,18 @@ TEST_F(DayExport, CsvHasEveryRowThatIsShownAndNoOther)
     on.page.exportShown();
     waitFor([&] { return done.count() == 1; });
     EXPECT_TRUE(QFile::exists(desk.file("no-ending.csv")));
+}
+
+TEST_F(DayExport, TimesAreThoseOfTheUsersClockAndTheHeadingSaysWhich)
+{
+    const InZone zone("Europe/Berlin");
+    desk.record(dev, ledger::Noted{"the last"}); // in November, an hour ahead of UTC
+    PageOn on(desk);
+    const QByteArray csv = written(on, "times.csv");
+    EXPECT_TRUE(csv.startsWith("\"When (Europe/Berlin, UTC+01:00, UTC+02:00)\",What,"))
+        << csv.left(80).toStdString();
+    const QByteArray last = localTime(desk.now()).toString("yyyy-MM-dd HH:mm:ss").toLatin1();
+    EXPECT_TRUE(csv.contains("\r\n" + last + ",")) << csv.left(200).toStdString();
 }
 
 // A spreadsheet runs a cell that begins so; what was typed is marked, the program's own words not.
