@@ -19,6 +19,7 @@
 #include "app/window/mixing_place.h"
 #include "app/window/paper_place.h"
 #include "app/window/shelf_feed.h"
+#include "app/window/table_place.h"
 
 namespace ullage::app
 {
@@ -35,7 +36,8 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
       m_formulary(new FormularyPlace(m_parts, this)),
       m_mixing(new MixingPlace(m_parts, steady ? steady : steadyTime(), this)),
       m_dayBook(new DayBookPlace(m_parts, this)), m_cupboard(new CupboardPlace(m_parts, this)),
-      m_films(new FilmDialogs(m_parts, this)), m_paper(new PaperPlace(m_parts, this))
+      m_films(new FilmDialogs(m_parts, this)), m_paper(new PaperPlace(m_parts, this)),
+      m_tables(new TablePlace(m_parts, *m_files, this))
 {
     connectFileMenu();
     connectEntries();
@@ -86,6 +88,7 @@ void Controller::connectFileMenu()
     connect(window, &MainWindow::openBookRequested, m_files, &BookFiles::chooseBook);
     connect(window, &MainWindow::importRequested, m_files, &BookFiles::importInto);
     connect(window, &MainWindow::exportRequested, m_files, &BookFiles::exportTo);
+    connect(window, &MainWindow::tableRequested, m_tables, &TablePlace::exportTable);
     connect(window, &MainWindow::checkRequested, m_files, &BookFiles::checkBook);
     connect(m_files, &BookFiles::copiesRequested, m_copies, &BookCopies::openCopies);
     connect(m_files, &BookFiles::salvageRequested, m_copies, &BookCopies::salvage);

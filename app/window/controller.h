@@ -25,6 +25,7 @@ class FormularyPlace;
 class MixingPlace;
 class PaperPlace;
 class ShelfFeed;
+class TablePlace;
 
 class Controller : public QObject
 {
@@ -70,6 +71,7 @@ private:
     CupboardPlace* m_cupboard;
     FilmDialogs* m_films;
     PaperPlace* m_paper;
+    TablePlace* m_tables;
 };
 
 } // namespace ullage::app

@@ -87,6 +87,7 @@ signals:
     void openBookRequested();
     void importRequested();
     void exportRequested();
+    void tableRequested();
     void labelsRequested();
     void paperRequested(ullage::app::PaperKind kind);
     void backupRequested();

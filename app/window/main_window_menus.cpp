@@ -42,6 +42,8 @@ void MainWindow::makeMenus()
             &MainWindow::importRequested);
     connect(addBookEntry(file, QT_TR_NOOP("&Export…"), QKeySequence(Qt::CTRL | Qt::Key_E)),
             &QAction::triggered, this, &MainWindow::exportRequested);
+    connect(addBookEntry(file, QT_TR_NOOP("Export &a table…")), &QAction::triggered, this,
+            &MainWindow::tableRequested);
     connect(addBookEntry(file, QT_TR_NOOP("&Labels…")), &QAction::triggered, this,
             &MainWindow::labelsRequested);
     QMenu* paper = addMenu(QT_TR_NOOP("Prin&t"), file);

@@ -1,0 +1,35 @@
+// Tables of a whole book for a spreadsheet: what the pages show as cards and lists, in columns.
+#pragma once
+
+#include "app/widgets/shown_table.h"
+#include "app/words/units.h"
+#include "core/chemistry/result.h"
+#include "core/store/sql_store.h"
+
+#include <QString>
+
+namespace ullage::app
+{
+
+enum class BookTable {
+    Bottles,    ///< in use, as the Shelf has them
+    AllBottles, ///< those that ended too
+    Cupboard,
+    Shopping,
+    Work,
+    Cans,
+    Solutions,
+    Months,     ///< films developed, of all time
+    BySolution, ///< films, ends and lives, of all time
+};
+inline constexpr int kBookTables = 9;
+
+/// As it is offered, and as the file is named.
+QString bookTableName(BookTable table);
+
+/// Reads the table as of `now`, for any thread. Volumes are in the user's unit. Refuses what the
+/// book refuses to hand out: a table is whole or there is none.
+Result<ShownTable> bookTable(BookTable table, store::SqlStore& store, chemistry::Instant now,
+                             const Wording& wording);
+
+} // namespace ullage::app
