@@ -266,6 +266,12 @@ Result<ShownTable> statisticsTable(BookTable which, const Asked& asked, store::S
                  one.films.value()});
         return table;
     }
+    if (which == BookTable::Ends) {
+        table.headings = {TableWords::tr("Why they ended"), TableWords::tr("Bottles ended")};
+        for (const BarRow& row : endRows(sums, asked.wording))
+            table.rows.push_back({row.name, row.value});
+        return table;
+    }
     table.headings = {TableWords::tr("Solution"), TableWords::tr("Films"),
                       TableWords::tr("Bottles ended"),
                       withUnit(TableWords::tr("Mean time to the end"), TableWords::tr("days")),
@@ -296,6 +302,7 @@ Result<ShownTable> read(BookTable which, const Asked& asked, store::SqlStore& st
         return solutionsTable(asked);
     case BookTable::Months:
     case BookTable::BySolution:
+    case BookTable::Ends:
         break;
     }
     return statisticsTable(which, asked, store);
@@ -323,9 +330,11 @@ QString bookTableName(BookTable table)
     case BookTable::Months:
         return TableWords::tr("Films by month");
     case BookTable::BySolution:
+        return TableWords::tr("Films and lives by solution");
+    case BookTable::Ends:
         break;
     }
-    return TableWords::tr("Films and lives by solution");
+    return TableWords::tr("Why bottles ended");
 }
 
 Result<ShownTable> bookTable(BookTable table, store::SqlStore& store, Instant now,

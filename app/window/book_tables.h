@@ -21,8 +21,9 @@ enum class BookTable {
     Solutions,
     Months,     ///< films developed, of all time
     BySolution, ///< films, ends and lives, of all time
+    Ends,       ///< why bottles ended, of all time
 };
-inline constexpr int kBookTables = 9;
+inline constexpr int kBookTables = 10;
 
 /// As it is offered, and as the file is named.
 QString bookTableName(BookTable table);

@@ -3,6 +3,8 @@
 #include "app/widgets/dialog_parts.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/shown_table.h"
+#include "app/widgets/table_export.h"
 #include "app/widgets/theme.h"
 #include "app/window/copy_words.h"
 #include "app/words/moment_text.h"
@@ -58,6 +60,7 @@ CopiesDialog::CopiesDialog(const Wording& wording, QWidget* parent)
     m_list->setRootIsDecorated(false);
     m_list->setUniformRowHeights(true);
     m_list->setAccessibleName(tr("Copies, newest first"));
+    TableExport::offer(m_list);
     m_list->setMinimumHeight(220);
     m_list->setTextElideMode(Qt::ElideMiddle);
     m_list->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -137,6 +140,9 @@ void CopiesDialog::setView(const CopiesView& view)
             m_list, {momentText(copy.at, view.now, m_wording.locale),
                      readable ? m_wording.locale.toString(qlonglong{copy.entries}) : QString(),
                      stateText(copy.state), shortFolder(QFileInfo(copy.path).path())});
+        item->setData(0, kRawRole, localTime(copy.at));
+        if (readable)
+            item->setData(1, kRawRole, qlonglong{copy.entries});
         item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
         item->setData(3, Qt::ToolTipRole, plainToolTip(QDir::toNativeSeparators(copy.path)));
         item->setSizeHint(3, {0, kRowHeight}); // the last column fills what is left

@@ -29,6 +29,7 @@ Page pageOf(BookTable table)
         return Page::Formulary;
     case BookTable::Months:
     case BookTable::BySolution:
+    case BookTable::Ends:
         break;
     }
     return Page::DayBook;

@@ -8,6 +8,8 @@
 
 #include <QFile>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -103,6 +105,13 @@ TEST_F(BookTables, CountFilmsByMonthAndSolution)
     const QByteArrayList solutions = lines(BookTable::BySolution);
     ASSERT_EQ(solutions.size(), 2);
     EXPECT_TRUE(solutions[1].endsWith(",4,0,,\r")) << solutions[1].toStdString();
+    EXPECT_EQ(lines(BookTable::Ends).size(), 1) << "none ended yet";
+    desk.record(dev, ledger::Discarded{});
+    const QByteArrayList ends = lines(BookTable::Ends);
+    EXPECT_EQ(ends.size(), 6) << "each cause";
+    EXPECT_EQ(std::count_if(ends.begin(), ends.end(),
+                            [](const QByteArray& line) { return line.endsWith(",1\r"); }),
+              1);
 }
 
 TEST_F(BookTables, AreAllReadOfAnyBook)
