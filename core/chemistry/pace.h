@@ -33,7 +33,8 @@ RateBelief belief(const Pace& pace);
 /// Chance that loads come further apart than `between` (> 0) on average.
 double chanceSlowerThan(const RateBelief& belief, Days between);
 
-/// Loads still to come: what is left over the mean load, rounded up. 0 if nothing is left.
+/// Loads still to come: what is left over the mean load, rounded up, 1e9 at most. 0 if nothing is
+/// left.
 int loadsLeft(Films left, Films meanLoad);
 
 /// Days until `loads` (> 0) more have come, at a probability in (0, 1).
