@@ -188,9 +188,7 @@ struct Effects {
     void operator()(const Looked& e) const
     {
         judge(e.passed, e.what);
-        if (e.passed) {
-            batch.testAskedAt.reset();
-        }
+        batch.testAskedAt.reset();
     }
     void operator()(const Filtered&) const
     {
