@@ -93,7 +93,8 @@ std::optional<FixingFactors> fixingTime(const Batch& fixer, const Assessment& so
     } else {
         return std::nullopt;
     }
-    Seconds at20 = *factors.clearing * factors.times;
+    // Carried back far enough, from a worn bath that was made up with fresh, it would be nothing.
+    Seconds at20 = std::max(Seconds(0), *factors.clearing * factors.times);
     if (solution.fixMin && at20 < *solution.fixMin) {
         factors.raisedTo = solution.fixMin;
         at20 = *solution.fixMin;
