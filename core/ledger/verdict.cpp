@@ -113,29 +113,34 @@ std::optional<Films> filmsLeft(const Batch& batch, const Assessment& so)
     return std::max(Films(0), (*so.capacity - batch.wear) * litres(batch.volume));
 }
 
-// A passed test vouches for the solution for a while.
-bool vouchedFor(const Batch& batch)
+// The last test that was passed; what a later one showed that was not is a reason of its own.
+std::optional<Mark> lastPass(const Batch& batch)
 {
-    const auto holds = [&](const Mark& pass) {
-        return chemistry::daysBetween(pass.at, batch.asOf) < kPassKeeps &&
-               (batch.wear - pass.wear).value() < kPassKeepsFilms.value() - kFilmSlack;
-    };
-    if (std::any_of(batch.passes.begin(), batch.passes.end(), holds)) {
-        return true;
+    std::optional<Mark> last;
+    if (!batch.passes.empty()) {
+        last = batch.passes.back();
     }
     if (batch.solution->role != formulary::Role::Fixer) {
-        return false;
+        return last;
     }
-    // A test that was passed vouches for its time, whatever a later one showed: that one is a
-    // reason of its own.
     for (std::size_t i = batch.lapsedTests; i < batch.tests.size(); ++i) {
         const auto& test = batch.tests[i];
         const auto fresh = chemistry::freshClearing(batch.tests, test.film, fixerKnown(batch));
-        if (fresh && test.at20.value() < 2 * fresh->value() - 1e-9 && holds(batch.testMarks[i])) {
-            return true;
+        const bool passed = fresh && test.at20.value() < 2 * fresh->value() - 1e-9;
+        if (passed && (!last || batch.testMarks[i].at > last->at)) {
+            last = batch.testMarks[i];
         }
     }
-    return false;
+    return last;
+}
+
+// It vouches for the solution for a while. One before it does no more, though topping up may have
+// brought the wear back below where that was made: what was asked last was answered last.
+bool vouchedFor(const Batch& batch)
+{
+    const auto pass = lastPass(batch);
+    return pass && chemistry::daysBetween(pass->at, batch.asOf) < kPassKeeps &&
+           (batch.wear - pass->wear).value() < kPassKeepsFilms.value() - kFilmSlack;
 }
 
 class Reasons
