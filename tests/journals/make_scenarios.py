@@ -21,6 +21,7 @@ import scenarios_fillings
 import scenarios_fixer
 import scenarios_found
 import scenarios_lines
+import scenarios_odd
 import scenarios_reasons
 import scenarios_standing
 import scenarios_verdict
@@ -28,8 +29,8 @@ import scenarios_work
 
 MODULES = (scenarios_work, scenarios_standing, scenarios_fixer, scenarios_verdict,
            scenarios_fillings, scenarios_found, scenarios_baths, scenarios_lines,
-           scenarios_reasons, long_scenarios, long_chains, refused_journals, refused_lines,
-           refused_fillings)
+           scenarios_reasons, scenarios_odd, long_scenarios, long_chains, refused_journals,
+           refused_lines, refused_fillings)
 FOLDERS = ("scenarios", "refused")
 
 

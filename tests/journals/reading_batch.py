@@ -69,6 +69,11 @@ class Batch:
                 # Closed and at 20 degrees since then, as far as anybody knows.
                 self.mixed_on = self.calendar_from = f.time("mixed_on")
                 self.age = self.model.aged((f.at - self.mixed_on) / DAY_US, 20.0)
+                standing = self.standing()
+                if standing is not None and standing >= 1.0:
+                    # Over when it came, by age alone on top of the pouring.
+                    left = 1.0 - self.model.air_part(self.oxygen)
+                    self.rose_at = self.mixed_on + DAY_US * left * self.model.life
         before = float(data.get("films_before", 0.0))
         self._count_films(before)
         self.films_done = before

@@ -56,9 +56,7 @@ def discard_instant(batch):
     """When to discard for standing: the model's date or the calendar's."""
     limit = keeping_limit(batch.calendar_from, batch.model.full_days)
     if batch.standing() >= 1.0:
-        # A found bottle that was over when it came: by the calendar, since age alone, closed
-        # and at 20 degrees, never spends it before its published time.
-        model = limit if batch.rose_at is None else batch.rose_at
+        model = batch.rose_at
     elif batch.volume == 0.0:
         return limit           # nothing is left to stand on, the calendar is
     else:
