@@ -204,7 +204,7 @@ def definitions():
         wear={"rule": "none"}, keeping={"full_days": 182.625, "half_days": 60.875}, q10=1.9,
         oxygen_factor=0.49, silver_g_per_film=0, bromide_mg_per_film=50, one_shot_ml_per_film=150,
         sources={figure: "common practice of this darkroom, invented for the demo"
-                 for figure in ("keeping", "one_shot")})
+                 for figure in ("keeping", "one_shot_ml_per_film")})
     for id_, name, capacity, material, squeezed in VESSELS:
         put(type="vessel", id=id_, name=name, capacity_ml=capacity, material=material,
             squeezed=squeezed)
