@@ -82,7 +82,7 @@ FigureRow entered(const formulary::Solution& solution, Figure figure, const Word
         return row;
     }
     const std::string line = formulary::sourceLine(solution, figure);
-    row.source = line.empty() ? gradeName(std::nullopt) : sourceText(line);
+    row.source = line.empty() ? Words::tr("no source given") : sourceText(line);
     row.grade = formulary::gradeOf(line);
     return row;
 }
@@ -97,7 +97,7 @@ FigureRow worn(const formulary::Solution& solution, const Wording& wording)
     const std::string line = formulary::sourceLine(solution, "wear");
     row.source = sourceText(line);
     if (line.empty() && row.known)
-        row.source = gradeName(std::nullopt);
+        row.source = Words::tr("no source given");
     row.grade = formulary::gradeOf(line);
     return row;
 }
@@ -121,7 +121,7 @@ QString FigureRow::spoken() const
     if (!known)
         return text;
     text += QStringLiteral(". ") + gradeName(grade);
-    return grade ? text + QStringLiteral(": ") + source : text;
+    return source.isEmpty() ? text : text + QStringLiteral(": ") + source;
 }
 
 std::vector<FigureRow> figureRows(const formulary::Solution& solution, const Wording& wording)

@@ -13,7 +13,7 @@ struct FigureRow {
     QString value;     ///< "10 films per litre"; "not known" or the like where there is none
     QString source;    ///< its source line, or that none is given
     bool known = true; ///< false: no value, so nothing to believe or not
-    MaybeGrade grade;  ///< empty where no source is given
+    MaybeGrade grade;  ///< empty where its source does not tell
     Explanation why;
 
     /// All of it in a sentence or two, for a screen reader.

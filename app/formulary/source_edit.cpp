@@ -75,6 +75,9 @@ std::string SourceEdit::line() const
 
 QString SourceEdit::problem() const
 {
+    // What stood there is no fault of whoever changes something else.
+    if (!m_touched)
+        return {};
     const bool named = !m_text->text().trimmed().isEmpty();
     const QVariant grade = m_grade->currentData();
     if (named && !grade.isValid())

@@ -26,8 +26,8 @@ public:
     [[nodiscard]] std::string line() const;
     void setPlaceholderText(const QString& text);
 
-    /// In words: a source without a grade, or a published one that is not named; empty if all is
-    /// well. That nothing is said of a figure is well.
+    /// In words: a source that was touched and has no grade, or a published one that is not named;
+    /// empty if all is well. That nothing is said of a figure is well.
     [[nodiscard]] QString problem() const;
 
     [[nodiscard]] QComboBox* grade() const { return m_grade; }

@@ -123,10 +123,11 @@ void TimesTab::showFigure(const QString&)
     m_chart->setChart(spec);
     const MaybeGrade grade = formulary::gradeOf(figure->source);
     const QString source = sourceOnly(figure->source);
-    m_source->setText(!grade ? gradeMeaning(grade)
-                      : source.isEmpty()
-                          ? gradeName(grade)
-                          : tr("%1 (%2)", "source, grade").arg(source, gradeName(grade)));
+    if (source.isEmpty())
+        m_source->setText(grade ? gradeName(grade) : tr("no source given"));
+    else
+        m_source->setText(grade ? tr("%1 (%2)", "source, grade").arg(source, gradeName(grade))
+                                : source);
     m_notes->setText(figure->notes.empty() ? spec.summary : QString::fromStdString(figure->notes));
 }
 

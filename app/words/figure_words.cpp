@@ -27,7 +27,7 @@ struct Words {
 QString gradeName(MaybeGrade grade)
 {
     if (!grade)
-        return Words::tr("no source given");
+        return Words::tr("not graded");
     switch (*grade) {
     case Grade::Published:
         return Words::tr("published");
@@ -44,7 +44,7 @@ QString gradeName(MaybeGrade grade)
 QString gradeMeaning(MaybeGrade grade)
 {
     if (!grade)
-        return Words::tr("No source given: nothing is known of where this figure is from.");
+        return Words::tr("Not graded: nothing is said of how far this figure can be believed.");
     switch (*grade) {
     case Grade::Published:
         return Words::tr("Published: read in the source named.");

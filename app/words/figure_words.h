@@ -13,7 +13,7 @@ namespace ullage::app
 
 using MaybeGrade = std::optional<chemistry::Grade>;
 
-/// "published", "computed", "common practice", "from memory", "no source given".
+/// "published", "computed", "common practice", "from memory", "not graded".
 QString gradeName(MaybeGrade grade);
 /// A sentence that says what it means.
 QString gradeMeaning(MaybeGrade grade);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <regex>
 #include <utility>
 
 namespace ullage::formulary
@@ -118,6 +119,17 @@ std::string sourceLine(const Solution& solution, Figure figure)
     return sourceLine(solution, known.source, known.shared);
 }
 
+bool namesPublication(std::string_view sourceLine)
+{
+    static const std::regex kSigns(
+        "(^|[^0-9])(1[5-9]|20)[0-9][0-9]([,;:.)]|$)" // a year, no day and no measure
+        "|(^|[^a-z])(pp?\\.|ch(ap)?\\.|chapter|para|vol\\.) {0,3}[0-9]"
+        "|\xC2\xA7|[0-9](st|nd|rd|th) ed|publication|leaflet|data ?sheet"
+        "|://|[a-z]\\.[a-z]{2,10}/",
+        std::regex::ECMAScript | std::regex::icase);
+    return std::regex_search(sourceLine.begin(), sourceLine.end(), kSigns);
+}
+
 std::optional<chemistry::Grade> gradeOf(std::string_view sourceLine)
 {
     const auto start = sourceLine.find_first_not_of(" \t");
@@ -134,7 +146,9 @@ std::optional<chemistry::Grade> gradeOf(std::string_view sourceLine)
     if (begins(line, "computed")) {
         return chemistry::Grade::Computed;
     }
-    return chemistry::Grade::Published;
+    const bool published =
+        begins(line, "published") || (!begins(line, "own tests") && namesPublication(line));
+    return published ? std::optional(chemistry::Grade::Published) : std::nullopt;
 }
 
 std::optional<chemistry::Grade> lesser(std::optional<chemistry::Grade> a,

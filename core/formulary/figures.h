@@ -71,8 +71,14 @@ std::string sourceLine(const Solution& solution, std::string_view key,
 /// The same by the figure's own keys.
 std::string sourceLine(const Solution& solution, Figure figure);
 
+/// Whether the line names a publication: by a year, a page, a section or an edition, as a
+/// leaflet or data sheet, or by an address on the net. The day of a test is no year.
+bool namesPublication(std::string_view sourceLine);
+
 /// How far a figure with this source line can be believed, from how the line begins: "common
-/// practice", "from memory", "computed" (in any letter case), else published. Empty for no line.
+/// practice", "from memory", "computed", "published" (in any letter case); published too where it
+/// names a publication. Empty for any other line: what tells neither is not graded. A darkroom's
+/// own tests ("own tests, …") are not either.
 std::optional<chemistry::Grade> gradeOf(std::string_view sourceLine);
 
 /// The less believable of two: published, computed, common practice, from memory, then none at all.

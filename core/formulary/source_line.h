@@ -14,7 +14,7 @@ namespace ullage::formulary
 {
 
 struct SourceLine {
-    std::optional<chemistry::Grade> grade; ///< none for an empty line only
+    std::optional<chemistry::Grade> grade; ///< none where the line does not tell
     std::string text;                      ///< without the grade's words if a colon parts them
 
     friend bool operator==(const SourceLine&, const SourceLine&) = default;
@@ -25,8 +25,8 @@ struct SourceLine {
 SourceLine splitSource(std::string_view line);
 
 /// The line that splitSource() takes apart into just this grade and, but for blanks at its ends,
-/// this text: the grade's words stand before a text that does not begin with them itself. Published
-/// needs words only before a text that would be read as another grade. Empty for neither.
+/// this text: the grade's words stand before a text that does not tell the grade itself, as one
+/// that names a publication does. Empty for neither; without a grade the text alone.
 std::string joinSource(const SourceLine& source);
 
 } // namespace ullage::formulary

@@ -141,6 +141,10 @@ TEST(FormularyPage, aFigureWithoutASourceSaysSo)
     EXPECT_EQ(rows[0].source, "no source given");
     EXPECT_EQ(rows[0].grade, std::nullopt);
     EXPECT_TRUE(rows[0].spoken().contains("no source given"));
+    solution.sources["capacity"] = "a notice on the wall";
+    const auto noticed = figureRows(solution, english());
+    EXPECT_EQ(noticed[0].grade, std::nullopt) << "it names no publication";
+    EXPECT_TRUE(noticed[0].spoken().endsWith("not graded: a notice on the wall"));
 }
 
 TEST(SolutionEditor, changesNothingUntilSomethingIsTyped)
@@ -237,7 +241,9 @@ TEST(SourceEdit, givesBackWhatIsNotTouchedAndNamesWhatIsPublished)
     edit.setLine("common practice: ten films");
     EXPECT_EQ(edit.text()->text(), "ten films");
     edit.grade()->setCurrentText(gradeName(chemistry::Grade::Published));
-    EXPECT_EQ(edit.line(), "ten films");
+    EXPECT_EQ(edit.line(), "published: ten films");
+    retype(edit.text(), "a book of 1929");
+    EXPECT_EQ(edit.line(), "a book of 1929") << "it names itself";
     retype(edit.text(), "");
     EXPECT_EQ(edit.problem(), "Capacity: name the published source.");
     retype(edit.text(), "computed tables");

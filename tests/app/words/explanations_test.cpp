@@ -197,7 +197,7 @@ TEST(Explanations, OfATimeShowTheFactorsThatMakeIt)
     const ledger::Batch batch = developer.at(day(8));
     DevelopmentParts parts;
     parts.pairs = {{Celsius(20), Seconds(600)}};
-    parts.source = QStringLiteral("the film's box");
+    parts.source = QStringLiteral("the film's leaflet");
     parts.temperature = Celsius(18);
     ledger::Assessment so;
     so.wearFactor = 1.4;
@@ -208,8 +208,10 @@ TEST(Explanations, OfATimeShowTheFactorsThatMakeIt)
     EXPECT_EQ(input(why, QStringLiteral("Wear, 4 films per litre")), QStringLiteral("×\u00a01.40"));
     EXPECT_EQ(why.constants.front().grade, Grade::Published);
     EXPECT_TRUE(why.notes.join(u' ').contains(QStringLiteral("Q10")));
-    parts.source.clear();
-    EXPECT_EQ(explainTime(parts, batch, english()).grade, std::nullopt);
+    for (const QString& source : {QString(), QStringLiteral("what somebody said")}) {
+        parts.source = source;
+        EXPECT_EQ(explainTime(parts, batch, english()).grade, std::nullopt);
+    }
 }
 
 TEST(Explanations, OfTheLimitsOfStripsAreTheIndividualsChart)
@@ -272,7 +274,7 @@ TEST(FigureWords, EveryGradeHasWordsOfItsOwn)
     EXPECT_EQ(words.removeDuplicates(), 0);
     for (const QString& word : words)
         EXPECT_GT(word.size(), 4) << "a word, no letter: " << word.toStdString();
-    EXPECT_EQ(gradeName(std::nullopt), QStringLiteral("no source given"));
+    EXPECT_EQ(gradeName(std::nullopt), QStringLiteral("not graded"));
 }
 
 } // namespace

@@ -73,9 +73,29 @@ TEST(Figures, AreGradedByHowTheirSourceLineBegins)
     EXPECT_EQ(gradeOf("  from memory of a sheet"), Grade::FromMemory);
     EXPECT_EQ(gradeOf("computed: 0.11 to 0.21 g a film"), Grade::Computed);
     EXPECT_EQ(gradeOf("Handbook, p. 108; computed by hand"), Grade::Published);
-    EXPECT_EQ(gradeOf("common"), Grade::Published);
+    EXPECT_EQ(gradeOf("Published: the leaflet"), Grade::Published);
     EXPECT_EQ(gradeOf(""), std::nullopt);
     EXPECT_EQ(gradeOf(" \t"), std::nullopt);
+}
+
+TEST(Figures, ArePublishedOnlyWhereAPublicationIsNamed)
+{
+    for (const char* line :
+         {"Anchell, The Darkroom Cookbook, 3rd ed.", "Schumpe 1993, Chem. Eng. Sci.",
+          "Handbook, pp. 12 f.", "Handbook, § 573", "NAVEDTRA 14209 ch. 10", "TM 11-2323, para 33",
+          "Kodak Publication F-32", "silvergrain.com/labs", "https://example.org",
+          "a sheet of 2008", "the film's leaflet"}) {
+        EXPECT_TRUE(namesPublication(line)) << line;
+        EXPECT_EQ(gradeOf(line), Grade::Published) << line;
+    }
+    for (const char* line :
+         {"common", "the film's box", "my own trials; ask Ada, 3 of them", "10 to 15 films a litre",
+          "own tests, 5 of 9 bottles, to 2026-11-25", "tried on 2026-11-25", "1200 ml, 24 h",
+          "what the shop says. Really"}) {
+        EXPECT_FALSE(namesPublication(line)) << line;
+        EXPECT_EQ(gradeOf(line), std::nullopt) << line;
+    }
+    EXPECT_EQ(gradeOf("own tests, 3 of 4 bottles, as on p. 12"), std::nullopt);
 }
 
 TEST(Figures, AGradeIsNoBetterThanTheWorstOfWhatItStandsOn)

@@ -11,9 +11,9 @@ using chemistry::Grade;
 
 TEST(SourceLine, keepsASentenceThatSaysItsGradeItself)
 {
-    for (const char* line :
-         {"common practice of this darkroom", "from memory of a handbook",
-          "computed from two figures", "Common practice, no source", "a handbook"}) {
+    for (const char* line : {"common practice of this darkroom", "from memory of a handbook",
+                             "computed from two figures", "Common practice, no source",
+                             "a handbook", "a handbook, p. 4"}) {
         const SourceLine source = splitSource(line);
         EXPECT_EQ(source.text, line);
         EXPECT_EQ(source.grade, gradeOf(line));
@@ -46,7 +46,9 @@ TEST(SourceLine, everyGradeAndTextComeBackAsTheyWent)
         }
     }
     EXPECT_EQ(joinSource({std::nullopt, ""}), "");
-    EXPECT_EQ(joinSource({Grade::Published, "a handbook"}), "a handbook");
+    EXPECT_EQ(joinSource({Grade::Published, "a handbook, p. 4"}), "a handbook, p. 4");
+    EXPECT_EQ(joinSource({Grade::Published, "a handbook"}), "published: a handbook");
+    EXPECT_EQ(joinSource({std::nullopt, "a notice"}), "a notice");
     EXPECT_EQ(joinSource({Grade::CommonPractice, "ten films"}), "common practice: ten films");
     EXPECT_EQ(joinSource({Grade::Published, "computed tables"}), "published: computed tables");
 }
