@@ -3,6 +3,8 @@
 #include "app/words/formula_words.h"
 
 #include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
 #include <QRegularExpression>
 
 #include <array>
@@ -149,6 +151,15 @@ QString shownSource(const QString& words)
                     ? Words::tr("computed from %1, for %2 g/L crystalline sodium thiosulfate")
                     : Words::tr("computed from %1, for %2 g/L sodium sulfite"))
             .arg(match.captured(1), match.captured(2));
+    static const QRegularExpression own(
+        QStringLiteral("^own tests, ([0-9]{1,6}) of ([0-9]{1,6}) bottles, to ([0-9-]{10})$"));
+    if (const auto match = own.match(words); match.hasMatch()) {
+        const QDate day = QDate::fromString(match.captured(3), Qt::ISODate);
+        if (day.isValid())
+            return Words::tr("own tests, in %1 of %n bottle(s), to %2", nullptr,
+                             match.captured(2).toInt())
+                .arg(match.captured(1), QLocale().toString(day, QLocale::ShortFormat));
+    }
     return phrase(words);
 }
 

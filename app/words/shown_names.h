@@ -16,7 +16,8 @@ QString shownName(const std::string& name);
 std::string keptName(const std::string& kept, const QString& field);
 
 /// A source line's words, or a composition: the phrases of the starter in the user's language
-/// ("from memory of …", "common practice, no source: …"), names of publications as they are.
+/// ("from memory of …", "common practice, no source: …") and what own figures come from, names of
+/// publications as they are.
 QString shownSource(const QString& words);
 
 } // namespace ullage::app

@@ -3,9 +3,11 @@
 #include "app/words/source_words.h"
 
 #include <QCoreApplication>
+#include <QDate>
 #include <QFile>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QLocale>
 #include <QTranslator>
 
 #include <gtest/gtest.h>
@@ -85,6 +87,20 @@ TEST(ShownNames, everySourceOfTheStarterIsInTheLanguageOrAPublication)
         }
     }
     EXPECT_GT(said, 20);
+}
+
+TEST(ShownNames, ownTestsAreInTheLanguageWithTheirDay)
+{
+    const Brackets language;
+    const QString day = QLocale().toString(QDate(2026, 11, 25), QLocale::ShortFormat);
+    const QString shown = shownSource("own tests, 5 of 9 bottles, to 2026-11-25");
+    EXPECT_TRUE(shown.startsWith(u'[')) << shown.toStdString();
+    EXPECT_TRUE(shown.contains("5")) << shown.toStdString();
+    EXPECT_TRUE(shown.contains(day)) << shown.toStdString();
+    EXPECT_EQ(sourceText("own tests, 5 of 9 bottles, to 2026-11-25"), shown) << "not graded";
+    for (const char* other :
+         {"own tests, 5 of 9 bottles, to 2026-13-25", "own tests, 5 bottles", "own tests"})
+        EXPECT_EQ(shownSource(other), other);
 }
 
 TEST(ShownNames, aSourceKeepsItsFigures)
