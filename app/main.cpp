@@ -85,6 +85,8 @@ int runInWindow(int& argc, char** argv, const app::Arguments& arguments, QFile& 
     if (arguments.command.isEmpty()) {
         return app::runWindow(options);
     }
+    // What the demo's people wrote is in the language in which it is opened.
+    app::installLanguage(app::Preferences(QString()).language());
     const QTemporaryDir folder;
     const auto demo =
         folder.isValid()

@@ -1,5 +1,6 @@
 #include "app/cli/demo_book.h"
 
+#include "app/cli/demo_words.h"
 #include "core/store/instant_text.h"
 #include "core/store/journal_reader.h"
 
@@ -69,6 +70,7 @@ Result<QByteArray> demoJournal(chemistry::Instant now)
             }
             line[name] = store::dateText(*day + moved);
         }
+        wordDemoLine(line);
         journal += lineOf(line);
     }
     return journal;

@@ -11,7 +11,8 @@ namespace ullage::app
 {
 
 /// The demo's journal with every moment and date moved by whole days, so that the day its first
-/// line names as "anchor" becomes the day of `now` (UTC). NotABook if the resource is broken.
+/// line names as "anchor" becomes the day of `now` (UTC), and with what its people wrote in the
+/// language that is installed. NotABook if the resource is broken.
 Result<QByteArray> demoJournal(chemistry::Instant now);
 
 /// Makes the demo's book in `folder` (which must exist) and returns its file.

@@ -3,10 +3,14 @@
 #include "core/store/integrity.h"
 #include "tests/core/store/temp_book.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QElapsedTimer>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QProcess>
 #include <QThread>
+#include <QTranslator>
 
 #include <csignal>
 #include <set>
@@ -27,6 +31,52 @@ Instant moment(int year, int month, int day, int minute)
 }
 
 } // namespace
+
+namespace
+{
+
+// A language in which what the demo's people wrote stands in brackets.
+class DemoInBrackets : public QTranslator
+{
+public:
+    DemoInBrackets() { QCoreApplication::installTranslator(this); }
+    ~DemoInBrackets() override { QCoreApplication::removeTranslator(this); }
+    [[nodiscard]] bool isEmpty() const override { return false; }
+    [[nodiscard]] QString translate(const char* context, const char* source, const char*,
+                                    int) const override
+    {
+        return QLatin1String(context) == QLatin1String("Demo")
+                   ? u'[' + QString::fromUtf8(source) + u']'
+                   : QString();
+    }
+};
+
+} // namespace
+
+// Only what the starter's names are, and what films are called, stays.
+TEST(DemoBook, SpeaksTheLanguageInWhichItIsOpened)
+{
+    const DemoInBrackets language;
+    const auto journal = demoJournal(moment(2026, 11, 25, 600));
+    ASSERT_TRUE(journal);
+    int worded = 0;
+    for (const QByteArray& text : journal->split('\n')) {
+        const QJsonObject line = QJsonDocument::fromJson(text).object();
+        const QString id = line["id"].toString();
+        for (const char* field : {"name", "notes", "note", "text", "how", "place", "method", "unit",
+                                  "document", "tank"}) {
+            const QString words = line[QLatin1String(field)].toString();
+            const bool stays = qstrcmp(field, "name") == 0 &&
+                               (id.startsWith("starter-") || line["type"] == "film");
+            if (!words.isEmpty()) {
+                EXPECT_NE(words.startsWith(u'['), stays) << field << ": " << text.constData();
+                worded += !stays;
+            }
+        }
+        EXPECT_FALSE(id.contains(u'[')) << text.constData();
+    }
+    EXPECT_GT(worded, 300);
+}
 
 // Whatever the day and the hour, the demo's last work is of this week.
 TEST(DemoBook, IsOfThisWeekWithEveryVerdictAndAMistakeVoided)
