@@ -1,5 +1,6 @@
 #include "app/formulary/figure_rows.h"
 
+#include "app/formulary/kind_rows.h"
 #include "app/words/shown_names.h"
 #include "app/words/source_words.h"
 #include "core/formulary/implied.h"
@@ -131,11 +132,20 @@ std::vector<FigureRow> figureRows(const formulary::Solution& solution, const Wor
         if (belongs(figure, solution.role) || says(solution, figure))
             rows.push_back(entered(solution, figure, wording));
     };
+    const auto addUse = [&](UseFigure figure) {
+        if (auto row = useRow(figure, solution, wording))
+            rows.push_back(std::move(*row));
+    };
     add(Figure::Capacity);
+    addUse(UseFigure::OnceForAFilm);
+    addUse(UseFigure::KindOfFixer);
     if (solution.role == Role::Developer || solution.wear.rule != chemistry::WearRule::None)
         rows.push_back(worn(solution, wording));
-    for (const Figure figure : {Figure::FreshClearing, Figure::TabularFactor, Figure::KeepsFull,
-                                Figure::KeepsHalf, Figure::KeepsTray, Figure::Q10})
+    for (const Figure figure : {Figure::FreshClearing, Figure::TabularFactor})
+        add(figure);
+    addUse(UseFigure::ShortestFix);
+    for (const Figure figure :
+         {Figure::KeepsFull, Figure::KeepsHalf, Figure::KeepsTray, Figure::Q10})
         add(figure);
     if (formulary::keepingLimits(solution)) {
         rows.push_back(implied(ImpliedFigure::OxygenLimit, solution, wording));
@@ -146,6 +156,7 @@ std::vector<FigureRow> figureRows(const formulary::Solution& solution, const Wor
     for (const Figure figure :
          {Figure::Bromide, Figure::Silver, Figure::SilverLimit, Figure::Replenish})
         add(figure);
+    addUse(UseFigure::MostTurnovers);
     if (solution.keeping.tray && formulary::trayTime(solution))
         rows.push_back(implied(ImpliedFigure::TrayByModel, solution, wording));
     return rows;

@@ -147,6 +147,32 @@ TEST(FormularyPage, aFigureWithoutASourceSaysSo)
     EXPECT_TRUE(noticed[0].spoken().endsWith("not graded: a notice on the wall"));
 }
 
+TEST(FormularyPage, saysHowASolutionIsUsed)
+{
+    formulary::Solution solution = *sample::formularyWithTimes().solution("starter-rapid-fixer");
+    solution.oneShotPerFilm = chemistry::Millilitres(150);
+    solution.fixerKind = formulary::FixerKind::Alkaline;
+    solution.fixMin = chemistry::Seconds(150);
+    solution.turnoverLimit = 2.5;
+    solution.sources["fix_min_s"] = "common practice: as the packet has it";
+    QStringList said;
+    for (const FigureRow& row : figureRows(solution, english())) {
+        said << row.label + ": " + row.value;
+        if (row.label == "Shortest fixing time") {
+            EXPECT_EQ(row.grade, chemistry::Grade::CommonPractice);
+            EXPECT_TRUE(row.why.lines().join(u' ').contains("as the packet has it"));
+        }
+    }
+    for (const char* line :
+         {"For a film, used once: 150\u00a0ml", "Kind of fixer: alkaline",
+          "Shortest fixing time: 2:30", "Replenisher at most: 2.5 times its volume"})
+        EXPECT_TRUE(said.contains(line)) << line << " in " << said.join("; ").toStdString();
+    // What is not said has no row.
+    formulary::Solution plain = *sample::formularyWithTimes().solution("starter-mq-borax");
+    for (const FigureRow& row : figureRows(plain, english()))
+        EXPECT_NE(row.label, "Shortest fixing time");
+}
+
 TEST(SolutionEditor, changesNothingUntilSomethingIsTyped)
 {
     TinyBook book;
