@@ -60,6 +60,7 @@ constexpr std::array kPhrases{
     QT_TRANSLATE_NOOP("Starter", "mould grows in it sooner than in acetic acid"),
     QT_TRANSLATE_NOOP("Starter", "it grows cloudy"),
     QT_TRANSLATE_NOOP("Starter", "what is replenished keeps its time"),
+    QT_TRANSLATE_NOOP("Starter", "two minutes at least"),
     QT_TRANSLATE_NOOP("Starter", "no time depends on it"),
     QT_TRANSLATE_NOOP("Starter", "fixing time comes from clearing tests"),
     QT_TRANSLATE_NOOP("Starter", "none chosen"),
