@@ -157,7 +157,7 @@ def _poured_in(f, book):
 
 
 def _handed_over(f, book):
-    f.number("volume_ml", above=0.0)
+    f.number("volume_ml", required=False, above=0.0)
     f.text("to", required=False)
 
 
