@@ -49,6 +49,7 @@ constexpr std::array kPhrases{
     QT_TRANSLATE_NOOP("Demo", "Summer rest"),
     QT_TRANSLATE_NOOP("Demo", "First bath"),
     QT_TRANSLATE_NOOP("Demo", "Second bath"),
+    QT_TRANSLATE_NOOP("Demo", "Third bath"),
     QT_TRANSLATE_NOOP("Demo", "Packet of October"),
     // Work, tanks, and what is on the films.
     QT_TRANSLATE_NOOP("Demo", "Evening course"),

@@ -44,7 +44,8 @@ VESSELS = [("amber-1", "Amber 1", 1030, "glass", False), ("amber-2", "Amber 2", 
            ("white-2", "White 2", 1060, "hdpe", False), ("jug-1", "Clear jug", 2080, "pet", False),
            ("bellows", "Bellows", 1000, "ldpe", True), ("small-1", "Small 1", 520, "glass", False),
            ("small-2", "Small 2", 520, "glass", False), ("flip-1", "Flip-top 1", 1050, "pp", False),
-           ("jug-2", "Jug 2", 2100, "hdpe", False), ("amber-4", "Amber 4", 1030, "glass", False)]
+           ("jug-2", "Jug 2", 2100, "hdpe", False), ("amber-4", "Amber 4", 1030, "glass", False),
+           ("white-3", "White 3", 1060, "hdpe", False), ("white-4", "White 4", 1060, "hdpe", False)]
 
 
 def put(**fields):
@@ -361,24 +362,36 @@ def year_long(two, sleeve):
     topped = Bottle("harbour-topped-up", "amber-4", 1000, ago(330), 12)
     topped.strip(ago(330), 15, 30, 1.18, passed=True)
     first = Bottle("starter-acid-fixer", "clear-1", 1000, ago(52), 11, name="First bath")
-    second = Bottle("starter-acid-fixer", "flip-1", 1000, ago(52), 11, 10, name="Second bath", air_ml=15)
+    second = Bottle("starter-acid-fixer", "white-3", 1000, ago(52), 11, 10, name="Second bath")
     first.clearing_test(ago(52), 11, 40, seconds=58)
+    second.clearing_test(ago(52), 11, 50, seconds=57)
+
+    def fix(first, second, days):
+        """In two baths, what was developed just now."""
+        run = f"run-{counters['run']}"
+        first.process(ago(days), 17, 24, two, run, 580, 12)
+        second.process(ago(days), 17, 36, two, run, 580, 12, second=True)
+
     weeks = [days for days in range(323, 15, -7) if not 95 <= days <= 110]  # closed in August
     for n, days in enumerate(weeks):
         evening([topped], days, 17, two)
         topped.top_up(ago(days), 17, 20, 150, 1030)
-        if 20 < days < 52:  # fixed in two baths
-            run = f"run-{counters['run']}"
-            first.process(ago(days), 17, 24, two, run, 580, 12)
-            second.process(ago(days), 17, 36, two, run, 580, 12, second=True)
+        if 20 < days < 52:
+            fix(first, second, days)
         if n % 8 == 7:
             topped.strip(ago(days), 19, 30, 1.18 + 0.01 * (n % 3 - 1), passed=True)
-    first.clearing_test(ago(20), 12, seconds=84)
+    # The baths are exchanged: the second becomes the first.
+    first.clearing_test(ago(20), 12, seconds=117)
     first.discard(ago(20), 13, "to the silver can")
-    second.discard(ago(20), 13, "to the silver can")
+    third = Bottle("starter-acid-fixer", "white-4", 1000, ago(20), 13, 10, name="Third bath")
+    second.clearing_test(ago(20), 13, 40, seconds=61)
     for n, days in enumerate((14, 12, 11, 9, 7, 5, 3)):
         evening([topped], days, 17, two, sleeve("135-36", n + 7))
         topped.top_up(ago(days), 17, 20, 150, 1030)
+        if days in (14, 11, 7):
+            fix(second, third, days)
+        if days == 11:
+            second.clearing_test(ago(days), 18, 30, seconds=69)
 
 
 def left_standing():
