@@ -145,6 +145,17 @@ TEST(Fixing, aLitreOfAcidFixerIsFullAfterThePrintedLoad)
     EXPECT_NE(judgedAfter(3).verdict, Verdict::Discard);
 }
 
+// The printed sheet for an acid hardening fixer of 240 g/L crystals: 20 to 25 of 8x10 in to the
+// litre. It knows nothing of rolls.
+TEST(Fixing, capacityIsThatOfAPrintedSheetInSheets)
+{
+    const auto sheets = [](double count) {
+        return Films(filmsInOne("8x10")->value() * count) / litres(Millilitres(1000));
+    };
+    EXPECT_GE(kFixerCapacityAcid.value, sheets(20).value());
+    EXPECT_LE(kFixerCapacityAcid.value, sheets(25).value());
+}
+
 // Crabtree and Hart, Trans. SMPE XIII, no. 38, 1929, p. 401: 35 mm negative clears in more than 10
 // min after 300 ft to the gallon, agitated; positive in more than 3 min after 600 ft, still. Film
 // of today's silver lies between the two, so does the capacity taken where a maker gives none.

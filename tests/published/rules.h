@@ -111,6 +111,7 @@ inline const std::vector<Rule>& rules()
         {4,
          "capacity of a fixer without a figure",
          {"Fixing.aLitreOfAcidFixerIsFullAfterThePrintedLoad",
+          "Fixing.capacityIsThatOfAPrintedSheetInSheets",
           "Fixing.capacityLiesBetweenOldNegativeAndPositiveFilm"}},
         {4, "share of a film that loads a second fixing bath", {}},
         {4, "iodide test", {}},
