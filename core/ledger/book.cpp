@@ -3,6 +3,7 @@
 #include "core/ledger/deed_events.h"
 #include "core/ledger/entering.h"
 #include "core/ledger/fillings.h"
+#include "core/ledger/named_error.h"
 #include "core/ledger/typed_text.h"
 
 #include <algorithm>
@@ -143,6 +144,10 @@ Result<void> Book::transact(Action action, const Filling& fill)
     auto done = work();
     if (!done) {
         rollBack();
+        // A donor that is refused may be any bottle of the book, so it is looked up there.
+        if (const auto known = m_store->eventsOf(done.error().subject)) {
+            return refuse(withName(std::move(done.error()), *known));
+        }
         return done;
     }
     m_history.remember(action);

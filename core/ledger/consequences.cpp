@@ -1,6 +1,7 @@
 #include "core/ledger/consequences.h"
 
 #include "core/ledger/fold_together.h"
+#include "core/ledger/named_error.h"
 
 #include <algorithm>
 
@@ -68,7 +69,7 @@ Result<Consequences> consequencesOf(const std::string& batch, const std::vector<
     all.insert(all.end(), extra.begin(), extra.end());
     auto after = outlook(batch, all, now, formulary);
     if (!after) {
-        Error error = after.error();
+        Error error = withName(after.error(), all);
         const auto taking = std::find_if(extra.begin(), extra.end(), [](const Event& event) {
             return std::holds_alternative<Voided>(event.what);
         });

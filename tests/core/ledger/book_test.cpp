@@ -123,6 +123,7 @@ TEST_F(BookTest, refusesWhatTheJournalListsAndChangesNothing)
                   Code::OutOfRange, "temperature_c");
     // Before it was mixed, after it was discarded, for nobody.
     expectRefused([&] { return book->record(dev, Opened{}, when(4)); }, Code::BeforeMixing, "at");
+    EXPECT_EQ(book->record(dev, Opened{}, when(4)).error().subject, batch(dev).name);
     expectRefused([&] { return book->record(gone, Opened{}, when(7)); }, Code::AfterEnd, "at");
     expectRefused([&] { return book->record("what", Opened{}, when(7)); }, Code::UnknownId,
                   "batch");

@@ -50,7 +50,10 @@ TEST(Consequences, RefuseWhatTheBookWouldRefuse)
     history.mix("dev", 1000);
     history.run(10, 2);
     history.add(20, Discarded{"gone"});
-    EXPECT_EQ(consequences(history, films(-1, 1)).error().code, ErrorCode::BeforeMixing);
+    std::get<Mixed>(history.entered.front().what).name = "Dev 14";
+    const Error early = consequences(history, films(-1, 1)).error();
+    EXPECT_EQ(early.code, ErrorCode::BeforeMixing);
+    EXPECT_EQ(early.subject, "Dev 14") << "what stands on the label, not an id";
     EXPECT_EQ(consequences(history, films(21, 1)).error().code, ErrorCode::AfterEnd);
     EXPECT_EQ(consequences(history, films(5, 0)).error().field, "films.count");
     EXPECT_EQ(consequences(history, films(200, 1)).error().code, ErrorCode::InFuture);
