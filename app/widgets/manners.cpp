@@ -102,9 +102,14 @@ public:
             return false;
         auto* dialog = qobject_cast<QDialog*>(window);
         if (event->type() == QEvent::Show && !event->spontaneous()) {
+            // Growing moves a dialog that no one has placed from the corner it is made in. It still
+            // counts as not placed: Qt puts it over its parent next, and keeps it on the screen.
+            const bool placed = !dialog || dialog->testAttribute(Qt::WA_Moved);
             if (dialog)
                 open(*dialog);
             keepOnScreen(*window);
+            if (!placed)
+                dialog->setAttribute(Qt::WA_Moved, false);
         } else if (dialog && event->type() == QEvent::LayoutRequest && dialog->isVisible()) {
             growWithWords(*dialog);
         } else if (dialog && event->type() == QEvent::Resize && dialog->isVisible()) {

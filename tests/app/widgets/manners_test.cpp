@@ -13,6 +13,7 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdlib>
 #include <initializer_list>
 
 namespace
@@ -96,6 +97,22 @@ TEST(Manners, ADialogLargerThanTheScreenShowsItsTop)
     dialog.resize(dialog.width(), room.height() + 200);
     QTest::qWait(50);
     EXPECT_EQ(dialog.frameGeometry().top(), room.top());
+}
+
+TEST(Manners, ADialogOpensOverItsWindow)
+{
+    QMainWindow window;
+    window.setGeometry(120, 100, 640, 600);
+    window.show();
+    QDialog dialog(&window);
+    auto* column = new QVBoxLayout(&dialog);
+    column->addWidget(new QLabel(QStringLiteral("Is the bottle clear?"), &dialog));
+    dialog.show();
+    QTest::qWait(50);
+    const QPoint off = dialog.frameGeometry().center() - window.frameGeometry().center();
+    constexpr int kFrame = 40; // of which Qt and the screen think differently
+    EXPECT_LT(std::abs(off.x()), kFrame) << dialog.x();
+    EXPECT_LT(std::abs(off.y()), kFrame) << dialog.y();
 }
 
 TEST(Manners, NoWindowOpensLargerThanItsScreen)
