@@ -63,7 +63,8 @@ void AskingDialog::reject()
                                              .text = tr("Close it without entering this?"),
                                              .detail = tr("What was filled in is lost."),
                                              .yes = tr("Close it"),
-                                             .danger = true}))
+                                             .danger = true,
+                                             .no = tr("Keep it open")}))
         return;
     QDialog::reject();
 }

@@ -45,7 +45,9 @@ public:
         // Its label guesses, whatever the box's format is.
         box.setInformativeText(plainText(question.detail));
         QPushButton* yes = box.addButton(question.yes, QMessageBox::AcceptRole);
-        QPushButton* no = box.addButton(QMessageBox::Cancel);
+        QPushButton* no = question.no.isEmpty()
+                              ? box.addButton(QMessageBox::Cancel)
+                              : box.addButton(question.no, QMessageBox::RejectRole);
         box.setDefaultButton(question.danger ? no : yes);
         box.setEscapeButton(no);
         if (question.danger)

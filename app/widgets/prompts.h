@@ -21,6 +21,7 @@ struct Question {
     QString detail;      ///< what it leads to; may be empty
     QString yes;         ///< what the button does ("Discard", "Replace"), never "OK"
     bool danger = false; ///< the safe answer is the default
+    QString no = {};     ///< what the other button says; "Cancel" where that is meant
 };
 
 class Prompts

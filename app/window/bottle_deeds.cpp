@@ -150,11 +150,13 @@ void BottleDeeds::offerFreshTest(const QString& batch)
         chemistry::daysBetween(fixer.mixedAt, m_parts.session.now()) > kJustMixed)
         return;
     const QString name = QString::fromStdString(fixer.name);
-    const Question question{tr("%1 is ready").arg(name),
-                            tr("Test a piece of leader now: it is the fresh value."),
-                            tr("Later tests are compared with it. When a leader takes twice as "
-                               "long to clear, the fixer is spent."),
-                            tr("Test it now")};
+    // The bottle stands in the book already: there is nothing here to cancel.
+    const Question question{.title = tr("%1 is ready").arg(name),
+                            .text = tr("Test a piece of leader now: it is the fresh value."),
+                            .detail = tr("Later tests are compared with it. When a leader takes "
+                                         "twice as long to clear, the fixer is spent."),
+                            .yes = tr("Test it now"),
+                            .no = tr("Later")};
     if (prompts().confirm(&m_parts.window, question))
         openOnce(
             new BottleDialog(HappeningKind::ClearingTest, m_parts.door, kept, &m_parts.window));
