@@ -15,6 +15,8 @@
 #include "app/words/verdict_words.h"
 #include "core/ledger/one_more.h"
 
+#include <optional>
+
 namespace ullage::app
 {
 
@@ -86,7 +88,7 @@ void BottleDeeds::oneMore(const Bottle& bottle)
     if (more->hindrance) {
         auto* dialog = new RunDialog(m_parts.door, &bottle, &m_parts.window);
         dialog->say(hindranceText(*more));
-        return openOnce(dialog);
+        return openDeed(dialog);
     }
     std::vector<ledger::Judged> judged;
     QString names;
@@ -158,8 +160,20 @@ void BottleDeeds::offerFreshTest(const QString& batch)
                             .yes = tr("Test it now"),
                             .no = tr("Later")};
     if (prompts().confirm(&m_parts.window, question))
-        openOnce(
+        openDeed(
             new BottleDialog(HappeningKind::ClearingTest, m_parts.door, kept, &m_parts.window));
+}
+
+// What it was and how to take it back stands on the shelf, as after a film by one key.
+void BottleDeeds::openDeed(QDialog* dialog)
+{
+    connect(dialog, &QDialog::accepted, this, [this] {
+        const auto last = m_parts.session.isOpen() ? m_parts.session.book().undoable()
+                                                   : std::optional<ledger::Action>();
+        if (last)
+            emit deedDone(tr("Logged: %1", "what was done").arg(actionName(*last)));
+    });
+    openOnce(dialog);
 }
 
 void BottleDeeds::doWith(BottleAction action, const QString& batch)
@@ -170,13 +184,13 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
     const Bottle* bottle = m_parts.session.bottle(batch);
     QWidget* over = &m_parts.window;
     if (action == BottleAction::RunFilm)
-        return openOnce(new RunDialog(door, bottle, over));
+        return openDeed(new RunDialog(door, bottle, over));
     if (!bottle)
         return;
     if (action == BottleAction::OneMore)
         return oneMore(*bottle);
     const auto happened = [&](HappeningKind kind) {
-        openOnce(new BottleDialog(kind, door, *bottle, over));
+        openDeed(new BottleDialog(kind, door, *bottle, over));
     };
     switch (action) {
     case BottleAction::RunFilm:
@@ -190,11 +204,11 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
     case BottleAction::DrawOff:
         return happened(HappeningKind::DrawOff);
     case BottleAction::Decant:
-        return openOnce(new DecantDialog(door, *bottle, over));
+        return openDeed(new DecantDialog(door, *bottle, over));
     case BottleAction::Move:
         return happened(HappeningKind::Move);
     case BottleAction::Test:
-        return openOnce(
+        return openDeed(
             new BottleDialog(testsOf(bottle->batch.solution->role), door, *bottle, over));
     case BottleAction::Measured:
         return happened(HappeningKind::Measured);
@@ -202,8 +216,9 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
         return happened(HappeningKind::Filtered);
     case BottleAction::Dissolved: {
         auto* dialog = new BottleDialog(HappeningKind::Dissolved, door, *bottle, over);
+        openDeed(dialog); // tells of it before anything is asked
         connect(dialog, &QDialog::accepted, this, [this, batch] { offerFreshTest(batch); });
-        return openOnce(dialog);
+        return;
     }
     case BottleAction::Contaminated:
         return happened(HappeningKind::Contaminated);
@@ -223,7 +238,7 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
     case BottleAction::Label:
         return openOnce(new LabelsDialog(door, bottle->batch.id, over));
     case BottleAction::ExchangeBaths:
-        return openOnce(new ExchangeDialog(door, *bottle, over));
+        return openDeed(new ExchangeDialog(door, *bottle, over));
     case BottleAction::Discard:
         return happened(HappeningKind::Discard);
     }

@@ -43,7 +43,7 @@ signals:
     /// Plan a run with it on the Bench; show what film went through it.
     void benchRequested(const QString& batch);
     void filmsRequested(const QString& batch, const QString& name);
-    /// What was just done without a dialog, in words.
+    /// What was just done, in words.
     void deedDone(const QString& what);
 
 private:
@@ -52,6 +52,7 @@ private:
     void oneMore(const Bottle& bottle);
     [[nodiscard]] QString hindranceText(const ledger::OneMore& more);
     void openMix(bool ofGuide);
+    void openDeed(QDialog* dialog);
 };
 
 } // namespace ullage::app

@@ -1,5 +1,6 @@
 // One gesture on a bottle counts one more film, through the baths of the last one, and is undone as
 // one.
+#include "app/dialogs/deed_dialog.h"
 #include "app/dialogs/run_dialog.h"
 #include "app/widgets/done_line.h"
 #include "tests/app/window/window_kit.h"
@@ -124,6 +125,26 @@ TEST_F(OneMoreFilm, OfALoadWhoseFixerIsGoneIsAskedForTheBaths)
     ASSERT_NE(dialog, nullptr);
     EXPECT_TRUE(dialog->refusal().contains("Fix 1")) << dialog->refusal().toStdString();
     EXPECT_DOUBLE_EQ(done(dev), 1);
+}
+
+TEST_F(OneMoreFilm, ADeedByADialogIsToldAndTakenBackTheSame)
+{
+    run("120", 1, {dev});
+    Window at(desk);
+    at.controller.doWith(BottleAction::Discard, QString::fromStdString(dev));
+    at.dialog<DeedDialog>()->reject();
+    Window::settle();
+    EXPECT_FALSE(said(at)->isVisible()) << "nothing was done";
+    at.controller.doWith(BottleAction::RunFilm, QString::fromStdString(dev));
+    at.dialog<RunDialog>()->accept();
+    Window::settle();
+    EXPECT_DOUBLE_EQ(done(dev), 2);
+    ASSERT_TRUE(said(at)->isVisible());
+    EXPECT_TRUE(said(at)->text().startsWith("Logged: running film in Dev 1"))
+        << said(at)->text().toStdString();
+    QTest::mouseClick(said(at)->undoButton(), Qt::LeftButton);
+    EXPECT_DOUBLE_EQ(done(dev), 1);
+    EXPECT_FALSE(said(at)->isVisible());
 }
 
 TEST_F(OneMoreFilm, MoreThanIsLeftIsAskedAbout)
