@@ -40,6 +40,9 @@ public:
 signals:
     void formatChanged();
 
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
 private:
     void fill();
     void buildSizeLine(const Wording& wording);

@@ -3,7 +3,9 @@
 #include "app/widgets/quantity_edit.h"
 
 #include <QAbstractItemView>
+#include <QDialog>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
 #include <QVBoxLayout>
@@ -57,6 +59,24 @@ struct Shown {
 };
 
 } // namespace
+
+TEST(FormatBox, EnterEntersTheFormAtOnce)
+{
+    QDialog form;
+    auto* column = new QVBoxLayout(&form);
+    auto* box = new FormatBox({}, &form);
+    auto* log = new QPushButton(QStringLiteral("Log"), &form);
+    column->addWidget(box);
+    column->addWidget(log);
+    log->setDefault(true);
+    form.show();
+    QSignalSpy logged(log, &QPushButton::clicked);
+    box->setFocus(Qt::TabFocusReason);
+    box->lineEdit()->selectAll(); // as Tab and the opening dialog leave it
+    QTest::keyClick(box, Qt::Key_Return);
+    EXPECT_EQ(logged.count(), 1);
+    EXPECT_EQ(box->format(), "135-36");
+}
 
 TEST(FormatBox, OffersEveryFormatUnderItsGroup)
 {

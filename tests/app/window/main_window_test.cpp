@@ -46,6 +46,25 @@ TEST(MainWindow, AltAndANumberChangeThePage)
     EXPECT_EQ(chosen.count(), 2);
 }
 
+TEST(MainWindow, NoTwoEntriesOfAMenuAnswerToOneLetter)
+{
+    MainWindow window;
+    int menus = 0;
+    for (const QMenu* menu : window.findChildren<QMenu*>()) {
+        std::set<QChar> taken;
+        ++menus;
+        for (const QAction* action : menu->actions()) {
+            const QString text = action->text();
+            const auto at = text.indexOf(u'&');
+            if (at < 0 || at + 1 >= text.size() || text[at + 1] == u'&')
+                continue;
+            EXPECT_TRUE(taken.insert(text[at + 1].toLower()).second)
+                << menu->title().toStdString() << ": " << text.toStdString();
+        }
+    }
+    EXPECT_GT(menus, 4);
+}
+
 TEST(MainWindow, UndoAndRedoCarryTheNameOfTheDeed)
 {
     MainWindow window;
