@@ -1,7 +1,9 @@
 #include "app/widgets/theme.h"
 
 #include <QApplication>
+#include <QFile>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSignalSpy>
 
 #include <gtest/gtest.h>
@@ -80,5 +82,12 @@ TEST(Theme, StyleSheetLeavesNoNameUnresolved)
         const QString sheet = styleSheet(dark ? darkColours() : lightColours(), dark);
         EXPECT_FALSE(sheet.contains(u'@'));
         EXPECT_FALSE(sheet.contains(QStringLiteral("%icons")));
+        static const QRegularExpression kMark(QStringLiteral("url\\((:[^)]+)\\)"));
+        auto marks = kMark.globalMatch(sheet);
+        EXPECT_TRUE(marks.hasNext());
+        while (marks.hasNext()) {
+            const QString mark = marks.next().captured(1);
+            EXPECT_TRUE(QFile::exists(mark)) << mark.toStdString();
+        }
     }
 }
