@@ -23,7 +23,10 @@ constexpr int kInset = 8;
 constexpr double kLabelLine = 16;
 constexpr double kValueLine = 18;
 constexpr int kUsual = 300;
-constexpr double kTaken = 2 * kInset + kBadgeWidth + 10; // of a row's width, by other than words
+constexpr int kBesideWords = 10; // at least, before the badge
+
+// Of a row's width, by other than words.
+double taken() { return 2 * kInset + widestBadge() + kBesideWords; }
 
 class FigureDelegate : public QStyledItemDelegate
 {
@@ -35,7 +38,7 @@ public:
     {
         const bool bare = index.data(FigureModel::SourceRole).toString().isEmpty();
         const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
-        const double width = (view ? view->viewport()->width() : kUsual) - kTaken;
+        const double width = (view ? view->viewport()->width() : kUsual) - taken();
         const double more =
             heightOf(labelFont(), index, FigureModel::LabelRole, width) - kLabelLine +
             heightOf(valueFont(), index, FigureModel::ValueRole, width) - kValueLine;
@@ -58,7 +61,7 @@ public:
         painter->drawLine(QPointF(cell.left() + kInset, cell.bottom()),
                           QPointF(cell.right() - kInset, cell.bottom()));
         const bool known = index.data(FigureModel::KnownRole).toBool();
-        QRectF line(cell.left() + kInset, cell.top() + 5, cell.width() - kTaken, 0);
+        QRectF line(cell.left() + kInset, cell.top() + 5, cell.width() - taken(), 0);
         line.setHeight(heightOf(labelFont(), index, FigureModel::LabelRole, line.width()));
         write(*painter, line, labelFont(), c.quiet, index.data(FigureModel::LabelRole).toString());
         line.moveTop(line.bottom());
@@ -92,7 +95,8 @@ public:
 private:
     static QRectF badge(const QRectF& cell)
     {
-        return {cell.right() - kInset - kBadgeWidth, cell.top(), kBadgeWidth, cell.height()};
+        const double width = widestBadge();
+        return {cell.right() - kInset - width, cell.top(), width, cell.height()};
     }
 
     static MaybeGrade gradeAt(const QModelIndex& index)

@@ -7,6 +7,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace ullage::app
 {
@@ -21,7 +22,22 @@ QFont badgeFont()
     return font;
 }
 
+double ringWidth(MaybeGrade grade)
+{
+    return std::ceil(QFontMetricsF(badgeFont()).horizontalAdvance(gradeName(grade))) + kBadgeHeight;
+}
+
 } // namespace
+
+double widestBadge()
+{
+    using chemistry::Grade;
+    double widest = ringWidth({});
+    for (const Grade grade :
+         {Grade::Published, Grade::Computed, Grade::CommonPractice, Grade::FromMemory})
+        widest = std::max(widest, ringWidth(grade));
+    return widest;
+}
 
 QColor gradeColour(MaybeGrade grade)
 {
@@ -43,9 +59,7 @@ QColor gradeColour(MaybeGrade grade)
 
 void paintGrade(QPainter& painter, const QRectF& rect, MaybeGrade grade)
 {
-    const double width =
-        QFontMetricsF(badgeFont()).horizontalAdvance(gradeName(grade)) + kBadgeHeight;
-    QRectF ring(0, 0, std::min(width, std::min(kBadgeWidth, rect.width())), kBadgeHeight);
+    QRectF ring(0, 0, std::min(ringWidth(grade), rect.width()), kBadgeHeight);
     ring.moveCenter(rect.center());
     ring.moveRight(rect.right());
     painter.save();

@@ -11,9 +11,10 @@ class QPainter;
 namespace ullage::app
 {
 
-/// The most that a badge takes; its ring is as wide as its word.
-inline constexpr double kBadgeWidth = 124;
 inline constexpr double kBadgeHeight = 22;
+
+/// The most that a badge takes in the language; its ring is as wide as its word.
+double widestBadge();
 
 QColor gradeColour(MaybeGrade grade);
 

@@ -8,6 +8,7 @@
 #include <QMenu>
 #include <QPainter>
 #include <QTest>
+#include <QTranslator>
 #include <QVBoxLayout>
 
 #include <gtest/gtest.h>
@@ -54,6 +55,20 @@ struct Asked {
         });
         window.resize(300, 200);
         window.show();
+    }
+};
+
+class LongWordsForGrades : public QTranslator
+{
+public:
+    [[nodiscard]] bool isEmpty() const override { return false; }
+    [[nodiscard]] QString translate(const char* context, const char* source, const char*,
+                                    int) const override
+    {
+        return QLatin1String(context) == QLatin1String("Figures") &&
+                       QLatin1String(source) == QLatin1String("from memory")
+                   ? QStringLiteral("out of what somebody remembers")
+                   : QString();
     }
 };
 
@@ -144,6 +159,28 @@ TEST(GradeBadge, everyGradeLooksDifferent)
             EXPECT_NE(image, other);
         seen.push_back(image);
     }
+}
+
+TEST(GradeBadge, hasRoomForItsWordsInAnyLanguage)
+{
+    const double before = widestBadge();
+    LongWordsForGrades words;
+    QApplication::installTranslator(&words);
+    EXPECT_GT(widestBadge(), before + 50);
+    QImage image(400, 30, QImage::Format_ARGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    paintGrade(painter, image.rect(), chemistry::Grade::FromMemory);
+    painter.end();
+    int left = image.width();
+    for (int x = 0; x < image.width() && left == image.width(); ++x) {
+        for (int y = 0; y < image.height(); ++y) {
+            if (image.pixelColor(x, y) != QColor(Qt::white))
+                left = x;
+        }
+    }
+    EXPECT_NEAR(image.width() - left, widestBadge(), 4) << "its ring takes what it needs";
+    QApplication::removeTranslator(&words);
 }
 
 } // namespace ullage::app
