@@ -116,10 +116,10 @@ QMenuBar { background: @paper; color: @ink; padding: 2px 6px; border: none; }
 QMenuBar::item { background: transparent; padding: 5px 9px; border-radius: 6px; }
 QMenuBar::item:selected, QMenuBar::item:pressed { background: @pressed; }
 QMenu { background: @card; color: @ink; border: 1px solid @border; padding: 6px; }
-QMenu::item { padding: 6px 26px 6px 12px; border-radius: 6px; border: 1px solid transparent; }
+QMenu::item { padding: 4px 26px 4px 12px; border-radius: 6px; border: 1px solid transparent; }
 QMenu::item:selected { background: @selected; }
 QMenu::item:disabled { color: @faded; }
-QMenu::separator { height: 1px; background: @hairline; margin: 5px 8px; }
+QMenu::separator { height: 1px; background: @hairline; margin: 4px 8px; }
 QMenu::indicator { width: 14px; height: 14px; margin-left: 6px; }
 QMenu::indicator:checked { image: url(%icons-tick.svg); }
 QMenu::right-arrow { image: url(%icons-right.svg); width: 10px; height: 10px; right: 6px; }

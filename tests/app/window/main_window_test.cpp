@@ -65,6 +65,20 @@ TEST(MainWindow, NoTwoEntriesOfAMenuAnswerToOneLetter)
     EXPECT_GT(menus, 4);
 }
 
+// Longer, it would go on in a second column, over all of the window.
+TEST(MainWindow, EveryMenuFitsTheHeightOfASmallScreen)
+{
+    constexpr int kSmall = 700;
+    MainWindow window;
+    for (QMenu* menu : window.findChildren<QMenu*>()) {
+        menu->ensurePolished();
+        int height = 0;
+        for (QAction* action : menu->actions())
+            height = std::max(height, menu->actionGeometry(action).bottom());
+        EXPECT_LT(height, kSmall) << menu->title().toStdString();
+    }
+}
+
 TEST(MainWindow, UndoAndRedoCarryTheNameOfTheDeed)
 {
     MainWindow window;
