@@ -1007,6 +1007,269 @@
     </message>
 </context>
 <context>
+    <name>BookTables</name>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Solution</source>
+        <translation>Lösung</translation>
+    </message>
+    <message>
+        <source>Stands in</source>
+        <translation>Steht in</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Angesetzt</translation>
+    </message>
+    <message>
+        <source>Films done</source>
+        <translation>Filme entwickelt</translation>
+    </message>
+    <message>
+        <source>Films left</source>
+        <translation>Filme übrig</translation>
+    </message>
+    <message>
+        <source>Used by age and air</source>
+        <translation>Durch Alter und Luft verbraucht</translation>
+    </message>
+    <message>
+        <source>Discard by</source>
+        <translation>Entsorgen bis</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Ended</source>
+        <translation>Beendet</translation>
+    </message>
+    <message>
+        <source>packets</source>
+        <translation>Packungen</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Geöffnet</translation>
+    </message>
+    <message>
+        <source>Use by</source>
+        <translation>Haltbar bis</translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation>Gekauft</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Währung</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Packets</source>
+        <translation>Packungen</translation>
+    </message>
+    <message>
+        <source>Each makes</source>
+        <translation>Jede ergibt</translation>
+    </message>
+    <message>
+        <source>Buy by</source>
+        <translation>Kaufen bis</translation>
+    </message>
+    <message>
+        <source>Each costs</source>
+        <translation>Jede kostet</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>First on</source>
+        <translation>Zuerst am</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>Comes again</source>
+        <translation>Kehrt wieder</translation>
+    </message>
+    <message>
+        <source>Developer</source>
+        <translation>Entwickler</translation>
+    </message>
+    <message>
+        <source>Can</source>
+        <translation>Kanister</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Fasst</translation>
+    </message>
+    <message>
+        <source>In it</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>Silver</source>
+        <translation>Silber</translation>
+    </message>
+    <message>
+        <source>Silver is</source>
+        <translation>Das Silber ist</translation>
+    </message>
+    <message>
+        <source>at least so much</source>
+        <translation>mindestens so viel</translation>
+    </message>
+    <message>
+        <source>reckoned</source>
+        <translation>berechnet</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Wozu sie dient</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Ergiebigkeit</translation>
+    </message>
+    <message>
+        <source>films per litre</source>
+        <translation>Filme je Liter</translation>
+    </message>
+    <message>
+        <source>Keeps in a full bottle</source>
+        <translation>Hält sich in voller Flasche</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Keeps half full</source>
+        <translation>Hält sich halb voll</translation>
+    </message>
+    <message>
+        <source>Keeps in a tray</source>
+        <translation>Hält sich in der Schale</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Replenisher for a film</source>
+        <translation>Regenerator je Film</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>Films developed</source>
+        <translation>Entwickelte Filme</translation>
+    </message>
+    <message>
+        <source>Why they ended</source>
+        <translation>Warum sie endeten</translation>
+    </message>
+    <message>
+        <source>Bottles ended</source>
+        <translation>Beendete Flaschen</translation>
+    </message>
+    <message>
+        <source>Mean time to the end</source>
+        <translation>Mittlere Zeit bis zum Ende</translation>
+    </message>
+    <message>
+        <source>Mean films to the end</source>
+        <translation>Mittlere Filme bis zum Ende</translation>
+    </message>
+    <message>
+        <source>Bottles in use</source>
+        <translation>Flaschen in Gebrauch</translation>
+    </message>
+    <message>
+        <source>Every bottle that ever was</source>
+        <translation>Alle Flaschen, die es je gab</translation>
+    </message>
+    <message>
+        <source>The cupboard</source>
+        <translation>Der Schrank</translation>
+    </message>
+    <message>
+        <source>Shopping list</source>
+        <translation>Einkaufsliste</translation>
+    </message>
+    <message>
+        <source>Known work</source>
+        <translation>Bekannte Arbeit</translation>
+    </message>
+    <message>
+        <source>Cans for waste</source>
+        <translation>Kanister für Abfall</translation>
+    </message>
+    <message>
+        <source>Solutions</source>
+        <translation>Lösungen</translation>
+    </message>
+    <message>
+        <source>Films by month</source>
+        <translation>Filme nach Monat</translation>
+    </message>
+    <message>
+        <source>Films and lives by solution</source>
+        <translation>Filme und Lebensdauer nach Lösung</translation>
+    </message>
+    <message>
+        <source>Why bottles ended</source>
+        <translation>Warum Flaschen endeten</translation>
+    </message>
+</context>
+<context>
     <name>BottlePapers</name>
     <message>
         <source>%1 · as of %2</source>
@@ -1329,6 +1592,10 @@
     <message>
         <source>%1 – %2</source>
         <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
     </message>
 </context>
 <context>
@@ -2348,6 +2615,34 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>DayExport</name>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation>Flaschen</translation>
+    </message>
+    <message>
+        <source>Detail</source>
+        <translation>Einzelheiten</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <comment>who did it</comment>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Taken back</source>
+        <translation>Zurückgenommen</translation>
+    </message>
+</context>
+<context>
     <name>DayFacts</name>
     <message>
         <source>%1 before</source>
@@ -2405,6 +2700,301 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Print the day book</source>
         <translation>Laborbuch drucken</translation>
+    </message>
+</context>
+<context>
+    <name>Demo</name>
+    <message>
+        <source>Harbour replenisher</source>
+        <translation>Hafen-Regenerator</translation>
+    </message>
+    <message>
+        <source>Harbour developer, topped up</source>
+        <translation>Hafenentwickler, nachgefüllt</translation>
+    </message>
+    <message>
+        <source>Harbour developer, used once</source>
+        <translation>Hafenentwickler, Einmalbad</translation>
+    </message>
+    <message>
+        <source>Clear jug</source>
+        <translation>Klarer Krug</translation>
+    </message>
+    <message>
+        <source>Bellows</source>
+        <translation>Balgflasche</translation>
+    </message>
+    <message>
+        <source>Developer can</source>
+        <translation>Entwicklerkanister</translation>
+    </message>
+    <message>
+        <source>Fixer can</source>
+        <translation>Fixierkanister</translation>
+    </message>
+    <message>
+        <source>Sodium sulfite, dry</source>
+        <translation>Natriumsulfit, wasserfrei</translation>
+    </message>
+    <message>
+        <source>Borax</source>
+        <translation>Borax</translation>
+    </message>
+    <message>
+        <source>Hydroquinone</source>
+        <translation>Hydrochinon</translation>
+    </message>
+    <message>
+        <source>Citric acid</source>
+        <translation>Zitronensäure</translation>
+    </message>
+    <message>
+        <source>Paper filters</source>
+        <translation>Papierfilter</translation>
+    </message>
+    <message>
+        <source>Nitrile gloves</source>
+        <translation>Nitrilhandschuhe</translation>
+    </message>
+    <message>
+        <source>Labels 70 × 36 mm</source>
+        <translation>Etiketten 70 × 36 mm</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>pairs</source>
+        <translation>Paar</translation>
+    </message>
+    <message>
+        <source>upper shelf, left</source>
+        <translation>oberes Brett, links</translation>
+    </message>
+    <message>
+        <source>upper shelf, right</source>
+        <translation>oberes Brett, rechts</translation>
+    </message>
+    <message>
+        <source>cool cupboard</source>
+        <translation>kühler Schrank</translation>
+    </message>
+    <message>
+        <source>locked drawer</source>
+        <translation>abgeschlossene Schublade</translation>
+    </message>
+    <message>
+        <source>drawer by the sink</source>
+        <translation>Schublade am Becken</translation>
+    </message>
+    <message>
+        <source>under the sink</source>
+        <translation>unter dem Becken</translation>
+    </message>
+    <message>
+        <source>Winter rest</source>
+        <translation>Winterruhe</translation>
+    </message>
+    <message>
+        <source>Summer rest</source>
+        <translation>Sommerruhe</translation>
+    </message>
+    <message>
+        <source>First bath</source>
+        <translation>Erstes Bad</translation>
+    </message>
+    <message>
+        <source>Second bath</source>
+        <translation>Zweites Bad</translation>
+    </message>
+    <message>
+        <source>Third bath</source>
+        <translation>Drittes Bad</translation>
+    </message>
+    <message>
+        <source>Packet of October</source>
+        <translation>Packung vom Oktober</translation>
+    </message>
+    <message>
+        <source>Evening course</source>
+        <translation>Abendkurs</translation>
+    </message>
+    <message>
+        <source>Open evening</source>
+        <translation>Offener Abend</translation>
+    </message>
+    <message>
+        <source>Two reels</source>
+        <translation>Zwei Spulen</translation>
+    </message>
+    <message>
+        <source>One reel</source>
+        <translation>Eine Spule</translation>
+    </message>
+    <message>
+        <source>Ferry</source>
+        <translation>Fähre</translation>
+    </message>
+    <message>
+        <source>Harbour, dawn</source>
+        <translation>Hafen, Morgengrauen</translation>
+    </message>
+    <message>
+        <source>Nets</source>
+        <translation>Netze</translation>
+    </message>
+    <message>
+        <source>Slipway</source>
+        <translation>Slipanlage</translation>
+    </message>
+    <message>
+        <source>Regatta</source>
+        <translation>Regatta</translation>
+    </message>
+    <message>
+        <source>Rope walk</source>
+        <translation>Reeperbahn</translation>
+    </message>
+    <message>
+        <source>Fish market</source>
+        <translation>Fischmarkt</translation>
+    </message>
+    <message>
+        <source>Fog bank</source>
+        <translation>Nebelbank</translation>
+    </message>
+    <message>
+        <source>Lighthouse</source>
+        <translation>Leuchtturm</translation>
+    </message>
+    <message>
+        <source>Winter berths</source>
+        <translation>Winterliegeplätze</translation>
+    </message>
+    <message>
+        <source>Crane no. 3</source>
+        <translation>Kran Nr. 3</translation>
+    </message>
+    <message>
+        <source>Gulls</source>
+        <translation>Möwen</translation>
+    </message>
+    <message>
+        <source>poured into the collection can</source>
+        <translation>in den Sammelkanister gegossen</translation>
+    </message>
+    <message>
+        <source>to the silver can</source>
+        <translation>in den Silberkanister</translation>
+    </message>
+    <message>
+        <source>rinsed away with much water, as our works allow</source>
+        <translation>mit viel Wasser weggespült, wie es unser Klärwerk erlaubt</translation>
+    </message>
+    <message>
+        <source>the town&apos;s collection point</source>
+        <translation>Sammelstelle der Stadt</translation>
+    </message>
+    <message>
+        <source>test paper</source>
+        <translation>Testpapier</translation>
+    </message>
+    <message>
+        <source>one reel was empty</source>
+        <translation>eine Spule war leer</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>black in two minutes</source>
+        <translation>schwarz nach zwei Minuten</translation>
+    </message>
+    <message>
+        <source>grey after four minutes</source>
+        <translation>grau nach vier Minuten</translation>
+    </message>
+    <message>
+        <source>fine needles at the foot</source>
+        <translation>feine Nadeln am Boden</translation>
+    </message>
+    <message>
+        <source>colour of weak tea, no sediment</source>
+        <translation>Farbe wie dünner Tee, kein Bodensatz</translation>
+    </message>
+    <message>
+        <source>smells as it should</source>
+        <translation>riecht, wie es soll</translation>
+    </message>
+    <message>
+        <source>label renewed</source>
+        <translation>Etikett erneuert</translation>
+    </message>
+    <message>
+        <source>strip too thin: bath was two degrees colder than the thermometer said; no factor taken</source>
+        <translation>Streifen zu dünn: Das Bad war zwei Grad kälter, als das Thermometer sagte; kein Faktor übernommen</translation>
+    </message>
+    <message>
+        <source>found behind the sink, tape says only &quot;MQ&quot;</source>
+        <translation>hinter dem Becken gefunden, auf dem Klebeband steht nur „MQ“</translation>
+    </message>
+    <message>
+        <source>milky in the shadows, cleared by fixing again</source>
+        <translation>milchig in den Schatten, durch nochmaliges Fixieren klar geworden</translation>
+    </message>
+    <message>
+        <source>little in the shadows</source>
+        <translation>wenig in den Schatten</translation>
+    </message>
+    <message>
+        <source>Dev</source>
+        <translation>Entw</translation>
+    </message>
+    <message>
+        <source>Fix</source>
+        <translation>Fix</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Wash aid</source>
+        <translation>Wässerungshilfe</translation>
+    </message>
+    <message>
+        <source>Wetting</source>
+        <translation>Netzmittel</translation>
+    </message>
+    <message>
+        <source>Amber</source>
+        <translation>Braun</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Klar</translation>
+    </message>
+    <message>
+        <source>White</source>
+        <translation>Weiß</translation>
+    </message>
+    <message>
+        <source>Small</source>
+        <translation>Klein</translation>
+    </message>
+    <message>
+        <source>Flip-top</source>
+        <translation>Klappdeckel</translation>
+    </message>
+    <message>
+        <source>Jug</source>
+        <translation>Krug</translation>
+    </message>
+    <message>
+        <source>slip</source>
+        <translation>Beleg</translation>
     </message>
 </context>
 <context>
@@ -3984,10 +4574,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 <context>
     <name>Figures</name>
     <message>
-        <source>no source given</source>
-        <translation>keine Quelle angegeben</translation>
-    </message>
-    <message>
         <source>published</source>
         <translation>veröffentlicht</translation>
     </message>
@@ -4002,10 +4588,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>from memory</source>
         <translation>aus dem Gedächtnis</translation>
-    </message>
-    <message>
-        <source>No source given: nothing is known of where this figure is from.</source>
-        <translation>Keine Quelle angegeben: Woher dieser Wert stammt, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Published: read in the source named.</source>
@@ -4134,6 +4716,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1: %2</source>
         <comment>grade, source</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not graded</source>
+        <translation>nicht bewertet</translation>
+    </message>
+    <message>
+        <source>Not graded: nothing is said of how far this figure can be believed.</source>
+        <translation>Nicht bewertet: Nichts sagt, wie weit dieser Angabe zu trauen ist.</translation>
     </message>
 </context>
 <context>
@@ -4712,6 +5302,58 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>composition not given</source>
         <translation>Zusammensetzung nicht angegeben</translation>
+    </message>
+    <message>
+        <source>no source given</source>
+        <translation>keine Quelle angegeben</translation>
+    </message>
+    <message>
+        <source>For a film, used once</source>
+        <translation>Für einen Film, Einmalbad</translation>
+    </message>
+    <message>
+        <source>Used once and poured away: films left = volume in the bottle ÷ this.</source>
+        <translation>Einmal benutzt und weggegossen: noch mögliche Filme = Menge in der Flasche ÷ diese Menge.</translation>
+    </message>
+    <message>
+        <source>alkaline</source>
+        <translation>alkalisch</translation>
+    </message>
+    <message>
+        <source>acid</source>
+        <translation>sauer</translation>
+    </message>
+    <message>
+        <source>Kind of fixer</source>
+        <translation>Art des Fixierers</translation>
+    </message>
+    <message>
+        <source>Where no capacity is given, an acid fixer is counted with 20 films per litre, an alkaline one with 25.</source>
+        <translation>Ohne angegebene Ergiebigkeit wird ein saures Fixierbad mit 20 Filmen je Liter gerechnet, ein alkalisches mit 25.</translation>
+    </message>
+    <message>
+        <source>Shortest fixing time</source>
+        <translation>Kürzeste Fixierzeit</translation>
+    </message>
+    <message>
+        <source>A fixing time that clearing tests make shorter is raised to this.</source>
+        <translation>Eine Fixierzeit, die nach den Klärproben kürzer wäre, wird auf diese angehoben.</translation>
+    </message>
+    <message>
+        <source>Replenisher at most</source>
+        <translation>Regenerator höchstens</translation>
+    </message>
+    <message>
+        <source>%1 times its volume</source>
+        <translation>das %1-Fache seiner Menge</translation>
+    </message>
+    <message>
+        <source>When more replenisher has gone in than this many times the volume first mixed, the bottle is to be discarded.</source>
+        <translation>Ist mehr Regenerator dazugekommen als so oft die zuerst angesetzte Menge, ist die Flasche zu entsorgen.</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
     </message>
 </context>
 <context>
@@ -6660,6 +7302,22 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>ShownTable</name>
+    <message>
+        <source>US fl oz</source>
+        <translation>US fl oz</translation>
+    </message>
+    <message>
+        <source>ml</source>
+        <translation>ml</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>column, unit</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>Starter</name>
     <message>
         <source>MQ borax developer, stock</source>
@@ -6886,6 +7544,17 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>what is replenished keeps its time</source>
         <translation>was regeneriert wird, behält seine Zeit</translation>
+    </message>
+    <message>
+        <source>two minutes at least</source>
+        <translation>mindestens zwei Minuten</translation>
+    </message>
+    <message numerus="yes">
+        <source>own tests, in %1 of %n bottle(s), to %2</source>
+        <translation>
+            <numerusform>eigene Tests, in %1 von %n Flasche, bis %2</numerusform>
+            <numerusform>eigene Tests, in %1 von %n Flaschen, bis %2</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7835,6 +8504,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Close it</source>
         <translation>Schließen</translation>
     </message>
+    <message>
+        <source>Keep it open</source>
+        <translation>Offen lassen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::BaseTimesEdit</name>
@@ -8446,18 +9119,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>&amp;Nachfüllen…</translation>
     </message>
     <message>
-        <source>Draw &amp;off…</source>
-        <translation>En&amp;tnehmen…</translation>
-    </message>
-    <message>
-        <source>T&amp;est…</source>
-        <translation>&amp;Prüfen…</translation>
-    </message>
-    <message>
-        <source>All d&amp;issolved…</source>
-        <translation>Alles &amp;gelöst…</translation>
-    </message>
-    <message>
         <source>&amp;Note…</source>
         <translation>N&amp;otiz…</translation>
     </message>
@@ -8466,16 +9127,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>G&amp;eöffnet…</translation>
     </message>
     <message>
-        <source>&amp;Stood open…</source>
-        <translation>Offen ge&amp;standen…</translation>
-    </message>
-    <message>
         <source>Stored &amp;at…</source>
         <translation>Gel&amp;agert bei…</translation>
-    </message>
-    <message>
-        <source>&amp;History…</source>
-        <translation>Ver&amp;lauf…</translation>
     </message>
     <message>
         <source>&amp;Discard…</source>
@@ -8502,16 +9155,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>A&amp;bfüllen…</translation>
     </message>
     <message>
-        <source>Mo&amp;ve to another bottle…</source>
-        <translation>In eine &amp;andere Flasche…</translation>
-    </message>
-    <message>
         <source>Meas&amp;ure silver…</source>
         <translation>&amp;Silber messen…</translation>
-    </message>
-    <message>
-        <source>Fi&amp;ltered…</source>
-        <translation>Ge&amp;filtert…</translation>
     </message>
     <message>
         <source>Conta&amp;minated…</source>
@@ -8528,6 +9173,34 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>La&amp;bel…</source>
         <translation>Eti&amp;kett…</translation>
+    </message>
+    <message>
+        <source>Dra&amp;w off…</source>
+        <translation>En&amp;tnehmen…</translation>
+    </message>
+    <message>
+        <source>Move to anot&amp;her bottle…</source>
+        <translation>&amp;In eine andere Flasche…</translation>
+    </message>
+    <message>
+        <source>Te&amp;st…</source>
+        <translation>&amp;Prüfen…</translation>
+    </message>
+    <message>
+        <source>F&amp;iltered…</source>
+        <translation>Gefilte&amp;rt…</translation>
+    </message>
+    <message>
+        <source>All dissol&amp;ved…</source>
+        <translation>A&amp;lles gelöst…</translation>
+    </message>
+    <message>
+        <source>St&amp;ood open…</source>
+        <translation>Offen ge&amp;standen…</translation>
+    </message>
+    <message>
+        <source>Histor&amp;y…</source>
+        <translation>Verla&amp;uf…</translation>
     </message>
 </context>
 <context>
@@ -8595,6 +9268,15 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Test it now</source>
         <translation>Jetzt prüfen</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Logged: %1</source>
+        <comment>what was done</comment>
+        <translation>Eingetragen: %1</translation>
     </message>
 </context>
 <context>
@@ -8697,6 +9379,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Copy</source>
         <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>E&amp;xport…</source>
+        <translation>E&amp;xportieren…</translation>
+    </message>
+    <message>
+        <source>Export table</source>
+        <translation>Tabelle exportieren</translation>
     </message>
 </context>
 <context>
@@ -11521,6 +12211,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>&amp;Hand-over list…</source>
         <translation>&amp;Abgabeliste…</translation>
     </message>
+    <message>
+        <source>Export &amp;a table…</source>
+        <translation>T&amp;abelle exportieren…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MeasuredForm</name>
@@ -13550,6 +14244,50 @@ mal ihr Volumen</translation>
     </message>
 </context>
 <context>
+    <name>ullage::app::TableExport</name>
+    <message>
+        <source>Export a table</source>
+        <translation>Tabelle exportieren</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s) written.</source>
+        <translation>
+            <numerusform>%Ln Zeile geschrieben.</numerusform>
+            <numerusform>%Ln Zeilen geschrieben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Export table…</source>
+        <translation>Tabelle &amp;exportieren…</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TablePlace</name>
+    <message>
+        <source>Export a table</source>
+        <translation>Tabelle exportieren</translation>
+    </message>
+    <message>
+        <source>Which table</source>
+        <translation>Welche Tabelle</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln row(s) written.</source>
+        <translation>
+            <numerusform>%Ln Zeile geschrieben.</numerusform>
+            <numerusform>%Ln Zeilen geschrieben.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::TakeBackDialog</name>
     <message>
         <source>Bring an entry back</source>
@@ -14075,6 +14813,15 @@ mal ihr Volumen</translation>
     <message>
         <source>Choose a time first.</source>
         <translation>Wählen Sie zuerst eine Zeit.</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>seconds</comment>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>no source given</source>
+        <translation>keine Quelle angegeben</translation>
     </message>
 </context>
 <context>

@@ -463,6 +463,16 @@
     </message>
 </context>
 <context>
+    <name>Starter</name>
+    <message numerus="yes">
+        <source>own tests, in %1 of %n bottle(s), to %2</source>
+        <translation>
+            <numerusform>own tests, in %1 of %n bottle, to %2</numerusform>
+            <numerusform>own tests, in %1 of %n bottles, to %2</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Statistics</name>
     <message numerus="yes">
         <source>%Ln day(s)</source>
@@ -823,6 +833,26 @@
         <translation>
             <numerusform>%Ln control strip before this one: limits need %1, so nothing is proposed yet.</numerusform>
             <numerusform>%Ln control strips before this one: limits need %1, so nothing is proposed yet.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TableExport</name>
+    <message numerus="yes">
+        <source>%Ln row(s) written.</source>
+        <translation>
+            <numerusform>%Ln row written.</numerusform>
+            <numerusform>%Ln rows written.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::TablePlace</name>
+    <message numerus="yes">
+        <source>%Ln row(s) written.</source>
+        <translation>
+            <numerusform>%Ln row written.</numerusform>
+            <numerusform>%Ln rows written.</numerusform>
         </translation>
     </message>
 </context>
