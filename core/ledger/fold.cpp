@@ -188,7 +188,9 @@ struct Effects {
     void operator()(const Looked& e) const
     {
         judge(e.passed, e.what);
-        batch.testAskedAt.reset();
+        if (e.passed) { // a look that judges nothing is no test
+            batch.testAskedAt.reset();
+        }
     }
     void operator()(const Filtered&) const
     {

@@ -256,13 +256,15 @@ class Batch:
     def _strip_test(self, f):
         self.strips.append((self.wear, self.strip_factor, f.data.get("density")))
         self.strip_factor = f.data.get("factor", self.strip_factor)
+        self.asked_at = None
         self._judged(f, "strip")
 
     def _looked(self, f):
+        if f.data.get("passed") is not None:  # a look that judges nothing is no test
+            self.asked_at = None
         self._judged(f, f.data.get("what"))
 
     def _judged(self, f, about):
-        self.asked_at = None
         passed = f.data.get("passed")
         if passed is True:
             self.passes.append((self.clock, self.wear))

@@ -20,8 +20,8 @@ def as_many_to_come():
 
 
 def asked_and_looked_at():
-    """A request for a test ends with any look, strip or clearing test, whatever it says; a note,
-    an opening and a filtering are none."""
+    """A request for a test ends with a control strip or a clearing test, whatever it says; a look that
+    judges nothing, a note, an opening and a filtering are none."""
     j = Journal(solution("mq"), fixer(), vessel(), version=2)
     for batch, kind in (("looked", "mq"), ("strip", "mq"), ("cleared", "fix"), ("noted", "mq")):
         j.mix(batch, "2024-01-05", kind)
