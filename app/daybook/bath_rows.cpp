@@ -21,7 +21,6 @@ namespace
 {
 
 enum Column { Name, Used, Lost, Air, Once, Second };
-constexpr int kFigureWidth = 110; // "not known" in the longer language
 
 } // namespace
 
@@ -54,7 +53,7 @@ BathRows::Row BathRows::newRow(const Bottle& bottle)
                             const QString& empty) {
         auto* edit = new QuantityField<Millilitres>(is, name, m_wording, this);
         edit->setPlaceholderText(empty);
-        edit->setMinimumWidth(kFigureWidth);
+        edit->setMinimumWidth(QuantityEdit::kRoom);
         connect(edit, &QuantityEdit::valueChanged, this, &BathRows::changed);
         return edit;
     };

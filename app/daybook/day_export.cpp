@@ -176,12 +176,7 @@ Result<std::vector<DayPrintLine>> dayPrintLines(store::SqlStore& store,
 
 DayWording dayWording(const formulary::Formulary& formulary, const Wording& wording)
 {
-    DayWording words{{}, wording};
-    for (const auto& solution : formulary.solutions())
-        words.formulary.add(*solution);
-    for (const auto& vessel : formulary.vessels())
-        words.formulary.add(*vessel);
-    return words;
+    return {formulary, wording};
 }
 
 } // namespace ullage::app

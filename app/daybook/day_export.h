@@ -49,7 +49,7 @@ Result<std::vector<DayPrintLine>> dayPrintLines(store::SqlStore& store,
                                                 const store::DayFilter& filter,
                                                 const DayWording& words, const store::Stop& stop);
 
-/// Copies of solutions and vessels, for another thread; development times are left out.
+/// A copy of the formulary and the units and forms of numbers, for another thread.
 DayWording dayWording(const formulary::Formulary& formulary, const Wording& wording);
 
 } // namespace ullage::app

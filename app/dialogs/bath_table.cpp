@@ -27,7 +27,6 @@ namespace
 using formulary::Role;
 
 enum Column { Name, Which, Used, Lost, Air, Once };
-constexpr int kFigureWidth = 110; // "not known" in the longer language
 const QString kTankFigure = QStringLiteral("tank");
 const QString kLostFigure = QStringLiteral("lost");
 
@@ -89,7 +88,7 @@ QuantityField<chemistry::Millilitres>* BathTable::field(const formulary::FieldDe
                                                         const QString& name, int row, int column)
 {
     auto* edit = new QuantityField<chemistry::Millilitres>(is, name, m_door.wording(), this);
-    edit->setFixedWidth(kFigureWidth);
+    edit->setFixedWidth(QuantityEdit::kRoom);
     m_grid->addWidget(edit, row, column);
     connect(edit, &QuantityEdit::valueChanged, this, &BathTable::changed);
     return edit;

@@ -21,6 +21,9 @@ class QuantityEdit : public QLineEdit
     Q_OBJECT
 
 public:
+    /// Pixels for a figure with its unit, or "not known" in the longer language.
+    static constexpr int kRoom = 110;
+
     /// `name` is the field's own, as its label says ("Volume used").
     QuantityEdit(QuantityKind kind, const QString& name, const Wording& wording,
                  QWidget* parent = nullptr);
