@@ -106,6 +106,15 @@ void TimeEditor::fillDevelopers(const formulary::Formulary& formulary, const std
         if (std::find(family.begin(), family.end(), solution->id) != family.end())
             m_developer->setCurrentIndex(m_developer->count() - 1);
     }
+    // A solution that is no developer any more keeps its times; editing one must not move it.
+    const auto kept = formulary.solution(chosen);
+    if (kept && (m_developer->count() == 0 ||
+                 std::find(family.begin(), family.end(),
+                           m_developer->currentData().toString().toStdString()) == family.end())) {
+        m_developer->insertItem(0, shownName(kept->name), QString::fromStdString(chosen));
+        m_q10.insert(m_q10.begin(), kept->q10);
+        m_developer->setCurrentIndex(0);
+    }
 }
 
 void TimeEditor::addPair()

@@ -468,6 +468,19 @@ TEST(TimeEditor, leavesNoHalfOfAPairOutInSilence)
     EXPECT_EQ(editor.problem(), "A time without its temperature.");
 }
 
+TEST(TimeEditor, keepsATimeWhereItsSolutionIsNoDeveloperAnyMore)
+{
+    TinyBook book;
+    const auto figure = *book.formulary.notebook().figure("t1");
+    formulary::Solution turned = *book.formulary.solution(figure.developer);
+    turned.replaces = turned.id;
+    turned.id = "turned";
+    turned.role = formulary::Role::Stop;
+    book.formulary.add(turned);
+    TimeEditor editor(figure, book.formulary, book.door, english());
+    EXPECT_EQ(editor.figure().developer, figure.developer);
+}
+
 TEST(VesselsTab, showsWholeNamesHoweverNarrow)
 {
     TinyBook book;
