@@ -251,7 +251,7 @@ void copies(Desk& desk)
     ullage::app::ChoiceDialog choice(
         QObject::tr("Where is the book?"),
         "The book home.ullage is not where it was: it was moved, renamed or deleted, or its drive "
-        "is not connected. It was in /home/bo/darkroom.",
+        "is not connected. It was in /media/darkroom.",
         {"Choose the book…", "Restore the copy of 24 Nov, 15:30, 412 entries",
          "Restore the copy of 23 Nov, 15:28, 402 entries", "Start anew with an empty book"});
     picture(choice, "choice");

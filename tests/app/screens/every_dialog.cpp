@@ -47,7 +47,7 @@ namespace
 
 using namespace std::chrono_literals;
 
-const QString kPlace = QStringLiteral("/home/somebody/.local/share/ullage/copies");
+const QString kPlace = QStringLiteral("/media/darkroom/copies");
 const QString kStick = QStringLiteral("/media/stick/darkroom");
 
 void show(QWidget& dialog, const QString& name, const SeenScreen& seen)
@@ -303,7 +303,7 @@ void seeQuestions(const SeenScreen& seen)
                        .text = QStringLiteral("Put this copy in the place of home.ullage?"),
                        .detail = QStringLiteral(
                            "The copy: 27 Nov 14:57, 1,264 entries. The book as it is now is kept "
-                           "beside it, under /home/somebody/home-before-restore.ullage."),
+                           "beside it, under /media/darkroom/home-before-restore.ullage."),
                        .yes = QStringLiteral("Restore"),
                        .danger = true});
 }
