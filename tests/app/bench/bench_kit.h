@@ -10,6 +10,8 @@
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QLabel>
+#include <QSpinBox>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -130,5 +132,25 @@ struct Bench {
 
     ledger::Batch batch(const std::string& id) { return *shelf.book->batch(id, shelf.now); }
 };
+
+/// All that can be read on the page, a label a line.
+inline QString wordsOn(const BenchPage& page)
+{
+    QStringList all;
+    for (const QLabel* label : page.findChildren<QLabel*>())
+        if (label->isVisible())
+            all << label->text();
+    return all.join(u'\n');
+}
+
+/// Parts of water that the developer is diluted with; null while it is not shown.
+inline QSpinBox* dilutionBox(const BenchPage& page)
+{
+    for (auto* parts : page.findChildren<QSpinBox*>()) {
+        if (parts->accessibleName() == QStringLiteral("Dilution of the developer"))
+            return parts;
+    }
+    return nullptr;
+}
 
 } // namespace ullage::app

@@ -163,32 +163,6 @@ TEST(Session, undoTakesBackTheDeedsOfItsWindowOnly)
     EXPECT_TRUE(two.batchNames().isEmpty());
 }
 
-TEST(Seat, isTheFirstFreeOneOfTheMachineAtTheBook)
-{
-    const QTemporaryDir folder;
-    const QString seats = folder.filePath("seats");
-    auto one = std::make_unique<Seat>(seats, "here", "/a.ullage");
-    const Seat two(seats, "here", "/a.ullage");
-    const Seat other(seats, "here", "/b.ullage");
-    EXPECT_EQ(one->name(), "here/1");
-    EXPECT_EQ(two.name(), "here/2");
-    EXPECT_EQ(other.name(), "here/1");
-    one.reset();
-    EXPECT_EQ(Seat(seats, "here", "/a.ullage").name(), "here/1");
-    EXPECT_EQ(Seat(seats, "here", "/a.ullage").name(), "here/1") << "it went with the window";
-}
-
-TEST(Seat, whereNoLockFileCanBeMadeItIsOneThatNobodyHad)
-{
-    const QTemporaryDir folder;
-    QFile file(folder.filePath("seats"));
-    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-    const Seat one(file.fileName(), "here", "/a.ullage");
-    const Seat two(file.fileName(), "here", "/a.ullage");
-    EXPECT_TRUE(one.name().startsWith("here/"));
-    EXPECT_NE(one.name(), two.name());
-}
-
 TEST(Session, aBookThatCannotBeOpenedLeavesTheOneThatIs)
 {
     Desk desk;
@@ -226,36 +200,6 @@ TEST(Session, aWindowOnAnotherMachineIsSeenByItsRecord)
     }
     one.lookForChanges();
     EXPECT_TRUE(one.elsewhere().isEmpty());
-}
-
-TEST(Presence, aRecordThatNoLongerChangesIsNobodys)
-{
-    Desk desk;
-    desk.session().close();
-    const auto open = [&] {
-        return std::move(*store::SqlStore::open(
-            desk.bookPath(), {.access = store::Access::Create,
-                              .volume = [](const QString&) { return store::Volume::Network; }}));
-    };
-    std::chrono::milliseconds now{0};
-    const auto steady = [&] { return now; };
-    const auto noTable = [] { return QByteArray(); };
-    const auto ours = open();
-    const auto theirs = open();
-    Presence us(*ours, "a", noTable, steady);
-    Presence them(*theirs, "b", noTable, steady);
-    EXPECT_FALSE(us.lookAround());
-    EXPECT_TRUE(them.lookAround());
-    EXPECT_TRUE(us.lookAround());
-    for (int minute = 0; minute < 5; ++minute) {
-        now += std::chrono::minutes(1);
-        EXPECT_TRUE(us.lookAround()) << "they renew it";
-        EXPECT_TRUE(them.lookAround());
-    }
-    now += std::chrono::minutes(1);
-    EXPECT_TRUE(us.lookAround());
-    now += std::chrono::minutes(2);
-    EXPECT_FALSE(us.lookAround()) << "they were killed";
 }
 
 TEST(Session, aFolderThatMayNotBeWrittenIsRead)
@@ -418,68 +362,6 @@ TEST(Session, theLogIsFoldedWhenNothingHappens)
     }));
     ASSERT_GT(log(), 0);
     EXPECT_TRUE(QTest::qWaitFor([&] { return log() == 0; }, 10'000));
-}
-
-TEST(Preferences, keepWhatWasSet)
-{
-    Desk desk;
-    const QString file = desk.file("other.ini");
-    {
-        Preferences preferences(file);
-        preferences.setUnits({VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit});
-        preferences.setBaseTimes("a/b \"c\"",
-                                 {{chemistry::Celsius(20.5), chemistry::Seconds(570.25)}});
-        preferences.setLook(Preferences::Look::Dark);
-        preferences.setLastBook("/somewhere/home.ullage");
-    }
-    const Preferences again(file);
-    EXPECT_EQ(again.wording().units, (Units{VolumeUnit::FluidOunce, TemperatureUnit::Fahrenheit}));
-    const auto pairs = again.baseTimes("a/b \"c\"");
-    ASSERT_EQ(pairs.size(), 1u);
-    EXPECT_DOUBLE_EQ(pairs[0].time.value(), 570.25);
-    EXPECT_DOUBLE_EQ(pairs[0].temperature.value(), 20.5);
-    EXPECT_EQ(again.look(), Preferences::Look::Dark);
-    EXPECT_EQ(again.lastBook(), "/somewhere/home.ullage");
-    EXPECT_TRUE(again.baseTimes("another").empty());
-}
-
-TEST(Preferences, theMachineHasANameThatStays)
-{
-    Desk desk;
-    const QString name = desk.preferences().machine();
-    EXPECT_FALSE(name.isEmpty());
-    EXPECT_EQ(desk.preferences().machine(), name);
-    EXPECT_NE(Preferences(desk.file("other.ini")).machine(), name);
-}
-
-TEST(Preferences, timesOfADilutionAreKeptApart)
-{
-    Desk desk;
-    Preferences& preferences = desk.preferences();
-    preferences.setBaseTimes("mq", {{chemistry::Celsius(20), chemistry::Seconds(600)}}, 0,
-                             {{"Quay 400", 400.0}, {"Harbour", std::nullopt}});
-    preferences.setBaseTimes("mq", {{chemistry::Celsius(20), chemistry::Seconds(840)}}, 1);
-    EXPECT_EQ(preferences.baseTimes("mq").front().time.value(), 600);
-    EXPECT_EQ(preferences.baseTimes("mq", 1).front().time.value(), 840);
-    const auto films = preferences.baseTimesFor("mq");
-    ASSERT_EQ(films.size(), 2U);
-    EXPECT_EQ(films[0], (formulary::FilmWanted{"Quay 400", 400.0}));
-    EXPECT_EQ(films[1], (formulary::FilmWanted{"Harbour", std::nullopt}));
-    EXPECT_TRUE(preferences.baseTimesFor("mq", 1).empty());
-}
-
-TEST(Preferences, figuresSpoiledByHandAreLeftOut)
-{
-    Desk desk;
-    const QString file = desk.file("spoiled.ini");
-    {
-        QSettings settings(file, QSettings::IniFormat);
-        settings.setValue("times/6d71", QStringList{"nine@20", "570@nan", "600@20", "@", ""});
-        settings.setValue("last/tank", "inf");
-    }
-    const Preferences preferences(file);
-    EXPECT_EQ(preferences.baseTimes("mq").size(), 1u);
-    EXPECT_FALSE(preferences.lastFigure("tank"));
 }
 
 } // namespace ullage::app

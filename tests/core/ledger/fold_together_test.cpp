@@ -2,7 +2,8 @@
 #include "core/ledger/fold_together.h"
 
 #include "core/ledger/fillings.h"
-#include "tests/core/ledger/ledger_kit.h"
+
+#include "tests/core/ledger/bottles_kit.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -14,60 +15,6 @@ namespace
 {
 
 using namespace chemistry;
-
-/// Several bottles; a filling enters both of its halves.
-struct Bottles : History {
-    std::string happen(const std::string& batch, double days, Happening what)
-    {
-        const std::string id = "e" + std::to_string(entered.size());
-        entered.push_back({id, batch, at(days), std::move(what), {}});
-        entered.back().entry = static_cast<std::int64_t>(entered.size());
-        return id;
-    }
-    void fresh(const std::string& batch, double days, double volume,
-               const std::string& solution = "dev", const std::string& vessel = "glass")
-    {
-        happen(batch, days, Mixed{solution, vessel, Millilitres(volume)});
-    }
-    void films(const std::string& batch, double days, double count)
-    {
-        happen(batch, days, Processed{Load{{{"120", count}}, {}}, {}, {}, false, {}});
-    }
-    void pour(const std::string& from, const std::string& to, double days, double volume)
-    {
-        happen(from, days, Drawn{Millilitres(volume), "", to});
-        happen(to, days, ToppedUp{Millilitres(volume), from});
-    }
-    void decant(const std::string& from, const std::string& to, double days, double volume,
-                const std::string& solution = "dev", const std::string& vessel = "small")
-    {
-        happen(from, days, Drawn{Millilitres(volume), "", to});
-        Mixed mixed{solution, vessel, Millilitres(volume)};
-        mixed.from = from;
-        happen(to, days, mixed);
-    }
-    [[nodiscard]] Batch of(const std::string& batch, double days) const
-    {
-        const auto folded = foldTogether(batch, entered, at(days), formulary);
-        EXPECT_TRUE(folded) << folded.error().field;
-        EXPECT_TRUE(folded && *folded) << batch;
-        return **folded;
-    }
-    /// What both together hold: films, grams of silver, mg of bromide.
-    [[nodiscard]] std::array<double, 3> held(const std::vector<std::string>& batches,
-                                             double days) const
-    {
-        std::array<double, 3> sum{};
-        for (const std::string& one : batches) {
-            const Batch batch = of(one, days);
-            const double volume = litres(batch.volume).value();
-            sum[0] += batch.wear.value() * volume;
-            sum[1] += batch.silver.value() * volume;
-            sum[2] += batch.bromide.value() * volume;
-        }
-        return sum;
-    }
-};
 
 TEST(FoldTogether, aDecantedBottleGoesOnWhereItsDonorWas)
 {
@@ -328,119 +275,6 @@ TEST(FoldTogether, theOrderOfTwoDonorsDoesNotMatter)
     EXPECT_NEAR(one.wear.value(), other.wear.value(), 1e-12);
     EXPECT_NEAR(one.standing.taken.total().value(), other.standing.taken.total().value(), 1e-12);
     EXPECT_NEAR(one.standing.aged.value(), other.standing.aged.value(), 1e-12);
-}
-
-TEST(Fold, whatIsKnownOfABottleFoundIsCounted)
-{
-    Bottles all;
-    Mixed found{"dev", "glass", Millilitres(800)};
-    found.historyUnknown = true;
-    all.happen("nothing", 50, found);
-    found.assumed = FilmsPerLitre(3);
-    found.mixedOn = all.at(20);
-    all.happen("something", 50, found);
-    const auto nothing = assess(all.of("nothing", 60));
-    EXPECT_FALSE(nothing.filmsLeft);
-    EXPECT_FALSE(nothing.lastFilm);
-    EXPECT_FALSE(nothing.discardBy);
-    EXPECT_TRUE(nothing.atLeast);
-    EXPECT_EQ(nothing.verdict, Verdict::TestFirst);
-    const Batch dated = all.of("something", 60);
-    const auto something = assess(dated);
-    EXPECT_NEAR(something.filmsLeft->value(), 7 * 0.8, 1e-12);
-    EXPECT_TRUE(something.lastFilm);
-    EXPECT_EQ(something.age, Days(40));
-    EXPECT_NEAR(dated.standing.aged.value(), 40, 1e-9);
-    EXPECT_EQ(something.keepsUntil, addKeepingTime(all.at(20), Days(182.625)));
-    EXPECT_NEAR(something.wearFactor, 1.3, 1e-12);
-}
-
-TEST(Fold, filmsDoneBeforeTheBookCountWithoutALoad)
-{
-    Bottles all;
-    Mixed known{"dev", "glass", Millilitres(800)};
-    known.filmsBefore = Films(4);
-    all.happen("b", 0, known);
-    const Batch batch = all.of("b", 0);
-    EXPECT_EQ(batch.wear.value(), 5);
-    EXPECT_EQ(batch.bromide.value(), 250);
-    EXPECT_EQ(batch.filmsDone, Films(4));
-    EXPECT_TRUE(batch.loads.empty());
-}
-
-TEST(Fold, aSecondBathFeelsAFifth)
-{
-    Bottles all;
-    all.fresh("b", 0, 1000, "fixer");
-    Processed load{Load{{{"120", 5}}, {}}, {}, {}, false, {}};
-    load.second = true;
-    all.happen("b", 1, load);
-    const Batch batch = all.of("b", 1);
-    EXPECT_DOUBLE_EQ(batch.wear.value(), 1);
-    EXPECT_DOUBLE_EQ(batch.silver.value(), 0.15);
-    EXPECT_EQ(batch.filmsDone, Films(5));
-    EXPECT_DOUBLE_EQ(assess(batch).meanLoad.value(), 1);
-}
-
-TEST(Fold, silverMeasuredTakesThePlaceOfTheCount)
-{
-    Bottles all;
-    all.fresh("b", 0, 1000, "fixer");
-    all.films("b", 1, 10);
-    all.happen("b", 2, Measured{GramsPerLitre(0.9), "test paper"});
-    all.films("b", 3, 1);
-    EXPECT_DOUBLE_EQ(all.of("b", 2).silver.value(), 0.9);
-    EXPECT_DOUBLE_EQ(all.of("b", 3).silver.value(), 1.05);
-    EXPECT_EQ(all.of("b", 3).openings, 4);
-}
-
-TEST(Fold, whatIsPouredAwayAfterUseIsCountedByVolume)
-{
-    Bottles all;
-    formulary::Solution once = History::developer();
-    once.id = "once";
-    once.oneShotPerFilm = Millilitres(250);
-    all.formulary.add(once);
-    all.fresh("b", 0, 1000, "once");
-    EXPECT_NEAR(assess(all.of("b", 0)).filmsLeft->value(), 10, 1e-12) << "it has a capacity";
-    all.happen("b", 1, Processed{Load{{{"120", 1}}, {}}, Millilitres(250), {}, true, {}});
-    EXPECT_EQ(assess(all.of("b", 1)).filmsLeft, Films(3));
-    once.id = "only once";
-    once.capacity.reset();
-    all.formulary.add(once);
-    all.fresh("c", 0, 1000, "only once");
-    EXPECT_EQ(assess(all.of("c", 0)).filmsLeft, Films(4));
-}
-
-// A mixing that was corrected comes after what was entered for the same moment before.
-TEST(Fold, whatHappensAtTheInstantOfMixingComesAfterIt)
-{
-    Bottles all;
-    all.fresh("b", 0, 1000);
-    const auto wrong = all.entered.back().id;
-    all.happen("b", 0, Dissolved{});
-    all.happen("b", 1, Voided{wrong, ""});
-    all.fresh("b", 0, 900);
-    EXPECT_TRUE(all.of("b", 0).dissolved);
-    EXPECT_EQ(all.of("b", 0).volume, Millilitres(900));
-}
-
-TEST(Fillings, everyHalfFindsItsOwnOtherHalf)
-{
-    Bottles shelf;
-    shelf.fresh("a", 0, 500);
-    shelf.fresh("b", 0, 100);
-    shelf.pour("a", "b", 1, 50);
-    shelf.pour("a", "b", 1, 50); // entered twice
-    shelf.happen("a", 2, Drawn{Millilitres(10), "spilled", {}});
-    const auto& all = shelf.entered;
-    ASSERT_EQ(all.size(), 7u);
-    EXPECT_EQ(otherHalf(all, all[2], {}), &all[3]);
-    EXPECT_EQ(otherHalf(all, all[3], {}), &all[2]);
-    EXPECT_EQ(otherHalf(all, all[5], {}), &all[4]);
-    EXPECT_EQ(otherHalf(all, all[6], {}), nullptr) << "poured away, not into a bottle";
-    EXPECT_EQ(otherHalf(all, all[2], {all[3].id, all[5].id}), nullptr) << "taken back already";
-    EXPECT_EQ(otherHalf(all, all[4], {all[2].id, all[3].id}), &all[5]);
 }
 
 } // namespace

@@ -296,66 +296,6 @@ TEST(Verdict, fixersAskForAClearingTest)
     EXPECT_FALSE(has(assess(developer().batch(40)), ReasonCode::ClearingTestDue));
 }
 
-// "known" is a fixer whose fresh clearing time its maker gives.
-History found(const std::string& solution)
-{
-    History history;
-    auto known = History::fixer();
-    known.id = "known";
-    known.freshClearing = Seconds(70);
-    history.formulary.add(known);
-    history.add(0, Mixed{solution, "glass", Millilitres(1000), {}, {}, true});
-    return history;
-}
-
-TEST(Verdict, unknownHistoryIsTestedFirst)
-{
-    auto history = found("dev");
-    EXPECT_EQ(assess(history.batch(0)).verdict, Verdict::TestFirst);
-    EXPECT_TRUE(has(assess(history.batch(0)), ReasonCode::HistoryUnknown));
-    history.add(1, Looked{true, "leader test"});
-    EXPECT_EQ(assess(history.batch(1)).verdict, Verdict::Good);
-    EXPECT_FALSE(has(assess(history.batch(14.99)), ReasonCode::HistoryUnknown));
-    EXPECT_TRUE(has(assess(history.batch(15)), ReasonCode::HistoryUnknown));
-    history.run(2, 1.99);
-    EXPECT_FALSE(has(assess(history.batch(2)), ReasonCode::HistoryUnknown));
-    history.run(2, 0.01);
-    EXPECT_TRUE(has(assess(history.batch(2)), ReasonCode::HistoryUnknown));
-}
-
-TEST(Verdict, stripsAndGoodClearingTestsVouchToo)
-{
-    auto strip = found("dev");
-    strip.add(1, StripTested{{}, {}, true});
-    EXPECT_EQ(assess(strip.batch(2)).verdict, Verdict::Good);
-    // A test that neither passed nor failed says nothing.
-    auto reading = found("dev");
-    reading.add(1, StripTested{1.2, {}, {}});
-    EXPECT_EQ(assess(reading.batch(2)).verdict, Verdict::TestFirst);
-    auto cleared = found("known");
-    cleared.add(1, ClearingTested{Seconds(60), Celsius(20)});
-    EXPECT_EQ(assess(cleared.batch(2)).verdict, Verdict::Good);
-    // No test of a bottle found is a fresh one, so by itself it compares with nothing.
-    auto alone = found("fixer");
-    alone.add(1, ClearingTested{Seconds(60), Celsius(20)});
-    EXPECT_EQ(assess(alone.batch(2)).verdict, Verdict::TestFirst);
-    // A developer is not vouched for by a clearing test.
-    auto odd = found("dev");
-    odd.add(1, ClearingTested{Seconds(60), Celsius(20)});
-    EXPECT_EQ(assess(odd.batch(2)).verdict, Verdict::TestFirst);
-}
-
-TEST(Verdict, aPassVouchesForItsTimeThoughALaterTestFails)
-{
-    auto bottle = found("known");
-    bottle.add(1, ClearingTested{Seconds(60), Celsius(20)});
-    bottle.add(2, ClearingTested{Seconds(150), Celsius(20)});
-    const auto so = assess(bottle.batch(3));
-    EXPECT_TRUE(has(so, ReasonCode::ClearingDoubled));
-    EXPECT_FALSE(has(so, ReasonCode::HistoryUnknown));
-    EXPECT_TRUE(has(assess(bottle.batch(15)), ReasonCode::HistoryUnknown));
-}
-
 TEST(Verdict, aPassedTestClearsTheModelButNeverDiscard)
 {
     auto history = developer(500);
@@ -405,46 +345,6 @@ TEST(Verdict, withoutFiguresThereIsNothingToJudgeBy)
     const auto so = assess(history.batch(900));
     EXPECT_EQ(so.verdict, Verdict::Good);
     EXPECT_FALSE(so.filmsLeft || so.standingUsed || so.discardBy || so.lastFilm || so.clearing);
-}
-
-TEST(LastFilm, countsLoadsSinceTheFirst)
-{
-    auto history = developer();
-    EXPECT_EQ(assess(history.batch(0)).lastFilm->loads, 10);
-    // No load yet: Gamma(1, 30 d) alone. One load would have a median of 30 days.
-    history.run(10, 2);
-    history.run(20, 2);
-    const auto so = assess(history.batch(30)); // k = 2 in 20 days, 6 films in loads of 2
-    ASSERT_TRUE(so.lastFilm);
-    EXPECT_EQ(so.lastFilm->loads, 3);
-    const Pace pace{2, Days(20)};
-    EXPECT_NEAR(so.lastFilm->early.value(), waitFor(3, pace, 0.1).value(), 1e-9);
-    EXPECT_NEAR(so.lastFilm->median.value(), waitFor(3, pace, 0.5).value(), 1e-9);
-    EXPECT_NEAR(so.lastFilm->late.value(), waitFor(3, pace, 0.9).value(), 1e-9);
-    EXPECT_NEAR(*so.lastFilm->chanceFilmsFirst,
-                chanceWithin(3, pace, daysBetween(history.at(30), *so.discardBy)), 1e-9);
-}
-
-TEST(LastFilm, looksBackAHundredAndEightyDays)
-{
-    History history;
-    auto slow = History::developer();
-    slow.id = "slow";
-    slow.keeping = {Days(730.5), {}, {}};
-    history.formulary.add(slow);
-    history.mix("slow", 1000);
-    history.run(1, 1);
-    history.run(100, 1);
-    history.run(250, 1);
-    const auto so = assess(history.batch(300)); // since day 120: one load in 180 days
-    EXPECT_NEAR(so.lastFilm->median.value(), waitFor(7, {1, Days(180)}, 0.5).value(), 1e-9);
-}
-
-TEST(LastFilm, nothingLeftNoForecast)
-{
-    auto history = developer();
-    history.run(1, 10);
-    EXPECT_FALSE(assess(history.batch(1)).lastFilm);
 }
 
 } // namespace
