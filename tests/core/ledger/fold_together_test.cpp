@@ -2,7 +2,6 @@
 #include "core/ledger/fold_together.h"
 
 #include "core/ledger/fillings.h"
-
 #include "tests/core/ledger/bottles_kit.h"
 
 #include <algorithm>
