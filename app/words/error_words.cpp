@@ -191,20 +191,6 @@ private:
         return with(tr("“%1” is not a book.").arg(text(why)));
     }
 
-    [[nodiscard]] QString movedText() const
-    {
-        if (m_error.text == "replaced") {
-            return tr("another file has taken the place of the open book. Nothing was entered. "
-                      "Put the book back, or open it where it is now.");
-        }
-        if (m_error.text == "log") {
-            return tr("the log of the open book (-wal, -shm) was removed or exchanged. Nothing was "
-                      "entered. Open the book again.");
-        }
-        return tr("the open book is no longer in its place: it was moved, renamed or deleted. "
-                  "Nothing was entered. Put it back, or open it where it is now.");
-    }
-
     // Who holds it, and how long that was waited for.
     [[nodiscard]] QString busyText() const
     {
@@ -347,7 +333,7 @@ private:
         case ErrorCode::Busy:
             return busyText();
         case ErrorCode::BookMoved:
-            return movedText();
+            return movedBookText(m_error);
         case ErrorCode::BookDamaged:
             return tr("The book is damaged and can only be read. Nothing more is entered into it. "
                       "Restore a copy, or salvage what is left.");

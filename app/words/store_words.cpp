@@ -69,4 +69,18 @@ QString storeFailureText(const Error& error)
                : StoreWords::tr("%1 (%2)", "meaning (the database's words)").arg(means, said);
 }
 
+QString movedBookText(const Error& error)
+{
+    if (error.text == "replaced") {
+        return StoreWords::tr("another file has taken the place of the open book. Nothing was "
+                              "entered. Put the book back, or open it where it is now.");
+    }
+    if (error.text == "log") {
+        return StoreWords::tr("the log of the open book (-wal, -shm) was removed or exchanged. "
+                              "Nothing was entered. Open the book again.");
+    }
+    return StoreWords::tr("the open book is no longer in its place: it was moved, renamed or "
+                          "deleted. Nothing was entered. Put it back, or open it where it is now.");
+}
+
 } // namespace ullage::app

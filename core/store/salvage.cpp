@@ -5,10 +5,10 @@
 #include "core/store/file_moves.h"
 #include "core/store/integrity.h"
 #include "core/store/page_copy.h"
+#include "core/store/scratch_file.h"
 #include "core/store/sql_store.h"
 #include "core/store/wreck.h"
 
-#include <QFile>
 #include <QFileInfo>
 
 #include <algorithm>
@@ -21,42 +21,13 @@ namespace ullage::store
 namespace
 {
 
-const QString kLogs[]{QStringLiteral("-wal"), QStringLiteral("-shm"), QStringLiteral("-journal")};
 constexpr std::int64_t kApart = static_cast<int>(ledger::ActionMode::Apart);
-
-// A file for pages that are not ours, gone with its logs when it is not needed any more.
-class Scratch
-{
-public:
-    explicit Scratch(QString path) : m_path(std::move(path)) {}
-    Scratch(Scratch&& other) noexcept : m_path(std::exchange(other.m_path, {})) {}
-    Scratch& operator=(Scratch&&) = delete;
-    ~Scratch()
-    {
-        if (!m_path.isEmpty()) {
-            QFile::remove(m_path);
-            for (const QString& log : kLogs) {
-                QFile::remove(m_path + log);
-            }
-        }
-    }
-    [[nodiscard]] const QString& path() const { return m_path; }
-    void keep() { m_path.clear(); }
-
-private:
-    QString m_path;
-};
-
-Result<Scratch> scratchFor(const QString& target)
-{
-    return newPart(target).map([](const QString& path) { return Scratch(path); });
-}
 
 // A copy, read in the same way as the damaged book: it too may have suffered since.
 struct Source {
     QString path;
     std::unique_ptr<Wreck> pages;
-    Scratch scratch;
+    ScratchFile scratch;
     std::optional<std::int64_t> agreesUntil = std::nullopt; ///< once somebody has asked
 };
 

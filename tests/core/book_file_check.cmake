@@ -28,7 +28,7 @@ set(reviewed
     core/store/last_seen.cpp        # the heads of the chains, a file of its own
     core/store/lock_table.cpp       # the system's tables
     core/store/restore.cpp          # removes the copies it made itself
-    core/store/salvage.cpp          # the same
+    core/store/scratch_file.cpp     # the same
     core/store/schema_steps.cpp     # the steps, in the resources
     core/store/sql_store.cpp        # takeAway()
     core/store/wreck.cpp            # a damaged book, after isOpenHere()
