@@ -1,6 +1,5 @@
 #include "app/window/book_jobs.h"
 
-#include "app/session/whole_file.h"
 #include "core/store/backup.h"
 #include "core/store/file_moves.h"
 #include "core/store/journal_writer.h"
@@ -45,22 +44,6 @@ BookJob exportJob(const QString& path, const QString& journal)
         if (const auto lasting = store::flushFolderOf(journal); !lasting)
             return tl::unexpected(lasting.error());
         return *written;
-    };
-}
-
-BookJob tableJob(const QString& path, const QString& file, BookTable table, chemistry::Instant now,
-                 const Wording& wording)
-{
-    return [=]() -> Result<int> {
-        auto store = store::SqlStore::open(path, {.access = store::Access::Read});
-        if (!store)
-            return tl::unexpected(store.error());
-        const auto made = bookTable(table, **store, now, wording);
-        if (!made)
-            return tl::unexpected(made.error());
-        if (const auto written = writeWhole(file, csvOf(*made)); !written)
-            return tl::unexpected(written.error());
-        return static_cast<int>(made->rows.size());
     };
 }
 

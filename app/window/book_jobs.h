@@ -1,7 +1,6 @@
 // What takes a while and is done on a thread, each with a connection of its own to the book.
 #pragma once
 
-#include "app/window/book_tables.h"
 #include "core/chemistry/result.h"
 #include "core/store/integrity.h"
 #include "core/store/progress.h"
@@ -23,9 +22,6 @@ using BookJob = std::function<Result<int>()>;
 /// Writes the book as a journal, or its events as CSV by the file's ending; whole or not at all.
 /// The number of lines. FileFailed where it cannot be written.
 BookJob exportJob(const QString& path, const QString& journal);
-/// A table of the book as CSV, whole or not at all. The number of rows.
-BookJob tableJob(const QString& path, const QString& file, BookTable table, chemistry::Instant now,
-                 const Wording& wording);
 /// A whole, verified copy; `fault` gets what is wrong in the book. 1.
 BookJob copyJob(const QString& path, const QString& target, chemistry::Instant now,
                 std::shared_ptr<std::optional<Error>> fault);

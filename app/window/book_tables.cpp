@@ -2,6 +2,7 @@
 
 #include "app/cupboard/cupboard_words.h"
 #include "app/cupboard/need_views.h"
+#include "app/session/whole_file.h"
 #include "app/statistics/statistics_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/moment_text.h"
@@ -348,6 +349,22 @@ Result<ShownTable> bookTable(BookTable table, store::SqlStore& store, Instant no
     if (made)
         made->name = bookTableName(table);
     return made;
+}
+
+BookJob tableJob(const QString& path, const QString& file, BookTable table, chemistry::Instant now,
+                 const Wording& wording)
+{
+    return [=]() -> Result<int> {
+        auto store = store::SqlStore::open(path, {.access = store::Access::Read});
+        if (!store)
+            return tl::unexpected(store.error());
+        const auto made = bookTable(table, **store, now, wording);
+        if (!made)
+            return tl::unexpected(made.error());
+        if (const auto written = writeWhole(file, csvOf(*made)); !written)
+            return tl::unexpected(written.error());
+        return static_cast<int>(made->rows.size());
+    };
 }
 
 } // namespace ullage::app

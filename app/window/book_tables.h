@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/widgets/shown_table.h"
+#include "app/window/book_jobs.h"
 #include "app/words/units.h"
 #include "core/chemistry/result.h"
 #include "core/store/sql_store.h"
@@ -32,5 +33,9 @@ QString bookTableName(BookTable table);
 /// book refuses to hand out: a table is whole or there is none.
 Result<ShownTable> bookTable(BookTable table, store::SqlStore& store, chemistry::Instant now,
                              const Wording& wording);
+
+/// A table of the book as CSV, whole or not at all. The number of rows.
+BookJob tableJob(const QString& path, const QString& file, BookTable table, chemistry::Instant now,
+                 const Wording& wording);
 
 } // namespace ullage::app
