@@ -162,7 +162,7 @@ BuyView buyOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formula
                 .arg(solutionName(one.solution, formulary), volumeText(one.makes, wording));
         line.by = NeedWords::tr("by %1").arg(dayText(one.by, snapshot.request.now, wording.locale));
         if (one.each) {
-            cupboard::Money cost;
+            ledger::Money cost;
             cost.add(*one.each, one.currency, one.packets);
             const auto sums = cost.sums();
             line.cost = moneyText(sums.begin()->second, sums.begin()->first, wording.locale);

@@ -43,7 +43,7 @@ QString moneyText(const ledger::Decimal& amount, const std::string& currency, co
                             : text + QStringLiteral("\u00a0") + QString::fromStdString(currency);
 }
 
-QString sumsText(const cupboard::Money& money, const QLocale& locale)
+QString sumsText(const ledger::Money& money, const QLocale& locale)
 {
     QStringList sums;
     for (const auto& [currency, sum] : money.sums())
@@ -126,7 +126,7 @@ PaperDocument shoppingPaper(const cupboard::Plan& plan, const formulary::Formula
                      {CupboardPapers::tr("All"), true}};
     table.none = CupboardPapers::tr("Nothing needs to be bought for the work that is known.");
     for (const cupboard::ToBuy& buy : plan.toBuy) {
-        cupboard::Money all;
+        ledger::Money all;
         if (buy.each)
             all.add(*buy.each, buy.currency, buy.packets);
         table.rows.push_back({QString(), locale.toString(buy.packets),

@@ -55,7 +55,7 @@ struct MonthFigures {
     double developed = 0;
     std::vector<const MonthBatch*> mixed; ///< in the month
     std::vector<const MonthBatch*> ended;
-    cupboard::Money spent; ///< on what was bought in the month
+    ledger::Money spent; ///< on what was bought in the month
 };
 /// `first` is the first day of the month on the user's calendar.
 MonthFigures monthFigures(const std::vector<MonthBatch>& batches,

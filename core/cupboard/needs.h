@@ -6,8 +6,8 @@
 // first. Nothing is mixed before it is needed, so that nothing is left standing.
 #pragma once
 
-#include "core/cupboard/money.h"
 #include "core/formulary/solution.h"
+#include "core/ledger/money.h"
 
 #include <optional>
 #include <string>
@@ -112,7 +112,7 @@ struct ToBuy {
 struct Plan {
     std::vector<SolutionPlan> solutions; ///< those that are needed, in the order of the request
     std::vector<ToBuy> toBuy;            ///< soonest first
-    Money cost;                          ///< of what has a price
+    ledger::Money cost;                  ///< of what has a price
     bool costKnown = true;               ///< all of it has one
     /// The last work for which everything is here; empty if the first is not covered.
     std::optional<chemistry::Instant> enoughUntil;
