@@ -26,6 +26,7 @@ struct LoadDone {
     chemistry::FilmsPerLitre wearBefore;
     chemistry::Films felt; ///< of `units` what the bottle felt: a second bath a fifth
     bool oneShot = false;  ///< poured away, not poured back
+    std::string by = {};   ///< who did it, or empty
 };
 
 /// What a bottle feels of a load: a second fixing bath a fifth.

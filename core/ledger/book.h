@@ -4,6 +4,7 @@
 
 #include "core/ledger/batch.h"
 #include "core/ledger/book_memory.h"
+#include "core/ledger/charges.h"
 #include "core/ledger/clock.h"
 #include "core/ledger/contradiction.h"
 #include "core/ledger/cupboard_state.h"
@@ -95,6 +96,9 @@ public:
     /// The same of the batch and of every bottle that it is connected with by filling, together in
     /// order of entry: what foldTogether() asks for.
     Result<std::vector<Event>> connectedEvents(const std::string& batch);
+    /// What one batch cost until then (costs.h). UnknownId if it was not mixed by then; refuses
+    /// what the store does, and what things that went into it, or a fold, refuse.
+    Result<Cost> cost(const std::string& batch, chemistry::Instant at);
     /// Every strip with a density that was read in a batch of this solution, or of one that
     /// replaces it or is replaced by it, by `at`; of the `most` batches mixed last. In order of
     /// mixing.

@@ -1,5 +1,6 @@
 // What the Book knows and enters of the cupboard and of cans for waste.
 #include "core/ledger/book.h"
+#include "core/ledger/costs.h"
 #include "core/ledger/line_description.h"
 
 namespace ullage::ledger
@@ -11,6 +12,27 @@ Result<CupboardState> Book::cupboard(Instant at)
 {
     return cupboardState(
         *m_store, at, [&](const std::string& id, Instant then) { return m_memory.then(id, then); });
+}
+
+Result<Cost> Book::cost(const std::string& batch, Instant at)
+{
+    const auto entered = connectedEvents(batch);
+    if (!entered) {
+        return tl::unexpected(entered.error());
+    }
+    const auto charges = readCharges(*m_store, *entered, at);
+    if (!charges) {
+        return tl::unexpected(charges.error());
+    }
+    const auto costs = costsOf(*entered, at, *charges, formulary());
+    if (!costs) {
+        return tl::unexpected(costs.error());
+    }
+    const auto found = costs->find(batch);
+    if (found == costs->end()) {
+        return refuse({.code = ErrorCode::UnknownId, .field = "batch", .text = batch});
+    }
+    return found->second;
 }
 
 Result<void> Book::record(const Happening& what, Instant at)

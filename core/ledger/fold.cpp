@@ -132,7 +132,7 @@ struct Effects {
         const Films units = e.load.units();
         const Films felt = feltOf(units, e.second);
         const Millilitres used = e.used.value_or(batch.volume);
-        batch.loads.push_back({event.id, event.at, units, batch.wear, felt, e.oneShot});
+        batch.loads.push_back({event.id, event.at, units, batch.wear, felt, e.oneShot, event.by});
         if (e.oneShot) {
             batch.filmsDone += units;
             batch.volume -= used;

@@ -91,6 +91,10 @@ public:
     /// them, and events that take any of these back, at any remove; in order of entry, each with
     /// its number.
     virtual Result<std::vector<Event>> eventsOnItem(const std::string& item) = 0;
+    /// The same of all things of the cupboard together.
+    virtual Result<std::vector<Event>> eventsOnItems() = 0;
+    /// Things that something was taken of for this batch, that taken back too; each once.
+    virtual Result<std::vector<std::string>> itemsTakenFor(const std::string& batch) = 0;
     /// Likewise of a can, bottles that were discarded into it among them.
     virtual Result<std::vector<Event>> eventsOnContainer(const std::string& container) = 0;
     /// Ids of things that were thrown away, or named by a mixing as its packet, by `at`; without

@@ -48,6 +48,22 @@ QString aboutItem()
                      .arg(packetOf("mixing")));
 }
 
+QString aboutItems()
+{
+    return about(QStringLiteral("SELECT one.id FROM entry AS one WHERE one.item IS NOT NULL AND "
+                                "one.type = 'event' UNION SELECT mixing.id FROM entry AS mixing "
+                                "WHERE mixing.kind = 'mixed' AND %1 IS NOT NULL")
+                     .arg(packetOf("mixing")));
+}
+
+// What a taking is for stands on its line only.
+QString takenFor()
+{
+    return QStringLiteral("SELECT DISTINCT item FROM entry WHERE item IS NOT NULL AND kind = "
+                          "'taken' AND CASE WHEN json_valid(body) THEN json_extract(body, "
+                          "'$.for') END = ?");
+}
+
 QString ended()
 {
     return QStringLiteral("SELECT one.item FROM entry AS one WHERE one.kind = 'thrown-away' AND "
@@ -68,7 +84,8 @@ CupboardTable::CupboardTable(Connection& connection)
                       LineProof::select("e.action = ? AND e.type IN ('packet', 'chemical', "
                                         "'supply', 'barcode', 'work', 'container') ORDER BY "
                                         "e.seq")),
-      m_onItem(connection, aboutItem()),
+      m_onItem(connection, aboutItem()), m_onItems(connection, aboutItems()),
+      m_takenFor(connection, takenFor()),
       m_onContainer(connection, about(QStringLiteral("SELECT one.id FROM entry AS one WHERE "
                                                      "one.container = ? AND one.type = 'event'"))),
       m_ended(connection, ended())
@@ -122,6 +139,13 @@ Result<std::vector<Event>> CupboardTable::eventsOnItem(const std::string& item)
     return eventsFrom(m_onItem.run(item, item));
 }
 
+Result<std::vector<Event>> CupboardTable::eventsOnItems() { return eventsFrom(m_onItems.run()); }
+
+Result<std::vector<std::string>> CupboardTable::itemsTakenFor(const std::string& batch)
+{
+    return idsFrom(m_takenFor.run(batch));
+}
+
 Result<std::vector<Event>> CupboardTable::eventsOnContainer(const std::string& container)
 {
     return eventsFrom(m_onContainer.run(container));
@@ -129,8 +153,13 @@ Result<std::vector<Event>> CupboardTable::eventsOnContainer(const std::string& c
 
 Result<std::vector<std::string>> CupboardTable::itemsEnded(chemistry::Instant at)
 {
+    return idsFrom(m_ended.run(millisecondsOf(at), millisecondsOf(at)));
+}
+
+Result<std::vector<std::string>> CupboardTable::idsFrom(Result<Rows> rows)
+{
     std::vector<std::string> found;
-    return eachRow(m_ended.run(millisecondsOf(at), millisecondsOf(at)),
+    return eachRow(std::move(rows),
                    [&](const Rows& row) -> Result<void> {
                        found.push_back(row.text(0));
                        return {};

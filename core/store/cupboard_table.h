@@ -22,10 +22,13 @@ public:
     Result<std::vector<ledger::Entry>> lines();
     Result<std::vector<ledger::Entry>> linesOfAction(std::int64_t action);
     Result<std::vector<ledger::Event>> eventsOnItem(const std::string& item);
+    Result<std::vector<ledger::Event>> eventsOnItems();
+    Result<std::vector<std::string>> itemsTakenFor(const std::string& batch);
     Result<std::vector<ledger::Event>> eventsOnContainer(const std::string& container);
     Result<std::vector<std::string>> itemsEnded(chemistry::Instant at);
 
 private:
+    static Result<std::vector<std::string>> idsFrom(Result<Rows> rows);
     Result<std::vector<ledger::Event>> eventsFrom(Result<Rows> rows);
     Result<std::vector<ledger::Entry>> linesFrom(Result<Rows> rows);
 
@@ -33,6 +36,8 @@ private:
     Statement m_lines;
     Statement m_linesOfAction;
     Statement m_onItem;
+    Statement m_onItems;
+    Statement m_takenFor;
     Statement m_onContainer;
     Statement m_ended;
 };

@@ -192,6 +192,13 @@ Result<std::vector<Event>> SqlStore::eventsOnItem(const std::string& item)
     return m_tables->cupboard.eventsOnItem(item);
 }
 
+Result<std::vector<Event>> SqlStore::eventsOnItems() { return m_tables->cupboard.eventsOnItems(); }
+
+Result<std::vector<std::string>> SqlStore::itemsTakenFor(const std::string& batch)
+{
+    return m_tables->cupboard.itemsTakenFor(batch);
+}
+
 Result<std::vector<Event>> SqlStore::eventsOnContainer(const std::string& container)
 {
     return m_tables->cupboard.eventsOnContainer(container);

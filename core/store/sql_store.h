@@ -84,6 +84,8 @@ public:
     Result<std::vector<std::string>> filledWith(const std::string& batch) override;
     Result<std::vector<ledger::Entry>> cupboard() override;
     Result<std::vector<ledger::Event>> eventsOnItem(const std::string& item) override;
+    Result<std::vector<ledger::Event>> eventsOnItems() override;
+    Result<std::vector<std::string>> itemsTakenFor(const std::string& batch) override;
     Result<std::vector<ledger::Event>> eventsOnContainer(const std::string& container) override;
     Result<std::vector<std::string>> itemsEnded(chemistry::Instant at) override;
     Result<std::vector<ledger::Event>> eventsOfAction(std::int64_t action) override;

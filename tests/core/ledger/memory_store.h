@@ -218,6 +218,32 @@ public:
             }
         });
     }
+    Result<std::vector<Event>> eventsOnItems() override
+    {
+        return eventsAbout([&](const auto& what) {
+            if constexpr (requires { what.item; }) {
+                return true;
+            } else if constexpr (requires { what.packet; }) {
+                return !what.packet.empty();
+            } else {
+                return false;
+            }
+        });
+    }
+    Result<std::vector<std::string>> itemsTakenFor(const std::string& batch) override
+    {
+        return eventsWhere([](const Row&) { return true; })
+            .map([&](const std::vector<Event>& events) {
+                std::set<std::string> found;
+                for (const Event& event : events) {
+                    const auto* taken = std::get_if<Taken>(&event.what);
+                    if (taken && taken->forBatch == batch) {
+                        found.insert(taken->item);
+                    }
+                }
+                return std::vector<std::string>(found.begin(), found.end());
+            });
+    }
     Result<std::vector<Event>> eventsOnContainer(const std::string& container) override
     {
         return eventsAbout([&](const auto& what) {

@@ -103,6 +103,11 @@ public:
     {
         return std::vector<Event>{};
     }
+    Result<std::vector<Event>> eventsOnItems() override { return std::vector<Event>{}; }
+    Result<std::vector<std::string>> itemsTakenFor(const std::string&) override
+    {
+        return std::vector<std::string>{};
+    }
     Result<std::vector<Event>> eventsOnContainer(const std::string&) override
     {
         return std::vector<Event>{};

@@ -66,6 +66,25 @@ TEST(CupboardTable, findsWhatNamesAThingAndWhatTakesThatBack)
     EXPECT_EQ(book.store->cupboard()->size(), 4u);
 }
 
+TEST(CupboardTable, findsWhatNamesAnyThingAndWhatWasTakenForABatch)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(kHead + kSolution + kVessel + kLines));
+    ASSERT_TRUE(book.import(
+        kHead +
+        event(
+            "m",
+            R"("batch":"b","kind":"mixed","solution":"mq","vessel":"b1","volume_ml":900,"packet":"p1")") +
+        event("t", R"("item":"c1","kind":"taken","amount":100,"for":"b")") +
+        event("u", R"("item":"p2","kind":"taken","amount":1)") +
+        event("in", R"("container":"p1","kind":"poured-in","volume_ml":10)")));
+    EXPECT_EQ(ids(*book.store->eventsOnItems()), (Ids{"m", "t", "u"}));
+    EXPECT_EQ(*book.store->itemsTakenFor("b"), Ids{"c1"});
+    EXPECT_TRUE(book.store->itemsTakenFor("none")->empty());
+    ASSERT_TRUE(book.book->voidEvent("t", "another bottle"));
+    EXPECT_EQ(book.store->eventsOnItems()->size(), 4u);
+}
+
 TEST(CupboardTable, packetsOfferedForMixingAreWholeOrLiquid)
 {
     TempBook book;
