@@ -3,6 +3,7 @@
 #include "app/cupboard/cupboard_words.h"
 #include "app/words/hazards.h"
 #include "app/words/moment_text.h"
+#include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include <QCoreApplication>
 

@@ -18,12 +18,6 @@ struct CupboardWords {
     Q_DECLARE_TR_FUNCTIONS(Cupboard)
 };
 
-int decimalsOf(const std::string& amount)
-{
-    const auto point = amount.find('.');
-    return point == std::string::npos ? 0 : static_cast<int>(amount.size() - point - 1);
-}
-
 } // namespace
 
 QString itemName(const ledger::Item& item, const formulary::Formulary& formulary,
@@ -103,15 +97,6 @@ QString dayWords(const std::string& day, const QLocale& locale)
     const QString text = QString::fromStdString(day);
     const QDate date = QDate::fromString(text, Qt::ISODate);
     return date.isValid() ? yearDateText(date, locale) : text;
-}
-
-QString moneyText(const ledger::Decimal& amount, const std::string& currency, const QLocale& locale)
-{
-    const QString number =
-        locale.toString(amount.value(), 'f', std::max(2, decimalsOf(amount.text())));
-    return currency.empty() ? number
-                            : CupboardWords::tr("%1 %2", "amount, currency")
-                                  .arg(number, QString::fromStdString(currency));
 }
 
 } // namespace ullage::app

@@ -23,8 +23,5 @@ QString leftText(const ledger::ItemHere& here, const QString& unit, const Wordin
 QString keepsText(const ledger::ItemHere& here, chemistry::Instant now, const Wording& wording);
 /// A day as the journal has it ("2027-02-28") in the user's words; any other text as it is.
 QString dayWords(const std::string& day, const QLocale& locale);
-/// "9.80 EUR"; without a currency the amount alone.
-QString moneyText(const ledger::Decimal& amount, const std::string& currency,
-                  const QLocale& locale);
 
 } // namespace ullage::app

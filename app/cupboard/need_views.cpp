@@ -3,6 +3,7 @@
 #include "app/cupboard/cupboard_words.h"
 #include "app/words/error_words.h"
 #include "app/words/moment_text.h"
+#include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 #include "core/cupboard/needs_request.h"
@@ -164,15 +165,11 @@ BuyView buyOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formula
         if (one.each) {
             ledger::Money cost;
             cost.add(*one.each, one.currency, one.packets);
-            const auto sums = cost.sums();
-            line.cost = moneyText(sums.begin()->second, sums.begin()->first, wording.locale);
+            line.cost = moneyText(cost, wording.locale);
         }
         view.lines.push_back(std::move(line));
     }
-    QStringList sums;
-    for (const auto& [currency, amount] : plan.cost.sums())
-        sums << moneyText(amount, currency, wording.locale);
-    view.together = sums.join(NeedWords::tr(" + ", "between sums of two currencies"));
+    view.together = moneyText(plan.cost, wording.locale);
     if (plan.toBuy.empty() && !plan.solutions.empty())
         view.note = NeedWords::tr("Nothing: all that is needed is here.");
     else if (!plan.costKnown)

@@ -2,6 +2,7 @@
 
 #include "app/words/cautions.h"
 #include "app/words/moment_text.h"
+#include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 
@@ -32,23 +33,6 @@ QString solutionNamed(const formulary::Formulary& formulary, const std::string& 
 {
     const auto found = formulary.solution(id);
     return shownName(found ? found->name : id);
-}
-
-// Exact, with the locale's own decimal sign.
-QString moneyText(const ledger::Decimal& amount, const std::string& currency, const QLocale& locale)
-{
-    QString text = QString::fromStdString(amount.text());
-    text.replace(u'.', locale.decimalPoint());
-    return currency.empty() ? text
-                            : text + QStringLiteral("\u00a0") + QString::fromStdString(currency);
-}
-
-QString sumsText(const ledger::Money& money, const QLocale& locale)
-{
-    QStringList sums;
-    for (const auto& [currency, sum] : money.sums())
-        sums << moneyText(sum, currency, locale);
-    return sums.join(QStringLiteral(" + "));
 }
 
 QString wasteName(ledger::Waste holds)
@@ -134,11 +118,11 @@ PaperDocument shoppingPaper(const cupboard::Plan& plan, const formulary::Formula
                               volumeText(buy.makes, about.wording), cupboardDay(buy.by, about),
                               buy.each ? moneyText(*buy.each, buy.currency, locale)
                                        : CupboardPapers::tr("not known"),
-                              sumsText(all, locale)});
+                              moneyText(all, locale)});
     }
     if (!table.rows.empty() && !plan.cost.empty()) {
         table.rows.push_back({QString(), QString(), CupboardPapers::tr("Together"), QString(),
-                              QString(), QString(), sumsText(plan.cost, locale)});
+                              QString(), QString(), moneyText(plan.cost, locale)});
         table.total = true;
     }
     document.blocks.emplace_back(table);
@@ -337,7 +321,7 @@ PaperDocument monthPaper(const std::vector<MonthBatch>& batches,
     document.blocks.emplace_back(
         PaperWords{figures.spent.empty()
                        ? CupboardPapers::tr("Nothing with a price was bought.")
-                       : CupboardPapers::tr("Together %1.").arg(sumsText(figures.spent, locale))});
+                       : CupboardPapers::tr("Together %1.").arg(moneyText(figures.spent, locale))});
     return document;
 }
 

@@ -37,7 +37,7 @@ TEST(CupboardViews, wholePacketsOfAKindAreOneRowAndTheFirstToEndSpeaksForIt)
     EXPECT_TRUE(rows[0].detail.contains("ends soon: use by 10 Dec 2026"))
         << rows[0].detail.toStdString();
     EXPECT_EQ(factOf(rows[0], "Lot"), "H041") << "said once";
-    EXPECT_EQ(factOf(rows[0], "Bought"), "8.40 EUR");
+    EXPECT_EQ(factOf(rows[0], "Bought"), "8.40\u00a0EUR");
 }
 
 TEST(CupboardViews, aPartOfAPacketStandsByItselfAndSaysWhyItIsNotMixed)

@@ -65,8 +65,8 @@ TEST(NeedViews, whatStandsWhatIsMixedAndWhatIsMissing)
     EXPECT_TRUE(view.buy.lines[0].text.endsWith("1,000\u00a0ml × 1"))
         << view.buy.lines[0].text.toStdString();
     EXPECT_EQ(view.buy.lines[0].by, "by 8 Dec");
-    EXPECT_EQ(view.buy.lines[0].cost, "8.40 EUR");
-    EXPECT_EQ(view.buy.together, "8.40 EUR");
+    EXPECT_EQ(view.buy.lines[0].cost, "8.40\u00a0EUR");
+    EXPECT_EQ(view.buy.together, "8.40\u00a0EUR");
 }
 
 // 25 films at once: 4 in the bottle, 10 from the packet, so 11 are missing: two packets.
@@ -79,7 +79,7 @@ TEST(NeedViews, aShoppingListForSoManyFilms)
     const NeedsView view = viewOf(desk, {.weeks = 8, .films = 25});
     ASSERT_EQ(view.buy.lines.size(), 1u);
     EXPECT_TRUE(view.buy.lines[0].text.endsWith("× 2"));
-    EXPECT_EQ(view.buy.together, "16.80 EUR");
+    EXPECT_EQ(view.buy.together, "16.80\u00a0EUR");
 }
 
 TEST(NeedViews, nothingKnownSaysWhatToDo)

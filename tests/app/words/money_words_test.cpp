@@ -1,0 +1,52 @@
+#include "app/words/money_words.h"
+
+#include <gtest/gtest.h>
+
+namespace ullage::app
+{
+namespace
+{
+
+const QLocale kBritish(QLocale::English, QLocale::UnitedKingdom);
+const QLocale kGerman(QLocale::German, QLocale::Germany);
+
+QString amountOf(const char* text, const char* currency, const QLocale& locale)
+{
+    return moneyText(*ledger::Decimal::from(text), currency, locale);
+}
+
+ledger::Money eurosAndCrowns()
+{
+    ledger::Money money;
+    money.add(*ledger::Decimal::from("9.80"), "EUR");
+    money.add(*ledger::Decimal::from("12"), "SEK");
+    return money;
+}
+
+} // namespace
+
+TEST(MoneyWords, anAmountIsExactInTheLocalesSigns)
+{
+    EXPECT_EQ(amountOf("9.80", "EUR", kBritish), "9.80\u00a0EUR");
+    EXPECT_EQ(amountOf("1234.5", "EUR", kGerman), "1.234,50\u00a0EUR");
+    EXPECT_EQ(amountOf("12", "", kBritish), "12.00");
+    EXPECT_EQ(amountOf("0.0042", "EUR", kBritish), "0.0042\u00a0EUR");
+    EXPECT_EQ(amountOf("999999999999.999999", "X", kBritish), "999,999,999,999.999999\u00a0X")
+        << "a double has no such places";
+}
+
+TEST(MoneyWords, currenciesStandSideBySide)
+{
+    EXPECT_EQ(moneyText(eurosAndCrowns(), kBritish), "9.80\u00a0EUR + 12.00\u00a0SEK");
+    EXPECT_TRUE(moneyText(ledger::Money(), kBritish).isEmpty());
+}
+
+TEST(MoneyWords, whatIsNotKnownIsSaid)
+{
+    EXPECT_EQ(costText({eurosAndCrowns(), false}, kBritish),
+              "at least 9.80\u00a0EUR + 12.00\u00a0SEK");
+    EXPECT_EQ(costText({{}, false}, kBritish), "not known");
+    EXPECT_TRUE(costText({}, kBritish).isEmpty());
+}
+
+} // namespace ullage::app
