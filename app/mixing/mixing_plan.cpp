@@ -1,13 +1,14 @@
 #include "app/mixing/mixing_plan.h"
 
 #include "app/words/moment_text.h"
+#include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 #include "core/chemistry/process_constants.h"
 #include "core/chemistry/time_units.h"
+#include "core/ledger/charges.h"
 #include "core/ledger/load_times.h"
 #include "core/ledger/run_plan.h"
-#include "core/ledger/statistics.h"
 
 #include <QCoreApplication>
 
@@ -202,16 +203,12 @@ std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant no
              ? Words::tr("to %1").arg(dayText(
                    chemistry::addKeepingTime(now, *solution.keeping.full), now, wording.locale))
              : Words::tr("not known")});
-    const auto price =
-        plan.packet ? ledger::priceOf(*plan.packet, plan.makes) : std::optional<ledger::Price>();
-    if (price && solution.capacity) {
+    if (plan.packet && solution.capacity) {
+        const auto cost = ledger::costOfMixing(ledger::purchaseOf(*plan.packet), plan.makes);
         const double films = (*solution.capacity * chemistry::litres(plan.makes)).value();
-        const QString amount = wording.locale.toString(price->amount / films, 'f', 2);
-        const QString currency = QString::fromStdString(price->currency);
-        rows.push_back({Words::tr("Cost of a film, to the last one"),
-                        currency.isEmpty()
-                            ? amount
-                            : Words::tr("%1 %2", "amount, currency").arg(amount, currency)});
+        if (cost.whole && films > 0)
+            rows.push_back({Words::tr("Cost of a film, to the last one"),
+                            moneyText(cost.money.forEachOf(films), wording.locale)});
     }
     return rows;
 }

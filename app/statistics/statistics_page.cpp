@@ -9,8 +9,9 @@
 #include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
+#include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
-#include "core/store/statistics_reader.h"
+#include "core/ledger/statistics_reader.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -26,8 +27,6 @@ namespace
 {
 
 constexpr int kTellEvery = 50; // batches between two signs of progress
-
-chemistry::Instant startOf(QDate day) { return instantOf(day.startOfDay()); }
 
 } // namespace
 
@@ -141,11 +140,11 @@ ledger::Period StatisticsPage::period() const
     const QDate thisYear(today.year(), 1, 1);
     switch (static_cast<Span>(m_span->currentIndex())) {
     case Span::TwelveMonths:
-        return {startOf(thisMonth.addMonths(-11)), {}};
+        return periodOf(thisMonth.addMonths(-11), {});
     case Span::Year:
-        return {startOf(thisYear), {}};
+        return periodOf(thisYear, {});
     case Span::LastYear:
-        return {startOf(thisYear.addYears(-1)), startOf(thisYear)};
+        return periodOf(thisYear.addYears(-1), thisYear);
     case Span::All:
         break;
     }
@@ -209,10 +208,10 @@ void StatisticsPage::begin(const ledger::Period& period)
     m_underWay = period;
     const int generation = *m_generation;
     const auto current = m_generation;
-    store::StatisticsRequest request;
+    ledger::StatisticsRequest request;
     request.period = period;
     request.now = m_door.now();
-    request.monthOf = localMonth;
+    request.calendar = localCalendar();
     request.progress = [this, generation, current, thread = m_thread.get()](int done, int all) {
         if (thread->stopping() || *current != generation)
             return false;
@@ -246,7 +245,7 @@ void StatisticsPage::begin(const ledger::Period& period)
                 QMetaObject::invokeMethod(this, [this, generation] { ended(generation); });
                 return;
             }
-            const auto read = store::readStatistics(store, request);
+            const auto read = ledger::readStatistics(store, request);
             if (!read)
                 return fail(read.error());
             if (!*read)
@@ -289,9 +288,9 @@ void StatisticsPage::showAll()
     const ChartSpec films = filmsChart(so, m_wording);
     m_filmsCard->setTitle(films.title);
     m_films->setChart(films);
-    m_films->setVisible(!so.months.empty());
-    m_summary->setText(so.months.empty() ? tr("No film was developed in this period.")
-                                         : films.summary);
+    m_films->setVisible(!films.categories.isEmpty());
+    m_summary->setText(films.categories.isEmpty() ? tr("No film was developed in this period.")
+                                                  : films.summary);
     showBars(m_solutions, tr("Films by solution"), filmRows(so, formulary, m_wording),
              tr("No film in this period."));
     showBars(m_lives, tr("How long bottles lasted, from mixing to their end"),
@@ -299,7 +298,8 @@ void StatisticsPage::showAll()
     showBars(m_ends, tr("Why bottles ended"), endRows(so, m_wording),
              tr("No bottle ended in this period."));
     showBars(m_costs, tr("Chemistry for one film"), costRows(so, formulary, m_wording),
-             tr("Not known: no bottle that ended in this period came from a packet with a price."));
+             tr("Not known: of no bottle that did film and ended in this period is it known what "
+                "all that went in cost."));
 }
 
 void StatisticsPage::wordAnew()

@@ -43,7 +43,6 @@ public:
     explicit StatisticsPage(Door& door, QWidget* parent = nullptr);
     ~StatisticsPage() override;
 
-    /// The language or the units changed; nothing is reckoned anew.
     /// Reckons anew if the book has grown or the period is another, and if the page is to be seen;
     /// else when it is. A reckoning of another period that is under way gives up; what was shown
     /// stays until the new one is there. Nothing while no book is open.

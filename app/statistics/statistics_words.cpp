@@ -1,6 +1,6 @@
 #include "app/statistics/statistics_words.h"
 
-#include "app/words/moment_text.h"
+#include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 #include "core/chemistry/constants.h"
@@ -40,6 +40,15 @@ QString monthName(std::chrono::year_month month, bool first, const QLocale& loca
                : name;
 }
 
+// From the first month in which film was developed to the last one.
+std::vector<MonthSum> withFilm(const std::vector<MonthSum>& months)
+{
+    const auto hasFilm = [](const MonthSum& month) { return month.films > chemistry::Films(0); };
+    const auto first = std::find_if(months.begin(), months.end(), hasFilm);
+    const auto last = std::find_if(months.rbegin(), months.rend(), hasFilm).base();
+    return first < last ? std::vector<MonthSum>(first, last) : std::vector<MonthSum>();
+}
+
 QString causeName(EndCause cause)
 {
     switch (cause) {
@@ -59,16 +68,11 @@ QString causeName(EndCause cause)
 
 } // namespace
 
-std::chrono::year_month localMonth(chemistry::Instant at)
-{
-    const QDate date = localDate(at);
-    return std::chrono::year(date.year()) / std::chrono::month(static_cast<unsigned>(date.month()));
-}
-
 ChartSpec filmsChart(const Statistics& statistics, const Wording& wording)
 {
     ChartSpec spec;
-    const bool years = statistics.months.size() > kMostMonths;
+    const auto months = withFilm(statistics.months);
+    const bool years = months.size() > kMostMonths;
     spec.title = years ? Words::tr("Films developed, by year") : Words::tr("Films developed");
     spec.x = ChartX::Categories;
     spec.xName = years ? Words::tr("year") : Words::tr("month");
@@ -80,7 +84,7 @@ ChartSpec filmsChart(const Statistics& statistics, const Wording& wording)
                        .inLegend = false};
     std::map<int, double> byYear;
     double most = 0;
-    for (const MonthFilms& month : statistics.months) {
+    for (const MonthSum& month : months) {
         const double films = month.films.value();
         byYear[static_cast<int>(month.month.year())] += films;
         if (years)
@@ -159,14 +163,10 @@ std::vector<BarRow> costRows(const Statistics& statistics, const formulary::Form
 {
     std::vector<BarRow> rows;
     for (const CostPerFilm& cost : statistics.costs) {
-        const QString amount = wording.locale.toString(cost.perFilm, 'f', 2);
-        const QString currency = QString::fromStdString(cost.currency);
-        const QString text = currency.isEmpty()
-                                 ? amount
-                                 : Words::tr("%1 %2", "amount, currency").arg(amount, currency);
-        rows.push_back({nameOf(cost.solution, formulary), cost.perFilm,
+        rows.push_back({nameOf(cost.solution, formulary), cost.perFilm.value(),
                         Words::tr("%1 · %2", "cost, bottles")
-                            .arg(text, Words::tr("%Ln bottle(s)", nullptr, cost.batches))});
+                            .arg(moneyText(cost.perFilm, cost.currency, wording.locale),
+                                 Words::tr("%Ln bottle(s)", nullptr, cost.batches))});
     }
     return rows;
 }
@@ -204,9 +204,13 @@ std::vector<Explanation> statisticsFigures(const Statistics& statistics, const W
     Explanation costs = counted(
         Words::tr("Chemistry for one film"),
         Words::tr("%Ln solution(s)", nullptr, static_cast<int>(statistics.costs.size())),
-        Words::tr("Price of the packet × the share of it that was mixed ÷ films done, of bottles "
-                  "that ended in the period and came from a packet with a price."));
+        Words::tr("What bottles that ended in the period got from the cupboard, by what was taken "
+                  "of each thing and its price when it was bought, ÷ films they did. What was "
+                  "poured on into another bottle took its part along."));
     costs.notes << Words::tr("Bottles still in use are left out: their films are not all done.");
+    if (statistics.costUnknown > 0)
+        costs.notes << Words::tr("%Ln bottle(s) left out: not all that went in has a price.",
+                                 nullptr, statistics.costUnknown);
     all.push_back(std::move(costs));
     return all;
 }

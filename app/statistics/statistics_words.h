@@ -37,7 +37,4 @@ std::vector<BarRow> costRows(const ledger::Statistics& statistics,
 std::vector<Explanation> statisticsFigures(const ledger::Statistics& statistics,
                                            const Wording& wording);
 
-/// The month of a moment on the user's clock.
-std::chrono::year_month localMonth(chemistry::Instant at);
-
 } // namespace ullage::app

@@ -5,6 +5,7 @@
 #include "app/session/whole_file.h"
 #include "app/statistics/statistics_words.h"
 #include "app/words/formulary_words.h"
+#include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
@@ -12,8 +13,8 @@
 #include "app/words/waste_words.h"
 #include "core/cupboard/needs_request.h"
 #include "core/ledger/book.h"
+#include "core/ledger/statistics_reader.h"
 #include "core/ledger/verdict.h"
-#include "core/store/statistics_reader.h"
 
 #include <QCoreApplication>
 
@@ -247,10 +248,10 @@ Result<ShownTable> solutionsTable(const Asked& asked)
 
 Result<ShownTable> statisticsTable(BookTable which, const Asked& asked, store::SqlStore& store)
 {
-    store::StatisticsRequest request;
+    ledger::StatisticsRequest request;
     request.now = asked.now;
-    request.monthOf = localMonth;
-    const auto read = store::readStatistics(store, request);
+    request.calendar = localCalendar();
+    const auto read = ledger::readStatistics(store, request);
     if (!read)
         return tl::unexpected(read.error());
     if (!*read)

@@ -16,10 +16,16 @@ namespace
 {
 
 template <class Line>
+Purchase madeOf(const Line& line)
+{
+    return {itemOf(line), line.bought, line.cost, line.currency};
+}
+
+template <class Line>
 void addPurchases(std::vector<Purchase>& all, const Lines<Line>& lines)
 {
     for (const Line& line : lines.standing()) {
-        all.push_back({itemOf(line), line.bought, line.cost, line.currency});
+        all.push_back(madeOf(line));
     }
 }
 
@@ -94,19 +100,16 @@ void sortByTime(Charges& all)
     }
 }
 
-std::optional<Purchase> purchaseOf(const Cupboard& cupboard, const std::string& id)
+std::optional<Purchase> standingPurchase(const Cupboard& cupboard, const std::string& id)
 {
-    const auto made = [](const auto& line) {
-        return Purchase{itemOf(line), line.bought, line.cost, line.currency};
-    };
     if (const auto* packet = cupboard.packets.now(id)) {
-        return made(*packet);
+        return madeOf(*packet);
     }
     if (const auto* chemical = cupboard.chemicals.now(id)) {
-        return made(*chemical);
+        return madeOf(*chemical);
     }
     const auto* supply = cupboard.supplies.now(id);
-    return supply ? std::optional(made(*supply)) : std::nullopt;
+    return supply ? std::optional(madeOf(*supply)) : std::nullopt;
 }
 
 // Events by the thing that they, or what they take back, are about: under the id that stands.
@@ -145,6 +148,16 @@ std::vector<Purchase> purchasesOf(const Cupboard& cupboard)
     return all;
 }
 
+Purchase purchaseOf(const Packet& packet) { return madeOf(packet); }
+
+Cost costOfMixing(const Purchase& purchase, chemistry::Millilitres volume)
+{
+    const bool liquid = purchase.item.kind == ItemKind::Liquid;
+    const auto taken = liquid ? liquidFor(purchase.item, volume) : purchase.item.bought;
+    const ItemUse use{{}, {}, taken.value_or(0), {}};
+    return costsOfUses(purchase, {use}).front();
+}
+
 Result<std::vector<Charge>> chargesOf(const Purchase& purchase, const std::vector<Event>& entered,
                                       Instant until)
 {
@@ -177,19 +190,15 @@ Result<std::vector<Charge>> chargesOf(const Purchase& purchase, const std::vecto
     return charges;
 }
 
-Result<Charges> readCharges(StorePort& store, Instant until)
+Result<Charges> readCharges(StorePort& store, const Cupboard& cupboard, Instant until)
 {
-    const auto cupboard = readCupboard(store);
-    if (!cupboard) {
-        return tl::unexpected(cupboard.error());
-    }
     auto entered = store.eventsOnItems();
     if (!entered) {
         return tl::unexpected(entered.error());
     }
-    const auto events = byThing(*cupboard, std::move(*entered));
+    const auto events = byThing(cupboard, std::move(*entered));
     Charges all;
-    for (const Purchase& purchase : purchasesOf(*cupboard)) {
+    for (const Purchase& purchase : purchasesOf(cupboard)) {
         const auto about = events.find(purchase.item.id);
         if (about == events.end()) {
             continue;
@@ -232,7 +241,7 @@ Result<Charges> readCharges(StorePort& store, const std::vector<Event>& entered,
     }
     std::set<std::string> done; // by the ids that stand
     for (const std::string& thing : things) {
-        const auto purchase = purchaseOf(*cupboard, thing);
+        const auto purchase = standingPurchase(*cupboard, thing);
         if (!purchase || !done.insert(purchase->item.id).second) {
             continue;
         }

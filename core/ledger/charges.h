@@ -54,11 +54,17 @@ struct Charge {
 Result<std::vector<Charge>> chargesOf(const Purchase& purchase, const std::vector<Event>& entered,
                                       chemistry::Instant until);
 
+Purchase purchaseOf(const Packet& packet);
+/// What a mixing of so much from it would be charged with: a packet of powder whole, of a liquid
+/// what its solution takes (liquidFor()).
+Cost costOfMixing(const Purchase& purchase, chemistry::Millilitres volume);
+
 /// By batch, each by time.
 using Charges = std::map<std::string, std::vector<Charge>>;
 
-/// Of a whole book. Refuses what the store does, and as chargesOf().
-Result<Charges> readCharges(StorePort& store, chemistry::Instant until);
+/// Of a whole book, of which `cupboard` are the lines. Refuses what the store does, and as
+/// chargesOf().
+Result<Charges> readCharges(StorePort& store, const Cupboard& cupboard, chemistry::Instant until);
 /// Of a few batches, without the rest of the book's events being read. `entered`: all of theirs.
 Result<Charges> readCharges(StorePort& store, const std::vector<Event>& entered,
                             chemistry::Instant until);

@@ -9,19 +9,6 @@ namespace ullage::store
 
 using namespace ledger;
 
-Result<std::map<std::string, Packet>> readPackets(SqlStore& store)
-{
-    return readCupboard(store).map([](const Cupboard& cupboard) {
-        std::map<std::string, Packet> found;
-        for (const Packet& packet : cupboard.packets.all()) {
-            if (!packet.withdrawn) {
-                found[packet.id] = packet;
-            }
-        }
-        return found;
-    });
-}
-
 Result<std::vector<Packet>> packetsAtHand(SqlStore& store)
 {
     const auto cupboard = readCupboard(store);

@@ -509,7 +509,7 @@ TEST(ChoiceStep, aPacketOfTheCupboardSetsTheVolumeAndTellsWhatAFilmCosts)
     ASSERT_TRUE(plan.packet);
     EXPECT_EQ(plan.makes, chemistry::Millilitres(500));
     const auto rows = becomesRows(plan, bench.clock, english());
-    EXPECT_EQ(rows.back().value, "1.20 EUR") << "5 films in half a litre";
+    EXPECT_EQ(rows.back().value, "1.20\u00a0EUR") << "5 films in half a litre";
 
     choice->packet()->setCurrentIndex(1);
     EXPECT_FALSE(choice->plan().packet);

@@ -73,10 +73,12 @@ TEST_F(StatisticsPageTest, TheLastTwelveMonths)
     StatisticsOn on(desk);
     const auto& so = wait(on.page);
     EXPECT_DOUBLE_EQ(so.developed.value(), 11);
-    ASSERT_EQ(so.months.size(), 7u); // January (29 days before February) to July 2026
+    // January (29 days before February) to August 2026, when the last bottle ended
+    ASSERT_EQ(so.months.size(), 8u);
     EXPECT_EQ(so.months.front().month, std::chrono::year(2026) / 1);
     EXPECT_DOUBLE_EQ(so.months.front().films.value(), 10);
-    EXPECT_DOUBLE_EQ(so.months.back().films.value(), 1);
+    EXPECT_DOUBLE_EQ(so.months[6].films.value(), 1);
+    EXPECT_EQ(so.months.back().ended, 1);
     ASSERT_EQ(so.solutions.size(), 1u);
     EXPECT_EQ(so.solutions[0].ended, 2);
     EXPECT_NEAR(so.solutions[0].meanLife.value(), 35, 0.01); // 50 and 20
@@ -168,9 +170,12 @@ TEST_F(StatisticsPageTest, SaysHowItCounts)
 TEST(StatisticsWords, ManyMonthsAreShownByYear)
 {
     ledger::Statistics so;
-    for (int i = 0; i < 40; ++i)
-        so.months.push_back(
-            {std::chrono::year(2023) / 1 + std::chrono::months(i), chemistry::Films(1)});
+    for (int i = 0; i < 40; ++i) {
+        ledger::MonthSum month;
+        month.month = std::chrono::year(2023) / 1 + std::chrono::months(i);
+        month.films = chemistry::Films(1);
+        so.months.push_back(month);
+    }
     so.developed = chemistry::Films(40);
     const ChartSpec spec = filmsChart(so, {});
     EXPECT_EQ(spec.categories, (QStringList{"2023", "2024", "2025", "2026"}));
@@ -181,10 +186,11 @@ TEST(StatisticsWords, ManyMonthsAreShownByYear)
 TEST(StatisticsWords, CostsKeepTheirCurrency)
 {
     ledger::Statistics so;
-    so.costs = {{"mq", "EUR", 0.8, 2}, {"mq", "", 0.5, 1}};
+    so.costs = {{"mq", "EUR", *ledger::Decimal::from("0.80"), 2},
+                {"mq", "", *ledger::Decimal::from("0.5"), 1}};
     const auto rows = costRows(so, {}, {{}, QLocale(QLocale::English, QLocale::UnitedKingdom)});
     ASSERT_EQ(rows.size(), 2u);
-    EXPECT_EQ(rows[0].text, "0.80 EUR · 2 bottles");
+    EXPECT_EQ(rows[0].text, "0.80\u00a0EUR · 2 bottles");
     EXPECT_EQ(rows[1].text, "0.50 · 1 bottle");
 }
 

@@ -1,6 +1,7 @@
 // What went from a thing of the cupboard into which batch, with shares reckoned by hand.
 #include "core/ledger/charges.h"
 
+#include "core/ledger/cupboard_check.h"
 #include "tests/core/ledger/book_kit.h"
 
 namespace ullage::ledger
@@ -21,11 +22,6 @@ Packet packetAt(const char* price)
     }
     packet.currency = "EUR";
     return packet;
-}
-
-Purchase bought(const Packet& packet)
-{
-    return {itemOf(packet), packet.bought, packet.cost, packet.currency};
 }
 
 Packet concentrate(const char* price)
@@ -54,7 +50,7 @@ Event taking(const char* id, double days, double amount, const char* batch)
 std::vector<Charge> charged(const Packet& packet, const std::vector<Event>& entered,
                             double days = 100)
 {
-    const auto charges = chargesOf(bought(packet), entered, History::at(days));
+    const auto charges = chargesOf(purchaseOf(packet), entered, History::at(days));
     EXPECT_TRUE(charges);
     return charges.value_or(std::vector<Charge>());
 }
@@ -147,6 +143,19 @@ TEST(Charges, whatIsNotKnownIsSaidAndIsNotNothing)
         << "a gift costs nothing, and that is known";
 }
 
+TEST(Charges, aMixingIsToldBeforehandWhatItWillCost)
+{
+    Packet packet = packetAt("20");
+    packet.makes = Millilitres(5000);
+    EXPECT_EQ(eur(costOfMixing(purchaseOf(packet), Millilitres(1000))), "20.00");
+    Packet liquid = concentrate("9.80");
+    EXPECT_FALSE(costOfMixing(purchaseOf(liquid), Millilitres(500)).whole)
+        << "nobody knows what it makes";
+    liquid.makes = Millilitres(2500);
+    EXPECT_EQ(eur(costOfMixing(purchaseOf(liquid), Millilitres(500))), "1.96");
+    EXPECT_FALSE(costOfMixing(purchaseOf(packetAt(nullptr)), Millilitres(500)).whole);
+}
+
 TEST(Charges, whatWasTakenBackWasNeverCharged)
 {
     EXPECT_TRUE(charged(packetAt("20"),
@@ -172,6 +181,12 @@ protected:
         chemical.currency = "EUR";
         salt = *book->add(chemical);
     }
+    Result<Charges> whole()
+    {
+        const auto cupboard = readCupboard(store);
+        EXPECT_TRUE(cupboard);
+        return readCharges(store, cupboard.value_or(Cupboard()), now);
+    }
     std::string mixFrom(const std::string& packet, std::vector<NewBatch::Take> takes = {})
     {
         NewBatch batch{"dev", "glass", Millilitres(1000), "Dev", packet, false};
@@ -184,7 +199,7 @@ TEST_F(ChargesOfBook, areTheSameOfTheWholeAndOfFewBatches)
 {
     const auto one = mixFrom(powder, {{salt, 80}});
     const auto other = mixFrom({}, {{salt, 20}});
-    const auto all = readCharges(store, now);
+    const auto all = whole();
     ASSERT_TRUE(all);
     ASSERT_EQ(all->size(), 2u);
     ASSERT_EQ(all->at(one).size(), 2u);
@@ -197,7 +212,7 @@ TEST_F(ChargesOfBook, areTheSameOfTheWholeAndOfFewBatches)
     EXPECT_EQ(few->at(one)[0].cost, all->at(one)[0].cost);
     EXPECT_EQ(few->at(one)[1].cost, all->at(one)[1].cost);
     ASSERT_TRUE(book->undo());
-    EXPECT_FALSE(readCharges(store, now)->contains(other));
+    EXPECT_FALSE(whole()->contains(other));
 }
 
 TEST_F(ChargesOfBook, goByTheLineThatStands)
@@ -208,7 +223,7 @@ TEST_F(ChargesOfBook, goByTheLineThatStands)
     corrected.replaces = powder;
     const auto again = book->add(corrected);
     ASSERT_TRUE(again);
-    EXPECT_EQ(eur(readCharges(store, now)->at(one)[0].cost), "9.10");
+    EXPECT_EQ(eur(whole()->at(one)[0].cost), "9.10");
     EXPECT_EQ(eur(readCharges(store, *book->events(one), now)->at(one)[0].cost), "9.10");
 }
 

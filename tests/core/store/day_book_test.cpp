@@ -1,8 +1,8 @@
 // The day book over the store: what each filter lets through, in order, and by which index.
 #include "core/store/day_book.h"
 
+#include "core/ledger/statistics_reader.h"
 #include "core/store/journal_codec.h"
-#include "core/store/statistics_reader.h"
 #include "tests/core/store/temp_book.h"
 
 #include <set>
@@ -270,9 +270,12 @@ TEST_F(DayBookTest, PagesGoByAnIndex)
 
 TEST_F(DayBookTest, StatisticsOfABookAreThoseOfItsBatches)
 {
-    StatisticsRequest request;
+    ledger::StatisticsRequest request;
     request.now = testNow();
-    request.monthOf = [](chemistry::Instant at) {
+    request.calendar.startOf = [](std::chrono::year_month_day day) -> chemistry::Instant {
+        return std::chrono::sys_days(day);
+    };
+    request.calendar.monthOf = [](chemistry::Instant at) {
         const std::chrono::year_month_day day(std::chrono::floor<std::chrono::days>(at));
         return day.year() / day.month();
     };
