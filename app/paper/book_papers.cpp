@@ -1,7 +1,9 @@
 #include "app/paper/book_papers.h"
 
+#include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "core/cupboard/needs_request.h"
+#include "core/ledger/statistics_reader.h"
 #include "core/ledger/verdict.h"
 
 #include <algorithm>
@@ -76,20 +78,18 @@ Result<PaperDocument> monthOf(ledger::Book& book, const PaperRequest& request,
     // A month that is over is told as it was at its end.
     const chemistry::Instant next = instantOf(QDateTime(request.month.addMonths(1), QTime(0, 0)));
     const chemistry::Instant at = std::min(about.now, next - std::chrono::milliseconds(1));
-    const auto batches = book.batches(at, true);
-    if (!batches)
-        return tl::unexpected(batches.error());
-    const auto cupboard = book.cupboard(at);
-    if (!cupboard)
-        return tl::unexpected(cupboard.error());
-    std::vector<MonthBatch> all;
-    for (const ledger::Batch& batch : *batches) {
-        auto events = book.events(batch.id);
-        if (!events)
-            return tl::unexpected(events.error());
-        all.push_back({batch, ledger::happened(std::move(*events))});
-    }
-    return monthPaper(all, *cupboard, book.formulary(), request.month, about);
+    ledger::StatisticsRequest month;
+    month.period = periodOf(request.month, request.month.addMonths(1));
+    month.calendar = localCalendar();
+    month.now = at;
+    month.bottles = true;
+    month.progress = request.progress;
+    const auto so = book.statistics(month);
+    if (!so)
+        return tl::unexpected(so.error());
+    if (!*so)
+        return refuse({.code = ErrorCode::Cancelled});
+    return monthPaper(**so, book.formulary(), request.month, about);
 }
 
 } // namespace

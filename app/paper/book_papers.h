@@ -5,6 +5,7 @@
 #include "core/ledger/book.h"
 
 #include <array>
+#include <functional>
 #include <optional>
 #include <string_view>
 
@@ -22,9 +23,13 @@ struct PaperRequest {
     PaperKind kind = PaperKind::Shelf;
     std::string batch; ///< of a card
     QDate month;       ///< its first day, of a month's report
+    /// Told of a month's report, on the thread that makes it, how many of how many batches are
+    /// done; false gives up. May be empty.
+    std::function<bool(int done, int all)> progress = {};
 };
 
-/// Refuses what the book refuses, and a card without a batch (Missing `batch`).
+/// Refuses what the book refuses, a card without a batch (Missing `batch`), and what was given up
+/// (Cancelled).
 Result<PaperDocument> paperOf(ledger::Book& book, const PaperRequest& request,
                               const PaperAbout& about);
 

@@ -1,4 +1,4 @@
-#include "app/paper/papers.h"
+#include "app/paper/paper_parts.h"
 
 #include "app/words/cautions.h"
 #include "app/words/event_words.h"
@@ -26,16 +26,6 @@ struct BottlePapers {
 
 const QString kNoFigure = QStringLiteral("–");
 
-QString dayOn(chemistry::Instant moment, const PaperAbout& about)
-{
-    return yearDateText(localDate(moment), about.wording.locale);
-}
-
-QString underOf(const PaperAbout& about)
-{
-    return BottlePapers::tr("%1 · as of %2", "book, day").arg(about.book, dayOn(about.now, about));
-}
-
 QString leftOf(const ledger::Assessment& so, const PaperAbout& about)
 {
     return so.filmsLeft ? filmsLeftText(*so.filmsLeft, about.wording) : kNoFigure;
@@ -43,7 +33,7 @@ QString leftOf(const ledger::Assessment& so, const PaperAbout& about)
 
 QString discardOf(const ledger::Assessment& so, const PaperAbout& about)
 {
-    return so.discardBy ? dayOn(*so.discardBy, about) : kNoFigure;
+    return so.discardBy ? paperDay(*so.discardBy, about) : kNoFigure;
 }
 
 // About five round steps from 0 to the top, and that top.
@@ -161,7 +151,7 @@ PaperDocument cardPaper(const ledger::Judged& bottle, const std::vector<ledger::
     document.under = shownName(batch.solution->name) + QStringLiteral(" · ") + underOf(about);
     PaperTable facts;
     facts.columns = {{BottlePapers::tr("What")}, {BottlePapers::tr("Figure")}};
-    facts.rows = {{BottlePapers::tr("Mixed"), dayOn(batch.madeAt, about)},
+    facts.rows = {{BottlePapers::tr("Mixed"), paperDay(batch.madeAt, about)},
                   {BottlePapers::tr("Volume"), volumeText(batch.volume, about.wording)}};
     if (batch.vessel)
         facts.rows.push_back({BottlePapers::tr("Vessel"), shownName(batch.vessel->name)});

@@ -1,4 +1,4 @@
-#include "app/paper/papers.h"
+#include "app/paper/paper_parts.h"
 
 #include "app/words/cautions.h"
 #include "app/words/moment_text.h"
@@ -17,17 +17,6 @@ namespace
 struct CupboardPapers {
     Q_DECLARE_TR_FUNCTIONS(CupboardPapers)
 };
-
-QString cupboardDay(chemistry::Instant moment, const PaperAbout& about)
-{
-    return yearDateText(localDate(moment), about.wording.locale);
-}
-
-QString cupboardUnder(const PaperAbout& about)
-{
-    return CupboardPapers::tr("%1 · as of %2", "book, day")
-        .arg(about.book, cupboardDay(about.now, about));
-}
 
 QString solutionNamed(const formulary::Formulary& formulary, const std::string& id)
 {
@@ -85,7 +74,7 @@ PaperTable pouredTable(const ledger::CanStock& stock,
         const auto batch = batches.find(done.batch);
         const QString from = batch != batches.end() ? QString::fromStdString(batch->second.name)
                                                     : QString::fromStdString(done.batch);
-        table.rows.push_back({cupboardDay(done.at, about), from,
+        table.rows.push_back({paperDay(done.at, about), from,
                               volumeText(done.volume, about.wording),
                               done.silver ? silverText(*done.silver, false, about.wording.locale)
                                           : CupboardPapers::tr("not known")});
@@ -101,7 +90,7 @@ PaperDocument shoppingPaper(const cupboard::Plan& plan, const formulary::Formula
     const QLocale& locale = about.wording.locale;
     PaperDocument document;
     document.title = CupboardPapers::tr("Shopping list");
-    document.under = cupboardUnder(about);
+    document.under = underOf(about);
     document.letters = 4;
     PaperTable table;
     table.columns = {{QString(), false, true},         {CupboardPapers::tr("Packets"), true},
@@ -115,7 +104,7 @@ PaperDocument shoppingPaper(const cupboard::Plan& plan, const formulary::Formula
             all.add(*buy.each, buy.currency, buy.packets);
         table.rows.push_back({QString(), locale.toString(buy.packets),
                               solutionNamed(formulary, buy.solution),
-                              volumeText(buy.makes, about.wording), cupboardDay(buy.by, about),
+                              volumeText(buy.makes, about.wording), paperDay(buy.by, about),
                               buy.each ? moneyText(*buy.each, buy.currency, locale)
                                        : CupboardPapers::tr("not known"),
                               moneyText(all, locale)});
@@ -139,7 +128,7 @@ PaperDocument shoppingPaper(const cupboard::Plan& plan, const formulary::Formula
         for (const cupboard::Stretch& stretch : solution.stretches) {
             if (stretch.kind != cupboard::StretchKind::Mix)
                 continue;
-            mix.rows.push_back({cupboardDay(stretch.from, about),
+            mix.rows.push_back({paperDay(stretch.from, about),
                                 solutionNamed(formulary, solution.solution),
                                 volumeText(stretch.volume, about.wording),
                                 filmsText(stretch.films, about.wording)});
@@ -156,7 +145,7 @@ PaperDocument handOverPaper(const std::vector<ledger::CanHere>& cans,
 {
     PaperDocument document;
     document.title = CupboardPapers::tr("Waste to hand over");
-    document.under = cupboardUnder(about);
+    document.under = underOf(about);
     PaperTable table;
     table.columns = {{CupboardPapers::tr("Can")},
                      {CupboardPapers::tr("Holds")},
@@ -198,130 +187,6 @@ PaperDocument handOverPaper(const std::vector<ledger::CanHere>& cans,
     for (const QString& label : {CupboardPapers::tr("Handed over on"),
                                  CupboardPapers::tr("Received by"), CupboardPapers::tr("Document")})
         document.blocks.emplace_back(PaperBlank{label});
-    return document;
-}
-
-MonthFigures monthFigures(const std::vector<MonthBatch>& batches,
-                          const ledger::CupboardState& cupboard, QDate first)
-{
-    MonthFigures figures;
-    const QDate next = first.addMonths(1);
-    const auto inMonth = [&](chemistry::Instant at) {
-        const QDate day = localDate(at);
-        return day >= first && day < next;
-    };
-    for (const MonthBatch& one : batches) {
-        if (inMonth(one.batch.mixedAt))
-            figures.mixed.push_back(&one);
-        if (one.batch.endedAt && inMonth(*one.batch.endedAt))
-            figures.ended.push_back(&one);
-        std::map<std::string, std::string> by;
-        for (const ledger::Event& event : one.events)
-            by[event.id] = event.by;
-        for (const ledger::LoadDone& load : one.batch.loads) {
-            if (!inMonth(load.at))
-                continue;
-            figures.bySolution[one.batch.solution->id] += load.units.value();
-            if (one.batch.solution->role != formulary::Role::Developer)
-                continue;
-            figures.developed += load.units.value();
-            figures.byPerson[QString::fromStdString(by[load.event])] += load.units.value();
-        }
-    }
-    const auto spend = [&](const std::string& bought, const std::optional<ledger::Decimal>& cost,
-                           const std::string& currency) {
-        const QDate day = QDate::fromString(QString::fromStdString(bought), Qt::ISODate);
-        if (cost && day.isValid() && day >= first && day < next)
-            figures.spent.add(*cost, currency);
-    };
-    for (const ledger::Packet& packet : cupboard.packets)
-        spend(packet.bought, packet.cost, packet.currency);
-    for (const ledger::ItemHere& item : cupboard.items) {
-        const bool packet = !item.item.solution.empty(); // those are counted above
-        if (!packet)
-            spend(item.bought, item.cost, item.currency);
-    }
-    return figures;
-}
-
-PaperDocument monthPaper(const std::vector<MonthBatch>& batches,
-                         const ledger::CupboardState& cupboard,
-                         const formulary::Formulary& formulary, QDate first,
-                         const PaperAbout& about)
-{
-    const MonthFigures figures = monthFigures(batches, cupboard, first);
-    const QLocale& locale = about.wording.locale;
-    const auto films = [&](double count) { return filmCountText(count, locale); };
-    PaperDocument document;
-    document.title = CupboardPapers::tr("%1 %2", "month, year")
-                         .arg(locale.standaloneMonthName(first.month()))
-                         .arg(first.year());
-    document.under = cupboardUnder(about);
-    const PaperColumn count{CupboardPapers::tr("Films"), true};
-
-    document.blocks.emplace_back(PaperHeading{CupboardPapers::tr("Films developed, by person")});
-    PaperTable people{{{CupboardPapers::tr("Who")}, count},
-                      {},
-                      false,
-                      CupboardPapers::tr("No film was developed.")};
-    for (const auto& [who, done] : figures.byPerson)
-        people.rows.push_back(
-            {who.isEmpty() ? CupboardPapers::tr("nobody named") : who, films(done)});
-    if (!people.rows.empty()) {
-        people.rows.push_back({CupboardPapers::tr("Together"), films(figures.developed)});
-        people.total = true;
-    }
-    document.blocks.emplace_back(people);
-
-    document.blocks.emplace_back(PaperHeading{CupboardPapers::tr("Films through each solution")});
-    PaperTable solutions{{{CupboardPapers::tr("Solution")}, count},
-                         {},
-                         false,
-                         CupboardPapers::tr("No film was developed.")};
-    for (const auto& [id, done] : figures.bySolution)
-        solutions.rows.push_back({solutionNamed(formulary, id), films(done)});
-    document.blocks.emplace_back(solutions);
-
-    const auto bottles = [&](const QString& heading, const QString& none,
-                             const std::vector<const MonthBatch*>& list, bool ended) {
-        document.blocks.emplace_back(PaperHeading{heading});
-        PaperTable table{{{CupboardPapers::tr("Bottle")},
-                          {CupboardPapers::tr("Contents")},
-                          {CupboardPapers::tr("On")},
-                          {CupboardPapers::tr("Volume mixed"), true},
-                          {CupboardPapers::tr("Films done"), true}},
-                         {},
-                         false,
-                         none};
-        double volume = 0;
-        double done = 0;
-        for (const MonthBatch* one : list) {
-            const ledger::Batch& batch = one->batch;
-            table.rows.push_back(
-                {QString::fromStdString(batch.name), shownName(batch.solution->name),
-                 cupboardDay(ended ? *batch.endedAt : batch.mixedAt, about),
-                 volumeText(batch.mixedVolume, about.wording), films(batch.filmsDone.value())});
-            volume += batch.mixedVolume.value();
-            done += batch.filmsDone.value();
-        }
-        if (list.size() > 1) {
-            table.rows.push_back({CupboardPapers::tr("Together"), QString(), QString(),
-                                  volumeText(chemistry::Millilitres(volume), about.wording),
-                                  films(done)});
-            table.total = true;
-        }
-        document.blocks.emplace_back(table);
-    };
-    bottles(CupboardPapers::tr("Mixed"), CupboardPapers::tr("Nothing was mixed."), figures.mixed,
-            false);
-    bottles(CupboardPapers::tr("Ended"), CupboardPapers::tr("No bottle ended."), figures.ended,
-            true);
-
-    document.blocks.emplace_back(PaperHeading{CupboardPapers::tr("Bought")});
-    document.blocks.emplace_back(
-        PaperWords{figures.spent.empty()
-                       ? CupboardPapers::tr("Nothing with a price was bought.")
-                       : CupboardPapers::tr("Together %1.").arg(moneyText(figures.spent, locale))});
     return document;
 }
 

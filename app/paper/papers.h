@@ -6,6 +6,7 @@
 #include "core/cupboard/needs.h"
 #include "core/ledger/cupboard_state.h"
 #include "core/ledger/run_plan.h"
+#include "core/ledger/statistics.h"
 
 #include <QDate>
 
@@ -41,29 +42,13 @@ PaperDocument handOverPaper(const std::vector<ledger::CanHere>& cans,
                             const std::map<std::string, ledger::Batch>& batches,
                             const PaperAbout& about);
 
-/// A batch with its events that happened, for the month's report.
-struct MonthBatch {
-    ledger::Batch batch; ///< as of the end of the month, or of now
-    std::vector<ledger::Event> events;
-};
+/// What a month adds up to: films by person and solution, bottles, what they cost, what was bought.
+/// `so` is of that month, with its lists of bottles; `month` its first day.
+PaperDocument monthPaper(const ledger::Statistics& so, const formulary::Formulary& formulary,
+                         QDate month, const PaperAbout& about);
 
-/// What a month adds up to. A film is counted where it was developed, so that stop bath and fixer
-/// do not count it again; in the list of solutions each counts what went through it.
-struct MonthFigures {
-    std::map<QString, double> byPerson; ///< films developed; under the empty name: nobody said
-    std::map<std::string, double> bySolution; ///< films put through it, by its id
-    double developed = 0;
-    std::vector<const MonthBatch*> mixed; ///< in the month
-    std::vector<const MonthBatch*> ended;
-    ledger::Money spent; ///< on what was bought in the month
-};
-/// `first` is the first day of the month on the user's calendar.
-MonthFigures monthFigures(const std::vector<MonthBatch>& batches,
-                          const ledger::CupboardState& cupboard, QDate first);
-
-PaperDocument monthPaper(const std::vector<MonthBatch>& batches,
-                         const ledger::CupboardState& cupboard,
-                         const formulary::Formulary& formulary, QDate first,
-                         const PaperAbout& about);
+/// The same tables of any period, without the lists; `period` says which in words.
+PaperDocument statisticsPaper(const ledger::Statistics& so, const formulary::Formulary& formulary,
+                              const QString& period, const PaperAbout& about);
 
 } // namespace ullage::app

@@ -27,6 +27,8 @@ namespace ullage::ledger
 {
 
 class Entering;
+struct Statistics;
+struct StatisticsRequest;
 
 /// What happens to a bottle's air when it is closed again, and when: shared by every request.
 struct When {
@@ -99,6 +101,8 @@ public:
     /// What one batch cost until then (costs.h). UnknownId if it was not mixed by then; refuses
     /// what the store does, and what things that went into it, or a fold, refuse.
     Result<Cost> cost(const std::string& batch, chemistry::Instant at);
+    /// What the book adds up to over a period (statistics_reader.h).
+    Result<std::optional<Statistics>> statistics(const StatisticsRequest& request);
     /// Every strip with a density that was read in a batch of this solution, or of one that
     /// replaces it or is replaced by it, by `at`; of the `most` batches mixed last. In order of
     /// mixing.

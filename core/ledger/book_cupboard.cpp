@@ -2,6 +2,7 @@
 #include "core/ledger/book.h"
 #include "core/ledger/costs.h"
 #include "core/ledger/line_description.h"
+#include "core/ledger/statistics_reader.h"
 
 namespace ullage::ledger
 {
@@ -33,6 +34,11 @@ Result<Cost> Book::cost(const std::string& batch, Instant at)
         return refuse({.code = ErrorCode::UnknownId, .field = "batch", .text = batch});
     }
     return found->second;
+}
+
+Result<std::optional<Statistics>> Book::statistics(const StatisticsRequest& request)
+{
+    return readStatistics(*m_store, formulary(), request);
 }
 
 Result<void> Book::record(const Happening& what, Instant at)

@@ -7,8 +7,9 @@ namespace ullage::app::testing
 {
 
 /// In November: five films developed (two by Ada, three by Ben; four more were taken back), the
-/// fixer mixed and discarded, three packets bought for 9.80 and 0.25 EUR and 3.00 USD. One film and
-/// one packet are December's.
+/// fixer mixed from a packet of 3.00 USD and discarded, two packets bought for 9.80 and 0.25 EUR and
+/// that of the fixer, a bag of sulfite for 2.00 EUR of which all was taken, and one without a price.
+/// One film and one packet are December's.
 inline const QByteArray kTwoMonths =
     R"({"type":"book","format":"ullage-journal","version":2})"
     "\n"
@@ -37,11 +38,19 @@ inline const QByteArray kTwoMonths =
     R"({"type":"packet","id":"p4","solution":"fix","makes_ml":1000,"bought":"2026-12-01",)"
     R"("cost":"5.00","currency":"EUR"})"
     "\n"
+    R"({"type":"chemical","id":"c1","name":"sulfite","grams":100,"bought":"2026-11-12",)"
+    R"("cost":"2.00","currency":"EUR"})"
+    "\n"
+    R"({"type":"supply","id":"s1","name":"gloves","unit":"pairs","amount":50,"bought":"2026-11-12"})"
+    "\n"
+    R"({"type":"event","id":"t1","item":"c1","kind":"taken","at":"2026-11-13T10:00:00Z",)"
+    R"("amount":100})"
+    "\n"
     R"({"type":"event","id":"e1","batch":"dev-1","kind":"mixed","at":"2026-10-30T10:00:00Z",)"
     R"("solution":"mq","vessel":"b1","volume_ml":1000,"name":"Dev 1"})"
     "\n"
     R"({"type":"event","id":"e2","batch":"fix-1","kind":"mixed","at":"2026-11-02T10:00:00Z",)"
-    R"("solution":"fix","vessel":"b2","volume_ml":1000,"name":"Fix 1"})"
+    R"("solution":"fix","vessel":"b2","volume_ml":1000,"name":"Fix 1","packet":"p3"})"
     "\n"
     R"({"type":"event","id":"e3","batch":"dev-1","kind":"processed","at":"2026-11-05T12:00:00Z",)"
     R"("films":[{"format":"135-36","count":2}],"run":"r1","by":"Ada"})"

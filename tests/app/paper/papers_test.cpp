@@ -1,5 +1,8 @@
+#include "app/paper/book_papers.h"
 #include "app/paper/papers.h"
 
+#include "app/words/local_calendar.h"
+#include "core/ledger/statistics_reader.h"
 #include "tests/app/paper/label_samples.h"
 #include "tests/app/paper/paper_journal.h"
 
@@ -43,15 +46,14 @@ public:
     }
     static PaperAbout about() { return {QStringLiteral("home"), now(), britishWording()}; }
 
-    std::vector<MonthBatch> batches()
+    PaperDocument month(QDate first, chemistry::Instant at = now())
     {
-        std::vector<MonthBatch> all;
-        const auto kept = book->batches(now(), true);
-        if (!kept)
-            qFatal("no batches");
-        for (const ledger::Batch& batch : *kept)
-            all.push_back({batch, ledger::happened(*book->events(batch.id))});
-        return all;
+        PaperAbout asked = about();
+        asked.now = at;
+        auto made = paperOf(*book, {PaperKind::Month, {}, first}, asked);
+        if (!made)
+            qFatal("no report: %s", made.error().field.c_str());
+        return std::move(*made);
     }
 
 private:
@@ -93,41 +95,78 @@ QString allWords(const PaperDocument& document)
 TEST(Papers, aMonthAddsUpAsByHand)
 {
     JournalBook months;
-    const auto cupboard = months.book->cupboard(JournalBook::now());
-    ASSERT_TRUE(cupboard);
-    const auto batches = months.batches();
-    const MonthFigures november = monthFigures(batches, *cupboard, {2026, 11, 1});
-    EXPECT_DOUBLE_EQ(november.developed, 5); // 2 + 3; the fixer's are the same films
-    EXPECT_EQ(november.byPerson, (std::map<QString, double>{{"Ada", 2}, {"Ben", 3}}));
-    EXPECT_EQ(november.bySolution, (std::map<std::string, double>{{"mq", 5}, {"fix", 5}}));
-    ASSERT_EQ(november.mixed.size(), 1U);
-    EXPECT_EQ(november.mixed[0]->batch.id, "fix-1");
-    ASSERT_EQ(november.ended.size(), 1U);
-    EXPECT_EQ(november.ended[0]->batch.id, "fix-1");
-    const auto spent = november.spent.sums();
-    ASSERT_EQ(spent.size(), 2U);
-    EXPECT_EQ(spent.at("EUR").text(), "10.05"); // 9.80 + 0.25
-    EXPECT_EQ(spent.at("USD").text(), "3.00");
-    const MonthFigures december = monthFigures(batches, *cupboard, {2026, 12, 1});
-    EXPECT_DOUBLE_EQ(december.developed, 1);
-    EXPECT_EQ(december.spent.sums().at("EUR").text(), "5.00");
-    EXPECT_TRUE(december.mixed.empty());
-}
-
-TEST(Papers, theMonthsReportHasItsTotals)
-{
-    JournalBook months;
-    const auto cupboard = months.book->cupboard(JournalBook::now());
-    ASSERT_TRUE(cupboard);
-    const auto document = monthPaper(months.batches(), *cupboard, months.book->formulary(),
-                                     {2026, 11, 1}, JournalBook::about());
+    const auto document = months.month({2026, 11, 1});
     EXPECT_EQ(document.title, "November 2026");
+    // Five films developed; the fixer's are the same films. It did five and cost 3.00.
     const PaperTable& people = tableOf(document, 0);
     EXPECT_TRUE(people.total);
     EXPECT_EQ(people.rows,
-              (std::vector<QStringList>{{"Ada", "2"}, {"Ben", "3"}, {"Together", "5"}}));
-    EXPECT_TRUE(allWords(document).contains("10.05\u00a0EUR + 3.00\u00a0USD"))
-        << allWords(document).toStdString();
+              (std::vector<QStringList>{
+                  {"Ben", "3", "1.80"}, {"Ada", "2", "1.20"}, {"Together", "5", "3.00"}}));
+    EXPECT_EQ(people.columns.back().title, "Cost, USD");
+    const PaperTable& solutions = tableOf(document, 1);
+    ASSERT_EQ(solutions.rows.size(), 3U);
+    EXPECT_EQ(solutions.rows[0][0], "Acid fixer");
+    EXPECT_EQ(solutions.rows[0].mid(5), (QStringList{"3.00", "0.60"}));
+    EXPECT_EQ(solutions.rows[1].mid(5), (QStringList{"", ""})) << "still in use";
+    const PaperTable& mixed = tableOf(document, 2);
+    ASSERT_EQ(mixed.rows.size(), 2U);
+    EXPECT_EQ(mixed.rows[0].first(), "Fix 1");
+    EXPECT_EQ(mixed.rows[0].last(), "3.00");
+    const PaperTable& ended = tableOf(document, 3);
+    EXPECT_EQ(ended.rows[0].mid(3), (QStringList{"5", "3.00", "0.60"}));
+    const QString words = allWords(document);
+    // 9.80, 0.25 and 2.00 of what is used up by now; the gloves have no price.
+    EXPECT_TRUE(words.contains("Together 12.05\u00a0EUR + 3.00\u00a0USD")) << words.toStdString();
+    EXPECT_TRUE(words.contains("1 thing bought without a price")) << words.toStdString();
+    EXPECT_TRUE(words.contains("1 bottle still in use, not counted yet. Cost so far: not known."))
+        << words.toStdString();
+}
+
+TEST(Papers, theNextMonthHasWhatIsItsOwn)
+{
+    JournalBook months;
+    const auto document = months.month({2026, 12, 1});
+    EXPECT_EQ(tableOf(document, 0).rows,
+              (std::vector<QStringList>{{"Ada", "1", ""}, {"Together", "1", ""}}));
+    EXPECT_TRUE(allWords(document).contains("Together 5.00\u00a0EUR."));
+    EXPECT_TRUE(allWords(document).contains("Nothing was mixed") ||
+                tableOf(document, 2).none == "Nothing was mixed.");
+}
+
+TEST(Papers, aMonthThatIsOverIsToldAsItWasAtItsEnd)
+{
+    JournalBook months;
+    const auto early = months.month({2026, 11, 1}, JournalBook::now());
+    const auto later = months.month({2026, 11, 1}, JournalBook::now() + std::chrono::hours(900));
+    EXPECT_EQ(tableOf(early, 1).rows, tableOf(later, 1).rows);
+}
+
+TEST(Papers, aReportThatIsGivenUpIsNone)
+{
+    JournalBook months;
+    PaperRequest request{PaperKind::Month, {}, {2026, 11, 1}};
+    request.progress = [](int, int) { return false; };
+    const auto made = paperOf(*months.book, request, JournalBook::about());
+    ASSERT_FALSE(made);
+    EXPECT_EQ(made.error().code, ErrorCode::Cancelled);
+}
+
+TEST(Papers, statisticsHaveTheirMonthsAndSums)
+{
+    JournalBook months;
+    ledger::StatisticsRequest request;
+    request.calendar = localCalendar();
+    request.now = JournalBook::now();
+    const auto so = months.book->statistics(request);
+    ASSERT_TRUE(so && *so);
+    const auto document =
+        statisticsPaper(**so, months.book->formulary(), "all of it", JournalBook::about());
+    EXPECT_EQ(document.title, "Statistics · all of it");
+    const PaperTable& table = tableOf(document, 0);
+    ASSERT_EQ(table.rows.size(), 4U); // October to December, and the sum
+    EXPECT_EQ(table.rows[1].first(), "November 2026");
+    EXPECT_EQ(table.rows[3][1], "6");
 }
 
 TEST(Papers, theShelfListHasEveryBottleThatEndsSoonestFirst)
