@@ -17,7 +17,7 @@ struct StatisticsPapers {
 
 void addNotes(PaperDocument& document, const ledger::Statistics& so, const PaperAbout& about)
 {
-    document.blocks.emplace_back(PaperHeading{StatisticsPapers::tr("Notes")});
+    document.blocks.emplace_back(PaperHeading{StatisticsPapers::tr("How it is counted")});
     for (const QString& note : statisticsNotes(so, about.wording))
         document.blocks.emplace_back(PaperWords{note});
 }

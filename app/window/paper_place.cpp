@@ -10,6 +10,7 @@
 #include <QPageLayout>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
+#include <QProgressDialog>
 
 #include <memory>
 
@@ -20,11 +21,28 @@ namespace
 {
 
 constexpr int kMonthsOffered = 24;
+constexpr int kQuickMs = 400;  // what is made by then shows no progress
+constexpr int kTellEvery = 50; // batches between two signs of it
 
 } // namespace
 
-PaperPlace::PaperPlace(const WindowParts& parts, QObject* parent) : QObject(parent), m_parts(parts)
+PaperPlace::PaperPlace(const WindowParts& parts, QObject* parent)
+    : QObject(parent), m_parts(parts), m_thread(std::make_unique<StoreThread>())
 {
+    connect(&m_parts.session, &Session::opened, this,
+            [this] { m_thread->setBook(m_parts.session.path()); });
+    connect(&m_parts.session, &Session::closing, this, [this] {
+        giveUp();
+        m_thread->setBook({});
+    });
+    if (m_parts.session.isOpen())
+        m_thread->setBook(m_parts.session.path());
+}
+
+PaperPlace::~PaperPlace()
+{
+    ++*m_turn;
+    m_thread.reset();
 }
 
 std::optional<QDate> PaperPlace::askMonth()
@@ -62,12 +80,67 @@ void PaperPlace::print(PaperKind kind)
             return;
         request.month = *month;
     }
-    const auto document =
-        paperOf(m_parts.session.book(), request,
-                {m_parts.session.bookName(), m_parts.session.now(), m_parts.wording()});
-    if (!document)
-        return m_parts.fail(tr("That cannot be printed"), document.error());
-    preview(*document);
+    make(std::move(request));
+}
+
+void PaperPlace::make(PaperRequest request)
+{
+    giveUp();
+    const int turn = *m_turn;
+    m_waiting = new QProgressDialog(tr("Making the page…"), tr("Cancel"), 0, 0, &m_parts.window);
+    m_waiting->setWindowModality(Qt::WindowModal);
+    m_waiting->setMinimumDuration(kQuickMs);
+    m_waiting->setAutoReset(false);
+    m_waiting->setValue(0);
+    connect(m_waiting, &QProgressDialog::canceled, this, &PaperPlace::giveUp);
+    const auto hand = [this, turn](Result<PaperDocument> made) {
+        QMetaObject::invokeMethod(this, [this, turn, made = std::move(made)] { take(turn, made); });
+    };
+    request.progress = [this, turn, current = m_turn, thread = m_thread.get()](int done, int all) {
+        if (thread->stopping() || *current != turn)
+            return false;
+        if (done % kTellEvery == 0)
+            QMetaObject::invokeMethod(this, [this, turn, current, done, all] {
+                if (*current != turn || !m_waiting)
+                    return;
+                m_waiting->setMaximum(all);
+                m_waiting->setValue(done);
+            });
+        return true;
+    };
+    const PaperAbout about{m_parts.session.bookName(), m_parts.session.now(), m_parts.wording()};
+    m_thread->post(
+        [turn, hand, about, request = std::move(request), current = m_turn,
+         thread = m_thread.get()](store::SqlStore&) {
+            if (*current != turn)
+                return;
+            const auto book = thread->book();
+            hand(book ? paperOf(**book, request, about) : tl::unexpected(book.error()));
+        },
+        [hand](const Error& error) { hand(tl::unexpected(error)); });
+}
+
+void PaperPlace::take(int turn, const Result<PaperDocument>& made)
+{
+    if (*m_turn != turn)
+        return;
+    giveUp();
+    if (made)
+        preview(*made);
+    else
+        m_parts.fail(tr("That cannot be printed"), made.error());
+}
+
+// Also once it is there: nobody waits for it any more.
+void PaperPlace::giveUp()
+{
+    ++*m_turn;
+    if (m_waiting) {
+        m_waiting->disconnect(this);
+        m_waiting->close();
+        m_waiting->deleteLater();
+        m_waiting.clear();
+    }
 }
 
 void PaperPlace::preview(const PaperDocument& document)

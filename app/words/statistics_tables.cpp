@@ -92,7 +92,7 @@ private:
 
 MoneyColumns costColumns(const Cost& all, const QLocale& locale)
 {
-    MoneyColumns columns(StatisticsTr::tr("Cost"), locale);
+    MoneyColumns columns(StatisticsTr::tr("Costs"), locale);
     columns.know(all.money);
     return columns;
 }
@@ -278,7 +278,7 @@ FiguresTable mixedTable(const Statistics& so, const formulary::Formulary& formul
         all += one.cost;
         volume += one.mixedVolume;
     }
-    MoneyColumns cost(StatisticsTr::tr("Cost so far"), locale);
+    MoneyColumns cost(StatisticsTr::tr("Costs so far"), locale);
     cost.know(all.money);
     cost.addTo(table);
     const auto add = [&](Row row, chemistry::Millilitres mixed, const Cost& paid) {

@@ -103,7 +103,7 @@ TEST(Papers, aMonthAddsUpAsByHand)
     EXPECT_EQ(people.rows,
               (std::vector<QStringList>{
                   {"Ben", "3", "1.80"}, {"Ada", "2", "1.20"}, {"Together", "5", "3.00"}}));
-    EXPECT_EQ(people.columns.back().title, "Cost, USD");
+    EXPECT_EQ(people.columns.back().title, "Costs, USD");
     const PaperTable& solutions = tableOf(document, 1);
     ASSERT_EQ(solutions.rows.size(), 3U);
     EXPECT_EQ(solutions.rows[0][0], "Acid fixer");

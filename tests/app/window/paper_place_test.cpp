@@ -8,6 +8,8 @@
 #include <gtest/gtest.h>
 
 #include <QPrintPreviewDialog>
+#include <QProgressDialog>
+#include <QTest>
 
 namespace ullage::app
 {
@@ -25,6 +27,14 @@ protected:
         desk.run(dev, 2);
         QObject::connect(&place, &PaperPlace::shown, &place,
                          [this](const PaperDocument& document) { shown.push_back(document); });
+    }
+    // Made on a thread: waits for its preview.
+    void printed(PaperKind kind)
+    {
+        const std::size_t before = shown.size();
+        place.print(kind);
+        EXPECT_EQ(shown.size(), before) << "the window waits for nothing";
+        EXPECT_TRUE(QTest::qWaitFor([&] { return shown.size() > before; }, 20'000));
     }
     void closePreviews()
     {
@@ -44,7 +54,7 @@ protected:
 TEST_F(PaperPlaceTest, everyPageIsShownBeforeItIsPrinted)
 {
     for (const PaperKind kind : {PaperKind::Shelf, PaperKind::Shopping, PaperKind::HandOver})
-        place.print(kind);
+        printed(kind);
     ASSERT_EQ(shown.size(), 3U);
     EXPECT_EQ(window.findChildren<QPrintPreviewDialog*>().size(), 3);
     const auto* table = std::get_if<PaperTable>(&shown[0].blocks.front());
@@ -62,7 +72,7 @@ TEST_F(PaperPlaceTest, aCardIsThatOfTheBottleChosenOrItIsSaidThatNoneIs)
     EXPECT_TRUE(shown.empty());
     EXPECT_EQ(prompts.asked().size(), 1);
     window.shelf()->actions()->setBottle(QString::fromStdString(dev));
-    place.print(PaperKind::Card);
+    printed(PaperKind::Card);
     ASSERT_EQ(shown.size(), 1U);
     EXPECT_EQ(shown[0].title, "Dev 1");
     closePreviews();
@@ -75,10 +85,31 @@ TEST_F(PaperPlaceTest, aReportIsOfTheMonthThatIsChosen)
     place.print(PaperKind::Month); // gone back from
     EXPECT_TRUE(shown.empty());
     prompts.answerWay(1);
-    place.print(PaperKind::Month);
+    printed(PaperKind::Month);
     ASSERT_EQ(shown.size(), 1U);
     EXPECT_EQ(shown[0].title, "October 2026"); // it is November
     closePreviews();
+}
+
+TEST_F(PaperPlaceTest, aPageThatIsGivenUpIsNotShown)
+{
+    place.print(PaperKind::Shelf);
+    auto* waiting = window.findChild<QProgressDialog*>();
+    ASSERT_NE(waiting, nullptr);
+    waiting->cancel();
+    printed(PaperKind::HandOver);
+    ASSERT_EQ(shown.size(), 1U) << "the shelf list was given up before it";
+    EXPECT_NE(shown[0].title, "The shelf");
+    closePreviews();
+}
+
+TEST_F(PaperPlaceTest, lettingGoOfTheBookLetsGoOfThePage)
+{
+    place.print(PaperKind::Shelf);
+    desk.session().close();
+    QTest::qWait(20);
+    EXPECT_TRUE(shown.empty());
+    EXPECT_FALSE(QFile::exists(desk.bookPath() + "-wal")) << "the last to close clears it away";
 }
 
 } // namespace ullage::app

@@ -64,7 +64,7 @@ TEST(StatisticsTables, monthsHaveTheirSumsAndSayWhatIsMissing)
 {
     const FiguresTable table = monthTable(twoMonthsOfSums(), kBritishWording);
     EXPECT_EQ(headingsOf(table), (QStringList{"Month", "Films developed", "Bottles mixed",
-                                              "Bottles ended", "Cost, EUR", "Bought, EUR"}));
+                                              "Bottles ended", "Costs, EUR", "Bought, EUR"}));
     ASSERT_EQ(table.rows.size(), 3u);
     EXPECT_TRUE(table.total);
     EXPECT_EQ(textsOf(table, 0), (QStringList{"June 2026", "5", "2", "0", "", "at least 9.80"}));
@@ -85,7 +85,7 @@ TEST(StatisticsTables, eachCurrencyHasAColumn)
     so.months[0].cost = {amountIn("30", "SEK"), false};
     so.cost += so.months[0].cost;
     const FiguresTable table = monthTable(so, kBritishWording);
-    EXPECT_EQ(headingsOf(table).mid(4), (QStringList{"Cost, EUR", "Cost, SEK", "Bought, EUR"}));
+    EXPECT_EQ(headingsOf(table).mid(4), (QStringList{"Costs, EUR", "Costs, SEK", "Bought, EUR"}));
     EXPECT_EQ(textsOf(table, 0).mid(4), (QStringList{"", "at least 30.00", "at least 9.80"}));
     EXPECT_EQ(textsOf(table, 2).mid(4),
               (QStringList{"at least 8.40", "at least 30.00", "at least 9.80"}));
@@ -96,7 +96,7 @@ TEST(StatisticsTables, aCostOfWhichNothingIsKnownIsNotZero)
     ledger::Statistics so = twoMonthsOfSums();
     so.months[1].cost = so.cost = {{}, false};
     const FiguresTable table = monthTable(so, kBritishWording);
-    EXPECT_EQ(headingsOf(table)[4], "Cost");
+    EXPECT_EQ(headingsOf(table)[4], "Costs");
     EXPECT_EQ(textsOf(table, 0)[4], "");
     EXPECT_EQ(textsOf(table, 1)[4], "not known");
 }
