@@ -39,7 +39,10 @@ Result<PaperDocument> cardOf(ledger::Book& book, const PaperRequest& request,
     auto events = book.events(request.batch);
     if (!events)
         return tl::unexpected(events.error());
-    return cardPaper({*batch, ledger::assess(*batch)}, ledger::happened(std::move(*events)),
+    const auto cost = book.cost(request.batch, about.now);
+    if (!cost)
+        return tl::unexpected(cost.error());
+    return cardPaper({*batch, ledger::assess(*batch)}, ledger::happened(std::move(*events)), *cost,
                      book.formulary(), about);
 }
 

@@ -5,6 +5,7 @@
 #include "app/words/formulary_words.h"
 #include "app/words/hazards.h"
 #include "app/words/moment_text.h"
+#include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 #include "app/words/verdict_words.h"
@@ -142,7 +143,8 @@ PaperDocument shelfPaper(const std::vector<ledger::Judged>& bottles, const Paper
 }
 
 PaperDocument cardPaper(const ledger::Judged& bottle, const std::vector<ledger::Event>& events,
-                        const formulary::Formulary& formulary, const PaperAbout& about)
+                        const ledger::Cost& cost, const formulary::Formulary& formulary,
+                        const PaperAbout& about)
 {
     const ledger::Batch& batch = bottle.batch;
     const ledger::Assessment& so = bottle.assessment;
@@ -161,6 +163,12 @@ PaperDocument cardPaper(const ledger::Judged& bottle, const std::vector<ledger::
     facts.rows.push_back({BottlePapers::tr("Discard by"), discardOf(so, about)});
     if (batch.inUse())
         facts.rows.push_back({BottlePapers::tr("State"), verdictWord(so.shown)});
+    const Explanation paid = explainCost(cost, batch.filmsDone, about.wording);
+    facts.rows.push_back({paid.title, paid.value});
+    if (cost.whole && !cost.money.empty() && batch.filmsDone > chemistry::Films(0))
+        facts.rows.push_back(
+            {BottlePapers::tr("For each film done"),
+             moneyText(cost.money.forEachOf(batch.filmsDone.value()), about.wording.locale)});
     document.blocks.emplace_back(facts);
     for (const QString& sentence : bottleSentences(batch, so, about.wording))
         document.blocks.emplace_back(PaperWords{sentence});

@@ -28,9 +28,10 @@ struct PaperAbout {
 PaperDocument shelfPaper(const std::vector<ledger::Judged>& bottles, const PaperAbout& about);
 
 /// All of one bottle: its figures, its cautions, its curves and what happened to it. `events`: its
-/// own that happened, by their turn.
+/// own that happened, by their turn; `cost` so far.
 PaperDocument cardPaper(const ledger::Judged& bottle, const std::vector<ledger::Event>& events,
-                        const formulary::Formulary& formulary, const PaperAbout& about);
+                        const ledger::Cost& cost, const formulary::Formulary& formulary,
+                        const PaperAbout& about);
 
 /// What to buy, with boxes to tick, and what to mix from what is here.
 PaperDocument shoppingPaper(const cupboard::Plan& plan, const formulary::Formulary& formulary,

@@ -46,8 +46,9 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
       m_timeRow(new QWidget(this)), m_time(new FigureLabel(m_timeRow)),
       m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)), m_factors(new FactorRows(this)),
       m_why(new VerdictLabel(this)), m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)),
-      m_closing(wrapped(this)), m_more(new QPushButton(this)), m_check(new QPushButton(this)),
-      m_restore(new QPushButton(this)), m_ask(new WhereFromButton(this))
+      m_closing(wrapped(this)), m_cost(wrapped(this)), m_more(new QPushButton(this)),
+      m_check(new QPushButton(this)), m_restore(new QPushButton(this)),
+      m_ask(new WhereFromButton(this))
 {
     m_heading->setFont(Theme::font(TextRole::CardTitle));
     m_heading->setWordWrap(true); // the bottle and its solution whole
@@ -61,6 +62,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     setTone(m_timeDetail, Tone::Quiet);
     setTone(m_noTime, Tone::Quiet);
     setTone(m_closing, Tone::Quiet);
+    setTone(m_cost, Tone::Quiet);
     timeLine->addWidget(m_time);
     timeLine->addWidget(m_timeDetail, 1);
 
@@ -70,6 +72,7 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     wordColumn->setSpacing(Space::kTight);
     wordColumn->addWidget(m_reasons);
     wordColumn->addWidget(m_closing);
+    wordColumn->addWidget(m_cost);
     m_filled = new FilledRow(words);
     wordColumn->addWidget(m_filled);
     connect(m_filled, &FilledRow::bottleAsked, this, &NextFilmCard::bottleAsked);
@@ -172,6 +175,8 @@ void NextFilmCard::setBottle(const SelectedBottle& bottle, const std::set<QStrin
     m_reasons->setAccessibleName(bottle.reasons.join(u' '));
     m_closing->setText(bottle.closing);
     m_closing->setVisible(!bottle.closing.isEmpty());
+    m_cost->setText(bottle.cost);
+    m_cost->setVisible(!bottle.cost.isEmpty());
     m_buttonRow->setVisible(!bottle.unread);
     m_mending->setVisible(bottle.unread);
     m_figures = bottle.figures;

@@ -67,6 +67,7 @@ private:
     QScrollArea* m_reasonsArea;
     QLabel* m_reasons;
     QLabel* m_closing;
+    QLabel* m_cost;
     FilledRow* m_filled = nullptr;
     QVBoxLayout* m_timeColumn;
     QVBoxLayout* m_whyColumn;

@@ -39,6 +39,7 @@ struct SelectedBottle {
     QStringList reasons;              ///< sentences, the gravest first
     std::vector<Explanation> figures; ///< "Where from?" of every figure; the time's stands first
     QString closing; ///< a last quiet sentence ("Films run out first."); may be empty
+    QString cost;    ///< what it cost so far, a quiet sentence; empty where nothing is known
 
     std::vector<FilledBottle> filled; ///< each other bottle once a way, the newest first
 

@@ -4,6 +4,7 @@
 #include "app/shelf/shelf_charts.h"
 #include "app/words/air_words.h"
 #include "app/words/explanations.h"
+#include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include "core/ledger/air_advice.h"
 #include "core/ledger/fold_together.h"
@@ -148,6 +149,15 @@ void addAirAdvice(SelectedBottle& selected, const BottleSnapshot& snapshot, cons
         selected.help << helpSentences(*advice, batch.asOf, wording);
 }
 
+void addCost(SelectedBottle& selected, const BottleSnapshot& snapshot, const Wording& wording)
+{
+    if (!snapshot.cost)
+        return;
+    const chemistry::Films done = snapshot.bottle.batch.filmsDone;
+    selected.cost = bottleCostText(*snapshot.cost, done, wording.locale);
+    selected.figures.push_back(explainCost(*snapshot.cost, done, wording));
+}
+
 } // namespace
 
 ShelfShown shelfShown(const ShelfSnapshot& shelf, const Wording& wording)
@@ -223,6 +233,7 @@ SelectedBottle selectedBottle(const BottleSnapshot& snapshot, const formulary::F
     addExchange(selected, snapshot);
     addAirAdvice(selected, snapshot, wording);
     addStrips(selected, snapshot, wording);
+    addCost(selected, snapshot, wording);
     return selected;
 }
 

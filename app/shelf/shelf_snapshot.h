@@ -5,6 +5,7 @@
 #include "app/shelf/selected_bottle.h"
 #include "app/shelf/shelf_views.h"
 #include "app/widgets/bottle_view.h"
+#include "core/ledger/charges.h"
 #include "core/ledger/event.h"
 #include "core/ledger/run_plan.h"
 #include "core/ledger/strip_record.h"
@@ -50,8 +51,9 @@ struct BottleSnapshot {
     std::vector<ledger::StripReading> strips; ///< of its developer; not looked at for others
     std::vector<std::shared_ptr<const formulary::Vessel>> freeVessels;
     KnownTimes times;
-    chemistry::Celsius temperature; ///< of the next bath
-    QString secondBath = {};        ///< of a first fixing bath the one after it; or empty
+    chemistry::Celsius temperature;        ///< of the next bath
+    QString secondBath = {};               ///< of a first fixing bath the one after it; or empty
+    std::optional<ledger::Cost> cost = {}; ///< so far; empty where it could not be reckoned
 };
 
 /// Everything that is said of it: the next time, the reasons, the charts, what would help.

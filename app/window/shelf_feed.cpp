@@ -204,6 +204,12 @@ void ShelfFeed::showSelected(const QString& id)
                 if (strips)
                     snapshot.strips = std::move(*strips);
             }
+            // A thing of the cupboard that does not add up takes nothing else from the bottle.
+            auto cost = (*book)->cost(batch.id, batch.asOf);
+            if (!cost && cost.error().code == ErrorCode::StoreFailed)
+                return hand(tl::unexpected(cost.error()));
+            if (cost)
+                snapshot.cost = std::move(*cost);
             hand(selectedBottle(snapshot, (*book)->formulary(), wording));
         },
         [hand](const Error& error) { hand(tl::unexpected(error)); });

@@ -1,5 +1,7 @@
 #include "app/words/money_words.h"
 
+#include "app/words/number_text.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -49,6 +51,35 @@ QString costText(const ledger::Cost& cost, const QLocale& locale)
     if (cost.whole)
         return known;
     return known.isEmpty() ? MoneyWords::tr("not known") : MoneyWords::tr("at least %1").arg(known);
+}
+
+QString bottleCostText(const ledger::Cost& cost, chemistry::Films done, const QLocale& locale)
+{
+    if (cost.money.empty())
+        return {};
+    const QString known = costText(cost, locale);
+    return cost.whole && done > chemistry::Films(0)
+               ? MoneyWords::tr("Cost %1 so far, %2 for each film done.")
+                     .arg(known, moneyText(cost.money.forEachOf(done.value()), locale))
+               : MoneyWords::tr("Cost %1 so far.").arg(known);
+}
+
+Explanation explainCost(const ledger::Cost& cost, chemistry::Films done, const Wording& wording)
+{
+    Explanation why;
+    why.title = MoneyWords::tr("Cost so far");
+    const QString known = costText(cost, wording.locale);
+    why.value = known.isEmpty() ? MoneyWords::tr("not known") : known;
+    why.equation = MoneyWords::tr(
+        "The price of each thing from the cupboard when it was bought × what was taken of it ÷ "
+        "what "
+        "was bought; a packet of powder whole. What was poured in from another bottle brings its "
+        "part along, what was poured on into another takes it.");
+    why.inputs = {{MoneyWords::tr("Films done"), filmsText(done, wording)}};
+    if (!cost.whole)
+        why.notes << MoneyWords::tr("Not all that went in has a price in the cupboard.");
+    why.hasGrade = false;
+    return why;
 }
 
 } // namespace ullage::app

@@ -2,6 +2,9 @@
 // currencies; what is not known is said.
 #pragma once
 
+#include "app/words/explanation.h"
+#include "app/words/units.h"
+#include "core/chemistry/quantities.h"
 #include "core/ledger/charges.h"
 #include "core/ledger/money.h"
 
@@ -22,5 +25,10 @@ QString moneyText(const ledger::Money& money, const QLocale& locale);
 /// "9.80 EUR", "at least 9.80 EUR" where not all of it is known, "not known" where nothing is;
 /// empty where there is nothing that could cost.
 QString costText(const ledger::Cost& cost, const QLocale& locale);
+
+/// "Cost 8.40 EUR so far, 0.84 EUR for each film done." of a bottle; empty where nothing is known.
+QString bottleCostText(const ledger::Cost& cost, chemistry::Films done, const QLocale& locale);
+/// The same for "Where from?"; "not known" where it is not.
+Explanation explainCost(const ledger::Cost& cost, chemistry::Films done, const Wording& wording);
 
 } // namespace ullage::app

@@ -189,7 +189,8 @@ TEST(Papers, theCardTellsFiguresCurvesEventsAndCautions)
     ASSERT_TRUE(batch);
     const auto document =
         cardPaper({*batch, ledger::assess(*batch)}, ledger::happened(*months.book->events("dev-1")),
-                  months.book->formulary(), JournalBook::about());
+                  {{}, false}, months.book->formulary(), JournalBook::about());
+    EXPECT_EQ(tableOf(document, 0).rows.back(), (QStringList{"Cost so far", "not known"}));
     EXPECT_EQ(document.title, "Dev 1");
     const PaperTable& events = tableOf(document, 1);
     EXPECT_EQ(events.rows.size(), 4U); // mixed and three loads; what was taken back is not
@@ -210,6 +211,17 @@ TEST(Papers, theCardTellsFiguresCurvesEventsAndCautions)
     }
     EXPECT_EQ(charts, 2);
     EXPECT_TRUE(allWords(document).contains("food or drink bottle"));
+}
+
+TEST(Papers, theCardTellsWhatTheBottleCost)
+{
+    JournalBook months;
+    const auto card = paperOf(*months.book, {PaperKind::Card, "fix-1", {}}, JournalBook::about());
+    ASSERT_TRUE(card);
+    const auto& rows = tableOf(*card, 0).rows;
+    ASSERT_GT(rows.size(), 2U);
+    EXPECT_EQ(rows[rows.size() - 2], (QStringList{"Cost so far", "3.00\u00a0USD"}));
+    EXPECT_EQ(rows.back(), (QStringList{"For each film done", "0.60\u00a0USD"}));
 }
 
 TEST(Papers, theShoppingListAddsUpAndSaysWhatHasNoPrice)

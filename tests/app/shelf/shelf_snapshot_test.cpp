@@ -77,6 +77,16 @@ TEST(ShelfSnapshot, allThatIsSaidOfABottleIsMadeFromIt)
     EXPECT_FALSE(selected.help.isEmpty());
     EXPECT_TRUE(selected.hasStrips);
     EXPECT_FALSE(selected.stripWords.isEmpty()) << "what to do first";
+    EXPECT_TRUE(selected.cost.isEmpty());
+    const auto figures = selected.figures.size();
+
+    ledger::Cost cost;
+    cost.money.add(*ledger::Decimal::from("8.40"), "EUR");
+    snapshot.cost = cost;
+    const auto paid = selectedBottle(snapshot, bottle.formulary(), english());
+    EXPECT_EQ(paid.cost, "Cost 8.40\u00a0EUR so far, 2.10\u00a0EUR for each film done.");
+    ASSERT_EQ(paid.figures.size(), figures + 1);
+    EXPECT_EQ(paid.figures.back().value, "8.40\u00a0EUR");
 }
 
 } // namespace ullage::app

@@ -49,4 +49,20 @@ TEST(MoneyWords, whatIsNotKnownIsSaid)
     EXPECT_TRUE(costText({}, kBritish).isEmpty());
 }
 
+TEST(MoneyWords, aBottleTellsWhatItCostAndEachFilm)
+{
+    ledger::Cost cost;
+    cost.money.add(*ledger::Decimal::from("8.40"), "EUR");
+    EXPECT_EQ(bottleCostText(cost, chemistry::Films(10), kBritish),
+              "Cost 8.40\u00a0EUR so far, 0.84\u00a0EUR for each film done.");
+    EXPECT_EQ(bottleCostText(cost, chemistry::Films(0), kBritish), "Cost 8.40\u00a0EUR so far.");
+    cost.whole = false;
+    EXPECT_EQ(bottleCostText(cost, chemistry::Films(10), kBritish),
+              "Cost at least 8.40\u00a0EUR so far.");
+    EXPECT_TRUE(bottleCostText({{}, false}, chemistry::Films(10), kBritish).isEmpty());
+    const Wording wording{{}, kBritish};
+    EXPECT_EQ(explainCost({{}, false}, chemistry::Films(10), wording).value, "not known");
+    EXPECT_EQ(explainCost(cost, chemistry::Films(10), wording).notes.size(), 1);
+}
+
 } // namespace ullage::app
