@@ -24,24 +24,15 @@ using ledger::PouredIn;
 namespace
 {
 
-// The length alone: clang 14 loses a whole description that is made while compiling and handed on.
-QLineEdit* wordsField(std::size_t longest, QWidget* parent)
-{
-    auto* line = new QLineEdit(parent);
-    line->setMaxLength(static_cast<int>(longest));
-    return line;
-}
-
 std::string typedIn(const QLineEdit& line) { return line.text().trimmed().toStdString(); }
 
 } // namespace
 
 CanDialog::CanDialog(Door& door, const Container& can, QWidget* parent)
     : DeedDialog(door, can.id.empty() ? tr("New can for waste") : tr("Edit a can"), parent),
-      m_replaces(can.id), m_name(wordsField(fieldOf(&Container::name).longest, this)),
-      m_holds(new QComboBox(this)), m_place(wordsField(fieldOf(&Container::place).longest, this))
+      m_replaces(can.id), m_holds(new QComboBox(this))
 {
-    addRow(QStringLiteral("name"), tr("&Name"), m_name);
+    m_name = form()->addWords(fieldOf(&Container::name), tr("&Name"));
     m_name->setText(QString::fromStdString(can.name));
     for (std::size_t i = 0; i < ledger::kWasteCodes.size(); ++i)
         m_holds->addItem(wasteName(static_cast<ledger::Waste>(i)));
@@ -51,7 +42,7 @@ CanDialog::CanDialog(Door& door, const Container& can, QWidget* parent)
         form()->addFigure<chemistry::Millilitres>(fieldOf(&Container::capacity), tr("It &holds"));
     if (!can.id.empty())
         m_capacity->setQuantity(can.capacity);
-    addRow(QStringLiteral("place"), tr("Wh&ere it stands"), m_place);
+    m_place = form()->addWords(fieldOf(&Container::place), tr("Wh&ere it stands"));
     m_place->setText(QString::fromStdString(can.place));
     addCautions(tr("Cans for waste"), {Cautions::oneCanEach(), Cautions::labelAndLock(),
                                        Cautions::foodBottles(), Cautions::septicTank()});
@@ -121,14 +112,13 @@ Result<void> PourInDialog::act()
 
 HandOverDialog::HandOverDialog(Door& door, const ledger::CanHere& can, QWidget* parent)
     : DeedDialog(door, tr("Hand over %1").arg(QString::fromStdString(can.can.name)), parent),
-      m_can(can.can.id), m_to(wordsField(fieldOf(&HandedOver::to).longest, this)),
-      m_document(wordsField(fieldOf(&HandedOver::document).longest, this))
+      m_can(can.can.id)
 {
     addText(tr("In it: %1.").arg(volumeText(can.stock.volume, wording())));
-    addRow(QStringLiteral("to"), tr("&Who takes it"), m_to);
+    m_to = form()->addWords(fieldOf(&HandedOver::to), tr("&Who takes it"));
     m_volume = form()->addFigure<chemistry::Millilitres>(fieldOf(&HandedOver::volume),
                                                          tr("&Volume, if not all of it"));
-    addRow(QStringLiteral("document"), tr("&Document"), m_document, Width::Half);
+    m_document = form()->addWords(fieldOf(&HandedOver::document), tr("&Document"), Width::Half);
     m_document->setPlaceholderText(tr("its number or name"));
     addWhen();
     addCautions(tr("Before you hand it over"),

@@ -15,6 +15,7 @@
 namespace ullage::app
 {
 
+using formulary::fieldOf;
 using ledger::Chemical;
 using ledger::Packet;
 using ledger::Supply;
@@ -22,16 +23,7 @@ using ledger::Supply;
 namespace
 {
 
-// A variable and no call: clang 14 loses a description that is made while compiling and handed on.
-template <auto member>
-constexpr formulary::FieldDescription kFieldOf = formulary::fieldOf(member);
-
 constexpr int kMostAtOnce = 200;
-
-QString nameIn(const formulary::FieldDescription& is)
-{
-    return QString::fromUtf8(is.name.data(), static_cast<qsizetype>(is.name.size()));
-}
 
 // A day as the journal has it; empty for none.
 std::string isoDay(const MomentField& field)
@@ -68,26 +60,26 @@ ItemForm::ItemForm(Door& door, const ledger::CupboardState& state, QWidget* pare
         m_solution->addItem(plainCaption(shownName(solution->name)),
                             QString::fromStdString(solution->id));
     addRow(QStringLiteral("solution"), tr("What it ma&kes"), m_solution);
-    m_name = addLine(kFieldOf<&Chemical::name>, tr("&Name"), Width::Whole);
-    m_volume = addFigure<chemistry::Millilitres>(kFieldOf<&Packet::volume>, tr("&Bottle holds"));
-    m_makes = addFigure<chemistry::Millilitres>(kFieldOf<&Packet::makes>, tr("&All of it makes"));
+    m_name = addWords(fieldOf(&Chemical::name), tr("&Name"), Width::Whole);
+    m_volume = addFigure<chemistry::Millilitres>(fieldOf(&Packet::volume), tr("&Bottle holds"));
+    m_makes = addFigure<chemistry::Millilitres>(fieldOf(&Packet::makes), tr("&All of it makes"));
     m_keepsOpened =
-        addFigure<chemistry::Days>(kFieldOf<&Packet::keepsOpened>, tr("Keeps once &opened, days"));
-    m_grams = addQuantity(kFieldOf<&Chemical::grams>, tr("&Grams"));
-    m_amount = addQuantity(kFieldOf<&Supply::amount>, tr("Ho&w much"));
-    m_unit = addLine(kFieldOf<&Supply::unit>, tr("Coun&ted in"), Width::Half);
+        addFigure<chemistry::Days>(fieldOf(&Packet::keepsOpened), tr("Keeps once &opened, days"));
+    m_grams = addQuantity(fieldOf(&Chemical::grams), tr("&Grams"));
+    m_amount = addQuantity(fieldOf(&Supply::amount), tr("Ho&w much"));
+    m_unit = addWords(fieldOf(&Supply::unit), tr("Coun&ted in"), Width::Half);
     m_unit->setPlaceholderText(tr("pieces, pairs, sheets …"));
-    m_cas = addLine(kFieldOf<&Chemical::cas>, tr("&CAS number"), Width::Half);
+    m_cas = addWords(fieldOf(&Chemical::cas), tr("&CAS number"), Width::Half);
     m_hazards =
-        addLine(kFieldOf<&Chemical::name>, tr("Ha&zard statements on its label"), Width::Half);
+        addWords(fieldOf(&Chemical::hazards), tr("Ha&zard statements on its label"), Width::Half);
     m_hazards->setPlaceholderText(tr("H302, H317"));
     addRow(QStringLiteral("count"), tr("How &many"), m_count, Width::Half);
-    m_useBy = addDay(nameIn(kFieldOf<&Packet::useBy>), tr("&Use by"));
-    m_bought = addDay(nameIn(kFieldOf<&Packet::bought>), tr("Bou&ght"));
-    m_lot = addLine(kFieldOf<&Packet::lot>, tr("&Lot"), Width::Half);
-    m_cost = addLine(kFieldOf<&Packet::lot>, tr("&Price of one"), Width::Half);
-    m_currency = addLine(kFieldOf<&Packet::currency>, tr("Cu&rrency"), Width::Half);
-    m_place = addLine(kFieldOf<&Packet::place>, tr("Wh&ere it stands"), Width::Whole);
+    m_useBy = addDay(fieldOf(&Packet::useBy), tr("&Use by"));
+    m_bought = addDay(fieldOf(&Packet::bought), tr("Bou&ght"));
+    m_lot = addWords(fieldOf(&Packet::lot), tr("&Lot"), Width::Half);
+    m_cost = addWords(fieldOf(&Packet::cost), tr("&Price of one"), Width::Half);
+    m_currency = addWords(fieldOf(&Packet::currency), tr("Cu&rrency"), Width::Half);
+    m_place = addWords(fieldOf(&Packet::place), tr("Wh&ere it stands"), Width::Whole);
     connect(m_kind, &QComboBox::currentIndexChanged, this, &ItemForm::showKind);
     connect(m_solution, &QComboBox::currentIndexChanged, this, &ItemForm::offerLast);
     m_bought->setShown(localDate(m_door.now()));
@@ -99,26 +91,14 @@ ItemForm::ItemForm(Door& door, const ledger::CupboardState& state, QWidget* pare
     offerLast();
 }
 
-QLineEdit* ItemForm::addLine(const formulary::FieldDescription& is, const QString& label,
-                             Width width)
-{
-    auto* line = new QLineEdit(this);
-    line->setMaxLength(static_cast<int>(is.longest));
-    // Several fields are described alike; each needs a name of its own for what is wrong in it.
-    QString name = nameIn(is);
-    while (has(name))
-        name = name == u"lot" ? QStringLiteral("cost") : QStringLiteral("hazards");
-    addRow(name, label, line, width);
-    return line;
-}
-
-MomentField* ItemForm::addDay(const QString& name, const QString& label)
+MomentField* ItemForm::addDay(const formulary::FieldDescription& is, const QString& label)
 {
     auto* day = new MomentField(
         MomentField::Asks::Day, [this] { return m_door.now(); }, wording().locale, this);
     day->setPlaceholderText(tr("not known"));
     day->clear();
-    addRow(name, label, day, Width::Half);
+    addRow(QString::fromUtf8(is.name.data(), static_cast<qsizetype>(is.name.size())), label, day,
+           Width::Half);
     return day;
 }
 

@@ -50,8 +50,7 @@ signals:
 private:
     void showKind();
     void offerLast();
-    QLineEdit* addLine(const formulary::FieldDescription& is, const QString& label, Width width);
-    MomentField* addDay(const QString& name, const QString& label);
+    MomentField* addDay(const formulary::FieldDescription& is, const QString& label);
     [[nodiscard]] std::optional<ledger::Decimal> cost() const;
     template <class Line>
     void take(Line& line) const;

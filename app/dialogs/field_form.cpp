@@ -22,6 +22,11 @@ namespace
 constexpr int kFormWidth = 400;
 constexpr int kLinesOfARow = 4; // label, field, problem, air between
 
+QString nameIn(const formulary::FieldDescription& is)
+{
+    return QString::fromUtf8(is.name.data(), static_cast<qsizetype>(is.name.size()));
+}
+
 } // namespace
 
 FieldForm::FieldForm(const Wording& wording, QWidget* parent)
@@ -113,8 +118,18 @@ QuantityEdit* FieldForm::addQuantity(const formulary::FieldDescription& is, cons
 void FieldForm::addDescribed(const formulary::FieldDescription& is, const QString& label,
                              QuantityEdit* edit, Width width)
 {
-    addRow(QString::fromUtf8(is.name.data(), static_cast<qsizetype>(is.name.size())), label, edit,
-           width);
+    addRow(nameIn(is), label, edit, width);
+}
+
+QLineEdit* FieldForm::addWords(const formulary::FieldDescription& is, const QString& label,
+                               Width width)
+{
+    auto* line = new QLineEdit(this);
+    // The texts of a list stand in one line: how long each may be is looked at when it is entered.
+    if (is.holds != formulary::Holds::Texts)
+        line->setMaxLength(static_cast<int>(is.longest));
+    addRow(nameIn(is), label, line, width);
+    return line;
 }
 
 QuantityField<chemistry::Millilitres>* FieldForm::addAir()

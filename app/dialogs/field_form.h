@@ -15,6 +15,7 @@
 
 class QGridLayout;
 class QLabel;
+class QLineEdit;
 
 namespace ullage::app
 {
@@ -45,6 +46,10 @@ public:
         addDescribed(is, label, edit, width);
         return edit;
     }
+    /// A line of words, no longer than the description allows. Whether it must be there is its
+    /// form's to say.
+    QLineEdit* addWords(const formulary::FieldDescription& is, const QString& label,
+                        Width width = Width::Whole);
     /// "Air left", optional, for a bottle that is closed again.
     QuantityField<chemistry::Millilitres>* addAir();
     /// Words across the form, quiet.

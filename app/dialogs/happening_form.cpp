@@ -104,14 +104,6 @@ void HappeningForm::setEntered(const ledger::Event& event)
         m_air->setQuantity(event.airLeft);
 }
 
-QLineEdit* HappeningForm::addLine(const formulary::FieldDescription& is, const QString& label)
-{
-    auto* line = new QLineEdit(this);
-    line->setMaxLength(static_cast<int>(is.longest));
-    addRow(QString::fromUtf8(is.name.data(), static_cast<qsizetype>(is.name.size())), label, line);
-    return line;
-}
-
 ledger::When HappeningForm::when(chemistry::Instant at) const
 {
     ledger::When when{at, {}};

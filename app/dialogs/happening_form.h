@@ -92,8 +92,6 @@ protected:
         if constexpr (formulary::Described<Kind>::open)
             m_air = addAir();
     }
-    /// A line of words, as long as the journal's field takes them.
-    QLineEdit* addLine(const formulary::FieldDescription& is, const QString& label);
     [[nodiscard]] ledger::When when(chemistry::Instant at) const;
 
     [[nodiscard]] Door& door() const { return m_door; }

@@ -101,7 +101,7 @@ ContaminatedForm::ContaminatedForm(Door& door, const Wording& wording, QWidget* 
 {
     addText(tr("A contaminated bottle is to be discarded; it is not offered for film again. Undo "
                "takes the mark back."));
-    m_why = addLine(formulary::fieldOf(&ledger::Contaminated::why), tr("What happened to &it"));
+    m_why = addWords(formulary::fieldOf(&ledger::Contaminated::why), tr("What happened to &it"));
     m_why->setPlaceholderText(tr("fixer dripped in, unknown funnel …"));
 }
 

@@ -169,7 +169,7 @@ DrawOffForm::DrawOffForm(Door& door, const Wording& wording, QWidget* parent)
     m_volume =
         addFigure<Millilitres>(formulary::fieldOf(&ledger::Drawn::volume), tr("&Volume taken out"));
     addAirOf<ledger::Drawn>();
-    m_why = addLine(formulary::fieldOf(&ledger::Drawn::why), tr("What &for"));
+    m_why = addWords(formulary::fieldOf(&ledger::Drawn::why), tr("What &for"));
     m_why->setPlaceholderText(tr("spilled, diluted for a one-shot bath, given away …"));
 }
 

@@ -27,10 +27,11 @@ constexpr const FieldDescription* matching(const Spread<U, N>&, M T::*)
 
 } // namespace detail
 
-/// fieldOf(&ledger::StoodOpen::time): its name, range, unit and default. Does not compile for a
-/// member that stands on no line.
+/// fieldOf(&ledger::StoodOpen::time): its name, range, unit and default, as they stand in the
+/// description, so that it may be handed on and kept by reference. Does not compile for a member
+/// that stands on no line.
 template <class T, class M>
-consteval FieldDescription fieldOf(M T::*member)
+consteval const FieldDescription& fieldOf(M T::*member)
 {
     const FieldDescription* found = nullptr;
     std::apply(
