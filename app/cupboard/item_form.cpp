@@ -28,8 +28,7 @@ constexpr int kMostAtOnce = 200;
 // A day as the journal has it; empty for none.
 std::string isoDay(const MomentField& field)
 {
-    return field.text().trimmed().isEmpty() ? std::string()
-                                            : field.date().toString(Qt::ISODate).toStdString();
+    return field.isEmpty() ? std::string() : field.date().toString(Qt::ISODate).toStdString();
 }
 
 void showDay(MomentField& field, const std::string& day)
@@ -38,7 +37,7 @@ void showDay(MomentField& field, const std::string& day)
     if (date.isValid())
         field.setShown(date);
     else
-        field.clear();
+        field.showNone();
 }
 
 std::string wordsOf(const QLineEdit& field) { return field.text().trimmed().toStdString(); }
@@ -75,6 +74,7 @@ ItemForm::ItemForm(Door& door, const ledger::CupboardState& state, QWidget* pare
     m_hazards->setPlaceholderText(tr("H302, H317"));
     addRow(QStringLiteral("count"), tr("How &many"), m_count, Width::Half);
     m_useBy = addDay(fieldOf(&Packet::useBy), tr("&Use by"));
+    m_useBy->setLooksAhead();
     m_bought = addDay(fieldOf(&Packet::bought), tr("Bou&ght"));
     m_lot = addWords(fieldOf(&Packet::lot), tr("&Lot"), Width::Half);
     m_cost = addWords(fieldOf(&Packet::cost), tr("&Price of one"), Width::Half);
@@ -96,7 +96,7 @@ MomentField* ItemForm::addDay(const formulary::FieldDescription& is, const QStri
     auto* day = new MomentField(
         MomentField::Asks::Day, [this] { return m_door.now(); }, wording().locale, this);
     day->setPlaceholderText(tr("not known"));
-    day->clear();
+    day->setMayBeEmpty();
     addRow(QString::fromUtf8(is.name.data(), static_cast<qsizetype>(is.name.size())), label, day,
            Width::Half);
     return day;
@@ -220,7 +220,7 @@ bool ItemForm::restIsFine()
         fine = false;
     }
     for (const auto& [name, day] : {std::pair("use_by", m_useBy), std::pair("bought", m_bought)}) {
-        if (day->text().trimmed().isEmpty() || day->isUnderstood())
+        if (day->problem().isEmpty())
             continue;
         showProblem(QLatin1String(name), day->problem());
         fine = false;

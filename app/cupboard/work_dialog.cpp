@@ -35,6 +35,9 @@ WorkDialog::WorkDialog(Door& door, const Work& work, QWidget* parent)
       m_until(new MomentField(
           MomentField::Asks::Day, [&door] { return door.now(); }, wording().locale, this))
 {
+    m_at->setLooksAhead();
+    m_until->setLooksAhead();
+    m_until->setMayBeEmpty();
     m_name->setMaxLength(static_cast<int>(fieldOf(&Work::name).longest));
     m_name->setPlaceholderText(tr("evening course, films of the trip …"));
     m_name->setText(QString::fromStdString(work.name));
@@ -83,8 +86,6 @@ void WorkDialog::addRepeats(const std::string& rule)
     m_repeats->setCurrentIndex(m_repeats->findData(bare));
     addRow(QStringLiteral("rule"), tr("&Again"), m_repeats, Width::Half);
     m_until->setPlaceholderText(tr("without end"));
-    if (rule.find("UNTIL=") == std::string::npos)
-        m_until->clear();
     addRow(QStringLiteral("until"), tr("&Until, with that day"), m_until, Width::Half);
     connect(m_repeats, &QComboBox::currentIndexChanged, this, &WorkDialog::showUntil);
     showUntil();
@@ -101,7 +102,7 @@ void WorkDialog::showUntil()
 std::string WorkDialog::rule() const
 {
     QString rule = m_repeats->currentData().toString();
-    if (!rule.isEmpty() && !m_until->isHidden() && !m_until->text().trimmed().isEmpty())
+    if (!rule.isEmpty() && !m_until->isHidden() && !m_until->isEmpty())
         rule += kUntil + m_until->date().toString(QStringLiteral("yyyyMMdd")) +
                 QStringLiteral("T235959Z");
     return rule.toStdString();
@@ -110,7 +111,7 @@ std::string WorkDialog::rule() const
 bool WorkDialog::restIsFine()
 {
     bool fine = true;
-    if (!m_until->isHidden() && !m_until->text().trimmed().isEmpty() && !m_until->isUnderstood()) {
+    if (!m_until->isHidden() && !m_until->problem().isEmpty()) {
         showProblem(QStringLiteral("until"), m_until->problem());
         fine = false;
     }

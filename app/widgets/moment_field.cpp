@@ -71,8 +71,25 @@ QString MomentField::written() const
 void MomentField::setReadingLocale(const QLocale& locale)
 {
     m_locale = locale;
-    if (!m_typed)
+    if (!m_typed && isUnderstood())
         setText(written());
+}
+
+void MomentField::setLooksAhead() { m_ahead = true; }
+
+void MomentField::setMayBeEmpty()
+{
+    m_mayBeEmpty = true;
+    showNone();
+}
+
+void MomentField::showNone()
+{
+    m_read = {};
+    m_read.problem = MomentProblem::Empty;
+    m_typed = false;
+    clear();
+    showValidity();
 }
 
 void MomentField::setShown(QDate date, QTime time)
@@ -90,7 +107,8 @@ void MomentField::setShown(QDate date, QTime time)
 void MomentField::readTyped()
 {
     m_typed = true;
-    m_read = readMoment(text(), m_clock(), m_locale, MomentWords::translated());
+    m_read = readMoment(text(), m_clock(), m_locale, MomentWords::translated(),
+                        m_ahead ? Meant::IsToCome : Meant::HasBeen);
     if (m_asks == Asks::Day && m_read.isUnderstood() && m_read.timeWritten && !m_read.now) {
         m_read.problem = MomentProblem::NotUnderstood;
         m_read.length = text().size();
@@ -117,6 +135,8 @@ QString MomentField::shortProblem() const
     case MomentProblem::None:
         return {};
     case MomentProblem::Empty:
+        if (m_mayBeEmpty)
+            return {};
         return m_asks == Asks::Day ? tr("A day is needed.") : tr("A day and a time are needed.");
     case MomentProblem::NotUnderstood:
         return tr("“%1” is not understood.").arg(wrongPart());
@@ -137,12 +157,16 @@ QString MomentField::problem() const
     const QString what = shortProblem();
     if (what.isEmpty())
         return {};
-    const QDate day = localTime(m_clock()).date().addDays(-2);
-    return m_asks == Asks::Day
-               ? tr("%1 Write it like %2, “yesterday” or “Monday”.", "problem, date")
-                     .arg(what, fieldText(day, m_locale))
-               : tr("%1 Write it like %2, “yesterday 20:00”, “18:00” or “now”.", "problem, date")
-                     .arg(what, fieldText(day, QTime(18, 0), m_locale));
+    const QDate day = localTime(m_clock()).date().addDays(m_ahead ? 2 : -2);
+    if (m_asks == Asks::Day) {
+        return (m_ahead ? tr("%1 Write it like %2, “tomorrow” or “Monday”.", "problem, date")
+                        : tr("%1 Write it like %2, “yesterday” or “Monday”.", "problem, date"))
+            .arg(what, fieldText(day, m_locale));
+    }
+    return (m_ahead
+                ? tr("%1 Write it like %2, “tomorrow 20:00” or “Monday 18:00”.", "problem, date")
+                : tr("%1 Write it like %2, “yesterday 20:00”, “18:00” or “now”.", "problem, date"))
+        .arg(what, fieldText(day, QTime(18, 0), m_locale));
 }
 
 void MomentField::showValidity()

@@ -30,17 +30,26 @@ public:
 
     /// What is shown is shown anew; what was typed stays.
     void setReadingLocale(const QLocale& locale);
+    /// A day without its year, a weekday and a time alone are the next there is, not the last.
+    void setLooksAhead();
+    /// Nothing need be written: then it is no day, and nothing is wrong. Empties it.
+    void setMayBeEmpty();
+    /// As if nothing had been written. Emits nothing.
+    void showNone();
+    [[nodiscard]] bool isEmpty() const { return text().trimmed().isEmpty(); }
     /// Shows it. Emits nothing.
     void setShown(QDate date, QTime time);
     void setShown(QDate date) { setShown(date, QTime(0, 0)); }
 
-    /// What was understood last, as a calendar and a clock on the wall show it.
+    /// What was understood last (also of one that is empty), as a calendar and a clock on the wall
+    /// show it.
     [[nodiscard]] QDate date() const { return m_date; }
     [[nodiscard]] QTime time() const { return m_time; }
     /// "now" was written: whatever moment it is then.
     [[nodiscard]] bool saysNow() const { return m_read.now; }
     [[nodiscard]] bool isUnderstood() const { return m_read.isUnderstood(); }
-    /// What was not understood, in a sentence without the field's name; empty if all was.
+    /// What was not understood, in a sentence without the field's name; empty if all was, and for
+    /// one that may be empty and is.
     [[nodiscard]] QString problem() const;
     /// The same in a few words.
     [[nodiscard]] QString shortProblem() const;
@@ -77,6 +86,8 @@ private:
     QDate m_date;
     QTime m_time;
     bool m_typed = false; ///< since it was written out
+    bool m_ahead = false;
+    bool m_mayBeEmpty = false;
     QToolButton* m_open;
     QWidget* m_popup = nullptr;
     QCalendarWidget* m_calendar = nullptr;

@@ -18,15 +18,15 @@ namespace
 
 constexpr int kFirstYear = 1900;
 constexpr int kLastYear = 2200;
-constexpr int kLeapYears = 8; // 29 February is never longer ago than this
+constexpr int kLeapYears = 8; // 29 February is never farther away than this
 
 class Reading : private MomentScan
 {
 public:
     Reading(const QString& text, chemistry::Instant now, const QLocale& locale,
-            const MomentWords& words)
+            const MomentWords& words, Meant meant)
         : MomentScan(plainly(text)), m_moment(now), m_now(localTime(now)), m_locale(locale),
-          m_words(words)
+          m_words(words), m_way(meant == Meant::IsToCome ? 1 : -1)
     {
     }
 
@@ -230,6 +230,8 @@ private:
             return takeDate(m_now.date(), *end);
         if (const auto end = is(m_words.yesterday))
             return takeDate(m_now.date().addDays(-1), *end);
+        if (const auto end = is(m_words.tomorrow))
+            return takeDate(m_now.date().addDays(1), *end);
         if (const auto end = is(m_words.noon))
             return takeTime(12, 0, *end, m_at);
         if (const auto end = is(m_words.midnight))
@@ -317,7 +319,9 @@ private:
         m_read.time = m_time.value_or(QTime(m_now.time().hour(), m_now.time().minute()));
         if (m_read.now)
             m_read.time = QTime(m_now.time().hour(), m_now.time().minute());
-        const bool later = m_time && *m_time > m_now.time();
+        // Today's is not the one that is meant.
+        const bool otherDay =
+            m_time && (m_way < 0 ? *m_time > m_now.time() : *m_time < m_now.time());
         if (m_day) {
             m_read.date = dateOf(*m_day, today);
             if (!m_read.date.isValid()) {
@@ -327,25 +331,26 @@ private:
             if (m_weekday && m_read.date.dayOfWeek() != *m_weekday)
                 fail(MomentProblem::OtherWeekday, m_weekdayEnd, m_weekdayAt);
         } else if (m_weekday) {
-            int back = (today.dayOfWeek() - *m_weekday + 7) % 7;
-            if (back == 0 && (m_last || later))
-                back = 7;
-            m_read.date = today.addDays(-back);
+            const int way = m_last ? -1 : m_way;
+            int days = (way * (*m_weekday - today.dayOfWeek()) + 7) % 7;
+            if (days == 0 && (m_last || otherDay))
+                days = 7;
+            m_read.date = today.addDays(way * days);
         } else {
-            m_read.date = later ? today.addDays(-1) : today;
+            m_read.date = otherDay ? today.addDays(m_way) : today;
         }
         return m_read;
     }
 
-    [[nodiscard]] static QDate dateOf(const Day& day, QDate today)
+    [[nodiscard]] QDate dateOf(const Day& day, QDate today) const
     {
         if (day.year != 0)
             return day.year < kFirstYear || day.year > kLastYear
                        ? QDate()
                        : QDate(day.year, day.month, day.day);
-        for (int year = today.year(); year >= today.year() - kLeapYears; --year) {
-            const QDate date(year, day.month, day.day);
-            if (date.isValid() && date <= today)
+        for (int years = 0; years <= kLeapYears; ++years) {
+            const QDate date(today.year() + m_way * years, day.month, day.day);
+            if (date.isValid() && (m_way < 0 ? date <= today : date >= today))
                 return date;
         }
         return {};
@@ -355,6 +360,7 @@ private:
     QDateTime m_now;
     QLocale m_locale;
     const MomentWords& m_words;
+    const int m_way;                  // from today: -1 back, 1 ahead
     std::vector<MomentName> m_months; // when first needed
     std::vector<MomentName> m_weekdays;
     std::optional<Day> m_day;
@@ -380,9 +386,9 @@ DayOrder dayOrderOf(const QLocale& locale)
 }
 
 ReadMoment readMoment(const QString& text, chemistry::Instant now, const QLocale& locale,
-                      const MomentWords& words)
+                      const MomentWords& words, Meant meant)
 {
-    return Reading(text, now, locale, words).read();
+    return Reading(text, now, locale, words, meant).read();
 }
 
 } // namespace ullage::app

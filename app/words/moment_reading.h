@@ -1,9 +1,10 @@
 // Days and times as people write them: "25/11", "25.11.", "25 Nov 2026, 18:00", "yesterday 20:00",
 // "Monday", "18:00", "2 days ago", "now".
 //
-// Reading is generous where the meaning is certain, and always of what has been: a time alone is
-// the last one that is not still to come, and so is a day without its year. What is not understood
-// is told with its place. Whoever shows the field shows what was understood (understoodText()).
+// Reading is generous where the meaning is certain, and of what has been, unless what is to come is
+// asked for: a time alone is the last one that is not still to come, or the next; so is a weekday,
+// and a day without its year. What is not understood is told with its place. Whoever shows the
+// field shows what was understood (understoodText()).
 #pragma once
 
 #include "core/chemistry/quantities.h"
@@ -22,6 +23,7 @@ struct MomentWords {
     QStringList now;
     QStringList today;
     QStringList yesterday;
+    QStringList tomorrow;
     QStringList dayBeforeYesterday;
     QStringList noon;
     QStringList midnight;  ///< 0:00, the beginning of the day
@@ -63,8 +65,11 @@ struct ReadMoment {
     [[nodiscard]] bool isUnderstood() const { return problem == MomentProblem::None; }
 };
 
+/// Which of several days is meant where the words leave that open.
+enum class Meant { HasBeen, IsToCome };
+
 ReadMoment readMoment(const QString& text, chemistry::Instant now, const QLocale& locale,
-                      const MomentWords& words);
+                      const MomentWords& words, Meant meant = Meant::HasBeen);
 
 /// The locale's short form with the whole year, such that readMoment() reads it back; ISO 8601
 /// where the locale has none like that. What a field shows.

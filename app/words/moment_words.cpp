@@ -78,6 +78,7 @@ MomentWords MomentWords::translated()
     words.today = both("today", Words::tr("today", "typed; several words, comma between"));
     words.yesterday =
         both("yesterday", Words::tr("yesterday", "typed; several words, comma between"));
+    words.tomorrow = both("tomorrow", Words::tr("tomorrow", "typed; several words, comma between"));
     words.dayBeforeYesterday =
         both("the day before yesterday,day before yesterday",
              Words::tr("day before yesterday", "typed; several words, comma between"));

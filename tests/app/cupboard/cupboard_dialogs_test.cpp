@@ -3,6 +3,7 @@
 #include "app/cupboard/code_dialog.h"
 #include "app/cupboard/item_deed_dialog.h"
 #include "app/cupboard/item_form.h"
+#include "app/widgets/moment_field.h"
 #include "tests/app/cupboard/cupboard_kit.h"
 
 #include <QLineEdit>
@@ -20,6 +21,16 @@ namespace
 // Numbers of the range that shops give out themselves; the second has a wrong last digit.
 const QString kCode = QStringLiteral("2000000000015");
 const QString kWrongCode = QStringLiteral("2000000000016");
+
+template <class Field = QLineEdit>
+Field* itemField(const QWidget& dialog, const QString& name)
+{
+    for (auto* field : dialog.findChildren<Field*>()) {
+        if (field->accessibleName() == name)
+            return field;
+    }
+    qFatal("no field %s", qPrintable(name));
+}
 
 void scanInto(AddItemDialog& dialog, const QString& code)
 {
@@ -111,13 +122,47 @@ TEST(AddItemDialog, aPriceThatIsNoneIsRefusedUnderItsField)
     Desk desk;
     AddItemDialog dialog(desk.door(), cupboardOf(desk));
     dialog.show();
-    for (auto* line : dialog.findChildren<QLineEdit*>()) {
-        if (line->accessibleName() == u"Price of one")
-            line->setText("a lot");
-    }
+    itemField(dialog, "Price of one")->setText("a lot");
     dialog.accept();
     EXPECT_TRUE(dialog.isVisible());
     EXPECT_TRUE(dialog.problemOf("cost").contains("a lot"));
+}
+
+TEST(AddItemDialog, aDayThatNeedNotBeKnownIsEmptiedAgainWithoutAWord)
+{
+    Desk desk;
+    AddItemDialog dialog(desk.door(), cupboardOf(desk));
+    dialog.item()->setSolution("starter-mq-borax");
+    dialog.show();
+    auto* useBy = itemField<MomentField>(dialog, "Use by");
+    QTest::keyClicks(useBy, "1 Feb");
+    EXPECT_EQ(useBy->date(), QDate(2027, 2, 1)) << "the next, not the last";
+    QTest::keyClicks(useBy, " soon");
+    EXPECT_TRUE(useBy->property("invalid").toBool());
+    useBy->selectAll();
+    QTest::keyClick(useBy, Qt::Key_Delete);
+    EXPECT_FALSE(useBy->property("invalid").toBool());
+    EXPECT_TRUE(useBy->toolTip().isEmpty());
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    EXPECT_EQ(std::get<ledger::Packet>(cupboardOf(desk).items.at(0).line).useBy, "");
+}
+
+TEST(AddItemDialog, manyStatementsFindRoomInTheirField)
+{
+    Desk desk;
+    AddItemDialog dialog(desk.door(), cupboardOf(desk));
+    dialog.item()->setKind(ShelvedKind::Chemical);
+    dialog.show();
+    itemField(dialog, "Name")->setText("Hydroquinone");
+    QStringList codes;
+    for (int code = 300; code < 360; ++code)
+        codes << QStringLiteral("H%1").arg(code);
+    itemField(dialog, "Hazard statements on its label")->setText(codes.join(", "));
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    const auto state = cupboardOf(desk);
+    EXPECT_EQ(std::get<ledger::Chemical>(state.items.at(0).line).hazards.size(), 60u);
 }
 
 TEST(ItemDeedDialog, moreThanIsThereIsRefusedUnderTheAmount)

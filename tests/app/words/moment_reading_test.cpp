@@ -102,10 +102,34 @@ TEST_F(MomentReading, TakesTheLastThatIsNotStillToCome)
     EXPECT_EQ(shown("Saturday 9:00"), "2026-11-21 09:00");
 }
 
+// Known work and the day until which something may be used.
+TEST_F(MomentReading, TakesTheNextWhereWhatIsToComeIsAskedFor)
+{
+    const auto next = [&](const QString& text) {
+        const ReadMoment so =
+            readMoment(text, m_now, kBritish, MomentWords::translated(), Meant::IsToCome);
+        return QDateTime(so.date, so.time, Qt::UTC)
+            .toString(QStringLiteral("yyyy-MM-dd HH:mm"))
+            .toStdString();
+    };
+    EXPECT_EQ(next("8 Dec 18:00"), "2026-12-08 18:00");
+    EXPECT_EQ(next("26/11 18:00"), "2027-11-26 18:00");
+    EXPECT_EQ(next("29/2 8:00"), "2028-02-29 08:00");
+    EXPECT_EQ(next("20:00"), "2026-11-27 20:00");
+    EXPECT_EQ(next("18:00"), "2026-11-28 18:00");
+    EXPECT_EQ(next("Friday 20:00"), "2026-11-27 20:00");
+    EXPECT_EQ(next("Friday 18:00"), "2026-12-04 18:00");
+    EXPECT_EQ(next("Tuesday 18:00"), "2026-12-01 18:00");
+    EXPECT_EQ(next("last Friday 18:00"), "2026-11-20 18:00");
+    EXPECT_EQ(next("tomorrow 9:00"), "2026-11-28 09:00");
+    EXPECT_EQ(next("8/12/2025 18:00"), "2025-12-08 18:00") << "a year that is written is meant";
+}
+
 TEST_F(MomentReading, KnowsWordsForDays)
 {
     EXPECT_EQ(shown("yesterday 20:00"), "2026-11-26 20:00");
     EXPECT_EQ(shown("yesterday"), "2026-11-26 19:10");
+    EXPECT_EQ(shown("tomorrow 8:00"), "2026-11-28 08:00");
     EXPECT_EQ(shown("the day before yesterday at noon"), "2026-11-25 12:00");
     EXPECT_EQ(shown("today 9:05"), "2026-11-27 09:05");
     EXPECT_EQ(shown("90 minutes ago"), "2026-11-27 17:40");
