@@ -143,6 +143,17 @@ void NeedStrip::paintWork(QPainter& painter) const
     }
 }
 
+// The tool tip has them all.
+QString NeedStrip::wordsIn(const NeedBar& bar, const QFontMetricsF& metrics, double width)
+{
+    for (const QString& words : QStringList(bar.text) + bar.shorter) {
+        const QString line = oneLine(words, metrics, 1e6); // a name may hold anything
+        if (metrics.horizontalAdvance(line) <= width)
+            return line;
+    }
+    return {};
+}
+
 void NeedStrip::paintBar(QPainter& painter, const QRectF& rect, const NeedRow& row,
                          const NeedBar& bar) const
 {
@@ -162,9 +173,9 @@ void NeedStrip::paintBar(QPainter& painter, const QRectF& rect, const NeedRow& r
     painter.drawPath(shape);
     const QFont font = Theme::font(TextRole::Axis);
     const QRectF words = rect.adjusted(6, 0, -4, 0);
-    const QString text = oneLine(bar.text, QFontMetricsF(font), words.width());
+    const QString text = wordsIn(bar, QFontMetricsF(font), words.width());
     painter.setFont(font);
-    if (missing) { // over the hatching the words need a ground of their own
+    if (missing && !text.isEmpty()) { // over the hatching the words need a ground of their own
         const double wide = QFontMetricsF(font).horizontalAdvance(text);
         painter.fillRect(QRectF(words.left() - 2, rect.top() + 4, wide + 4, rect.height() - 8),
                          colours().card);

@@ -4,6 +4,7 @@
 
 #include "app/cupboard/need_views.h"
 
+#include <QFontMetricsF>
 #include <QWidget>
 
 namespace ullage::app
@@ -17,6 +18,9 @@ public:
     explicit NeedStrip(QWidget* parent = nullptr);
 
     void setStrip(StripView strip);
+    /// What of a bar's words stands in so much room: all, some of them, or none. None is cut.
+    [[nodiscard]] static QString wordsIn(const NeedBar& bar, const QFontMetricsF& metrics,
+                                         double width);
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;

@@ -67,6 +67,7 @@ NeedBar barOf(const Stretch& stretch, const NeedsSnapshot& snapshot, const Span&
     case StretchKind::Stands:
         bar.text = NeedWords::tr("%1 · %2", "bottle, films it does")
                        .arg(batchName(stretch.of, snapshot.batches), films);
+        bar.shorter = {films};
         bar.spoken =
             stretch.expires
                 ? NeedWords::tr("%1 stands on the shelf: %2, ends by its date on %3")
@@ -76,12 +77,14 @@ NeedBar barOf(const Stretch& stretch, const NeedsSnapshot& snapshot, const Span&
         break;
     case StretchKind::Mix:
         bar.text = NeedWords::tr("mix on %1").arg(day(stretch.from));
+        bar.shorter = {day(stretch.from), NeedWords::tr("mix", "on a day")};
         bar.spoken = NeedWords::tr("Mix %1 on %2 from what is here: %3, to %4")
                          .arg(volumeText(stretch.volume, wording), day(stretch.from), films,
                               day(stretch.to));
         break;
     case StretchKind::Missing:
         bar.text = NeedWords::tr("missing: buy by %1").arg(day(stretch.from));
+        bar.shorter = {NeedWords::tr("by %1").arg(day(stretch.from)), day(stretch.from)};
         bar.spoken = NeedWords::tr("Missing from %1 on, for %2").arg(day(stretch.from), films);
         break;
     }

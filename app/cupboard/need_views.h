@@ -6,7 +6,7 @@
 #include "core/ledger/batch.h"
 #include "core/ledger/cupboard_state.h"
 
-#include <QString>
+#include <QStringList>
 
 #include <vector>
 
@@ -26,7 +26,8 @@ struct NeedBar {
     double to = 1;
     int lane = 0; ///< bars of one solution that are there at once stand under one another
     QString text;
-    QString spoken; ///< the same with its days, for a tool tip and a screen reader
+    QStringList shorter; ///< of it, in turn, where there is no room for all
+    QString spoken;      ///< the same with its days, for a tool tip and a screen reader
 };
 
 struct NeedRow {

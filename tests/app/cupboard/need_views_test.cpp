@@ -123,6 +123,19 @@ TEST(NeedStrip, isAsHighAsItsRowsAndSaysThemAll)
     EXPECT_TRUE(strip.accessibleDescription().contains("Course"));
 }
 
+TEST(NeedStrip, leavesOutWholeWordsWhereABarIsShort)
+{
+    NeedBar bar;
+    bar.text = "Dev 1 · 12 films";
+    bar.shorter = QStringList{"12 films"};
+    const QFontMetricsF metrics{QFont()};
+    const double all = metrics.horizontalAdvance(bar.text);
+    const double films = metrics.horizontalAdvance(bar.shorter[0]);
+    EXPECT_EQ(NeedStrip::wordsIn(bar, metrics, all + 1), "Dev 1 · 12 films");
+    EXPECT_EQ(NeedStrip::wordsIn(bar, metrics, all - 1), "12 films");
+    EXPECT_EQ(NeedStrip::wordsIn(bar, metrics, films - 1), "") << "no figure is cut";
+}
+
 TEST(BuyCard, tellsOfAnotherTimeAndOfSoManyFilms)
 {
     BuyCard card;
