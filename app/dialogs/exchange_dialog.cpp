@@ -24,7 +24,6 @@ ExchangeDialog::ExchangeDialog(Door& door, const Bottle& first, QWidget* parent)
                 .arg(m_name));
     addRow(QStringLiteral("second"), tr("&Second bath, that takes its place"), m_second);
     m_discard = new DiscardForm(door, wording(), this);
-    m_discard->askNoCan();
     addWide(m_discard);
     heed(m_discard);
     auto* when = addWhen(first.batch.mixedAt, tr("%1 was mixed").arg(m_name));
@@ -63,10 +62,10 @@ std::string ExchangeDialog::second() const
     return m_second->currentData().toString().toStdString();
 }
 
-std::string ExchangeDialog::how() const
+std::optional<ledger::Discarded> ExchangeDialog::going() const
 {
     const auto what = m_discard->happening();
-    return what ? std::get<ledger::Discarded>(*what).how : std::string();
+    return what ? std::optional(std::get<ledger::Discarded>(*what)) : std::nullopt;
 }
 
 std::string ExchangeDialog::note() const
@@ -90,14 +89,18 @@ QString ExchangeDialog::nothingFollows() const
 
 std::optional<std::vector<ledger::Event>> ExchangeDialog::wouldEnter() const
 {
-    if (second().empty() || how().empty())
+    const auto away = going();
+    if (second().empty() || !away)
         return std::nullopt;
-    return ledger::exchangeEvents(m_first, how(), second(), note(), {moment(), {}}, wouldBeIds());
+    return ledger::exchangeEvents(m_first, *away, second(), note(), {moment(), {}}, wouldBeIds());
 }
 
 Result<void> ExchangeDialog::act()
 {
-    return door().exchangeBaths(m_first, how(), second(), note(), {moment(), {}});
+    auto done = door().exchangeBaths(m_first, *going(), second(), note(), {moment(), {}});
+    if (done)
+        m_discard->rememberWay();
+    return done;
 }
 
 } // namespace ullage::app

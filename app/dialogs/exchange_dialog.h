@@ -29,8 +29,8 @@ private:
     void tellForm();
     /// Empty for none.
     [[nodiscard]] std::string second() const;
-    /// Where it goes; empty while that is not said.
-    [[nodiscard]] std::string how() const;
+    /// Where the first goes; empty while that is not said.
+    [[nodiscard]] std::optional<ledger::Discarded> going() const;
     [[nodiscard]] std::string note() const;
 
     std::string m_first;

@@ -179,8 +179,7 @@ void DiscardForm::bottleChanged()
 // Where no can stands, none is asked for.
 void DiscardForm::offerCans()
 {
-    auto cupboard =
-        m_asksCan ? door().cupboard() : Result<ledger::CupboardState>(ledger::CupboardState());
+    auto cupboard = door().cupboard();
     m_cans = cupboard ? std::move(cupboard->cans) : std::vector<ledger::CanHere>();
     const QSignalBlocker quiet(m_can);
     m_can->clear();
@@ -212,9 +211,15 @@ std::string DiscardForm::can() const { return m_can->currentData().toString().to
 Result<void> DiscardForm::enter(const std::string& batch, chemistry::Instant at) const
 {
     auto done = HappeningForm::enter(batch, at);
-    if (done && !m_cans.empty())
-        rememberCan(*m_role, !can().empty(), door());
+    if (done)
+        rememberWay();
     return done;
+}
+
+void DiscardForm::rememberWay() const
+{
+    if (!m_cans.empty())
+        rememberCan(*m_role, !can().empty(), door());
 }
 
 std::optional<ledger::Happening> DiscardForm::happening() const

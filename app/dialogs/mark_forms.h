@@ -144,8 +144,8 @@ public:
     [[nodiscard]] Caution caution() const override;
     [[nodiscard]] QWidget* first() const override;
     Result<void> enter(const std::string& batch, chemistry::Instant at) const override;
-    /// For a deed that has no room for a can: none is offered.
-    void askNoCan() { m_asksCan = false; }
+    /// That it was done so: offered next time.
+    void rememberWay() const;
 
 protected:
     void fill(const ledger::Happening& what) override;
@@ -160,8 +160,7 @@ private:
     QComboBox* m_how;
     QComboBox* m_can;
     QLabel* m_doubts;
-    std::vector<ledger::CanHere> m_cans; ///< as m_can offers them
-    bool m_asksCan = true;
+    std::vector<ledger::CanHere> m_cans;   ///< as m_can offers them
     std::optional<formulary::Role> m_role; ///< that the ways offered are for
 };
 

@@ -104,7 +104,7 @@ public:
     virtual Result<void> topUp(const std::string& batch, const ledger::ToppedUp& what,
                                ledger::When when) = 0;
     /// As Book::exchangeBaths() has it.
-    virtual Result<void> exchangeBaths(const std::string& first, const std::string& how,
+    virtual Result<void> exchangeBaths(const std::string& first, const ledger::Discarded& going,
                                        const std::string& second, const std::string& note,
                                        ledger::When when) = 0;
     virtual Result<void> voidEvents(const std::vector<std::string>& events,

@@ -142,12 +142,12 @@ Result<void> SessionDoor::topUp(const std::string& batch, const ledger::ToppedUp
     });
 }
 
-Result<void> SessionDoor::exchangeBaths(const std::string& first, const std::string& how,
+Result<void> SessionDoor::exchangeBaths(const std::string& first, const ledger::Discarded& going,
                                         const std::string& second, const std::string& note,
                                         ledger::When when)
 {
     return doing(
-        [&](ledger::Book& book) { return book.exchangeBaths(first, how, second, note, when); });
+        [&](ledger::Book& book) { return book.exchangeBaths(first, going, second, note, when); });
 }
 
 Result<void> SessionDoor::voidEvents(const std::vector<std::string>& events, const std::string& why)

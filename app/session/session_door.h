@@ -60,7 +60,7 @@ public:
                         ledger::When when) override;
     Result<void> topUp(const std::string& batch, const ledger::ToppedUp& what,
                        ledger::When when) override;
-    Result<void> exchangeBaths(const std::string& first, const std::string& how,
+    Result<void> exchangeBaths(const std::string& first, const ledger::Discarded& going,
                                const std::string& second, const std::string& note,
                                ledger::When when) override;
     Result<void> voidEvents(const std::vector<std::string>& events,

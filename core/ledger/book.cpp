@@ -292,7 +292,7 @@ Result<void> Book::drawOff(const std::string& batch, chemistry::Millilitres volu
     return record(batch, Drawn{volume, why}, when);
 }
 
-Result<void> Book::exchangeBaths(const std::string& first, const std::string& how,
+Result<void> Book::exchangeBaths(const std::string& first, const Discarded& going,
                                  const std::string& second, const std::string& note, When when)
 {
     if (first == second) {
@@ -309,7 +309,7 @@ Result<void> Book::exchangeBaths(const std::string& first, const std::string& ho
         return tl::unexpected(names.error());
     }
     return transact({.what = "exchange-baths", .subject = *names},
-                    entriesOf(exchangeEvents(first, how, second, note, when, m_newId)));
+                    entriesOf(exchangeEvents(first, going, second, note, when, m_newId)));
 }
 
 Result<void> Book::move(const std::string& batch, const std::string& vessel, When when)

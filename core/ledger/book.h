@@ -136,9 +136,9 @@ public:
                        const std::string& from = {}, const std::string& replenisher = {});
     Result<void> drawOff(const std::string& batch, chemistry::Millilitres volume,
                          const std::string& why, When when);
-    /// Of two fixing baths the first is discarded, `how` is said, and the second takes its place,
-    /// on which `note` is kept.
-    Result<void> exchangeBaths(const std::string& first, const std::string& how,
+    /// Of two fixing baths the first is discarded as `going` says, into a can too, and the second
+    /// takes its place, on which `note` is kept.
+    Result<void> exchangeBaths(const std::string& first, const Discarded& going,
                                const std::string& second, const std::string& note, When when);
     Result<void> move(const std::string& batch, const std::string& vessel, When when);
     /// Anything else that can happen to a batch (tests, looks, notes, discarding, storing …).

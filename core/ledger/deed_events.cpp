@@ -73,11 +73,11 @@ std::vector<Event> topUpEvents(const std::string& batch, const ToppedUp& what, W
     return events;
 }
 
-std::vector<Event> exchangeEvents(const std::string& first, const std::string& how,
+std::vector<Event> exchangeEvents(const std::string& first, const Discarded& going,
                                   const std::string& second, const std::string& note, When when,
                                   const IdMaker& newId)
 {
-    return {{newId(), first, when.at, Discarded{how, {}}, when.airLeft},
+    return {{newId(), first, when.at, going, when.airLeft},
             {newId(), second, when.at, Noted{note, {}}, {}}};
 }
 

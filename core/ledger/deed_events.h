@@ -25,7 +25,7 @@ std::vector<Event> topUpEvents(const std::string& batch, const ToppedUp& what, W
                                const IdMaker& newId);
 
 /// Of two fixing baths of which the second takes the place of the first.
-std::vector<Event> exchangeEvents(const std::string& first, const std::string& how,
+std::vector<Event> exchangeEvents(const std::string& first, const Discarded& going,
                                   const std::string& second, const std::string& note, When when,
                                   const IdMaker& newId);
 

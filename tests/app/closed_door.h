@@ -85,7 +85,7 @@ public:
     {
         return closed();
     }
-    Result<void> exchangeBaths(const std::string&, const std::string&, const std::string&,
+    Result<void> exchangeBaths(const std::string&, const ledger::Discarded&, const std::string&,
                                const std::string&, ledger::When) override
     {
         return closed();

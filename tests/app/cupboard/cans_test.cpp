@@ -2,6 +2,7 @@
 #include "app/cupboard/can_dialogs.h"
 #include "app/cupboard/can_views.h"
 #include "app/dialogs/can_choice.h"
+#include "app/dialogs/exchange_dialog.h"
 #include "app/dialogs/happening_dialog.h"
 #include "app/words/waste_words.h"
 #include "tests/app/cupboard/cupboard_kit.h"
@@ -163,6 +164,28 @@ TEST(DiscardIntoCan, aBottleGoesIntoTheCanOfItsKindAndUndoBringsItBack)
     ASSERT_TRUE(desk.session().undo());
     EXPECT_EQ(canHere(desk, "Developer can").stock.volume, chemistry::Millilitres(0));
     EXPECT_NE(desk.session().bottle(QString::fromStdString(dev)), nullptr);
+}
+
+TEST(DiscardIntoCan, aFixingBathThatMakesRoomForTheSecondGoesIntoItsCanToo)
+{
+    Desk desk;
+    const auto first = desk.mix("starter-acid-fixer", "starter-glass-1000", 1000, "Fix 1");
+    const auto second = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 2");
+    shelve(desk, {aCan("Developer can", ledger::Waste::Developer, 5000),
+                  aCan("Fixer can", ledger::Waste::Fixer, 5000)});
+    desk.passMinutes(1);
+    {
+        ExchangeDialog dialog(desk.door(), bottleOf(desk, first));
+        dialog.show();
+        EXPECT_TRUE(named<QComboBox>(dialog, "Into the can")->currentText().startsWith("Fixer"));
+        dialog.accept();
+        EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    }
+    EXPECT_EQ(canHere(desk, "Fixer can").stock.volume, chemistry::Millilitres(1000));
+    EXPECT_NE(desk.session().bottle(QString::fromStdString(second)), nullptr);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(canHere(desk, "Fixer can").stock.volume, chemistry::Millilitres(0));
+    EXPECT_NE(desk.session().bottle(QString::fromStdString(first)), nullptr);
 }
 
 TEST(DiscardIntoCan, thatNoneWasWantedIsRememberedForTheKind)

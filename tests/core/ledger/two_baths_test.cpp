@@ -213,8 +213,8 @@ TEST(TwoBaths, SaysWhenToExchangeAndWhatComesThen)
     EXPECT_FALSE(next.plan.blocked());
     EXPECT_EQ(taken(next, Role::Fixer), "Fix 2") << "the spent one is not offered";
 
-    ASSERT_TRUE(
-        shelf.book->exchangeBaths(shelf.one, "collected", shelf.two, "first now", {shelf.now, {}}));
+    ASSERT_TRUE(shelf.book->exchangeBaths(shelf.one, {"collected", {}}, shelf.two, "first now",
+                                          {shelf.now, {}}));
     shelf.mix("fix", "b4", "Fix 3");
     next = shelf.next();
     EXPECT_FALSE(next.plan.has(PlanProblemCode::ExchangeDue));
