@@ -8,7 +8,7 @@
 
 #include <QAbstractItemView>
 #include <QHBoxLayout>
-#include <QKeyEvent>
+#include <QLineEdit>
 #include <QSignalBlocker>
 #include <QStandardItemModel>
 #include <QStyledItemDelegate>
@@ -218,15 +218,6 @@ void FormatBox::setFormat(const std::string& code)
     lineEdit()->setCursorPosition(0);
     showSizeLine();
     emit formatChanged();
-}
-
-// Whatever is selected passes for a proposal that Enter only takes; it is to enter the form at
-// once, as in every other field. What was proposed stands in the box already.
-void FormatBox::keyPressEvent(QKeyEvent* event)
-{
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
-        lineEdit()->deselect();
-    QComboBox::keyPressEvent(event);
 }
 
 QString FormatBox::problem() const

@@ -40,9 +40,6 @@ public:
 signals:
     void formatChanged();
 
-protected:
-    void keyPressEvent(QKeyEvent* event) override;
-
 private:
     void fill();
     void buildSizeLine(const Wording& wording);

@@ -7,7 +7,9 @@
 #include <QCoreApplication>
 #include <QDialog>
 #include <QEvent>
+#include <QKeyEvent>
 #include <QLayout>
+#include <QLineEdit>
 #include <QMainWindow>
 #include <QPushButton>
 #include <QTabBar>
@@ -119,6 +121,29 @@ public:
     }
 };
 
+// What stands selected in a box that can be typed into passes for a proposal that Enter only takes.
+// It is in the box already, so Enter is to enter the form at once, as in every other field.
+class EnterInBoxes : public QObject
+{
+public:
+    static EnterInBoxes& instance()
+    {
+        static EnterInBoxes manners;
+        return manners;
+    }
+
+    bool eventFilter(QObject* watched, QEvent* event) override
+    {
+        if (event->type() != QEvent::KeyPress)
+            return false;
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        auto* line = static_cast<QComboBox*>(watched)->lineEdit();
+        if (line && (key == Qt::Key_Return || key == Qt::Key_Enter))
+            line->deselect();
+        return false;
+    }
+};
+
 } // namespace
 
 void teachManners(QWidget* widget)
@@ -129,6 +154,8 @@ void teachManners(QWidget* widget)
     } else if (auto* box = qobject_cast<QComboBox*>(widget)) {
         if (box->sizeAdjustPolicy() == QComboBox::AdjustToContentsOnFirstShow)
             box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+        if (box->isEditable())
+            box->installEventFilter(&EnterInBoxes::instance());
     } else if (auto* tabs = qobject_cast<QTabBar*>(widget)) {
         tabs->setUsesScrollButtons(false);
         tabs->setElideMode(Qt::ElideNone);

@@ -3,6 +3,7 @@
 #include <QComboBox>
 #include <QDialog>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMainWindow>
 #include <QPushButton>
 #include <QScreen>
@@ -144,6 +145,26 @@ TEST(Manners, ABoxWantsRoomForWhatCameIntoItLater)
     box->addItem(longer);
     EXPECT_GT(box->sizeHint().width(), before);
     EXPECT_GT(box->sizeHint().width(), box->fontMetrics().horizontalAdvance(longer));
+}
+
+TEST(Manners, EnterInABoxThatCanBeTypedIntoIsNotLost)
+{
+    QDialog dialog;
+    auto* column = new QVBoxLayout(&dialog);
+    auto* box = new QComboBox;
+    box->setEditable(true);
+    box->addItems({QStringLiteral("collected for the depot"), QStringLiteral("tank of the club")});
+    column->addWidget(box);
+    auto* enter = new QPushButton(QStringLiteral("Enter"));
+    enter->setDefault(true);
+    column->addWidget(enter);
+    QSignalSpy clicked(enter, &QPushButton::clicked);
+    dialog.show();
+    box->setFocus();
+    box->lineEdit()->selectAll();
+    QTest::keyClick(box, Qt::Key_Return);
+    EXPECT_EQ(clicked.count(), 1);
+    EXPECT_EQ(box->currentText(), QStringLiteral("collected for the depot"));
 }
 
 TEST(Manners, TabsAreShownWhole)
