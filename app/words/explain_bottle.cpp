@@ -244,14 +244,14 @@ Explanation lastFilm(const ledger::Batch& batch, const ledger::Assessment& so,
         why.notes << Words::tr("Nothing is left to do, or no capacity is known.");
         return why;
     }
-    const auto day = [&](chemistry::Days wait) {
-        return dayText(chemistry::addDays(batch.asOf, wait), batch.asOf, wording.locale);
-    };
-    why.value = Words::tr("about %1").arg(day(so.lastFilm->median));
+    const auto on = [&](chemistry::Days wait) { return chemistry::addDays(batch.asOf, wait); };
+    const QStringList days =
+        dayTexts({on(so.lastFilm->median), on(so.lastFilm->early), on(so.lastFilm->late)},
+                 batch.asOf, wording.locale);
+    why.value = Words::tr("about %1").arg(days[0]);
     why.inputs.push_back(
         {Words::tr("Loads still to come"), numberText(so.lastFilm->loads, 0, wording.locale)});
-    why.notes << Words::tr("Eight times in ten between %1 and %2.")
-                     .arg(day(so.lastFilm->early), day(so.lastFilm->late));
+    why.notes << Words::tr("Eight times in ten between %1 and %2.").arg(days[1], days[2]);
     if (so.lastFilm->chanceFilmsFirst)
         why.notes << Words::tr("Chance that films run out before time does: %1.")
                          .arg(percentText(*so.lastFilm->chanceFilmsFirst, wording.locale));

@@ -85,6 +85,17 @@ QString dayText(chemistry::Instant moment, chemistry::Instant now, const QLocale
     return dateText(localDate(moment), localDate(now), locale);
 }
 
+QStringList dayTexts(const std::vector<Instant>& moments, Instant now, const QLocale& locale)
+{
+    const bool years = std::any_of(moments.begin(), moments.end(), [&](Instant moment) {
+        return dayText(moment, now, locale) == yearDateText(localDate(moment), locale);
+    });
+    QStringList texts;
+    for (const Instant moment : moments)
+        texts << (years ? yearDateText(localDate(moment), locale) : dayText(moment, now, locale));
+    return texts;
+}
+
 QString aboutDayText(chemistry::Instant moment, chemistry::Instant now, const QLocale& locale)
 {
     return aboutDateText(localDate(moment), localDate(now), locale);

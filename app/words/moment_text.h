@@ -6,6 +6,7 @@
 
 #include <QDateTime>
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <vector>
@@ -29,6 +30,9 @@ std::optional<chemistry::Instant> skippedAt(QDate date, QTime time);
 
 /// "2 Nov", seen from `now`.
 QString dayText(chemistry::Instant moment, chemistry::Instant now, const QLocale& locale);
+/// Days that stand in one sentence: where one needs its year, all name theirs.
+QStringList dayTexts(const std::vector<chemistry::Instant>& moments, chemistry::Instant now,
+                     const QLocale& locale);
 /// "about 2 Nov": for what a model gives.
 QString aboutDayText(chemistry::Instant moment, chemistry::Instant now, const QLocale& locale);
 /// "2 Nov, 19:30".

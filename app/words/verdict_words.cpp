@@ -171,11 +171,12 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
     // Without a load there is no pace of this user's, and a bottle to discard has no next film.
     if (!so.lastFilm || batch.loads.empty() || so.verdict == ledger::Verdict::Discard)
         return Words::tr("%1.", "a sentence").arg(used);
-    const auto day = [&](chemistry::Days wait) {
-        return dayText(chemistry::addDays(batch.asOf, wait), batch.asOf, wording.locale);
-    };
+    const auto on = [&](chemistry::Days wait) { return chemistry::addDays(batch.asOf, wait); };
+    const QStringList days =
+        dayTexts({on(so.lastFilm->median), on(so.lastFilm->early), on(so.lastFilm->late)},
+                 batch.asOf, wording.locale);
     return Words::tr("%1; last film about %2, 8 times in 10 between %3 and %4.")
-        .arg(used, day(so.lastFilm->median), day(so.lastFilm->early), day(so.lastFilm->late));
+        .arg(used, days[0], days[1], days[2]);
 }
 
 QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& so,

@@ -83,3 +83,15 @@ TEST(MomentText, EveryMomentIsAmongThoseItsTimeOfDayMeans)
         }
     }
 }
+
+TEST(MomentText, DaysOfOneSentenceNameTheirYearsTogether)
+{
+    const InZone zone("UTC");
+    const QLocale british("en_GB");
+    const Instant now = utc(2026, 11, 28, 12);
+    EXPECT_EQ(dayTexts({utc(2027, 1, 16, 12), utc(2026, 12, 22, 12)}, now, british),
+              (QStringList{"16 Jan", "22 Dec"}));
+    EXPECT_EQ(dayTexts({utc(2027, 4, 13, 12), utc(2029, 11, 16, 12)}, now, british),
+              (QStringList{"13 Apr 2027", "16 Nov 2029"}));
+    EXPECT_TRUE(dayTexts({}, now, british).isEmpty());
+}
