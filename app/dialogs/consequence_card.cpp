@@ -100,6 +100,11 @@ std::vector<FactorRow> consequenceRows(const ledger::Consequences& what, chemist
         changes = changes || changed;
         const QString from = before.isEmpty() ? none : before;
         const QString to = after.isEmpty() ? none : after;
+        if (!what.before) { // of a bottle that comes there is nothing to compare with
+            if (!after.isEmpty())
+                rows.push_back({Words::tr(one.name), after, false});
+            continue;
+        }
         if (changed && one.figure == discardBy) { // two dates are too long for a line
             rows.push_back({Words::tr("Discard by, so far"), from, false});
             rows.push_back({Words::tr("Discard by, then"), to, true});

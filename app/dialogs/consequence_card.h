@@ -21,8 +21,8 @@ struct BottleConsequences {
 };
 
 /// "Films left" → "5 → 3 films"; figures that stay are given once, and left out where they say
-/// nothing. Empty where no figure changes as it is worded: a change too small to be seen is none.
-/// Days are worded as seen from `now`.
+/// nothing. Of a bottle that comes the figures alone. Empty where no figure changes as it is
+/// worded: a change too small to be seen is none. Days are worded as seen from `now`.
 std::vector<FactorRow> consequenceRows(const ledger::Consequences& what, chemistry::Instant now,
                                        const Wording& wording);
 

@@ -146,6 +146,19 @@ QStringList bottles(const ForgottenDialog& dialog)
 
 } // namespace
 
+// One that is entered by its day of mixing was not there before: "– → Good" says nothing.
+TEST_F(Forgotten, OfABottleThatComesTheFiguresStandAlone)
+{
+    const auto rows =
+        consequenceRows({std::nullopt, outlook(dev)}, desk.now(), desk.preferences().wording());
+    ASSERT_GT(rows.size(), 4U);
+    for (const FactorRow& row : rows) {
+        EXPECT_FALSE(row.value.contains(u'→')) << row.value.toStdString();
+        EXPECT_NE(row.value, QStringLiteral("–")) << row.label.toStdString();
+        EXPECT_FALSE(row.value.isEmpty()) << row.label.toStdString();
+    }
+}
+
 TEST_F(Forgotten, MoreFilmThanCanBeIsAskedAboutOnce)
 {
     ScriptedPrompts asked;
