@@ -180,6 +180,8 @@ void DayBookPage::showChosen()
         return;
     }
     m_keep = QString::fromStdString(entry->event.id);
+    const auto* run = std::get_if<ledger::Processed>(&entry->event.what);
+    m_keepRun = run ? run->run : std::string();
     m_detail->setFacts(dayFacts(*entry, m_door, m_wording));
 }
 

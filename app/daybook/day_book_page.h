@@ -115,8 +115,14 @@ private:
     bool m_indexLeft = false; ///< the user wants none now
     QTimer* m_again;
     std::optional<store::DayTotals> m_totals;
-    bool m_stale = true; ///< to be read when the page is next seen
-    QString m_keep;      ///< event that stays chosen while rows are read anew
+    bool m_stale = true;   ///< to be read when the page is next seen
+    QString m_keep;        ///< event that stays chosen while rows are read anew
+    std::string m_keepRun; ///< and the run that it is of: another bath may come to stand for it
+    struct Corrected {
+        ledger::Event was;
+        std::int64_t last; ///< entry of the book before it
+    };
+    std::optional<Corrected> m_corrected; ///< what comes in its place is to be chosen
 
     PageHeader* m_header;
     QPushButton* m_toggle;

@@ -61,8 +61,12 @@ void DayBookPage::correct()
         return;
     const DayLine line = dayLine(*entry, *m_door.formulary(), m_wording);
     auto* dialog = new CorrectDialog(m_door, line.title, enteredAs(*entry, m_door), this);
-    // Not to the button, which is to bring back by now what was corrected.
-    connect(dialog, &QDialog::accepted, m_list, qOverload<>(&QWidget::setFocus));
+    connect(dialog, &QDialog::accepted, this,
+            [this, corrected = Corrected{entry->event, m_model->lastEntry()}] {
+                m_corrected = corrected; // the rows come later
+                // Not to the button, which is to bring back by now what was corrected.
+                m_list->setFocus();
+            });
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -17,6 +17,8 @@
 #include <QStandardPaths>
 #include <QTimer>
 
+#include <utility>
+
 namespace ullage::app
 {
 
@@ -123,7 +125,13 @@ void DayBookPage::pageRead(bool anew)
         m_stack->setCurrentWidget(empty ? static_cast<QWidget*>(m_empty) : m_entries);
     for (QPushButton* button : {m_export, m_print})
         setWhyNot(button, nothing ? tr("Nothing is shown.") : QString());
-    int row = m_model->rowOf(m_keep);
+    int row = -1;
+    if (const auto corrected = std::exchange(m_corrected, std::nullopt))
+        row = m_model->rowEnteredAfter(corrected->last, corrected->was);
+    if (row < 0)
+        row = m_model->rowOf(m_keep);
+    if (row < 0)
+        row = m_model->rowOfRun(m_keepRun);
     if (row < 0 && !nothing)
         row = 1; // below the first day's heading
     m_list->setCurrentIndex(m_model->index(row));

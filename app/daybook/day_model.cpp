@@ -218,15 +218,39 @@ const store::DayEntry* DayModel::entry(int row) const
     return which < 0 ? nullptr : &m_entries[static_cast<std::size_t>(which)];
 }
 
+template <class Fits>
+int DayModel::firstRow(Fits fits) const
+{
+    const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& row) {
+        return row.entry >= 0 && fits(m_entries[static_cast<std::size_t>(row.entry)]);
+    });
+    return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
+}
+
 int DayModel::rowOf(const QString& event) const
 {
     if (event.isEmpty())
         return -1; // gaps have no id
-    const std::string id = event.toStdString();
-    const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& row) {
-        return row.entry >= 0 && m_entries[static_cast<std::size_t>(row.entry)].event.id == id;
+    return firstRow(
+        [id = event.toStdString()](const store::DayEntry& entry) { return entry.event.id == id; });
+}
+
+int DayModel::rowOfRun(const std::string& run) const
+{
+    if (run.empty())
+        return -1;
+    return firstRow([&](const store::DayEntry& entry) {
+        const auto* bath = std::get_if<ledger::Processed>(&entry.event.what);
+        return !entry.mark && bath && bath->run == run;
     });
-    return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
+}
+
+int DayModel::rowEnteredAfter(std::int64_t last, const ledger::Event& like) const
+{
+    return firstRow([&](const store::DayEntry& entry) {
+        return entry.key.seq > last && !entry.mark && entry.event.batch == like.batch &&
+               entry.event.what.index() == like.what.index();
+    });
 }
 
 int DayModel::rowCount(const QModelIndex& parent) const

@@ -55,6 +55,13 @@ public:
     [[nodiscard]] const store::DayEntry* entry(int row) const;
     /// The row of an event among those read, -1 if it is not.
     [[nodiscard]] int rowOf(const QString& event) const;
+    /// The row of a run, whichever of its events stands for it; -1 if it is not among those read.
+    [[nodiscard]] int rowOfRun(const std::string& run) const;
+    /// The row of what was entered of that kind for a bottle after the book's entry `last`, the
+    /// first if there are several; -1 if nothing was.
+    [[nodiscard]] int rowEnteredAfter(std::int64_t last, const ledger::Event& like) const;
+    /// The book's last entry when the rows were read.
+    [[nodiscard]] std::int64_t lastEntry() const { return m_lastEntry; }
     [[nodiscard]] bool mayHaveMore() const { return m_more || m_waiting || m_stopped; }
     /// Of what was read.
     [[nodiscard]] store::DayTotals totals() const;
@@ -90,6 +97,8 @@ private:
     void ask(const std::optional<store::DayKey>& after, int limit, std::int64_t unless);
     void take(int generation, const Answer& answer);
     void append(std::vector<store::DayEntry> entries);
+    template <class Fits>
+    [[nodiscard]] int firstRow(Fits fits) const;
     [[nodiscard]] std::vector<Row> rowsFor(std::size_t from) const;
 
     StoreThread& m_thread;

@@ -81,6 +81,9 @@ TEST_F(CorrectDialogTest, AWrongMixingDateIsPutRightInOneActionAndUndoneAsOne)
     dialog->accept();
     EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
     on.settle();
+    waitFor([&] { return on.page.chosen() && !on.page.chosen()->taken; });
+    EXPECT_EQ(on.page.chosen()->event.kind(), "mixed") << "what comes in its place is chosen";
+    EXPECT_EQ(on.page.chosen()->event.at, earlier);
     EXPECT_EQ(batch(dev).mixedAt, earlier);
     EXPECT_TRUE(batch(dev).dissolved) << "what was entered with it came along";
     EXPECT_EQ(batch(dev).loads.size(), 1U) << "what came later stays";
@@ -113,6 +116,7 @@ TEST_F(CorrectDialogTest, WhatIsNotChangedKeepsItsMoment)
 TEST_F(CorrectDialogTest, ARunIsCorrectedInAllItsBaths)
 {
     run(2);
+    desk.record(fix, ledger::Noted{"cloudy today"}); // the newest is another
     PageOn on(desk);
     auto* dialog = correcting(on, "Run · 2 × 120");
     ASSERT_NE(dialog, nullptr);
@@ -129,7 +133,10 @@ TEST_F(CorrectDialogTest, ARunIsCorrectedInAllItsBaths)
     }
     waitFor([&] { return on.shown().contains("Run · 3 × 120"); });
     EXPECT_TRUE(on.shown().contains("Run · 3 × 120")) << on.shown().join('|').toStdString();
+    EXPECT_EQ(on.page.chosen()->event.kind(), "processed") << "stays chosen";
     ASSERT_TRUE(desk.session().undo());
+    waitFor([&] { return on.shown().contains("Run · 2 × 120"); });
+    EXPECT_EQ(on.page.chosen()->event.kind(), "processed") << "and when it is undone";
     for (const std::string& bath : {dev, fix}) {
         EXPECT_DOUBLE_EQ(batch(bath).filmsDone.value(), 2) << bath;
         EXPECT_DOUBLE_EQ(batch(bath).volume.value(), 1000) << bath;
