@@ -1,0 +1,91 @@
+// A spreadsheet of pencil records on its way into the book, in three steps: how it was read, which
+// column is what, what comes in. All of it comes in, or nothing.
+//
+// The dialog understands nothing itself. It says what was chosen (picks()), and is told what
+// follows.
+#pragma once
+
+#include "app/dialogs/sheet_view.h"
+#include "app/widgets/asking_dialog.h"
+
+#include <QTimer>
+
+#include <vector>
+
+class QComboBox;
+class QFormLayout;
+class QGridLayout;
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+class QTableWidget;
+class QTreeWidget;
+class QVBoxLayout;
+
+namespace ullage::app
+{
+
+class SheetDialog : public AskingDialog
+{
+    Q_OBJECT
+
+public:
+    enum class Step { Reading, Columns, Coming };
+
+    /// `sheet` is the file's name.
+    SheetDialog(const QString& sheet, QWidget* parent);
+
+    /// How it would come in with picks().
+    void setView(const SheetView& view);
+    /// While it is read or judged; importing waits for it.
+    void setJudging(bool judging);
+    [[nodiscard]] SheetPicks picks() const;
+    [[nodiscard]] Step step() const;
+    void setStep(Step step);
+
+    /// Choices are asked about before they are let go of.
+    void reject() override;
+
+signals:
+    /// Something was chosen: read and judge anew. Told once choices pause for a moment.
+    void decided();
+    void importWanted();
+
+private:
+    QWidget* makeReading();
+    QWidget* makeColumns();
+    QWidget* makeComing();
+    void addButtons(QVBoxLayout* whole);
+    void showReading();
+    void showColumns();
+    void showComing();
+    void showState();
+    void chosen();
+
+    SheetView m_view;
+    bool m_touched = false;
+    bool m_judging = false;
+    QTimer m_rest; ///< between a choice and its being told
+    QLabel* m_at;  ///< which step it is
+    QStackedWidget* m_steps;
+    QFormLayout* m_readingForm = nullptr;
+    std::vector<QComboBox*> m_reading;
+    std::vector<QLabel*> m_notes;
+    QTableWidget* m_preview = nullptr;
+    QLabel* m_mapping = nullptr;
+    QGridLayout* m_columnGrid = nullptr;
+    QWidget* m_columnPage = nullptr;
+    std::vector<QComboBox*> m_fields;
+    QLabel* m_coming = nullptr;
+    QVBoxLayout* m_unknownRows = nullptr;
+    std::vector<QComboBox*> m_solutions;
+    QTreeWidget* m_lines = nullptr;
+    QLabel* m_refusedHead = nullptr;
+    QTreeWidget* m_refused = nullptr;
+    QLabel* m_state;
+    QPushButton* m_back = nullptr;
+    QPushButton* m_next = nullptr;
+    QPushButton* m_import = nullptr;
+};
+
+} // namespace ullage::app
