@@ -12,9 +12,9 @@ namespace ullage::app
 namespace
 {
 
-constexpr std::array kWithValue{"book",  "at",    "batch", "base",  "temperature",
-                                "films", "sheet", "first", "month", "size"};
-constexpr std::array kFlags{"json", "all", "replace", "accept", "help", "version"};
+constexpr std::array kWithValue{"book",  "at",    "batch", "base", "temperature", "films",
+                                "sheet", "first", "month", "size", "mapping"};
+constexpr std::array kFlags{"json", "all", "replace", "accept", "try", "help", "version"};
 
 template <std::size_t N>
 bool among(const std::array<const char*, N>& names, const QString& name)

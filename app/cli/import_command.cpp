@@ -1,5 +1,6 @@
 // A journal into the book, from a file or from what another program says.
 #include "app/cli/command_line.h"
+#include "app/cli/sheet_import.h"
 #include "app/words/error_words.h"
 #include "app/words/merge_words.h"
 #include "core/store/calendar_reader.h"
@@ -95,14 +96,14 @@ static int importCalendar(const Call& call, const OpenBook& open, QIODevice& dev
 
 int importCommand(const Call& call)
 {
-    if (!call.takes({}, 1)) {
+    const bool sheet = !call.arguments().operands.isEmpty() &&
+                       call.arguments().operands.front().endsWith(u".csv", Qt::CaseInsensitive);
+    if (!call.takes(sheet ? QStringList{QStringLiteral("mapping"), QStringLiteral("try")}
+                          : QStringList{},
+                    1)) {
         return kWrongUsage;
     }
     const QString name = call.arguments().operands.front();
-    if (name.endsWith(u".csv", Qt::CaseInsensitive)) {
-        return call.wrongUsage(
-            FileCommands::tr("A CSV file holds only part of a book. Import the journal (.jsonl)."));
-    }
     QFile file(name);
     QTemporaryFile whole;
     QIODevice* device = call.around().in;
@@ -133,8 +134,9 @@ int importCommand(const Call& call)
     if (open->store->lastEntry().value_or(1) > 0) {
         copyFirst(call);
     }
-    if (name.endsWith(u".ics", Qt::CaseInsensitive)) {
-        code = importCalendar(call, *open, *device);
+    if (sheet || name.endsWith(u".ics", Qt::CaseInsensitive)) {
+        code =
+            sheet ? importSheet(call, *open, *device, name) : importCalendar(call, *open, *device);
         if (code != kDone) {
             open->book.reset();
             store::SqlStore::takeAway(std::move(open->store));

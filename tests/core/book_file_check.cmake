@@ -11,6 +11,7 @@ set(reviewed
     app/cli/copy_commands.cpp       # copies
     app/cli/file_commands.cpp       # journals, after isNotTheBook(); the book that takeAway() holds
     app/cli/import_command.cpp      # journals
+    app/cli/sheet_import.cpp        # a mapping, after isNotTheBook()
     app/cli/result_file.cpp         # results, after isNotTheBook()
     app/daybook/day_export.cpp      # exports, after isOpenHere()
     app/session/whole_file.cpp      # what is printed and exported, after isOpenHere()

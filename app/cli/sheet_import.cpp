@@ -1,0 +1,173 @@
+#include "app/cli/sheet_import.h"
+
+#include "app/sheet/sheet_words.h"
+#include "app/words/error_words.h"
+#include "app/words/merge_words.h"
+#include "app/words/printable_text.h"
+#include "core/store/journal_reader.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QFile>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct SheetImport {
+    Q_DECLARE_TR_FUNCTIONS(SheetImport)
+};
+
+constexpr std::size_t kRefusedListed = 200;
+const QString kMapping = QStringLiteral("mapping");
+const QString kTry = QStringLiteral("try");
+
+Result<SheetMapping> mappingFrom(const Call& call, const QString& name)
+{
+    if (auto fine = call.isNotTheBook(name); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    QFile file(name);
+    if (!file.open(QIODevice::ReadOnly)) {
+        return refuse({.code = ErrorCode::FileFailed,
+                       .text = file.errorString().toStdString(),
+                       .file = name.toStdString()});
+    }
+    auto read = readMapping(file.readAll());
+    if (!read) {
+        read.error().file = name.toStdString();
+    }
+    return read;
+}
+
+Result<std::vector<KnownBottle>> bottlesOf(const OpenBook& open, chemistry::Instant now)
+{
+    const auto all = open.store->batches(now, true);
+    if (!all) {
+        return tl::unexpected(all.error());
+    }
+    std::vector<KnownBottle> bottles;
+    for (const ledger::BatchState& one : *all) {
+        bottles.push_back({one.id, QString::fromStdString(one.name), one.mixedAt, one.endedAt});
+    }
+    return bottles;
+}
+
+int nothingImported(const Call& call)
+{
+    call.say(SheetImport::tr("Nothing was imported."));
+    return kRefused;
+}
+
+int tellRefused(const Call& call, const SheetComing& coming, const QString& name)
+{
+    const std::size_t listed = std::min(kRefusedListed, coming.refused.size());
+    for (std::size_t i = 0; i < listed; ++i) {
+        call.say(refusalLine(coming.refused[i], name));
+    }
+    if (listed < coming.refused.size()) {
+        call.say(SheetImport::tr("%n more cell(s) are refused.", nullptr,
+                                 static_cast<int>(coming.refused.size() - listed)));
+    }
+    for (const QString& solution : coming.unknownSolutions) {
+        call.say(SheetImport::tr("The formulary has no solution “%1”. Say in the mapping, under "
+                                 "“solutions”, which of its solutions that is.")
+                     .arg(shortened(solution)));
+    }
+    return nothingImported(call);
+}
+
+int enter(const Call& call, const OpenBook& open, SheetComing& coming, const QString& name)
+{
+    QBuffer journal(&coming.journal);
+    journal.open(QIODevice::ReadOnly);
+    const bool trial = call.arguments().has(kTry);
+    const auto done = store::readJournal(*open.book, *open.store, journal,
+                                         {.name = name, .settled = {}, .trial = trial});
+    if (!done) {
+        return call.refused(done.error());
+    }
+    const auto rowOf = [&](int line) {
+        const auto at = static_cast<std::size_t>(line - 1);
+        return line > 0 && at < coming.rows.size() ? coming.rows[at] : 0;
+    };
+    if (!done->contradictions.empty()) {
+        for (ledger::Contradiction contradiction : done->contradictions) {
+            contradiction.error.line = rowOf(contradiction.error.line);
+            call.say(contradictionLine(contradiction));
+        }
+        return nothingImported(call);
+    }
+    for (ledger::LikelySame same : done->likelySame) {
+        same.line = rowOf(same.line);
+        call.say(likelySameLine(same, name));
+    }
+    if (coming.formatAssumed) {
+        call.say(SheetImport::tr("Films without a format were taken for %1: each counts as one.")
+                     .arg(QLatin1String(kUsualSheetFormat)));
+    }
+    const QString words = comingText(coming);
+    call.say(trial ? SheetImport::tr("%1 would come in. Nothing was entered.").arg(words)
+                   : SheetImport::tr("%1 read, %2 of their entries new.")
+                         .arg(words, QString::number(done->added)));
+    return kDone;
+}
+
+} // namespace
+
+int importSheet(const Call& call, const OpenBook& open, QIODevice& sheet, const QString& name)
+{
+    std::optional<SheetMapping> given;
+    if (call.arguments().has(kMapping)) {
+        auto mapping = mappingFrom(call, call.arguments().value(kMapping));
+        if (!mapping) {
+            return call.refused(mapping.error());
+        }
+        given = std::move(*mapping);
+    }
+    auto table = store::readTable(sheet.readAll(), given ? given->reading : store::SheetAsked{});
+    if (!table) {
+        Error error = table.error();
+        error.file = name.toStdString();
+        return call.refused(error);
+    }
+    if (given && !fitsHeadings(*given, headingsOf(*table, given->headingRow))) {
+        return call.refused(
+            {.code = ErrorCode::Conflict,
+             .field = "columns",
+             .text = headingsOf(*table, given->headingRow).join(u", ").toStdString(),
+             .file = name.toStdString()});
+    }
+    const SheetGuess guess = given ? SheetGuess{*given, {}} : guessMapping(*table);
+    QStringList questions = openQuestions(guess.open);
+    if (guess.mapping.headingRow == 0 && !given) {
+        questions << SheetImport::tr("What its columns are: no row of known headings was found.");
+    }
+    if (!questions.isEmpty()) {
+        call.say(SheetImport::tr("%1 does not say:").arg(name));
+        for (const QString& question : questions) {
+            call.say(QStringLiteral("  ") + question);
+        }
+        call.say(SheetImport::tr("Import it in the window, which asks and keeps the answers in a "
+                                 "mapping, or write one and give it with --mapping."));
+        return nothingImported(call);
+    }
+    const chemistry::Instant now = call.around().clock();
+    const auto bottles = bottlesOf(open, now);
+    if (!bottles) {
+        return call.refused(bottles.error());
+    }
+    SheetComing coming = entriesOf(*table, guess.mapping, {open.book->formulary(), *bottles, now});
+    if (!coming.refused.empty()) {
+        return tellRefused(call, coming, name);
+    }
+    if (comingText(coming).isEmpty()) {
+        return call.refused(
+            {.code = ErrorCode::Missing, .field = "sheet", .file = name.toStdString()});
+    }
+    return enter(call, open, coming, name);
+}
+
+} // namespace ullage::app

@@ -1,0 +1,66 @@
+#include "app/sheet/sheet_words.h"
+
+#include "app/words/error_words.h"
+#include "app/words/printable_text.h"
+
+#include <QCoreApplication>
+
+namespace ullage::app
+{
+
+namespace
+{
+
+struct SheetWords {
+    Q_DECLARE_TR_FUNCTIONS(SheetWords)
+};
+
+} // namespace
+
+QStringList openQuestions(const SheetOpen& open)
+{
+    QStringList questions;
+    if (open.encoding) {
+        questions << SheetWords::tr("Which encoding it has: letters with accents may be wrong.");
+    }
+    if (open.delimiter) {
+        questions << SheetWords::tr("Which sign stands between the cells.");
+    }
+    if (open.decimal) {
+        questions << SheetWords::tr("Whether a comma or a point stands before decimals.");
+    }
+    if (open.days) {
+        questions << SheetWords::tr("Whether 3/4 is the 3rd of April or the 4th of March.");
+    }
+    return questions;
+}
+
+QString refusalLine(const SheetRefusal& refusal, const QString& file)
+{
+    Error error = refusal.error;
+    error.file = file.toStdString();
+    error.line = refusal.row;
+    const QString line = errorLine(error);
+    return refusal.column.isEmpty() ? line
+                                    : SheetWords::tr("%1 (column “%2”)", "what is wrong (where)")
+                                          .arg(line, shortened(refusal.column));
+}
+
+QString comingText(const SheetComing& coming)
+{
+    QStringList parts;
+    const auto add = [&](std::size_t count, const QString& words) {
+        if (count > 0) {
+            parts << words;
+        }
+    };
+    const auto number = [](const std::vector<SheetRow>& rows) {
+        return static_cast<int>(rows.size());
+    };
+    add(coming.bottles.size(), SheetWords::tr("%n bottle(s)", nullptr, number(coming.bottles)));
+    add(coming.films.size(), SheetWords::tr("%n row(s) of film", nullptr, number(coming.films)));
+    add(coming.tests.size(), SheetWords::tr("%n test(s)", nullptr, number(coming.tests)));
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace ullage::app

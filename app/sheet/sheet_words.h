@@ -1,0 +1,19 @@
+// What a spreadsheet's reading leaves open or refuses, in words.
+#pragma once
+
+#include "app/sheet/sheet_entries.h"
+#include "app/sheet/sheet_guess.h"
+
+#include <QStringList>
+
+namespace ullage::app
+{
+
+/// A sentence for each question that nothing in the sheet answers.
+QStringList openQuestions(const SheetOpen& open);
+/// "pencil.csv:12: volume_ml: … (column “Volume”)", for the command line.
+QString refusalLine(const SheetRefusal& refusal, const QString& file);
+/// "3 bottles, 12 rows of film, 2 tests"; what there is none of is left out.
+QString comingText(const SheetComing& coming);
+
+} // namespace ullage::app

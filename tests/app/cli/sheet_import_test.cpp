@@ -1,0 +1,124 @@
+// Strangers' spreadsheets into a book.
+#include "tests/app/cli/cli_kit.h"
+
+using namespace ullage::app;
+using namespace ullage::app::testing;
+using namespace ullage::store;
+using namespace ullage::store::testing;
+
+namespace
+{
+
+QString sheet(const char* name)
+{
+    return QStringLiteral(ULLAGE_SHEETS) + u'/' + QLatin1String(name);
+}
+
+class SheetImportTest : public CommandTest
+{
+protected:
+    void SetUp() override { ASSERT_EQ(run({"import", "-"}, kStart).code, kDone); }
+    QByteArray book() { return run({"export", "-"}).out; }
+    int times(const char* text) { return static_cast<int>(book().count(text)); }
+};
+
+TEST_F(SheetImportTest, BottlesComeWithTheFilmsTheyHaveDone)
+{
+    const Answer done = run({"import", sheet("bottles-latin1.csv")});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("2 bottles")) << done.err.constData();
+    const QByteArray all = book();
+    EXPECT_TRUE(all.contains(R"("name":"Dev A")"));
+    EXPECT_TRUE(all.contains(R"("films_before":6)"));
+    EXPECT_TRUE(all.contains(R"("volume_ml":750)"));
+    EXPECT_TRUE(all.contains("zweite Reihe, \\\"links\\\"")) << "quotes and a line's end within";
+    EXPECT_TRUE(all.contains("Fl\xc3\xa4schchen"));
+    EXPECT_TRUE(all.contains(R"("kind":"discarded","at":"2026-11-30)"));
+    const QByteArray report = run({"report", "--json", "--at", "2026-04-20"}).out;
+    EXPECT_TRUE(report.contains(R"("films_done":6)")) << report.constData();
+}
+
+TEST_F(SheetImportTest, FilmsGoThroughTheBottleOfTheirDay)
+{
+    const Answer done = run({"import", sheet("films-utf16.csv")});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_EQ(times(R"("batch":"dev-1","kind":"processed")"), 3) << "one was there";
+    EXPECT_TRUE(book().contains(R"("name":"Quay 400","ei":320)"));
+    EXPECT_TRUE(book().contains(R"("by":"River")"));
+    EXPECT_TRUE(book().contains("=cmd|' /C calc'!A0")) << "as it was typed, for nobody to run";
+}
+
+TEST_F(SheetImportTest, TestsSayWhetherTheyWerePassed)
+{
+    const Answer done = run({"import", sheet("tests.csv")});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_EQ(times(R"("kind":"looked")"), 2);
+    EXPECT_TRUE(book().contains(R"("passed":true,"why":"leader black, at once")"));
+}
+
+TEST_F(SheetImportTest, TwiceTheSameAddsNothing)
+{
+    ASSERT_EQ(run({"import", sheet("films-utf16.csv")}).code, kDone);
+    const QByteArray once = book();
+    const Answer again = run({"import", sheet("films-utf16.csv")});
+    EXPECT_EQ(again.code, kDone) << again.err.constData();
+    EXPECT_TRUE(again.err.contains("0 of their entries")) << again.err.constData();
+    EXPECT_EQ(book(), once);
+}
+
+TEST_F(SheetImportTest, TryingSaysWhatWouldComeInAndEntersNothing)
+{
+    const QByteArray before = book();
+    const Answer tried = run({"import", sheet("bottles-latin1.csv"), "--try"});
+    EXPECT_EQ(tried.code, kDone) << tried.err.constData();
+    EXPECT_TRUE(tried.err.contains("2 bottles would come in")) << tried.err.constData();
+    EXPECT_EQ(book(), before);
+}
+
+TEST_F(SheetImportTest, AllOrNothingWithEveryRefusedCell)
+{
+    const QByteArray before = book();
+    const Answer refused = run({"import", sheet("refused.csv")});
+    EXPECT_EQ(refused.code, kRefused);
+    const QByteArray& said = refused.err;
+    EXPECT_TRUE(said.contains("refused.csv:3: solution")) << said.constData();
+    EXPECT_TRUE(said.contains("Pyro of the sea"));
+    EXPECT_TRUE(said.contains("refused.csv:4: volume_ml")) << said.constData();
+    EXPECT_TRUE(said.contains("refused.csv:4: at")) << said.constData();
+    EXPECT_TRUE(said.contains("refused.csv:5: batch")) << said.constData();
+    EXPECT_TRUE(said.contains("refused.csv:6: volume_ml")) << said.constData();
+    EXPECT_TRUE(said.contains("1000000")) << "the allowed range";
+    EXPECT_TRUE(said.contains("Nothing was imported"));
+    EXPECT_EQ(book(), before);
+}
+
+TEST_F(SheetImportTest, WhatNobodyCanTellIsAskedAndAMappingAnswers)
+{
+    const Answer asked = run({"import", sheet("open.csv")});
+    EXPECT_EQ(asked.code, kRefused);
+    EXPECT_TRUE(asked.err.contains("3/4")) << asked.err.constData();
+    EXPECT_TRUE(asked.err.contains("decimals")) << asked.err.constData();
+    const QString mapping = write(
+        "mapping.json",
+        R"json({"ullage-sheet":1,"heading_row":1,"decimal":".","days":"month-day-year","columns":[)json"
+        R"json({"heading":"Bottle","field":"batch"},{"heading":"Recipe","field":"solution"},)json"
+        R"json({"heading":"Volume (ml)","field":"volume_ml"},{"heading":"Mixed","field":"at"}]})json");
+    const Answer done = run({"import", sheet("open.csv"), "--mapping", mapping});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_TRUE(book().contains(R"("at":"2026-03-04T)"));
+    EXPECT_TRUE(book().contains(R"("volume_ml":1000,"name":"Dev C")")) << book().constData();
+}
+
+TEST_F(SheetImportTest, AMappingOfAnotherSheetIsRefused)
+{
+    const QString mapping = write(
+        "mapping.json",
+        R"({"ullage-sheet":1,"heading_row":1,"columns":[{"heading":"Other","field":"batch"}]})");
+    const Answer refused = run({"import", sheet("open.csv"), "--mapping", mapping});
+    EXPECT_EQ(refused.code, kRefused);
+    EXPECT_TRUE(refused.err.contains("columns")) << refused.err.constData();
+    EXPECT_EQ(run({"import", sheet("open.csv"), "--mapping", path("none.json")}).code, kRefused);
+    EXPECT_EQ(run({"import", "-", "--try"}).code, kWrongUsage);
+}
+
+} // namespace

@@ -1,0 +1,83 @@
+// What a sheet seems to say, and what it leaves open.
+#include "app/sheet/sheet_guess.h"
+
+#include <gtest/gtest.h>
+
+namespace ullage::app
+{
+namespace
+{
+
+SheetGuess guessed(const QByteArray& sheet)
+{
+    const auto table = store::readTable(sheet);
+    EXPECT_TRUE(table);
+    return guessMapping(*table);
+}
+
+std::vector<SheetField> fieldsOf(const SheetGuess& guess)
+{
+    std::vector<SheetField> fields;
+    for (const SheetColumnMeans& column : guess.mapping.columns) {
+        fields.push_back(column.field);
+    }
+    return fields;
+}
+
+using F = SheetField;
+
+TEST(SheetGuess, FindsHeadingsUnderATitleAndInMergedCells)
+{
+    const SheetGuess guess =
+        guessed("Harbour darkroom;;;\n;;;\n;;Volume;\nBottle;Recipe;(l);Mixed\n"
+                "Dev 1;MQ;1,5;25.11.2026\n");
+    EXPECT_EQ(guess.mapping.headingRow, 4);
+    EXPECT_EQ(fieldsOf(guess), (std::vector{F::Bottle, F::Solution, F::Volume, F::Date}));
+    const SheetGuess merged = guessed(";;Volume;\nBottle;Recipe;;Mixed\nDev 1;MQ;1,5;25.11.2026\n");
+    EXPECT_EQ(fieldsOf(merged), (std::vector{F::Bottle, F::Solution, F::Volume, F::Date}));
+    EXPECT_EQ(merged.mapping.headingRow, 2);
+}
+
+TEST(SheetGuess, ABottleAndItsDeveloperAreTwoThings)
+{
+    EXPECT_EQ(fieldsOf(guessed("Flasche,Entwickler,Menge,Filme\nA,MQ,900,3\n")),
+              (std::vector{F::Bottle, F::Solution, F::Volume, F::FilmsBefore}));
+    EXPECT_EQ(fieldsOf(guessed("Developer,Fixer,Films,Film\nA,F,2,x\n")),
+              (std::vector{F::Bottle, F::Fixer, F::Films, F::Film}));
+}
+
+TEST(SheetGuess, DecimalsAreToldByWhatStandsBehindTheSign)
+{
+    EXPECT_TRUE(guessed("bottle;volume\na;1,5\n").mapping.decimalComma);
+    EXPECT_FALSE(guessed("bottle;volume\na;1.5\n").mapping.decimalComma);
+    EXPECT_TRUE(guessed("bottle;volume\na;1.000,5\n").mapping.decimalComma);
+    EXPECT_FALSE(guessed("bottle;volume\na;1.000,5\n").open.decimal);
+    EXPECT_TRUE(guessed("bottle;volume\na;1.000\n").open.decimal);
+    EXPECT_FALSE(guessed("bottle;volume\na;1000\n").open.decimal);
+    EXPECT_TRUE(guessed("bottle;volume\na;1.5\nb;1,5\n").open.decimal);
+}
+
+TEST(SheetGuess, DaysAreToldByTheFirstPlaceAboveTwelve)
+{
+    EXPECT_EQ(guessed("bottle,date\na,3/4/2026\nb,25/4/2026\n").mapping.order, DayOrder::DayFirst);
+    EXPECT_EQ(guessed("bottle,date\na,3/4/2026\nb,4/25/2026\n").mapping.order,
+              DayOrder::MonthFirst);
+    EXPECT_EQ(guessed("bottle,date\na,2026-04-03\n").mapping.order, DayOrder::YearFirst);
+    EXPECT_FALSE(guessed("bottle,date\na,3.4.26\n").open.days) << "points put the day first";
+    EXPECT_TRUE(guessed("bottle,date\na,3/4/2026\n").open.days);
+    EXPECT_FALSE(guessed("bottle,date\na,4/4/2026\n").open.days) << "the same either way";
+    EXPECT_TRUE(guessed("bottle,date\na,13/4/2026\nb,4/13/2026\n").open.days);
+}
+
+TEST(SheetField, UnitsOfHeadingsAreFound)
+{
+    EXPECT_EQ(unitInHeading("Volume (l)"), "l");
+    EXPECT_EQ(unitInHeading("Menge [ml]"), "ml");
+    EXPECT_EQ(unitInHeading("Temp °F"), "");
+    EXPECT_EQ(unitInHeading("Litres"), "l");
+    EXPECT_EQ(unitInHeading("Clearing time (sec)"), "s");
+    EXPECT_EQ(unitInHeading("Notes"), "");
+}
+
+} // namespace
+} // namespace ullage::app
