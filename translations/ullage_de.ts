@@ -6066,8 +6066,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>nichts Neues</translation>
     </message>
     <message>
-        <source>Change its time …</source>
-        <translation>Zeit ändern …</translation>
+        <source>Change its time…</source>
+        <translation>Zeit ändern…</translation>
     </message>
     <message>
         <source>Take ours back</source>
@@ -6098,7 +6098,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Choose the book…</source>
-        <translation>Das Buch wählen …</translation>
+        <translation>Das Buch wählen…</translation>
     </message>
     <message>
         <source>Restore the copy of %1</source>
@@ -8513,7 +8513,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <name>ullage::app::BaseTimesEdit</name>
     <message>
         <source>Add a time at another tem&amp;perature</source>
-        <translation>Weitere Tem&amp;peratur hinzufügen</translation>
+        <translation>W&amp;eitere Temperatur hinzufügen</translation>
     </message>
     <message>
         <source>m:ss</source>
@@ -8593,7 +8593,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Exchange the baths…</source>
-        <translation>Bäder tauschen …</translation>
+        <translation>Bäder tauschen…</translation>
     </message>
 </context>
 <context>
@@ -8981,7 +8981,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>In the File menu, “Copies…” puts a copy in its place, and “Salvage a damaged book…” reads what is left of it into a new one.</source>
-        <translation>Im Menü „Datei“ setzt „Kopien …“ eine Kopie an seine Stelle, und „Beschädigtes Buch bergen …“ liest, was davon übrig ist, in ein neues.</translation>
+        <translation>Im Menü „Datei“ setzt „Kopien…“ eine Kopie an seine Stelle, und „Beschädigtes Buch bergen…“ liest, was davon übrig ist, in ein neues.</translation>
     </message>
     <message>
         <source>The book cannot be opened</source>
@@ -9124,7 +9124,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>O&amp;pened…</source>
-        <translation>G&amp;eöffnet…</translation>
+        <translation>Ge&amp;öffnet…</translation>
     </message>
     <message>
         <source>Stored &amp;at…</source>
@@ -9144,7 +9144,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>One more film, &amp;just as the last</source>
-        <translation>Noch ein Film, &amp;genau wie der letzte</translation>
+        <translation>Noch ein Film, genau &amp;wie der letzte</translation>
     </message>
     <message>
         <source>Plan a &amp;run…</source>
@@ -9156,7 +9156,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Meas&amp;ure silver…</source>
-        <translation>&amp;Silber messen…</translation>
+        <translation>Silber &amp;messen…</translation>
     </message>
     <message>
         <source>Conta&amp;minated…</source>
@@ -9164,7 +9164,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Exchan&amp;ge baths…</source>
-        <translation>Bä&amp;der tauschen…</translation>
+        <translation>Bäder tausc&amp;hen…</translation>
     </message>
     <message>
         <source>no bottle is chosen</source>
@@ -9188,7 +9188,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>F&amp;iltered…</source>
-        <translation>Gefilte&amp;rt…</translation>
+        <translation>&amp;Gefiltert…</translation>
     </message>
     <message>
         <source>All dissol&amp;ved…</source>
@@ -9682,7 +9682,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Nothing else that the book knows of.</source>
-        <translation>Sonst nichts, wovon das Laborbuch weiß.</translation>
+        <translation>Sonst nichts, wovon das Buch weiß.</translation>
     </message>
     <message>
         <source>Run differently from the plan</source>
@@ -10107,7 +10107,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation>&amp;Drucken…</translation>
+        <translation>Druc&amp;ken…</translation>
     </message>
     <message>
         <source>&amp;Add an entry…</source>
@@ -10350,8 +10350,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Letztes Jahr</translation>
     </message>
     <message>
-        <source>Between …</source>
-        <translation>Zwischen …</translation>
+        <source>Between…</source>
+        <translation>Zwischen…</translation>
     </message>
     <message>
         <source>Period</source>
@@ -10366,8 +10366,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Bis</translation>
     </message>
     <message>
-        <source>Find …</source>
-        <translation>Suchen …</translation>
+        <source>Find…</source>
+        <translation>Suchen…</translation>
     </message>
     <message>
         <source>Find</source>
@@ -10526,7 +10526,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Into the can</source>
-        <translation>&amp;In den Kanister</translation>
+        <translation>In den &amp;Kanister</translation>
     </message>
     <message>
         <source>no can</source>
@@ -10889,7 +10889,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <name>ullage::app::FilmsEdit</name>
     <message>
         <source>&amp;Add film</source>
-        <translation>Film &amp;hinzufügen</translation>
+        <translation>Film hin&amp;zufügen</translation>
     </message>
     <message>
         <source>Exposure index</source>
@@ -10965,11 +10965,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Restore a copy…</source>
-        <translation>Kopie &amp;wiederherstellen …</translation>
+        <translation>Kopie &amp;wiederherstellen…</translation>
     </message>
     <message>
         <source>&amp;Salvage…</source>
-        <translation>&amp;Bergen …</translation>
+        <translation>&amp;Bergen…</translation>
     </message>
     <message>
         <source>Close</source>
@@ -11092,11 +11092,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Wha&amp;t happened</source>
-        <translation>&amp;Was geschah</translation>
+        <translation>Was &amp;geschah</translation>
     </message>
     <message>
         <source>&amp;Bottle, of those that stood then</source>
-        <translation>&amp;Flasche, von denen, die damals standen</translation>
+        <translation>Flas&amp;che, von denen, die damals standen</translation>
     </message>
     <message>
         <source>No bottle stood then. Choose another time, or mix a batch first.</source>
@@ -11244,15 +11244,15 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>New solution…</source>
-        <translation>Neue Lösung …</translation>
+        <translation>Neue Lösung…</translation>
     </message>
     <message>
         <source>New bottle…</source>
-        <translation>Neue Flasche …</translation>
+        <translation>Neue Flasche…</translation>
     </message>
     <message>
         <source>New time…</source>
-        <translation>Neue Zeit …</translation>
+        <translation>Neue Zeit…</translation>
     </message>
     <message>
         <source>Use your own figure?</source>
@@ -11318,7 +11318,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Who takes it</source>
-        <translation>&amp;Wer ihn nimmt</translation>
+        <translation>Wer &amp;ihn nimmt</translation>
     </message>
     <message>
         <source>&amp;Volume, if not all of it</source>
@@ -11497,8 +11497,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Wann Zeile %1 wirklich war</translation>
     </message>
     <message>
-        <source>Decide …</source>
-        <translation>Entscheiden …</translation>
+        <source>Decide…</source>
+        <translation>Entscheiden…</translation>
     </message>
     <message>
         <source>Leave theirs out</source>
@@ -11580,8 +11580,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Jetzt da: %1.</translation>
     </message>
     <message>
-        <source>&amp;How much is taken</source>
-        <translation>&amp;Wie viel entnommen wird</translation>
+        <source>How &amp;much is taken</source>
+        <translation>Wie &amp;viel entnommen wird</translation>
     </message>
     <message>
         <source>Before you open it</source>
@@ -11596,8 +11596,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Nach dem Buch sollten es %1 sein.</translation>
     </message>
     <message>
-        <source>&amp;How much there is</source>
-        <translation>&amp;Wie viel da ist</translation>
+        <source>How &amp;much there is</source>
+        <translation>Wie &amp;viel da ist</translation>
     </message>
     <message>
         <source>Save count</source>
@@ -11684,7 +11684,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>&amp;Art</translation>
     </message>
     <message>
-        <source>What it ma&amp;kes</source>
+        <source>What &amp;it makes</source>
         <translation>Was es e&amp;rgibt</translation>
     </message>
     <message>
@@ -11737,11 +11737,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Use by</source>
-        <translation>Ver&amp;wenden bis</translation>
+        <translation>Verwenden &amp;bis</translation>
     </message>
     <message>
-        <source>Bou&amp;ght</source>
-        <translation>&amp;Gekauft</translation>
+        <source>Boug&amp;ht</source>
+        <translation>Ge&amp;kauft</translation>
     </message>
     <message>
         <source>&amp;Lot</source>
@@ -12129,11 +12129,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Who is working…</source>
-        <translation>&amp;Wer arbeitet…</translation>
+        <translation>Wer &amp;arbeitet…</translation>
     </message>
     <message>
         <source>&amp;Statistics</source>
-        <translation>&amp;Statistik</translation>
+        <translation>Statisti&amp;k</translation>
     </message>
     <message>
         <source>&amp;Cautions</source>
@@ -12149,11 +12149,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>What went &amp;wrong?…</source>
-        <translation>Was ging &amp;schief?…</translation>
+        <translation>&amp;Was ging schief?…</translation>
     </message>
     <message>
         <source>Co&amp;pies…</source>
-        <translation>Ko&amp;pien…</translation>
+        <translation>&amp;Kopien…</translation>
     </message>
     <message>
         <source>Sal&amp;vage a damaged book…</source>
@@ -12231,8 +12231,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Analyse</translation>
     </message>
     <message>
-        <source>B&amp;y what</source>
-        <translation>&amp;Womit</translation>
+        <source>By wh&amp;at</source>
+        <translation>Wo&amp;mit</translation>
     </message>
     <message>
         <source>By the films counted so far there is %1 g of silver in a litre. What is measured takes its place.</source>
@@ -12395,7 +12395,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Fro&amp;m the cupboard</source>
-        <translation>Aus de&amp;m Vorrat</translation>
+        <translation>Aus dem Vor&amp;rat</translation>
     </message>
     <message>
         <source>nothing from the cupboard</source>
@@ -12418,7 +12418,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Just log it…</source>
-        <translation>Nur eintragen …</translation>
+        <translation>Nur eintragen…</translation>
     </message>
     <message>
         <source>From packet to bottle</source>
@@ -12692,7 +12692,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <name>ullage::app::MoveForm</name>
     <message>
         <source>Into &amp;which bottle</source>
-        <translation>In &amp;welche Flasche</translation>
+        <translation>&amp;In welche Flasche</translation>
     </message>
     <message>
         <source>%1 is in %2.</source>
@@ -12787,7 +12787,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>It is clear now…</source>
-        <translation>Es ist jetzt klar …</translation>
+        <translation>Es ist jetzt klar…</translation>
     </message>
     <message>
         <source>Check the book</source>
@@ -12887,7 +12887,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Use it…</source>
-        <translation>Übernehmen …</translation>
+        <translation>Übernehmen…</translation>
     </message>
     <message>
         <source>A new version of the solution, for what is mixed from now on</source>
@@ -13135,7 +13135,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Tank</source>
-        <translation>&amp;Dose</translation>
+        <translation>D&amp;ose</translation>
     </message>
     <message>
         <source>Ther&amp;mometer</source>
@@ -13358,15 +13358,15 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>Opens another book, or begins one</source>
-        <translation>Öffnet ein anderes Laborbuch oder beginnt eines</translation>
+        <translation>Öffnet ein anderes Buch oder beginnt eines</translation>
     </message>
     <message>
         <source>&amp;Open book…</source>
-        <translation>Laborbuch &amp;öffnen …</translation>
+        <translation>Buch &amp;öffnen…</translation>
     </message>
     <message>
         <source>&amp;New book…</source>
-        <translation>&amp;Neues Laborbuch …</translation>
+        <translation>&amp;Neues Buch…</translation>
     </message>
 </context>
 <context>
@@ -13506,7 +13506,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>&amp;Leaflet time, fresh developer</source>
-        <translation>Zeit vom &amp;Beipackzettel, frischer Entwickler</translation>
+        <translation>Zeit vom Bei&amp;packzettel, frischer Entwickler</translation>
     </message>
     <message>
         <source>times the leaflet time, once that is typed in</source>
@@ -13526,7 +13526,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>E&amp;xchange the baths…</source>
-        <translation>Bäder &amp;tauschen …</translation>
+        <translation>Bäder tausc&amp;hen…</translation>
     </message>
     <message>
         <source>Half of it in each of the two baths: %1.</source>
@@ -13741,11 +13741,11 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <name>ullage::app::SolutionCard</name>
     <message>
         <source>Edit…</source>
-        <translation>Bearbeiten …</translation>
+        <translation>Bearbeiten…</translation>
     </message>
     <message>
         <source>Copy…</source>
-        <translation>Kopieren …</translation>
+        <translation>Kopieren…</translation>
     </message>
     <message>
         <source>Keeps the old figures for what is mixed already</source>
@@ -14771,11 +14771,11 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>Edit…</source>
-        <translation>Bearbeiten …</translation>
+        <translation>Bearbeiten…</translation>
     </message>
     <message>
         <source>New time…</source>
-        <translation>Neue Zeit …</translation>
+        <translation>Neue Zeit…</translation>
     </message>
     <message>
         <source>any</source>
@@ -15125,8 +15125,8 @@ mal ihr Volumen</translation>
         <translation>weniger als 1 Teil von einer Million</translation>
     </message>
     <message>
-        <source>Tap &amp;water, if known</source>
-        <translation>Leitungs&amp;wasser, falls bekannt</translation>
+        <source>Tap wate&amp;r, if known</source>
+        <translation>Leitungswasse&amp;r, falls bekannt</translation>
     </message>
 </context>
 <context>

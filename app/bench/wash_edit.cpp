@@ -101,7 +101,7 @@ WashEdit::WashEdit(const Wording& wording, QWidget* parent)
     column->addLayout(row);
     auto* tap = new QHBoxLayout;
     tap->setSpacing(6);
-    auto* tapLabel = new PlainLabel(tr("Tap &water, if known"));
+    auto* tapLabel = new PlainLabel(tr("Tap wate&r, if known"));
     tapLabel->setBuddy(m_water);
     m_water->setMaximumWidth(110);
     tap->addWidget(tapLabel, 1);

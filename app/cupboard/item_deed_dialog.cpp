@@ -54,7 +54,7 @@ ItemDeedDialog::ItemDeedDialog(CupboardAction deed, Door& door, std::vector<ledg
         break;
     case CupboardAction::Take:
         addText(tr("There now: %1.").arg(leftText(item(), unit(), wording())));
-        addAmount(tr("&How much is taken"));
+        addAmount(tr("How &much is taken"));
         addBatch();
         addCautions(tr("Before you open it"),
                     {Cautions::glovesAndEyes(), Cautions::powders(), Cautions::packetFirst()});
@@ -62,7 +62,7 @@ ItemDeedDialog::ItemDeedDialog(CupboardAction deed, Door& door, std::vector<ledg
         break;
     case CupboardAction::Count:
         addText(tr("By the book there should be %1.").arg(leftText(item(), unit(), wording())));
-        addAmount(tr("&How much there is"));
+        addAmount(tr("How &much there is"));
         setDeed(tr("Save count"));
         break;
     case CupboardAction::ThrowAway:

@@ -58,7 +58,7 @@ ItemForm::ItemForm(Door& door, const ledger::CupboardState& state, QWidget* pare
     for (const auto& solution : m_door.formulary()->currentSolutions())
         m_solution->addItem(plainCaption(shownName(solution->name)),
                             QString::fromStdString(solution->id));
-    addRow(QStringLiteral("solution"), tr("What it ma&kes"), m_solution);
+    addRow(QStringLiteral("solution"), tr("What &it makes"), m_solution);
     m_name = addWords(fieldOf(&Chemical::name), tr("&Name"), Width::Whole);
     m_volume = addFigure<chemistry::Millilitres>(fieldOf(&Packet::volume), tr("&Bottle holds"));
     m_makes = addFigure<chemistry::Millilitres>(fieldOf(&Packet::makes), tr("&All of it makes"));
@@ -75,7 +75,7 @@ ItemForm::ItemForm(Door& door, const ledger::CupboardState& state, QWidget* pare
     addRow(QStringLiteral("count"), tr("How &many"), m_count, Width::Half);
     m_useBy = addDay(fieldOf(&Packet::useBy), tr("&Use by"));
     m_useBy->setLooksAhead();
-    m_bought = addDay(fieldOf(&Packet::bought), tr("Bou&ght"));
+    m_bought = addDay(fieldOf(&Packet::bought), tr("Boug&ht"));
     m_lot = addWords(fieldOf(&Packet::lot), tr("&Lot"), Width::Half);
     m_cost = addWords(fieldOf(&Packet::cost), tr("&Price of one"), Width::Half);
     m_currency = addWords(fieldOf(&Packet::currency), tr("Cu&rrency"), Width::Half);

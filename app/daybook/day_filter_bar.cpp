@@ -256,13 +256,13 @@ void DayFilterBar::retranslate()
     m_person->setItemText(0, tr("Anyone"));
     m_person->setAccessibleName(tr("Person"));
     const QStringList spans{tr("All time"),  tr("Today"),     tr("Last 7 days"), tr("This month"),
-                            tr("This year"), tr("Last year"), tr("Between …")};
+                            tr("This year"), tr("Last year"), tr("Between…")};
     for (int i = 0; i < spans.size(); ++i)
         m_span->setItemText(i, spans[i]);
     m_span->setAccessibleName(tr("Period"));
     m_from->setAccessibleName(tr("From"));
     m_until->setAccessibleName(tr("Until"));
-    m_find->setPlaceholderText(tr("Find …"));
+    m_find->setPlaceholderText(tr("Find…"));
     m_find->setAccessibleName(tr("Find"));
 }
 

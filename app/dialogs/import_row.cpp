@@ -78,7 +78,7 @@ void ImportRow::offer()
 {
     const QSignalBlocker quiet(m_way);
     m_way->clear();
-    m_way->addItem(tr("Decide …"), int(Choice::None));
+    m_way->addItem(tr("Decide…"), int(Choice::None));
     if (sameBottle()) {
         m_way->addItem(tr("Leave theirs out"), int(Choice::LeaveOut));
         m_way->addItem(tr("Keep both: two bottles"), int(Choice::KeepBoth));

@@ -82,7 +82,7 @@ MeasuredForm::MeasuredForm(Door& door, const Wording& wording, QWidget* parent)
     m_method = new QComboBox(this);
     m_method->setEditable(true);
     m_method->addItems({tr("test paper"), tr("analysis")});
-    addRow(QStringLiteral("method"), tr("B&y what"), m_method, Width::Half);
+    addRow(QStringLiteral("method"), tr("By wh&at"), m_method, Width::Half);
     m_judgement = addText({});
     addAirOf<ledger::Measured>();
     connect(this, &FieldForm::changed, this, &MeasuredForm::judge);

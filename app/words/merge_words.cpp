@@ -174,7 +174,7 @@ QString wayOutText(WayOut way)
 {
     switch (way) {
     case WayOut::ChangeTime:
-        return Words::tr("Change its time …");
+        return Words::tr("Change its time…");
     case WayOut::TakeBack:
         return Words::tr("Take ours back");
     case WayOut::LeaveOut:

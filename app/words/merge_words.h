@@ -35,7 +35,7 @@ QString likelySameText(const ledger::LikelySame& same, chemistry::Instant now,
 /// What would come in, by what it is: "3 bottles mixed, 40 loads of film, 120 other events".
 QString comingText(const std::map<std::string_view, int>& coming);
 
-/// "Leave it out", "Change its time …", "Take ours back".
+/// "Leave it out", "Change its time…", "Take ours back".
 QString wayOutText(ledger::WayOut way);
 
 } // namespace ullage::app

@@ -1,5 +1,5 @@
 // Every page and every step of the guide on a screen of 1024 by 700, in English and German: nothing
-// of them is cut, covered or squeezed.
+// of them is cut, covered or squeezed, and no two things answer to one letter.
 #include "app/cli/demo_book.h"
 #include "app/session/starter.h"
 #include "app/window/controller.h"
@@ -7,6 +7,7 @@
 #include "app/window/run_window.h"
 #include "tests/app/screens/every_screen.h"
 #include "tests/app/screens/layout_inspector.h"
+#include "tests/app/screens/letter_inspector.h"
 
 #include <QTemporaryDir>
 
@@ -43,7 +44,7 @@ TEST_P(PageLayout, NothingOfAPageIsCutOrCovered)
     QStringList seen;
     seePages(window, session, [&](QWidget& page, const QString& name) {
         seen << name;
-        const QStringList faults = layoutFaults(page);
+        const QStringList faults = layoutFaults(page) + letterFaults(page);
         EXPECT_TRUE(faults.isEmpty())
             << name.toStdString() << ": " << faults.join("\n    ").toStdString();
     });

@@ -9,6 +9,7 @@
 #include "tests/app/desktop_leaks.h"
 #include "tests/app/screens/every_screen.h"
 #include "tests/app/screens/layout_inspector.h"
+#include "tests/app/screens/letter_inspector.h"
 #include "tests/app/screens/offscreen_screen.h"
 
 #include <QAbstractButton>
@@ -67,10 +68,10 @@ void expectOnScreen(const QWidget& window, const QString& name)
 
 } // namespace
 
-TEST_P(SmallScreen, TabGoesThroughEveryFieldInReadingOrder)
+TEST_P(SmallScreen, TabAndLettersGoThroughEveryField)
 {
     seeDialogs(*m_session, *m_preferences, [&](QWidget& dialog, const QString& name) {
-        const QStringList faults = tabFaults(dialog);
+        const QStringList faults = tabFaults(dialog) + letterFaults(dialog);
         EXPECT_TRUE(faults.isEmpty())
             << name.toStdString() << ": " << faults.join(QStringLiteral("; ")).toStdString();
     });
