@@ -158,18 +158,22 @@ std::vector<QStringList> rowsOf(const QString& text, QChar delimiter, std::size_
 }
 
 // How well a delimiter fits: rows of the number of cells that most have, times the delimiters in
-// such a row. A decimal comma stands in many rows, but divides them into fewer cells.
-int fit(const std::vector<QStringList>& rows)
+// such a row, less where rows stand without one. A decimal comma stands in many rows, often as
+// regularly as the true one, but not in the headings.
+double fit(const std::vector<QStringList>& rows)
 {
     std::map<qsizetype, int> counts;
+    int divided = 0;
     for (const QStringList& row : rows) {
         ++counts[row.size()];
+        divided += row.size() > 1 ? 1 : 0;
     }
     int best = 0;
     for (const auto& [cells, count] : counts) {
         best = std::max(best, count * static_cast<int>(cells - 1));
     }
-    return best;
+    return rows.empty() ? 0
+                        : best * static_cast<double>(divided) / static_cast<double>(rows.size());
 }
 
 struct DelimiterFound {
@@ -179,15 +183,15 @@ struct DelimiterFound {
 
 DelimiterFound delimiterOf(const QString& text)
 {
-    std::array<int, kSheetDelimiters.size()> fits{};
+    std::array<double, kSheetDelimiters.size()> fits{};
     for (std::size_t i = 0; i < fits.size(); ++i) {
         fits[i] = fit(rowsOf(text, kSheetDelimiters[i], kRowsLookedAt));
     }
     const auto best = std::max_element(fits.begin(), fits.end());
-    if (*best == 0) {
+    if (*best <= 0) {
         return {}; // one column, whatever stands between
     }
-    const bool rival = std::any_of(fits.begin(), fits.end(), [&](const int& other) {
+    const bool rival = std::any_of(fits.begin(), fits.end(), [&](const double& other) {
         return &other != &*best && other >= kNearlyAsGood * *best;
     });
     return {static_cast<SheetDelimiter>(best - fits.begin()), rival};
