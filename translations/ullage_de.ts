@@ -1272,11 +1272,6 @@
 <context>
     <name>BottlePapers</name>
     <message>
-        <source>%1 · as of %2</source>
-        <comment>book, day</comment>
-        <translation>%1 · Stand %2</translation>
-    </message>
-    <message>
         <source>Films per litre</source>
         <translation>Filme je Liter</translation>
     </message>
@@ -1367,6 +1362,10 @@
     <message>
         <source>Cautions</source>
         <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>For each film done</source>
+        <translation>Je Film</translation>
     </message>
 </context>
 <context>
@@ -1677,12 +1676,19 @@
         <translation>„%1“ braucht zwei Dateien.</translation>
     </message>
     <message>
+        <source>“%1” does not end in %2.</source>
+        <translation>„%1“ endet nicht auf %2.</translation>
+    </message>
+    <message>
         <source>ullage [--book FILE]                         open the window
 ullage report [--at TIME] [--all] [--json]   every bottle in use
 ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
                                              development time of the next load
 ullage import FILE                           a journal (.jsonl) into the book; - is standard input;
                                              known work from a calendar (.ics)
+ullage import FILE.csv [--mapping FILE] [--try]
+                                             bottles, films and tests from a spreadsheet; --try:
+                                             only say what would come in
 ullage export FILE                           the book as a journal (.jsonl) or its events as .csv
 ullage calendar FILE                         dates to discard, test, mix and buy, and the known
                                              work, as iCalendar (.ics); - is standard output
@@ -1706,6 +1712,9 @@ ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--
                                              Entwicklungszeit der nächsten Ladung
 ullage import DATEI                          ein Journal (.jsonl) ins Buch; - ist die Standardeingabe;
                                              geplante Arbeit aus einem Kalender (.ics)
+ullage import DATEI.csv [--mapping DATEI] [--try]
+                                             Flaschen, Filme und Proben aus einer Tabelle; --try:
+                                             nur sagen, was hereinkäme
 ullage export DATEI                          das Buch als Journal (.jsonl) oder seine Ereignisse als .csv
 ullage calendar DATEI                        Termine zum Entsorgen, Testen, Ansetzen und Kaufen und die
                                              geplante Arbeit als iCalendar (.ics); - ist die Standardausgabe
@@ -1723,10 +1732,6 @@ ullage salvage BESCHÄDIGT NEU                was noch lesbar ist, in ein neues 
 ullage demo                                  ein Jahr erfundener Arbeit, dann das Fenster
 Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </translation>
-    </message>
-    <message>
-        <source>“%1” does not end in %2.</source>
-        <translation>„%1“ endet nicht auf %2.</translation>
     </message>
 </context>
 <context>
@@ -2165,11 +2170,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>use by %1</source>
         <translation>verwenden bis %1</translation>
     </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>amount, currency</comment>
-        <translation>%1 %2</translation>
-    </message>
 </context>
 <context>
     <name>CupboardNeeds</name>
@@ -2232,11 +2232,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>von %1</translation>
     </message>
     <message>
-        <source> + </source>
-        <comment>between sums of two currencies</comment>
-        <translation> + </translation>
-    </message>
-    <message>
         <source>Nothing: all that is needed is here.</source>
         <translation>Nichts: alles, was gebraucht wird, ist da.</translation>
     </message>
@@ -2268,14 +2263,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>enough for the work until %1</source>
         <translation>reicht für die Arbeit bis %1</translation>
     </message>
+    <message>
+        <source>mix</source>
+        <comment>on a day</comment>
+        <translation>ansetzen</translation>
+    </message>
 </context>
 <context>
     <name>CupboardPapers</name>
-    <message>
-        <source>%1 · as of %2</source>
-        <comment>book, day</comment>
-        <translation>%1 · Stand %2</translation>
-    </message>
     <message>
         <source>used developer</source>
         <translation>gebrauchter Entwickler</translation>
@@ -2428,87 +2423,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Document</source>
         <translation>Beleg</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>month, year</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>Films</source>
-        <translation>Filme</translation>
-    </message>
-    <message>
-        <source>Films developed, by person</source>
-        <translation>Entwickelte Filme nach Person</translation>
-    </message>
-    <message>
-        <source>Who</source>
-        <translation>Wer</translation>
-    </message>
-    <message>
-        <source>No film was developed.</source>
-        <translation>Es wurde kein Film entwickelt.</translation>
-    </message>
-    <message>
-        <source>nobody named</source>
-        <translation>niemand genannt</translation>
-    </message>
-    <message>
-        <source>Films through each solution</source>
-        <translation>Filme durch jede Lösung</translation>
-    </message>
-    <message>
-        <source>Solution</source>
-        <translation>Lösung</translation>
-    </message>
-    <message>
-        <source>Bottle</source>
-        <translation>Flasche</translation>
-    </message>
-    <message>
-        <source>Contents</source>
-        <translation>Inhalt</translation>
-    </message>
-    <message>
-        <source>On</source>
-        <translation>Am</translation>
-    </message>
-    <message>
-        <source>Volume mixed</source>
-        <translation>Angesetztes Volumen</translation>
-    </message>
-    <message>
-        <source>Films done</source>
-        <translation>Filme fertig</translation>
-    </message>
-    <message>
-        <source>Mixed</source>
-        <translation>Angesetzt</translation>
-    </message>
-    <message>
-        <source>Nothing was mixed.</source>
-        <translation>Nichts wurde angesetzt.</translation>
-    </message>
-    <message>
-        <source>Ended</source>
-        <translation>Beendet</translation>
-    </message>
-    <message>
-        <source>No bottle ended.</source>
-        <translation>Keine Flasche wurde beendet.</translation>
-    </message>
-    <message>
-        <source>Bought</source>
-        <translation>Gekauft</translation>
-    </message>
-    <message>
-        <source>Nothing with a price was bought.</source>
-        <translation>Nichts mit einem Preis wurde gekauft.</translation>
-    </message>
-    <message>
-        <source>Together %1.</source>
-        <translation>Zusammen %1.</translation>
     </message>
 </context>
 <context>
@@ -3187,18 +3101,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>the book itself is missing or empty, and only its log (-wal) stands there. Put the book back beside it, or restore a copy.</source>
         <translation>das Buch selbst fehlt oder ist leer, nur sein Protokoll (-wal) ist da. Legen Sie das Buch wieder daneben, oder stellen Sie eine Kopie wieder her.</translation>
-    </message>
-    <message>
-        <source>another file has taken the place of the open book. Nothing was entered. Put the book back, or open it where it is now.</source>
-        <translation>eine andere Datei steht an der Stelle des geöffneten Buchs. Es wurde nichts eingetragen. Legen Sie das Buch zurück, oder öffnen Sie es dort, wo es jetzt ist.</translation>
-    </message>
-    <message>
-        <source>the log of the open book (-wal, -shm) was removed or exchanged. Nothing was entered. Open the book again.</source>
-        <translation>das Protokoll des geöffneten Buchs (-wal, -shm) wurde entfernt oder ausgetauscht. Es wurde nichts eingetragen. Öffnen Sie das Buch noch einmal.</translation>
-    </message>
-    <message>
-        <source>the open book is no longer in its place: it was moved, renamed or deleted. Nothing was entered. Put it back, or open it where it is now.</source>
-        <translation>das geöffnete Buch ist nicht mehr an seinem Platz: Es wurde verschoben, umbenannt oder gelöscht. Es wurde nichts eingetragen. Legen Sie es zurück, oder öffnen Sie es dort, wo es jetzt ist.</translation>
     </message>
     <message>
         <source>another program or window</source>
@@ -4728,10 +4630,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </context>
 <context>
     <name>FileCommands</name>
-    <message>
-        <source>A CSV file holds only part of a book. Import the journal (.jsonl).</source>
-        <translation>Eine CSV-Datei enthält nur einen Teil eines Buchs. Das Journal (.jsonl) importieren.</translation>
-    </message>
     <message numerus="yes">
         <source>%n entries read</source>
         <translation>
@@ -6217,11 +6115,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Kosten je Film, bis zum letzten</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>amount, currency</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>a room of %1 never brings it to %2</source>
         <translation>ein Raum von %1 bringt es nie auf %2</translation>
     </message>
@@ -6592,6 +6485,51 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
             <numerusform>vor %Ln Tagen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>tomorrow</source>
+        <comment>typed; several words, comma between</comment>
+        <translation>morgen</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyWords</name>
+    <message>
+        <source> + </source>
+        <comment>between sums of two currencies</comment>
+        <translation> + </translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>Cost %1 so far, %2 for each film done.</source>
+        <translation>Kostete bisher %1, je Film %2.</translation>
+    </message>
+    <message>
+        <source>Cost %1 so far.</source>
+        <translation>Kostete bisher %1.</translation>
+    </message>
+    <message>
+        <source>Cost so far</source>
+        <translation>Bisherige Kosten</translation>
+    </message>
+    <message>
+        <source>The price of each thing from the cupboard when it was bought × what was taken of it ÷ what was bought; a packet of powder whole. What was poured in from another bottle brings its part along, what was poured on into another takes it.</source>
+        <translation>Der Preis jeder Sache aus dem Schrank beim Kauf × das Entnommene ÷ das Gekaufte; eine Packung Pulver ganz. Was aus einer anderen Flasche hineinkam, bringt seinen Teil mit, was in eine andere weitergegossen wurde, nimmt ihn mit.</translation>
+    </message>
+    <message>
+        <source>Films done</source>
+        <translation>Bisherige Filme</translation>
+    </message>
+    <message>
+        <source>Not all that went in has a price in the cupboard.</source>
+        <translation>Nicht alles, was hineinkam, hat im Schrank einen Preis.</translation>
+    </message>
 </context>
 <context>
     <name>NextFilm</name>
@@ -6726,6 +6664,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>PaperParts</name>
+    <message>
+        <source>%1 · as of %2</source>
+        <comment>book, day</comment>
+        <translation>%1 · Stand %2</translation>
     </message>
 </context>
 <context>
@@ -7007,6 +6953,184 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>at most %1</source>
         <comment>films</comment>
         <translation>höchstens %1</translation>
+    </message>
+</context>
+<context>
+    <name>SheetFields</name>
+    <message>
+        <source>not used</source>
+        <translation>nicht verwendet</translation>
+    </message>
+    <message>
+        <source>Kind of row</source>
+        <translation>Art der Zeile</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Fixer&apos;s bottle</source>
+        <translation>Flasche des Fixierers</translation>
+    </message>
+    <message>
+        <source>Solution</source>
+        <translation>Lösung</translation>
+    </message>
+    <message>
+        <source>Stands in</source>
+        <translation>Steht in</translation>
+    </message>
+    <message>
+        <source>Capacity of the bottle</source>
+        <translation>Inhalt der Flasche</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Films done before</source>
+        <translation>Filme davor</translation>
+    </message>
+    <message>
+        <source>Discarded on</source>
+        <translation>Entsorgt am</translation>
+    </message>
+    <message>
+        <source>Number of films</source>
+        <translation>Anzahl der Filme</translation>
+    </message>
+    <message>
+        <source>Format</source>
+        <translation>Format</translation>
+    </message>
+    <message>
+        <source>Film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>Exposure index</source>
+        <translation>Belichtungsindex</translation>
+    </message>
+    <message>
+        <source>Clearing time</source>
+        <translation>Klärzeit</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Density of the control strip</source>
+        <translation>Dichte des Kontrollstreifens</translation>
+    </message>
+    <message>
+        <source>Factor of the control strip</source>
+        <translation>Faktor des Kontrollstreifens</translation>
+    </message>
+    <message>
+        <source>Passed</source>
+        <translation>Bestanden</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+</context>
+<context>
+    <name>SheetImport</name>
+    <message>
+        <source>Nothing was imported.</source>
+        <translation>Nichts wurde importiert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more cell(s) are refused.</source>
+        <translation>
+            <numerusform>%n weitere Zelle wird abgelehnt.</numerusform>
+            <numerusform>%n weitere Zellen werden abgelehnt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The formulary has no solution “%1”. Say in the mapping, under “solutions”, which of its solutions that is.</source>
+        <translation>Die Rezepturen kennen keine Lösung „%1“. Sagen Sie in der Zuordnung, unter „solutions“, welche ihrer Lösungen das ist.</translation>
+    </message>
+    <message>
+        <source>Films without a format were taken for %1: each counts as one.</source>
+        <translation>Filme ohne Format wurden als %1 genommen: jeder zählt als einer.</translation>
+    </message>
+    <message>
+        <source>%1 would come in. Nothing was entered.</source>
+        <translation>%1 kämen herein. Nichts wurde eingetragen.</translation>
+    </message>
+    <message>
+        <source>%1 read, %2 of their entries new.</source>
+        <translation>%1 gelesen, %2 ihrer Einträge neu.</translation>
+    </message>
+    <message>
+        <source>What its columns are: no row of known headings was found.</source>
+        <translation>Was die Spalten sind: Es wurde keine Zeile mit bekannten Überschriften gefunden.</translation>
+    </message>
+    <message>
+        <source>%1 does not say:</source>
+        <translation>%1 sagt nicht:</translation>
+    </message>
+    <message>
+        <source>Import it in the window, which asks and keeps the answers in a mapping, or write one and give it with --mapping.</source>
+        <translation>Importieren Sie die Datei im Fenster, das fragt und die Antworten als Zuordnung behält, oder schreiben Sie eine und geben Sie sie mit --mapping an.</translation>
+    </message>
+</context>
+<context>
+    <name>SheetWords</name>
+    <message>
+        <source>Which encoding it has: letters with accents may be wrong.</source>
+        <translation>Welche Zeichenkodierung sie hat: Umlaute könnten falsch sein.</translation>
+    </message>
+    <message>
+        <source>Which sign stands between the cells.</source>
+        <translation>Welches Zeichen zwischen den Zellen steht.</translation>
+    </message>
+    <message>
+        <source>Whether a comma or a point stands before decimals.</source>
+        <translation>Ob ein Komma oder ein Punkt vor Dezimalstellen steht.</translation>
+    </message>
+    <message>
+        <source>Whether 3/4 is the 3rd of April or the 4th of March.</source>
+        <translation>Ob 3/4 der 3. April oder der 4. März ist.</translation>
+    </message>
+    <message>
+        <source>%1 (column “%2”)</source>
+        <comment>what is wrong (where)</comment>
+        <translation>%1 (Spalte „%2“)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bottle(s)</source>
+        <translation>
+            <numerusform>%n Flasche</numerusform>
+            <numerusform>%n Flaschen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) of film</source>
+        <translation>
+            <numerusform>%n Zeile mit Film</numerusform>
+            <numerusform>%n Zeilen mit Film</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s)</source>
+        <translation>
+            <numerusform>%n Probe</numerusform>
+            <numerusform>%n Proben</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7641,11 +7765,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>%1 · %2</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>amount, currency</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1 · %2</source>
         <comment>cost, bottles</comment>
         <translation>%1 · %2</translation>
@@ -7690,12 +7809,250 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         </translation>
     </message>
     <message>
-        <source>Price of the packet × the share of it that was mixed ÷ films done, of bottles that ended in the period and came from a packet with a price.</source>
-        <translation>Preis der Packung × angesetzter Anteil ÷ Filme, von Flaschen, die im Zeitraum endeten und aus einer Packung mit Preis stammten.</translation>
-    </message>
-    <message>
         <source>Bottles still in use are left out: their films are not all done.</source>
         <translation>Flaschen in Gebrauch zählen nicht mit: Ihre Filme sind noch nicht alle gemacht.</translation>
+    </message>
+    <message>
+        <source>What bottles that ended in the period got from the cupboard, by what was taken of each thing and its price when it was bought, ÷ films they did. What was poured on into another bottle took its part along.</source>
+        <translation>Was Flaschen, die im Zeitraum endeten, aus dem Schrank bekamen, nach dem Entnommenen und dem Preis beim Kauf, ÷ ihre Filme. Was in eine andere Flasche weitergegossen wurde, nahm seinen Teil mit.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bottle(s) left out: not all that went in has a price.</source>
+        <translation>
+            <numerusform>%Ln Flasche ausgelassen: Nicht alles, was hineinkam, hat einen Preis.</numerusform>
+            <numerusform>%Ln Flaschen ausgelassen: Nicht alles, was hineinkam, hat einen Preis.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StatisticsPapers</name>
+    <message>
+        <source>How it is counted</source>
+        <translation>Wie gezählt wird</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>month, year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation>Gekauft</translation>
+    </message>
+    <message>
+        <source>Nothing with a price was bought.</source>
+        <translation>Nichts mit einem Preis wurde gekauft.</translation>
+    </message>
+    <message>
+        <source>Together %1.</source>
+        <translation>Zusammen %1.</translation>
+    </message>
+    <message>
+        <source>Statistics · %1</source>
+        <comment>period</comment>
+        <translation>Statistik · %1</translation>
+    </message>
+</context>
+<context>
+    <name>StatisticsTables</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>cost, currency</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>Costs</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>month, year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Spent by film</source>
+        <translation>Durch Film erschöpft</translation>
+    </message>
+    <message>
+        <source>Spent by time</source>
+        <translation>Durch Stehen erschöpft</translation>
+    </message>
+    <message>
+        <source>Failed a test</source>
+        <translation>Probe nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Accident</source>
+        <translation>Unfall</translation>
+    </message>
+    <message>
+        <source>Still good</source>
+        <translation>Noch gut</translation>
+    </message>
+    <message>
+        <source>Month by month</source>
+        <translation>Monat für Monat</translation>
+    </message>
+    <message>
+        <source>Nothing happened in this period.</source>
+        <translation>In diesem Zeitraum ist nichts geschehen.</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>Films developed</source>
+        <translation>Entwickelte Filme</translation>
+    </message>
+    <message>
+        <source>Bottles mixed</source>
+        <translation>Angesetzte Flaschen</translation>
+    </message>
+    <message>
+        <source>Bottles ended</source>
+        <translation>Beendete Flaschen</translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation>Gekauft</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Zusammen</translation>
+    </message>
+    <message>
+        <source>By solution</source>
+        <translation>Nach Lösung</translation>
+    </message>
+    <message>
+        <source>No film in this period.</source>
+        <translation>Kein Film in diesem Zeitraum.</translation>
+    </message>
+    <message>
+        <source>Solution</source>
+        <translation>Lösung</translation>
+    </message>
+    <message>
+        <source>Films through it</source>
+        <translation>Filme darin</translation>
+    </message>
+    <message>
+        <source>Days they lasted</source>
+        <translation>Tage bis zum Ende</translation>
+    </message>
+    <message>
+        <source>Films each</source>
+        <translation>Filme je Flasche</translation>
+    </message>
+    <message>
+        <source>Each film</source>
+        <translation>Je Film</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Nach Person</translation>
+    </message>
+    <message>
+        <source>No film was developed.</source>
+        <translation>Es wurde kein Film entwickelt.</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>nobody named</source>
+        <translation>niemand genannt</translation>
+    </message>
+    <message>
+        <source>Bottles that did no film</source>
+        <translation>Flaschen ohne Film</translation>
+    </message>
+    <message>
+        <source>Why bottles ended</source>
+        <translation>Warum Flaschen endeten</translation>
+    </message>
+    <message>
+        <source>No bottle ended.</source>
+        <translation>Keine Flasche wurde beendet.</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Ursache</translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation>Flaschen</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Angesetzt</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed.</source>
+        <translation>Nichts wurde angesetzt.</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>Volume mixed</source>
+        <translation>Angesetztes Volumen</translation>
+    </message>
+    <message>
+        <source>Costs so far</source>
+        <translation>Bisherige Kosten</translation>
+    </message>
+    <message>
+        <source>Ended</source>
+        <translation>Beendet</translation>
+    </message>
+    <message>
+        <source>Films done</source>
+        <translation>Bisherige Filme</translation>
+    </message>
+    <message>
+        <source>A bottle’s cost counts when it ends, by the films that each person put through it.</source>
+        <translation>Was eine Flasche kostete, zählt, wenn sie endet, nach den Filmen, die jede Person darin hatte.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bottle(s) still in use, not counted yet. Cost so far: %1.</source>
+        <translation>
+            <numerusform>%Ln Flasche noch in Gebrauch, noch nicht gezählt. Bisherige Kosten: %1.</numerusform>
+            <numerusform>%Ln Flaschen noch in Gebrauch, noch nicht gezählt. Bisherige Kosten: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln thing(s) bought without a price: not in the sum.</source>
+        <translation>
+            <numerusform>%Ln Sache ohne Preis gekauft: nicht in der Summe.</numerusform>
+            <numerusform>%Ln Sachen ohne Preis gekauft: nicht in der Summe.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln thing(s) with a price but no day of purchase: in no month.</source>
+        <translation>
+            <numerusform>%Ln Sache mit einem Preis, aber ohne Tag des Kaufs: in keinem Monat.</numerusform>
+            <numerusform>%Ln Sachen mit einem Preis, aber ohne Tag des Kaufs: in keinem Monat.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7732,6 +8089,18 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 (%2)</source>
         <comment>meaning (the database&apos;s words)</comment>
         <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>another file has taken the place of the open book. Nothing was entered. Put the book back, or open it where it is now.</source>
+        <translation>eine andere Datei steht an der Stelle des geöffneten Buchs. Es wurde nichts eingetragen. Legen Sie das Buch zurück, oder öffnen Sie es dort, wo es jetzt ist.</translation>
+    </message>
+    <message>
+        <source>the log of the open book (-wal, -shm) was removed or exchanged. Nothing was entered. Open the book again.</source>
+        <translation>das Protokoll des geöffneten Buchs (-wal, -shm) wurde entfernt oder ausgetauscht. Es wurde nichts eingetragen. Öffnen Sie das Buch noch einmal.</translation>
+    </message>
+    <message>
+        <source>the open book is no longer in its place: it was moved, renamed or deleted. Nothing was entered. Put it back, or open it where it is now.</source>
+        <translation>das geöffnete Buch ist nicht mehr an seinem Platz: Es wurde verschoben, umbenannt oder gelöscht. Es wurde nichts eingetragen. Legen Sie es zurück, oder öffnen Sie es dort, wo es jetzt ist.</translation>
     </message>
 </context>
 <context>
@@ -12687,6 +13056,16 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Calendar</source>
         <translation>Kalender</translation>
     </message>
+    <message>
+        <source>%1 Write it like %2, “tomorrow” or “Monday”.</source>
+        <comment>problem, date</comment>
+        <translation>%1 Schreiben Sie es wie %2, „morgen“ oder „Montag“.</translation>
+    </message>
+    <message>
+        <source>%1 Write it like %2, “tomorrow 20:00” or “Monday 18:00”.</source>
+        <comment>problem, date</comment>
+        <translation>%1 Schreiben Sie es wie %2, „morgen 20:00“ oder „Montag 18:00“.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MoveForm</name>
@@ -13066,6 +13445,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>That cannot be printed</source>
         <translation>Das kann nicht gedruckt werden</translation>
+    </message>
+    <message>
+        <source>Making the page…</source>
+        <translation>Die Seite wird erstellt …</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -13658,6 +14045,131 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
 </context>
 <context>
+    <name>ullage::app::SheetDialog</name>
+    <message>
+        <source>Import a spreadsheet</source>
+        <translation>Eine Tabelle importieren</translation>
+    </message>
+    <message>
+        <source>Import %1</source>
+        <translation>%1 importieren</translation>
+    </message>
+    <message>
+        <source>So the file was read. Where the rows below look wrong, choose another way; they follow.</source>
+        <translation>So wurde die Datei gelesen. Sehen die Zeilen unten falsch aus, wählen Sie eine andere Art; sie folgen.</translation>
+    </message>
+    <message>
+        <source>First rows of the sheet</source>
+        <translation>Erste Zeilen der Tabelle</translation>
+    </message>
+    <message>
+        <source>What each column is</source>
+        <translation>Was jede Spalte ist</translation>
+    </message>
+    <message>
+        <source>Rows that are refused</source>
+        <translation>Abgelehnte Zeilen</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Spalte</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>What comes in</source>
+        <translation>Was hereinkommt</translation>
+    </message>
+    <message>
+        <source>For bottles that were kept on paper</source>
+        <translation>Für Flaschen, die auf Papier geführt wurden</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <source>&amp;Next</source>
+        <translation>&amp;Weiter</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importieren</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>1 of 3 · How it was read</source>
+        <translation>1 von 3 · Wie gelesen wurde</translation>
+    </message>
+    <message>
+        <source>2 of 3 · What each column is</source>
+        <translation>2 von 3 · Was jede Spalte ist</translation>
+    </message>
+    <message>
+        <source>3 of 3 · What comes in</source>
+        <translation>3 von 3 · Was hereinkommt</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>What the column %1 is</source>
+        <translation>Was die Spalte %1 ist</translation>
+    </message>
+    <message>
+        <source>Solution that “%1” is</source>
+        <translation>Lösung, die „%1“ ist</translation>
+    </message>
+    <message>
+        <source>“%1” is none of the Formulary&apos;s solutions. It is:</source>
+        <translation>„%1“ ist keine Lösung der Rezepturen. Es ist:</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) refused. Nothing comes in until they are mended in the sheet, or their columns are not used.</source>
+        <translation>
+            <numerusform>%n Zeile abgelehnt. Nichts kommt herein, bis sie in der Tabelle berichtigt ist oder ihre Spalten nicht verwendet werden.</numerusform>
+            <numerusform>%n Zeilen abgelehnt. Nichts kommt herein, bis sie in der Tabelle berichtigt sind oder ihre Spalten nicht verwendet werden.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more follow.</source>
+        <translation>
+            <numerusform>%n weitere folgt.</numerusform>
+            <numerusform>%n weitere folgen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation>Flaschen</translation>
+    </message>
+    <message>
+        <source>Films</source>
+        <translation>Filme</translation>
+    </message>
+    <message>
+        <source>Tests</source>
+        <translation>Proben</translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Wird gelesen …</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::ShelfFeed</name>
     <message>
         <source>Calculating…</source>
@@ -14064,10 +14576,6 @@ mal ihr Volumen</translation>
         <translation>Chemie für einen Film</translation>
     </message>
     <message>
-        <source>Not known: no bottle that ended in this period came from a packet with a price.</source>
-        <translation>Nicht bekannt: Keine Flasche, die in diesem Zeitraum endete, kam aus einer Packung mit Preis.</translation>
-    </message>
-    <message>
         <source>Last 12 months</source>
         <translation>Letzte 12 Monate</translation>
     </message>
@@ -14098,6 +14606,10 @@ mal ihr Volumen</translation>
     <message>
         <source>Once film has gone through a bottle, or a bottle has ended, this page shows films by month and solution, how long bottles lasted, why they ended and what a film cost. Try a longer period, or log a run first.</source>
         <translation>Sobald Film durch eine Flasche gelaufen ist oder eine Flasche geendet hat, zeigt diese Seite Filme nach Monat und Lösung, wie lange Flaschen hielten, warum sie endeten und was ein Film kostete. Wählen Sie einen längeren Zeitraum oder tragen Sie zuerst einen Durchgang ein.</translation>
+    </message>
+    <message>
+        <source>Not known: of no bottle that did film and ended in this period is it known what all that went in cost.</source>
+        <translation>Nicht bekannt: Von keiner Flasche, die Filme entwickelte oder fixierte und in diesem Zeitraum endete, ist bekannt, was alles darin kostete.</translation>
     </message>
 </context>
 <context>

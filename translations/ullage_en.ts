@@ -439,6 +439,40 @@
     </message>
 </context>
 <context>
+    <name>SheetImport</name>
+    <message numerus="yes">
+        <source>%n more cell(s) are refused.</source>
+        <translation>
+            <numerusform>%n more cell is refused.</numerusform>
+            <numerusform>%n more cells are refused.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>SheetWords</name>
+    <message numerus="yes">
+        <source>%n bottle(s)</source>
+        <translation>
+            <numerusform>%n bottle</numerusform>
+            <numerusform>%n bottles</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) of film</source>
+        <translation>
+            <numerusform>%n row of film</numerusform>
+            <numerusform>%n rows of film</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test(s)</source>
+        <translation>
+            <numerusform>%n test</numerusform>
+            <numerusform>%n tests</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ShelfViews</name>
     <message numerus="yes">
         <source>%Ln bottle(s) in use</source>
@@ -493,6 +527,37 @@
         <translation>
             <numerusform>%Ln solution</numerusform>
             <numerusform>%Ln solutions</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bottle(s) left out: not all that went in has a price.</source>
+        <translation>
+            <numerusform>%Ln bottle left out: not all that went in has a price.</numerusform>
+            <numerusform>%Ln bottles left out: not all that went in has a price.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StatisticsTables</name>
+    <message numerus="yes">
+        <source>%Ln bottle(s) still in use, not counted yet. Cost so far: %1.</source>
+        <translation>
+            <numerusform>%Ln bottle still in use, not counted yet. Cost so far: %1.</numerusform>
+            <numerusform>%Ln bottles still in use, not counted yet. Cost so far: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln thing(s) bought without a price: not in the sum.</source>
+        <translation>
+            <numerusform>%Ln thing bought without a price: not in the sum.</numerusform>
+            <numerusform>%Ln things bought without a price: not in the sum.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln thing(s) with a price but no day of purchase: in no month.</source>
+        <translation>
+            <numerusform>%Ln thing with a price but no day of purchase: in no month.</numerusform>
+            <numerusform>%Ln things with a price but no day of purchase: in no month.</numerusform>
         </translation>
     </message>
 </context>
@@ -823,6 +888,23 @@
         <translation>
             <numerusform>Split it into %n run:</numerusform>
             <numerusform>Split it into %n runs:</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::SheetDialog</name>
+    <message numerus="yes">
+        <source>%n row(s) refused. Nothing comes in until they are mended in the sheet, or their columns are not used.</source>
+        <translation>
+            <numerusform>%n row refused. Nothing comes in until it is mended in the sheet, or its columns are not used.</numerusform>
+            <numerusform>%n rows refused. Nothing comes in until they are mended in the sheet, or their columns are not used.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more follow.</source>
+        <translation>
+            <numerusform>%n more follows.</numerusform>
+            <numerusform>%n more follow.</numerusform>
         </translation>
     </message>
 </context>
