@@ -18,9 +18,6 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(CalendarWords)
 };
 
-/// How far ahead it is planned what to mix and to buy (a convention).
-constexpr std::chrono::days kAhead{182};
-
 /// Names of what dates are about.
 struct Names {
     const std::vector<ledger::Batch>& batches;
@@ -97,8 +94,8 @@ Result<QByteArray> calendarOf(ledger::Book& book, chemistry::Instant now)
     if (!cupboard) {
         return tl::unexpected(cupboard.error());
     }
-    const auto request =
-        cupboard::needsOf(*batches, book.formulary(), *cupboard, now, now + kAhead);
+    const auto request = cupboard::needsOf(*batches, book.formulary(), *cupboard, now,
+                                           now + cupboard::kPlannedAhead);
     // Without a developer nothing can be planned; the other dates are there all the same.
     const auto plan = cupboard::planNeeds(request);
     const auto dates = cupboard::knownDates(*batches, plan.value_or(cupboard::Plan()), *cupboard);

@@ -14,9 +14,6 @@ namespace ullage::app
 namespace
 {
 
-/// How far ahead it is planned what to mix and to buy, as for the calendar (a convention).
-constexpr std::chrono::days kPlannedAhead{182};
-
 Result<PaperDocument> shelfOf(ledger::Book& book, const PaperAbout& about)
 {
     const auto batches = book.batches(about.now);
@@ -54,8 +51,8 @@ Result<PaperDocument> shoppingOf(ledger::Book& book, const PaperAbout& about)
     const auto cupboard = book.cupboard(about.now);
     if (!cupboard)
         return tl::unexpected(cupboard.error());
-    const auto plan = cupboard::planNeeds(cupboard::needsOf(*batches, book.formulary(), *cupboard,
-                                                            about.now, about.now + kPlannedAhead));
+    const auto plan = cupboard::planNeeds(cupboard::needsOf(
+        *batches, book.formulary(), *cupboard, about.now, about.now + cupboard::kPlannedAhead));
     if (!plan)
         return tl::unexpected(plan.error());
     return shoppingPaper(*plan, book.formulary(), about);

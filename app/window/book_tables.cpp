@@ -32,9 +32,6 @@ struct TableWords {
     Q_DECLARE_TR_FUNCTIONS(BookTables)
 };
 
-/// How far ahead it is planned what to buy, as on the printed shopping list (a convention).
-constexpr std::chrono::days kPlannedAhead{182};
-
 struct Asked {
     ledger::Book& book;
     Instant now;
@@ -170,7 +167,7 @@ Result<ShownTable> shoppingTable(const Asked& asked)
     if (!batches)
         return tl::unexpected(batches.error());
     const auto plan = cupboard::planNeeds(cupboard::needsOf(
-        *batches, asked.book.formulary(), *state, asked.now, asked.now + kPlannedAhead));
+        *batches, asked.book.formulary(), *state, asked.now, asked.now + cupboard::kPlannedAhead));
     if (!plan)
         return tl::unexpected(plan.error());
     ShownTable table;

@@ -6,10 +6,15 @@
 #include "core/ledger/batch.h"
 #include "core/ledger/cupboard_state.h"
 
+#include <chrono>
 #include <vector>
 
 namespace ullage::cupboard
 {
+
+/// How far ahead it is planned what to mix and to buy where nobody says for how long: on paper, in
+/// calendars and in tables. Half a year, a convention.
+inline constexpr std::chrono::days kPlannedAhead{182};
 
 /// Known work from `from` to `until`, each time that it comes, in order. One whose rule is not
 /// understood comes once, at its first time.
