@@ -1,4 +1,6 @@
 // Letters need an application with fonts; no screen.
+#include "tests/app/english_plurals.h"
+
 #include <QGuiApplication>
 #include <QLocale>
 
@@ -10,5 +12,7 @@ int main(int argc, char** argv)
     testing::InitGoogleTest(&argc, argv);
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     const QGuiApplication application(argc, argv);
+    ullage::app::EnglishPlurals plurals;
+    QCoreApplication::installTranslator(&plurals);
     return RUN_ALL_TESTS();
 }
