@@ -1,6 +1,7 @@
 #include "app/cupboard/cupboard_views.h"
 
 #include "app/cupboard/cupboard_words.h"
+#include "app/words/hazard_statements.h"
 #include "app/words/hazards.h"
 #include "app/words/moment_text.h"
 #include "app/words/money_words.h"
@@ -158,13 +159,17 @@ QString hazardsOf(const ItemHere& here, const formulary::Formulary& formulary)
         QStringList codes;
         for (const std::string& one : chemical->hazards)
             codes << QString::fromStdString(one);
-        return codes.isEmpty()
-                   ? QString()
-                   : ViewWords::tr("%1: see its data sheet")
-                         .arg(codes.join(ViewWords::tr(", ", "between words of a list")));
+        QStringList lines = hazardStatements(std::move(codes));
+        if (!lines.isEmpty())
+            lines << ViewWords::tr("See its data sheet.");
+        return lines.join(u'\n');
     }
     const auto solution = formulary.solution(here.item.solution);
-    return solution ? hazardCautions(*solution, Strength::AsBought).join(u' ') : QString();
+    if (!solution)
+        return {};
+    return (hazardCautions(*solution, Strength::AsBought) +
+            statementsOf(hazardousChemicals(*solution)))
+        .join(u'\n');
 }
 
 std::vector<CupboardFact> factsOf(const Bundle& bundle, const CupboardSnapshot& snapshot,

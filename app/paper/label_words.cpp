@@ -98,21 +98,17 @@ QString careWords(formulary::Role role)
 
 void addHazards(LabelWords& words, const formulary::Solution& solution)
 {
+    const auto chemicals = hazardousChemicals(solution);
     QStringList named;
-    QStringList codes;
-    for (const HazardousChemical& chemical : hazardousChemicals(solution)) {
+    for (const HazardousChemical& chemical : chemicals) {
         named << LabelTr::tr("%1 (%2)", "chemical, its hazard statements")
                      .arg(chemical.name, chemical.statements.join(u' '));
-        codes << chemical.statements;
     }
     if (named.isEmpty())
         return;
     words.contains =
         LabelTr::tr("Contains %1: see the data sheet.").arg(named.join(QStringLiteral(", ")));
-    codes.removeDuplicates();
-    codes.sort();
-    for (const QString& code : codes)
-        words.statements << hazardStatement(code);
+    words.statements = statementsOf(chemicals);
 }
 
 } // namespace

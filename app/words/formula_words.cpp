@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -17,7 +18,7 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Formulas)
 };
 
-constexpr std::array<std::pair<std::string_view, const char*>, 10> kSalts{{
+constexpr std::array<std::pair<std::string_view, const char*>, 11> kSalts{{
     {"acetic acid", QT_TRANSLATE_NOOP("Formulas", "acetic acid")},
     {"sodium-sulfite", QT_TRANSLATE_NOOP("Formulas", "sodium sulfite")},
     {"sodium-carbonate", QT_TRANSLATE_NOOP("Formulas", "sodium carbonate")},
@@ -28,6 +29,7 @@ constexpr std::array<std::pair<std::string_view, const char*>, 10> kSalts{{
     {"potassium-alum", QT_TRANSLATE_NOOP("Formulas", "potassium alum")},
     {"metol", QT_TRANSLATE_NOOP("Formulas", "metol")},
     {"hydroquinone", QT_TRANSLATE_NOOP("Formulas", "hydroquinone")},
+    {"phenidone", QT_TRANSLATE_NOOP("Formulas", "phenidone")},
 }};
 
 constexpr std::array<std::pair<std::string_view, const char*>, 6> kForms{{
@@ -51,7 +53,14 @@ QString wordFor(const Table& table, std::string_view code)
 
 } // namespace
 
-QString chemicalName(const std::string& name) { return wordFor(kSalts, name); }
+// A list of chemicals writes with a blank what a formula writes with a hyphen.
+QString chemicalName(const std::string& name)
+{
+    std::string hyphened = name;
+    std::replace(hyphened.begin(), hyphened.end(), ' ', '-');
+    const QString found = wordFor(kSalts, hyphened);
+    return found == QString::fromStdString(hyphened) ? wordFor(kSalts, name) : found;
+}
 
 QString saltFormName(std::string_view form) { return wordFor(kForms, form); }
 

@@ -2,6 +2,7 @@
 
 #include "app/words/cautions.h"
 #include "app/words/formula_words.h"
+#include "app/words/hazard_statements.h"
 #include "core/formulary/composition.h"
 
 #include <QCoreApplication>
@@ -23,20 +24,25 @@ struct Words {
 };
 
 // One chemical that carries hazard statements. The statements are those of words beside which the
-// caution stands; the limits are shares of a mixture by weight from which it is classified by one
-// of them: Regulation (EC) 1272/2008, annex I (sensitisers and suspected carcinogens 1 %, toxic
-// for reproduction 0.3 %) and annex VI (acetic acid, corrosive from 25 %).
+// caution stands, and of annex VI of Regulation (EC) No 1272/2008 for those after the first four
+// (from memory); the limits are shares of a mixture by weight from which it is classified by one of
+// them: its annex I (sensitisers and suspected carcinogens 1 %, toxic for reproduction 0.3 %,
+// irritant to eyes 10 %, harmful to swallow and toxic to water 25 %) and annex VI (acetic acid,
+// corrosive from 25 %), from memory.
 struct Hazard {
     const char* chemical; ///< as a composition line or a list of chemicals names it, small letters
     const char* statements;
     double limit;      ///< percent by weight; what is lower carries none
     QString (*line)(); ///< its own sentence; null for the usual one
 };
-constexpr std::array<Hazard, 4> kHazards{{
+constexpr std::array<Hazard, 7> kHazards{{
     {"metol", "H302, H317, H410", 1, nullptr},
     {"hydroquinone", "H302, H317, H318, H341, H351, H410", 1, nullptr},
     {"borax", "H360", 0.3, &Cautions::borax},
     {"acetic acid", "H226, H314", 25, &Cautions::glacialAcid},
+    {"phenidone", "H302, H411", 25, nullptr},
+    {"citric acid", "H319", 10, nullptr},
+    {"sodium carbonate", "H319", 10, nullptr},
 }};
 
 QString lineOf(const Hazard& hazard)
@@ -68,19 +74,6 @@ Contents contentsOf(const formulary::Solution& solution)
     return contents;
 }
 
-// What the statements say, in short: Regulation (EC) 1272/2008, annex III, from memory.
-constexpr std::array<std::pair<const char*, const char*>, 9> kStatements{{
-    {"H226", QT_TRANSLATE_NOOP("Cautions", "flammable liquid and vapour")},
-    {"H302", QT_TRANSLATE_NOOP("Cautions", "harmful if swallowed")},
-    {"H314", QT_TRANSLATE_NOOP("Cautions", "causes severe skin burns and eye damage")},
-    {"H317", QT_TRANSLATE_NOOP("Cautions", "may cause an allergic skin reaction")},
-    {"H318", QT_TRANSLATE_NOOP("Cautions", "causes serious eye damage")},
-    {"H341", QT_TRANSLATE_NOOP("Cautions", "suspected of causing genetic defects")},
-    {"H351", QT_TRANSLATE_NOOP("Cautions", "suspected of causing cancer")},
-    {"H360", QT_TRANSLATE_NOOP("Cautions", "may damage fertility or the unborn child")},
-    {"H410", QT_TRANSLATE_NOOP("Cautions", "very toxic to aquatic life with long lasting effects")},
-}};
-
 bool contains(const Contents& contents, const char* chemical)
 {
     return std::any_of(contents.begin(), contents.end(), [&](const auto& part) {
@@ -103,14 +96,12 @@ std::vector<HazardousChemical> hazardousChemicals(const formulary::Solution& sol
     return chemicals;
 }
 
-QString hazardStatement(const QString& code)
+QStringList statementsOf(const std::vector<HazardousChemical>& chemicals)
 {
-    for (const auto& [known, says] : kStatements) {
-        if (code == QLatin1String(known))
-            return Words::tr("%1: %2", "code of a hazard statement, what it says")
-                .arg(code, Words::tr(says));
-    }
-    return code;
+    QStringList codes;
+    for (const HazardousChemical& chemical : chemicals)
+        codes << chemical.statements;
+    return hazardStatements(std::move(codes));
 }
 
 QStringList everyHazard()

@@ -27,8 +27,7 @@ struct HazardousChemical {
 };
 /// All that a solution contains, however little of it: what a label names.
 std::vector<HazardousChemical> hazardousChemicals(const formulary::Solution& solution);
-/// What a statement says, "H302: harmful if swallowed"; the code alone where it is none of those
-/// that chemicals here carry.
-QString hazardStatement(const QString& code);
+/// Their statements in words (hazard_statements.h), each once.
+QStringList statementsOf(const std::vector<HazardousChemical>& chemicals);
 
 } // namespace ullage::app
