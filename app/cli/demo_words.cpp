@@ -1,5 +1,7 @@
 #include "app/cli/demo_words.h"
 
+#include "app/words/known_phrase.h"
+
 #include <QCoreApplication>
 #include <QRegularExpression>
 #include <QString>
@@ -99,23 +101,14 @@ constexpr std::array kNumbered{
     QT_TRANSLATE_NOOP("Demo", "Jug"),     QT_TRANSLATE_NOOP("Demo", "slip"),
 };
 
-template <class Table>
-QString known(const Table& table, const QString& text)
-{
-    for (const char* one : table) {
-        if (text == QString::fromUtf8(one))
-            return Words::tr(one);
-    }
-    return {};
-}
-
 QString worded(const QString& text)
 {
-    if (const QString phrase = known(kPhrases, text); !phrase.isEmpty())
+    if (const QString phrase = knownPhrase<Words>(kPhrases, text); !phrase.isEmpty())
         return phrase;
     static const QRegularExpression number(QStringLiteral("^(.+) ([0-9]+)$"));
     const auto match = number.match(text);
-    const QString before = match.hasMatch() ? known(kNumbered, match.captured(1)) : QString();
+    const QString before =
+        match.hasMatch() ? knownPhrase<Words>(kNumbered, match.captured(1)) : QString();
     return before.isEmpty() ? text : before + u' ' + match.captured(2);
 }
 

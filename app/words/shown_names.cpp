@@ -1,6 +1,7 @@
 #include "app/words/shown_names.h"
 
 #include "app/words/formula_words.h"
+#include "app/words/known_phrase.h"
 
 #include <QCoreApplication>
 #include <QDate>
@@ -75,19 +76,9 @@ constexpr std::array kPhrases{
     QT_TRANSLATE_NOOP("Starter", "common practice of this darkroom, invented for the demo"),
 };
 
-template <class Table>
-QString known(const Table& table, const QString& text)
-{
-    for (const char* one : table) {
-        if (text == QString::fromUtf8(one))
-            return Words::tr(one);
-    }
-    return {};
-}
-
 QString phrase(const QString& text)
 {
-    const QString one = known(kPhrases, text);
+    const QString one = knownPhrase<Words>(kPhrases, text);
     return one.isEmpty() ? text : one;
 }
 
@@ -115,7 +106,7 @@ QString composition(const QString& list)
 QString shownName(const std::string& name)
 {
     const QString typed = QString::fromStdString(name);
-    const QString one = known(kNames, typed);
+    const QString one = knownPhrase<Words>(kNames, typed);
     return one.isEmpty() ? typed : one;
 }
 
