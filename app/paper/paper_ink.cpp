@@ -18,17 +18,6 @@ namespace ullage::app
 namespace
 {
 
-const QString& paperFamily()
-{
-    static const QString family = [] {
-        const QString inter = QStringLiteral("Inter");
-        return QFontDatabase::families().contains(inter)
-                   ? inter
-                   : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
-    }();
-    return family;
-}
-
 // The longest beginning of a word that is no wider than `width`; one letter at the least.
 qsizetype fittingLetters(const QString& word, const QFontMetricsF& metrics, double width)
 {
@@ -44,9 +33,20 @@ qsizetype fittingLetters(const QString& word, const QFontMetricsF& metrics, doub
 
 } // namespace
 
+const QString& houseFamily()
+{
+    static const QString family = [] {
+        const QString inter = QStringLiteral("Inter");
+        return QFontDatabase::families().contains(inter)
+                   ? inter
+                   : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
+    }();
+    return family;
+}
+
 QFont paperFont(const Letters& letters)
 {
-    QFont font(paperFamily());
+    QFont font(houseFamily());
     font.setPixelSize(std::max(1, static_cast<int>(std::lround(letters.mm * kUnitsPerMillimetre))));
     font.setBold(letters.bold);
     font.setHintingPreference(QFont::PreferNoHinting);

@@ -28,6 +28,9 @@ inline constexpr double kBaseline = 0.97;
 /// Height of a capital, of letters of size 1.
 inline constexpr double kCapitals = 0.72;
 
+/// Family of all letters, on paper and on screen: the one the house likes best where this machine
+/// has it, else the machine's own.
+const QString& houseFamily();
 /// In units of kUnitsPerMillimetre.
 QFont paperFont(const Letters& letters);
 /// Typed text with control characters and marks of reading direction written out.

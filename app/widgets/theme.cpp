@@ -1,9 +1,9 @@
 #include "app/widgets/theme.h"
 
+#include "app/paper/paper_ink.h"
 #include "app/widgets/manners.h"
 
 #include <QApplication>
-#include <QFontDatabase>
 #include <QPalette>
 #include <QProxyStyle>
 #include <QStyle>
@@ -44,17 +44,6 @@ QPalette paletteFor(const Colours& c)
     for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
         palette.setColor(QPalette::Disabled, role, faded);
     return palette;
-}
-
-const QString& fontFamily()
-{
-    static const QString family = [] {
-        const QString inter = QStringLiteral("Inter");
-        return QFontDatabase::families().contains(inter)
-                   ? inter
-                   : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
-    }();
-    return family;
 }
 
 class RoomStyle : public QProxyStyle
@@ -187,7 +176,7 @@ QFont Theme::font(TextRole role)
         }
         return {13, QFont::Normal};
     }();
-    QFont font(fontFamily());
+    QFont font(houseFamily());
     font.setPixelSize(spec.pixels);
     font.setWeight(spec.weight);
     return font;
