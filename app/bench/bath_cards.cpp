@@ -30,8 +30,6 @@ using ledger::PlanProblemCode;
 namespace
 {
 
-VerdictLook look(ledger::Verdict verdict) { return static_cast<VerdictLook>(verdict); }
-
 QLabel* words(const QString& text, Tone tone)
 {
     auto* label = new PlainLabel(text);
@@ -91,7 +89,7 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const ledger::NextLoad&
         name->setFont(Theme::font(TextRole::Heading));
         name->setObjectName(QStringLiteral("taken-%1").arg(bathName(place.role, place.second)));
         auto* verdict = new VerdictLabel;
-        verdict->setLook(look(taken->assessment.shown));
+        verdict->setLook(taken->assessment.shown);
         head->addWidget(name);
         head->addStretch(1);
         head->addWidget(verdict);

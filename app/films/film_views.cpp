@@ -49,8 +49,8 @@ FilmBottleView bottleView(const ledger::FilmBath& bath, const Wording& wording)
     if (bath.load.oneShot)
         parts << Words::tr("used once and thrown away");
     view.then = parts.join(dot());
-    view.verdict = static_cast<VerdictLook>(so.verdict);
-    view.verdictText = Words::tr("Then: %1", "verdict").arg(verdictWord(so.verdict));
+    view.verdict = so.shown;
+    view.verdictText = Words::tr("Then: %1", "verdict").arg(verdictWord(so.shown));
     return view;
 }
 

@@ -126,7 +126,7 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     }
     if (assessment.shown == ledger::Verdict::Discard)
         playDown(selected);
-    selected.verdict = static_cast<VerdictLook>(assessment.shown);
+    selected.verdict = assessment.shown;
     selected.why = Words::tr("Why: %1").arg(verdictWord(assessment.shown));
     selected.reasons =
         bottleSentences(batch, assessment, wording, keepsUntil(range, batch, wording));

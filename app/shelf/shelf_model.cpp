@@ -2,6 +2,7 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/widgets/tally.h"
+#include "app/words/verdict_words.h"
 
 #include <algorithm>
 #include <utility>

@@ -62,8 +62,8 @@ BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& asse
         (dateKnown ? Words::tr("mixed %1") : Words::tr("found %1")).arg(view.mixedDate);
     view.solutionName = shownName(batch.solution->name);
     view.vesselName = shownName(batch.vessel->name);
-    view.solution = static_cast<SolutionLook>(batch.solution->role);
-    view.material = static_cast<BottleMaterial>(batch.vessel->material);
+    view.solution = batch.solution->role;
+    view.material = batch.vessel->material;
     view.capacityMl = batch.vessel->capacity.value();
     view.volumeMl = batch.volume.value();
     view.squeezed = batch.vessel->squeezed;
@@ -72,22 +72,13 @@ BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& asse
     view.uncounted = assessment.atLeast;
     view.standing = assessment.standingUsed.value_or(0);
     view.wear = wearShare(batch);
-    view.verdict = static_cast<VerdictLook>(assessment.shown);
+    view.verdict = assessment.shown;
     const ShelfLines lines = shelfLines(batch, assessment, wording);
     view.headline = lines.headline;
     view.subline = lines.subline;
     view.urgency = urgency(assessment);
     return view;
 }
-
-static_assert(static_cast<int>(SolutionLook::Other) == static_cast<int>(formulary::Role::Other));
-static_assert(static_cast<int>(SolutionLook::Fixer) == static_cast<int>(formulary::Role::Fixer));
-static_assert(static_cast<int>(BottleMaterial::Pp) == static_cast<int>(formulary::Material::Pp));
-static_assert(static_cast<int>(VerdictLook::TestFirst) ==
-              static_cast<int>(ledger::Verdict::TestFirst));
-static_assert(static_cast<int>(VerdictLook::NearItsEnd) ==
-              static_cast<int>(ledger::Verdict::NearItsEnd));
-static_assert(static_cast<int>(VerdictLook::Resting) == static_cast<int>(ledger::Verdict::Resting));
 
 QString shelfSummary(std::span<const BottleView> bottles,
                      std::optional<chemistry::Instant> nextExpiry, chemistry::Instant now,

@@ -6,6 +6,8 @@
 // included. Capacity is brim-full: to the top of the neck.
 #pragma once
 
+#include "core/formulary/vessel.h"
+
 #include <QPainterPath>
 #include <QPointF>
 
@@ -15,7 +17,7 @@
 namespace ullage::app
 {
 
-enum class BottleMaterial { Glass, Pet, Hdpe, Ldpe, Pp };
+using BottleMaterial = formulary::Material;
 
 class BottleShape
 {

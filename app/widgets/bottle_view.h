@@ -4,6 +4,7 @@
 
 #include "app/widgets/bottle_shape.h"
 #include "app/widgets/verdict_mark.h"
+#include "core/formulary/solution.h"
 
 #include <QMetaType>
 #include <QString>
@@ -13,7 +14,7 @@
 namespace ullage::app
 {
 
-enum class SolutionLook { Developer, Stop, Fixer, WashAid, WettingAgent, Other };
+using SolutionLook = formulary::Role;
 
 struct BottleView {
     QString id;           ///< the batch

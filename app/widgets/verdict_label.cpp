@@ -1,6 +1,7 @@
 #include "app/widgets/verdict_label.h"
 
 #include "app/widgets/theme.h"
+#include "app/words/verdict_words.h"
 
 #include <QEvent>
 #include <QFontMetricsF>

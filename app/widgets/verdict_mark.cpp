@@ -2,7 +2,7 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
-#include "app/widgets/verdict_label.h"
+#include "app/words/verdict_words.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
@@ -51,23 +51,6 @@ void paintSign(QPainter& painter, const QString& sign, double baseline, double s
 }
 
 } // namespace
-
-QString verdictWord(VerdictLook look)
-{
-    switch (look) {
-    case VerdictLook::Good:
-        return VerdictLabel::tr("Good");
-    case VerdictLook::NearItsEnd:
-        return VerdictLabel::tr("Near its end");
-    case VerdictLook::TestFirst:
-        return VerdictLabel::tr("Test first");
-    case VerdictLook::Discard:
-        return VerdictLabel::tr("Discard");
-    case VerdictLook::Resting:
-        return VerdictLabel::tr("Resting");
-    }
-    return {};
-}
 
 QColor verdictColour(VerdictLook look)
 {

@@ -1,6 +1,8 @@
 // A verdict as a shape, a word and a colour; any one of the three is enough to tell them apart.
 #pragma once
 
+#include "core/ledger/verdict.h"
+
 #include <QColor>
 #include <QIcon>
 #include <QRectF>
@@ -14,9 +16,10 @@ namespace ullage::app
 /// Between shape and word.
 inline constexpr double kVerdictGap = 7;
 
-enum class VerdictLook { Good, NearItsEnd, TestFirst, Discard, Resting };
+/// What it looks like is what it is: there is no other list of verdicts, and no other word for one
+/// than verdictWord() of app/words.
+using VerdictLook = ledger::Verdict;
 
-QString verdictWord(VerdictLook look);
 QColor verdictColour(VerdictLook look);
 
 /// The shape alone: circle with a tick, triangle with "!", rounded square with "?", octagon with a

@@ -1,5 +1,7 @@
 #include "tests/app/gallery/samples.h"
 
+#include "app/words/verdict_words.h"
+
 #include <QDate>
 
 #include <algorithm>
@@ -14,9 +16,9 @@ QString text(const char* utf8) { return QString::fromUtf8(utf8); }
 
 std::vector<BottleView> six()
 {
-    using enum SolutionLook;
-    using enum BottleMaterial;
-    using enum VerdictLook;
+    using enum formulary::Role;
+    using enum formulary::Material;
+    using enum ledger::Verdict;
     const auto make = [](const char* id, const char* mixed, const char* solutionName,
                          SolutionLook solution, BottleMaterial material, double capacity,
                          double volume, double films, double standing, VerdictLook verdict,
