@@ -86,20 +86,15 @@ store::CalendarEvent eventOf(const cupboard::KnownDate& date, const Names& names
 
 Result<QByteArray> calendarOf(ledger::Book& book, chemistry::Instant now)
 {
-    const auto batches = book.batches(now);
-    if (!batches) {
-        return tl::unexpected(batches.error());
+    const auto needs = cupboard::readNeeds(book, now);
+    if (!needs) {
+        return tl::unexpected(needs.error());
     }
-    const auto cupboard = book.cupboard(now);
-    if (!cupboard) {
-        return tl::unexpected(cupboard.error());
-    }
-    const auto request = cupboard::needsOf(*batches, book.formulary(), *cupboard, now,
-                                           now + cupboard::kPlannedAhead);
     // Without a developer nothing can be planned; the other dates are there all the same.
-    const auto plan = cupboard::planNeeds(request);
-    const auto dates = cupboard::knownDates(*batches, plan.value_or(cupboard::Plan()), *cupboard);
-    const Names names{*batches, book.formulary(), *cupboard};
+    const auto plan = cupboard::planNeeds(needs->request);
+    const auto dates =
+        cupboard::knownDates(needs->batches, plan.value_or(cupboard::Plan()), needs->cupboard);
+    const Names names{needs->batches, book.formulary(), needs->cupboard};
     std::vector<store::CalendarEvent> events;
     for (const cupboard::KnownDate& date : dates) {
         events.push_back(eventOf(date, names));

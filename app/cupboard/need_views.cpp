@@ -206,12 +206,19 @@ NeedsSnapshot needsSnapshot(std::vector<ledger::Batch> batches,
                             const formulary::Formulary& formulary,
                             const ledger::CupboardState& state, Instant now, const PlanFor& planFor)
 {
-    const Instant until = now + std::chrono::days(7 * planFor.weeks);
-    auto request = cupboard::needsOf(batches, formulary, state, now, until);
-    if (planFor.films)
-        request = cupboard::forFilms(std::move(request), chemistry::Films(*planFor.films));
-    auto plan = cupboard::planNeeds(request);
-    return {planFor, std::move(request), std::move(plan), std::move(batches), state.works};
+    return needsSnapshot(cupboard::needsFrom(std::move(batches), formulary, state, now, planFor),
+                         planFor);
+}
+
+NeedsSnapshot needsSnapshot(cupboard::Needs needs, const PlanFor& planFor)
+{
+    auto plan = cupboard::planNeeds(needs.request);
+    return {planFor,
+            std::move(needs.request),
+            std::move(plan),
+            std::move(needs.batches),
+            std::move(needs.cupboard.works),
+            needs.usual};
 }
 
 NeedsView needsView(const NeedsSnapshot& snapshot, const formulary::Formulary& formulary,

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/words/units.h"
-#include "core/cupboard/needs.h"
+#include "core/cupboard/needs_request.h"
 #include "core/ledger/batch.h"
 #include "core/ledger/cupboard_state.h"
 
@@ -13,12 +13,7 @@
 namespace ullage::app
 {
 
-/// What is planned for: the known work of so many weeks, or so many films at once.
-struct PlanFor {
-    int weeks = 8;
-    std::optional<double> films;
-    friend bool operator==(const PlanFor&, const PlanFor&) = default;
-};
+using cupboard::PlanFor;
 
 struct NeedBar {
     cupboard::StretchKind kind = cupboard::StretchKind::Stands;
@@ -89,13 +84,16 @@ struct NeedsSnapshot {
     Result<cupboard::Plan> plan;
     std::vector<ledger::Batch> batches;
     std::vector<ledger::Work> works;
+    cupboard::FilmPace usual;
 };
 
-/// Reckons the plan, as the command line does.
+/// Reckons the plan, as the command line does. `batches`: as cupboard::Needs has them.
 NeedsSnapshot needsSnapshot(std::vector<ledger::Batch> batches,
                             const formulary::Formulary& formulary,
                             const ledger::CupboardState& state, chemistry::Instant now,
                             const PlanFor& planFor);
+/// The same of what was read.
+NeedsSnapshot needsSnapshot(cupboard::Needs needs, const PlanFor& planFor);
 NeedsView needsView(const NeedsSnapshot& snapshot, const formulary::Formulary& formulary,
                     const Wording& wording);
 

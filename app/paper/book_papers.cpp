@@ -45,14 +45,10 @@ Result<PaperDocument> cardOf(ledger::Book& book, const PaperRequest& request,
 
 Result<PaperDocument> shoppingOf(ledger::Book& book, const PaperAbout& about)
 {
-    const auto batches = book.batches(about.now);
-    if (!batches)
-        return tl::unexpected(batches.error());
-    const auto cupboard = book.cupboard(about.now);
-    if (!cupboard)
-        return tl::unexpected(cupboard.error());
-    const auto plan = cupboard::planNeeds(cupboard::needsOf(
-        *batches, book.formulary(), *cupboard, about.now, about.now + cupboard::kPlannedAhead));
+    const auto needs = cupboard::readNeeds(book, about.now);
+    if (!needs)
+        return tl::unexpected(needs.error());
+    const auto plan = cupboard::planNeeds(needs->request);
     if (!plan)
         return tl::unexpected(plan.error());
     return shoppingPaper(*plan, book.formulary(), about);

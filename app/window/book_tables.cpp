@@ -160,14 +160,10 @@ Result<ShownTable> cupboardTable(const Asked& asked)
 
 Result<ShownTable> shoppingTable(const Asked& asked)
 {
-    const auto state = asked.book.cupboard(asked.now);
-    if (!state)
-        return tl::unexpected(state.error());
-    const auto batches = asked.book.batches(asked.now);
-    if (!batches)
-        return tl::unexpected(batches.error());
-    const auto plan = cupboard::planNeeds(cupboard::needsOf(
-        *batches, asked.book.formulary(), *state, asked.now, asked.now + cupboard::kPlannedAhead));
+    const auto needs = cupboard::readNeeds(asked.book, asked.now);
+    if (!needs)
+        return tl::unexpected(needs.error());
+    const auto plan = cupboard::planNeeds(needs->request);
     if (!plan)
         return tl::unexpected(plan.error());
     ShownTable table;

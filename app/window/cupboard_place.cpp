@@ -114,15 +114,12 @@ void CupboardPlace::read()
             const auto book = thread->book();
             if (!book)
                 return hand(tl::unexpected(book.error()));
-            auto state = (*book)->cupboard(now);
-            if (!state)
-                return hand(tl::unexpected(state.error()));
-            auto batches = (*book)->batches(now);
-            if (!batches)
-                return hand(tl::unexpected(batches.error()));
-            const auto& formulary = (*book)->formulary();
-            const auto needs = needsSnapshot(std::move(*batches), formulary, *state, now, planFor);
-            hand(cupboardShown({std::move(*state), now}, needs, formulary, wording));
+            auto needs = cupboard::readNeeds(**book, now, planFor);
+            if (!needs)
+                return hand(tl::unexpected(needs.error()));
+            CupboardSnapshot snapshot{needs->cupboard, now};
+            hand(cupboardShown(snapshot, needsSnapshot(std::move(*needs), planFor),
+                               (*book)->formulary(), wording));
         },
         [hand](const Error& error) { hand(tl::unexpected(error)); });
     if (handed->ready.tryAcquire(1, kCupboardPatienceMs))

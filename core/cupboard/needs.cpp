@@ -352,7 +352,8 @@ std::vector<PlannedWork> workAtPace(const PlanRequest& request, double filmsPerD
     }
     const double between = load.value() / beside;
     for (double day = between; day <= span; day += between) {
-        found.push_back({chemistry::addDays(request.now, chemistry::Days(day)), load, {}, {}});
+        found.push_back(
+            {chemistry::addDays(request.now, chemistry::Days(day)), load, {}, {}, true});
     }
     return found;
 }

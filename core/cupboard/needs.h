@@ -51,6 +51,7 @@ struct PlannedWork {
     chemistry::Films films;
     std::string developer; ///< id of a solution; empty: the plan's
     std::string name;
+    bool atPace = false; ///< nobody said that it comes: it is what usually does
 };
 
 /// How a solution was bought last.
@@ -129,7 +130,7 @@ inline constexpr chemistry::Films kLeastFilm{0.25};
 Result<Plan> planNeeds(const PlanRequest& request);
 
 /// Film that comes at a pace beside the known work: `filmsPerDay` less what the work brings until
-/// the end of the request, in loads of `load` each (above 0), evenly spaced from now.
+/// the end of the request, in loads of `load` each (above 0), evenly spaced from now. Marked so.
 std::vector<PlannedWork> workAtPace(const PlanRequest& request, double filmsPerDay,
                                     chemistry::Films load);
 

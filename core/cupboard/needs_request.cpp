@@ -172,11 +172,51 @@ FilmPace filmPace(const std::vector<ledger::Batch>& batches, Instant now)
     if (seen.loads == 0) {
         return pace;
     }
+    pace.loads = seen.loads;
     seen.observed = chemistry::daysBetween(*first, now);
     const auto rate = chemistry::belief(seen);
     pace.load = chemistry::Films(films / seen.loads);
     pace.filmsPerDay = rate.shape / rate.time.value() * pace.load.value();
     return pace;
+}
+
+PlanRequest withPace(PlanRequest request, const Beside& beside, const FilmPace& usual)
+{
+    const bool given = beside.kind == Beside::Kind::Given;
+    if (!given && (beside.kind == Beside::Kind::Nothing || !usual.isKnown())) {
+        return request;
+    }
+    const auto more =
+        workAtPace(request, given ? beside.filmsPerDay : usual.filmsPerDay, usual.load);
+    request.work.insert(request.work.end(), more.begin(), more.end());
+    std::stable_sort(request.work.begin(), request.work.end(),
+                     [](const PlannedWork& a, const PlannedWork& b) { return a.at < b.at; });
+    return request;
+}
+
+Needs needsFrom(std::vector<ledger::Batch> batches, const formulary::Formulary& formulary,
+                ledger::CupboardState cupboard, Instant now, const PlanFor& planFor)
+{
+    const FilmPace usual = filmPace(batches, now);
+    const Instant until = now + std::chrono::days(7 * planFor.weeks);
+    auto request = needsOf(batches, formulary, cupboard, now, until);
+    request = planFor.films ? forFilms(std::move(request), chemistry::Films(*planFor.films))
+                            : withPace(std::move(request), planFor.beside, usual);
+    return {std::move(batches), std::move(cupboard), usual, std::move(request)};
+}
+
+Result<Needs> readNeeds(ledger::Book& book, Instant now, const PlanFor& planFor)
+{
+    auto batches =
+        book.batchesSince(chemistry::addDays(now, -chemistry::kPaceWindow), now, Role::Developer);
+    if (!batches) {
+        return tl::unexpected(batches.error());
+    }
+    auto cupboard = book.cupboard(now);
+    if (!cupboard) {
+        return tl::unexpected(cupboard.error());
+    }
+    return needsFrom(std::move(*batches), book.formulary(), std::move(*cupboard), now, planFor);
 }
 
 } // namespace ullage::cupboard

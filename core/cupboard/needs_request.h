@@ -3,10 +3,10 @@
 #pragma once
 
 #include "core/cupboard/needs.h"
-#include "core/ledger/batch.h"
+#include "core/ledger/book.h"
 #include "core/ledger/cupboard_state.h"
 
-#include <chrono>
+#include <optional>
 #include <vector>
 
 namespace ullage::cupboard
@@ -14,7 +14,7 @@ namespace ullage::cupboard
 
 /// How far ahead it is planned what to mix and to buy where nobody says for how long: on paper, in
 /// calendars and in tables. Half a year, a convention.
-inline constexpr std::chrono::days kPlannedAhead{182};
+inline constexpr int kWeeksAhead = 26;
 
 /// Known work from `from` to `until`, each time that it comes, in order. One whose rule is not
 /// understood comes once, at its first time.
@@ -38,7 +38,50 @@ PlanRequest forFilms(PlanRequest request, chemistry::Films films);
 struct FilmPace {
     double filmsPerDay = 0;
     chemistry::Films load{1};
+    int loads = 0; ///< it stands on so many
+    /// Of fewer the belief is more ours than theirs: nothing is planned by it (a convention).
+    [[nodiscard]] bool isKnown() const { return loads >= kLeastLoads; }
+    static constexpr int kLeastLoads = 3;
 };
+/// `batches`: in use or ended, developers that ended within the time looked at
+/// (chemistry::kPaceWindow) among them.
 FilmPace filmPace(const std::vector<ledger::Batch>& batches, chemistry::Instant now);
+
+/// What film is planned for besides the known work.
+struct Beside {
+    enum class Kind {
+        Nothing,
+        Usual, ///< what the last half year brought, once that is known
+        Given, ///< `filmsPerDay`
+    };
+    Kind kind = Kind::Usual;
+    double filmsPerDay = 0;
+    friend bool operator==(const Beside&, const Beside&) = default;
+};
+
+/// What is planned for: some weeks, or so many films at once in place of them.
+struct PlanFor {
+    int weeks = 8;
+    std::optional<double> films;
+    Beside beside; ///< of no account where it is so many films
+    friend bool operator==(const PlanFor&, const PlanFor&) = default;
+};
+
+/// The request with that film too, in loads as they usually are.
+PlanRequest withPace(PlanRequest request, const Beside& beside, const FilmPace& usual);
+
+/// All that a plan stands on.
+struct Needs {
+    std::vector<ledger::Batch> batches; ///< those in use, and developers that ended lately
+    ledger::CupboardState cupboard;
+    FilmPace usual;
+    PlanRequest request;
+};
+
+Needs needsFrom(std::vector<ledger::Batch> batches, const formulary::Formulary& formulary,
+                ledger::CupboardState cupboard, chemistry::Instant now, const PlanFor& planFor);
+/// The same of a book. Refuses what the book does.
+Result<Needs> readNeeds(ledger::Book& book, chemistry::Instant now,
+                        const PlanFor& planFor = {.weeks = kWeeksAhead});
 
 } // namespace ullage::cupboard

@@ -85,6 +85,11 @@ Result<std::vector<Batch>> Book::batches(Instant at, bool ended, std::vector<Unr
     return m_memory.batches(at, ended, unread);
 }
 
+Result<std::vector<Batch>> Book::batchesSince(Instant from, Instant at, formulary::Role role)
+{
+    return m_memory.batchesSince(from, at, role);
+}
+
 Result<std::vector<StripReading>> Book::strips(const std::string& solution, Instant at,
                                                std::size_t most)
 {

@@ -90,6 +90,9 @@ public:
     /// there instead; without, it is the failure of all.
     Result<std::vector<Batch>> batches(chemistry::Instant at, bool ended = false,
                                        std::vector<Unread>* unread = nullptr);
+    /// Those in use at `at`, and those of this role that ended from `from` on, in order of mixing.
+    Result<std::vector<Batch>> batchesSince(chemistry::Instant from, chemistry::Instant at,
+                                            formulary::Role role);
     /// One batch as of `at`. UnknownId if it was not mixed by then.
     Result<Batch> batch(const std::string& id, chemistry::Instant at);
     Result<std::vector<Event>> events(const std::string& batch);

@@ -124,6 +124,28 @@ Result<std::vector<Batch>> BookMemory::batches(Instant at, bool ended, std::vect
     return result;
 }
 
+Result<std::vector<Batch>> BookMemory::batchesSince(Instant from, Instant at, formulary::Role role)
+{
+    auto states = m_store->batches(at, true);
+    if (!states) {
+        return tl::unexpected(states.error());
+    }
+    std::erase_if(*states, [&](const BatchState& state) {
+        const auto solution = m_formulary->solution(state.solution);
+        return state.endedAt && *state.endedAt <= at &&
+               (*state.endedAt < from || !solution || solution->role != role);
+    });
+    std::vector<Batch> result;
+    for (const BatchState& state : *states) {
+        auto folded = lookedAt(state, at);
+        if (!folded) {
+            return tl::unexpected(folded.error());
+        }
+        result.push_back(std::move(*folded));
+    }
+    return result;
+}
+
 Result<std::vector<StripReading>> BookMemory::strips(const std::string& solution, Instant at,
                                                      std::size_t most)
 {

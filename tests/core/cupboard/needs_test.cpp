@@ -200,6 +200,43 @@ TEST_F(NeedsTest, paceComesBesideTheKnownWork)
     EXPECT_TRUE(workAtPace(request, 0.07, Films(2)).empty());
 }
 
+// Half a film a day; the known work of 5 films in 50 days is a tenth of one, so 5 films come
+// besides every 12.5 days: on days 12.5, 25, 37.5 and 50. Of the 6 films left in Dev 1 they take
+// five and, with the known work on day 25, the last. The packet mixed the day before does 9 more
+// then and one on day 37.5; for the other 4, and the 5 of day 50, one is to be bought.
+TEST_F(NeedsTest, aPlanAtAPace)
+{
+    request.bottles = {{"Dev 1", "dev", Films(6), day(40)}};
+    request.packets = {{.item = "p1", .solution = "dev", .makes = Millilitres(1000)}};
+    work(25, 5);
+    request = withPace(std::move(request), {Beside::Kind::Given, 0.5}, {.load = Films(5)});
+    ASSERT_EQ(request.work.size(), 5U);
+    EXPECT_FALSE(request.work[1].atPace) << "what is known goes first";
+    EXPECT_TRUE(request.work[2].atPace);
+    const Plan so = plan();
+    ASSERT_EQ(so.solutions.size(), 1U);
+    EXPECT_NEAR(so.solutions[0].needed.value(), 25, 1e-9);
+    ASSERT_EQ(so.solutions[0].stretches.size(), 3U);
+    expectStretch(so.solutions[0].stretches[0], StretchKind::Stands, "Dev 1", 0, 25, 6, 0);
+    expectStretch(so.solutions[0].stretches[1], StretchKind::Mix, "p1", 24, 37.5, 10, 1000);
+    expectStretch(so.solutions[0].stretches[2], StretchKind::Missing, "", 36.5, 50, 9, 1000);
+    EXPECT_EQ(so.solutions[0].runsOutAt, day(25));
+    EXPECT_NEAR(so.solutions[0].missing.value(), 9, 1e-9);
+    ASSERT_EQ(so.toBuy.size(), 1U);
+    EXPECT_EQ(so.toBuy[0].packets, 1);
+    EXPECT_EQ(so.toBuy[0].by, day(36.5));
+    EXPECT_EQ(so.enoughUntil, day(25));
+}
+
+TEST_F(NeedsTest, nothingIsPlannedByAPaceThatIsNotKnown)
+{
+    FilmPace usual{.filmsPerDay = 1, .load = Films(2), .loads = FilmPace::kLeastLoads - 1};
+    EXPECT_TRUE(withPace(request, {}, usual).work.empty());
+    usual.loads = FilmPace::kLeastLoads;
+    EXPECT_EQ(withPace(request, {}, usual).work.size(), 25U);
+    EXPECT_TRUE(withPace(request, {Beside::Kind::Nothing, 1}, usual).work.empty());
+}
+
 TEST(KnownWork, comesAgainByItsRule)
 {
     ledger::Work course;
@@ -250,6 +287,7 @@ TEST(NeedsRequest, takesWhatTheShelfAndTheCupboardSay)
     const auto pace = filmPace({history.batch(2)}, day(2));
     EXPECT_NEAR(pace.filmsPerDay, 2.0 / 31 * 4, 1e-9);
     EXPECT_EQ(pace.load, Films(4));
+    EXPECT_FALSE(pace.isKnown()) << "one load";
 }
 
 // It was taken for one that does film without end.

@@ -47,6 +47,30 @@ TEST_F(BookTest, listsBatchesAsOfAnyTime)
     EXPECT_EQ(listed(11, false), Ids{second});
 }
 
+TEST_F(BookTest, listsTheDevelopersThatEndedLately)
+{
+    const auto early = mix(0);
+    const auto late = mix(1);
+    const auto fixer = mix(2, "fixer");
+    const auto inUse = mix(3, "fixer");
+    ASSERT_TRUE(book->record(early, Discarded{"collected"}, when(10)));
+    ASSERT_TRUE(book->record(late, Discarded{"collected"}, when(20)));
+    ASSERT_TRUE(book->record(fixer, Discarded{"collected"}, when(21)));
+    const auto listed = [&](double from, double at) {
+        std::vector<std::string> result;
+        const auto batches =
+            book->batchesSince(History::at(from), History::at(at), formulary::Role::Developer);
+        for (const Batch& batch : *batches) {
+            result.push_back(batch.id);
+        }
+        return result;
+    };
+    using Ids = std::vector<std::string>;
+    EXPECT_EQ(listed(15, 30), (Ids{late, inUse}));
+    EXPECT_EQ(listed(5, 30), (Ids{early, late, inUse}));
+    EXPECT_EQ(listed(15, 20.5), (Ids{late, fixer, inUse})) << "the fixer was in use yet";
+}
+
 TEST_F(BookTest, runsFilmThroughTwoBottlesAtOnce)
 {
     const auto dev = mix();
