@@ -90,6 +90,7 @@ CupboardPage::CupboardPage(QWidget* parent)
     connect(can, &QPushButton::clicked, this, [this] { emit canRequested(CanAction::New, {}); });
     connect(m_waste, &WasteCard::canRequested, this, &CupboardPage::canRequested);
     connect(m_needs, &NeedsCard::workRequested, this, &CupboardPage::workRequested);
+    connect(m_needs, &NeedsCard::besideChanged, this, &CupboardPage::planForChanged);
     connect(m_buy, &BuyCard::planForChanged, this, &CupboardPage::planForChanged);
     connect(m_actions, &CupboardActions::requested, this, [this](CupboardAction action) {
         QStringList items;
@@ -127,7 +128,7 @@ void CupboardPage::setShown(CupboardShown shown)
 {
     m_header->setDetail(shown.summary);
     m_list->setRows(std::move(shown.rows));
-    m_needs->setNeeds(shown.needs.strip, shown.needs.works);
+    m_needs->setNeeds(shown.needs);
     m_buy->setBuy(shown.needs.buy);
     m_waste->setCans(shown.cans, shown.yearTitle, shown.year);
     m_add->setVisible(!shown.empty); // there it stands in the middle
@@ -149,9 +150,18 @@ QString CupboardPage::chosen() const
 
 bool CupboardPage::choose(const QString& item) { return m_list->choose(item); }
 
-PlanFor CupboardPage::planFor() const { return m_buy->planFor(); }
+PlanFor CupboardPage::planFor() const
+{
+    PlanFor planFor = m_buy->planFor();
+    planFor.beside = m_needs->beside();
+    return planFor;
+}
 
-void CupboardPage::setPlanFor(const PlanFor& planFor) { m_buy->setPlanFor(planFor); }
+void CupboardPage::setPlanFor(const PlanFor& planFor)
+{
+    m_buy->setPlanFor(planFor);
+    m_needs->setBeside(planFor.beside);
+}
 
 QWidget* CupboardPage::firstForKeys() const { return m_list; }
 

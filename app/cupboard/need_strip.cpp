@@ -20,6 +20,7 @@ namespace
 constexpr double kNames = 132; // width of the column at the left
 constexpr double kDays = 24;   // height of the line of days
 constexpr double kWork = 46;   // of the work under it
+constexpr double kPace = 34;   // of what comes besides
 constexpr double kBar = 22;
 constexpr double kLane = 26;
 constexpr double kRowGap = 12;
@@ -53,8 +54,12 @@ void NeedStrip::setStrip(StripView strip)
 {
     m_strip = std::move(strip);
     QStringList spoken;
-    for (const WorkTick& work : m_strip.work)
-        spoken << work.spoken;
+    for (const WorkTick& work : m_strip.work) {
+        if (!work.atPace)
+            spoken << work.spoken;
+    }
+    if (!m_strip.pace.isEmpty())
+        spoken << paceWords();
     for (const NeedRow& row : m_strip.rows) {
         spoken << tr("%1, %2", "solution, films").arg(row.name, row.detail);
         for (const NeedBar& bar : row.bars)
@@ -65,6 +70,13 @@ void NeedStrip::setStrip(StripView strip)
     update();
 }
 
+QString NeedStrip::paceWords() const
+{
+    return tr("Besides the known work %1 in all at your pace", "films").arg(m_strip.pace);
+}
+
+double NeedStrip::workHeight() const { return kWork + (m_strip.pace.isEmpty() ? 0 : kPace); }
+
 double NeedStrip::heightOf(const NeedRow& row) const
 {
     return std::max(kLeastRow, row.lanes * kLane) + kRowGap;
@@ -72,7 +84,7 @@ double NeedStrip::heightOf(const NeedRow& row) const
 
 QSize NeedStrip::sizeHint() const
 {
-    double height = kDays + kWork + kLegend;
+    double height = kDays + workHeight() + kLegend;
     for (const NeedRow& row : m_strip.rows)
         height += heightOf(row);
     return {460, static_cast<int>(height)};
@@ -104,11 +116,13 @@ QString NeedStrip::spokenAt(const QPointF& at) const
 {
     for (const WorkTick& work : m_strip.work) {
         const double x = xOf(work.at);
-        if (at.y() > kDays && at.y() < kDays + kWork && at.x() >= x - 4 &&
+        if (!work.atPace && at.y() > kDays && at.y() < kDays + kWork && at.x() >= x - 4 &&
             at.x() <= x + tallyWidth(work.films, kTally) + 4)
             return work.spoken;
     }
-    double top = kDays + kWork;
+    double top = kDays + workHeight();
+    if (at.y() > kDays + kWork && at.y() < top)
+        return paceWords();
     for (const NeedRow& row : m_strip.rows) {
         for (const NeedBar& bar : row.bars) {
             if (barRect(row, top, bar).contains(at))
@@ -129,6 +143,8 @@ void NeedStrip::paintWork(QPainter& painter) const
                      tr("Work"));
     double named = 0; // to here names stand already
     for (const WorkTick& work : m_strip.work) {
+        if (work.atPace)
+            continue;
         const double wide = tallyWidth(work.films, kTally);
         const double x = std::min(xOf(work.at), room().right() - wide);
         painter.setPen(colours().ink);
@@ -140,6 +156,33 @@ void NeedStrip::paintWork(QPainter& painter) const
         painter.setPen(colours().quiet);
         painter.drawText(QPointF(x, kDays + kTally + 18), name);
         named = x + metrics.horizontalAdvance(name) + 8;
+    }
+}
+
+// Quieter, since nobody said that it comes. Where loads come closer than their marks are wide some
+// are left out: how many films it is in all stands beside them.
+void NeedStrip::paintPace(QPainter& painter) const
+{
+    if (m_strip.pace.isEmpty())
+        return;
+    const double top = kDays + kWork;
+    const QFont small = Theme::font(TextRole::Axis);
+    painter.setPen(colours().ink);
+    painter.setFont(Theme::font(TextRole::Strong));
+    painter.drawText(QRectF(0, top, kNames - 8, 16), Qt::AlignLeft | Qt::AlignVCenter,
+                     tr("At your pace"));
+    painter.setFont(small);
+    painter.setPen(colours().quiet);
+    painter.drawText(QRectF(0, top + 15, kNames - 8, 17), Qt::AlignLeft | Qt::AlignVCenter,
+                     oneLine(m_strip.pace, QFontMetricsF(small), kNames - 8));
+    double drawn = 0; // to here marks stand already
+    for (const WorkTick& work : m_strip.work) {
+        const double wide = tallyWidth(work.films, kTally);
+        const double x = std::min(xOf(work.at), room().right() - wide);
+        if (!work.atPace || x < drawn)
+            continue;
+        paintTally(painter, QRectF(x, top + 5, wide, kTally), Qt::AlignLeft, work.films);
+        drawn = x + wide + 4;
     }
 }
 
@@ -212,7 +255,8 @@ void NeedStrip::paintEvent(QPaintEvent*)
         day(x, week.day);
     }
     paintWork(painter);
-    double top = kDays + kWork;
+    paintPace(painter);
+    double top = kDays + workHeight();
     for (const NeedRow& row : m_strip.rows) {
         const QFont strong = Theme::font(TextRole::Strong);
         painter.setFont(strong);

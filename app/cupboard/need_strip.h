@@ -35,7 +35,10 @@ private:
     [[nodiscard]] QRectF barRect(const NeedRow& row, double top, const NeedBar& bar) const;
     [[nodiscard]] double heightOf(const NeedRow& row) const;
     [[nodiscard]] QString spokenAt(const QPointF& at) const;
+    [[nodiscard]] QString paceWords() const;
+    [[nodiscard]] double workHeight() const;
     void paintWork(QPainter& painter) const;
+    void paintPace(QPainter& painter) const;
     void paintBar(QPainter& painter, const QRectF& rect, const NeedRow& row,
                   const NeedBar& bar) const;
 

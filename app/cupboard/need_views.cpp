@@ -128,7 +128,13 @@ StripView stripOf(const NeedsSnapshot& snapshot, const formulary::Formulary& for
         const Instant at = instantOf(day.startOfDay());
         strip.weeks.push_back({span.place(at), dayText(at, span.from, wording.locale)});
     }
+    double besides = 0;
     for (const cupboard::PlannedWork& work : snapshot.request.work) {
+        if (work.atPace) {
+            besides += work.films.value();
+            strip.work.push_back({span.place(work.at), work.films.value(), {}, {}, true});
+            continue;
+        }
         const QString name = QString::fromStdString(work.name);
         strip.work.push_back({span.place(work.at), work.films.value(), name,
                               NeedWords::tr("%1: %2 on %3", "work, films, day")
@@ -136,6 +142,8 @@ StripView stripOf(const NeedsSnapshot& snapshot, const formulary::Formulary& for
                                        filmsText(work.films, wording),
                                        dayText(work.at, span.from, wording.locale))});
     }
+    if (besides > 0)
+        strip.pace = filmsText(chemistry::Films(besides), wording);
     if (!snapshot.plan)
         return strip;
     for (const cupboard::SolutionPlan& plan : snapshot.plan->solutions) {
@@ -150,6 +158,15 @@ StripView stripOf(const NeedsSnapshot& snapshot, const formulary::Formulary& for
         strip.rows.push_back(std::move(row));
     }
     return strip;
+}
+
+QString usualPace(const cupboard::FilmPace& usual, const Wording& wording)
+{
+    constexpr double kDaysOfWeek = 7;
+    return usual.isKnown()
+               ? NeedWords::tr("what usually does: about %1 films a week")
+                     .arg(numberText(usual.filmsPerDay * kDaysOfWeek, 1, wording.locale))
+               : NeedWords::tr("what usually does: not known yet");
 }
 
 BuyView buyOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formulary,
@@ -227,6 +244,7 @@ NeedsView needsView(const NeedsSnapshot& snapshot, const formulary::Formulary& f
     NeedsView view;
     view.strip = stripOf(snapshot, formulary, wording);
     view.buy = buyOf(snapshot, formulary, wording);
+    view.usualPace = usualPace(snapshot.usual, wording);
     for (const ledger::Work& work : snapshot.works) {
         QStringList parts{work.name.empty() ? NeedWords::tr("Film to develop")
                                             : QString::fromStdString(work.name),

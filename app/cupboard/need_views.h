@@ -39,6 +39,7 @@ struct WorkTick {
     double films = 0;
     QString name;
     QString spoken;
+    bool atPace = false; ///< not known to come: it usually does
 };
 
 struct StripView {
@@ -48,6 +49,7 @@ struct StripView {
     };
     std::vector<Week> weeks;
     std::vector<WorkTick> work;
+    QString pace; ///< how much comes besides the known work, "12 films"; empty if none does
     std::vector<NeedRow> rows;
     QString nothing; ///< why there are none
 };
@@ -74,7 +76,8 @@ struct NeedsView {
     StripView strip;
     std::vector<WorkLine> works;
     BuyView buy;
-    QString summary; ///< "enough for the known work until 5 Jan"; or empty
+    QString usualPace; ///< "what usually does: about 2.3 films a week"
+    QString summary;   ///< "enough for the known work until 5 Jan"; or empty
 };
 
 /// What a plan is worded with.

@@ -1,6 +1,7 @@
 #include "app/cupboard/needs_card.h"
 
 #include "app/cupboard/need_strip.h"
+#include "app/cupboard/pace_choice.h"
 #include "app/widgets/flow_layout.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
@@ -14,12 +15,14 @@ namespace ullage::app
 
 NeedsCard::NeedsCard(QWidget* parent)
     : Card(tr("What will be needed"), parent), m_strip(new NeedStrip(this)),
-      m_nothing(new PlainLabel(this)), m_place(new QVBoxLayout)
+      m_pace(new PaceChoice(this)), m_nothing(new PlainLabel(this)), m_place(new QVBoxLayout)
 {
     m_nothing->setWordWrap(true);
     setTone(m_nothing, Tone::Quiet);
     body()->addWidget(m_strip);
     body()->addWidget(m_nothing);
+    body()->addWidget(m_pace);
+    connect(m_pace, &PaceChoice::changed, this, &NeedsCard::besideChanged);
     body()->addLayout(m_place);
     auto* buttons = new QWidget(this);
     auto* flow = new FlowLayout(buttons, Space::kSmall);
@@ -33,7 +36,7 @@ NeedsCard::NeedsCard(QWidget* parent)
     }
     body()->addWidget(buttons);
     body()->addStretch(1);
-    setNeeds({}, {});
+    setNeeds({});
 }
 
 QWidget* NeedsCard::newLine(const WorkLine& work)
@@ -56,8 +59,14 @@ QWidget* NeedsCard::newLine(const WorkLine& work)
     return line;
 }
 
-void NeedsCard::setNeeds(const StripView& strip, const std::vector<WorkLine>& works)
+cupboard::Beside NeedsCard::beside() const { return m_pace->beside(); }
+
+void NeedsCard::setBeside(const cupboard::Beside& beside) { m_pace->setBeside(beside); }
+
+void NeedsCard::setNeeds(const NeedsView& needs)
 {
+    const StripView& strip = needs.strip;
+    m_pace->setUsual(needs.usualPace);
     m_strip->setStrip(strip);
     m_strip->setVisible(!strip.rows.empty() || !strip.work.empty());
     m_nothing->setText(strip.nothing);
@@ -67,7 +76,7 @@ void NeedsCard::setNeeds(const StripView& strip, const std::vector<WorkLine>& wo
     auto* column = new QVBoxLayout(m_works);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kTight);
-    for (const WorkLine& work : works)
+    for (const WorkLine& work : needs.works)
         column->addWidget(newLine(work));
     m_place->addWidget(m_works);
     m_works->show();

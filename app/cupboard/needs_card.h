@@ -11,6 +11,7 @@ namespace ullage::app
 {
 
 class NeedStrip;
+class PaceChoice;
 
 enum class WorkAction { New, Edit, TakeAway, Import };
 
@@ -21,9 +22,13 @@ class NeedsCard : public Card
 public:
     explicit NeedsCard(QWidget* parent = nullptr);
 
-    void setNeeds(const StripView& strip, const std::vector<WorkLine>& works);
+    void setNeeds(const NeedsView& needs);
+    /// As PaceChoice has them.
+    [[nodiscard]] cupboard::Beside beside() const;
+    void setBeside(const cupboard::Beside& beside);
 
 signals:
+    void besideChanged();
     /// `work` is empty for a new one, and for reading a calendar.
     void workRequested(ullage::app::WorkAction action, const QString& work);
 
@@ -31,6 +36,7 @@ private:
     QWidget* newLine(const WorkLine& work);
 
     NeedStrip* m_strip;
+    PaceChoice* m_pace;
     QLabel* m_nothing;
     QWidget* m_works = nullptr;
     QVBoxLayout* m_place;

@@ -19,6 +19,8 @@ const QString kLastBook = QStringLiteral("book");
 const QString kSecondCopies = QStringLiteral("copies/second");
 const QString kMachine = QStringLiteral("machine");
 const QString kPerson = QStringLiteral("person");
+const QString kBeside = QStringLiteral("plan/beside");
+const QString kNothingBeside = QStringLiteral("nothing");
 const QString kGeometry = QStringLiteral("window");
 
 QString timesKey(const std::string& solution, double parts)
@@ -174,6 +176,27 @@ std::optional<double> Preferences::lastFigure(const QString& name) const
 void Preferences::setLastFigure(const QString& name, double value)
 {
     m_settings->setValue(QStringLiteral("last/") + name, value);
+}
+
+cupboard::Beside Preferences::beside() const
+{
+    const QString kept = m_settings->value(kBeside).toString();
+    bool fine = false;
+    const double films = kept.toDouble(&fine);
+    if (fine && std::isfinite(films) && films > 0)
+        return {cupboard::Beside::Kind::Given, films};
+    return {kept == kNothingBeside ? cupboard::Beside::Kind::Nothing
+                                   : cupboard::Beside::Kind::Usual,
+            0};
+}
+
+void Preferences::setBeside(const cupboard::Beside& beside)
+{
+    const bool given = beside.kind == cupboard::Beside::Kind::Given;
+    m_settings->setValue(kBeside, given ? QString::number(beside.filmsPerDay, 'g', 17)
+                                  : beside.kind == cupboard::Beside::Kind::Nothing
+                                      ? kNothingBeside
+                                      : QStringLiteral("usual"));
 }
 
 QByteArray Preferences::windowGeometry() const

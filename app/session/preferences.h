@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/words/units.h"
+#include "core/cupboard/plan_for.h"
 #include "core/formulary/leaflet_time.h"
 
 #include <QSettings>
@@ -67,6 +68,10 @@ public:
     /// never NaN or infinite, but in no range.
     [[nodiscard]] std::optional<double> lastFigure(const QString& name) const;
     void setLastFigure(const QString& name, double value);
+
+    /// What film is planned for besides the known work, on the Cupboard, on paper and in calendars.
+    [[nodiscard]] cupboard::Beside beside() const;
+    void setBeside(const cupboard::Beside& beside);
 
     /// For what a page remembers by itself, under its own name.
     [[nodiscard]] QSettings& settings() { return *m_settings; }

@@ -64,7 +64,13 @@ void CupboardPlace::make()
     connect(m_page, &CupboardPage::actionRequested, m_deeds, &CupboardDeeds::doWith);
     connect(m_page, &CupboardPage::canRequested, m_deeds, &CupboardDeeds::doWithCan);
     connect(m_page, &CupboardPage::workRequested, m_deeds, &CupboardDeeds::doWithWork);
-    connect(m_page, &CupboardPage::planForChanged, this, &CupboardPlace::refresh);
+    PlanFor planFor;
+    planFor.beside = m_parts.preferences.beside();
+    m_page->setPlanFor(planFor);
+    connect(m_page, &CupboardPage::planForChanged, this, [this] {
+        m_parts.preferences.setBeside(m_page->planFor().beside);
+        refresh();
+    });
     m_parts.window.setPage(Page::Cupboard, m_page,
                            [page = m_page] { return page->firstForKeys(); });
     m_language = m_parts.preferences.language();

@@ -3,18 +3,14 @@
 #pragma once
 
 #include "core/cupboard/needs.h"
+#include "core/cupboard/plan_for.h"
 #include "core/ledger/book.h"
 #include "core/ledger/cupboard_state.h"
 
-#include <optional>
 #include <vector>
 
 namespace ullage::cupboard
 {
-
-/// How far ahead it is planned what to mix and to buy where nobody says for how long: on paper, in
-/// calendars and in tables. Half a year, a convention.
-inline constexpr int kWeeksAhead = 26;
 
 /// Known work from `from` to `until`, each time that it comes, in order. One whose rule is not
 /// understood comes once, at its first time.
@@ -46,26 +42,6 @@ struct FilmPace {
 /// `batches`: in use or ended, developers that ended within the time looked at
 /// (chemistry::kPaceWindow) among them.
 FilmPace filmPace(const std::vector<ledger::Batch>& batches, chemistry::Instant now);
-
-/// What film is planned for besides the known work.
-struct Beside {
-    enum class Kind {
-        Nothing,
-        Usual, ///< what the last half year brought, once that is known
-        Given, ///< `filmsPerDay`
-    };
-    Kind kind = Kind::Usual;
-    double filmsPerDay = 0;
-    friend bool operator==(const Beside&, const Beside&) = default;
-};
-
-/// What is planned for: some weeks, or so many films at once in place of them.
-struct PlanFor {
-    int weeks = 8;
-    std::optional<double> films;
-    Beside beside; ///< of no account where it is so many films
-    friend bool operator==(const PlanFor&, const PlanFor&) = default;
-};
 
 /// The request with that film too, in loads as they usually are.
 PlanRequest withPace(PlanRequest request, const Beside& beside, const FilmPace& usual);

@@ -1,6 +1,7 @@
 // The plan of the weeks ahead in words: held against what is worked out by hand beside it.
 #include "app/cupboard/buy_card.h"
 #include "app/cupboard/need_strip.h"
+#include "app/cupboard/pace_choice.h"
 #include "app/cupboard/work_dialog.h"
 #include "tests/app/cupboard/cupboard_kit.h"
 #include "tests/app/dialogs/dialog_driver.h"
@@ -108,6 +109,48 @@ TEST(NeedViews, workThatComesAgainIsOnTheStripEachTime)
     EXPECT_EQ(view.strip.work.size(), 3u) << "2, 16 and 30 December";
     ASSERT_EQ(view.works.size(), 1u);
     EXPECT_TRUE(view.works[0].text.contains("every second week"));
+}
+
+// Three loads of two films today and the load believed in beforehand are 4 in 30 days, 8 films in
+// them: 1.87 a week, and in eight weeks 7 loads, one every 7.5 days. The packet to be mixed first
+// does 10 films, and the 4 left in the bottle are done before.
+TEST(NeedViews, whatUsuallyComesIsPlannedBesideTheKnownWork)
+{
+    Desk desk;
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    for (int i = 0; i < 3; ++i)
+        desk.run(dev, 2);
+    const NeedsView view = viewOf(desk);
+    EXPECT_EQ(view.usualPace, "what usually does: about 1.9 films a week");
+    EXPECT_EQ(view.strip.pace, "14 films");
+    ASSERT_EQ(view.strip.work.size(), 7u);
+    EXPECT_NEAR(view.strip.work[0].at, 7.5 / 56, 1e-6);
+    ASSERT_EQ(view.strip.rows.size(), 1u);
+    EXPECT_EQ(view.strip.rows[0].bars.back().kind, StretchKind::Missing);
+
+    PlanFor without;
+    without.beside.kind = cupboard::Beside::Kind::Nothing;
+    EXPECT_TRUE(viewOf(desk, without).strip.rows.empty());
+    EXPECT_EQ(viewOf(desk, without).usualPace, view.usualPace) << "it is known all the same";
+    NeedStrip strip;
+    strip.setStrip(view.strip);
+    EXPECT_TRUE(strip.accessibleDescription().contains("Besides the known work 14 films in all"));
+}
+
+TEST(PaceChoice, tellsOfAnotherPaceAndKeepsIt)
+{
+    PaceChoice choice;
+    QSignalSpy changed(&choice, &PaceChoice::changed);
+    EXPECT_EQ(choice.beside(), cupboard::Beside());
+    named<QComboBox>(choice, "Film beside the known work")->setCurrentIndex(1);
+    spin(choice, "Films a week", 14);
+    EXPECT_EQ(changed.count(), 2);
+    EXPECT_EQ(choice.beside(), (cupboard::Beside{cupboard::Beside::Kind::Given, 2}));
+    Desk desk;
+    desk.preferences().setBeside(choice.beside());
+    PaceChoice other;
+    other.setBeside(desk.preferences().beside());
+    EXPECT_EQ(other.beside(), choice.beside());
 }
 
 TEST(NeedStrip, isAsHighAsItsRowsAndSaysThemAll)
