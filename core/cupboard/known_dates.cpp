@@ -21,6 +21,15 @@ KnownDate date(DateKind kind, const char* what, const std::string& of, chemistry
 
 } // namespace
 
+DateKinds everyDateKind()
+{
+    DateKinds kinds;
+    for (std::size_t i = 0; i < kDateKindCodes.size(); ++i) {
+        kinds.insert(static_cast<DateKind>(i));
+    }
+    return kinds;
+}
+
 std::vector<KnownDate> knownDates(const std::vector<ledger::Batch>& batches, const Plan& plan,
                                   const ledger::CupboardState& cupboard)
 {

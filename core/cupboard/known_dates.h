@@ -5,7 +5,10 @@
 #include "core/ledger/batch.h"
 #include "core/ledger/cupboard_state.h"
 
+#include <array>
+#include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace ullage::cupboard
@@ -18,6 +21,12 @@ enum class DateKind {
     BuyBy,     ///< a solution of which nothing is here
     Work,      ///< film that is known to come
 };
+
+/// As settings name them, in the order of the enum.
+inline constexpr std::array<std::string_view, 5> kDateKindCodes{"discard-by", "test-due", "mix-by",
+                                                                "buy-by", "work"};
+using DateKinds = std::set<DateKind>;
+DateKinds everyDateKind();
 
 struct KnownDate {
     DateKind kind = DateKind::Work;

@@ -21,6 +21,7 @@ struct CalendarEvent {
     QString description; ///< or empty
     std::string rule;    ///< the value of an RRULE, or empty
     std::optional<double> films;
+    friend bool operator==(const CalendarEvent&, const CalendarEvent&) = default;
 };
 
 /// One calendar with an event for each, in this order. `stamp`: when it is written. Lines end with

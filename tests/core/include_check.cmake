@@ -21,6 +21,7 @@ set(reckoningCalls "chemistry::(baseTime|coldFactor|fitClearing|whenReaching|cle
 set(pages bench cupboard daybook films formulary mixing shelf statistics)
 set(below_words "")
 set(below_paper words)
+set(below_calendar words)
 set(below_sheet words)
 set(below_session words)
 set(below_widgets words paper session)
@@ -32,8 +33,8 @@ endforeach()
 # Pages and dialogs ask the open book through app/session/door.h alone.
 set(behindTheDoor "^app/session/(session|session_door|preferences)\\.h$")
 set(beforeTheDoor dialogs ${pages})
-set(below_window words paper sheet session widgets charts dialogs ${pages})
-set(below_cli words paper sheet)
+set(below_window words paper calendar sheet session widgets charts dialogs ${pages})
+set(below_cli words paper calendar sheet)
 
 set(faults 0)
 set(seen 0)
