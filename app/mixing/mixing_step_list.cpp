@@ -19,6 +19,7 @@ namespace
 constexpr double kTallestRow = 92;
 constexpr double kLowestRow = 56;
 constexpr double kDot = 24;
+constexpr double kDetailLine = 17;
 
 } // namespace
 
@@ -108,9 +109,16 @@ void MixingStepList::paintEvent(QPaintEvent*)
         font = Theme::font(TextRole::Small);
         painter.setFont(font);
         painter.setPen(c.quiet);
-        painter.drawText(QRectF(words.left(), dot.bottom() + 1, words.width(), 18),
-                         Qt::AlignLeft | Qt::AlignVCenter,
-                         oneLine(step.detail, QFontMetricsF(font), words.width()));
+        const QFontMetricsF metrics(font);
+        QRectF line(words.left(), dot.bottom() + 1, words.width(), kDetailLine);
+        QStringList lines = brokenLines(step.detail, metrics, words.width());
+        if (line.top() + 2 * kDetailLine > row.bottom())
+            lines = {step.detail}; // a low window has no room for another
+        for (const QString& detail : lines.mid(0, 2)) {
+            painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                             oneLine(detail, metrics, words.width()));
+            line.translate(0, kDetailLine - 2);
+        }
     }
 }
 

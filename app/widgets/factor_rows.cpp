@@ -15,7 +15,7 @@ namespace
 
 constexpr int kUsualWidth = 300;
 constexpr int kApart = 12;      // label and figure, at least
-constexpr int kSecondLine = 18; // what a row of two lines is taller
+constexpr int kSecondLine = 18; // what a row is taller for each line more
 
 } // namespace
 
@@ -53,19 +53,26 @@ QFont FactorRows::fontOf(const FactorRow& row)
     return font;
 }
 
-// The figure is shown whole, and so is what it is of: on two lines where one is too short.
-bool FactorRows::takesTwoLines(const FactorRow& row, int width)
+// What a figure is of is shown whole, on as many lines as it takes; the figure stands on the last
+// of them, or on one of its own where that has no room for it.
+QStringList FactorRows::linesOf(const FactorRow& row, int width)
 {
     const QFont font = fontOf(row);
     const QFontMetricsF label(row.total ? font : Theme::font(TextRole::Body));
-    return label.horizontalAdvance(row.label) + figuresWidth(font, row.value) + kApart > width;
+    const double figure = figuresWidth(font, row.value) + kApart;
+    if (label.horizontalAdvance(row.label) + figure <= width)
+        return {row.label};
+    QStringList lines = brokenLines(row.label, label, width);
+    if (label.horizontalAdvance(lines.back()) + figure > width)
+        lines << QString();
+    return lines;
 }
 
 int FactorRows::heightForWidth(int width) const
 {
     int height = 0;
     for (const FactorRow& row : m_rows)
-        height += m_rowHeight + (takesTwoLines(row, width) ? kSecondLine : 0);
+        height += m_rowHeight + kSecondLine * static_cast<int>(linesOf(row, width).size() - 1);
     return height;
 }
 
@@ -90,16 +97,17 @@ void FactorRows::paintEvent(QPaintEvent*)
     QPainter painter(this);
     QRectF line(0, 0, width(), m_rowHeight);
     for (const FactorRow& row : m_rows) {
-        const bool two = takesTwoLines(row, width());
         const QFont value = fontOf(row);
         const QFont label = row.total ? value : Theme::font(TextRole::Body);
-        const double room = two ? width() : width() - figuresWidth(value, row.value) - kApart;
         painter.setPen(c.ink);
         painter.setFont(label);
-        painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                         oneLine(row.label, QFontMetricsF(label), room));
-        if (two)
-            line.translate(0, kSecondLine);
+        const QStringList lines = linesOf(row, width());
+        for (qsizetype i = 0; i < lines.size(); ++i) {
+            if (i > 0)
+                line.translate(0, kSecondLine);
+            painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                             oneLine(lines[i], QFontMetricsF(label), width()));
+        }
         painter.setFont(value);
         drawFigures(painter, line, Qt::AlignRight | Qt::AlignVCenter, row.value);
         painter.setPen(QPen(c.hairline, 1));

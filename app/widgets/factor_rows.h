@@ -32,7 +32,8 @@ protected:
 
 private:
     [[nodiscard]] static QFont fontOf(const FactorRow& row);
-    [[nodiscard]] static bool takesTwoLines(const FactorRow& row, int width);
+    /// Of the label; the last is empty where the figure stands below it.
+    [[nodiscard]] static QStringList linesOf(const FactorRow& row, int width);
 
     std::vector<FactorRow> m_rows;
     int m_rowHeight = 27;

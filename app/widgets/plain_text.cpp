@@ -74,4 +74,18 @@ QString oneLine(const QString& text, const QFontMetricsF& metrics, double width)
     return metrics.elidedText(line, Qt::ElideRight, width);
 }
 
+QStringList brokenLines(const QString& text, const QFontMetricsF& metrics, double width)
+{
+    QStringList lines{QString()};
+    for (const QString& word : text.split(u' ')) {
+        QString& line = lines.back();
+        const QString longer = line.isEmpty() ? word : line + u' ' + word;
+        if (!line.isEmpty() && metrics.horizontalAdvance(longer) > width)
+            lines << word;
+        else
+            line = longer;
+    }
+    return lines;
+}
+
 } // namespace ullage::app

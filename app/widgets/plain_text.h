@@ -8,6 +8,7 @@
 
 #include <QFontMetricsF>
 #include <QString>
+#include <QStringList>
 
 class QAction;
 class QPoint;
@@ -37,5 +38,9 @@ QString plainTitle(const QString& text);
 /// A text painted on one line no wider than `width`: line ends and other control characters become
 /// blanks, and an ellipsis stands for what does not fit. Costs no more for a long text.
 QString oneLine(const QString& text, const QFontMetricsF& metrics, double width);
+
+/// The lines of a text that is broken between words so that each is no wider than `width`; a word
+/// that is wider by itself stays whole. At least one.
+QStringList brokenLines(const QString& text, const QFontMetricsF& metrics, double width);
 
 } // namespace ullage::app

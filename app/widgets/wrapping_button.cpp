@@ -30,22 +30,10 @@ QSize WrappingButton::sizeOf(const QString& text) const
                                      fontMetrics().size(Qt::TextShowMnemonic, text), this);
 }
 
-// Between words; a word that is too long by itself stays whole.
 QString WrappingButton::brokenFor(int width) const
 {
     const int room = width - sizeOf(QString()).width();
-    QString text;
-    QString line;
-    for (const QString& word : m_words.split(u' ')) {
-        const QString longer = line.isEmpty() ? word : line + u' ' + word;
-        if (!line.isEmpty() && fontMetrics().horizontalAdvance(longer) > room) {
-            text += line + u'\n';
-            line = word;
-        } else {
-            line = longer;
-        }
-    }
-    return plainCaption(text + line);
+    return plainCaption(brokenLines(m_words, QFontMetricsF(font()), room).join(u'\n'));
 }
 
 QSize WrappingButton::sizeHint() const { return sizeOf(plainCaption(m_words)); }

@@ -172,3 +172,13 @@ TEST(FactorRows, AFigureThatDoesNotFitBesideItsNameStandsBelowIt)
     rows.show();
     EXPECT_EQ(rows.minimumSizeHint().height(), rows.heightForWidth(200));
 }
+
+TEST(FactorRows, WhatAFigureIsOfIsNeverCut)
+{
+    FactorRows rows;
+    rows.setRows({{QStringLiteral("Keeps, full and closed and left in the dark of a cellar"),
+                   QStringLiteral("28 May")}});
+    const int one = rows.heightForWidth(900);
+    EXPECT_GT(rows.heightForWidth(300), one);
+    EXPECT_GT(rows.heightForWidth(160), rows.heightForWidth(300)) << "another line for its words";
+}
