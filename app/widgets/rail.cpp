@@ -165,7 +165,13 @@ void Rail::setGuide(const QString& text)
     }
     m_guide->ensurePolished();
     const int room = Space::kRail - 24 - kButtonInset;
-    m_guide->setText(plainCaption(oneLine(text, QFontMetricsF(m_guide->font()), room)));
+    const QFontMetricsF metrics(m_guide->font());
+    QStringList lines{text};
+    if (metrics.horizontalAdvance(text) > room)
+        lines = text.split(QStringLiteral(" · ")); // the time left is seen whole
+    for (QString& line : lines)
+        line = oneLine(line, metrics, room);
+    m_guide->setText(plainCaption(lines.join(u'\n')));
     m_guide->setAccessibleName(text);
     setPlainToolTip(m_guide, text);
     m_guide->setVisible(!text.isEmpty());
@@ -199,7 +205,11 @@ void Rail::setBook(const QString& name)
     const QString text = tr("Book: %1").arg(name);
     m_book->ensurePolished();
     const int room = Space::kRail - 24 - kButtonInset - kArrow;
-    m_book->setText(plainCaption(oneLine(text, QFontMetricsF(m_book->font()), room)));
+    const QString ending = QStringLiteral(".ullage");
+    const QString shown = tr("Book: %1")
+                              .arg(name.endsWith(ending) ? name.chopped(ending.size())
+                                                         : name); // the room is for its name
+    m_book->setText(plainCaption(oneLine(shown, QFontMetricsF(m_book->font()), room)));
     m_book->setAccessibleName(text);
     m_book->setAccessibleDescription(tr("Opens another book, or begins one"));
     setPlainToolTip(m_book, text);

@@ -66,6 +66,9 @@ TEST(Rail, AGuideInHandIsGoneBackToFromHere)
     QSignalSpy wanted(&rail, &Rail::guideRequested);
     QTest::mouseClick(guide, Qt::LeftButton);
     EXPECT_EQ(wanted.count(), 1);
+    rail.setGuide(QStringLiteral("Mixing the second developer · 10:44"));
+    EXPECT_TRUE(guide->text().endsWith(QStringLiteral("\n10:44"))) << "the time is never cut";
+    EXPECT_LE(guide->sizeHint().width(), rail.width()) << "cut off";
     rail.setGuide({});
     EXPECT_FALSE(guide->isVisible());
 }
@@ -81,6 +84,9 @@ TEST(Rail, TheBooksNameIsWhereAnotherIsOpened)
     EXPECT_TRUE(book->isVisible());
     EXPECT_EQ(book->accessibleName(), QStringLiteral("Book: harbour-town-darkroom-2026.ullage"));
     EXPECT_LE(book->sizeHint().width(), rail.width()) << "cut off";
+    rail.setBook(QStringLiteral("harbour.ullage"));
+    EXPECT_EQ(book->text(), QStringLiteral("Book: harbour")) << "the room is for its name";
+    EXPECT_EQ(book->accessibleName(), QStringLiteral("Book: harbour.ullage"));
     QSignalSpy open(&rail, &Rail::openBookRequested);
     QSignalSpy fresh(&rail, &Rail::newBookRequested);
     ASSERT_EQ(book->menu()->actions().size(), 2);
