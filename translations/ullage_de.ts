@@ -6626,9 +6626,9 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
     </message>
     <message>
-        <source>Wear, films done not known, in %1</source>
+        <source>Wear, films not known, in %1</source>
         <comment>volume</comment>
-        <translation>Verbrauch, Filme bisher nicht bekannt, in %1</translation>
+        <translation>Verbrauch, Filme nicht bekannt, in %1</translation>
     </message>
 </context>
 <context>
@@ -8586,8 +8586,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>in %1 min wieder ansehen</translation>
     </message>
     <message>
-        <source>films done not known</source>
-        <translation>Filme bisher nicht bekannt</translation>
+        <source>films not known</source>
+        <translation>Filme nicht bekannt</translation>
     </message>
     <message>
         <source>Films: none counted in it yet; at most %1 left.</source>
@@ -14861,8 +14861,8 @@ mal ihr Volumen</translation>
         <translation>%1 Filme</translation>
     </message>
     <message>
-        <source>films done not known</source>
-        <translation>Filme bisher nicht bekannt</translation>
+        <source>films not known</source>
+        <translation>Filme nicht bekannt</translation>
     </message>
     <message>
         <source>at least %1</source>

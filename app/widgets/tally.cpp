@@ -135,7 +135,7 @@ QString tallyText(double films, bool uncounted)
     const TallyStrokes strokes = tallyStrokes(films);
     if (uncounted)
         return strokes.whole == 0 && !strokes.part
-                   ? TallyLabel::tr("films done not known")
+                   ? TallyLabel::tr("films not known")
                    : TallyLabel::tr("at least %1", "films").arg(tallyText(films));
     if (strokes.whole == 0 && !strokes.part)
         return TallyLabel::tr("not used yet");

@@ -31,7 +31,7 @@ double tallyWidth(double films, double height, bool uncounted = false);
 void paintTally(QPainter& painter, const QRectF& rect, Qt::Alignment alignment, double films,
                 bool uncounted = false);
 
-/// "7 films", "2⅓ films", "not used yet"; "at least 7 films", "films done not known".
+/// "7 films", "2⅓ films", "not used yet"; "at least 7 films", "films not known".
 QString tallyText(double films, bool uncounted = false);
 
 } // namespace ullage::app

@@ -80,7 +80,7 @@ NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::Developi
     const QString volume = volumeText(batch.volume, wording);
     const bool noneCounted = assessment.atLeast && batch.filmsDone.value() <= 0;
     next.rows.push_back({noneCounted
-                             ? Words::tr("Wear, films done not known, in %1", "volume").arg(volume)
+                             ? Words::tr("Wear, films not known, in %1", "volume").arg(volume)
                              : (assessment.atLeast ? Words::tr("Wear, at least %1 in %2")
                                                    : Words::tr("Wear, %1 in %2"))
                                    .arg(filmsText(batch.filmsDone, wording), volume),

@@ -48,7 +48,7 @@ QString filmsLine(const ledger::Batch& batch, const ledger::Assessment& so, cons
     if (so.filmsLeft)
         return Words::tr("%1 left", "films").arg(filmsLeftText(*so.filmsLeft, wording));
     if (noneCounted(batch, so))
-        return Words::tr("films done not known");
+        return Words::tr("films not known");
     return (so.atLeast ? Words::tr("at least %1 done", "films") : Words::tr("%1 done", "films"))
         .arg(filmsText(batch.filmsDone, wording));
 }

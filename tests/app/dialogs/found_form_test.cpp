@@ -61,7 +61,7 @@ TEST_F(FoundBottle, leftEmptyNothingIsKnown)
     EXPECT_TRUE(said.contains("when it was mixed is not known")) << said.toStdString();
     const BottleView view = bottleView(bottle.batch, bottle.assessment, wording);
     EXPECT_TRUE(view.mixedText.startsWith("found ")) << view.mixedText.toStdString();
-    EXPECT_EQ(view.subline, "films done not known");
+    EXPECT_EQ(view.subline, "films not known");
     EXPECT_FALSE(view.wear) << "and it is not drawn as if it had done none";
     EXPECT_TRUE(view.uncounted);
 }

@@ -70,7 +70,7 @@ TEST(ShelfViews, aBottleFoundIsDrawnAndReadAsNotKnown)
     auto view = bottleView(none, ledger::assess(none), english());
     EXPECT_FALSE(view.wear);
     EXPECT_TRUE(view.uncounted);
-    EXPECT_EQ(view.subline, "films done not known") << view.headline.toStdString();
+    EXPECT_EQ(view.subline, "films not known") << view.headline.toStdString();
     EXPECT_TRUE(filmsSentence(none, ledger::assess(none), english())
                     .startsWith("Films: how many it has done"));
     BottleView spent = view;

@@ -94,7 +94,7 @@ TEST(Tally, SaysTheCount)
 {
     EXPECT_EQ(tallyText(0), QStringLiteral("not used yet"));
     EXPECT_EQ(tallyText(2 + 1.0 / 3), QStringLiteral("2⅓ films"));
-    EXPECT_EQ(tallyText(0, true), QStringLiteral("films done not known"));
+    EXPECT_EQ(tallyText(0, true), QStringLiteral("films not known"));
     EXPECT_TRUE(tallyText(3, true).startsWith(QStringLiteral("at least 3 film")));
     EXPECT_GT(tallyWidth(0, 13, true), 0) << "a box stands for those that nobody counted";
     EXPECT_GT(tallyWidth(3, 13, true), tallyWidth(3, 13) + tallyWidth(0, 13, true));
