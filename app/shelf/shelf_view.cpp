@@ -18,6 +18,7 @@ namespace
 
 constexpr int kNarrowest = 156;        // cell of a roomy shelf
 constexpr int kNarrowestCompact = 188; // and of a compact one
+constexpr int kEasyCompact = 236;      // one whose words are not cut
 constexpr int kWidest = 216;
 constexpr int kScrollBar = 12;
 constexpr int kLowestCompact = 104;
@@ -110,13 +111,23 @@ void ShelfView::fitCells()
     const int count = m_model ? m_model->rowCount() : 0;
     const int room = std::max(kNarrowest, width() - kScrollBar - 1);
     const ShelfLayout layout = count > kMostRoomy ? ShelfLayout::Compact : ShelfLayout::Roomy;
-    const int narrowest = layout == ShelfLayout::Compact ? kNarrowestCompact : kNarrowest;
-    const int fitting = std::max(1, room / narrowest);
-    const int columns = std::clamp(count, 1, fitting);
+    const bool compact = layout == ShelfLayout::Compact;
+    const int fitting = std::max(1, room / (compact ? kNarrowestCompact : kNarrowest));
+    int columns = std::clamp(count, 1, fitting);
+    int rows = (count + columns - 1) / columns;
+    if (compact) { // rows alike, and more of them where that gives the words room
+        const int low = viewport()->height() - 2;
+        const int least = BottleDelegate::cellHeight(layout, 1);
+        columns = (count + rows - 1) / rows;
+        while (room / columns < kEasyCompact && (rows + 1) * least <= low && rows < count) {
+            ++rows;
+            columns = (count + rows - 1) / rows;
+        }
+        rows = (count + columns - 1) / columns;
+    }
     int cellWidth = room / columns;
-    if (count <= fitting)
+    if (count <= fitting && !compact)
         cellWidth = std::min(cellWidth, kWidest);
-    const int rows = (count + columns - 1) / std::max(1, columns);
     const QSize cell(cellWidth, rowHeight(layout, std::max(1, rows)));
     m_delegate->setLayout(layout, cell);
     setGridSize(cell);

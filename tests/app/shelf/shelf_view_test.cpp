@@ -164,3 +164,19 @@ TEST(ShelfView, RowsAreSeenWhole)
         }
     }
 }
+
+TEST(ShelfView, WordsBesideManyBottlesAreGivenTheRoomThatIsThere)
+{
+    Shelf shelf(14);
+    shelf.view.resize(1710, 430);
+    QTest::qWait(1);
+    EXPECT_EQ(shelf.view.verticalScrollBar()->maximum(), 0);
+    EXPECT_GE(shelf.view.visualRect(shelf.model.index(0)).width(), 236);
+    shelf.view.resize(1100, 470);
+    QTest::qWait(1);
+    EXPECT_EQ(shelf.view.verticalScrollBar()->maximum(), 0);
+    EXPECT_GE(shelf.view.visualRect(shelf.model.index(0)).width(), 236) << "another row has room";
+    shelf.view.resize(1100, 350);
+    QTest::qWait(1);
+    EXPECT_EQ(shelf.view.verticalScrollBar()->maximum(), 0) << "none is pushed out for it";
+}
