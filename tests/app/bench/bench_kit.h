@@ -153,4 +153,14 @@ inline QSpinBox* dilutionBox(const BenchPage& page)
     return nullptr;
 }
 
+/// The first of its kind that is seen.
+template <class Widget>
+Widget* visible(const QWidget& page)
+{
+    for (Widget* widget : page.findChildren<Widget*>())
+        if (widget->isVisible())
+            return widget;
+    return nullptr;
+}
+
 } // namespace ullage::app

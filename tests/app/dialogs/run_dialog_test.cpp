@@ -2,46 +2,11 @@
 #include "app/dialogs/run_dialog.h"
 #include "app/widgets/films_edit.h"
 #include "tests/app/dialogs/dialog_driver.h"
+#include "tests/app/dialogs/run_film_fixture.h"
 #include "tests/app/scripted_prompts.h"
-
-#include <QPushButton>
 
 namespace ullage::app
 {
-
-namespace
-{
-
-class RunFilm : public testing::Test
-{
-protected:
-    RunFilm()
-    {
-        desk.pass(-20);
-        dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 14");
-        fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 9");
-        desk.pass(10);
-    }
-    ledger::Batch batch(const std::string& id)
-    {
-        return *desk.session().book().batch(id, desk.now());
-    }
-    void expectRefused(RunDialog& dialog, const QString& field)
-    {
-        const QByteArray before = desk.journal();
-        dialog.accept();
-        EXPECT_TRUE(dialog.isVisible());
-        EXPECT_FALSE(dialog.problemOf(field).isEmpty())
-            << field.toStdString() << "; general: " << dialog.problemOf("").toStdString();
-        EXPECT_EQ(desk.journal(), before);
-    }
-
-    Desk desk;
-    std::string dev;
-    std::string fix;
-};
-
-} // namespace
 
 TEST_F(RunFilm, timesTheLoadByItsFactors)
 {
@@ -376,80 +341,6 @@ TEST_F(RunFilm, aDilutionHasTimesOfItsOwnAndIsPouredAway)
     EXPECT_EQ(desk.preferences().lastFigure("tank"), 600) << "the tank's, not the stock's";
 }
 
-// Two films of the notebook with times of their own.
-class RunTwoTimes : public RunFilm
-{
-protected:
-    RunTwoTimes()
-    {
-        enter("t1", "Quay 400", 585);
-        enter("t2", "Lantern 100", 450);
-    }
-    void enter(const char* id, const char* film, double seconds)
-    {
-        formulary::DevelopmentFigure figure;
-        figure.id = id;
-        figure.film = film;
-        figure.developer = "starter-mq-borax";
-        figure.dilution = "stock";
-        figure.times = {{chemistry::Celsius(20), chemistry::Seconds(seconds)}};
-        EXPECT_TRUE(desk.session().doing([&](ledger::Book& book) { return book.add(figure); }));
-    }
-    static void twoFilms(RunDialog& dialog)
-    {
-        dialog.findChild<FilmsEdit*>()->setFilms(
-            {{"135-36", 1, "Quay 400", {}, {}}, {"120", 1, "Lantern 100", {}, {}}});
-    }
-    static QPushButton* button(const RunDialog& dialog, const QString& text)
-    {
-        QCoreApplication::processEvents(); // buttons come and go
-        for (auto* button : dialog.findChildren<QPushButton*>()) {
-            if (button->text().startsWith(text) && button->isVisible())
-                return button;
-        }
-        ADD_FAILURE() << text.toStdString();
-        return nullptr;
-    }
-};
-
-TEST_F(RunTwoTimes, areSaidAndOneRules)
-{
-    RunDialog dialog(desk.door(), nullptr);
-    dialog.show();
-    type(dialog, "Name of the film", "Quay 400");
-    EXPECT_EQ(dialog.timeShown(), "9:45") << "the row that fits is taken by itself";
-    twoFilms(dialog);
-    const auto* said = dialog.findChild<QLabel*>("timesApart");
-    ASSERT_TRUE(said && said->isVisible());
-    EXPECT_TRUE(said->text().contains("Quay 400: 9:45")) << said->text().toStdString();
-    EXPECT_TRUE(said->text().contains("Lantern 100: 7:30"));
-    EXPECT_FALSE(dialog.timeShown().contains(u':')) << "neither is taken by itself";
-    button(dialog, "All for 7:30, as Lantern 100")->click();
-    EXPECT_EQ(dialog.timeShown(), "7:30");
-    EXPECT_TRUE(said->isVisible());
-    dialog.accept();
-    ASSERT_FALSE(dialog.isVisible());
-    EXPECT_EQ(desk.session().films().ofBatch(dev)->size(), 2u);
-}
-
-TEST_F(RunTwoTimes, areSplitAndLoggedOneAfterTheOther)
-{
-    RunDialog dialog(desk.door(), nullptr);
-    dialog.show();
-    twoFilms(dialog);
-    button(dialog, "Split into 2 run")->click();
-    EXPECT_EQ(dialog.timeShown(), "9:45");
-    button(dialog, "Log this run, then the next")->click();
-    ASSERT_TRUE(dialog.isVisible()) << "the other is still to be logged";
-    EXPECT_EQ(named<QLineEdit>(dialog, "Name of the film")->text(), "Lantern 100");
-    EXPECT_EQ(dialog.timeShown(), "8:15") << "450 s in a developer that has done one film";
-    button(dialog, "Log this run")->click();
-    EXPECT_FALSE(dialog.isVisible());
-    const auto films = desk.session().films().ofBatch(dev);
-    ASSERT_EQ(films->size(), 2u);
-    EXPECT_NE((*films)[0].film.run, (*films)[1].film.run);
-}
-
 TEST_F(RunFilm, keyboardAlone)
 {
     RunDialog dialog(desk.door(), nullptr);
@@ -496,86 +387,6 @@ TEST_F(RunFilm, keepsEveryDigitOfHowManyAndSaysTheRange)
     count->setValue(1000);
     count->stepUp();
     EXPECT_EQ(count->value(), 1000) << "the arrows stay within the range";
-}
-
-// A developer that is topped up, with a second bottle of it to take from.
-class RunAndTopUp : public RunFilm
-{
-protected:
-    RunAndTopUp()
-    {
-        auto solution = *desk.session().formulary().solution("starter-mq-borax");
-        solution.id = "topped-up";
-        solution.capacity = chemistry::FilmsPerLitre(20);
-        solution.replenishPerFilm = chemistry::Millilitres(75);
-        EXPECT_TRUE(desk.session().doing([&](ledger::Book& book) { return book.add(solution); }));
-        rep = desk.mix("topped-up", "starter-glass-1000-b", 1000, "Dev 15");
-        source = desk.mix("topped-up", "starter-hdpe-1000", 500, "Stock 1");
-    }
-    std::string rep;
-    std::string source;
-};
-
-TEST_F(RunAndTopUp, offersWhatTheRunAsksForAndLogsItWithTheRun)
-{
-    const Bottle first = bottleOf(desk, rep);
-    RunDialog dialog(desk.door(), &first);
-    dialog.show();
-    auto* take = dialog.findChild<QCheckBox*>("topUp");
-    ASSERT_TRUE(take);
-    EXPECT_TRUE(take->isVisible());
-    EXPECT_FALSE(take->isChecked());
-    EXPECT_TRUE(take->text().contains("75\u00a0ml"));
-    dialog.findChild<FilmsEdit*>()->setFilms({{"135-36", 1, {}, {}, {}}, {"120", 1, {}, {}, {}}});
-    EXPECT_TRUE(take->text().contains("150\u00a0ml")) << take->text().toStdString();
-    QTest::keyClick(take, Qt::Key_Space);
-    auto* from = dialog.findChild<QComboBox*>("topUpFrom");
-    ASSERT_EQ(from->count(), 2);
-    from->setCurrentIndex(1);
-    dialog.accept();
-    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
-    EXPECT_NEAR(batch(rep).volume.value(), batch(rep).vessel->capacity.value(), 1e-6);
-    EXPECT_NEAR(batch(source).volume.value(), 350, 1e-9);
-    EXPECT_LT(batch(rep).wear.value(), 2);
-    EXPECT_NEAR(batch(rep).filmsDone.value(), 2, 1e-9);
-    ASSERT_TRUE(desk.session().undo()); // one step takes back run and top-up
-    EXPECT_NEAR(batch(rep).volume.value(), 1000, 1e-9);
-    EXPECT_EQ(batch(rep).wear.value(), 0);
-    EXPECT_NEAR(batch(source).volume.value(), 500, 1e-9);
-}
-
-TEST_F(RunAndTopUp, aReplenisherKeptInABottleIsDrawnFromThat)
-{
-    const auto run = desk.mix("starter-mq-borax-replenished", "starter-pp-1000", 1000, "Dev 16");
-    const auto own = desk.mix("starter-mq-borax-replenisher", "starter-ldpe-1000", 900, "Rep 1");
-    const Bottle first = bottleOf(desk, run);
-    RunDialog dialog(desk.door(), &first);
-    dialog.show();
-    auto* take = dialog.findChild<QCheckBox*>("topUp");
-    ASSERT_TRUE(take && take->isVisible());
-    auto* from = dialog.findChild<QComboBox*>("topUpFrom");
-    EXPECT_EQ(from->currentText(), "Rep 1");
-    QTest::keyClick(take, Qt::Key_Space);
-    dialog.accept();
-    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
-    EXPECT_NEAR(batch(own).volume.value(), 870, 1e-9);
-    EXPECT_NEAR(batch(run).wear.value(), 0, 1e-9) << "the film is made up for";
-    EXPECT_NEAR(batch(run).replenished.value(), 30, 1e-9);
-}
-
-TEST_F(RunAndTopUp, isSilentForOthersAndLeavesItAloneWhenNotTicked)
-{
-    const Bottle other = bottleOf(desk, dev);
-    RunDialog plain(desk.door(), &other);
-    plain.show();
-    const auto* hidden = plain.findChild<QCheckBox*>("topUp");
-    EXPECT_TRUE(!hidden || !hidden->isVisible());
-    const Bottle first = bottleOf(desk, rep);
-    RunDialog dialog(desk.door(), &first);
-    dialog.show();
-    dialog.accept();
-    ASSERT_FALSE(dialog.isVisible());
-    EXPECT_NEAR(batch(rep).wear.value(), 1, 1e-9);
 }
 
 } // namespace ullage::app

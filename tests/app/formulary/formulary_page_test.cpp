@@ -1,8 +1,5 @@
-#include "app/formulary/formulary_page.h"
-
-#include "app/charts/chart_view.h"
-#include "app/dialogs/bottle_choice.h"
 #include "app/formulary/figure_list.h"
+#include "app/formulary/formulary_page.h"
 #include "app/formulary/formulary_table.h"
 #include "app/formulary/solution_card.h"
 #include "app/formulary/solution_form.h"
@@ -16,16 +13,13 @@
 #include "app/widgets/explanation_view.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/words/figure_words.h"
-#include "app/words/shown_names.h"
 #include "tests/app/closed_door.h"
 #include "tests/app/formulary/starter.h"
+#include "tests/app/formulary/tiny_book.h"
 #include "tests/app/scripted_prompts.h"
 #include "tests/app/words/sample_batches.h"
 
-#include <QComboBox>
-#include <QLineEdit>
 #include <QListView>
-#include <QPushButton>
 #include <QTest>
 
 #include <algorithm>
@@ -35,63 +29,6 @@ namespace ullage::app
 
 using formulary::Figure;
 using sample::english;
-
-namespace
-{
-
-// A book that keeps what it is given, as the ledger's Book does, and refuses what core refuses.
-struct TinyBook {
-    formulary::Formulary formulary = sample::formularyWithTimes();
-    int made = 0;
-
-    struct KeepingDoor : ClosedDoor {
-        TinyBook& book;
-
-        explicit KeepingDoor(TinyBook& keeps) : book(keeps) {}
-        std::vector<ledger::Judged> standing;
-
-        [[nodiscard]] const formulary::Formulary* formulary() const override
-        {
-            return &book.formulary;
-        }
-        const std::vector<Bottle>& bottles() override { return standing; }
-        std::string newId() override { return "made-" + std::to_string(++book.made); }
-        using ClosedDoor::add;
-        Result<void> add(const formulary::Solution& solution) override { return keep(solution); }
-        Result<void> add(const formulary::Vessel& vessel) override { return keep(vessel); }
-        Result<void> add(const formulary::DevelopmentFigure& figure) override
-        {
-            return keep(figure);
-        }
-        template <class What>
-        Result<void> keep(const What& what)
-        {
-            if (auto fine = check(what); !fine)
-                return fine;
-            book.formulary.add(what);
-            return {};
-        }
-    };
-    KeepingDoor door{*this};
-};
-
-template <class T>
-T* only(QWidget* in)
-{
-    const auto found = in->findChildren<T*>();
-    EXPECT_EQ(found.size(), 1);
-    return found.isEmpty() ? nullptr : found.front();
-}
-
-void retype(QLineEdit* edit, const QString& text)
-{
-    edit->setFocus();
-    edit->selectAll();
-    QTest::keyClick(edit, Qt::Key_Delete);
-    QTest::keyClicks(edit, text);
-}
-
-} // namespace
 
 TEST(FormularyPage, showsTheChosenSolutionAndExplainsTheChosenFigure)
 {
@@ -315,216 +252,6 @@ TEST(SolutionEditor, readsStepsAsItWritesThem)
     EXPECT_EQ(readSteps("5: 1.15; 10: 1.3", english()), steps);
     EXPECT_FALSE(readSteps("5 1.15", english()));
     EXPECT_FALSE(readSteps("five: 1.15", english()));
-}
-
-TEST(VesselEditor, savesABottleAndShowsWhatItLetsIn)
-{
-    TinyBook book;
-    VesselEditor editor(book.door, english());
-    editor.show();
-    EXPECT_FALSE(editor.saveButton()->isEnabled());
-    retype(editor.name(), "Brown 1");
-    retype(editor.capacity(), "1 l");
-    if (!editor.capacity()->isValid())
-        retype(editor.capacity(), "1000");
-    editor.material()->setCurrentIndex(static_cast<int>(formulary::Material::Hdpe));
-    const QString usual = only<ExplanationView>(&editor)->explanation().value;
-    retype(editor.wall(), "1.8");
-    EXPECT_NE(only<ExplanationView>(&editor)->explanation().value, usual);
-    retype(editor.wall(), "50");
-    EXPECT_FALSE(editor.saveButton()->isEnabled());
-    EXPECT_TRUE(editor.problem().contains("Wall"));
-    retype(editor.wall(), "");
-    editor.accept();
-    const auto made = book.formulary.vessels().back();
-    EXPECT_EQ(made->name, "Brown 1");
-    EXPECT_EQ(made->material, formulary::Material::Hdpe);
-    EXPECT_EQ(made->capacity, chemistry::Millilitres(1000));
-    EXPECT_FALSE(made->wall);
-}
-
-TEST(VesselEditor, givesABottleAnewWithOtherFigures)
-{
-    TinyBook book;
-    const auto start = book.formulary.vessel("starter-hdpe-5000");
-    ASSERT_TRUE(start);
-    VesselEditor editor(*start, book.door, english());
-    editor.show();
-    EXPECT_EQ(editor.name()->text(), shownName(start->name));
-    EXPECT_EQ(editor.vessel().capacity, start->capacity);
-    EXPECT_FALSE(editor.saveButton()->isEnabled()) << "nothing is changed yet";
-    retype(editor.capacity(), "4900");
-    ASSERT_TRUE(editor.saveButton()->isEnabled()) << editor.problem().toStdString();
-    editor.accept();
-    const auto made = book.formulary.vessel(editor.saved().toStdString());
-    ASSERT_TRUE(made);
-    EXPECT_EQ(made->replaces, start->id);
-    EXPECT_EQ(made->name, start->name) << "a translated name stays as it is in the book";
-    EXPECT_EQ(made->capacity, chemistry::Millilitres(4900));
-    EXPECT_EQ(book.formulary.vessel(start->id)->capacity, start->capacity) << "nothing is changed";
-    EXPECT_EQ(book.formulary.vesselNow(start->id)->id, made->id);
-}
-
-TEST(VesselsTab, editsAndRetiresTheChosenBottle)
-{
-    TinyBook book;
-    VesselsTab tab(book.door);
-    tab.setFormulary(book.formulary, english());
-    tab.show();
-    const int all = tab.table()->model()->rowCount();
-    tab.table()->choose("starter-hdpe-5000");
-    tab.edit();
-    auto* editor = only<VesselEditor>(&tab);
-    ASSERT_NE(editor, nullptr);
-    retype(editor->capacity(), "4900");
-    editor->accept();
-    const QString saved = editor->saved();
-    tab.setFormulary(book.formulary, english());
-    EXPECT_EQ(tab.table()->model()->rowCount(), all) << "in the other's place, not beside it";
-    EXPECT_EQ(tab.table()->chosen(), saved);
-
-    ScriptedPrompts answers;
-    const PromptsInForce inForce(answers);
-    // While something stands in it, under the line it was put there by, it is not even asked.
-    ledger::Judged full;
-    full.batch.id = "dev-1";
-    full.batch.name = "Dev 1";
-    full.batch.vessel = book.formulary.vessel("starter-hdpe-5000");
-    book.door.standing = {full};
-    tab.retire();
-    ASSERT_EQ(answers.asked().size(), 1);
-    EXPECT_TRUE(answers.asked().front().contains("Dev 1 stands in"))
-        << answers.asked().front().toStdString();
-    EXPECT_TRUE(book.formulary.vesselNow("starter-hdpe-5000"));
-
-    book.door.standing.clear();
-    tab.retire(); // goes back
-    EXPECT_TRUE(book.formulary.vesselNow("starter-hdpe-5000"));
-    answers.answer(true);
-    tab.retire();
-    EXPECT_FALSE(book.formulary.vesselNow("starter-hdpe-5000"));
-    EXPECT_TRUE(book.formulary.vessel(saved.toStdString())) << "nothing is deleted";
-    tab.setFormulary(book.formulary, english());
-    EXPECT_EQ(tab.table()->model()->rowCount(), all - 1);
-    for (const VesselChoice& choice : vesselsFor(chemistry::Millilitres(500), book.formulary, {}))
-        EXPECT_FALSE(book.formulary.isWithdrawnVessel(choice.vessel->id)) << "it is not offered";
-}
-
-TEST(TimesTab, listsWhatIsEnteredAndTakesItOutAfterAsking)
-{
-    TinyBook book;
-    TimesTab tab(book.door);
-    tab.setFormulary(book.formulary, english());
-    tab.show();
-    ASSERT_EQ(tab.table()->model()->rowCount(), 4);
-    tab.table()->choose("t3");
-    EXPECT_FALSE(tab.chart()->chart().series.empty());
-
-    ScriptedPrompts answers;
-    const PromptsInForce inForce(answers);
-    answers.answer(false);
-    tab.withdraw();
-    EXPECT_EQ(book.formulary.notebook().current().size(), 4u);
-    answers.answer(true);
-    tab.withdraw();
-    tab.setFormulary(book.formulary, english());
-    EXPECT_EQ(tab.table()->model()->rowCount(), 3);
-    EXPECT_TRUE(book.formulary.notebook().figure("t3")) << "nothing is deleted";
-}
-
-TEST(TimeEditor, savesWhatReplacesTheOldAndRefusesTwoTimesAtOneTemperature)
-{
-    TinyBook book;
-    TimeEditor editor(*book.formulary.notebook().figure("t1"), book.formulary, book.door,
-                      english());
-    editor.show();
-    EXPECT_EQ(editor.figure().times.size(), 3u);
-    retype(editor.temperature(0), "20");
-    EXPECT_EQ(editor.problem(), "Times: two are entered for one temperature.");
-    EXPECT_FALSE(editor.saveButton()->isEnabled());
-    retype(editor.temperature(0), "19");
-    retype(editor.time(0), "9:00");
-    editor.accept();
-    const auto made = book.formulary.notebook().figure(editor.saved().toStdString());
-    ASSERT_TRUE(made);
-    EXPECT_EQ(made->replaces, "t1");
-    EXPECT_EQ(made->times.front(),
-              (chemistry::TimeAtTemperature{chemistry::Celsius(19), chemistry::Seconds(540)}));
-    EXPECT_EQ(book.formulary.notebook().current().size(), 4u);
-}
-
-TEST(TimeEditor, leavesNoHalfOfAPairOutInSilence)
-{
-    TinyBook book;
-    TimeEditor editor(*book.formulary.notebook().figure("t1"), book.formulary, book.door,
-                      english());
-    editor.show();
-    ASSERT_EQ(editor.problem(), QString());
-    const auto time = editor.time(1)->value();
-    editor.time(1)->setValue(std::nullopt);
-    EXPECT_EQ(editor.problem(), "A temperature without its time.");
-    editor.time(1)->setValue(time);
-    editor.temperature(1)->setValue(std::nullopt);
-    EXPECT_EQ(editor.problem(), "A time without its temperature.");
-}
-
-TEST(TimeEditor, keepsATimeWhereItsSolutionIsNoDeveloperAnyMore)
-{
-    TinyBook book;
-    const auto figure = *book.formulary.notebook().figure("t1");
-    formulary::Solution turned = *book.formulary.solution(figure.developer);
-    turned.replaces = turned.id;
-    turned.id = "turned";
-    turned.role = formulary::Role::Stop;
-    book.formulary.add(turned);
-    TimeEditor editor(figure, book.formulary, book.door, english());
-    EXPECT_EQ(editor.figure().developer, figure.developer);
-}
-
-TEST(VesselsTab, showsWholeNamesHoweverNarrow)
-{
-    TinyBook book;
-    VesselsTab tab(book.door);
-    tab.setFormulary(book.formulary, english());
-    tab.show();
-    for (const int width : {500, 1200}) {
-        tab.resize(width, 400);
-        QTest::qWait(0);
-        const auto* table = tab.table();
-        for (int column = 0; column < table->model()->columnCount(); ++column) {
-            for (int row = 0; row < table->model()->rowCount(); ++row) {
-                const QString text = table->model()->index(row, column).data().toString();
-                EXPECT_GE(table->columnWidth(column),
-                          table->fontMetrics().horizontalAdvance(text) + 16)
-                    << text.toStdString() << " at " << width;
-            }
-        }
-    }
-}
-
-TEST(TimesTab, beginsWithTheDeveloper)
-{
-    TinyBook book;
-    TimesTab tab(book.door);
-    tab.setFormulary(book.formulary, english());
-    const auto* table = tab.findChild<FormularyTable*>();
-    ASSERT_NE(table, nullptr);
-    QStringList heads;
-    for (int column = 0; column < table->model()->columnCount(); ++column)
-        heads << table->model()->headerData(column, Qt::Horizontal).toString();
-    EXPECT_EQ(heads.mid(0, 4), (QStringList{"Developer", "Dilution", "Film", "EI"}));
-    EXPECT_EQ(table->model()->index(0, 0).data().toString(), "MQ borax developer, stock");
-    EXPECT_EQ(table->model()->index(0, 5).data().toString(), "published") << "a word, no letter";
-}
-
-TEST(VesselsTab, sortsByTheRawFlow)
-{
-    TinyBook book;
-    VesselsTab tab(book.door);
-    tab.setFormulary(book.formulary, english());
-    tab.table()->sortByColumn(3, Qt::DescendingOrder);
-    EXPECT_EQ(tab.table()->model()->index(0, 0).data(FormularyTableModel::IdRole),
-              "starter-hdpe-5000");
 }
 
 } // namespace ullage::app

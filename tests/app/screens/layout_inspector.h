@@ -2,12 +2,16 @@
 // one another or out of reach, lists of a few rows that show half of one.
 #pragma once
 
+#include <QString>
 #include <QStringList>
 
 class QWidget;
 
 namespace ullage::app
 {
+
+/// What a person would call `widget`: its accessible name, its words, else its kind.
+QString nameOf(const QWidget& widget);
 
 /// One sentence for each fault of what `root`, laid out and shown, holds.
 QStringList layoutFaults(const QWidget& root);
