@@ -40,13 +40,16 @@ public:
     /// Why it could not be logged.
     void setRefusal(const QString& text);
 
+    /// What was ticked: for each bottle what it lost (0 to what was poured from it) and its air
+    /// now.
     [[nodiscard]] std::vector<ledger::BathClosing> closings() const;
+    /// As they were typed; may be empty.
     [[nodiscard]] QString notes() const;
 
 signals:
-    void log();
-    void drop();
-    void back();
+    void log();  ///< the run is to be entered as closings() and notes() say
+    void drop(); ///< nothing of it is to be entered; only of an abandoned run
+    void back(); ///< the clock goes on
 
 private:
     struct Row {

@@ -31,6 +31,7 @@ class ReadingBox;
 class StepList;
 class TankSide;
 
+/// A run under way: its sheet, the clock, what to do now, and what comes next.
 class RunView : public QWidget
 {
     Q_OBJECT
@@ -40,6 +41,7 @@ public:
 
     /// The run must outlive the view's use of it; null to let it go.
     void setRun(ledger::RunClock* run, const Wording& wording);
+    /// Which of the cues are heard and seen.
     void setCues(BenchCues cues);
     /// Only the clock, as large as the window.
     void setFull(bool full);
@@ -48,11 +50,11 @@ public:
     void setTrouble(const QString& text);
 
     // What the keys do.
-    void space();
-    void enter();
-    void skip();
-    void back();
-    void takeReading();
+    void space();       ///< starts the run, holds its clock, or lets it go on
+    void enter();       ///< takes an open reading; else the next step, asking once if far too early
+    void skip();        ///< leaves this step out
+    void back();        ///< to the step before
+    void takeReading(); ///< asks for the thermometer's figure
     /// True if there was something to close.
     bool escape();
 
@@ -61,11 +63,11 @@ public slots:
     void tick();
 
 signals:
-    void stepChanged();
-    void finished();
-    void cuesChanged(ullage::app::BenchCues cues);
+    void stepChanged();                            ///< the run is to be saved
+    void finished();                               ///< the last step is over
+    void cuesChanged(ullage::app::BenchCues cues); ///< by the person, to be remembered
     void fullWanted(bool full);
-    void darkRoomWanted();
+    void darkRoomWanted(); ///< red light only, on or off
 
 protected:
     void changeEvent(QEvent* event) override;

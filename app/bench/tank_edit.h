@@ -28,6 +28,8 @@ class TankDialog : public AskingDialog
 public:
     TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget* parent = nullptr);
 
+    /// Its volume is 10 mL to 100 L, a place takes 0 to 100 films of a format and 1 mL to 100 L for
+    /// each. Keeping waits for a name.
     [[nodiscard]] ledger::Tank tank() const;
 
 private:
@@ -44,6 +46,7 @@ private:
     QPushButton* m_keep;
 };
 
+/// The tank of the next run. What is chosen, made or changed is remembered at once.
 class TankEdit : public QWidget
 {
     Q_OBJECT
@@ -51,11 +54,13 @@ class TankEdit : public QWidget
 public:
     TankEdit(BenchMemory& memory, const Wording& wording, QWidget* parent = nullptr);
 
+    /// The one that is chosen; where none was remembered, the first of those that everybody has.
     [[nodiscard]] ledger::Tank tank() const;
+    /// Names and volumes again, in its units; the choice stays.
     void setWording(const Wording& wording);
 
 signals:
-    void changed();
+    void changed(); ///< another one is chosen, or this one was changed and remembered
 
 private:
     void fill();
