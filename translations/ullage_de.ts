@@ -1581,6 +1581,190 @@
         <comment>code of a hazard statement, what it says</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>highly flammable liquid and vapour</source>
+        <translation>Flüssigkeit und Dampf leicht entzündbar</translation>
+    </message>
+    <message>
+        <source>flammable solid</source>
+        <translation>entzündbarer Feststoff</translation>
+    </message>
+    <message>
+        <source>in contact with water releases flammable gases which may ignite spontaneously</source>
+        <translation>in Berührung mit Wasser entstehen entzündbare Gase, die sich spontan entzünden können</translation>
+    </message>
+    <message>
+        <source>may cause fire or explosion; strong oxidiser</source>
+        <translation>kann Brand oder Explosion verursachen; starkes Oxidationsmittel</translation>
+    </message>
+    <message>
+        <source>may intensify fire; oxidiser</source>
+        <translation>kann Brand verstärken; Oxidationsmittel</translation>
+    </message>
+    <message>
+        <source>may be corrosive to metals</source>
+        <translation>kann gegenüber Metallen korrosiv sein</translation>
+    </message>
+    <message>
+        <source>fatal if swallowed</source>
+        <translation>Lebensgefahr bei Verschlucken</translation>
+    </message>
+    <message>
+        <source>toxic if swallowed</source>
+        <translation>giftig bei Verschlucken</translation>
+    </message>
+    <message>
+        <source>may be fatal if swallowed and enters airways</source>
+        <translation>kann bei Verschlucken und Eindringen in die Atemwege tödlich sein</translation>
+    </message>
+    <message>
+        <source>fatal in contact with skin</source>
+        <translation>Lebensgefahr bei Hautkontakt</translation>
+    </message>
+    <message>
+        <source>toxic in contact with skin</source>
+        <translation>giftig bei Hautkontakt</translation>
+    </message>
+    <message>
+        <source>harmful in contact with skin</source>
+        <translation>gesundheitsschädlich bei Hautkontakt</translation>
+    </message>
+    <message>
+        <source>causes skin irritation</source>
+        <translation>verursacht Hautreizungen</translation>
+    </message>
+    <message>
+        <source>causes serious eye irritation</source>
+        <translation>verursacht schwere Augenreizung</translation>
+    </message>
+    <message>
+        <source>fatal if inhaled</source>
+        <translation>Lebensgefahr bei Einatmen</translation>
+    </message>
+    <message>
+        <source>toxic if inhaled</source>
+        <translation>giftig bei Einatmen</translation>
+    </message>
+    <message>
+        <source>harmful if inhaled</source>
+        <translation>gesundheitsschädlich bei Einatmen</translation>
+    </message>
+    <message>
+        <source>may cause allergy or asthma symptoms or breathing difficulties if inhaled</source>
+        <translation>kann bei Einatmen Allergie, asthmaartige Symptome oder Atembeschwerden verursachen</translation>
+    </message>
+    <message>
+        <source>may cause respiratory irritation</source>
+        <translation>kann die Atemwege reizen</translation>
+    </message>
+    <message>
+        <source>may cause drowsiness or dizziness</source>
+        <translation>kann Schläfrigkeit und Benommenheit verursachen</translation>
+    </message>
+    <message>
+        <source>may cause genetic defects</source>
+        <translation>kann genetische Defekte verursachen</translation>
+    </message>
+    <message>
+        <source>may cause cancer</source>
+        <translation>kann Krebs erzeugen</translation>
+    </message>
+    <message>
+        <source>may cause cancer by inhalation</source>
+        <translation>kann bei Einatmen Krebs erzeugen</translation>
+    </message>
+    <message>
+        <source>may damage fertility</source>
+        <translation>kann die Fruchtbarkeit beeinträchtigen</translation>
+    </message>
+    <message>
+        <source>may damage the unborn child</source>
+        <translation>kann das Kind im Mutterleib schädigen</translation>
+    </message>
+    <message>
+        <source>may damage fertility; may damage the unborn child</source>
+        <translation>kann die Fruchtbarkeit beeinträchtigen; kann das Kind im Mutterleib schädigen</translation>
+    </message>
+    <message>
+        <source>may damage fertility; suspected of damaging the unborn child</source>
+        <translation>kann die Fruchtbarkeit beeinträchtigen; kann vermutlich das Kind im Mutterleib schädigen</translation>
+    </message>
+    <message>
+        <source>may damage the unborn child; suspected of damaging fertility</source>
+        <translation>kann das Kind im Mutterleib schädigen; kann vermutlich die Fruchtbarkeit beeinträchtigen</translation>
+    </message>
+    <message>
+        <source>suspected of damaging fertility or the unborn child</source>
+        <translation>kann vermutlich die Fruchtbarkeit beeinträchtigen oder das Kind im Mutterleib schädigen</translation>
+    </message>
+    <message>
+        <source>suspected of damaging fertility</source>
+        <translation>kann vermutlich die Fruchtbarkeit beeinträchtigen</translation>
+    </message>
+    <message>
+        <source>suspected of damaging the unborn child</source>
+        <translation>kann vermutlich das Kind im Mutterleib schädigen</translation>
+    </message>
+    <message>
+        <source>suspected of damaging fertility; suspected of damaging the unborn child</source>
+        <translation>kann vermutlich die Fruchtbarkeit beeinträchtigen; kann vermutlich das Kind im Mutterleib schädigen</translation>
+    </message>
+    <message>
+        <source>may cause harm to breast-fed children</source>
+        <translation>kann Säuglinge über die Muttermilch schädigen</translation>
+    </message>
+    <message>
+        <source>causes damage to organs</source>
+        <translation>schädigt die Organe</translation>
+    </message>
+    <message>
+        <source>may cause damage to organs</source>
+        <translation>kann die Organe schädigen</translation>
+    </message>
+    <message>
+        <source>causes damage to organs through prolonged or repeated exposure</source>
+        <translation>schädigt die Organe bei längerer oder wiederholter Exposition</translation>
+    </message>
+    <message>
+        <source>may cause damage to organs through prolonged or repeated exposure</source>
+        <translation>kann die Organe schädigen bei längerer oder wiederholter Exposition</translation>
+    </message>
+    <message>
+        <source>very toxic to aquatic life</source>
+        <translation>sehr giftig für Wasserorganismen</translation>
+    </message>
+    <message>
+        <source>toxic to aquatic life with long lasting effects</source>
+        <translation>giftig für Wasserorganismen, mit langfristiger Wirkung</translation>
+    </message>
+    <message>
+        <source>harmful to aquatic life with long lasting effects</source>
+        <translation>schädlich für Wasserorganismen, mit langfristiger Wirkung</translation>
+    </message>
+    <message>
+        <source>may cause long lasting harmful effects to aquatic life</source>
+        <translation>kann für Wasserorganismen schädlich sein, mit langfristiger Wirkung</translation>
+    </message>
+    <message>
+        <source>contact with water liberates toxic gas</source>
+        <translation>entwickelt bei Berührung mit Wasser giftige Gase</translation>
+    </message>
+    <message>
+        <source>contact with acids liberates toxic gas</source>
+        <translation>entwickelt bei Berührung mit Säure giftige Gase</translation>
+    </message>
+    <message>
+        <source>contact with acids liberates very toxic gas</source>
+        <translation>entwickelt bei Berührung mit Säure sehr giftige Gase</translation>
+    </message>
+    <message>
+        <source>repeated exposure may cause skin dryness or cracking</source>
+        <translation>wiederholter Kontakt kann zu spröder oder rissiger Haut führen</translation>
+    </message>
+    <message>
+        <source>corrosive to the respiratory tract</source>
+        <translation>wirkt ätzend auf die Atemwege</translation>
+    </message>
 </context>
 <context>
     <name>Charts</name>
@@ -2024,10 +2208,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation> für </translation>
     </message>
     <message>
-        <source>%1: see its data sheet</source>
-        <translation>%1: siehe Sicherheitsdatenblatt</translation>
-    </message>
-    <message>
         <source>Here</source>
         <translation>Vorhanden</translation>
     </message>
@@ -2170,6 +2350,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>use by %1</source>
         <translation>verwenden bis %1</translation>
     </message>
+    <message>
+        <source>See its data sheet.</source>
+        <translation>Sicherheitsdatenblatt beachten.</translation>
+    </message>
 </context>
 <context>
     <name>CupboardNeeds</name>
@@ -2267,6 +2451,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>mix</source>
         <comment>on a day</comment>
         <translation>ansetzen</translation>
+    </message>
+    <message>
+        <source>what usually does: about %1 films a week</source>
+        <translation>was gewöhnlich kommt: etwa %1 Filme je Woche</translation>
+    </message>
+    <message>
+        <source>what usually does: not known yet</source>
+        <translation>was gewöhnlich kommt: noch nicht bekannt</translation>
     </message>
 </context>
 <context>
@@ -5515,6 +5707,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>acetic acid</source>
         <translation>Essigsäure</translation>
+    </message>
+    <message>
+        <source>phenidone</source>
+        <translation>Phenidon</translation>
     </message>
 </context>
 <context>
@@ -13118,6 +13314,15 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>solid: stands on the shelf · outlined: from a packet here · hatched: missing</source>
         <translation>gefüllt: steht im Regal · umrandet: aus einer Packung hier · schraffiert: fehlt</translation>
     </message>
+    <message>
+        <source>Besides the known work %1 in all at your pace</source>
+        <comment>films</comment>
+        <translation>Außer der bekannten Arbeit in Ihrem Tempo insgesamt %1</translation>
+    </message>
+    <message>
+        <source>At your pace</source>
+        <translation>In Ihrem Tempo</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::NeedsCard</name>
@@ -13417,6 +13622,37 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>By your tests a full bottle does not keep its time either: enter a shorter one first.</source>
         <translation>Nach Ihren Prüfungen hält auch eine volle Flasche ihre Zeit nicht: Tragen Sie zuerst eine kürzere ein.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::PaceChoice</name>
+    <message>
+        <source>Films a week</source>
+        <translation>Filme je Woche</translation>
+    </message>
+    <message>
+        <source>Besides it comes</source>
+        <translation>Außerdem kommt</translation>
+    </message>
+    <message>
+        <source>what usually does</source>
+        <translation>was gewöhnlich kommt</translation>
+    </message>
+    <message>
+        <source>so much a week</source>
+        <translation>so viel je Woche</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Film beside the known work</source>
+        <translation>Film außer der bekannten Arbeit</translation>
+    </message>
+    <message>
+        <source>The usual pace is that of the last half year; it is known after three loads. What the known work brings of it is not counted twice.</source>
+        <translation>Das gewöhnliche Tempo ist das des letzten halben Jahres; bekannt ist es ab drei Ladungen. Was die bekannte Arbeit davon bringt, wird nicht doppelt gezählt.</translation>
     </message>
 </context>
 <context>
@@ -15406,26 +15642,6 @@ mal ihr Volumen</translation>
 </context>
 <context>
     <name>ullage::app::VerdictLabel</name>
-    <message>
-        <source>Good</source>
-        <translation>Gut</translation>
-    </message>
-    <message>
-        <source>Near its end</source>
-        <translation>Bald am Ende</translation>
-    </message>
-    <message>
-        <source>Test first</source>
-        <translation>Erst prüfen</translation>
-    </message>
-    <message>
-        <source>Discard</source>
-        <translation>Entsorgen</translation>
-    </message>
-    <message>
-        <source>Resting</source>
-        <translation>Ruht</translation>
-    </message>
 </context>
 <context>
     <name>ullage::app::VesselEditor</name>
