@@ -184,7 +184,7 @@ private:
     void bottle(SheetCells& cells)
     {
         using F = SheetField;
-        for (const F needed : {F::Bottle, F::Solution, F::Date}) {
+        for (const F needed : {F::BottleName, F::Solution, F::Date}) {
             if (!cells.has(needed)) {
                 missing(cells, needed);
             }
@@ -204,7 +204,7 @@ private:
         if (!cells.fine()) {
             return;
         }
-        const std::string name = cells.text(F::Bottle).toStdString();
+        const std::string name = cells.text(F::BottleName).toStdString();
         const std::string batch = id("bottle");
         ledger::Mixed mixed;
         mixed.solution = *solution;
@@ -222,7 +222,7 @@ private:
         if (ended) {
             event(cells, "discarded", batch, *ended, ledger::Discarded{});
         }
-        m_bottles.push_back({batch, cells.text(F::Bottle), *at, ended});
+        m_bottles.push_back({batch, cells.text(F::BottleName), *at, ended});
     }
 
     // One of the book's by its name, else one made for it.
@@ -238,7 +238,7 @@ private:
         }
         formulary::Vessel made;
         made.id = id("vessel");
-        made.name = (said.isEmpty() ? cells.text(SheetField::Bottle) : said).toStdString();
+        made.name = (said.isEmpty() ? cells.text(SheetField::BottleName) : said).toStdString();
         made.capacity = chemistry::Millilitres(capacity.value_or(volume));
         m_lines.push_back({made});
         return made.id;
@@ -274,8 +274,8 @@ private:
         if (!cells.has(F::Date)) {
             missing(cells, F::Date);
         }
-        if (!cells.has(F::Bottle) && !cells.has(F::Fixer)) {
-            missing(cells, F::Bottle);
+        if (!cells.has(F::BottleName) && !cells.has(F::Fixer)) {
+            missing(cells, F::BottleName);
         }
         const auto at = cells.moment(F::Date, kNoon);
         const auto count = cells.number(F::Films, fieldOf(&ledger::FilmCount::count));
@@ -288,7 +288,7 @@ private:
             m_coming.formatAssumed = true;
         }
         std::vector<const KnownBottle*> baths;
-        for (const F bath : {F::Bottle, F::Fixer}) {
+        for (const F bath : {F::BottleName, F::Fixer}) {
             if (at && cells.has(bath)) {
                 baths.push_back(bottleOf(cells, bath, *at));
             }
@@ -340,7 +340,7 @@ private:
     void test(SheetCells& cells)
     {
         using F = SheetField;
-        for (const F needed : {F::Date, F::Bottle}) {
+        for (const F needed : {F::Date, F::BottleName}) {
             if (!cells.has(needed)) {
                 missing(cells, needed);
             }
@@ -356,7 +356,7 @@ private:
             missing(cells, F::Temperature);
         }
         const KnownBottle* bottle =
-            at && cells.has(F::Bottle) ? bottleOf(cells, F::Bottle, *at) : nullptr;
+            at && cells.has(F::BottleName) ? bottleOf(cells, F::BottleName, *at) : nullptr;
         if (!cells.fine()) {
             return;
         }

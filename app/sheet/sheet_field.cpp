@@ -27,7 +27,7 @@ const std::vector<HeadingWords>& headingWords()
     using F = SheetField;
     static const std::vector<HeadingWords> words{
         {F::Kind, {"kind", "type", "what", "entry", "art", "typ", "was", "eintrag"}},
-        {F::Bottle,
+        {F::BottleName,
          {"bottle", "bottlename", "batch", "label", "name", "developer", "developerbottle",
           "devbottle", "dev", "flasche", "flaschenname", "ansatz", "etikett", "entwickler",
           "entwicklerflasche", "entw"}},
@@ -119,7 +119,7 @@ QString sheetFieldName(SheetField field)
         return SheetFields::tr("not used");
     case SheetField::Kind:
         return SheetFields::tr("Kind of row");
-    case SheetField::Bottle:
+    case SheetField::BottleName:
         return SheetFields::tr("Bottle");
     case SheetField::Fixer:
         return SheetFields::tr("Fixer's bottle");

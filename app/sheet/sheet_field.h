@@ -12,9 +12,10 @@ namespace ullage::app
 
 enum class SheetField {
     Unused,
-    Kind,   ///< of the row: bottle, film, test
-    Bottle, ///< its name; of a film the developer's bottle, of a test the bottle that was tested
-    Fixer,  ///< name of the fixer's bottle
+    Kind,       ///< of the row: bottle, film, test
+    BottleName, ///< its name; of a film the developer's bottle, of a test the bottle that was
+                ///< tested
+    Fixer,      ///< name of the fixer's bottle
     Solution,
     Vessel,
     Capacity,

@@ -59,7 +59,7 @@ std::vector<SheetColumnMeans> columnsFrom(const QStringList& headings)
         if (field && has(columns, *field)) {
             // "Bottle" and "Developer" side by side: the second says what is in the first.
             const bool contents =
-                field == SheetField::Bottle && !has(columns, SheetField::Solution);
+                field == SheetField::BottleName && !has(columns, SheetField::Solution);
             field = contents ? std::optional(SheetField::Solution) : std::nullopt;
         }
         columns.push_back({heading, field.value_or(SheetField::Unused)});

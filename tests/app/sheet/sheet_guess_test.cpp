@@ -32,18 +32,18 @@ TEST(SheetGuess, FindsHeadingsUnderATitleAndInMergedCells)
         guessed("Harbour darkroom;;;\n;;;\n;;Volume;\nBottle;Recipe;(l);Mixed\n"
                 "Dev 1;MQ;1,5;25.11.2026\n");
     EXPECT_EQ(guess.mapping.headingRow, 4);
-    EXPECT_EQ(fieldsOf(guess), (std::vector{F::Bottle, F::Solution, F::Volume, F::Date}));
+    EXPECT_EQ(fieldsOf(guess), (std::vector{F::BottleName, F::Solution, F::Volume, F::Date}));
     const SheetGuess merged = guessed(";;Volume;\nBottle;Recipe;;Mixed\nDev 1;MQ;1,5;25.11.2026\n");
-    EXPECT_EQ(fieldsOf(merged), (std::vector{F::Bottle, F::Solution, F::Volume, F::Date}));
+    EXPECT_EQ(fieldsOf(merged), (std::vector{F::BottleName, F::Solution, F::Volume, F::Date}));
     EXPECT_EQ(merged.mapping.headingRow, 2);
 }
 
 TEST(SheetGuess, ABottleAndItsDeveloperAreTwoThings)
 {
     EXPECT_EQ(fieldsOf(guessed("Flasche,Entwickler,Menge,Filme\nA,MQ,900,3\n")),
-              (std::vector{F::Bottle, F::Solution, F::Volume, F::FilmsBefore}));
+              (std::vector{F::BottleName, F::Solution, F::Volume, F::FilmsBefore}));
     EXPECT_EQ(fieldsOf(guessed("Developer,Fixer,Films,Film\nA,F,2,x\n")),
-              (std::vector{F::Bottle, F::Fixer, F::Films, F::Film}));
+              (std::vector{F::BottleName, F::Fixer, F::Films, F::Film}));
 }
 
 TEST(SheetGuess, DecimalsAreToldByWhatStandsBehindTheSign)

@@ -15,7 +15,7 @@ TEST(SheetMapping, ComesBackAsItWasWritten)
     mapping.headingRow = 4;
     mapping.decimalComma = true;
     mapping.order = DayOrder::MonthFirst;
-    mapping.columns = {{"Flasche", SheetField::Bottle}, {"wer weiß", SheetField::Unused}};
+    mapping.columns = {{"Flasche", SheetField::BottleName}, {"wer weiß", SheetField::Unused}};
     mapping.solutions = {{"der gute alte", "MQ borax"}};
     const auto read = readMapping(mappingText(mapping));
     ASSERT_TRUE(read) << read.error().text;
