@@ -18,7 +18,8 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kMostAllowed = 800; // characters: every kind there is, and no person's text
+constexpr double kWholeDigits = 1e15; // below it a double holds every whole number
+constexpr int kMostAllowed = 800;     // characters: every kind there is, and no person's text
 
 class ErrorWords
 {
@@ -65,7 +66,10 @@ private:
         }
         const QString unit = text(m_error.unit);
         if (!m_wording) {
-            const QString digits = QString::number(value, 'g', QLocale::FloatingPointShortest);
+            const bool whole = value == std::trunc(value) && std::abs(value) < kWholeDigits;
+            const QString digits =
+                whole ? QString::number(value, 'f', 0)
+                      : QString::number(value, 'g', QLocale::FloatingPointShortest);
             return unit.isEmpty() ? digits : digits + u' ' + unit;
         }
         if (unit == u"ml") {

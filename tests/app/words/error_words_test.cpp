@@ -25,6 +25,18 @@ TEST(ErrorWords, sayWhatIsNoBookAndWhy)
     EXPECT_TRUE(said({.code = ErrorCode::NotABook, .text = "log alone"}).contains("-wal"));
 }
 
+TEST(ErrorWords, writeWholeNumbersOut)
+{
+    const QString line = said({.code = ErrorCode::OutOfRange,
+                               .field = "volume_ml",
+                               .number = 9e6,
+                               .low = 0.5,
+                               .high = 1e6,
+                               .unit = "ml"});
+    EXPECT_TRUE(line.contains("9000000 ml")) << line.toStdString();
+    EXPECT_TRUE(line.contains("0.5 ml to 1000000 ml")) << line.toStdString();
+}
+
 TEST(ErrorWords, sayWhoIsWaitedForAndForHowLong)
 {
     const QString known = said({.code = ErrorCode::Busy, .high = 5, .subject = "reader (4711)"});
