@@ -123,7 +123,8 @@ int importSheet(const Call& call, const OpenBook& open, QIODevice& sheet, const 
     if (call.arguments().has(kMapping)) {
         auto mapping = mappingFrom(call, call.arguments().value(kMapping));
         if (!mapping) {
-            return call.refused(mapping.error());
+            call.say(errorLine(mapping.error()));
+            return nothingImported(call);
         }
         given = std::move(*mapping);
     }

@@ -112,7 +112,6 @@ TEST_F(CommandTest, TellsWrongUsageFromBadInput)
                                      {"report", "--films", "2"},
                                      {"import"},
                                      {"import", "a", "b"},
-                                     {"import", "events.csv"},
                                      {"export"},
                                      {"export", path("book.txt")},
                                      {"time"},
@@ -126,6 +125,7 @@ TEST_F(CommandTest, TellsWrongUsageFromBadInput)
         EXPECT_TRUE(answer.out.isEmpty());
         EXPECT_FALSE(answer.err.isEmpty());
     }
+    EXPECT_EQ(run({"import", path("events.csv")}).code, kRefused) << "no such sheet";
     EXPECT_EQ(run({"report", "--at", "yesterday"}).code, kRefused);
     EXPECT_EQ(run({"report", "--at", "2026-02-30"}).code, kRefused);
 }
