@@ -186,8 +186,9 @@ void SheetDialog::addButtons(QVBoxLayout* whole)
     m_back = buttons->addButton(tr("&Back"), QDialogButtonBox::ActionRole);
     m_next = buttons->addButton(tr("&Next"), QDialogButtonBox::ActionRole);
     m_import = buttons->addButton(tr("&Import"), QDialogButtonBox::ActionRole);
+    auto* save = buttons->addButton(tr("&Save the mapping…"), QDialogButtonBox::ResetRole);
     auto* cancel = buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
-    for (QPushButton* button : {m_back, m_next, m_import, cancel})
+    for (QPushButton* button : {m_back, m_next, m_import, save, cancel})
         button->setAutoDefault(false);
     setButtonLook(m_next, ButtonLook::Primary);
     setButtonLook(m_import, ButtonLook::Primary);
@@ -197,6 +198,7 @@ void SheetDialog::addButtons(QVBoxLayout* whole)
     connect(m_back, &QPushButton::clicked, this, [go] { go(-1); });
     connect(m_next, &QPushButton::clicked, this, [go] { go(1); });
     connect(m_import, &QPushButton::clicked, this, &SheetDialog::importWanted);
+    connect(save, &QPushButton::clicked, this, &SheetDialog::mappingWanted);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     whole->addWidget(buttons);
 }

@@ -50,6 +50,8 @@ signals:
     /// Something was chosen: read and judge anew. Told once choices pause for a moment.
     void decided();
     void importWanted();
+    /// The mapping is to be saved as a file, for the command line.
+    void mappingWanted();
 
 private:
     QWidget* makeReading();

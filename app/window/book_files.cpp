@@ -7,6 +7,7 @@
 #include "app/window/main_window.h"
 #include "app/window/missing_book.h"
 #include "app/window/run_window.h"
+#include "app/window/sheet_importer.h"
 #include "core/store/book_file.h"
 #include "core/store/file_identity.h"
 
@@ -20,7 +21,8 @@ namespace ullage::app
 
 BookFiles::BookFiles(const WindowParts& parts, QObject* parent)
     : QObject(parent), m_parts(parts), m_job(new BackgroundJob(parts.window, this)),
-      m_import(new JournalImport(parts.window, parts.session, this))
+      m_import(new JournalImport(parts.window, parts.session, this)),
+      m_sheets(new SheetImporter(parts, this))
 {
 }
 
@@ -186,11 +188,16 @@ void BookFiles::importInto()
 {
     if (!m_parts.session.isOpen())
         return;
-    const auto file = prompts().openFile(&m_parts.window, tr("Import a journal"),
-                                         tr("Journals (*.jsonl);;All files (*)"));
-    if (!file || isOpenBook(tr("Import a journal"), *file))
+    const auto file = prompts().openFile(
+        &m_parts.window, tr("Import a journal or a spreadsheet"),
+        tr("Journals and spreadsheets (*.jsonl *.csv *.tsv *.txt);;All files (*)"));
+    if (!file || isOpenBook(tr("Import a journal or a spreadsheet"), *file))
         return;
-    m_import->start(*file, m_parts.wording());
+    const QString ending = QFileInfo(*file).suffix().toLower();
+    if (ending == u"csv" || ending == u"tsv" || ending == u"txt")
+        m_sheets->start(*file);
+    else
+        m_import->start(*file, m_parts.wording());
 }
 
 void BookFiles::exportTo()

@@ -13,6 +13,7 @@ namespace ullage::app
 {
 
 class JournalImport;
+class SheetImporter;
 
 /// For the window's thread. Asks for files, works on a thread, and tells in dialogs how it went.
 class BookFiles : public QObject
@@ -65,6 +66,7 @@ private:
     WindowParts m_parts;
     BackgroundJob* m_job;
     JournalImport* m_import;
+    SheetImporter* m_sheets;
     QString m_wanted;
 };
 

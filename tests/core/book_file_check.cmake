@@ -21,6 +21,7 @@ set(reviewed
     app/session/starter.cpp         # journals: from the resources, or chosen after isOpenHere()
     app/window/cupboard_deeds.cpp   # calendars, after isOpenHere()
     app/window/journal_import.cpp   # journals
+    app/window/sheet_importer.cpp   # spreadsheets, after isOpenHere()
     app/window/book_jobs.cpp        # exports, after isOpenHere()
     app/window/missing_book.cpp     # renames what is left of a missing book
     core/store/aside_copy.cpp       # books on read-only media, after isOpenHere()
