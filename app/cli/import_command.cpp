@@ -1,6 +1,7 @@
 // A journal into the book, from a file or from what another program says.
 #include "app/cli/command_line.h"
 #include "app/cli/sheet_import.h"
+#include "app/sheet/sheet_words.h"
 #include "app/words/error_words.h"
 #include "app/words/merge_words.h"
 #include "core/store/calendar_reader.h"
@@ -96,8 +97,8 @@ static int importCalendar(const Call& call, const OpenBook& open, QIODevice& dev
 
 int importCommand(const Call& call)
 {
-    const bool sheet = !call.arguments().operands.isEmpty() &&
-                       call.arguments().operands.front().endsWith(u".csv", Qt::CaseInsensitive);
+    const bool sheet =
+        !call.arguments().operands.isEmpty() && isSheetName(call.arguments().operands.front());
     if (!call.takes(sheet ? QStringList{QStringLiteral("mapping"), QStringLiteral("try")}
                           : QStringList{},
                     1)) {

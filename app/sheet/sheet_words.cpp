@@ -5,17 +5,29 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+#include <array>
+
 namespace ullage::app
 {
 
 namespace
 {
 
+const std::array kSheetEndings{QLatin1String(".csv"), QLatin1String(".tsv"), QLatin1String(".txt")};
+
 struct SheetWords {
     Q_DECLARE_TR_FUNCTIONS(SheetWords)
 };
 
 } // namespace
+
+bool isSheetName(const QString& name)
+{
+    return std::any_of(kSheetEndings.begin(), kSheetEndings.end(), [&](QLatin1String ending) {
+        return name.endsWith(ending, Qt::CaseInsensitive);
+    });
+}
 
 QStringList openQuestions(const SheetOpen& open)
 {

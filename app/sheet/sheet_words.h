@@ -9,6 +9,9 @@
 namespace ullage::app
 {
 
+/// Whether a file is read as a spreadsheet, by how its name ends: .csv, .tsv or .txt.
+bool isSheetName(const QString& name);
+
 /// A sentence for each question that nothing in the sheet answers.
 QStringList openQuestions(const SheetOpen& open);
 /// "pencil.csv:12: volume_ml: … (column “Volume”)", for the command line.

@@ -1,6 +1,7 @@
 #include "app/window/book_files.h"
 
 #include "app/session/file_names.h"
+#include "app/sheet/sheet_words.h"
 #include "app/widgets/prompts.h"
 #include "app/window/findings_dialog.h"
 #include "app/window/journal_import.h"
@@ -193,8 +194,7 @@ void BookFiles::importInto()
         tr("Journals and spreadsheets (*.jsonl *.csv *.tsv *.txt);;All files (*)"));
     if (!file || isOpenBook(tr("Import a journal or a spreadsheet"), *file))
         return;
-    const QString ending = QFileInfo(*file).suffix().toLower();
-    if (ending == u"csv" || ending == u"tsv" || ending == u"txt")
+    if (isSheetName(*file))
         m_sheets->start(*file);
     else
         m_import->start(*file, m_parts.wording());

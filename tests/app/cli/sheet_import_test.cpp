@@ -109,6 +109,15 @@ TEST_F(SheetImportTest, WhatNobodyCanTellIsAskedAndAMappingAnswers)
     EXPECT_TRUE(book().contains(R"("volume_ml":1000,"name":"Dev C")")) << book().constData();
 }
 
+TEST_F(SheetImportTest, TabsInAFileOfThatNameAreASheetToo)
+{
+    const QString name = write("pencil.tsv", "Bottle\tRecipe\tVolume (ml)\tMixed\n"
+                                             "Dev T\tMQ borax\t900\t2026-03-25\n");
+    const Answer done = run({"import", name});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_TRUE(book().contains(R"("volume_ml":900,"name":"Dev T")")) << book().constData();
+}
+
 TEST_F(SheetImportTest, AMappingOfAnotherSheetIsRefused)
 {
     const QString mapping = write(
