@@ -104,6 +104,9 @@ int enter(const Call& call, const OpenBook& open, SheetComing& coming, const QSt
         same.line = rowOf(same.line);
         call.say(likelySameLine(same, name));
     }
+    if (const QString sums = sumsText(coming); !sums.isEmpty()) {
+        call.say(sums);
+    }
     if (coming.formatAssumed) {
         call.say(SheetImport::tr("Films without a format were taken for %1: each counts as one.")
                      .arg(QLatin1String(kUsualSheetFormat)));

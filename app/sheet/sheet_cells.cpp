@@ -160,7 +160,10 @@ void SheetCells::refuse(SheetField field, Error error)
 
 bool saysOneOf(const QString& cell, std::initializer_list<const char*> words)
 {
-    const QString said = cell.simplified().toLower();
+    QString said = cell.simplified().toLower();
+    while (said.endsWith(u':') || said.endsWith(u'.')) {
+        said.chop(1);
+    }
     return std::any_of(words.begin(), words.end(),
                        [&](const char* word) { return said == QString::fromUtf8(word); });
 }

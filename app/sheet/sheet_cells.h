@@ -45,7 +45,8 @@ private:
     std::vector<SheetRefusal> m_refused;
 };
 
-/// Whether a cell says one of these words, whatever its letters' size and signs are.
+/// Whether a cell says one of these words, whatever the size of its letters and a colon or dot at
+/// its end.
 bool saysOneOf(const QString& cell, std::initializer_list<const char*> words);
 
 } // namespace ullage::app

@@ -65,6 +65,12 @@ private:
             if (used.isEmpty()) {
                 continue;
             }
+            if (isSum(cells, m_table.rows[i])) {
+                if (bottles) {
+                    m_coming.sums.push_back(cells.row());
+                }
+                continue;
+            }
             // The same words twice are two rows.
             const QString said = m_table.rows[i].join(QChar(0x1f));
             m_key = said + QChar(0x1e) + QString::number(m_seen[said]++);
@@ -87,6 +93,22 @@ private:
                 take(cells, RowKind::Bottle, used);
             }
         }
+    }
+
+    // "Sum" somewhere in it, and no bottle, fixer or day beside that.
+    static bool isSum(const SheetCells& cells, const QStringList& row)
+    {
+        using F = SheetField;
+        const auto says = [](const QString& cell) {
+            return saysOneOf(cell, {"sum", "total", "totals", "together", "summe", "summen",
+                                    "gesamt", "insgesamt", "zusammen"});
+        };
+        for (const F field : {F::BottleName, F::Fixer, F::Date}) {
+            if (const QString said = cells.text(field); !said.isEmpty() && !says(said)) {
+                return false;
+            }
+        }
+        return std::any_of(row.begin(), row.end(), says);
     }
 
     void take(const SheetCells& cells, RowKind kind, const QStringList& used)

@@ -44,6 +44,7 @@ struct SheetComing {
     std::vector<SheetRow> films;
     std::vector<SheetRow> tests;
     std::vector<SheetRefusal> refused;
+    std::vector<int> sums;        ///< rows that only add others up: left out
     QStringList unknownSolutions; ///< as the sheet calls them, each once
     bool formatAssumed = false;   ///< a film without a format was taken for kUsualSheetFormat
 };
@@ -56,7 +57,8 @@ inline constexpr const char* kUsualSheetFormat = "135-36";
 /// Bottles go by their names: the one of that name that was mixed last by the row's day, of the
 /// sheet's or the book's. Within a day without times bottles are mixed in the morning, films run at
 /// noon, tests made in the evening and bottles discarded at night. Ids come from what the rows say,
-/// so that the same rows are the same lines whenever they are read. Empty rows are passed over.
+/// so that the same rows are the same lines whenever they are read. Empty rows are passed over, and
+/// so is a row without bottle and day that says it is a sum.
 SheetComing entriesOf(const store::SheetTable& table, const SheetMapping& mapping,
                       const SheetKnown& known);
 

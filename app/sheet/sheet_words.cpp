@@ -75,4 +75,16 @@ QString comingText(const SheetComing& coming)
     return parts.join(QStringLiteral(", "));
 }
 
+QString sumsText(const SheetComing& coming)
+{
+    QStringList rows;
+    for (const int row : coming.sums) {
+        rows << QString::number(row);
+    }
+    return rows.isEmpty() ? QString()
+                          : SheetWords::tr("%n row(s) only add others up and are left out: %1.",
+                                           nullptr, static_cast<int>(rows.size()))
+                                .arg(rows.join(u", "));
+}
+
 } // namespace ullage::app

@@ -19,4 +19,7 @@ QString refusalLine(const SheetRefusal& refusal, const QString& file);
 /// "3 bottles, 12 rows of film, 2 tests"; what there is none of is left out.
 QString comingText(const SheetComing& coming);
 
+/// "Row 8 only adds others up and is left out.", or empty.
+QString sumsText(const SheetComing& coming);
+
 } // namespace ullage::app

@@ -186,6 +186,8 @@ Result<SheetJudged> judgeSheet(const QByteArray& sheet, const SheetDecided& deci
     addColumns(view, *table, mapping);
     view.mapping = fromKept ? SheetJudge::tr("As you mapped a sheet of these headings before.")
                             : SheetJudge::tr("By their headings, as far as those are known.");
+    if (const QString sums = sumsText(judged.coming); !sums.isEmpty())
+        view.mapping += u' ' + sums;
     view.solutions = solutionNames(book.formulary());
     for (const QString& name : judged.coming.unknownSolutions) {
         view.unknown.push_back({name, 0});

@@ -118,6 +118,20 @@ TEST_F(SheetImportTest, TabsInAFileOfThatNameAreASheetToo)
     EXPECT_TRUE(book().contains(R"("volume_ml":900,"name":"Dev T")")) << book().constData();
 }
 
+TEST_F(SheetImportTest, ASumAtTheEndIsNoRecord)
+{
+    const QString name = write("sums.csv", "Bottle;Recipe;Volume (ml);Mixed;Films done;Notes\n"
+                                           "Dev S;MQ borax;900;13.5.2026;3;\n"
+                                           "Sum:;;900;;3;\n;;;Total;3;\n;;900;;3;summe\n");
+    const Answer done = run({"import", name});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("left out: 3, 4, 5")) << done.err.constData();
+    const QString bottle = write("named.csv", "Bottle;Recipe;Volume (ml);Mixed;Films done;Notes\n"
+                                              "Total;MQ borax;900;13.5.2026;3;\n");
+    ASSERT_EQ(run({"import", bottle}).code, kDone);
+    EXPECT_TRUE(book().contains(R"("name":"Total")")) << "a bottle may be called so";
+}
+
 TEST_F(SheetImportTest, AMappingOfAnotherSheetIsRefused)
 {
     const QString mapping = write(
