@@ -115,9 +115,13 @@ std::optional<chemistry::Instant> SheetCells::moment(SheetField field, QTime usu
     if (typed.isEmpty()) {
         return std::nullopt;
     }
+    const QString clock = field == SheetField::Date ? text(SheetField::TimeOfDay) : QString();
     for (const QLocale& locale : localesFor(m_mapping.order)) {
         const ReadMoment read = readMoment(typed, m_now, locale, {});
         if (read.isUnderstood() && !read.now) {
+            if (!clock.isEmpty() && !read.timeWritten) {
+                return momentAt(read.date, clock, locale);
+            }
             return instantOf(QDateTime(read.date, read.timeWritten ? read.time : usual));
         }
     }
@@ -125,6 +129,20 @@ std::optional<chemistry::Instant> SheetCells::moment(SheetField field, QTime usu
                    .field = std::string(sheetCode(field)),
                    .text = typed.toStdString(),
                    .allowed = "25.11.2026, 11/25/2026, 2026-11-25, 25 Nov 2026"});
+    return std::nullopt;
+}
+
+std::optional<chemistry::Instant> SheetCells::momentAt(QDate day, const QString& clock,
+                                                       const QLocale& locale)
+{
+    const ReadMoment read = readMoment(day.toString(Qt::ISODate) + u' ' + clock, m_now, locale, {});
+    if (read.isUnderstood() && read.timeWritten && read.date == day) {
+        return instantOf(QDateTime(day, read.time));
+    }
+    refuse(SheetField::TimeOfDay, {.code = ErrorCode::Malformed,
+                                   .field = std::string(sheetCode(SheetField::TimeOfDay)),
+                                   .text = clock.toStdString(),
+                                   .allowed = "19:30, 7:30 pm"});
     return std::nullopt;
 }
 

@@ -5,6 +5,7 @@
 #include "core/formulary/field.h"
 
 #include <QDateTime>
+#include <QLocale>
 
 namespace ullage::app
 {
@@ -26,7 +27,8 @@ public:
 
     /// In the stored unit of `is`, within its range; the unit is the cell's, else the heading's.
     std::optional<double> number(SheetField field, const formulary::FieldDescription& is);
-    /// On the user's clock; a day without a time is at `usual`.
+    /// On the user's clock; a day without a time, and without one in a column
+    /// of its own, is at `usual`.
     std::optional<chemistry::Instant> moment(SheetField field, QTime usual);
     /// Yes or no, in English or German.
     std::optional<bool> truth(SheetField field);
@@ -36,6 +38,8 @@ public:
     [[nodiscard]] const std::vector<SheetRefusal>& refused() const { return m_refused; }
 
 private:
+    std::optional<chemistry::Instant> momentAt(QDate day, const QString& clock,
+                                               const QLocale& locale);
     [[nodiscard]] int columnOf(SheetField field) const; ///< -1 for none
 
     const QStringList& m_cells;

@@ -389,11 +389,17 @@ private:
         }
         if (density || factor) {
             event(cells, "strip", bottle->id, *at, ledger::StripTested{density, factor, passed});
-        } else if (passed && !seconds) {
+        } else if (passed) {
+            // A clearing test has no result of its own: what was thought of it is a look.
             event(cells, "looked", bottle->id, *at,
                   ledger::Looked{passed, cells.text(F::Notes).toStdString(), {}});
         } else if (!seconds) {
             missing(cells, F::Seconds);
+        }
+        const bool strip = density || factor;
+        if ((strip || (seconds && !passed)) && cells.has(F::Notes)) {
+            event(cells, "noted", bottle->id, *at,
+                  ledger::Noted{cells.text(F::Notes).toStdString(), {}});
         }
     }
 

@@ -46,6 +46,8 @@ const std::vector<HeadingWords>& headingWords()
          {"date", "day", "when", "mixed", "mixedon", "mixeddate", "developed", "developedon",
           "testedon", "datum", "tag", "wann", "angesetzt", "angesetztam", "ansatzdatum",
           "entwickelt", "entwickeltam", "getestetam"}},
+        // Not "time": that is how long a film was developed, as often as not.
+        {F::TimeOfDay, {"timeofday", "clock", "uhrzeit", "oclock"}},
         {F::FilmsBefore,
          {"filmsdone", "filmssofar", "rollsdone", "tally", "filmedurch", "filmebisher",
           "filmeentwickelt", "entwickeltefilme", "striche", "strichliste"}},
@@ -133,6 +135,8 @@ QString sheetFieldName(SheetField field)
         return SheetFields::tr("Volume");
     case SheetField::Date:
         return SheetFields::tr("Day");
+    case SheetField::TimeOfDay:
+        return SheetFields::tr("Time of day");
     case SheetField::FilmsBefore:
         return SheetFields::tr("Films done before");
     case SheetField::Discarded:

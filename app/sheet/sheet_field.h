@@ -20,7 +20,8 @@ enum class SheetField {
     Vessel,
     Capacity,
     Volume,
-    Date, ///< when it was mixed, run or tested
+    Date,      ///< when it was mixed, run or tested
+    TimeOfDay, ///< of that day, where it stands in a column of its own
     FilmsBefore,
     Discarded, ///< a day
     Films,
@@ -35,14 +36,14 @@ enum class SheetField {
     Notes,
     By,
 };
-inline constexpr std::size_t kSheetFields = 22;
+inline constexpr std::size_t kSheetFields = 23;
 
 /// As the journal spells it, where it is a field of it; as a mapping's file spells it.
 inline constexpr std::array<std::string_view, kSheetFields> kSheetFieldCodes{
-    "unused",    "kind",    "batch",         "fixer",     "solution", "vessel", "capacity_ml",
-    "volume_ml", "at",      "films_before",  "discarded", "films",    "format", "name",
-    "ei",        "seconds", "temperature_c", "density",   "factor",   "passed", "text",
-    "by"};
+    "unused",    "kind", "batch",       "fixer",         "solution",  "vessel", "capacity_ml",
+    "volume_ml", "at",   "time_of_day", "films_before",  "discarded", "films",  "format",
+    "name",      "ei",   "seconds",     "temperature_c", "density",   "factor", "passed",
+    "text",      "by"};
 
 std::string_view sheetCode(SheetField field);
 std::optional<SheetField> sheetFieldFromCode(std::string_view code);

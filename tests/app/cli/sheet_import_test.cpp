@@ -118,6 +118,27 @@ TEST_F(SheetImportTest, TabsInAFileOfThatNameAreASheetToo)
     EXPECT_TRUE(book().contains(R"("volume_ml":900,"name":"Dev T")")) << book().constData();
 }
 
+TEST_F(SheetImportTest, NothingThatWasWrittenDownOfATestIsLost)
+{
+    const QString name =
+        write("tests2.csv", "Bottle,Date,Time of day,Clearing time,Temp,Passed,Notes\n"
+                            "Dev 1,2026-11-20,7:30 pm,45,20,no,slow\n"
+                            "Dev 1,2026-11-21,,50,20,,as before\n");
+    const Answer done = run({"import", name});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    const QByteArray all = book();
+    EXPECT_TRUE(all.contains(R"("passed":false,"why":"slow")")) << all.constData();
+    EXPECT_TRUE(all.contains("as before"));
+    const QDateTime half(QDate(2026, 11, 20), QTime(19, 30));
+    EXPECT_TRUE(all.contains(R"("at":")" + half.toUTC().toString(Qt::ISODate).toUtf8()))
+        << all.constData();
+    const QString wrong = write("tests3.csv", "Bottle,Date,Time of day,Clearing time,Temp\n"
+                                              "Dev 1,2026-11-20,half past,45,20\n");
+    const Answer refused = run({"import", wrong});
+    EXPECT_EQ(refused.code, kRefused);
+    EXPECT_TRUE(refused.err.contains("half past")) << refused.err.constData();
+}
+
 TEST_F(SheetImportTest, ASumAtTheEndIsNoRecord)
 {
     const QString name = write("sums.csv", "Bottle;Recipe;Volume (ml);Mixed;Films done;Notes\n"
