@@ -55,6 +55,8 @@ struct NewBatch {
         double amount = 0; ///< in the item's unit
     };
     std::vector<Take> takes = {};
+    /// Left in its own bottle, where several are filled at once; the When's if empty.
+    std::optional<chemistry::Millilitres> airLeft = {};
 };
 
 /// One bath of a run.

@@ -28,7 +28,8 @@ std::vector<Event> eventsOf(const NewBatch& batch, const std::string& id, When w
     const Mixed mixed{batch.solution, batch.vessel,         batch.volume, batch.name,
                       batch.packet,   batch.historyUnknown, batch.from,   batch.mixedOn,
                       batch.assumed,  batch.filmsBefore};
-    std::vector<Event> events{{newId(), id, when.at, mixed, when.airLeft}};
+    const auto air = batch.airLeft ? batch.airLeft : when.airLeft;
+    std::vector<Event> events{{newId(), id, when.at, mixed, air}};
     if (!batch.from.empty()) {
         events.push_back(drawn(batch.from, {batch.volume, kForDecanting, id}, when.at, newId));
     }

@@ -79,6 +79,25 @@ TEST_F(CupboardTest, mixingDrawsDownWhatItUses)
     EXPECT_EQ(left(borax), 250);
 }
 
+// A developer and its fixer, each with the air that was left in its own bottle.
+TEST_F(CupboardTest, aSetIsOneActionAndTakesWhatBothAreMadeFrom)
+{
+    NewBatch dev{"dev", "glass", Millilitres(1000), "Dev", powder};
+    dev.airLeft = Millilitres(5);
+    NewBatch fixer{"fixer", "small", Millilitres(450), "Fix"};
+    fixer.takes = {{liquid, 90}};
+    const auto set = book->mix(std::vector{dev, fixer}, {History::at(1), Millilitres(20)});
+    ASSERT_TRUE(set) << set.error().field;
+    EXPECT_EQ(book->events(set->front())->front().airLeft, Millilitres(5));
+    EXPECT_EQ(book->events(set->back())->front().airLeft, Millilitres(20)) << "none of its own";
+    EXPECT_FALSE(left(powder));
+    EXPECT_EQ(left(liquid), 410);
+    ASSERT_TRUE(book->undo());
+    EXPECT_TRUE(book->batches(History::at(2)).value().empty());
+    EXPECT_EQ(left(powder), 1);
+    EXPECT_EQ(left(liquid), 500);
+}
+
 TEST_F(CupboardTest, aPacketIsMixedFromOnceAndWhole)
 {
     const auto again = [&] { return mixFrom(powder, 2); };
