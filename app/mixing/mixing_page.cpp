@@ -3,10 +3,11 @@
 #include "app/mixing/choice_step.h"
 #include "app/mixing/cool_step.h"
 #include "app/mixing/dissolve_step.h"
-#include "app/mixing/mixing_figures.h"
+#include "app/mixing/mixing_bottle.h"
 #include "app/mixing/mixing_step_list.h"
 #include "app/mixing/mixing_words.h"
 #include "app/mixing/water_step.h"
+#include "app/mixing/words_step.h"
 #include "app/widgets/card.h"
 #include "app/widgets/caution_box.h"
 #include "app/widgets/factor_rows.h"
@@ -15,13 +16,11 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/prompts.h"
-#include "app/widgets/quantity_edit.h"
 #include "app/widgets/scroll_room.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/cautions.h"
 #include "app/words/error_words.h"
-#include "app/words/formula_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 
@@ -30,6 +29,8 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+
+#include <functional>
 
 namespace ullage::app
 {
@@ -55,17 +56,15 @@ std::function<chemistry::Instant()> counting(const Door& door, ledger::SteadyClo
 } // namespace
 
 MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
-    : QWidget(parent), m_door(&door), m_counting(counting(door, std::move(steady))),
-      m_wording(door.wording()), m_header(new PageHeader({}, this)),
+    : QWidget(parent), m_door(&door), m_wording(door.wording()), m_header(new PageHeader({}, this)),
       m_list(new MixingStepList(this)), m_stack(new QStackedWidget(this)),
-      m_choice(new ChoiceStep(m_wording)), m_water(new WaterStep(m_counting, m_wording)),
-      m_dissolve(new DissolveStep(m_counting)), m_plain(nullptr), m_steps(new Card({}, this)),
-      m_cautions(new QScrollArea(this)), m_becomesCard(new Card({}, this)),
-      m_done(new CoolStep(m_counting, m_wording, this)), m_problem(wrapped(this)),
-      m_back(new QPushButton(this)), m_next(new QPushButton(this)), m_label(new QPushButton(this)),
-      m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
-      m_becomesName(new PlainLabel(this)), m_becomesWhat(wrapped(this)),
-      m_becomes(new FactorRows(this))
+      m_bottle(new MixingBottle(counting(door, std::move(steady)), m_wording, this)),
+      m_plain(nullptr), m_steps(new Card({}, this)), m_cautions(new QScrollArea(this)),
+      m_becomesCard(new Card({}, this)), m_safety(new WordsStep(TextRole::Heading, this)),
+      m_problem(wrapped(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
+      m_label(new QPushButton(this)), m_ask(new WhereFromButton(this)),
+      m_caution(new CautionBox({}, this)), m_becomesName(new PlainLabel(this)),
+      m_becomesWhat(wrapped(this)), m_becomes(new FactorRows(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
@@ -83,9 +82,9 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
 
     auto* work = new Card({}, this);
     // Step by step, in a room that scrolls where the window is too low for it.
-    for (QWidget* step :
-         std::initializer_list<QWidget*>{m_choice, makeSafety(), m_water, m_dissolve,
-                                         makeWords(m_topUpHeading, m_topUp), makeClose(), m_done})
+    for (QWidget* step : std::initializer_list<QWidget*>{
+             m_bottle->choice(), m_safety, m_bottle->water(), m_bottle->dissolve(),
+             m_bottle->topUp(), m_bottle->closing(), m_bottle->cooling()})
         m_stack->addWidget(new ScrollRoom(step));
     work->body()->addWidget(m_stack, 1);
     m_ask->setFigures([this] { return figures(); });
@@ -118,8 +117,7 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     right->addWidget(m_becomesCard, 3);
     row->addColumn(right, 26);
 
-    connect(m_choice, &ChoiceStep::changed, this, &MixingPage::showState);
-    connect(m_dissolve, &DissolveStep::changed, this, &MixingPage::showState);
+    connect(m_bottle, &MixingBottle::changed, this, &MixingPage::showState);
     connect(m_list, &MixingStepList::stepWanted, this, [this](int step) {
         if (this->step() != Step::Done)
             goTo(Step(step));
@@ -131,14 +129,15 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     retranslate();
 }
 
+ChoiceStep* MixingPage::choice() const { return m_bottle->choice(); }
+WaterStep* MixingPage::water() const { return m_bottle->water(); }
+DissolveStep* MixingPage::dissolve() const { return m_bottle->dissolve(); }
+CoolStep* MixingPage::done() const { return m_bottle->cooling(); }
+
 void MixingPage::wordAnew()
 {
     m_wording = m_door->wording();
-    m_choice->setWording(m_wording);
-    m_water->setWording(m_wording);
-    m_dissolve->retranslate();
-    m_done->setWording(m_wording);
-    m_air->setWording(m_wording);
+    m_bottle->setWording(m_wording);
     retranslate();
 }
 
@@ -151,55 +150,7 @@ void MixingPage::retranslate()
     m_cautions->setAccessibleName(tr("Before you pour"));
     m_becomesCard->setTitle(tr("It will become"));
     m_label->setText(tr("Print its label…"));
-    m_safetyHeading->setText(tr("Before anything is opened"));
-    m_closeHeading->setText(tr("Close and label"));
-    m_airLabel->setText(tr("Air left in the bottle"));
-    m_air->setName(tr("Air left in the bottle"));
-    m_air->setPlaceholderText(tr("all there is above it, if left empty"));
     showState();
-}
-
-QWidget* MixingPage::makeSafety()
-{
-    auto* page = new QWidget(this);
-    auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(Space::kGap);
-    m_safetyHeading = new PlainLabel(page);
-    m_safetyHeading->setFont(Theme::font(TextRole::Heading));
-    m_safety = wrapped(page);
-    column->addWidget(m_safetyHeading);
-    column->addWidget(m_safety);
-    column->addStretch();
-    return page;
-}
-
-QWidget* MixingPage::makeWords(QLabel*& heading, QLabel*& words)
-{
-    auto* page = new QWidget(this);
-    auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(Space::kGap);
-    heading = wrapped(page);
-    heading->setFont(Theme::font(TextRole::PageTitle));
-    words = wrapped(page);
-    column->addWidget(heading);
-    column->addWidget(words);
-    column->addStretch();
-    return page;
-}
-
-QWidget* MixingPage::makeClose()
-{
-    QWidget* page = makeWords(m_closeHeading, m_closing);
-    m_air = new QuantityField<chemistry::Millilitres>(QuantityKind::Volume, {}, m_wording, page);
-    m_airLabel = new PlainLabel(page);
-    m_airLabel->setBuddy(m_air);
-    auto* column = static_cast<QVBoxLayout*>(page->layout());
-    column->insertWidget(2, m_airLabel);
-    column->insertWidget(3, m_air);
-    connect(m_air, &QuantityEdit::valueChanged, this, &MixingPage::showState);
-    return page;
 }
 
 void MixingPage::begin(const formulary::Formulary& formulary,
@@ -207,9 +158,8 @@ void MixingPage::begin(const formulary::Formulary& formulary,
                        const QStringList& names)
 {
     m_logged.clear();
-    m_dissolve->reset();
-    m_air->setValue(std::nullopt);
-    m_choice->setFormulary(formulary, freeVessels, names, m_door->packetsAtHand());
+    m_bottle->begin();
+    choice()->setFormulary(formulary, freeVessels, names, m_door->packetsAtHand());
     goTo(Step::Choice);
 }
 
@@ -223,42 +173,20 @@ void MixingPage::goTo(Step step)
         room->widget()->setFocus();
 }
 
-QString MixingPage::problem() const
-{
-    switch (step()) {
-    case Step::Choice:
-        return m_choice->problem();
-    case Step::Dissolve:
-        return m_dissolve->isPoured() ? QString()
-               : m_plan.liquid        ? tr("Say when the liquid is in.")
-                                      : tr("Say when the powder is in.");
-    case Step::Close:
-        return m_air->problem();
-    default:
-        return {};
-    }
-}
+QString MixingPage::problem() const { return m_bottle->problem(step()); }
 
 void MixingPage::next()
 {
     if (!problem().isEmpty())
         return;
     switch (step()) {
-    case Step::Choice: {
-        m_plan = m_choice->plan();
-        const MixingPlan& before = m_water->plan();
-        // Going back and on again without a change keeps what was typed there.
-        if (before.solution != m_plan.solution || before.vessel != m_plan.vessel ||
-            before.makes != m_plan.makes || before.powder() != m_plan.powder() ||
-            before.displaced() != m_plan.displaced() || before.liquid != m_plan.liquid)
-            m_water->setPlan(m_plan);
-        m_air->setRange(0, (m_plan.vessel->capacity - m_plan.makes).value());
+    case Step::Choice:
+        m_bottle->settle();
         break;
-    }
     case Step::Close:
         if (!log())
             return;
-        m_done->begin(m_plan.makes, m_water->filledUp());
+        m_bottle->closed();
         break;
     case Step::Done:
         emit finished(m_logged);
@@ -275,14 +203,9 @@ QString MixingPage::inHand() const
 {
     if (step() == Step::Choice)
         return {};
-    if (step() == Step::Done)
-        return m_done->clock()->isHidden() ? QString() : tr("Cooling %1").arg(m_plan.name);
-    if (!m_dissolve->isPoured() || m_plan.liquid)
-        return tr("Mixing %1").arg(m_plan.name);
-    return tr("Mixing %1 · %2", "batch, time to the next shake")
-        .arg(m_plan.name, m_dissolve->shakeNow() && !m_dissolve->isClear()
-                              ? tr("shake now", "in the rail")
-                              : m_dissolve->clockText());
+    if (step() != Step::Done)
+        return m_bottle->inHand();
+    return done()->clock()->isHidden() ? QString() : tr("Cooling %1").arg(m_bottle->plan().name);
 }
 
 void MixingPage::back()
@@ -295,23 +218,10 @@ void MixingPage::back()
 
 bool MixingPage::log()
 {
-    if (!m_littleQuestion.sure(this, m_plan.makes, *m_plan.vessel, m_wording))
+    const MixingPlan& plan = m_bottle->plan();
+    if (!m_littleQuestion.sure(this, plan.makes, *plan.vessel, m_wording))
         return false;
-    ledger::NewBatch batch;
-    batch.solution = m_plan.solution->id;
-    batch.vessel = m_plan.vessel->id;
-    batch.volume = m_plan.makes;
-    batch.name = m_plan.name.toStdString();
-    if (m_plan.packet) {
-        batch.packet = m_plan.packet->id;
-        if (const auto taken = ledger::liquidFor(ledger::itemOf(*m_plan.packet), m_plan.makes))
-            batch.takes.push_back({m_plan.packet->id, *taken});
-    }
-    // One deed, one undo; of a liquid there is nothing to be said.
-    batch.dissolved = m_dissolve->isClear() && !m_plan.liquid;
-    ledger::When when{m_door->now(), std::nullopt};
-    when.airLeft = m_air->quantity();
-    const auto made = m_door->mix(batch, when);
+    const auto made = m_door->mix(m_bottle->batch(), {m_door->now(), std::nullopt});
     if (!made) {
         prompts().fail(this, tr("The batch was not logged"),
                        errorSentence(made.error(), m_wording));
@@ -321,60 +231,28 @@ bool MixingPage::log()
     return true;
 }
 
-std::vector<Explanation> MixingPage::figures() const
-{
-    switch (step()) {
-    case Step::Choice:
-        return becomesFigures(m_plan, m_wording);
-    case Step::Water:
-        return m_water->figures();
-    case Step::Dissolve:
-        return m_plan.liquid ? std::vector<Explanation>()
-                             : std::vector{dissolvingFigure(m_wording.locale)};
-    case Step::Done:
-        if (const auto clock = m_done->box()->figure(); clock && !m_done->clock()->isHidden())
-            return {*clock};
-        break;
-    default:
-        break;
-    }
-    return {};
-}
+std::vector<Explanation> MixingPage::figures() const { return m_bottle->figures(step()); }
 
-void MixingPage::fillWords()
+void MixingPage::showSafety()
 {
-    const QString total = volumeText(m_plan.makes, m_wording);
-    m_safety->setText((m_plan.solution ? mixingCautions(*m_plan.solution) : QStringList())
-                          .join(QStringLiteral("\n\n")) +
-                      QStringLiteral("\n\n") +
-                      tr("If you mix several: the developer first, then the stop "
-                         "bath, then the fixer, and the "
-                         "funnel washed between them."));
-    m_topUpHeading->setText(tr("Fill up to %1").arg(total));
-    m_topUp->setText(fillUpText(m_plan, m_dissolve->isClear()));
-    m_closing->setText(tr("Squeeze or press the air out as far as the bottle "
-                          "allows, or fill it to the brim. "
-                          "Write %1 on the label, what it is and today's date.")
-                           .arg(m_plan.name));
-    m_dissolve->setPouring(pouringText(m_plan, m_wording));
-    m_dissolve->setOrder(m_plan.formula ? weighingLines(*m_plan.formula, m_wording.locale)
-                                        : QStringList());
-    m_done->setWords(tr("Logged as %1").arg(m_plan.name),
-                     m_dissolve->isClear()
-                         ? tr("It is clear and ready for a run when it has cooled down.")
-                         : tr("It rests until it is clear. Mark it as dissolved on the shelf "
-                              "then; "
-                              "before that it is not offered for a run."));
+    const auto& solution = m_bottle->plan().solution;
+    QStringList lines = solution ? mixingCautions(*solution) : QStringList();
+    lines << tr("If you mix several: the developer first, then the stop "
+                "bath, then the fixer, and the "
+                "funnel washed between them.");
+    m_safety->setWords(tr("Before anything is opened"), lines.join(QStringLiteral("\n\n")));
 }
 
 void MixingPage::showState()
 {
     if (step() == Step::Choice)
-        m_plan = m_choice->plan();
-    fillWords();
-    const QString solution = m_plan.solution ? shownName(m_plan.solution->name) : QString();
-    const QString total = volumeText(m_plan.makes, m_wording);
-    m_list->setSteps(mixingSteps(m_plan, m_dissolve->isClear(), m_wording));
+        m_bottle->readChoice();
+    m_bottle->fillWords();
+    showSafety();
+    const MixingPlan& plan = m_bottle->plan();
+    const QString solution = plan.solution ? shownName(plan.solution->name) : QString();
+    const QString total = volumeText(plan.makes, m_wording);
+    m_list->setSteps(mixingSteps(plan, dissolve()->isClear(), m_wording));
     m_list->setCurrent(static_cast<int>(step()));
     m_header->setDetail(tr("step %1 of %2 · follow the packet; this only helps")
                             .arg(static_cast<int>(step()) + 1)
@@ -393,10 +271,10 @@ void MixingPage::showState()
     m_ask->refresh();
     // On the page of safety the list stands in its middle: not a second time at the side.
     m_cautions->setVisible(step() != Step::Safety);
-    m_caution->setLines(m_plan.solution ? mixingCautions(*m_plan.solution) : QStringList());
-    m_becomesName->setText(m_plan.name);
+    m_caution->setLines(plan.solution ? mixingCautions(*plan.solution) : QStringList());
+    m_becomesName->setText(plan.name);
     m_becomesWhat->setText(tr("%1, %2", "solution, volume").arg(solution, total));
-    m_becomes->setRows(becomesRows(m_plan, m_door->now(), m_wording));
+    m_becomes->setRows(becomesRows(plan, m_door->now(), m_wording));
 }
 
 } // namespace ullage::app

@@ -4,14 +4,11 @@
 #include "app/dialogs/volume_question.h"
 #include "app/mixing/mixing_plan.h"
 #include "app/session/door.h"
-#include "app/widgets/quantity_edit.h"
 #include "app/words/explanation.h"
 #include "core/ledger/run_clock.h"
 
 #include <QStringList>
 #include <QWidget>
-
-#include <functional>
 
 class QLabel;
 class QPushButton;
@@ -27,10 +24,12 @@ class ChoiceStep;
 class CoolStep;
 class DissolveStep;
 class FactorRows;
-class PageHeader;
+class MixingBottle;
 class MixingStepList;
+class PageHeader;
 class WaterStep;
 class WhereFromButton;
+class WordsStep;
 
 /// A refusal is told in a dialog, and what was typed stays.
 class MixingPage : public QWidget
@@ -38,8 +37,7 @@ class MixingPage : public QWidget
     Q_OBJECT
 
 public:
-    /// Close is the last before logging; from Done there is no way back.
-    enum class Step { Choice, Safety, Water, Dissolve, TopUp, Close, Done };
+    using Step = MixingStage;
     static constexpr int kSteps = 7;
 
     /// What the guide's own clocks count by: goes on in sleep and never jumps, whatever the
@@ -60,10 +58,10 @@ public:
     /// One step back; from the first the guide is left, from the last there is none.
     void back();
 
-    [[nodiscard]] ChoiceStep* choice() const { return m_choice; }
-    [[nodiscard]] WaterStep* water() const { return m_water; }
-    [[nodiscard]] DissolveStep* dissolve() const { return m_dissolve; }
-    [[nodiscard]] CoolStep* done() const { return m_done; }
+    [[nodiscard]] ChoiceStep* choice() const;
+    [[nodiscard]] WaterStep* water() const;
+    [[nodiscard]] DissolveStep* dissolve() const;
+    [[nodiscard]] CoolStep* done() const;
     [[nodiscard]] QPushButton* nextButton() const { return m_next; }
     [[nodiscard]] QPushButton* labelButton() const { return m_label; }
     /// Id of the logged batch; empty before.
@@ -84,41 +82,26 @@ signals:
     void finished(const QString& batch);
 
 private:
-    QWidget* makeSafety();
-    QWidget* makeWords(QLabel*& heading, QLabel*& words);
-    QWidget* makeClose();
     void goTo(Step step);
     void wordAnew();
     void retranslate();
     void showState();
-    void fillWords();
+    void showSafety();
     [[nodiscard]] std::vector<Explanation> figures() const;
     [[nodiscard]] QString problem() const;
     bool log();
 
     Door* m_door;
-    std::function<chemistry::Instant()> m_counting;
     Wording m_wording;
-    MixingPlan m_plan;
     PageHeader* m_header;
     MixingStepList* m_list;
     QStackedWidget* m_stack;
-    ChoiceStep* m_choice;
-    WaterStep* m_water;
-    DissolveStep* m_dissolve;
+    MixingBottle* m_bottle;
     QPushButton* m_plain;
     Card* m_steps;
     QScrollArea* m_cautions;
     Card* m_becomesCard;
-    QLabel* m_safetyHeading = nullptr;
-    QLabel* m_safety = nullptr;
-    QLabel* m_closeHeading = nullptr;
-    QLabel* m_airLabel = nullptr;
-    QLabel* m_topUpHeading = nullptr;
-    QLabel* m_topUp = nullptr;
-    QLabel* m_closing = nullptr;
-    QuantityField<chemistry::Millilitres>* m_air = nullptr;
-    CoolStep* m_done;
+    WordsStep* m_safety;
     QLabel* m_problem;
     QPushButton* m_back;
     QPushButton* m_next;

@@ -18,6 +18,10 @@
 namespace ullage::app
 {
 
+/// The steps from packet to bottle. Close is the last before logging; from Done there is no way
+/// back.
+enum class MixingStage { Choice, Safety, Water, Dissolve, TopUp, Close, Done };
+
 /// How a liquid is diluted: one part with `parts` of water, or from one strength to another.
 struct LiquidDilution {
     double parts = 0;

@@ -1,0 +1,29 @@
+// A step of mixing that is told in words.
+#pragma once
+
+#include "app/widgets/theme.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace ullage::app
+{
+
+class WordsStep : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit WordsStep(TextRole heading, QWidget* parent = nullptr);
+
+    void setWords(const QString& heading, const QString& words);
+    /// Below the words, under a label that is worded by whoever adds it.
+    QLabel* addField(QWidget* field);
+
+private:
+    QLabel* m_heading;
+    QLabel* m_words;
+};
+
+} // namespace ullage::app
