@@ -27,7 +27,8 @@ NeedsCard::NeedsCard(QWidget* parent)
     auto* buttons = new QWidget(this);
     auto* flow = new FlowLayout(buttons, Space::kSmall);
     for (const auto& [action, words] : {std::pair(WorkAction::New, tr("Add work…")),
-                                        std::pair(WorkAction::Import, tr("Read a calendar…"))}) {
+                                        std::pair(WorkAction::Import, tr("Read a calendar…")),
+                                        std::pair(WorkAction::Export, tr("Write a calendar…"))}) {
         auto* button = new QPushButton(words, buttons);
         setButtonLook(button, ButtonLook::Plain);
         connect(button, &QPushButton::clicked, this,

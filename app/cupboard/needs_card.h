@@ -13,7 +13,7 @@ namespace ullage::app
 class NeedStrip;
 class PaceChoice;
 
-enum class WorkAction { New, Edit, TakeAway, Import };
+enum class WorkAction { New, Edit, TakeAway, Import, Export };
 
 class NeedsCard : public Card
 {
@@ -29,7 +29,7 @@ public:
 
 signals:
     void besideChanged();
-    /// `work` is empty for a new one, and for reading a calendar.
+    /// `work` is empty for a new one, and for calendars.
     void workRequested(ullage::app::WorkAction action, const QString& work);
 
 private:

@@ -35,6 +35,12 @@ QString filmsKey(const std::string& solution, double parts)
     return timesKey(solution, parts) + QStringLiteral("-films");
 }
 
+// A path may hold anything.
+QString calendarKey(const QString& book)
+{
+    return QStringLiteral("calendars/") + QString::fromLatin1(book.toUtf8().toHex());
+}
+
 } // namespace
 
 Preferences::Preferences(const QString& file)
@@ -197,6 +203,29 @@ void Preferences::setBeside(const cupboard::Beside& beside)
                                   : beside.kind == cupboard::Beside::Kind::Nothing
                                       ? kNothingBeside
                                       : QStringLiteral("usual"));
+}
+
+std::optional<KeptCalendar> Preferences::keptCalendar(const QString& path) const
+{
+    const QStringList kept = m_settings->value(calendarKey(path)).toStringList();
+    if (kept.isEmpty() || kept.front().isEmpty())
+        return std::nullopt;
+    KeptCalendar calendar{kept.front(), {}};
+    for (std::size_t i = 0; i < cupboard::kDateKindCodes.size(); ++i) {
+        if (kept.contains(QString::fromLatin1(cupboard::kDateKindCodes[i])))
+            calendar.kinds.insert(static_cast<cupboard::DateKind>(i));
+    }
+    return calendar;
+}
+
+void Preferences::setKeptCalendar(const QString& path, const std::optional<KeptCalendar>& kept)
+{
+    if (!kept)
+        return m_settings->remove(calendarKey(path));
+    QStringList list{kept->file};
+    for (const cupboard::DateKind kind : kept->kinds)
+        list << QString::fromLatin1(cupboard::kDateKindCodes[static_cast<std::size_t>(kind)]);
+    m_settings->setValue(calendarKey(path), list);
 }
 
 QByteArray Preferences::windowGeometry() const

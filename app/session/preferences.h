@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/words/units.h"
+#include "core/cupboard/known_dates.h"
 #include "core/cupboard/plan_for.h"
 #include "core/formulary/leaflet_time.h"
 
@@ -14,6 +15,12 @@
 
 namespace ullage::app
 {
+
+/// A file of the book's dates that is kept up to date, and which dates.
+struct KeptCalendar {
+    QString file;
+    cupboard::DateKinds kinds;
+};
 
 /// Settings are a file that a user can edit: what cannot be read counts as not set. For the
 /// window's thread.
@@ -72,6 +79,10 @@ public:
     /// What film is planned for besides the known work, on the Cupboard, on paper and in calendars.
     [[nodiscard]] cupboard::Beside beside() const;
     void setBeside(const cupboard::Beside& beside);
+
+    /// Of the book at `path`; empty for none.
+    [[nodiscard]] std::optional<KeptCalendar> keptCalendar(const QString& path) const;
+    void setKeptCalendar(const QString& path, const std::optional<KeptCalendar>& kept);
 
     /// For what a page remembers by itself, under its own name.
     [[nodiscard]] QSettings& settings() { return *m_settings; }

@@ -33,11 +33,22 @@ void BookStanding::show()
         return window.setStanding(
             tr("Something is wrong in the book"), true,
             tr("%1 “Check the book” finds all there is.").arg(m_parts.sentence(*fault)));
+    if (m_calendarFailing)
+        return window.setStanding(
+            tr("The calendar is not up to date"), true,
+            tr("%1 It is tried again; “Write a calendar…” in the File menu chooses another file.")
+                .arg(m_parts.sentence(*m_calendarFailing)));
     const QStringList& others = m_parts.session.elsewhere();
     window.setStanding(others.isEmpty() ? QString() : tr("Also open elsewhere"), false,
                        others.isEmpty() ? QString()
                                         : tr("What is entered there appears here. Open in: %1")
                                               .arg(others.join(QStringLiteral(", "))));
+}
+
+void BookStanding::setCalendarFailing(const std::optional<Error>& why)
+{
+    m_calendarFailing = why;
+    show();
 }
 
 void BookStanding::tell(const Error& error)

@@ -21,6 +21,8 @@ public:
 
     /// In the rail; again when the words for it change.
     void show();
+    /// Why the calendar's file is not up to date; none where it is.
+    void setCalendarFailing(const std::optional<Error>& why);
 
 private:
     void tell(const Error& error);
@@ -28,6 +30,7 @@ private:
 
     WindowParts m_parts;
     BookCopies& m_copies;
+    std::optional<Error> m_calendarFailing;
     bool m_asking = false; ///< what to do about a fault, or about to
 };
 

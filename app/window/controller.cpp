@@ -10,6 +10,7 @@
 #include "app/window/book_files.h"
 #include "app/window/book_standing.h"
 #include "app/window/bottle_deeds.h"
+#include "app/window/calendar_place.h"
 #include "app/window/cautions_dialog.h"
 #include "app/window/cupboard_place.h"
 #include "app/window/day_book_place.h"
@@ -37,7 +38,8 @@ Controller::Controller(MainWindow& window, Session& session, Preferences& prefer
       m_mixing(new MixingPlace(m_parts, steady ? steady : steadyTime(), this)),
       m_dayBook(new DayBookPlace(m_parts, this)), m_cupboard(new CupboardPlace(m_parts, this)),
       m_films(new FilmDialogs(m_parts, this)), m_paper(new PaperPlace(m_parts, this)),
-      m_tables(new TablePlace(m_parts, *m_files, this))
+      m_tables(new TablePlace(m_parts, *m_files, this)),
+      m_calendar(new CalendarPlace(m_parts, *m_files, this))
 {
     connectFileMenu();
     connectEntries();
@@ -89,6 +91,11 @@ void Controller::connectFileMenu()
     connect(window, &MainWindow::importRequested, m_files, &BookFiles::importInto);
     connect(window, &MainWindow::exportRequested, m_files, &BookFiles::exportTo);
     connect(window, &MainWindow::tableRequested, m_tables, &TablePlace::exportTable);
+    connect(window, &MainWindow::calendarRequested, m_calendar, &CalendarPlace::open);
+    connect(m_cupboard, &CupboardPlace::calendarRequested, m_calendar, &CalendarPlace::open);
+    connect(m_cupboard, &CupboardPlace::besideChanged, m_calendar, &CalendarPlace::anew);
+    connect(m_calendar, &CalendarPlace::failingChanged, m_standing,
+            [this] { m_standing->setCalendarFailing(m_calendar->failing()); });
     connect(window, &MainWindow::checkRequested, m_files, &BookFiles::checkBook);
     connect(m_files, &BookFiles::copiesRequested, m_copies, &BookCopies::openCopies);
     connect(m_files, &BookFiles::salvageRequested, m_copies, &BookCopies::salvage);

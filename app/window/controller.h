@@ -18,6 +18,7 @@ class BookCopies;
 class BookFiles;
 class BookStanding;
 class BottleDeeds;
+class CalendarPlace;
 class CupboardPlace;
 class DayBookPlace;
 class FilmDialogs;
@@ -72,6 +73,7 @@ private:
     FilmDialogs* m_films;
     PaperPlace* m_paper;
     TablePlace* m_tables;
+    CalendarPlace* m_calendar;
 };
 
 } // namespace ullage::app

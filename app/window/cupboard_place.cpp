@@ -63,12 +63,19 @@ void CupboardPlace::make()
     connect(m_page, &CupboardPage::addRequested, m_deeds, &CupboardDeeds::add);
     connect(m_page, &CupboardPage::actionRequested, m_deeds, &CupboardDeeds::doWith);
     connect(m_page, &CupboardPage::canRequested, m_deeds, &CupboardDeeds::doWithCan);
-    connect(m_page, &CupboardPage::workRequested, m_deeds, &CupboardDeeds::doWithWork);
+    connect(m_page, &CupboardPage::workRequested, this,
+            [this](WorkAction action, const QString& work) {
+                action == WorkAction::Export ? emit calendarRequested()
+                                             : m_deeds->doWithWork(action, work);
+            });
     PlanFor planFor;
     planFor.beside = m_parts.preferences.beside();
     m_page->setPlanFor(planFor);
     connect(m_page, &CupboardPage::planForChanged, this, [this] {
-        m_parts.preferences.setBeside(m_page->planFor().beside);
+        if (const auto beside = m_page->planFor().beside; beside != m_parts.preferences.beside()) {
+            m_parts.preferences.setBeside(beside);
+            emit besideChanged();
+        }
         refresh();
     });
     m_parts.window.setPage(Page::Cupboard, m_page,

@@ -30,6 +30,9 @@ public:
 signals:
     /// Mix a batch from this thing.
     void mixRequested(const QString& item);
+    void calendarRequested();
+    /// What is planned for besides the known work is other than before.
+    void besideChanged();
 
 private:
     struct Handed;

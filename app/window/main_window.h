@@ -89,6 +89,7 @@ signals:
     void exportRequested();
     void tableRequested();
     void labelsRequested();
+    void calendarRequested();
     void paperRequested(ullage::app::PaperKind kind);
     void backupRequested();
     void copiesRequested();

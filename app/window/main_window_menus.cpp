@@ -46,6 +46,8 @@ void MainWindow::makeMenus()
             &MainWindow::tableRequested);
     connect(addBookEntry(file, QT_TR_NOOP("&Labels…")), &QAction::triggered, this,
             &MainWindow::labelsRequested);
+    connect(addBookEntry(file, QT_TR_NOOP("&Write a calendar…")), &QAction::triggered, this,
+            &MainWindow::calendarRequested);
     QMenu* paper = addMenu(QT_TR_NOOP("Prin&t"), file);
     const auto addPaper = [&](const char* text, PaperKind kind) {
         connect(addBookEntry(paper, text), &QAction::triggered, this,
