@@ -1,5 +1,6 @@
 #include "app/calendar/book_calendar.h"
 
+#include "app/words/local_calendar.h"
 #include "app/words/shown_names.h"
 #include "core/cupboard/needs_request.h"
 
@@ -88,7 +89,8 @@ Result<std::vector<store::CalendarEvent>> calendarEvents(ledger::Book& book,
                                                          const CalendarRequest& request)
 {
     const auto needs = cupboard::readNeeds(
-        book, request.now, {.weeks = cupboard::kWeeksAhead, .films = {}, .beside = request.beside});
+        book, request.now, {.weeks = cupboard::kWeeksAhead, .films = {}, .beside = request.beside},
+        wallClock());
     if (!needs) {
         return tl::unexpected(needs.error());
     }

@@ -2,6 +2,7 @@
 
 #include "app/cupboard/cupboard_words.h"
 #include "app/words/error_words.h"
+#include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "app/words/money_words.h"
 #include "app/words/number_text.h"
@@ -223,8 +224,9 @@ NeedsSnapshot needsSnapshot(std::vector<ledger::Batch> batches,
                             const formulary::Formulary& formulary,
                             const ledger::CupboardState& state, Instant now, const PlanFor& planFor)
 {
-    return needsSnapshot(cupboard::needsFrom(std::move(batches), formulary, state, now, planFor),
-                         planFor);
+    return needsSnapshot(
+        cupboard::needsFrom(std::move(batches), formulary, state, now, planFor, wallClock()),
+        planFor);
 }
 
 NeedsSnapshot needsSnapshot(cupboard::Needs needs, const PlanFor& planFor)

@@ -45,7 +45,8 @@ Result<PaperDocument> cardOf(ledger::Book& book, const PaperRequest& request,
 
 Result<PaperDocument> shoppingOf(ledger::Book& book, const PaperAbout& about)
 {
-    const auto needs = cupboard::readNeeds(book, about.now);
+    const auto needs =
+        cupboard::readNeeds(book, about.now, {.weeks = cupboard::kWeeksAhead}, wallClock());
     if (!needs)
         return tl::unexpected(needs.error());
     const auto plan = cupboard::planNeeds(needs->request);

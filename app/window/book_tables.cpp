@@ -160,7 +160,8 @@ Result<ShownTable> cupboardTable(const Asked& asked)
 
 Result<ShownTable> shoppingTable(const Asked& asked)
 {
-    const auto needs = cupboard::readNeeds(asked.book, asked.now);
+    const auto needs =
+        cupboard::readNeeds(asked.book, asked.now, {.weeks = cupboard::kWeeksAhead}, wallClock());
     if (!needs)
         return tl::unexpected(needs.error());
     const auto plan = cupboard::planNeeds(needs->request);

@@ -3,6 +3,7 @@
 #include "app/cupboard/cupboard_page.h"
 #include "app/window/cupboard_deeds.h"
 #include "app/window/main_window.h"
+#include "app/words/local_calendar.h"
 
 #include <QEvent>
 #include <QSemaphore>
@@ -127,7 +128,7 @@ void CupboardPlace::read()
             const auto book = thread->book();
             if (!book)
                 return hand(tl::unexpected(book.error()));
-            auto needs = cupboard::readNeeds(**book, now, planFor);
+            auto needs = cupboard::readNeeds(**book, now, planFor, wallClock());
             if (!needs)
                 return hand(tl::unexpected(needs.error()));
             CupboardSnapshot snapshot{needs->cupboard, now};

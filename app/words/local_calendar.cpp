@@ -26,6 +26,19 @@ ledger::Calendar localCalendar()
             }};
 }
 
+cupboard::WallClock wallClock()
+{
+    return {[](chemistry::Instant at) {
+                const QDateTime local = localTime(at);
+                return instantOf(QDateTime(local.date(), local.time(), Qt::UTC));
+            },
+            [](chemistry::Instant shown) {
+                const QDateTime utc =
+                    QDateTime::fromMSecsSinceEpoch(shown.time_since_epoch().count(), Qt::UTC);
+                return instantOf(QDateTime(utc.date(), utc.time()));
+            }};
+}
+
 QDate firstOf(std::chrono::year_month month)
 {
     return {static_cast<int>(month.year()), static_cast<int>(static_cast<unsigned>(month.month())),

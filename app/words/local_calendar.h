@@ -1,6 +1,7 @@
 // The user's calendar, for what is added up by months and days.
 #pragma once
 
+#include "core/cupboard/recurrence.h"
 #include "core/ledger/statistics.h"
 
 #include <QDate>
@@ -10,6 +11,9 @@ namespace ullage::app
 
 /// Months and days of the user's clock.
 ledger::Calendar localCalendar();
+
+/// The user's clock, for what comes again.
+cupboard::WallClock wallClock();
 
 /// The first day of a month.
 QDate firstOf(std::chrono::year_month month);

@@ -1,7 +1,6 @@
 #include "core/cupboard/needs_request.h"
 
 #include "core/chemistry/pace.h"
-#include "core/cupboard/recurrence.h"
 #include "core/ledger/verdict.h"
 
 #include <algorithm>
@@ -45,13 +44,13 @@ bool everyFilmGoesThrough(Role role)
 } // namespace
 
 std::vector<PlannedWork> knownWork(const std::vector<ledger::Work>& works, Instant from,
-                                   Instant until)
+                                   Instant until, const WallClock& clock)
 {
     std::vector<PlannedWork> found;
     for (const ledger::Work& work : works) {
         const auto rule = work.rule.empty() ? std::nullopt : readRule(work.rule);
         const auto times =
-            rule ? occurrences(work.at, *rule, from, until) : std::vector<Instant>{work.at};
+            rule ? occurrences(work.at, *rule, from, until, clock) : std::vector<Instant>{work.at};
         for (const Instant at : times) {
             if (at >= from && at <= until) {
                 found.push_back(
@@ -66,7 +65,7 @@ std::vector<PlannedWork> knownWork(const std::vector<ledger::Work>& works, Insta
 
 PlanRequest needsOf(const std::vector<ledger::Batch>& batches,
                     const formulary::Formulary& formulary, const ledger::CupboardState& cupboard,
-                    Instant now, Instant until)
+                    Instant now, Instant until, const WallClock& clock)
 {
     PlanRequest request;
     request.now = now;
@@ -130,7 +129,7 @@ PlanRequest needsOf(const std::vector<ledger::Batch>& batches,
                 {nowOf(ids, packet.solution), *packet.makes, packet.cost, packet.currency});
         }
     }
-    request.work = knownWork(cupboard.works, now, until);
+    request.work = knownWork(cupboard.works, now, until, clock);
     for (PlannedWork& work : request.work) {
         work.developer = nowOf(ids, work.developer);
     }
@@ -195,17 +194,19 @@ PlanRequest withPace(PlanRequest request, const Beside& beside, const FilmPace& 
 }
 
 Needs needsFrom(std::vector<ledger::Batch> batches, const formulary::Formulary& formulary,
-                ledger::CupboardState cupboard, Instant now, const PlanFor& planFor)
+                ledger::CupboardState cupboard, Instant now, const PlanFor& planFor,
+                const WallClock& clock)
 {
     const FilmPace usual = filmPace(batches, now);
     const Instant until = now + std::chrono::days(7 * planFor.weeks);
-    auto request = needsOf(batches, formulary, cupboard, now, until);
+    auto request = needsOf(batches, formulary, cupboard, now, until, clock);
     request = planFor.films ? forFilms(std::move(request), chemistry::Films(*planFor.films))
                             : withPace(std::move(request), planFor.beside, usual);
     return {std::move(batches), std::move(cupboard), usual, std::move(request)};
 }
 
-Result<Needs> readNeeds(ledger::Book& book, Instant now, const PlanFor& planFor)
+Result<Needs> readNeeds(ledger::Book& book, Instant now, const PlanFor& planFor,
+                        const WallClock& clock)
 {
     auto batches =
         book.batchesSince(chemistry::addDays(now, -chemistry::kPaceWindow), now, Role::Developer);
@@ -216,7 +217,8 @@ Result<Needs> readNeeds(ledger::Book& book, Instant now, const PlanFor& planFor)
     if (!cupboard) {
         return tl::unexpected(cupboard.error());
     }
-    return needsFrom(std::move(*batches), book.formulary(), std::move(*cupboard), now, planFor);
+    return needsFrom(std::move(*batches), book.formulary(), std::move(*cupboard), now, planFor,
+                     clock);
 }
 
 } // namespace ullage::cupboard

@@ -4,6 +4,7 @@
 
 #include "core/cupboard/needs.h"
 #include "core/cupboard/plan_for.h"
+#include "core/cupboard/recurrence.h"
 #include "core/ledger/book.h"
 #include "core/ledger/cupboard_state.h"
 
@@ -15,7 +16,7 @@ namespace ullage::cupboard
 /// Known work from `from` to `until`, each time that it comes, in order. One whose rule is not
 /// understood comes once, at its first time.
 std::vector<PlannedWork> knownWork(const std::vector<ledger::Work>& works, chemistry::Instant from,
-                                   chemistry::Instant until);
+                                   chemistry::Instant until, const WallClock& clock = {});
 
 /// What planNeeds() asks for. Solutions are those of the formulary as they were given last, and
 /// what was mixed or bought by an earlier version counts for them. `batches`: those in use; what
@@ -24,7 +25,7 @@ std::vector<PlannedWork> knownWork(const std::vector<ledger::Work>& works, chemi
 /// The usual volume of a solution is the one it was last mixed to.
 PlanRequest needsOf(const std::vector<ledger::Batch>& batches,
                     const formulary::Formulary& formulary, const ledger::CupboardState& cupboard,
-                    chemistry::Instant now, chemistry::Instant until);
+                    chemistry::Instant now, chemistry::Instant until, const WallClock& clock = {});
 
 /// The same for so many films at once, now, in place of the known work.
 PlanRequest forFilms(PlanRequest request, chemistry::Films films);
@@ -55,9 +56,10 @@ struct Needs {
 };
 
 Needs needsFrom(std::vector<ledger::Batch> batches, const formulary::Formulary& formulary,
-                ledger::CupboardState cupboard, chemistry::Instant now, const PlanFor& planFor);
+                ledger::CupboardState cupboard, chemistry::Instant now, const PlanFor& planFor,
+                const WallClock& clock = {});
 /// The same of a book. Refuses what the book does.
-Result<Needs> readNeeds(ledger::Book& book, chemistry::Instant now,
-                        const PlanFor& planFor = {.weeks = kWeeksAhead});
+Result<Needs> readNeeds(ledger::Book& book, chemistry::Instant now, const PlanFor& planFor,
+                        const WallClock& clock);
 
 } // namespace ullage::cupboard

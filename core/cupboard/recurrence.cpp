@@ -116,6 +116,7 @@ bool take(Recurrence& rule, std::string_view name, std::string_view value)
     }
     if (name == "UNTIL") {
         rule.until = until(value);
+        rule.untilShown = !value.ends_with('Z');
         return rule.until.has_value();
     }
     if (name == "WKST") {
@@ -224,6 +225,34 @@ std::vector<sys_days> daysOfTurn(const sys_days& first, const Recurrence& rule, 
     return {};
 }
 
+std::vector<Instant> occurrencesInUtc(Instant first, const Recurrence& rule, Instant from,
+                                      Instant to)
+{
+    const auto day = std::chrono::floor<days>(first);
+    const auto time = first - day;
+    std::vector<Instant> found;
+    int count = 0;
+    // A rule may mean days that hardly ever come: the turns are counted too.
+    constexpr int kMostTurns = 200'000;
+    for (int turn = 0; turn < kMostTurns; ++turn) {
+        for (const sys_days& one : daysOfTurn(day, rule, turn)) {
+            const Instant at = one + time;
+            if (at < first) {
+                continue;
+            }
+            if (at > to || (rule.until && at > *rule.until) ||
+                (rule.count && count >= *rule.count) || found.size() >= kMost) {
+                return found;
+            }
+            ++count;
+            if (at >= from) {
+                found.push_back(at);
+            }
+        }
+    }
+    return found;
+}
+
 } // namespace
 
 std::optional<Recurrence> readRule(std::string_view rule)
@@ -253,30 +282,24 @@ std::optional<Recurrence> readRule(std::string_view rule)
     return frequency && !bothEnds && goesTogether(read) ? std::optional(read) : std::nullopt;
 }
 
-std::vector<Instant> occurrences(Instant first, const Recurrence& rule, Instant from, Instant to)
+std::vector<Instant> occurrences(Instant first, const Recurrence& rule, Instant from, Instant to,
+                                 const WallClock& clock)
 {
-    const auto day = std::chrono::floor<days>(first);
-    const auto time = first - day;
-    std::vector<Instant> found;
-    int count = 0;
-    // A rule may mean days that hardly ever come: the turns are counted too.
-    constexpr int kMostTurns = 200'000;
-    for (int turn = 0; turn < kMostTurns; ++turn) {
-        for (const sys_days& one : daysOfTurn(day, rule, turn)) {
-            const Instant at = one + time;
-            if (at < first) {
-                continue;
-            }
-            if (at > to || (rule.until && at > *rule.until) ||
-                (rule.count && count >= *rule.count) || found.size() >= kMost) {
-                return found;
-            }
-            ++count;
-            if (at >= from) {
-                found.push_back(at);
-            }
-        }
+    if (!clock.shows || !clock.when) {
+        return occurrencesInUtc(first, rule, from, to);
     }
+    Recurrence shown = rule;
+    if (rule.until && !rule.untilShown) {
+        shown.until = clock.shows(*rule.until);
+    }
+    // No clock is ever put by more; what lies outside is left out below.
+    constexpr std::chrono::hours kMostPut{24};
+    auto found = occurrencesInUtc(clock.shows(first), shown, clock.shows(from) - kMostPut,
+                                  clock.shows(to) + kMostPut);
+    for (Instant& at : found) {
+        at = clock.when(at);
+    }
+    std::erase_if(found, [&](Instant at) { return at < from || at > to; });
     return found;
 }
 

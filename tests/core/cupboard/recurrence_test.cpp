@@ -34,6 +34,37 @@ TEST(Recurrence, everySecondTuesday)
 }
 
 // Examples of RFC 5545, 3.8.5.3, for the same local time each.
+// A clock that is put forward by an hour on 28 March 2027, 01:00 UTC, as in the middle of Europe,
+// where it is an hour ahead of UTC before: a course at 19:00 stays there.
+TEST(Recurrence, staysAtItsHourWhenTheClockIsPutForward)
+{
+    using namespace std::chrono;
+    const Instant put = sys_days(2027y / 3 / 28) + 1h;
+    const WallClock clock{[&](Instant at) { return at + (at < put ? 1h : 2h); },
+                          [&](Instant shown) { return shown - (shown - 1h < put ? 1h : 2h); }};
+    const Instant first = sys_days(2027y / 3 / 23) + 18h; // a Tuesday
+    const auto rule = readRule("FREQ=WEEKLY;BYDAY=TU;COUNT=3");
+    ASSERT_TRUE(rule);
+    const auto found = occurrences(first, *rule, first, first + days(60), clock);
+    ASSERT_EQ(found.size(), 3u);
+    EXPECT_EQ(found[1], Instant(sys_days(2027y / 3 / 30) + 17h));
+    EXPECT_EQ(found[2], Instant(sys_days(2027y / 4 / 6) + 17h));
+    EXPECT_EQ(occurrences(first, *rule, found[1] + 1h, first + days(60), clock).size(), 1u);
+}
+
+// Seven hours behind UTC Tuesday's course at 19:00 is on Wednesday by UTC; it is on Tuesdays.
+TEST(Recurrence, goesByTheDaysOfTheClock)
+{
+    using namespace std::chrono;
+    const WallClock clock{[](Instant at) { return at - 7h; },
+                          [](Instant shown) { return shown + 7h; }};
+    const Instant first = sys_days(2027y / 3 / 24) + 2h;
+    const auto found =
+        occurrences(first, *readRule("FREQ=WEEKLY;BYDAY=TU"), first, first + days(8), clock);
+    ASSERT_EQ(found.size(), 2u);
+    EXPECT_EQ(found[1], first + days(7));
+}
+
 TEST(Recurrence, examplesOfTheStandard)
 {
     EXPECT_EQ(times("FREQ=DAILY;INTERVAL=10;COUNT=5", at(1997, 9, 2, 9), at(1998, 1, 1)),
