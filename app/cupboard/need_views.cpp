@@ -1,6 +1,7 @@
 #include "app/cupboard/need_views.h"
 
 #include "app/cupboard/cupboard_words.h"
+#include "app/cupboard/work_words.h"
 #include "app/words/error_words.h"
 #include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
@@ -8,6 +9,7 @@
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 #include "core/cupboard/needs_request.h"
+#include "core/cupboard/work_series.h"
 
 #include <QCoreApplication>
 
@@ -137,11 +139,11 @@ StripView stripOf(const NeedsSnapshot& snapshot, const formulary::Formulary& for
             continue;
         }
         const QString name = QString::fromStdString(work.name);
-        strip.work.push_back({span.place(work.at), work.films.value(), name,
-                              NeedWords::tr("%1: %2 on %3", "work, films, day")
-                                  .arg(name.isEmpty() ? NeedWords::tr("Film to develop") : name,
-                                       filmsText(work.films, wording),
-                                       dayText(work.at, span.from, wording.locale))});
+        strip.work.push_back(
+            {span.place(work.at), work.films.value(), name,
+             NeedWords::tr("%1: %2 on %3", "work, films, day")
+                 .arg(name.isEmpty() ? workName({}) : name, filmsText(work.films, wording),
+                      dayText(work.at, span.from, wording.locale))});
     }
     if (besides > 0)
         strip.pace = filmsText(chemistry::Films(besides), wording);
@@ -198,27 +200,34 @@ BuyView buyOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formula
     return view;
 }
 
-} // namespace
-
-QString ruleWords(const std::string& rule)
+// What does not come any more is left out.
+std::vector<WorkLine> workLines(const NeedsSnapshot& snapshot, const Wording& wording)
 {
-    if (rule.empty())
-        return {};
-    // Until when is said elsewhere.
-    QString bare = QString::fromStdString(rule);
-    const qsizetype until = bare.indexOf(QStringLiteral(";UNTIL="));
-    if (until >= 0)
-        bare.truncate(until);
-    if (bare == u"FREQ=WEEKLY")
-        return NeedWords::tr("every week");
-    if (bare == u"FREQ=WEEKLY;INTERVAL=2")
-        return NeedWords::tr("every second week");
-    if (bare == u"FREQ=WEEKLY;INTERVAL=4")
-        return NeedWords::tr("every fourth week");
-    if (bare == u"FREQ=MONTHLY")
-        return NeedWords::tr("every month");
-    return QString::fromStdString(rule);
+    const Instant now = snapshot.request.now;
+    std::vector<std::pair<Instant, WorkLine>> lines;
+    for (const ledger::Work& work : snapshot.works) {
+        const auto next = cupboard::nextTimes(work, now, 1, wallClock());
+        if (next.empty())
+            continue;
+        QStringList parts{workName(work), momentText(next.front(), now, wording.locale)};
+        parts << (work.films ? filmsText(*work.films, wording)
+                             : NeedWords::tr("how many films is not said"));
+        parts << ruleWords(work.rule, wording.locale)
+              << ruleEndWords(work.rule, now, wording.locale);
+        parts.removeAll(QString());
+        lines.push_back({next.front(),
+                         {QString::fromStdString(work.id), parts.join(QStringLiteral(" · ")),
+                          cupboard::readRule(work.rule).has_value()}});
+    }
+    std::stable_sort(lines.begin(), lines.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::vector<WorkLine> sorted;
+    for (auto& [at, line] : lines)
+        sorted.push_back(std::move(line));
+    return sorted;
 }
+
+} // namespace
 
 NeedsSnapshot needsSnapshot(std::vector<ledger::Batch> batches,
                             const formulary::Formulary& formulary,
@@ -247,16 +256,7 @@ NeedsView needsView(const NeedsSnapshot& snapshot, const formulary::Formulary& f
     view.strip = stripOf(snapshot, formulary, wording);
     view.buy = buyOf(snapshot, formulary, wording);
     view.usualPace = usualPace(snapshot.usual, wording);
-    for (const ledger::Work& work : snapshot.works) {
-        QStringList parts{work.name.empty() ? NeedWords::tr("Film to develop")
-                                            : QString::fromStdString(work.name),
-                          momentText(work.at, snapshot.request.now, wording.locale)};
-        parts << (work.films ? filmsText(*work.films, wording)
-                             : NeedWords::tr("how many films is not said"));
-        parts << ruleWords(work.rule);
-        parts.removeAll(QString());
-        view.works.push_back({QString::fromStdString(work.id), parts.join(QStringLiteral(" · "))});
-    }
+    view.works = workLines(snapshot, wording);
     if (snapshot.plan && snapshot.plan->enoughUntil)
         view.summary =
             NeedWords::tr("enough for the work until %1")

@@ -54,10 +54,11 @@ struct StripView {
     QString nothing; ///< why there are none
 };
 
-/// One of the known works, to be changed or taken away.
+/// One of the known works that come yet, to be changed or taken away.
 struct WorkLine {
     QString id;
-    QString text; ///< "Course · 8 Dec, 19:00 · 8 films · every second week"
+    QString text; ///< "Course · 8 Dec, 19:00 · 8 films · every second week"; when it comes next
+    bool repeats = false;
 };
 
 struct BuyLine {
@@ -99,8 +100,5 @@ NeedsSnapshot needsSnapshot(std::vector<ledger::Batch> batches,
 NeedsSnapshot needsSnapshot(cupboard::Needs needs, const PlanFor& planFor);
 NeedsView needsView(const NeedsSnapshot& snapshot, const formulary::Formulary& formulary,
                     const Wording& wording);
-
-/// How work comes again, in words, where the rule is one that the window offers; else the rule.
-QString ruleWords(const std::string& rule);
 
 } // namespace ullage::app

@@ -49,7 +49,10 @@ QWidget* NeedsCard::newLine(const WorkLine& work)
     text->setWordWrap(true);
     row->addWidget(text, 1);
     for (const auto& [action, words] : {std::pair(WorkAction::Edit, tr("Edit…")),
+                                        std::pair(WorkAction::SkipOnce, tr("Skip once…")),
                                         std::pair(WorkAction::TakeAway, tr("Take away…"))}) {
+        if (action == WorkAction::SkipOnce && !work.repeats)
+            continue;
         auto* button = new QPushButton(words, line);
         setButtonLook(button, ButtonLook::Quiet);
         button->setAccessibleDescription(work.text);

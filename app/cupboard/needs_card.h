@@ -13,7 +13,7 @@ namespace ullage::app
 class NeedStrip;
 class PaceChoice;
 
-enum class WorkAction { New, Edit, TakeAway, Import, Export };
+enum class WorkAction { New, Edit, SkipOnce, TakeAway, Import, Export };
 
 class NeedsCard : public Card
 {

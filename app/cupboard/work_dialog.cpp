@@ -1,10 +1,12 @@
 #include "app/cupboard/work_dialog.h"
 
-#include "app/cupboard/need_views.h"
+#include "app/cupboard/work_words.h"
 #include "app/widgets/moment_field.h"
 #include "app/widgets/plain_text.h"
+#include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "app/words/shown_names.h"
+#include "core/cupboard/work_series.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/entry_fields.h"
 
@@ -71,18 +73,17 @@ void WorkDialog::addRepeats(const std::string& rule)
     m_repeats->addItem(tr("once"), QString());
     for (const char* one :
          {"FREQ=WEEKLY", "FREQ=WEEKLY;INTERVAL=2", "FREQ=WEEKLY;INTERVAL=4", "FREQ=MONTHLY"})
-        m_repeats->addItem(ruleWords(one), QString::fromLatin1(one));
+        m_repeats->addItem(ruleWords(one, wording().locale), QString::fromLatin1(one));
     QString bare = QString::fromStdString(rule);
-    if (const qsizetype until = bare.indexOf(kUntil); until >= 0) {
-        const QDate last =
-            QDate::fromString(bare.mid(until + kUntil.size(), 8), QStringLiteral("yyyyMMdd"));
-        if (last.isValid() && bare.indexOf(u';', until + 1) < 0) {
-            m_until->setShown(last);
-            bare.truncate(until);
-        }
+    const auto read = cupboard::readRule(rule);
+    const qsizetype until = bare.indexOf(kUntil);
+    if (until >= 0 && read && read->until && bare.indexOf(u';', until + 1) < 0) {
+        m_until->setShown(
+            localDate(read->untilShown ? wallClock().when(*read->until) : *read->until));
+        bare.truncate(until);
     }
     if (m_repeats->findData(bare) < 0) // as a calendar said it
-        m_repeats->addItem(plainCaption(bare), bare);
+        m_repeats->addItem(plainCaption(ruleWords(bare.toStdString(), wording().locale)), bare);
     m_repeats->setCurrentIndex(m_repeats->findData(bare));
     addRow(QStringLiteral("rule"), tr("&Again"), m_repeats, Width::Half);
     m_until->setPlaceholderText(tr("without end"));
@@ -101,10 +102,9 @@ void WorkDialog::showUntil()
 
 std::string WorkDialog::rule() const
 {
-    QString rule = m_repeats->currentData().toString();
+    const QString rule = m_repeats->currentData().toString();
     if (!rule.isEmpty() && !m_until->isHidden() && !m_until->isEmpty())
-        rule += kUntil + m_until->date().toString(QStringLiteral("yyyyMMdd")) +
-                QStringLiteral("T235959Z");
+        return cupboard::ruleUntil(rule.toStdString(), instantOf(m_until->date().endOfDay()));
     return rule.toStdString();
 }
 

@@ -1,7 +1,7 @@
 #include "app/window/book_tables.h"
 
 #include "app/cupboard/cupboard_words.h"
-#include "app/cupboard/need_views.h"
+#include "app/cupboard/work_words.h"
 #include "app/session/whole_file.h"
 #include "app/statistics/statistics_words.h"
 #include "app/words/formulary_words.h"
@@ -191,7 +191,7 @@ Result<ShownTable> workTable(const Asked& asked)
                       TableWords::tr("Comes again"), TableWords::tr("Developer")};
     for (const ledger::Work& work : state->works)
         table.rows.push_back({text(work.name), TableCell(work.at), figure(work.films),
-                              ruleWords(work.rule),
+                              ruleWords(work.rule, asked.wording.locale),
                               work.developer.empty() ? QString() : asked.solution(work.developer)});
     return table;
 }

@@ -5,8 +5,12 @@
 #include "app/cupboard/code_dialog.h"
 #include "app/cupboard/item_deed_dialog.h"
 #include "app/cupboard/work_dialog.h"
+#include "app/cupboard/work_words.h"
 #include "app/widgets/prompts.h"
 #include "app/window/main_window.h"
+#include "app/words/local_calendar.h"
+#include "app/words/moment_text.h"
+#include "core/cupboard/work_series.h"
 #include "core/store/calendar_reader.h"
 #include "core/store/calendar_work.h"
 #include "core/store/file_identity.h"
@@ -108,8 +112,37 @@ void CupboardDeeds::doWithWork(WorkAction action, const QString& work)
             continue;
         if (action == WorkAction::Edit)
             return openOnce(new WorkDialog(m_parts.door, one, over));
+        if (action == WorkAction::SkipOnce)
+            return skipOnce(one);
         return takeWorkAway(one);
     }
+}
+
+void CupboardDeeds::skipOnce(const ledger::Work& work)
+{
+    constexpr std::size_t kOffered = 26;
+    const auto now = m_parts.door.now();
+    const auto times = cupboard::nextTimes(work, now, kOffered, wallClock());
+    QStringList ways;
+    for (const chemistry::Instant at : times)
+        ways << momentText(at, now, m_parts.wording().locale);
+    const auto chosen =
+        ways.isEmpty()
+            ? std::nullopt
+            : prompts().choose(&m_parts.window, tr("Skip once"),
+                               tr("%1: which time does it not come?").arg(workName(work)), ways);
+    if (!chosen)
+        return;
+    auto works = cupboard::withoutOnce(work, times[static_cast<std::size_t>(*chosen)], wallClock());
+    std::vector<ledger::CupboardLine> lines;
+    for (ledger::Work& line : works) {
+        line.id = m_parts.door.newId();
+        lines.push_back(std::move(line));
+    }
+    if (lines.empty())
+        return;
+    if (const auto done = m_parts.door.add(std::move(lines)); !done)
+        m_parts.fail(tr("The work was not changed"), done.error());
 }
 
 void CupboardDeeds::takeWorkAway(ledger::Work work)

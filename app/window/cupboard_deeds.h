@@ -36,6 +36,7 @@ signals:
 private:
     /// Empty, and told, where it cannot be read.
     [[nodiscard]] std::optional<ledger::CupboardState> state() const;
+    void skipOnce(const ledger::Work& work);
     void takeWorkAway(ledger::Work work);
     void readCalendar(const ledger::CupboardState& state);
 

@@ -7,6 +7,8 @@
 #include <QAbstractItemModelTester>
 #include <QPushButton>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -77,6 +79,41 @@ TEST(CupboardPage, anEmptyOneOffersWhatToDoFirst)
             return false;
         },
         10'000));
+}
+
+// Every second Wednesday evening: the second of those offered falls out, and Undo brings it back.
+TEST(CupboardPage, workThatComesAgainIsSkippedOnce)
+{
+    Desk desk;
+    ledger::Work course;
+    course.id = "course";
+    course.at = desk.now() + std::chrono::days(7);
+    course.rule = "FREQ=WEEKLY;INTERVAL=2";
+    course.films = chemistry::Films(4);
+    course.name = "Course";
+    shelve(desk, {course});
+    Window at(desk);
+    at.window.showPage(Page::Cupboard);
+    auto* page = at.window.findChild<CupboardPage*>();
+    const auto button = [&](const QString& words) -> QPushButton* {
+        for (auto* one : page->findChildren<QPushButton*>()) {
+            if (one->text() == words && one->isVisible())
+                return one;
+        }
+        return nullptr;
+    };
+    ASSERT_TRUE(QTest::qWaitFor([&] { return button("Skip once…") != nullptr; }, 10'000));
+    at.asked.answerWay(1);
+    button("Skip once…")->click();
+    auto works = snapshotOf(desk).state.works;
+    ASSERT_EQ(works.size(), 2u);
+    std::sort(works.begin(), works.end(), [](const auto& a, const auto& b) { return a.at < b.at; });
+    EXPECT_EQ(works[0].rule, "");
+    EXPECT_EQ(works[0].at, course.at);
+    EXPECT_EQ(works[1].at, course.at + std::chrono::days(28));
+    EXPECT_EQ(works[1].rule, course.rule);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(snapshotOf(desk).state.works.size(), 1u);
 }
 
 TEST(ItemListModel, isASoundModel)

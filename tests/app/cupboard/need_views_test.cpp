@@ -3,6 +3,7 @@
 #include "app/cupboard/need_strip.h"
 #include "app/cupboard/pace_choice.h"
 #include "app/cupboard/work_dialog.h"
+#include "app/cupboard/work_words.h"
 #include "tests/app/cupboard/cupboard_kit.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
@@ -108,7 +109,36 @@ TEST(NeedViews, workThatComesAgainIsOnTheStripEachTime)
     const NeedsView view = viewOf(desk);
     EXPECT_EQ(view.strip.work.size(), 3u) << "2, 16 and 30 December";
     ASSERT_EQ(view.works.size(), 1u);
-    EXPECT_TRUE(view.works[0].text.contains("every second week"));
+    EXPECT_TRUE(view.works[0].text.endsWith("every second week · until 1 Jan"))
+        << view.works[0].text.toStdString();
+    EXPECT_TRUE(view.works[0].repeats);
+}
+
+TEST(NeedViews, workSaysWhenItComesNextAndNothingOnceItIsOver)
+{
+    Desk desk;
+    shelve(desk, {workIn(desk, 2, 4, "FREQ=WEEKLY"), workIn(desk, 3, 1)});
+    ASSERT_EQ(viewOf(desk).works.size(), 2u);
+    EXPECT_FALSE(viewOf(desk).works[1].repeats);
+    desk.pass(4);
+    const auto works = viewOf(desk).works;
+    ASSERT_EQ(works.size(), 1u) << "the other is over";
+    EXPECT_TRUE(works[0].text.contains("4 Dec")) << works[0].text.toStdString();
+}
+
+TEST(WorkWords, sayHowItComesAgain)
+{
+    const QLocale english(QLocale::English, QLocale::UnitedKingdom);
+    EXPECT_EQ(ruleWords("FREQ=WEEKLY;INTERVAL=2;BYDAY=TU", english),
+              "every second week on Tuesday");
+    EXPECT_EQ(ruleWords("FREQ=WEEKLY;BYDAY=TU,TH;COUNT=6", english),
+              "every week on Tuesday, Thursday");
+    EXPECT_EQ(ruleWords("FREQ=MONTHLY;BYDAY=2TU,-1FR", english),
+              "every month on second Tuesday, last Friday");
+    EXPECT_EQ(ruleWords("FREQ=MONTHLY;BYMONTHDAY=1,-1", english), "every month on day 1, last day");
+    EXPECT_EQ(ruleWords("every 2 weeks", english), "every 2 weeks") << "as it is";
+    EXPECT_EQ(ruleWords("", english), "");
+    EXPECT_EQ(ruleEndWords("FREQ=WEEKLY", {}, english), "");
 }
 
 // Three loads of two films today and the load believed in beforehand are 4 in 30 days, 8 films in
