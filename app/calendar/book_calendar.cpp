@@ -5,6 +5,7 @@
 #include "core/cupboard/needs_request.h"
 
 #include <QCoreApplication>
+#include <QTimeZone>
 
 namespace ullage::app
 {
@@ -109,7 +110,7 @@ Result<std::vector<store::CalendarEvent>> calendarEvents(ledger::Book& book,
 
 QByteArray calendarFile(const std::vector<store::CalendarEvent>& events, chemistry::Instant now)
 {
-    return store::calendarText(events, now, Words::tr("Darkroom"));
+    return store::calendarText(events, now, Words::tr("Darkroom"), QTimeZone::systemTimeZone());
 }
 
 } // namespace ullage::app

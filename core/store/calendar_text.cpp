@@ -1,12 +1,19 @@
 #include "core/store/calendar_text.h"
 
+#include "core/store/calendar_zone.h"
+
 #include <QDateTime>
+
+#include <algorithm>
 
 namespace ullage::store
 {
 
 namespace
 {
+
+// Whoever subscribes reads again long before.
+constexpr std::chrono::days kZoneAhead{5 * 366};
 
 QDateTime utc(chemistry::Instant at)
 {
@@ -58,11 +65,25 @@ QByteArray folded(const QByteArray& line)
     return text + line.mid(at) + "\r\n";
 }
 
+// The earliest time that is to be written by the zone's clock; none if nothing is.
+std::optional<chemistry::Instant> firstByClock(const std::vector<CalendarEvent>& events,
+                                               const QTimeZone& zone)
+{
+    std::optional<chemistry::Instant> first;
+    for (const CalendarEvent& event : events) {
+        if (zone != QTimeZone::utc() && !event.wholeDay && !event.rule.empty()) {
+            first = std::min(first.value_or(event.at), event.at);
+        }
+    }
+    return first;
+}
+
 } // namespace
 
 QByteArray calendarText(const std::vector<CalendarEvent>& events, chemistry::Instant stamp,
-                        const QString& name)
+                        const QString& name, const QTimeZone& zone)
 {
+    const auto first = firstByClock(events, zone);
     QByteArray text;
     const auto line = [&](const QByteArray& content) { text += folded(content); };
     line("BEGIN:VCALENDAR");
@@ -70,13 +91,20 @@ QByteArray calendarText(const std::vector<CalendarEvent>& events, chemistry::Ins
     line("PRODID:-//Ullage//Ullage//EN");
     line("CALSCALE:GREGORIAN");
     line("NAME:" + escaped(name)); // RFC 7986
+    if (first) {
+        for (const QByteArray& one :
+             zoneLines(zone, *first, std::max(*first, stamp) + kZoneAhead)) {
+            line(one);
+        }
+    }
     for (const CalendarEvent& event : events) {
         line("BEGIN:VEVENT");
         line("UID:" + escaped(QString::fromStdString(event.uid)));
         line("DTSTAMP:" + moment(stamp));
         if (event.wholeDay) {
-            line("DTSTART;VALUE=DATE:" +
-                 utc(event.at).toString(QStringLiteral("yyyyMMdd")).toLatin1());
+            line("DTSTART;VALUE=DATE:" + shownBy(zone, event.at).left(8));
+        } else if (first && !event.rule.empty()) {
+            line("DTSTART;TZID=" + zone.id() + ':' + shownBy(zone, event.at));
         } else {
             line("DTSTART:" + moment(event.at));
         }

@@ -5,6 +5,7 @@
 
 #include <QByteArray>
 #include <QString>
+#include <QTimeZone>
 
 #include <optional>
 #include <string>
@@ -16,7 +17,7 @@ namespace ullage::store
 struct CalendarEvent {
     std::string uid;       ///< the same for the same thing: a calendar replaces what it had
     chemistry::Instant at; ///< to the second
-    bool wholeDay = false; ///< the day of `at` in UTC, without a time
+    bool wholeDay = false; ///< the day of `at`, without a time
     QString summary;
     QString description; ///< or empty
     std::string rule;    ///< the value of an RRULE, or empty
@@ -24,10 +25,12 @@ struct CalendarEvent {
     friend bool operator==(const CalendarEvent&, const CalendarEvent&) = default;
 };
 
-/// One calendar with an event for each, in this order. `stamp`: when it is written. Lines end with
-/// CR LF and are folded at 75 octets, never within a character; texts are escaped.
+/// One calendar with an event for each, in this order. `stamp`: when it is written. Days, and the
+/// times of what comes again, are those of `zone`, which is described in it then; other times are
+/// written in UTC. Lines end with CR LF and are folded at 75 octets, never within a character;
+/// texts are escaped.
 QByteArray calendarText(const std::vector<CalendarEvent>& events, chemistry::Instant stamp,
-                        const QString& name);
+                        const QString& name, const QTimeZone& zone = QTimeZone::utc());
 
 /// Of how many films an event says that it is: a field of ours that others keep and pass over.
 inline constexpr const char* kFilmsField = "X-ULLAGE-FILMS";

@@ -91,6 +91,50 @@ TEST(CalendarText, isReadByAnotherImplementation)
     EXPECT_STREQ(icaltime_as_ical_string(icalcomponent_get_dtstart(second)), "20261208");
 }
 
+// Tuesday evenings at 19:00 in the middle of Europe, where the clock is put forward on 28 March
+// 2027: by another implementation too they stay at 19:00, and so are at 17:00 UTC from then on.
+TEST(CalendarText, whatComesAgainGoesByTheClockOfItsZone)
+{
+    const QTimeZone zone("Europe/Berlin");
+    ASSERT_TRUE(zone.isValid());
+    CalendarEvent weekly = course();
+    weekly.rule = "FREQ=WEEKLY;BYDAY=TU";
+    const auto text = calendarText({weekly, discard()}, at(0), QStringLiteral("Darkroom"), zone);
+    const Component calendar = parsed(text);
+    ASSERT_TRUE(calendar);
+    EXPECT_EQ(icalcomponent_count_errors(calendar.get()), 0);
+    EXPECT_EQ(icalcomponent_count_components(calendar.get(), ICAL_VTIMEZONE_COMPONENT), 1);
+    const icaltimetype start = icalcomponent_get_dtstart(event(calendar, 0));
+    EXPECT_STREQ(icaltime_as_ical_string(start), "20261208T190000");
+    // What their zone says of a moment, by the description in the file.
+    icaltimezone* theirs = icaltimezone_new();
+    ASSERT_TRUE(icaltimezone_set_component(
+        theirs, icalcomponent_new_clone(
+                    icalcomponent_get_first_component(calendar.get(), ICAL_VTIMEZONE_COMPONENT))));
+    icaltimetype winter = icaltime_from_string("20270323T190000");
+    icaltimetype summer = icaltime_from_string("20270330T190000");
+    int isDaylight = 0;
+    EXPECT_EQ(icaltimezone_get_utc_offset(theirs, &winter, &isDaylight), 3600);
+    EXPECT_EQ(icaltimezone_get_utc_offset(theirs, &summer, &isDaylight), 7200);
+    EXPECT_EQ(isDaylight, 1);
+    icaltimezone_free(theirs, 1);
+
+    const auto read = readCalendar(text);
+    ASSERT_TRUE(read) << read.error().field;
+    EXPECT_EQ(read->front().at, weekly.at);
+    EXPECT_EQ(read->front().rule, weekly.rule);
+}
+
+// 23:30 on 8 December in New York is the 9th by UTC.
+TEST(CalendarText, daysAreThoseOfTheZone)
+{
+    CalendarEvent late = discard();
+    late.at = at(28) + std::chrono::minutes(30);
+    const auto text = calendarText({late}, at(0), {}, QTimeZone("America/New_York"));
+    EXPECT_TRUE(text.contains("DTSTART;VALUE=DATE:20261208\r\n")) << text.toStdString();
+    EXPECT_FALSE(text.contains("VTIMEZONE")) << "nothing goes by its clock";
+}
+
 TEST(CalendarText, linesAreFoldedAt75OctetsAndNotWithinACharacter)
 {
     const auto text = calendarText({discard()}, at(0), QStringLiteral("Darkroom"));
