@@ -8,6 +8,8 @@
 #include <QPainter>
 #include <QStyledItemDelegate>
 
+#include <cmath>
+
 namespace ullage::app
 {
 
@@ -15,8 +17,10 @@ namespace
 {
 
 constexpr int kHeadingHeight = 30;
-constexpr int kItemHeight = 50;
+constexpr int kPadding = 5; // above and below the words of a thing
+constexpr double kBetween = 2;
 constexpr double kMarkSide = 14;
+constexpr int kMostLines = 2; // of a name, and of what is said of it
 
 // The shapes of the verdicts: a triangle for what ends soon, an octagon for what is past its day.
 VerdictLook lookOf(ledger::Keeps keeps)
@@ -24,15 +28,63 @@ VerdictLook lookOf(ledger::Keeps keeps)
     return keeps == ledger::Keeps::Past ? VerdictLook::Discard : VerdictLook::NearItsEnd;
 }
 
+QFont nameFont(bool chosen)
+{
+    QFont font = Theme::font(TextRole::Body);
+    font.setPixelSize(14);
+    if (chosen)
+        font.setWeight(QFont::DemiBold);
+    return font;
+}
+
+bool isMarked(const QModelIndex& index)
+{
+    return static_cast<ledger::Keeps>(index.data(ItemListModel::KeepsRole).toInt()) !=
+           ledger::Keeps::Fine;
+}
+
+QRectF wordsOf(const QRectF& cell, bool marked)
+{
+    return cell.adjusted(14, kPadding, marked ? -36 : -12, -kPadding);
+}
+
+// A date or a volume is not cut where a second line has room for it.
+struct Wrapped {
+    QString text;
+    double height = 0;
+};
+
+Wrapped wrapped(const QString& text, const QFont& font, double width)
+{
+    const QFontMetricsF metrics(font);
+    const QString all = oneLine(text, metrics, 1e6); // a name may hold anything
+    const QRectF room(0, 0, width, 1e4);
+    const double needed = metrics.boundingRect(room, Qt::TextWordWrap, all).height();
+    const double most = kMostLines * metrics.lineSpacing() + 1;
+    if (needed <= most)
+        return {all, needed};
+    // Words are broken unevenly, so a little less than the lines hold.
+    return {oneLine(text, metrics, (kMostLines - 0.3) * width), most};
+}
+
 class ItemDelegate : public QStyledItemDelegate
 {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
-    QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override
+    // As high in the heavier letters of the one that is chosen: nothing moves when it is.
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
-        return {200,
-                index.data(ItemListModel::HeadingRole).toBool() ? kHeadingHeight : kItemHeight};
+        if (index.data(ItemListModel::HeadingRole).toBool())
+            return {200, kHeadingHeight};
+        const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+        const QRectF cell(0, 0, view ? view->viewport()->width() : 280, 100);
+        const double width = wordsOf(cell, isMarked(index)).width();
+        const double height = wrapped(index.data().toString(), nameFont(true), width).height +
+                              wrapped(index.data(ItemListModel::DetailRole).toString(),
+                                      Theme::font(TextRole::Small), width)
+                                  .height;
+        return {200, static_cast<int>(std::ceil(height + kBetween + 2 * kPadding)) + 2};
     }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -70,22 +122,19 @@ private:
             painter.drawRoundedRect(cell.adjusted(1, 0, -1, 0), Space::kRadius, Space::kRadius);
         }
         const auto keeps = static_cast<ledger::Keeps>(index.data(ItemListModel::KeepsRole).toInt());
-        const bool marked = keeps != ledger::Keeps::Fine;
-        const QRectF words = cell.adjusted(14, 5, marked ? -36 : -12, -5);
-        QFont font = Theme::font(TextRole::Body);
-        font.setPixelSize(14);
-        if (chosen)
-            font.setWeight(QFont::DemiBold);
+        const bool marked = isMarked(index);
+        const QRectF words = wordsOf(cell, marked);
+        const QFont font = nameFont(chosen);
+        const Wrapped name = wrapped(index.data().toString(), font, words.width());
         painter.setFont(font);
         painter.setPen(c.ink);
-        painter.drawText(words, Qt::AlignLeft | Qt::AlignTop,
-                         oneLine(index.data().toString(), QFontMetricsF(font), words.width()));
+        painter.drawText(words, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, name.text);
         const QFont small = Theme::font(TextRole::Small);
         painter.setFont(small);
         painter.setPen(marked ? verdictColour(lookOf(keeps)) : c.quiet);
-        painter.drawText(words, Qt::AlignLeft | Qt::AlignBottom,
-                         oneLine(index.data(ItemListModel::DetailRole).toString(),
-                                 QFontMetricsF(small), words.width()));
+        painter.drawText(
+            words, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap,
+            wrapped(index.data(ItemListModel::DetailRole).toString(), small, words.width()).text);
         if (marked)
             paintVerdictShape(
                 painter,
@@ -179,6 +228,7 @@ ItemList::ItemList(QWidget* parent) : QListView(parent), m_model(new ItemListMod
     setFrameShape(QFrame::NoFrame);
     setStyleSheet(QStringLiteral("QListView { background: transparent; border: none; }"));
     setMouseTracking(true);
+    setResizeMode(QListView::Adjust); // what wraps is higher in a narrower list
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(tr("What is here"));

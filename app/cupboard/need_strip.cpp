@@ -10,6 +10,7 @@
 #include <QPainterPath>
 
 #include <algorithm>
+#include <array>
 
 namespace ullage::app
 {
@@ -19,12 +20,13 @@ namespace
 
 constexpr double kNames = 132; // width of the column at the left
 constexpr double kDays = 24;   // height of the line of days
-constexpr double kWork = 46;   // of the work under it
+constexpr double kWork = 58;   // of the work under it, with two lines for names
 constexpr double kPace = 34;   // of what comes besides
 constexpr double kBar = 22;
 constexpr double kLane = 26;
 constexpr double kRowGap = 12;
-constexpr double kLeastRow = 36; // name and detail
+constexpr double kName = 18; // a line of it
+constexpr double kDetail = 18;
 constexpr double kTally = 15;
 constexpr double kLegend = 26;
 
@@ -77,9 +79,30 @@ QString NeedStrip::paceWords() const
 
 double NeedStrip::workHeight() const { return kWork + (m_strip.pace.isEmpty() ? 0 : kPace); }
 
+// In two lines where one does not hold it.
+QStringList NeedStrip::nameLines(const NeedRow& row)
+{
+    const QFontMetricsF metrics(Theme::font(TextRole::Strong));
+    constexpr double kRoom = kNames - 8;
+    const QString whole = oneLine(row.name, metrics, 1e6); // it may hold anything
+    if (metrics.horizontalAdvance(whole) <= kRoom)
+        return {whole};
+    qsizetype cut = -1; // after the last word that the first line holds
+    for (qsizetype at = whole.indexOf(u' '); at >= 0; at = whole.indexOf(u' ', at + 1)) {
+        if (metrics.horizontalAdvance(whole.left(at)) > kRoom)
+            break;
+        cut = at;
+    }
+    if (cut < 0)
+        return {oneLine(whole, metrics, kRoom)};
+    return {whole.left(cut), oneLine(whole.mid(cut + 1), metrics, kRoom)};
+}
+
 double NeedStrip::heightOf(const NeedRow& row) const
 {
-    return std::max(kLeastRow, row.lanes * kLane) + kRowGap;
+    return std::max(kName * static_cast<double>(nameLines(row).size()) + kDetail,
+                    row.lanes * kLane) +
+           kRowGap;
 }
 
 QSize NeedStrip::sizeHint() const
@@ -124,6 +147,8 @@ QString NeedStrip::spokenAt(const QPointF& at) const
     if (at.y() > kDays + kWork && at.y() < top)
         return paceWords();
     for (const NeedRow& row : m_strip.rows) {
+        if (at.x() < kNames && at.y() >= top && at.y() < top + heightOf(row))
+            return tr("%1, %2", "solution, films").arg(row.name, row.detail);
         for (const NeedBar& bar : row.bars) {
             if (barRect(row, top, bar).contains(at))
                 return bar.spoken;
@@ -141,7 +166,7 @@ void NeedStrip::paintWork(QPainter& painter) const
     painter.setPen(colours().ink);
     painter.drawText(QRectF(0, kDays, kNames - 8, 24), Qt::AlignLeft | Qt::AlignVCenter,
                      tr("Work"));
-    double named = 0; // to here names stand already
+    std::array<double, 2> named{}; // to here names stand already, in each line
     for (const WorkTick& work : m_strip.work) {
         if (work.atPace)
             continue;
@@ -149,13 +174,16 @@ void NeedStrip::paintWork(QPainter& painter) const
         const double x = std::min(xOf(work.at), room().right() - wide);
         painter.setPen(colours().ink);
         paintTally(painter, QRectF(x, kDays + 5, wide, kTally), Qt::AlignLeft, work.films);
-        if (work.name.isEmpty() || x < named)
+        const auto free =
+            std::find_if(named.begin(), named.end(), [&](double taken) { return taken <= x; });
+        if (work.name.isEmpty() || free == named.end())
             continue;
         const QString name = oneLine(work.name, metrics, std::min(90.0, room().right() - x));
         painter.setFont(small);
         painter.setPen(colours().quiet);
-        painter.drawText(QPointF(x, kDays + kTally + 18), name);
-        named = x + metrics.horizontalAdvance(name) + 8;
+        painter.drawText(
+            QPointF(x, kDays + kTally + 18 + 13 * static_cast<double>(free - named.begin())), name);
+        *free = x + metrics.horizontalAdvance(name) + 8;
     }
 }
 
@@ -261,11 +289,15 @@ void NeedStrip::paintEvent(QPaintEvent*)
         const QFont strong = Theme::font(TextRole::Strong);
         painter.setFont(strong);
         painter.setPen(c.ink);
-        painter.drawText(QRectF(0, top, kNames - 8, 20), Qt::AlignLeft | Qt::AlignVCenter,
-                         oneLine(row.name, QFontMetricsF(strong), kNames - 8));
+        double below = top;
+        for (const QString& line : nameLines(row)) {
+            painter.drawText(QRectF(0, below, kNames - 8, kName), Qt::AlignLeft | Qt::AlignVCenter,
+                             line);
+            below += kName;
+        }
         painter.setFont(axis);
         painter.setPen(c.quiet);
-        painter.drawText(QRectF(0, top + 19, kNames - 8, 17), Qt::AlignLeft | Qt::AlignVCenter,
+        painter.drawText(QRectF(0, below, kNames - 8, kDetail), Qt::AlignLeft | Qt::AlignVCenter,
                          oneLine(row.detail, metrics, kNames - 8));
         for (const NeedBar& bar : row.bars)
             paintBar(painter, barRect(row, top, bar), row, bar);

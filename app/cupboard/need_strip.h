@@ -33,6 +33,7 @@ private:
     [[nodiscard]] QRectF room() const;
     [[nodiscard]] double xOf(double place) const;
     [[nodiscard]] QRectF barRect(const NeedRow& row, double top, const NeedBar& bar) const;
+    [[nodiscard]] static QStringList nameLines(const NeedRow& row);
     [[nodiscard]] double heightOf(const NeedRow& row) const;
     [[nodiscard]] QString spokenAt(const QPointF& at) const;
     [[nodiscard]] QString paceWords() const;

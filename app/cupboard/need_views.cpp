@@ -87,7 +87,7 @@ NeedBar barOf(const Stretch& stretch, const NeedsSnapshot& snapshot, const Span&
         break;
     case StretchKind::Missing:
         bar.text = NeedWords::tr("missing: buy by %1").arg(day(stretch.from));
-        bar.shorter = {NeedWords::tr("by %1").arg(day(stretch.from)), day(stretch.from)};
+        bar.shorter = {NeedWords::tr("buy by %1").arg(day(stretch.from)), day(stretch.from)};
         bar.spoken = NeedWords::tr("Missing from %1 on, for %2").arg(day(stretch.from), films);
         break;
     }
@@ -184,7 +184,8 @@ BuyView buyOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formula
         line.text =
             NeedWords::tr("%1, %2 × %Ln", "solution, what a packet makes, how many", one.packets)
                 .arg(solutionName(one.solution, formulary), volumeText(one.makes, wording));
-        line.by = NeedWords::tr("by %1").arg(dayText(one.by, snapshot.request.now, wording.locale));
+        line.by =
+            NeedWords::tr("buy by %1").arg(dayText(one.by, snapshot.request.now, wording.locale));
         if (one.each) {
             ledger::Money cost;
             cost.add(*one.each, one.currency, one.packets);

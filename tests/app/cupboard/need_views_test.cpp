@@ -66,7 +66,7 @@ TEST(NeedViews, whatStandsWhatIsMixedAndWhatIsMissing)
     ASSERT_EQ(view.buy.lines.size(), 1u);
     EXPECT_TRUE(view.buy.lines[0].text.endsWith("1,000\u00a0ml × 1"))
         << view.buy.lines[0].text.toStdString();
-    EXPECT_EQ(view.buy.lines[0].by, "by 8 Dec");
+    EXPECT_EQ(view.buy.lines[0].by, "buy by 8 Dec");
     EXPECT_EQ(view.buy.lines[0].cost, "8.40\u00a0EUR");
     EXPECT_EQ(view.buy.together, "8.40\u00a0EUR");
 }
