@@ -1,11 +1,13 @@
 #include "app/cupboard/buy_card.h"
 
 #include "app/widgets/count_box.h"
+#include "app/widgets/flow_layout.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 
 #include <QComboBox>
 #include <QGridLayout>
+#include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -34,6 +36,19 @@ BuyCard::BuyCard(QWidget* parent)
     body()->addWidget(m_films);
     body()->addLayout(m_place);
     body()->addStretch(1);
+    auto* buttons = new QWidget(this);
+    auto* flow = new FlowLayout(buttons, Space::kSmall);
+    auto* print = new QPushButton(tr("Print…"), buttons);
+    auto* table = new QPushButton(tr("As a table…"), buttons);
+    print->setAccessibleDescription(tr("The shopping list"));
+    table->setAccessibleDescription(tr("The shopping list"));
+    for (QPushButton* button : {print, table}) {
+        setButtonLook(button, ButtonLook::Plain);
+        flow->addWidget(button);
+    }
+    connect(print, &QPushButton::clicked, this, &BuyCard::printRequested);
+    connect(table, &QPushButton::clicked, this, &BuyCard::tableRequested);
+    body()->addWidget(buttons);
     setPlanFor({});
     connect(m_for, &QComboBox::currentIndexChanged, this, [this] {
         showFilms();

@@ -24,6 +24,9 @@ public:
 
 signals:
     void planForChanged();
+    /// The list on paper, or as a table.
+    void printRequested();
+    void tableRequested();
 
 private:
     void showFilms();

@@ -92,6 +92,8 @@ CupboardPage::CupboardPage(QWidget* parent)
     connect(m_needs, &NeedsCard::workRequested, this, &CupboardPage::workRequested);
     connect(m_needs, &NeedsCard::besideChanged, this, &CupboardPage::planForChanged);
     connect(m_buy, &BuyCard::planForChanged, this, &CupboardPage::planForChanged);
+    connect(m_buy, &BuyCard::printRequested, this, &CupboardPage::printListRequested);
+    connect(m_buy, &BuyCard::tableRequested, this, &CupboardPage::tableOfListRequested);
     connect(m_actions, &CupboardActions::requested, this, [this](CupboardAction action) {
         QStringList items;
         for (const std::string& one : m_list->chosen()->items)

@@ -49,6 +49,8 @@ signals:
     void canRequested(ullage::app::CanAction action, const QString& can);
     void workRequested(ullage::app::WorkAction action, const QString& work);
     void planForChanged();
+    void printListRequested();
+    void tableOfListRequested();
 
 private:
     QWidget* newParts();

@@ -43,16 +43,16 @@ Result<PaperDocument> cardOf(ledger::Book& book, const PaperRequest& request,
                      book.formulary(), about);
 }
 
-Result<PaperDocument> shoppingOf(ledger::Book& book, const PaperAbout& about)
+Result<PaperDocument> shoppingOf(ledger::Book& book, const cupboard::PlanFor& planFor,
+                                 const PaperAbout& about)
 {
-    const auto needs =
-        cupboard::readNeeds(book, about.now, {.weeks = cupboard::kWeeksAhead}, wallClock());
+    const auto needs = cupboard::readNeeds(book, about.now, planFor, wallClock());
     if (!needs)
         return tl::unexpected(needs.error());
     const auto plan = cupboard::planNeeds(needs->request);
     if (!plan)
         return tl::unexpected(plan.error());
-    return shoppingPaper(*plan, book.formulary(), about);
+    return shoppingPaper(*plan, planFor, book.formulary(), about);
 }
 
 Result<PaperDocument> handOverOf(ledger::Book& book, const PaperAbout& about)
@@ -108,7 +108,7 @@ Result<PaperDocument> paperOf(ledger::Book& book, const PaperRequest& request,
     case PaperKind::Card:
         return cardOf(book, request, about);
     case PaperKind::Shopping:
-        return shoppingOf(book, about);
+        return shoppingOf(book, request.planFor, about);
     case PaperKind::Month:
         return monthOf(book, request, about);
     case PaperKind::HandOver:

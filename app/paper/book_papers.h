@@ -23,6 +23,7 @@ struct PaperRequest {
     PaperKind kind = PaperKind::Shelf;
     std::string batch; ///< of a card
     QDate month;       ///< its first day, of a month's report
+    cupboard::PlanFor planFor{.weeks = cupboard::kWeeksAhead}; ///< of a shopping list
     /// Told of a month's report, on the thread that makes it, how many of how many batches are
     /// done; false gives up. May be empty.
     std::function<bool(int done, int all)> progress = {};

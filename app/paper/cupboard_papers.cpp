@@ -82,15 +82,36 @@ PaperTable pouredTable(const ledger::CanStock& stock,
     return table;
 }
 
+QString plannedFor(const cupboard::PlanFor& planFor, const QLocale& locale)
+{
+    using Kind = cupboard::Beside::Kind;
+    if (planFor.films)
+        return CupboardPapers::tr("for %1", "films")
+            .arg(filmsText(chemistry::Films(*planFor.films), {{}, locale}));
+    const QString weeks = CupboardPapers::tr("for the work of %Ln week(s)", nullptr, planFor.weeks);
+    switch (planFor.beside.kind) {
+    case Kind::Nothing:
+        break;
+    case Kind::Usual:
+        return CupboardPapers::tr("%1 and what usually comes besides").arg(weeks);
+    case Kind::Given:
+        constexpr double kDaysOfWeek = 7;
+        return CupboardPapers::tr("%1, at %2 films a week in all")
+            .arg(weeks, numberText(planFor.beside.filmsPerDay * kDaysOfWeek, 1, locale));
+    }
+    return weeks;
+}
+
 } // namespace
 
-PaperDocument shoppingPaper(const cupboard::Plan& plan, const formulary::Formulary& formulary,
-                            const PaperAbout& about)
+PaperDocument shoppingPaper(const cupboard::Plan& plan, const cupboard::PlanFor& planFor,
+                            const formulary::Formulary& formulary, const PaperAbout& about)
 {
     const QLocale& locale = about.wording.locale;
     PaperDocument document;
     document.title = CupboardPapers::tr("Shopping list");
-    document.under = underOf(about);
+    document.under = CupboardPapers::tr("%1 · %2", "the book and the day, what it is planned for")
+                         .arg(underOf(about), plannedFor(planFor, locale));
     document.letters = 4;
     PaperTable table;
     table.columns = {{QString(), false, true},         {CupboardPapers::tr("Packets"), true},

@@ -4,6 +4,7 @@
 #include "app/paper/paper_document.h"
 #include "app/words/units.h"
 #include "core/cupboard/needs.h"
+#include "core/cupboard/plan_for.h"
 #include "core/ledger/cupboard_state.h"
 #include "core/ledger/run_plan.h"
 #include "core/ledger/statistics.h"
@@ -33,9 +34,10 @@ PaperDocument cardPaper(const ledger::Judged& bottle, const std::vector<ledger::
                         const ledger::Cost& cost, const formulary::Formulary& formulary,
                         const PaperAbout& about);
 
-/// What to buy, with boxes to tick, and what to mix from what is here.
-PaperDocument shoppingPaper(const cupboard::Plan& plan, const formulary::Formulary& formulary,
-                            const PaperAbout& about);
+/// What to buy, with boxes to tick, and what to mix from what is here. `planFor`: what it was
+/// planned for.
+PaperDocument shoppingPaper(const cupboard::Plan& plan, const cupboard::PlanFor& planFor,
+                            const formulary::Formulary& formulary, const PaperAbout& about);
 
 /// The cans with what is in them, for whoever collects waste, with lines to sign on. `batches`: by
 /// id, every batch that was poured in and is known.

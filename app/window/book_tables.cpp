@@ -36,6 +36,7 @@ struct Asked {
     ledger::Book& book;
     Instant now;
     const Wording& wording;
+    const cupboard::PlanFor& planFor;
 
     [[nodiscard]] QString volumeHeading(const QString& name) const
     {
@@ -160,8 +161,7 @@ Result<ShownTable> cupboardTable(const Asked& asked)
 
 Result<ShownTable> shoppingTable(const Asked& asked)
 {
-    const auto needs =
-        cupboard::readNeeds(asked.book, asked.now, {.weeks = cupboard::kWeeksAhead}, wallClock());
+    const auto needs = cupboard::readNeeds(asked.book, asked.now, asked.planFor, wallClock());
     if (!needs)
         return tl::unexpected(needs.error());
     const auto plan = cupboard::planNeeds(needs->request);
@@ -334,26 +334,26 @@ QString bookTableName(BookTable table)
 }
 
 Result<ShownTable> bookTable(BookTable table, store::SqlStore& store, Instant now,
-                             const Wording& wording)
+                             const Wording& wording, const cupboard::PlanFor& planFor)
 {
     const auto book = ledger::Book::open(
         store, [now] { return now; }, [] { return std::string(); });
     if (!book)
         return tl::unexpected(book.error());
-    auto made = read(table, {**book, now, wording}, store);
+    auto made = read(table, {**book, now, wording, planFor}, store);
     if (made)
         made->name = bookTableName(table);
     return made;
 }
 
 BookJob tableJob(const QString& path, const QString& file, BookTable table, chemistry::Instant now,
-                 const Wording& wording)
+                 const Wording& wording, const cupboard::PlanFor& planFor)
 {
     return [=]() -> Result<int> {
         auto store = store::SqlStore::open(path, {.access = store::Access::Read});
         if (!store)
             return tl::unexpected(store.error());
-        const auto made = bookTable(table, **store, now, wording);
+        const auto made = bookTable(table, **store, now, wording, planFor);
         if (!made)
             return tl::unexpected(made.error());
         if (const auto written = writeWhole(file, csvOf(*made)); !written)

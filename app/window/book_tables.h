@@ -5,6 +5,7 @@
 #include "app/window/book_jobs.h"
 #include "app/words/units.h"
 #include "core/chemistry/result.h"
+#include "core/cupboard/plan_for.h"
 #include "core/store/sql_store.h"
 
 #include <QString>
@@ -29,13 +30,14 @@ inline constexpr int kBookTables = 10;
 /// As it is offered, and as the file is named.
 QString bookTableName(BookTable table);
 
-/// Reads the table as of `now`, for any thread. Volumes are in the user's unit. Refuses what the
-/// book refuses to hand out: a table is whole or there is none.
+/// Reads the table as of `now`, for any thread. `planFor` is for the shopping list. Volumes are in
+/// the user's unit. Refuses what the book refuses to hand out: a table is whole or there is none.
 Result<ShownTable> bookTable(BookTable table, store::SqlStore& store, chemistry::Instant now,
-                             const Wording& wording);
+                             const Wording& wording,
+                             const cupboard::PlanFor& planFor = {.weeks = cupboard::kWeeksAhead});
 
 /// A table of the book as CSV, whole or not at all. The number of rows.
 BookJob tableJob(const QString& path, const QString& file, BookTable table, chemistry::Instant now,
-                 const Wording& wording);
+                 const Wording& wording, const cupboard::PlanFor& planFor);
 
 } // namespace ullage::app

@@ -93,6 +93,12 @@ void Controller::connectFileMenu()
     connect(window, &MainWindow::tableRequested, m_tables, &TablePlace::exportTable);
     connect(window, &MainWindow::calendarRequested, m_calendar, &CalendarPlace::open);
     connect(m_cupboard, &CupboardPlace::calendarRequested, m_calendar, &CalendarPlace::open);
+    m_paper->setPlanFor([this] { return m_cupboard->planFor(); });
+    m_tables->setPlanFor([this] { return m_cupboard->planFor(); });
+    connect(m_cupboard, &CupboardPlace::printListRequested, m_paper,
+            [this] { m_paper->print(PaperKind::Shopping); });
+    connect(m_cupboard, &CupboardPlace::tableOfListRequested, m_tables,
+            [this] { m_tables->exportThe(BookTable::Shopping); });
     connect(m_cupboard, &CupboardPlace::besideChanged, m_calendar, &CalendarPlace::anew);
     connect(m_calendar, &CalendarPlace::failingChanged, m_standing,
             [this] { m_standing->setCalendarFailing(m_calendar->failing()); });

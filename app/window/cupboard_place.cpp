@@ -79,10 +79,15 @@ void CupboardPlace::make()
         }
         refresh();
     });
+    connect(m_page, &CupboardPage::printListRequested, this, &CupboardPlace::printListRequested);
+    connect(m_page, &CupboardPage::tableOfListRequested, this,
+            &CupboardPlace::tableOfListRequested);
     m_parts.window.setPage(Page::Cupboard, m_page,
                            [page = m_page] { return page->firstForKeys(); });
     m_language = m_parts.preferences.language();
 }
+
+cupboard::PlanFor CupboardPlace::planFor() const { return m_page->planFor(); }
 
 // Another language is worded by another page; other units by the same one.
 void CupboardPlace::wordAnew()

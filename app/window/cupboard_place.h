@@ -5,6 +5,7 @@
 
 #include "app/session/store_thread.h"
 #include "app/window/window_parts.h"
+#include "core/cupboard/plan_for.h"
 
 #include <atomic>
 #include <memory>
@@ -27,10 +28,15 @@ public:
 
     bool eventFilter(QObject* watched, QEvent* event) override;
 
+    /// What the page plans for.
+    [[nodiscard]] cupboard::PlanFor planFor() const;
+
 signals:
     /// Mix a batch from this thing.
     void mixRequested(const QString& item);
     void calendarRequested();
+    void printListRequested();
+    void tableOfListRequested();
     /// What is planned for besides the known work is other than before.
     void besideChanged();
 

@@ -68,6 +68,8 @@ void PaperPlace::print(PaperKind kind)
         return;
     PaperRequest request;
     request.kind = kind;
+    if (m_planFor)
+        request.planFor = m_planFor();
     if (kind == PaperKind::Card) {
         request.batch = m_parts.window.shelf()->actions()->bottle().toStdString();
         if (request.batch.empty())

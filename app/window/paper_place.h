@@ -10,6 +10,7 @@
 #include <QPointer>
 
 #include <atomic>
+#include <functional>
 #include <memory>
 
 class QProgressDialog;
@@ -30,6 +31,8 @@ public:
     /// given up. A card is that of the bottle chosen on the Shelf; of a report it is asked which
     /// month. Nothing while no book is open.
     void print(PaperKind kind);
+    /// What a shopping list is planned for; half a year until it is said.
+    void setPlanFor(std::function<cupboard::PlanFor()> planFor) { m_planFor = std::move(planFor); }
     /// Opens the preview of a page that was made elsewhere.
     void preview(const PaperDocument& document);
 
@@ -44,6 +47,7 @@ private:
     void giveUp();
 
     WindowParts m_parts;
+    std::function<cupboard::PlanFor()> m_planFor;
     std::unique_ptr<StoreThread> m_thread; ///< gone before what its jobs tell
     QPointer<QProgressDialog> m_waiting;
     /// Number of the page that is waited for; read on the thread, so it lives as long as jobs.

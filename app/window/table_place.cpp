@@ -65,15 +65,24 @@ void TablePlace::exportTable()
     const auto chosen = prompts().choose(&m_parts.window, title, tr("Which table"), names);
     if (!chosen)
         return;
-    const BookTable table = tables[static_cast<std::size_t>(*chosen)];
+    exportThe(tables[static_cast<std::size_t>(*chosen)]);
+}
+
+void TablePlace::exportThe(BookTable table)
+{
+    if (!m_parts.session.isOpen())
+        return;
+    const QString title = tr("Export a table");
     const auto file = prompts().saveFile(
         &m_parts.window, title, TableExport::fileName(bookTableName(table)), tr("Tables (*.csv)"));
     if (!file || m_files.isOpenBook(title, withEnding(*file, kTableEnding)))
         return;
-    m_files.run(title,
-                tableJob(m_parts.session.path(), withEnding(*file, kTableEnding), table,
-                         m_parts.session.now(), m_parts.wording()),
-                [](int rows) { return tr("%Ln row(s) written.", nullptr, rows); });
+    m_files.run(
+        title,
+        tableJob(m_parts.session.path(), withEnding(*file, kTableEnding), table,
+                 m_parts.session.now(), m_parts.wording(),
+                 m_planFor ? m_planFor() : cupboard::PlanFor{.weeks = cupboard::kWeeksAhead}),
+        [](int rows) { return tr("%Ln row(s) written.", nullptr, rows); });
 }
 
 } // namespace ullage::app

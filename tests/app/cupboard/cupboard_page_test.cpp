@@ -5,6 +5,7 @@
 #include "tests/app/window/window_kit.h"
 
 #include <QAbstractItemModelTester>
+#include <QPrintPreviewDialog>
 #include <QPushButton>
 
 #include <algorithm>
@@ -114,6 +115,28 @@ TEST(CupboardPage, workThatComesAgainIsSkippedOnce)
     EXPECT_EQ(works[1].rule, course.rule);
     ASSERT_TRUE(desk.session().undo());
     EXPECT_EQ(snapshotOf(desk).state.works.size(), 1u);
+}
+
+TEST(CupboardPage, theShoppingListIsPrintedAsItIsPlanned)
+{
+    Desk desk;
+    shelve(desk, {powder("p1")});
+    Window at(desk);
+    at.window.showPage(Page::Cupboard);
+    auto* page = at.window.findChild<CupboardPage*>();
+    page->setPlanFor({.weeks = 8, .films = 12, .beside = {}});
+    for (auto* button : page->findChildren<QPushButton*>()) {
+        if (button->text() == "Print…")
+            button->click();
+    }
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] {
+            const auto* preview = at.window.findChild<QPrintPreviewDialog*>();
+            return preview && preview->windowTitle() == "Shopping list";
+        },
+        20'000));
+    for (auto* preview : at.window.findChildren<QPrintPreviewDialog*>())
+        preview->reject();
 }
 
 TEST(ItemListModel, isASoundModel)

@@ -237,7 +237,7 @@ TEST(Papers, theShoppingListAddsUpAndSaysWhatHasNoPrice)
                   {"mq", 1, chemistry::Millilitres(500), JournalBook::now(), {}, {}}};
     plan.cost.add(*each, "EUR", 3);
     plan.costKnown = false;
-    const auto document = shoppingPaper(plan, formulary, JournalBook::about());
+    const auto document = shoppingPaper(plan, {.weeks = 26}, formulary, JournalBook::about());
     const PaperTable& table = tableOf(document, 0);
     ASSERT_EQ(table.rows.size(), 3U);
     EXPECT_TRUE(table.columns[0].tick);

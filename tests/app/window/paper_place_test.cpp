@@ -64,6 +64,16 @@ TEST_F(PaperPlaceTest, everyPageIsShownBeforeItIsPrinted)
     closePreviews();
 }
 
+TEST_F(PaperPlaceTest, aShoppingListSaysWhatItIsPlannedFor)
+{
+    printed(PaperKind::Shopping);
+    EXPECT_TRUE(shown[0].under.contains("26 week")) << shown[0].under.toStdString();
+    place.setPlanFor([] { return cupboard::PlanFor{.weeks = 8, .films = 20, .beside = {}}; });
+    printed(PaperKind::Shopping);
+    EXPECT_TRUE(shown[1].under.endsWith("for 20 films")) << shown[1].under.toStdString();
+    closePreviews();
+}
+
 TEST_F(PaperPlaceTest, aCardIsThatOfTheBottleChosenOrItIsSaidThatNoneIs)
 {
     ScriptedPrompts prompts;
