@@ -7,6 +7,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <array>
 
 namespace ullage::app
@@ -54,6 +55,33 @@ std::vector<CanView> canViews(const ledger::CupboardState& state, const Wording&
         views.push_back(std::move(view));
     }
     return views;
+}
+
+QStringList handedLines(const ledger::CupboardState& state, chemistry::Instant now,
+                        const Wording& wording)
+{
+    const auto from = instantOf(QDate(localDate(now).year(), 1, 1).startOfDay());
+    std::vector<std::pair<chemistry::Instant, QString>> found;
+    for (const ledger::CanHere& here : state.cans) {
+        for (const ledger::HandedOverDone& done : here.stock.handed) {
+            if (done.at < from)
+                continue;
+            QString line =
+                CanWords::tr("%1: %2 of %3 to %4", "day, volume, can, who took it")
+                    .arg(dayText(done.at, now, wording.locale), volumeText(done.volume, wording),
+                         QString::fromStdString(here.can.name), QString::fromStdString(done.to));
+            if (!done.document.empty())
+                line = CanWords::tr("%1 (%2)", "what was handed over, the document")
+                           .arg(line, QString::fromStdString(done.document));
+            found.emplace_back(done.at, std::move(line));
+        }
+    }
+    std::stable_sort(found.begin(), found.end(),
+                     [](const auto& a, const auto& b) { return a.first > b.first; });
+    QStringList lines;
+    for (const auto& [at, line] : found)
+        lines << line;
+    return lines;
 }
 
 QStringList yearLines(const ledger::CupboardState& state, chemistry::Instant now,

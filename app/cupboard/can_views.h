@@ -30,4 +30,9 @@ std::vector<CanView> canViews(const ledger::CupboardState& state, const Wording&
 QStringList yearLines(const ledger::CupboardState& state, chemistry::Instant now,
                       const Wording& wording);
 
+/// What was handed over in that year, the last first: the day, which can, how much, to whom, and
+/// the document.
+QStringList handedLines(const ledger::CupboardState& state, chemistry::Instant now,
+                        const Wording& wording);
+
 } // namespace ullage::app

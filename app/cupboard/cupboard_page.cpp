@@ -92,7 +92,10 @@ CupboardPage::CupboardPage(QWidget* parent)
     connect(m_needs, &NeedsCard::workRequested, this, &CupboardPage::workRequested);
     connect(m_needs, &NeedsCard::besideChanged, this, &CupboardPage::planForChanged);
     connect(m_buy, &BuyCard::planForChanged, this, &CupboardPage::planForChanged);
-    connect(m_buy, &BuyCard::printRequested, this, &CupboardPage::printListRequested);
+    connect(m_buy, &BuyCard::printRequested, this,
+            [this] { emit paperRequested(PaperKind::Shopping); });
+    connect(m_waste, &WasteCard::printRequested, this,
+            [this] { emit paperRequested(PaperKind::HandOver); });
     connect(m_buy, &BuyCard::tableRequested, this, &CupboardPage::tableOfListRequested);
     connect(m_actions, &CupboardActions::requested, this, [this](CupboardAction action) {
         QStringList items;
@@ -132,7 +135,7 @@ void CupboardPage::setShown(CupboardShown shown)
     m_list->setRows(std::move(shown.rows));
     m_needs->setNeeds(shown.needs);
     m_buy->setBuy(shown.needs.buy);
-    m_waste->setCans(shown.cans, shown.yearTitle, shown.year);
+    m_waste->setCans(shown.cans, shown.yearTitle, shown.year, shown.handed);
     m_add->setVisible(!shown.empty); // there it stands in the middle
     m_stack->setCurrentWidget(shown.empty ? static_cast<QWidget*>(m_empty) : m_parts);
 }

@@ -4,6 +4,7 @@
 #include "app/cupboard/cupboard_views.h"
 #include "app/cupboard/needs_card.h"
 #include "app/cupboard/waste_card.h"
+#include "app/paper/book_papers.h"
 
 #include <QWidget>
 
@@ -49,7 +50,7 @@ signals:
     void canRequested(ullage::app::CanAction action, const QString& can);
     void workRequested(ullage::app::WorkAction action, const QString& work);
     void planForChanged();
-    void printListRequested();
+    void paperRequested(ullage::app::PaperKind kind);
     void tableOfListRequested();
 
 private:

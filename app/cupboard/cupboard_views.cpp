@@ -261,6 +261,7 @@ CupboardShown cupboardShown(const CupboardSnapshot& snapshot, const NeedsSnapsho
     shown.cans = canViews(state, wording);
     shown.yearTitle = ViewWords::tr("In the year %1").arg(localDate(snapshot.now).year());
     shown.year = yearLines(state, snapshot.now, wording);
+    shown.handed = handedLines(state, snapshot.now, wording);
     shown.needs = needsView(needs, formulary, wording);
     if (shown.empty)
         return shown;

@@ -45,6 +45,7 @@ struct CupboardShown {
     std::vector<CanView> cans;
     QString yearTitle; ///< over what went through the cans this year
     QStringList year;
+    QStringList handed; ///< over in it
     NeedsView needs;
 };
 

@@ -88,11 +88,20 @@ WasteCard::WasteCard(QWidget* parent) : Card(tr("Waste"), parent), m_place(new Q
 {
     body()->addLayout(m_place);
     body()->addStretch(1);
-    auto* fresh = new QPushButton(tr("New can…"), this);
-    setButtonLook(fresh, ButtonLook::Plain);
+    auto* buttons = new QWidget(this);
+    auto* flow = new FlowLayout(buttons, Space::kSmall);
+    auto* fresh = new QPushButton(tr("New can…"), buttons);
+    m_print = new QPushButton(tr("Hand-over list…"), buttons);
+    m_print->setAccessibleDescription(
+        tr("On paper, with what is in each can and lines to sign on"));
+    for (QPushButton* button : {fresh, m_print}) {
+        setButtonLook(button, ButtonLook::Plain);
+        flow->addWidget(button);
+    }
     connect(fresh, &QPushButton::clicked, this, [this] { emit canRequested(CanAction::New, {}); });
-    body()->addWidget(fresh, 0, Qt::AlignLeft);
-    setCans({}, {}, {});
+    connect(m_print, &QPushButton::clicked, this, &WasteCard::printRequested);
+    body()->addWidget(buttons);
+    setCans({}, {}, {}, {});
 }
 
 QWidget* WasteCard::newCan(const CanView& can)
@@ -130,8 +139,9 @@ QWidget* WasteCard::newCan(const CanView& can)
 }
 
 void WasteCard::setCans(const std::vector<CanView>& cans, const QString& yearTitle,
-                        const QStringList& year)
+                        const QStringList& year, const QStringList& handed)
 {
+    m_print->setVisible(!cans.empty());
     delete m_cans;
     m_cans = new QWidget(this);
     auto* column = new QVBoxLayout(m_cans);
@@ -150,6 +160,8 @@ void WasteCard::setCans(const std::vector<CanView>& cans, const QString& yearTit
     }
     for (const QString& one : year)
         column->addWidget(line(one, Tone::Ink, m_cans));
+    for (const QString& one : handed)
+        column->addWidget(line(one, Tone::Quiet, m_cans));
     if (!cans.empty())
         column->addWidget(line(Cautions::septicTank(), Tone::Quiet, m_cans));
     m_place->addWidget(m_cans);

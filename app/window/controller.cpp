@@ -95,8 +95,7 @@ void Controller::connectFileMenu()
     connect(m_cupboard, &CupboardPlace::calendarRequested, m_calendar, &CalendarPlace::open);
     m_paper->setPlanFor([this] { return m_cupboard->planFor(); });
     m_tables->setPlanFor([this] { return m_cupboard->planFor(); });
-    connect(m_cupboard, &CupboardPlace::printListRequested, m_paper,
-            [this] { m_paper->print(PaperKind::Shopping); });
+    connect(m_cupboard, &CupboardPlace::paperRequested, m_paper, &PaperPlace::print);
     connect(m_cupboard, &CupboardPlace::tableOfListRequested, m_tables,
             [this] { m_tables->exportThe(BookTable::Shopping); });
     connect(m_cupboard, &CupboardPlace::besideChanged, m_calendar, &CalendarPlace::anew);

@@ -79,7 +79,7 @@ void CupboardPlace::make()
         }
         refresh();
     });
-    connect(m_page, &CupboardPage::printListRequested, this, &CupboardPlace::printListRequested);
+    connect(m_page, &CupboardPage::paperRequested, this, &CupboardPlace::paperRequested);
     connect(m_page, &CupboardPage::tableOfListRequested, this,
             &CupboardPlace::tableOfListRequested);
     m_parts.window.setPage(Page::Cupboard, m_page,

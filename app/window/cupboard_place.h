@@ -3,6 +3,7 @@
 
 #include <QObject>
 
+#include "app/paper/book_papers.h"
 #include "app/session/store_thread.h"
 #include "app/window/window_parts.h"
 #include "core/cupboard/plan_for.h"
@@ -35,7 +36,7 @@ signals:
     /// Mix a batch from this thing.
     void mixRequested(const QString& item);
     void calendarRequested();
-    void printListRequested();
+    void paperRequested(ullage::app::PaperKind kind);
     void tableOfListRequested();
     /// What is planned for besides the known work is other than before.
     void besideChanged();

@@ -68,6 +68,10 @@ TEST(CanViews, tellHowFullACanIsItsSilverAndTheYear)
     EXPECT_TRUE(
         yearLines(state, desk.now() + std::chrono::days(60), desk.door().wording()).isEmpty())
         << "that is another year";
+    EXPECT_EQ(handedLines(state, desk.now(), desk.door().wording()),
+              QStringList("25 Nov: 1,850\u00a0ml of Fixer can to the town's collection (no. 7)"));
+    EXPECT_TRUE(
+        handedLines(state, desk.now() + std::chrono::days(60), desk.door().wording()).isEmpty());
 }
 
 TEST(CanDialog, entersACanAndGivesItAnewWithWhatIsInIt)
