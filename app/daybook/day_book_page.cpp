@@ -160,7 +160,7 @@ void DayBookPage::connectAll()
         m_filter->find()->setFocus();
         m_filter->find()->selectAll();
     });
-    shortcut(QKeySequence::Print, this, [this] { printShown(); });
+    shortcut(QKeySequence::Print, m_entries, [this] { printShown(); });
     shortcut(QKeySequence::Delete, m_list, [this] { takeBack(); });
     shortcut(QKeySequence(Qt::Key_F2), m_list, [this] { correct(); });
     m_list->setContextMenuPolicy(Qt::CustomContextMenu);

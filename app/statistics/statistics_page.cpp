@@ -1,23 +1,28 @@
 #include "app/statistics/statistics_page.h"
 
-#include "app/charts/chart.h"
-#include "app/charts/chart_view.h"
+#include "app/statistics/figures_view.h"
+#include "app/statistics/statistics_charts.h"
 #include "app/statistics/statistics_words.h"
 #include "app/widgets/card.h"
 #include "app/widgets/empty_state.h"
+#include "app/widgets/flow_layout.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
+#include "app/words/statistics_tables.h"
 #include "core/ledger/statistics_reader.h"
 
+#include <QAction>
 #include <QComboBox>
-#include <QGridLayout>
+#include <QHBoxLayout>
 #include <QProgressBar>
+#include <QPushButton>
 #include <QScrollArea>
-#include <QStackedWidget>
+#include <QShortcut>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace ullage::app
@@ -27,66 +32,32 @@ namespace
 {
 
 constexpr int kTellEvery = 50; // batches between two signs of progress
+constexpr int kLateMs = 300;   // what was shown of another period stays so long
+constexpr int kProgressWidth = 140;
 
 } // namespace
 
 StatisticsPage::StatisticsPage(Door& door, QWidget* parent)
     : QWidget(parent), m_door(door), m_thread(std::make_unique<StoreThread>()),
-      m_span(new QComboBox(this)), m_progress(new QProgressBar(this)),
-      m_ask(new WhereFromButton(this)), m_stack(new SeenStack(this)),
-      m_empty(new EmptyState({}, {}, this)), m_filmsCard(new Card({}, this)),
-      m_films(makeChartView(m_filmsCard)), m_summary(new PlainLabel(m_filmsCard))
+      m_late(new QTimer(this)), m_period(new PeriodBar(this)), m_face(new QComboBox(this)),
+      m_progress(new QProgressBar(this)), m_ask(new WhereFromButton(this)),
+      m_export(new QPushButton(this)), m_print(new QPushButton(this)), m_stack(new SeenStack(this)),
+      m_counting(new EmptyState({}, {}, this)), m_empty(new EmptyState({}, {}, this)),
+      m_scroll(new QScrollArea(this)), m_charts(new StatisticsCharts),
+      m_figures(new Card({}, this)), m_table(new FiguresView(m_figures)),
+      m_notes(new PlainLabel(m_figures))
 {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(Space::kGap);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(Space::kGap);
-    for (int i = 0; i <= static_cast<int>(Span::All); ++i)
-        m_span->addItem(QString());
-    row->addWidget(m_span);
-    m_progress->setFixedWidth(180);
-    m_progress->hide();
-    row->addWidget(m_progress);
-    row->addStretch(1);
-    m_ask->setFigures([this] {
-        return m_statistics ? statisticsFigures(*m_statistics, m_wording)
-                            : std::vector<Explanation>();
-    });
-    row->addWidget(m_ask);
-    column->addLayout(row);
-    column->addWidget(m_stack, 1);
-
-    auto* page = new QWidget;
-    page->setAutoFillBackground(false);
-    auto* grid = new QGridLayout(page);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(Space::kGap);
-    m_films->setMinimumHeight(210);
-    setTone(m_summary, Tone::Quiet);
-    m_filmsCard->body()->addWidget(m_films, 1);
-    m_filmsCard->body()->addWidget(m_summary);
-    m_solutions = addBars();
-    m_lives = addBars();
-    m_ends = addBars();
-    m_costs = addBars();
-    grid->addWidget(m_filmsCard, 0, 0, 1, 2);
-    grid->addWidget(m_solutions.card, 1, 0);
-    grid->addWidget(m_lives.card, 1, 1);
-    grid->addWidget(m_ends.card, 2, 0);
-    grid->addWidget(m_costs.card, 2, 1);
-    grid->setColumnStretch(0, 1);
-    grid->setColumnStretch(1, 1);
-    grid->setRowStretch(0, 1);
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setWidget(page);
-    page->setAutoFillBackground(false);
-    scroll->viewport()->setAutoFillBackground(false);
-    m_stack->addWidget(scroll);
-    m_stack->addWidget(m_empty);
-    connect(m_span, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
-    m_ask->hide(); // until there is something to ask about
+    build();
+    m_late->setSingleShot(true);
+    m_late->setInterval(kLateMs);
+    connect(m_late, &QTimer::timeout, this, &StatisticsPage::sayCounting);
+    connect(m_period, &PeriodBar::changed, this, &StatisticsPage::refresh);
+    connect(m_face, &QComboBox::currentIndexChanged, this, &StatisticsPage::showAll);
+    connect(m_export, &QPushButton::clicked, m_table->exportEntry(), &QAction::trigger);
+    connect(m_print, &QPushButton::clicked, this, &StatisticsPage::print);
+    auto* printing = new QShortcut(QKeySequence::Print, this);
+    printing->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(printing, &QShortcut::activated, this, &StatisticsPage::print);
     connect(&m_door, &Door::wordingChanged, this, &StatisticsPage::wordAnew);
     connect(&m_door, &Door::opened, this, &StatisticsPage::bookOpened);
     connect(&m_door, &Door::closing, this, &StatisticsPage::bookClosing);
@@ -105,10 +76,52 @@ StatisticsPage::~StatisticsPage()
     m_thread.reset();
 }
 
+void StatisticsPage::build()
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(Space::kGap);
+    auto* choices = new QWidget(this);
+    auto* flow = new FlowLayout(choices, Space::kSmall);
+    for (int i = 0; i <= static_cast<int>(Face::Ends); ++i)
+        m_face->addItem(QString());
+    m_progress->setFixedWidth(kProgressWidth);
+    m_progress->hide();
+    for (QWidget* choice : std::initializer_list<QWidget*>{m_period, m_face, m_progress})
+        flow->addWidget(choice);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(Space::kSmall);
+    row->addWidget(choices, 1);
+    m_ask->setFigures([this] {
+        return m_statistics ? statisticsFigures(*m_statistics, m_wording)
+                            : std::vector<Explanation>();
+    });
+    for (QPushButton* button : std::initializer_list<QPushButton*>{m_ask, m_export, m_print})
+        row->addWidget(button, 0, Qt::AlignTop);
+    column->addLayout(row);
+    column->addWidget(m_stack, 1);
+
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setWidget(m_charts);
+    m_charts->setAutoFillBackground(false);
+    m_scroll->viewport()->setAutoFillBackground(false);
+    m_notes->setWordWrap(true);
+    setTone(m_notes, Tone::Quiet);
+    m_table->setFrameShape(QFrame::NoFrame);
+    m_table->setStyleSheet(QStringLiteral("QTableView { border: none; }"));
+    QVBoxLayout* body = m_figures->body();
+    body->addWidget(m_table, 1);
+    body->addWidget(m_notes);
+    for (QWidget* page : std::initializer_list<QWidget*>{m_scroll, m_figures, m_empty, m_counting})
+        m_stack->addWidget(page);
+}
+
 void StatisticsPage::bookOpened()
 {
     m_thread->setBook(m_door.path());
     m_basis.reset();
+    m_statistics.reset();
+    sayCounting();
     refresh();
 }
 
@@ -116,39 +129,16 @@ void StatisticsPage::bookClosing()
 {
     giveUp();
     m_thread->setBook({});
+    m_statistics.reset();
+    sayCounting();
 }
 
-StatisticsPage::Bars StatisticsPage::addBars()
-{
-    Bars bars{new Card({}, this), nullptr, nullptr};
-    bars.rows = new BarRows(bars.card);
-    bars.none = new PlainLabel(bars.card);
-    bars.none->setWordWrap(true);
-    setTone(bars.none, Tone::Quiet);
-    bars.card->body()->addWidget(bars.rows);
-    bars.card->body()->addWidget(bars.none);
-    bars.card->body()->addStretch(1);
-    return bars;
-}
+void StatisticsPage::setFace(Face face) { m_face->setCurrentIndex(static_cast<int>(face)); }
 
-void StatisticsPage::setSpan(Span span) { m_span->setCurrentIndex(static_cast<int>(span)); }
-
-ledger::Period StatisticsPage::period() const
+void StatisticsPage::print()
 {
-    const QDate today = localDate(m_door.now());
-    const QDate thisMonth(today.year(), today.month(), 1);
-    const QDate thisYear(today.year(), 1, 1);
-    switch (static_cast<Span>(m_span->currentIndex())) {
-    case Span::TwelveMonths:
-        return periodOf(thisMonth.addMonths(-11), {});
-    case Span::Year:
-        return periodOf(thisYear, {});
-    case Span::LastYear:
-        return periodOf(thisYear.addYears(-1), thisYear);
-    case Span::All:
-        break;
-    }
-    return {};
+    if (m_statistics && m_print->isVisibleTo(this))
+        emit printRequested(*m_statistics, m_period->words());
 }
 
 void StatisticsPage::showEvent(QShowEvent* event)
@@ -175,7 +165,8 @@ void StatisticsPage::refresh()
     m_stale = !isVisible();
     if (m_stale || !m_door.isOpen())
         return;
-    const ledger::Period wanted = period();
+    m_period->setToday(localDate(m_door.now()));
+    const ledger::Period wanted = m_period->period();
     if (m_underWay == wanted)
         m_again = true;
     else
@@ -188,6 +179,18 @@ void StatisticsPage::giveUp()
     m_underWay.reset();
     m_again = false;
     m_progress->hide();
+    m_late->stop();
+}
+
+// Nothing is shown in the place of figures that are not there yet.
+void StatisticsPage::sayCounting()
+{
+    m_counting->setWords(tr("Counting…"),
+                         tr("Every bottle of the period is read and added up. In a long book that "
+                            "takes a moment."));
+    m_stack->setCurrentWidget(m_counting);
+    for (QWidget* button : std::initializer_list<QWidget*>{m_ask, m_export, m_print})
+        button->hide();
 }
 
 bool StatisticsPage::ended(int generation)
@@ -206,6 +209,10 @@ void StatisticsPage::begin(const ledger::Period& period)
     giveUp();
     m_failed = false;
     m_underWay = period;
+    if (!m_statistics)
+        sayCounting();
+    else if (!m_basis || m_basis->period != period)
+        m_late->start();
     const int generation = *m_generation;
     const auto current = m_generation;
     ledger::StatisticsRequest request;
@@ -230,6 +237,8 @@ void StatisticsPage::begin(const ledger::Period& period)
             if (!ended(generation))
                 return;
             m_failed = true;
+            m_counting->setWords(tr("Not counted"), tr("The book could not be read."));
+            showAll();
             emit failed(error);
         });
     };
@@ -242,7 +251,10 @@ void StatisticsPage::begin(const ledger::Period& period)
                 return fail(last.error());
             const Basis basis{*last, period};
             if (known == basis) {
-                QMetaObject::invokeMethod(this, [this, generation] { ended(generation); });
+                QMetaObject::invokeMethod(this, [this, generation] {
+                    if (ended(generation) && m_stack->currentWidget() == m_counting)
+                        showAll();
+                });
                 return;
             }
             const auto read = ledger::readStatistics(store, request);
@@ -264,57 +276,80 @@ void StatisticsPage::begin(const ledger::Period& period)
         fail);
 }
 
-void StatisticsPage::showBars(const Bars& bars, const QString& title,
-                              const std::vector<BarRow>& rows, const QString& none)
-{
-    bars.card->setTitle(title);
-    bars.rows->setRows(rows);
-    bars.rows->setVisible(!rows.empty());
-    bars.none->setText(none);
-    bars.none->setVisible(rows.empty());
-}
-
 void StatisticsPage::showAll()
 {
     if (!m_statistics || !m_door.isOpen())
         return;
-    const auto& formulary = *m_door.formulary();
     const ledger::Statistics& so = *m_statistics;
-    const bool nothing = so.solutions.empty();
-    m_stack->setCurrentIndex(nothing ? 1 : 0);
+    const bool nothing = so.solutions.empty() && so.bought.empty() && so.unpriced == 0;
+    const auto face = static_cast<Face>(m_face->currentIndex());
+    const bool charts = face == Face::Charts;
     m_ask->setVisible(!nothing);
+    m_print->setVisible(!nothing);
+    m_export->setVisible(!nothing && !charts);
+    QWidget* shown = m_figures;
+    if (nothing)
+        shown = m_empty;
+    else if (charts)
+        shown = m_scroll;
+    m_stack->setCurrentWidget(shown);
     if (nothing)
         return;
-    const ChartSpec films = filmsChart(so, m_wording);
-    m_filmsCard->setTitle(films.title);
-    m_films->setChart(films);
-    m_films->setVisible(!films.categories.isEmpty());
-    m_summary->setText(films.categories.isEmpty() ? tr("No film was developed in this period.")
-                                                  : films.summary);
-    showBars(m_solutions, tr("Films by solution"), filmRows(so, formulary, m_wording),
-             tr("No film in this period."));
-    showBars(m_lives, tr("How long bottles lasted, from mixing to their end"),
-             lifeRows(so, formulary, m_wording), tr("No bottle ended in this period."));
-    showBars(m_ends, tr("Why bottles ended"), endRows(so, m_wording),
-             tr("No bottle ended in this period."));
-    showBars(m_costs, tr("Chemistry for one film"), costRows(so, formulary, m_wording),
-             tr("Not known: of no bottle that did film and ended in this period is it known what "
-                "all that went in cost."));
+    if (charts)
+        m_charts->showStatistics(so, *m_door.formulary(), m_wording);
+    else
+        showTable();
+}
+
+void StatisticsPage::showTable()
+{
+    const ledger::Statistics& so = *m_statistics;
+    const auto& formulary = *m_door.formulary();
+    FiguresTable table;
+    switch (static_cast<Face>(m_face->currentIndex())) {
+    case Face::Charts:
+    case Face::Months:
+        table = monthTable(so, m_wording);
+        break;
+    case Face::Solutions:
+        table = solutionTable(so, formulary, m_wording);
+        break;
+    case Face::People:
+        table = personTable(so, m_wording);
+        break;
+    case Face::Ends:
+        table = endTable(so, m_wording);
+        break;
+    }
+    m_table->setTable(table);
+    QStringList notes = statisticsNotes(so, m_wording);
+    if (table.rows.empty())
+        notes.push_front(table.none);
+    m_notes->setText(notes.join(u'\n'));
 }
 
 void StatisticsPage::wordAnew()
 {
     m_wording = m_door.wording();
-    const QStringList spans{tr("Last 12 months"), tr("This year"), tr("Last year"), tr("All time")};
-    for (int i = 0; i < spans.size(); ++i)
-        m_span->setItemText(i, spans[i]);
-    m_span->setAccessibleName(tr("Period"));
-    m_progress->setAccessibleName(tr("Calculating"));
+    m_period->setReadingLocale(m_wording.locale);
+    const QStringList faces{tr("Charts"), tr("Month by month"), tr("By solution"), tr("By person"),
+                            tr("Why bottles ended")};
+    for (int i = 0; i < faces.size(); ++i)
+        m_face->setItemText(i, faces[i]);
+    m_face->setAccessibleName(tr("What is shown"));
+    m_export->setText(tr("E&xport…"));
+    m_export->setAccessibleName(tr("Export table"));
+    m_print->setText(tr("&Print…"));
+    m_print->setAccessibleName(tr("Print the statistics"));
+    m_progress->setAccessibleName(tr("Counting"));
     m_empty->setWords(tr("Nothing to count yet"),
                       tr("Once film has gone through a bottle, or a bottle has ended, this page "
                          "shows films by month and solution, how long bottles lasted, why they "
                          "ended and what a film cost. Try a longer period, or log a run first."));
-    showAll();
+    if (m_statistics)
+        showAll();
+    else if (!m_failed)
+        sayCounting();
 }
 
 } // namespace ullage::app

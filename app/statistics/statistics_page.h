@@ -1,31 +1,34 @@
-// Statistics of the book: quiet charts over a period. They are reckoned on a thread of their own
-// and shown when they are there.
+// Statistics of the book: quiet charts over a period, and the same in tables with their sums. They
+// are reckoned on a thread of their own and shown when they are there.
 #pragma once
 
 #include <QWidget>
 
 #include "app/session/door.h"
 #include "app/session/store_thread.h"
-#include "app/statistics/bar_rows.h"
+#include "app/statistics/period_bar.h"
 #include "app/words/units.h"
 #include "core/ledger/statistics.h"
 
 #include <atomic>
 #include <memory>
 #include <optional>
-#include <vector>
 
 class QComboBox;
 class QLabel;
 class QProgressBar;
+class QPushButton;
+class QScrollArea;
 class QStackedWidget;
+class QTimer;
 
 namespace ullage::app
 {
 
 class Card;
-class ChartView;
 class EmptyState;
+class FiguresView;
+class StatisticsCharts;
 class WhereFromButton;
 
 /// Follows the open book, and reads only while the page is seen. Every method
@@ -35,9 +38,9 @@ class StatisticsPage : public QWidget
     Q_OBJECT
 
 public:
-    /// Calendar months and years of the user's clock; TwelveMonths is this month and the eleven
-    /// before it. None but LastYear has an end.
-    enum class Span { TwelveMonths, Year, LastYear, All };
+    using Span = PeriodBar::Span;
+    /// Charts, or one of the tables.
+    enum class Face { Charts, Months, Solutions, People, Ends };
 
     /// `door` outlives the page.
     explicit StatisticsPage(Door& door, QWidget* parent = nullptr);
@@ -45,19 +48,27 @@ public:
 
     /// Reckons anew if the book has grown or the period is another, and if the page is to be seen;
     /// else when it is. A reckoning of another period that is under way gives up; what was shown
-    /// stays until the new one is there. Nothing while no book is open.
+    /// stays for a moment, until the new one is there or it is said that it is being counted.
+    /// Nothing while no book is open.
     void refresh();
     /// Reckons anew if it is another.
-    void setSpan(Span span);
+    void setSpan(Span span) { m_period->setSpan(span); }
+    [[nodiscard]] PeriodBar* periodBar() const { return m_period; }
+    void setFace(Face face);
+    [[nodiscard]] FiguresView* table() const { return m_table; }
     /// What is shown; empty until it has been reckoned.
     [[nodiscard]] const std::optional<ledger::Statistics>& statistics() const
     {
         return m_statistics;
     }
+    /// Nothing while nothing is shown.
+    void print();
 
 signals:
     /// The book could not be read, as readStatistics() refuses; what was shown stays.
     void failed(const ullage::Error& error);
+    /// All tables are to be printed; `period` says of which in words.
+    void printRequested(const ullage::ledger::Statistics& statistics, const QString& period);
 
 protected:
     void hideEvent(QHideEvent* event) override;
@@ -70,23 +81,17 @@ private:
         ledger::Period period;
         bool operator==(const Basis&) const = default;
     };
-    struct Bars {
-        Card* card = nullptr;
-        BarRows* rows = nullptr;
-        QLabel* none = nullptr;
-    };
-    Bars addBars();
-    static void showBars(const Bars& bars, const QString& title, const std::vector<BarRow>& rows,
-                         const QString& none);
+    void build();
     void bookOpened();
     void bookClosing();
     void begin(const ledger::Period& period);
     void giveUp();
+    void sayCounting();
     /// The reckoning of that number is over; false if it is not the one waited for.
     bool ended(int generation);
     void showAll();
+    void showTable();
     void wordAnew();
-    [[nodiscard]] ledger::Period period() const;
 
     Door& m_door;
     std::unique_ptr<StoreThread> m_thread; ///< gone before what its jobs tell
@@ -99,18 +104,21 @@ private:
     /// Number of the reckoning that is waited for; read on the thread, so it lives as long as jobs.
     std::shared_ptr<std::atomic<int>> m_generation = std::make_shared<std::atomic<int>>(0);
     bool m_stale = true; ///< to be reckoned when the page is seen
-    QComboBox* m_span;
+    QTimer* m_late;      ///< until it is said that it is being counted
+    PeriodBar* m_period;
+    QComboBox* m_face;
     QProgressBar* m_progress;
     WhereFromButton* m_ask;
+    QPushButton* m_export;
+    QPushButton* m_print;
     QStackedWidget* m_stack;
+    EmptyState* m_counting;
     EmptyState* m_empty;
-    Card* m_filmsCard;
-    ChartView* m_films;
-    QLabel* m_summary;
-    Bars m_solutions;
-    Bars m_lives;
-    Bars m_ends;
-    Bars m_costs;
+    QScrollArea* m_scroll;
+    StatisticsCharts* m_charts;
+    Card* m_figures; ///< the table and its notes
+    FiguresView* m_table;
+    QLabel* m_notes;
 };
 
 } // namespace ullage::app

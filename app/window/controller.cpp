@@ -159,6 +159,7 @@ void Controller::connectPages()
 {
     connect(&m_parts.window, &MainWindow::statisticsRequested, m_dayBook,
             &DayBookPlace::showStatistics);
+    connect(m_dayBook, &DayBookPlace::paperRequested, m_paper, &PaperPlace::preview);
     connect(m_dayBook, &DayBookPlace::mixRequested, m_mixing, &MixingPlace::open);
     connect(m_dayBook, &DayBookPlace::shelfRequested, this,
             [this](const QString& id, const QString& name) {

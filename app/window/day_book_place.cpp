@@ -1,6 +1,7 @@
 #include "app/window/day_book_place.h"
 
 #include "app/daybook/day_book_page.h"
+#include "app/paper/papers.h"
 #include "app/statistics/statistics_page.h"
 #include "app/widgets/prompts.h"
 #include "app/window/main_window.h"
@@ -16,6 +17,13 @@ DayBookPlace::DayBookPlace(const WindowParts& parts, QObject* parent)
     m_parts.window.setPage(Page::DayBook, m_page, [this] { return m_page->firstForKeys(); });
     connect(m_statistics, &StatisticsPage::failed, this,
             [this](const Error& error) { m_parts.fail(tr("The book could not be read"), error); });
+    connect(m_statistics, &StatisticsPage::printRequested, this,
+            [this](const ledger::Statistics& so, const QString& period) {
+                if (const auto* formulary = m_parts.door.formulary())
+                    emit paperRequested(statisticsPaper(
+                        so, *formulary, period,
+                        {m_parts.session.bookName(), m_parts.session.now(), m_parts.wording()}));
+            });
     connect(m_page, &DayBookPage::mixRequested, this, &DayBookPlace::mixRequested);
     connect(m_page, &DayBookPage::filmRequested, this, &DayBookPlace::filmRequested);
     connect(m_page, &DayBookPage::filmsRequested, this, &DayBookPlace::filmsRequested);

@@ -4,6 +4,7 @@
 
 #include <QObject>
 
+#include "app/paper/paper_document.h"
 #include "app/window/window_parts.h"
 
 namespace ullage::app
@@ -30,6 +31,8 @@ signals:
     void filmRequested(const QString& id);
     void filmsRequested(const QString& id, const QString& name);
     void shelfRequested(const QString& id, const QString& name);
+    /// To be looked at and printed.
+    void paperRequested(const ullage::app::PaperDocument& document);
 
 private:
     WindowParts m_parts;

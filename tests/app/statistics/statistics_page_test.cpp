@@ -3,12 +3,18 @@
 
 #include "app/charts/chart.h"
 #include "app/charts/chart_view.h"
+#include "app/statistics/bar_rows.h"
+#include "app/statistics/figures_view.h"
 #include "app/statistics/statistics_page.h"
 #include "app/statistics/statistics_words.h"
+#include "app/widgets/shown_table.h"
 #include "app/widgets/where_from_button.h"
+#include "app/words/moment_text.h"
 #include "core/store/journal_reader.h"
 
+#include <QAbstractItemModelTester>
 #include <QLabel>
+#include <QProgressBar>
 #include <QRegularExpression>
 
 namespace ullage::app
@@ -123,6 +129,83 @@ TEST_F(StatisticsPageTest, ReadsOnlyWhileItIsSeen)
     EXPECT_DOUBLE_EQ(on.page.statistics()->developed.value(), 11);
     on.page.show();
     waitFor([&] { return on.page.statistics()->developed.value() == 13; });
+}
+
+TEST_F(StatisticsPageTest, SaysThatItCountsUntilThereIsSomethingToShow)
+{
+    StatisticsOn on(desk);
+    const auto isSaid = [&](const QString& words) {
+        for (const auto* label : on.page.findChildren<QLabel*>()) {
+            if (label->isVisible() && label->text() == words)
+                return true;
+        }
+        return false;
+    };
+    EXPECT_FALSE(on.page.statistics());
+    EXPECT_TRUE(isSaid("Counting…"));
+    EXPECT_FALSE(on.page.findChild<ChartView*>()->isVisible()) << "no empty chart";
+    wait(on.page);
+    EXPECT_FALSE(isSaid("Counting…"));
+    EXPECT_TRUE(on.page.findChild<ChartView*>()->isVisible());
+}
+
+TEST_F(StatisticsPageTest, CountsBetweenTwoDays)
+{
+    StatisticsOn on(desk);
+    wait(on.page);
+    const QDate mixed = localDate(desk.now()).addDays(-300); // ten films on that day
+    on.page.periodBar()->setDays(mixed.addDays(1), mixed);   // the wrong way round
+    waitFor([&] { return on.page.statistics()->developed.value() == 10; });
+    EXPECT_EQ(on.page.statistics()->ended, 0);
+    on.page.periodBar()->setDays(mixed.addDays(1), mixed.addDays(50));
+    waitFor([&] { return on.page.statistics()->ended == 1; });
+    EXPECT_DOUBLE_EQ(on.page.statistics()->developed.value(), 0) << "the last day is in it";
+    EXPECT_TRUE(on.page.periodBar()->words().contains(" to "));
+}
+
+TEST_F(StatisticsPageTest, ShowsTheSameInTables)
+{
+    StatisticsOn on(desk);
+    wait(on.page);
+    on.page.setFace(StatisticsPage::Face::Months);
+    QAbstractItemModel* model = on.page.table()->model();
+    const QAbstractItemModelTester tester(model);
+    ASSERT_EQ(model->rowCount(), 9); // eight months and their sum
+    EXPECT_EQ(model->index(0, 0).data().toString(), "January 2026");
+    EXPECT_EQ(model->index(8, 0).data().toString(), "Together");
+    EXPECT_EQ(model->index(8, 1).data().toString(), "11");
+    EXPECT_EQ(model->index(8, 4).data().toString(), "not known") << "no packet had a price";
+    const ShownTable shown = app::tableOf(*on.page.table());
+    ASSERT_EQ(shown.rows.size(), 9u);
+    EXPECT_EQ(std::get<QString>(shown.rows[0][0]), "2026-01");
+    EXPECT_EQ(std::get<double>(shown.rows[8][1]), 11);
+    on.page.setFace(StatisticsPage::Face::Solutions);
+    EXPECT_EQ(model->index(0, 1).data().toString(), "11");
+    on.page.setFace(StatisticsPage::Face::People);
+    EXPECT_EQ(model->index(0, 0).data().toString(), "nobody named");
+    on.page.setFace(StatisticsPage::Face::Ends);
+    EXPECT_EQ(model->rowCount(), 6); // five causes and their sum
+    on.page.setFace(StatisticsPage::Face::Charts);
+    EXPECT_FALSE(on.page.table()->isVisible());
+}
+
+TEST_F(StatisticsPageTest, AsksForPrintingWhatItShows)
+{
+    StatisticsOn on(desk);
+    QStringList asked;
+    QObject::connect(&on.page, &StatisticsPage::printRequested, &on.page,
+                     [&](const ledger::Statistics& so, const QString& period) {
+                         EXPECT_DOUBLE_EQ(so.developed.value(), 11);
+                         asked << period;
+                     });
+    on.page.print();
+    EXPECT_TRUE(asked.isEmpty()) << "nothing is shown yet";
+    wait(on.page);
+    on.page.print();
+    on.page.setSpan(StatisticsPage::Span::Year);
+    waitFor([&] { return !on.page.findChild<QProgressBar*>()->isVisible(); });
+    on.page.print();
+    EXPECT_EQ(asked, (QStringList{"Last 12 months", "2026"}));
 }
 
 TEST_F(StatisticsPageTest, LetsGoOfTheFileWhenTheBookIsClosed)
