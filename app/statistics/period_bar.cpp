@@ -1,6 +1,7 @@
 #include "app/statistics/period_bar.h"
 
 #include "app/widgets/moment_field.h"
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
@@ -10,6 +11,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QTimer>
+#include <QToolButton>
 
 #include <algorithm>
 
@@ -25,15 +27,18 @@ constexpr int kDayWidth = 124;
 } // namespace
 
 PeriodBar::PeriodBar(QWidget* parent)
-    : QWidget(parent), m_span(new QComboBox(this)), m_from(dayField()), m_until(dayField()),
-      m_pause(new QTimer(this))
+    : QWidget(parent), m_span(new QComboBox(this)), m_earlier(stepButton("left", -1)),
+      m_which(new PlainLabel(this)), m_later(stepButton("right", 1)), m_from(dayField()),
+      m_until(dayField()), m_pause(new QTimer(this))
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(Space::kSmall);
     for (int i = 0; i <= static_cast<int>(Span::Between); ++i)
         m_span->addItem(QString());
-    row->addWidget(m_span);
+    m_which->setAlignment(Qt::AlignCenter);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_span, m_earlier, m_which, m_later})
+        row->addWidget(part);
     for (MomentField* day : {m_from, m_until}) {
         day->setFixedWidth(kDayWidth);
         row->addWidget(day);
@@ -46,11 +51,11 @@ PeriodBar::PeriodBar(QWidget* parent)
             emit changed();
     });
     connect(m_span, &QComboBox::currentIndexChanged, this, [this] {
-        showDays();
+        m_back = 0;
+        showParts();
         emit changed();
     });
     setToday(QDate::currentDate());
-    showDays();
     retranslate();
 }
 
@@ -64,11 +69,25 @@ MomentField* PeriodBar::dayField()
     return new MomentField(MomentField::Asks::Day, clock, m_locale, this);
 }
 
+QToolButton* PeriodBar::stepButton(const char* arrow, int by)
+{
+    auto* button = new QToolButton(this);
+    button->setProperty("arrow", QLatin1String(arrow));
+    button->setFocusPolicy(Qt::StrongFocus);
+    connect(button, &QToolButton::clicked, this, [this, by] { step(by); });
+    return button;
+}
+
+// What was gone back to stays when another day begins.
 void PeriodBar::setToday(QDate today)
 {
     if (today == m_today)
         return;
+    const QDate looked = m_back > 0 ? firstDay() : QDate();
     m_today = today;
+    while (looked.isValid() && firstDay() > looked)
+        ++m_back;
+    showParts();
     if (span() != Span::Between) {
         m_from->setShown(QDate(today.year(), today.month(), 1));
         m_until->setShown(today);
@@ -80,9 +99,20 @@ void PeriodBar::setReadingLocale(const QLocale& locale)
     m_locale = locale;
     m_from->setReadingLocale(locale);
     m_until->setReadingLocale(locale);
+    showParts();
 }
 
 void PeriodBar::setSpan(Span span) { m_span->setCurrentIndex(static_cast<int>(span)); }
+
+void PeriodBar::step(int by)
+{
+    const int back = std::max(0, m_back - by);
+    if (monthsEach() == 0 || back == m_back)
+        return;
+    m_back = back;
+    showParts();
+    emit changed();
+}
 
 void PeriodBar::setDays(QDate from, QDate until)
 {
@@ -96,6 +126,30 @@ void PeriodBar::setDays(QDate from, QDate until)
 
 PeriodBar::Span PeriodBar::span() const { return static_cast<Span>(m_span->currentIndex()); }
 
+int PeriodBar::monthsEach() const
+{
+    switch (span()) {
+    case Span::Month:
+        return 1;
+    case Span::Quarter:
+        return 3;
+    case Span::Year:
+        return 12;
+    case Span::TwelveMonths:
+    case Span::All:
+    case Span::Between:
+        break;
+    }
+    return 0;
+}
+
+QDate PeriodBar::firstDay() const
+{
+    const int each = monthsEach();
+    const int month = (m_today.month() - 1) / each * each + 1;
+    return QDate(m_today.year(), month, 1).addMonths(-each * m_back);
+}
+
 // Given the wrong way round, the same days are meant.
 std::pair<QDate, QDate> PeriodBar::days() const
 {
@@ -104,42 +158,53 @@ std::pair<QDate, QDate> PeriodBar::days() const
 
 ledger::Period PeriodBar::period() const
 {
-    const QDate thisMonth(m_today.year(), m_today.month(), 1);
-    const QDate thisYear(m_today.year(), 1, 1);
-    switch (span()) {
-    case Span::TwelveMonths:
-        return periodOf(thisMonth.addMonths(-11), {});
-    case Span::Year:
-        return periodOf(thisYear, {});
-    case Span::LastYear:
-        return periodOf(thisYear.addYears(-1), thisYear);
-    case Span::Between:
+    if (const int each = monthsEach())
+        return periodOf(firstDay(), firstDay().addMonths(each));
+    if (span() == Span::TwelveMonths)
+        return periodOf(QDate(m_today.year(), m_today.month(), 1).addMonths(-11), {});
+    if (span() == Span::Between)
         return periodOf(days().first, days().second.addDays(1));
-    case Span::All:
-        break;
-    }
     return {};
+}
+
+QString PeriodBar::wordsFrom(QDate first) const
+{
+    const QString month = m_locale.standaloneMonthName(first.month());
+    if (span() == Span::Month)
+        return tr("%1 %2", "month, year").arg(month).arg(first.year());
+    if (span() == Span::Quarter)
+        return tr("%1 to %2 %3", "month, month, year of both")
+            .arg(month, m_locale.standaloneMonthName(first.addMonths(2).month()))
+            .arg(first.year());
+    return QString::number(first.year());
 }
 
 QString PeriodBar::words() const
 {
-    switch (span()) {
-    case Span::Year:
-        return QString::number(m_today.year());
-    case Span::LastYear:
-        return QString::number(m_today.year() - 1);
-    case Span::Between:
+    if (monthsEach() > 0)
+        return wordsFrom(firstDay());
+    if (span() == Span::Between)
         return tr("%1 to %2", "dates")
             .arg(yearDateText(days().first, m_locale), yearDateText(days().second, m_locale));
-    case Span::TwelveMonths:
-    case Span::All:
-        break;
-    }
     return m_span->currentText();
 }
 
-void PeriodBar::showDays()
+// The words have the room of the longest, so that the arrows stay where they are.
+void PeriodBar::showParts()
 {
+    const bool steps = monthsEach() > 0;
+    for (QWidget* part : std::initializer_list<QWidget*>{m_earlier, m_which, m_later})
+        part->setVisible(steps);
+    if (steps) {
+        m_which->setText(words());
+        m_later->setEnabled(m_back > 0);
+        int widest = 0;
+        for (int back = 0; back < 12; ++back) {
+            const QDate first = firstDay().addMonths(-back * monthsEach());
+            widest = std::max(widest, m_which->fontMetrics().horizontalAdvance(wordsFrom(first)));
+        }
+        m_which->setMinimumWidth(widest);
+    }
     m_from->setVisible(span() == Span::Between);
     m_until->setVisible(span() == Span::Between);
 }
@@ -153,13 +218,18 @@ void PeriodBar::changeEvent(QEvent* event)
 
 void PeriodBar::retranslate()
 {
-    const QStringList spans{tr("Last 12 months"), tr("This year"), tr("Last year"), tr("All time"),
-                            tr("Between …")};
+    const QStringList spans{tr("Last 12 months"), tr("Month"),    tr("Quarter"),
+                            tr("Year"),           tr("All time"), tr("Between…")};
     for (int i = 0; i < spans.size(); ++i)
         m_span->setItemText(i, spans[i]);
     m_span->setAccessibleName(tr("Period"));
+    m_earlier->setToolTip(tr("Earlier"));
+    m_earlier->setAccessibleName(tr("Earlier"));
+    m_later->setToolTip(tr("Later"));
+    m_later->setAccessibleName(tr("Later"));
     m_from->setAccessibleName(tr("From"));
     m_until->setAccessibleName(tr("Until"));
+    showParts();
 }
 
 } // namespace ullage::app

@@ -1,4 +1,4 @@
-// Which period is looked at: a choice of the usual ones, or two days.
+// Which period is looked at: a month, a quarter or a year, one by one, or the days between two.
 #pragma once
 
 // Before the core: moc stumbles over <compare> where no Qt header has come first.
@@ -13,7 +13,9 @@
 #include <utility>
 
 class QComboBox;
+class QLabel;
 class QTimer;
+class QToolButton;
 
 namespace ullage::app
 {
@@ -25,22 +27,26 @@ class PeriodBar : public QWidget
     Q_OBJECT
 
 public:
-    /// Calendar months and years of the user's clock; TwelveMonths is this month and the eleven
-    /// before it, Between asks for two days, both of them in it. Only LastYear and Between end.
-    enum class Span { TwelveMonths, Year, LastYear, All, Between };
+    /// Calendar months, quarters and years of the user's clock; TwelveMonths is this month and the
+    /// eleven before it, Between asks for two days, both of them in it. TwelveMonths and All have
+    /// no end.
+    enum class Span { TwelveMonths, Month, Quarter, Year, All, Between };
 
     explicit PeriodBar(QWidget* parent = nullptr);
 
     /// What "this year" is counted from; the days offered at first end with it.
     void setToday(QDate today);
     void setReadingLocale(const QLocale& locale);
+    /// The one that today lies in.
     void setSpan(Span span);
+    /// So many months, quarters or years later, not beyond today's; nothing for the other spans.
+    void step(int by);
     /// Chooses Between, with these days; they may come the wrong way round.
     void setDays(QDate from, QDate until);
 
     [[nodiscard]] Span span() const;
     [[nodiscard]] ledger::Period period() const;
-    /// For a heading: "2026", "Last 12 months", "1 Jun 2026 to 30 Jun 2026".
+    /// For a heading: "2026", "April to June 2026", "Last 12 months", "1 Jun 2026 to 30 Jun 2026".
     [[nodiscard]] QString words() const;
 
 signals:
@@ -52,13 +58,21 @@ protected:
 
 private:
     MomentField* dayField();
+    QToolButton* stepButton(const char* arrow, int by);
+    [[nodiscard]] int monthsEach() const; ///< of a span that is gone through one by one, else 0
+    [[nodiscard]] QDate firstDay() const; ///< of such a one
+    [[nodiscard]] QString wordsFrom(QDate first) const; ///< of such a one that begins then
     [[nodiscard]] std::pair<QDate, QDate> days() const;
-    void showDays();
+    void showParts();
     void retranslate();
 
     QDate m_today;
     QLocale m_locale;
+    int m_back = 0; ///< how many before the one that today lies in
     QComboBox* m_span;
+    QToolButton* m_earlier;
+    QLabel* m_which;
+    QToolButton* m_later;
     MomentField* m_from;
     MomentField* m_until;
     QTimer* m_pause;

@@ -112,6 +112,7 @@ void StatisticsPage::build()
     QVBoxLayout* body = m_figures->body();
     body->addWidget(m_table, 1);
     body->addWidget(m_notes);
+    m_empty->setObjectName(QStringLiteral("nothingToCount"));
     for (QWidget* page : std::initializer_list<QWidget*>{m_scroll, m_figures, m_empty, m_counting})
         m_stack->addWidget(page);
 }
@@ -281,7 +282,7 @@ void StatisticsPage::showAll()
     if (!m_statistics || !m_door.isOpen())
         return;
     const ledger::Statistics& so = *m_statistics;
-    const bool nothing = so.solutions.empty() && so.bought.empty() && so.unpriced == 0;
+    const bool nothing = so.solutions.empty() && so.months.empty();
     const auto face = static_cast<Face>(m_face->currentIndex());
     const bool charts = face == Face::Charts;
     m_ask->setVisible(!nothing);
@@ -294,11 +295,24 @@ void StatisticsPage::showAll()
         shown = m_scroll;
     m_stack->setCurrentWidget(shown);
     if (nothing)
-        return;
-    if (charts)
+        sayNothing();
+    else if (charts)
         m_charts->showStatistics(so, *m_door.formulary(), m_wording);
     else
         showTable();
+}
+
+void StatisticsPage::sayNothing()
+{
+    if (m_period->span() == PeriodBar::Span::All)
+        m_empty->setWords(tr("Nothing to count yet"),
+                          tr("Once film has gone through a bottle, or a bottle has ended, this "
+                             "page shows films by month, solution and person, how long bottles "
+                             "lasted, why they ended and what a film cost. Log a run first."));
+    else
+        m_empty->setWords(tr("Nothing in %1", "period").arg(m_period->words()),
+                          tr("No film went through a bottle, no bottle was mixed or ended and "
+                             "nothing was bought. Choose another period above."));
 }
 
 void StatisticsPage::showTable()
@@ -342,10 +356,6 @@ void StatisticsPage::wordAnew()
     m_print->setText(tr("&Print…"));
     m_print->setAccessibleName(tr("Print the statistics"));
     m_progress->setAccessibleName(tr("Counting"));
-    m_empty->setWords(tr("Nothing to count yet"),
-                      tr("Once film has gone through a bottle, or a bottle has ended, this page "
-                         "shows films by month and solution, how long bottles lasted, why they "
-                         "ended and what a film cost. Try a longer period, or log a run first."));
     if (m_statistics)
         showAll();
     else if (!m_failed)

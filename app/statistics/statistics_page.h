@@ -90,6 +90,7 @@ private:
     /// The reckoning of that number is over; false if it is not the one waited for.
     bool ended(int generation);
     void showAll();
+    void sayNothing();
     void showTable();
     void wordAnew();
 

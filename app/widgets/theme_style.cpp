@@ -49,8 +49,8 @@ QPushButton::menu-indicator { image: url(%icons-down.svg); width: 12px; height: 
 QToolButton { background: transparent; border: 1px solid transparent; border-radius: 6px; padding: 4px; }
 QToolButton:hover { background: @hover; }
 QToolButton:focus { border: 2px solid @focus; padding: 3px; }
-QToolButton#qt_calendar_prevmonth { qproperty-icon: url(%icons-left.svg); }
-QToolButton#qt_calendar_nextmonth { qproperty-icon: url(%icons-right.svg); }
+QToolButton#qt_calendar_prevmonth, QToolButton[arrow="left"] { qproperty-icon: url(%icons-left.svg); }
+QToolButton#qt_calendar_nextmonth, QToolButton[arrow="right"] { qproperty-icon: url(%icons-right.svg); }
 
 QAbstractScrollArea { background: transparent; border: none; }
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QComboBox { background: @card; color: @ink;

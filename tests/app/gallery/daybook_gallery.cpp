@@ -87,7 +87,21 @@ int main(int argc, char** argv)
             picture(window, "daybook" + suffix);
             page->showStatistics(true);
             picture(window, "statistics" + suffix);
+            auto* figures = window.findChild<StatisticsPage*>();
+            using Face = StatisticsPage::Face;
+            for (const Face face : {Face::Months, Face::Solutions, Face::People, Face::Ends}) {
+                figures->setFace(face);
+                picture(window, QStringLiteral("statistics-table-%1").arg(int(face)) + suffix);
+            }
+            figures->setFace(Face::Charts);
         }
+        auto* figures = window.findChild<StatisticsPage*>();
+        for (const auto span : {StatisticsPage::Span::Quarter, StatisticsPage::Span::Between}) {
+            figures->setSpan(span);
+            window.resize(1024, 700);
+            picture(window, QStringLiteral("statistics-span-%1").arg(int(span)));
+        }
+        figures->setSpan(StatisticsPage::Span::TwelveMonths);
         window.resize(1280, 800);
         page->showStatistics(false);
         page->filterBar()->setSpan(DayFilterBar::Span::Between);

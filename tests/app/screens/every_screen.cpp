@@ -12,6 +12,8 @@
 #include "app/session/session.h"
 #include "app/shelf/shelf_page.h"
 #include "app/statistics/bar_rows.h"
+#include "app/statistics/figures_view.h"
+#include "app/statistics/statistics_page.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/window/main_window.h"
 #include "app/words/verdict_words.h"
@@ -112,6 +114,13 @@ void seeDayBook(MainWindow& window, const SeenScreen& seen)
         });
     });
     seen(window, QStringLiteral("statistics"));
+    auto* statistics = page->findChild<StatisticsPage*>();
+    statistics->setFace(StatisticsPage::Face::Months);
+    statistics->periodBar()->setDays(QDate(2000, 1, 1), QDate(2100, 1, 1));
+    letSettle([&] { return statistics->table()->model()->rowCount() > 0; });
+    seen(window, QStringLiteral("statistics-months"));
+    statistics->setFace(StatisticsPage::Face::Charts);
+    statistics->setSpan(StatisticsPage::Span::TwelveMonths);
     page->showStatistics(false);
 }
 

@@ -7,6 +7,7 @@
 #include "app/statistics/figures_view.h"
 #include "app/statistics/statistics_page.h"
 #include "app/statistics/statistics_words.h"
+#include "app/widgets/empty_state.h"
 #include "app/widgets/shown_table.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/moment_text.h"
@@ -16,6 +17,7 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QRegularExpression>
+#include <QToolButton>
 
 namespace ullage::app
 {
@@ -101,10 +103,56 @@ TEST_F(StatisticsPageTest, AnotherPeriodIsAnotherSum)
     page->setSpan(StatisticsPage::Span::All);
     waitFor([&] { return page->statistics()->developed.value() == 15; });
     EXPECT_EQ(page->statistics()->solutions[0].ended, 3);
-    page->setSpan(StatisticsPage::Span::LastYear);
-    waitFor([&] { return page->statistics()->developed.value() == 4; });
     page->setSpan(StatisticsPage::Span::Year);
     waitFor([&] { return page->statistics()->developed.value() == 11; });
+    page->periodBar()->step(-1);
+    waitFor([&] { return page->statistics()->developed.value() == 4; });
+    EXPECT_EQ(page->periodBar()->words(), "2025");
+}
+
+TEST_F(StatisticsPageTest, GoesFromOneMonthOrQuarterToTheNext)
+{
+    StatisticsOn on(desk);
+    PeriodBar* bar = on.page.periodBar();
+    wait(on.page);
+    on.page.setSpan(StatisticsPage::Span::Month);
+    EXPECT_EQ(bar->words(), "November 2026");
+    bar->step(-4);
+    EXPECT_EQ(bar->words(), "July 2026");
+    waitFor([&] { return on.page.statistics()->developed.value() == 1; });
+    on.page.setSpan(StatisticsPage::Span::Quarter);
+    bar->step(-3);
+    EXPECT_EQ(bar->words(), "January to March 2026");
+    waitFor([&] { return on.page.statistics()->developed.value() == 10; });
+    EXPECT_EQ(on.page.statistics()->ended, 1);
+    bar->setToday(QDate(2027, 1, 1)); // another quarter begins: what is looked at stays
+    EXPECT_EQ(bar->words(), "January to March 2026");
+    bar->step(99);
+    EXPECT_EQ(bar->words(), "January to March 2027") << "not beyond today's";
+    QToolButton* later = nullptr;
+    for (auto* button : bar->findChildren<QToolButton*>()) {
+        if (button->accessibleName() == "Later")
+            later = button;
+    }
+    ASSERT_TRUE(later);
+    EXPECT_FALSE(later->isEnabled());
+}
+
+TEST_F(StatisticsPageTest, SaysWhatToDoWhereThereIsNothing)
+{
+    StatisticsOn on(desk);
+    wait(on.page);
+    on.page.setSpan(StatisticsPage::Span::Month);
+    auto* empty = on.page.findChild<EmptyState*>("nothingToCount");
+    ASSERT_TRUE(empty);
+    waitFor([&] { return empty->isVisible(); });
+    QStringList words;
+    for (const auto* label : empty->findChildren<QLabel*>())
+        words << label->text();
+    EXPECT_TRUE(words.join(' ').contains("Nothing in November 2026"))
+        << words.join(' ').toStdString();
+    on.page.setSpan(StatisticsPage::Span::All);
+    waitFor([&] { return !empty->isVisible(); });
 }
 
 TEST_F(StatisticsPageTest, GrowsWithTheBook)
