@@ -4,6 +4,7 @@
 #include "app/bench/bath_cards.h"
 #include "app/bench/bench_words.h"
 #include "app/bench/plan_words.h"
+#include "app/bench/sheet_words.h"
 #include "app/bench/step_list.h"
 #include "app/bench/tank_edit.h"
 #include "app/bench/wash_edit.h"
@@ -14,7 +15,6 @@
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
-#include "app/words/next_film.h"
 #include "app/words/number_text.h"
 #include "core/ledger/two_baths.h"
 
@@ -242,31 +242,9 @@ void PlanView::showSheet(const ledger::LoadWishes& wanted)
                 notes << tr("%1: %2", "step, what is poured")
                              .arg(stepTitle(step, bottle),
                                   pourText(*step.pour, wanted.temperature, wording));
-            if (step.source == ledger::TimeSource::ColdWash)
-                notes << (wanted.washWater
-                              ? tr("Washing takes longer in water as cold as the tap's.")
-                              : tr("Washing takes longer in cold water; the tap is taken to be as "
-                                   "cold as the reading."));
-            if (step.kind == ledger::StepKind::Fix)
-                notes << fixSourceText(*m_next.sheet->fixing, wording);
         }
         notes.prepend(tr("Whole run %1").arg(timeText(m_next.sheet->whole())));
-        if (const auto& f = m_next.sheet->developing) {
-            notes << tr("Develop %1 = %2 %3 (temperature) %4 (wear) %5 (control strip)")
-                         .arg(timeText(f->time, TimeStep::FiveSeconds), timeText(f->nearest.time),
-                              factorText(f->temperature, wording.locale),
-                              factorText(f->wear, wording.locale),
-                              factorText(f->strip, wording.locale));
-            if (const QString carried = carriedSentence(*f, wording); !carried.isEmpty())
-                notes << carried;
-            for (const auto warning : f->base.warnings)
-                notes << (warning == chemistry::TimeWarning::Extrapolated
-                              ? tr("The leaflet has no time for this temperature: extended by Q10 "
-                                   "from the nearest.")
-                              : tr("Outside the usual %1 to %2.")
-                                    .arg(shortTemperatureText(chemistry::kCoolestUsual, wording),
-                                         shortTemperatureText(chemistry::kWarmestUsual, wording)));
-        }
+        notes << timeNotes(*m_next.sheet, wanted.washWater.has_value(), wording);
     }
     const bool nothing = rows.empty();
     m_list->setRows(rows);
