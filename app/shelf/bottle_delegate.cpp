@@ -8,6 +8,7 @@
 
 #include <QPainter>
 
+#include <algorithm>
 #include <cmath>
 
 namespace ullage::app
@@ -120,9 +121,13 @@ void paintRoomy(QPainter& painter, const QRectF& cell, const BottleView& bottle,
              bottle.subline);
 }
 
-void paintCompact(QPainter& painter, const QRectF& cell, const BottleView& bottle)
+// In a cell that is higher than it needs it stands in the middle.
+int compactTop(double height) { return std::max(0, static_cast<int>(height) - kCompactHeight) / 2; }
+
+void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
 {
     const Colours& c = colours();
+    cell.adjust(0, compactTop(cell.height()), 0, 0);
     const double foot = cell.top() + kCompactBoard;
     paintBottle(painter, QPointF(cell.left() + kSide + kCompactBottle / 2.0 - 2, foot),
                 kCompactScale, bottle, BottleLabel::None);
@@ -173,7 +178,8 @@ int BottleDelegate::cellHeight(ShelfLayout layout, double scale)
 
 int BottleDelegate::boardOffset() const
 {
-    return m_layout == ShelfLayout::Compact ? kCompactBoard : m_cell.height() - kWords;
+    return m_layout == ShelfLayout::Compact ? compactTop(m_cell.height()) + kCompactBoard
+                                            : m_cell.height() - kWords;
 }
 
 void BottleDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,

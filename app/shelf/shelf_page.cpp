@@ -33,9 +33,10 @@ namespace
 
 constexpr int kRoomForThree = 1080; // cards beside one another
 constexpr int kChartBelow = 330;
-constexpr int kNextShare = 35; // of the width that the three have
+constexpr int kLowestCards = 340; // that bottles in rows make room for
+constexpr int kNextShare = 35;    // of the width that the three have
 constexpr int kLeftShare = 42;
-constexpr int kPerFilmShare = 33;
+constexpr int kPerFilmShare = 34;
 
 } // namespace
 
@@ -174,7 +175,8 @@ ShelfPage::ShelfPage(QWidget* parent)
     m_splitter->setHandleWidth(10);
     m_splitter->setStretchFactor(0, 40);
     m_splitter->setStretchFactor(1, 60);
-    m_splitter->setSizes({320, 400});
+    m_splitter->installEventFilter(this);
+    connect(m_splitter, &QSplitter::splitterMoved, this, [this] { m_splitByHand = true; });
     m_stack->addWidget(m_splitter);
     m_stack->addWidget(m_empty);
 
@@ -223,6 +225,7 @@ void ShelfPage::setBottles(std::vector<BottleView> bottles)
         m_mixFirst->setFocus();
     }
     m_model->setBottles(std::move(bottles));
+    shareHeight();
     if (first)
         m_view->setFocus();
 }
@@ -289,9 +292,34 @@ QString ShelfPage::currentBottle() const { return m_view->currentBatch(); }
 
 bool ShelfPage::selectBottle(const QString& id) { return m_view->selectBatch(id); }
 
-QByteArray ShelfPage::split() const { return m_splitter->saveState(); }
+// No higher than the bottles there are can use; many may push the cards down to what those need.
+void ShelfPage::shareHeight()
+{
+    if (m_splitByHand)
+        return;
+    const int all = m_splitter->height() - m_splitter->handleWidth();
+    const int cards = std::max(m_cards->minimumSizeHint().height(), kLowestCards);
+    const int shelf = m_model->rowCount() > ShelfView::kMostRoomy ? all - cards : all * 4 / 9;
+    const int used = m_view->usedOf({m_splitter->width() - 2 * Space::kPage, shelf});
+    m_splitter->setSizes({used, all - used});
+}
 
-void ShelfPage::restoreSplit(const QByteArray& state) { m_splitter->restoreState(state); }
+QByteArray ShelfPage::split() const
+{
+    return m_splitByHand ? m_splitter->saveState() : QByteArray();
+}
+
+void ShelfPage::restoreSplit(const QByteArray& state)
+{
+    m_splitByHand = m_splitter->restoreState(state);
+}
+
+bool ShelfPage::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == m_splitter && event->type() == QEvent::Resize)
+        shareHeight();
+    return QWidget::eventFilter(watched, event);
+}
 
 void ShelfPage::changeEvent(QEvent* event)
 {

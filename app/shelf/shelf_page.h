@@ -48,7 +48,7 @@ public:
     [[nodiscard]] BottleActions* actions() const { return m_actions; }
     [[nodiscard]] ShelfView* view() const { return m_view; }
 
-    /// How shelf and cards share the height.
+    /// How shelf and cards share the height, where that was chosen by hand; else empty.
     [[nodiscard]] QByteArray split() const;
     void restoreSplit(const QByteArray& state);
 
@@ -67,6 +67,7 @@ signals:
 protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     class ChartCard;
@@ -74,6 +75,7 @@ private:
     void retranslate();
     void placeCards();
     void giveRoom();
+    void shareHeight();
 
     SelectedBottle m_selected; // as shown
     ShelfModel* m_model;
@@ -88,6 +90,7 @@ private:
     QPushButton* m_mixFirst;
     QPushButton* m_enterFirst;
     QSplitter* m_splitter;
+    bool m_splitByHand = false;
     ShelfView* m_view;
     QWidget* m_cards;
     QGridLayout* m_grid;        ///< of the cards

@@ -77,12 +77,29 @@ bool ShelfView::selectBatch(const QString& id)
 
 QSize ShelfView::minimumSizeHint() const
 {
-    return {kNarrowest * 2, BottleDelegate::cellHeight(ShelfLayout::Roomy, kSmallestScale)};
+    const bool compact = m_model && m_model->rowCount() > kMostRoomy;
+    return {kNarrowest * 2, compact
+                                ? 2 * kLowestCompact + 2
+                                : BottleDelegate::cellHeight(ShelfLayout::Roomy, kSmallestScale)};
 }
 
 QSize ShelfView::sizeHint() const
 {
     return {kNarrowest * 6, BottleDelegate::cellHeight(ShelfLayout::Roomy, 0.94)};
+}
+
+int ShelfView::usedOf(const QSize& room) const
+{
+    const int count = std::max(1, m_model ? m_model->rowCount() : 0);
+    const bool compact = count > kMostRoomy;
+    const int columns =
+        std::max(1, (room.width() - kScrollBar) / (compact ? kEasyCompact : kNarrowest));
+    const int rows = (count + columns - 1) / columns;
+    if (!compact)
+        return std::min(room.height(),
+                        2 + rows * BottleDelegate::cellHeight(ShelfLayout::Roomy, kLargestScale));
+    const int height = BottleDelegate::cellHeight(ShelfLayout::Compact);
+    return 2 + std::clamp((room.height() - 2) / height, 1, rows) * height;
 }
 
 void ShelfView::rememberSelection()
@@ -129,6 +146,8 @@ void ShelfView::fitCells()
     if (count <= fitting && !compact)
         cellWidth = std::min(cellWidth, kWidest);
     const QSize cell(cellWidth, rowHeight(layout, std::max(1, rows)));
+    if (layout != m_delegate->layout())
+        updateGeometry();
     m_delegate->setLayout(layout, cell);
     setGridSize(cell);
     verticalScrollBar()->setSingleStep(cell.height() / kStepsARow);

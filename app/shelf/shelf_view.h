@@ -29,6 +29,8 @@ public:
     /// Selects a batch and scrolls to it; false if it is not on the shelf.
     bool selectBatch(const QString& id);
 
+    /// The height that the bottles can use of a room; of many, rows are whole.
+    [[nodiscard]] int usedOf(const QSize& room) const;
     [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] QSize sizeHint() const override;
 

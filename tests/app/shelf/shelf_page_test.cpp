@@ -10,6 +10,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSignalSpy>
+#include <QSplitter>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -207,11 +208,31 @@ TEST(ShelfPage, NothingIsCutOffInASmallWindow)
             QRect(chart->mapTo(&window.page, QPoint()), chart->size())));
 }
 
-TEST(ShelfPage, SplitIsKept)
+TEST(ShelfPage, ASplitThatWasMovedIsKept)
 {
     Window first(6);
+    EXPECT_TRUE(first.page.split().isEmpty()) << "by itself it goes by the bottles there are";
+    auto* splitter = first.page.findChild<QSplitter*>();
+    const int before = splitter->sizes().front();
+    QSplitterHandle* handle = splitter->handle(1);
+    QTest::mousePress(handle, Qt::LeftButton, {}, QPoint(200, 4));
+    QTest::mouseMove(handle, QPoint(200, -16));
+    QTest::mouseRelease(handle, Qt::LeftButton, {}, QPoint(200, -16));
+    EXPECT_LT(splitter->sizes().front(), before);
     const QByteArray split = first.page.split();
     Window second(6);
     second.page.restoreSplit(split);
     EXPECT_EQ(second.page.split(), split);
+}
+
+TEST(ShelfPage, TheHeightGoesByTheBottlesThereAre)
+{
+    Window many(14, {1112, 770});
+    EXPECT_EQ(many.page.view()->verticalScrollBar()->maximum(), 0)
+        << "all are seen where the cards can do with less";
+    Window tall(14, {1750, 1050});
+    const ShelfView& view = *tall.page.view();
+    const QRect last = view.visualRect(view.model()->index(13, 0));
+    EXPECT_LT(view.viewport()->height() - last.bottom(), last.height() / 2)
+        << "and no room stays empty below them";
 }
