@@ -80,6 +80,7 @@ constexpr std::array kPhrases{
     QT_TRANSLATE_NOOP("Demo", "colour"),
     QT_TRANSLATE_NOOP("Demo", "black in two minutes"),
     QT_TRANSLATE_NOOP("Demo", "grey after four minutes"),
+    QT_TRANSLATE_NOOP("Demo", "turned purple"),
     QT_TRANSLATE_NOOP("Demo", "fine needles at the foot"),
     QT_TRANSLATE_NOOP("Demo", "colour of weak tea, no sediment"),
     QT_TRANSLATE_NOOP("Demo", "smells as it should"),

@@ -217,7 +217,8 @@ def definitions():
 
 
 def season(first, last):
-    """The year's work up to a fortnight ago, one working pair of bottles after another."""
+    """The year's work up to some weeks ago, one working pair of bottles after another. What goes on
+    being used: stop bath and wash aid."""
     developers, fixers = ["amber-1", "amber-2"], ["white-1", "white-2"]
     developer = Bottle("starter-mq-borax", "amber-1", 1000, first)
     fixer = Bottle("starter-acid-fixer", "white-1", 1000, first, 17, 20)
@@ -274,10 +275,9 @@ def season(first, last):
             developer.event("strip-test", day, 20, 50, density=round(chance.gauss(1.21, 0.02), 2),
                             factor=1.0, passed=True)
         day += dt.timedelta(days=1)
-    for bottle, how in ((developer, "poured into the collection can"), (fixer, "to the silver can"),
-                        (stop, "rinsed away with much water, as our works allow"),
-                        (aid, "rinsed away with much water, as our works allow")):
-        bottle.discard(last, 21, how)
+    developer.discard(last, 21, "poured into the collection can")
+    fixer.discard(last, 21, "to the silver can")
+    return stop, aid
 
 
 def ago(days):
@@ -291,8 +291,10 @@ def evening(bottles, days, hour, films, sleeves=(), develop=None, celsius=20.0, 
         bottle.process(ago(days), hour, 12 * offset, films, run, tank(films), 12)
     if develop:
         planned, real = develop
+        acid = any(Bottle.PREFIX[bottle.solution] == "Stop" for bottle in bottles)
         steps = [("pre-wet", 60, 66), ("develop", planned, real), ("pour-back", 20, 24),
-                 ("water-stop", 60, 71), ("fix", 390, 395 + days % 9), ("rinse", 60, 64),
+                 ("acid-stop", 30, 34) if acid else ("water-stop", 60, 71),
+                 ("fix", 390, 395 + days % 9), ("rinse", 60, 64),
                  ("wash-aid", 120, 122), ("wash", 300, 304)]
         put(type="run-times", id=f"times-{number('times')}", run=run, tank=holder,
             tank_ml=tank(films), temperature_c=celsius,
@@ -300,19 +302,25 @@ def evening(bottles, days, hour, films, sleeves=(), develop=None, celsius=20.0, 
     return write_sleeves(run, sleeves)
 
 
-def shelf():
-    """What stands on the shelf now: every verdict, and a bottle nobody knows."""
+def shelf(stop, aid):
+    """What stands on the shelf now: every verdict, and a bottle nobody knows. Stop bath and wash aid
+    are used up first."""
+    water = "rinsed away with much water, as our works allow"
     two, one = [{"format": "135-36", "count": 2}], [{"format": "120", "count": 1}]
     sleeve = lambda kind, n: [(kind, *FILMS[(n + i) % 3], SUBJECTS[(n + i) % 13]) for i in range(2)]
     spent = Bottle("starter-acid-fixer", "white-2", 1000, ago(50))
     near = Bottle("starter-mq-borax", "amber-3", 1000, ago(48), 17, 10)
     spent.clearing_test(ago(50), 17, 40, seconds=58)
     for n, days in enumerate((47, 45, 42, 40)):
-        evening([near, spent], days, 18, two, sleeve("135-36", n), (570 + 115 * n, 574 + 115 * n),
-                20 + 0.5 * (n % 2))
-    evening([near, spent], 37, 18, one, sleeve("120", 2)[:1], (1025, 1031), 20, "One reel")
-    aid = Bottle("starter-wash-aid", "jug-1", 2000, ago(34), 12)
+        evening([near, stop, spent], days, 18, two, sleeve("135-36", n),
+                (570 + 115 * n, 574 + 115 * n), 20 + 0.5 * (n % 2))
+    evening([near, stop, spent], 37, 18, one, sleeve("120", 2)[:1], (1025, 1031), 20, "One reel")
+    stop.event("looked", ago(36), 12, passed=False, what="indicator", why="turned purple")
+    stop.discard(ago(36), 12, water)
     for n, days in enumerate((33, 31, 28, 26)):
+        if aid.wear >= 18:
+            aid.discard(ago(days), 14, water)
+            aid = Bottle("starter-wash-aid", "jug-1", 2000, ago(days), 14, 10)
         films = evening([spent, aid], days, 15, two, sleeve("135-36", n + 5))
         if days < 30:
             mark(films, ago(days - 1), 17, "not-clear", "milky in the shadows, cleared by fixing again")
@@ -476,8 +484,7 @@ def work():
 
 def main():
     definitions()
-    season(dt.date(2025, 12, 2), ago(52))
-    shelf()
+    shelf(*season(dt.date(2025, 12, 2), ago(52)))
     left_standing()
     cupboard()
     waste()
