@@ -146,8 +146,7 @@ std::optional<chemistry::Hours> trayTime(const Solution& solution, const AirCons
     const auto held = saturation(solution);
     const double anHour = chemistry::openUptake(chemistry::Hours(1), kTraySurface, kTrayVolume,
                                                 held, constants.trayExchange) /
-                              limits->oxygen +
-                          1 / (24 * limits->age.value());
+                          limits->oxygen;
     return chemistry::Hours(std::max(0.0, 1 - held / limits->oxygen) / anHour);
 }
 

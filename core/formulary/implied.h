@@ -47,9 +47,10 @@ struct KeepingPoint {
 /// keeping times.
 std::vector<KeepingPoint> keepingCurve(const Solution& solution, Material material, int points);
 
-/// How long a fresh litre at 20 °C in an open tray lasts by the model, by air and age together; 0
-/// at the least. The entered tray time is not asked, so that the two can be compared. Empty without
-/// keeping times and where air does not count.
+/// How long a fresh litre in an open tray takes by the model until it has taken up what it can:
+/// age, two days of it, is left out, as where an entered tray time gives the exchange. 0 at the
+/// least. The entered time is not asked, so that the two can be compared. Empty without keeping
+/// times and where air does not count.
 std::optional<chemistry::Hours> trayTime(const Solution& solution,
                                          const chemistry::AirConstants& constants = {});
 
