@@ -17,6 +17,7 @@
 #include "app/dialogs/labels_dialog.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
+#include "app/dialogs/sheet_dialog.h"
 #include "app/films/compare_dialog.h"
 #include "app/films/film_card.h"
 #include "app/films/films_dialog.h"
@@ -30,6 +31,7 @@
 #include "app/window/copies_dialog.h"
 #include "app/window/findings_dialog.h"
 #include "app/window/salvage_dialog.h"
+#include "app/window/sheet_judge.h"
 #include "app/words/event_words.h"
 #include "tests/app/scripted_prompts.h"
 
@@ -283,6 +285,27 @@ void seeBookDialogs(Door& door, const SeenScreen& seen)
     show(cautions, QStringLiteral("cautions"), seen);
 }
 
+// A stranger's sheet: a solution that is not known, a cell that is refused, a day that can be two.
+void seeSheet(const Session& session, const Door& door, const SeenScreen& seen)
+{
+    const QByteArray sheet = "Harbour darkroom;;;;;\n"
+                             "Bottle;Recipe;Volume (l);Mixed;Films done;Notes\n"
+                             "Dev 21;MQ borax developer;1,0;3/4/26;6;\"second row, on the left\"\n"
+                             "Dev 22;our soft one;0,75;5/4/26;;\n"
+                             "Fix 14;Acid fixer;a lot;6/4/26;11;\n";
+    auto store = store::SqlStore::open(session.path());
+    auto book = ledger::Book::open(
+        **store, [&] { return session.now(); }, [&] { return session.newId(); });
+    const auto judged = judgeSheet(sheet, {}, {}, **book, **store, door.wording());
+    SheetDialog dialog(QStringLiteral("pencil records.csv"), nullptr);
+    dialog.setView(judged->view);
+    show(dialog, QStringLiteral("sheet-reading"), seen);
+    dialog.setStep(SheetDialog::Step::Columns);
+    show(dialog, QStringLiteral("sheet-columns"), seen);
+    dialog.setStep(SheetDialog::Step::Coming);
+    show(dialog, QStringLiteral("sheet-coming"), seen);
+}
+
 // What a question looks like while it waits for its answer.
 void seeQuestions(const SeenScreen& seen)
 {
@@ -318,6 +341,7 @@ void seeDialogs(Session& session, Preferences& preferences, const SeenScreen& se
     seeFilms(door, seen);
     seeEditors(door, seen);
     seeBookDialogs(door, seen);
+    seeSheet(session, door, seen);
     seeQuestions(seen);
 }
 
