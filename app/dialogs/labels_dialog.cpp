@@ -60,11 +60,11 @@ int mostLabels()
 
 } // namespace
 
-LabelsDialog::LabelsDialog(Door& door, const std::string& batch, QWidget* parent)
+LabelsDialog::LabelsDialog(Door& door, const std::vector<std::string>& batches, QWidget* parent)
     : QDialog(parent), m_door(&door)
 {
     build();
-    fillBottles(batch);
+    fillBottles(batches);
     showJob();
 }
 
@@ -134,14 +134,15 @@ void LabelsDialog::build()
     connect(m_outlines, &QCheckBox::toggled, this, &LabelsDialog::showJob);
 }
 
-void LabelsDialog::fillBottles(const std::string& batch)
+void LabelsDialog::fillBottles(const std::vector<std::string>& batches)
 {
     const QSignalBlocker quiet(m_bottles);
     for (const Bottle& bottle : m_door->bottles()) {
         m_judged.push_back({bottle.batch, bottle.assessment});
         auto* item = new QListWidgetItem(QString::fromStdString(bottle.batch.name), m_bottles);
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
-        const bool chosen = batch.empty() || batch == bottle.batch.id;
+        const bool chosen = batches.empty() || std::find(batches.begin(), batches.end(),
+                                                         bottle.batch.id) != batches.end();
         item->setCheckState(chosen ? Qt::Checked : Qt::Unchecked);
         if (chosen && !m_bottles->currentItem())
             m_bottles->setCurrentItem(item);

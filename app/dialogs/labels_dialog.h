@@ -8,6 +8,8 @@
 #include "app/session/door.h"
 
 #include <optional>
+#include <string>
+#include <vector>
 
 class QCheckBox;
 class QComboBox;
@@ -27,8 +29,8 @@ class LabelsDialog : public QDialog
     Q_OBJECT
 
 public:
-    /// With this bottle chosen, or all in use for an empty id. The door must outlive it.
-    LabelsDialog(Door& door, const std::string& batch, QWidget* parent = nullptr);
+    /// With these bottles chosen, or all in use for none. The door must outlive it.
+    LabelsDialog(Door& door, const std::vector<std::string>& batches, QWidget* parent = nullptr);
 
     [[nodiscard]] QListWidget* bottles() const { return m_bottles; }
     [[nodiscard]] QComboBox* sheet() const { return m_sheet; }
@@ -43,7 +45,7 @@ public:
 
 private:
     void build();
-    void fillBottles(const std::string& batch);
+    void fillBottles(const std::vector<std::string>& batches);
     void showJob();
     void preview();
     void save();

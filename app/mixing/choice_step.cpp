@@ -142,25 +142,39 @@ QString ChoiceStep::vesselText(const formulary::Vessel& vessel) const
 void ChoiceStep::setFormulary(
     const formulary::Formulary& formulary,
     const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
-    const QStringList& names, const std::vector<ledger::Packet>& packets)
+    const QStringList& names, const std::vector<ledger::Packet>& packets,
+    std::optional<formulary::Role> role)
 {
+    const MixingPlan before = plan();
     m_formulary = formulary;
     m_packets = packets;
     m_solutions = formulary.currentSolutions();
+    if (role)
+        std::erase_if(m_solutions, [&](const auto& one) { return one->role != role; });
     m_vessels = freeVessels;
     m_names = names;
     {
         const QSignalBlocker quietSolution(m_solution);
         const QSignalBlocker quietVessel(m_vessel);
+        const QSignalBlocker quietPacket(m_packet);
         m_solution->clear();
         m_vessel->clear();
-        for (const auto& solution : m_solutions)
+        m_packet->clear(); // it counts by places in the list of before
+        for (const auto& solution : m_solutions) {
             m_solution->addItem(shownName(solution->name));
-        for (const auto& vessel : m_vessels)
+            if (before.solution && before.solution->id == solution->id)
+                m_solution->setCurrentIndex(m_solution->count() - 1);
+        }
+        for (const auto& vessel : m_vessels) {
             m_vessel->addItem(vesselText(*vessel));
+            if (before.vessel && before.vessel->id == vessel->id)
+                m_vessel->setCurrentIndex(m_vessel->count() - 1);
+        }
     }
     vesselChosen();
     solutionChosen();
+    if (before.packet)
+        choosePacket(QString::fromStdString(before.packet->id));
 }
 
 const ledger::Packet* ChoiceStep::chosenPacket() const
@@ -205,13 +219,15 @@ void ChoiceStep::solutionChosen()
         m_packet->addItem(tr("no packet of the cupboard"));
     }
     const auto formula = formulary::readComposition(formulary::sourceLine(solution, "composition"));
-    const QSignalBlocker quiet(m_raw);
-    m_raw->setChecked(false);
-    m_raw->setVisible(formula.has_value());
-    if (formula) {
-        m_formula->setFormula(*formula);
-        m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
+    if (m_weighed != solution.id) { // else the ways and forms that were chosen stay
+        const QSignalBlocker quiet(m_raw);
+        m_raw->setChecked(false);
+        if (formula)
+            m_formula->setFormula(*formula);
+        m_weighed = solution.id;
     }
+    m_raw->setVisible(formula.has_value());
+    m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
     packetChosen();
 }
 

@@ -33,10 +33,12 @@ public:
 
     /// `freeVessels` are the bottles that hold nothing; `names` of all batches ever; `packets`
     /// those not yet used: a solution that has one is mixed from it unless the user chooses
-    /// otherwise. All are copied. What was typed before stays: name, volume and powder.
+    /// otherwise. With a `role`, its solutions alone. All are copied. What was typed before stays:
+    /// name, volume and powder; and so does what was chosen, as far as it is still there.
     void setFormulary(const formulary::Formulary& formulary,
                       const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
-                      const QStringList& names, const std::vector<ledger::Packet>& packets = {});
+                      const QStringList& names, const std::vector<ledger::Packet>& packets = {},
+                      std::optional<formulary::Role> role = {});
     /// This packet of the cupboard, and its solution; false for one that cannot be mixed from.
     bool choosePacket(const QString& id);
     /// What stands in the fields, finished or not.
@@ -92,6 +94,7 @@ private:
     FormulaTable* m_formula;
     LiquidEdit* m_liquid;
     QLineEdit* m_name;
+    std::string m_weighed; ///< the solution whose formula stands in the table
     std::vector<std::pair<QLabel*, QWidget*>> m_labels; ///< of the fields, from above
     bool m_above = false;                               ///< where these stand
     bool m_ownName = false;                             ///< the user typed one

@@ -3,7 +3,7 @@
 #include "app/mixing/choice_step.h"
 #include "app/mixing/cool_step.h"
 #include "app/mixing/dissolve_step.h"
-#include "app/mixing/mixing_bottle.h"
+#include "app/mixing/mixing_set.h"
 #include "app/mixing/mixing_step_list.h"
 #include "app/mixing/mixing_words.h"
 #include "app/mixing/water_step.h"
@@ -30,6 +30,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <functional>
 
 namespace ullage::app
@@ -58,7 +59,7 @@ std::function<chemistry::Instant()> counting(const Door& door, ledger::SteadyClo
 MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     : QWidget(parent), m_door(&door), m_wording(door.wording()), m_header(new PageHeader({}, this)),
       m_list(new MixingStepList(this)), m_stack(new QStackedWidget(this)),
-      m_bottle(new MixingBottle(counting(door, std::move(steady)), m_wording, this)),
+      m_set(new MixingSet(door, counting(door, std::move(steady)), m_wording, this)),
       m_plain(nullptr), m_steps(new Card({}, this)), m_cautions(new QScrollArea(this)),
       m_becomesCard(new Card({}, this)), m_safety(new WordsStep(TextRole::Heading, this)),
       m_problem(wrapped(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
@@ -81,11 +82,7 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     row->addColumn(m_steps, 28);
 
     auto* work = new Card({}, this);
-    // Step by step, in a room that scrolls where the window is too low for it.
-    for (QWidget* step : std::initializer_list<QWidget*>{
-             m_bottle->choice(), m_safety, m_bottle->water(), m_bottle->dissolve(),
-             m_bottle->topUp(), m_bottle->closing(), m_bottle->cooling()})
-        m_stack->addWidget(new ScrollRoom(step));
+    makePages();
     work->body()->addWidget(m_stack, 1);
     m_ask->setFigures([this] { return figures(); });
     setTone(m_problem, Tone::Discard);
@@ -117,27 +114,59 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     right->addWidget(m_becomesCard, 3);
     row->addColumn(right, 26);
 
-    connect(m_bottle, &MixingBottle::changed, this, &MixingPage::showState);
+    connect(m_set, &MixingSet::changed, this, &MixingPage::showState);
     connect(m_list, &MixingStepList::stepWanted, this, [this](int step) {
+        const bool ofAll = Step(step) == Step::Choice || Step(step) == Step::Safety;
         if (this->step() != Step::Done)
-            goTo(Step(step));
+            goTo({Step(step), ofAll ? 0 : m_at.bottle});
     });
     connect(m_back, &QPushButton::clicked, this, &MixingPage::back);
     connect(m_next, &QPushButton::clicked, this, &MixingPage::next);
-    connect(m_label, &QPushButton::clicked, this, [this] { emit labelWanted(m_logged); });
+    connect(m_label, &QPushButton::clicked, this, [this] { emit labelsWanted(m_logged); });
     connect(&door, &Door::wordingChanged, this, &MixingPage::wordAnew);
     retranslate();
 }
 
-ChoiceStep* MixingPage::choice() const { return m_bottle->choice(); }
-WaterStep* MixingPage::water() const { return m_bottle->water(); }
-DissolveStep* MixingPage::dissolve() const { return m_bottle->dissolve(); }
-CoolStep* MixingPage::done() const { return m_bottle->cooling(); }
+// Step by step, each in a room that scrolls where the window is too low for it.
+void MixingPage::makePages()
+{
+    const auto put = [this](std::initializer_list<QWidget*> parts) {
+        if (parts.size() == 1)
+            return m_stack->addWidget(new ScrollRoom(*parts.begin()));
+        auto* page = new QWidget(this);
+        auto* column = new QVBoxLayout(page);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->setSpacing(Space::kGap);
+        for (QWidget* part : parts)
+            column->addWidget(part);
+        column->addStretch();
+        return m_stack->addWidget(new ScrollRoom(page));
+    };
+    const int safety = put({m_safety});
+    const int done = put({this->done(0), this->done(1), this->done(2)});
+    for (int i = 0; i < MixingSet::kMost; ++i) {
+        const MixingBottle& bottle = m_set->bottle(i);
+        m_pages[static_cast<std::size_t>(i)] = {
+            i == 0 ? put({bottle.choice(), m_set->tooBox(1), m_set->tooBox(2)})
+                   : put({m_set->heading(i), bottle.choice()}),
+            safety,
+            put({bottle.water()}),
+            put({bottle.dissolve()}),
+            put({bottle.topUp()}),
+            put({bottle.closing()}),
+            done};
+    }
+}
+
+ChoiceStep* MixingPage::choice(int bottle) const { return m_set->bottle(bottle).choice(); }
+WaterStep* MixingPage::water(int bottle) const { return m_set->bottle(bottle).water(); }
+DissolveStep* MixingPage::dissolve(int bottle) const { return m_set->bottle(bottle).dissolve(); }
+CoolStep* MixingPage::done(int bottle) const { return m_set->bottle(bottle).cooling(); }
 
 void MixingPage::wordAnew()
 {
     m_wording = m_door->wording();
-    m_bottle->setWording(m_wording);
+    m_set->setWording(m_wording);
     retranslate();
 }
 
@@ -149,7 +178,6 @@ void MixingPage::retranslate()
     m_caution->setTitle(tr("Before you pour"));
     m_cautions->setAccessibleName(tr("Before you pour"));
     m_becomesCard->setTitle(tr("It will become"));
-    m_label->setText(tr("Print its label…"));
     showState();
 }
 
@@ -158,112 +186,128 @@ void MixingPage::begin(const formulary::Formulary& formulary,
                        const QStringList& names)
 {
     m_logged.clear();
-    m_bottle->begin();
-    choice()->setFormulary(formulary, freeVessels, names, m_door->packetsAtHand());
-    goTo(Step::Choice);
+    m_set->begin(formulary, freeVessels, names);
+    goTo({});
 }
 
-MixingPage::Step MixingPage::step() const { return Step(m_stack->currentIndex()); }
-
-void MixingPage::goTo(Step step)
+void MixingPage::goTo(const MixingSpot& spot)
 {
-    m_stack->setCurrentIndex(static_cast<int>(step));
+    m_at = spot;
+    m_stack->setCurrentIndex(
+        m_pages[static_cast<std::size_t>(spot.bottle)][static_cast<std::size_t>(spot.stage)]);
     showState();
     if (const auto* room = qobject_cast<ScrollRoom*>(m_stack->currentWidget()))
         room->widget()->setFocus();
 }
 
-QString MixingPage::problem() const { return m_bottle->problem(step()); }
-
 void MixingPage::next()
 {
-    if (!problem().isEmpty())
+    if (!m_set->problem(m_at).isEmpty())
         return;
-    switch (step()) {
-    case Step::Choice:
-        m_bottle->settle();
-        break;
-    case Step::Close:
-        if (!log())
-            return;
-        m_bottle->closed();
-        break;
-    case Step::Done:
-        emit finished(m_logged);
+    if (step() == Step::Done) {
+        emit finished(m_logged.front());
         return;
-    default:
-        break;
     }
-    goTo(Step(static_cast<int>(step()) + 1));
+    const auto way = m_set->way();
+    const MixingSpot to = *(std::find(way.begin(), way.end(), m_at) + 1);
+    if (to.stage == Step::Done && !log())
+        return;
+    m_set->goOn(m_at, to);
+    goTo(to);
     if (step() == Step::Done)
-        emit batchLogged(m_logged);
+        emit batchesLogged(m_logged);
 }
 
-QString MixingPage::inHand() const
-{
-    if (step() == Step::Choice)
-        return {};
-    if (step() != Step::Done)
-        return m_bottle->inHand();
-    return done()->clock()->isHidden() ? QString() : tr("Cooling %1").arg(m_bottle->plan().name);
-}
+QString MixingPage::inHand() const { return m_set->inHand(m_at); }
 
 void MixingPage::back()
 {
-    if (step() == Step::Choice)
+    const auto way = m_set->way();
+    const auto at = std::find(way.begin(), way.end(), m_at);
+    if (at == way.begin())
         emit finished({});
     else if (step() != Step::Done)
-        goTo(Step(static_cast<int>(step()) - 1));
+        goTo(*(at - 1));
 }
 
 bool MixingPage::log()
 {
-    const MixingPlan& plan = m_bottle->plan();
-    if (!m_littleQuestion.sure(this, plan.makes, *plan.vessel, m_wording))
-        return false;
-    const auto made = m_door->mix(m_bottle->batch(), {m_door->now(), std::nullopt});
+    std::vector<ledger::NewBatch> batches;
+    for (const int i : m_set->bottles()) {
+        const MixingPlan& plan = m_set->bottle(i).plan();
+        if (!m_littleQuestions[static_cast<std::size_t>(i)].sure(this, plan.makes, *plan.vessel,
+                                                                 m_wording))
+            return false;
+        batches.push_back(m_set->bottle(i).batch());
+    }
+    const auto made = m_door->mixAll(batches, {m_door->now(), std::nullopt});
     if (!made) {
-        prompts().fail(this, tr("The batch was not logged"),
-                       errorSentence(made.error(), m_wording));
+        prompts().fail(
+            this, m_set->isSet() ? tr("The set was not logged") : tr("The batch was not logged"),
+            errorSentence(made.error(), m_wording));
         return false;
     }
-    m_logged = QString::fromStdString(*made);
+    for (const std::string& id : *made)
+        m_logged << QString::fromStdString(id);
     return true;
 }
 
-std::vector<Explanation> MixingPage::figures() const { return m_bottle->figures(step()); }
+std::vector<Explanation> MixingPage::figures() const { return m_set->figures(m_at); }
 
 void MixingPage::showSafety()
 {
-    const auto& solution = m_bottle->plan().solution;
-    QStringList lines = solution ? mixingCautions(*solution) : QStringList();
+    QStringList lines = m_set->cautions();
     lines << tr("If you mix several: the developer first, then the stop "
                 "bath, then the fixer, and the "
                 "funnel washed between them.");
     m_safety->setWords(tr("Before anything is opened"), lines.join(QStringLiteral("\n\n")));
 }
 
-void MixingPage::showState()
+// Which step it is, and of a set of which bottle.
+QString MixingPage::stepText() const
 {
-    if (step() == Step::Choice)
-        m_bottle->readChoice();
-    m_bottle->fillWords();
-    showSafety();
-    const MixingPlan& plan = m_bottle->plan();
-    const QString solution = plan.solution ? shownName(plan.solution->name) : QString();
-    const QString total = volumeText(plan.makes, m_wording);
-    m_list->setSteps(mixingSteps(plan, dissolve()->isClear(), m_wording));
-    m_list->setCurrent(static_cast<int>(step()));
-    m_header->setDetail(tr("step %1 of %2 · follow the packet; this only helps")
-                            .arg(static_cast<int>(step()) + 1)
-                            .arg(kSteps));
+    const QString step = tr("step %1 of %2 · follow the packet; this only helps")
+                             .arg(static_cast<int>(m_at.stage) + 1)
+                             .arg(kSteps);
+    if (!m_set->isSet() || m_at.stage == Step::Safety || m_at.stage == Step::Done)
+        return step;
+    return tr("bottle %1 of %2 · %3", "place, number, the step")
+        .arg(m_set->number(m_at.bottle))
+        .arg(m_set->bottles().size())
+        .arg(step);
+}
+
+QString MixingPage::nextText() const
+{
     const QString names[] = {tr("Go on"),      tr("I am ready"), tr("Water is ready"), tr("Go on"),
                              tr("It is full"), tr("Log it"),     tr("To the shelf")};
-    m_next->setText(names[static_cast<int>(step())]);
-    m_back->setText(step() == Step::Choice ? tr("Leave") : tr("Back"));
+    const std::vector<int> in = m_set->bottles();
+    if (step() != Step::Close || in.size() == 1)
+        return names[static_cast<int>(step())];
+    return m_at.bottle == in.back()
+               ? tr("Log the set")
+               : tr("Go on with %1")
+                     .arg(m_set->bottle(in[static_cast<std::size_t>(m_set->number(m_at.bottle))])
+                              .plan()
+                              .name);
+}
+
+void MixingPage::showState()
+{
+    m_set->show(m_at);
+    showSafety();
+    const MixingPlan& plan = m_set->bottle(m_at.bottle).plan();
+    const QString solution = plan.solution ? shownName(plan.solution->name) : QString();
+    const QString total = volumeText(plan.makes, m_wording);
+    m_list->setSteps(mixingSteps(plan, dissolve(m_at.bottle)->isClear(), m_wording));
+    m_list->setCurrent(static_cast<int>(step()));
+    m_header->setDetail(stepText());
+    m_next->setText(plainCaption(nextText()));
+    m_label->setText(m_set->isSet() ? tr("Print their labels…") : tr("Print its label…"));
+    m_back->setText(m_at == MixingSpot() ? tr("Leave") : tr("Back"));
     m_back->setVisible(step() != Step::Done);
     m_label->setVisible(step() == Step::Done);
-    const QString trouble = problem();
+    const QString trouble = m_set->problem(m_at);
     m_problem->setText(step() == Step::Dissolve ? QString() : trouble);
     m_problem->setVisible(!m_problem->text().isEmpty());
     m_next->setEnabled(trouble.isEmpty());

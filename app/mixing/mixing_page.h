@@ -1,14 +1,16 @@
-// "Mix a batch": from packet to bottle in seven steps. Nothing is logged before the last.
+// "Mix a batch": from packet to bottle in seven steps, a set's bottles one after the other. Nothing
+// is logged before the last.
 #pragma once
 
 #include "app/dialogs/volume_question.h"
-#include "app/mixing/mixing_plan.h"
+#include "app/mixing/mixing_set.h"
 #include "app/session/door.h"
-#include "app/words/explanation.h"
 #include "core/ledger/run_clock.h"
 
 #include <QStringList>
 #include <QWidget>
+
+#include <array>
 
 class QLabel;
 class QPushButton;
@@ -24,7 +26,6 @@ class ChoiceStep;
 class CoolStep;
 class DissolveStep;
 class FactorRows;
-class MixingBottle;
 class MixingStepList;
 class PageHeader;
 class WaterStep;
@@ -51,44 +52,50 @@ public:
                const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
                const QStringList& names);
 
-    [[nodiscard]] Step step() const;
-    /// One step on, if this one is fulfilled; the sixth logs the batch, and stays where it is if
-    /// that is refused; the seventh is finished().
+    [[nodiscard]] Step step() const { return m_at.stage; }
+    /// Which of the set is in hand, as MixingSpot counts them.
+    [[nodiscard]] int bottle() const { return m_at.bottle; }
+    /// One step on, if this one is fulfilled; the sixth, of a set that of its last bottle, logs,
+    /// and stays where it is if that is refused; the seventh is finished().
     void next();
     /// One step back; from the first the guide is left, from the last there is none.
     void back();
 
-    [[nodiscard]] ChoiceStep* choice() const;
-    [[nodiscard]] WaterStep* water() const;
-    [[nodiscard]] DissolveStep* dissolve() const;
-    [[nodiscard]] CoolStep* done() const;
+    [[nodiscard]] MixingSet* set() const { return m_set; }
+    // Of one bottle of the set.
+    [[nodiscard]] ChoiceStep* choice(int bottle = 0) const;
+    [[nodiscard]] WaterStep* water(int bottle = 0) const;
+    [[nodiscard]] DissolveStep* dissolve(int bottle = 0) const;
+    [[nodiscard]] CoolStep* done(int bottle = 0) const;
     [[nodiscard]] QPushButton* nextButton() const { return m_next; }
     [[nodiscard]] QPushButton* labelButton() const { return m_label; }
-    /// Id of the logged batch; empty before.
-    [[nodiscard]] QString logged() const { return m_logged; }
+    /// Ids of the logged batches; none before.
+    [[nodiscard]] QStringList logged() const { return m_logged; }
     /// What it is about, for where it is not seen: "Mixing Dev 2 · 9:44", the time to the next
-    /// shake; "Cooling Dev 2" once it is logged. Empty while nothing has been begun, and when
-    /// there is nothing more to be seen of it.
+    /// shake, of a set that of the first which is not clear; "Cooling Dev 2" once it is logged.
+    /// Empty while nothing has been begun, and when there is nothing more to be seen of it.
     [[nodiscard]] QString inHand() const;
 
 signals:
     /// The plain dialog is wanted instead.
     void plainLogWanted();
-    /// It was logged just now; the last step is shown.
-    void batchLogged(const QString& batch);
-    /// The last step, and its label is wanted.
-    void labelWanted(const QString& batch);
-    /// Done or given up; `batch` is empty if nothing was logged.
+    /// Just now; the last step is shown.
+    void batchesLogged(const QStringList& batches);
+    /// The last step, and their labels are wanted.
+    void labelsWanted(const QStringList& batches);
+    /// Done or given up; `batch` is the first that was logged, empty if nothing was.
     void finished(const QString& batch);
 
 private:
-    void goTo(Step step);
+    void makePages();
+    void goTo(const MixingSpot& spot);
     void wordAnew();
     void retranslate();
     void showState();
     void showSafety();
     [[nodiscard]] std::vector<Explanation> figures() const;
-    [[nodiscard]] QString problem() const;
+    [[nodiscard]] QString stepText() const;
+    [[nodiscard]] QString nextText() const;
     bool log();
 
     Door* m_door;
@@ -96,7 +103,9 @@ private:
     PageHeader* m_header;
     MixingStepList* m_list;
     QStackedWidget* m_stack;
-    MixingBottle* m_bottle;
+    MixingSet* m_set;
+    MixingSpot m_at;
+    std::array<std::array<int, kSteps>, MixingSet::kMost> m_pages{}; ///< places in the stack
     QPushButton* m_plain;
     Card* m_steps;
     QScrollArea* m_cautions;
@@ -107,12 +116,12 @@ private:
     QPushButton* m_next;
     QPushButton* m_label; ///< of the last step
     WhereFromButton* m_ask;
-    VolumeQuestion m_littleQuestion;
+    std::array<VolumeQuestion, MixingSet::kMost> m_littleQuestions;
     CautionBox* m_caution;
     QLabel* m_becomesName;
     QLabel* m_becomesWhat;
     FactorRows* m_becomes;
-    QString m_logged;
+    QStringList m_logged;
 };
 
 } // namespace ullage::app

@@ -58,10 +58,13 @@ void BottleDeeds::redo()
         m_parts.fail(tr("That cannot be done again"), done.error());
 }
 
-void BottleDeeds::printLabels(const QString& batch)
+void BottleDeeds::printLabels(const QStringList& batches)
 {
+    std::vector<std::string> ids;
+    for (const QString& batch : batches)
+        ids.push_back(batch.toStdString());
     if (m_parts.session.isOpen())
-        openOnce(new LabelsDialog(m_parts.door, batch.toStdString(), &m_parts.window));
+        openOnce(new LabelsDialog(m_parts.door, ids, &m_parts.window));
 }
 
 void BottleDeeds::logMix() { openMix(false); }
@@ -236,7 +239,7 @@ void BottleDeeds::doWith(BottleAction action, const QString& batch)
     case BottleAction::History:
         return openOnce(new HistoryDialog(door, *bottle, over));
     case BottleAction::Label:
-        return openOnce(new LabelsDialog(door, bottle->batch.id, over));
+        return openOnce(new LabelsDialog(door, {bottle->batch.id}, over));
     case BottleAction::ExchangeBaths:
         return openDeed(new ExchangeDialog(door, *bottle, over));
     case BottleAction::Discard:

@@ -27,8 +27,8 @@ public:
     void logMixOfGuide();
     /// Running film needs no bottle; the others do nothing if `batch` is not in use.
     void doWith(BottleAction action, const QString& batch);
-    /// Labels for this bottle, or for all in use for an empty id.
-    void printLabels(const QString& batch);
+    /// Labels for these bottles, or for all in use for none.
+    void printLabels(const QStringList& batches);
     /// Of a fixer just mixed and clear: whether a leader is to be tested now, since that is the
     /// fresh value. Nothing for any other bottle.
     void offerFreshTest(const QString& batch);

@@ -118,7 +118,7 @@ void Controller::connectEntries()
     connect(window, &MainWindow::bottleActionRequested, m_deeds, &BottleDeeds::doWith);
     connect(window, &MainWindow::labelsRequested, m_deeds, [this] { m_deeds->printLabels({}); });
     connect(window, &MainWindow::paperRequested, m_paper, &PaperPlace::print);
-    connect(m_mixing, &MixingPlace::labelRequested, m_deeds, &BottleDeeds::printLabels);
+    connect(m_mixing, &MixingPlace::labelsRequested, m_deeds, &BottleDeeds::printLabels);
     connect(window, &MainWindow::undoRequested, m_deeds, &BottleDeeds::undo);
     connect(window->shelf(), &ShelfPage::undoRequested, m_deeds, &BottleDeeds::undo);
     connect(window, &MainWindow::redoRequested, m_deeds, &BottleDeeds::redo);
@@ -168,14 +168,14 @@ void Controller::connectPages()
             });
     connect(m_deeds, &BottleDeeds::bottleMade, this, [this](const QString& batch, bool ofGuide) {
         m_mixing->loggedPlainly(ofGuide);
-        showLogged(batch);
+        showLogged({batch});
     });
     connect(m_cupboard, &CupboardPlace::mixRequested, m_mixing, &MixingPlace::openWith);
     connect(m_deeds, &BottleDeeds::benchRequested, m_bench, &BenchPlace::plan);
     connect(m_bench, &BenchPlace::exchangeRequested, m_deeds,
             [this](const QString& first) { m_deeds->doWith(BottleAction::ExchangeBaths, first); });
     connect(m_mixing, &MixingPlace::plainLogWanted, m_deeds, &BottleDeeds::logMixOfGuide);
-    connect(m_mixing, &MixingPlace::batchLogged, this, &Controller::showLogged);
+    connect(m_mixing, &MixingPlace::batchesLogged, this, &Controller::showLogged);
     connect(m_mixing, &MixingPlace::finished, this, [this](const QString& batch) {
         m_parts.window.showPage(Page::Shelf);
         if (!batch.isEmpty())
@@ -193,15 +193,19 @@ void Controller::showBottle(const QString& id, const QString& name)
     m_parts.window.shelf()->view()->setFocus();
 }
 
-void Controller::showLogged(const QString& batch)
+void Controller::showLogged(const QStringList& batches)
 {
     m_parts.window.showPage(Page::Shelf);
-    m_shelf->select(batch);
-    m_shelf->tellDone(
-        m_parts.session.bottle(batch)
-            ? tr("%1 logged").arg(QString::fromStdString(m_parts.session.bottle(batch)->batch.name))
-            : QString());
-    m_deeds->offerFreshTest(batch);
+    m_shelf->select(batches.front());
+    QStringList names;
+    for (const QString& batch : batches) {
+        if (const Bottle* bottle = m_parts.session.bottle(batch))
+            names << QString::fromStdString(bottle->batch.name);
+    }
+    m_shelf->tellDone(names.isEmpty() ? QString()
+                                      : tr("%1 logged").arg(names.join(QStringLiteral(", "))));
+    for (const QString& batch : batches)
+        m_deeds->offerFreshTest(batch);
 }
 
 void Controller::setUnits(const Units& units)

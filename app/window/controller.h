@@ -55,7 +55,7 @@ private:
     void connectFilms();
     void connectPages();
     void showBottle(const QString& id, const QString& name);
-    void showLogged(const QString& batch);
+    void showLogged(const QStringList& batches);
     void setUnits(const Units& units);
     void setLanguage(const QString& code);
 

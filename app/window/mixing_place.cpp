@@ -29,8 +29,8 @@ void MixingPlace::open()
     }
     m_guide = new MixingPage(m_parts.door, m_steady);
     connect(m_guide, &MixingPage::plainLogWanted, this, &MixingPlace::plainLogWanted);
-    connect(m_guide, &MixingPage::batchLogged, this, &MixingPlace::batchLogged);
-    connect(m_guide, &MixingPage::labelWanted, this, &MixingPlace::labelRequested);
+    connect(m_guide, &MixingPage::batchesLogged, this, &MixingPlace::batchesLogged);
+    connect(m_guide, &MixingPage::labelsWanted, this, &MixingPlace::labelsRequested);
     connect(m_guide, &MixingPage::finished, this, [this](const QString& batch) {
         takeAway();
         emit finished(batch);

@@ -32,10 +32,10 @@ public:
 signals:
     /// The plain dialog is wanted instead.
     void plainLogWanted();
-    /// The guide logged a batch; it may still be gone back to.
-    void batchLogged(const QString& batch);
-    /// A label for what was just mixed is wanted.
-    void labelRequested(const QString& batch);
+    /// The guide logged them in one go; it may still be gone back to.
+    void batchesLogged(const QStringList& batches);
+    /// Labels for what was just mixed are wanted.
+    void labelsRequested(const QStringList& batches);
     /// The guide is left; `batch` is empty if nothing was mixed.
     void finished(const QString& batch);
 

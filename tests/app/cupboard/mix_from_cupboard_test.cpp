@@ -1,9 +1,12 @@
 // Mixing takes what it is mixed from out of the cupboard.
 #include "app/cupboard/cupboard_page.h"
 #include "app/cupboard/item_list.h"
+#include "app/dialogs/labels_dialog.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/mixing/choice_step.h"
+#include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_page.h"
+#include "app/widgets/done_line.h"
 #include "tests/app/cupboard/cupboard_kit.h"
 #include "tests/app/window/window_kit.h"
 
@@ -99,6 +102,46 @@ TEST(MixFromCupboard, theGuideOpensWithThePacketThatWasChosen)
     EXPECT_EQ(plan.solution->id, "starter-acid-fixer");
     ASSERT_TRUE(plan.packet);
     EXPECT_EQ(plan.packet->id, "c");
+}
+
+// A packet is used whole; of 500 ml that make 2,500 ml a bottle of 1,000 ml takes 200 ml.
+TEST(MixFromCupboard, aSetTakesFromBothAndEndsWithBothLabels)
+{
+    Desk desk;
+    shelve(desk, {powder("p"), concentrate("c", 500)});
+    Window at(desk);
+    emit at.window.mixRequested();
+    auto* guide = at.window.findChild<MixingPage*>();
+    ASSERT_NE(guide, nullptr);
+    ASSERT_TRUE(guide->choice()->choosePacket("p"));
+    guide->set()->tooBox(2)->setChecked(true);
+    for (int left = 20; left > 0 && guide->step() != MixingPage::Step::Done; --left) {
+        if (guide->step() == MixingPage::Step::Choice && guide->bottle() == 2) {
+            EXPECT_EQ(guide->choice(2)->plan().packet->id, "c");
+            guide->choice(2)->makes()->setValue(1000);
+        }
+        if (guide->step() == MixingPage::Step::Dissolve)
+            guide->dissolve(guide->bottle())->pour();
+        guide->next();
+    }
+    ASSERT_EQ(guide->step(), MixingPage::Step::Done);
+    EXPECT_TRUE(at.window.shelf()->isVisible());
+    EXPECT_FALSE(leftOf(desk, "p"));
+    EXPECT_EQ(leftOf(desk, "c"), 300);
+    const QStringList names{guide->choice(0)->plan().name, guide->choice(2)->plan().name};
+    EXPECT_EQ(at.window.findChild<DoneLine*>()->text(), names.join(", ") + " logged");
+    guide->labelButton()->click();
+    auto* labels = at.dialog<LabelsDialog>();
+    ASSERT_NE(labels, nullptr);
+    ASSERT_TRUE(labels->job());
+    EXPECT_EQ(labels->job()->faces.size(), 2U);
+    labels->close();
+    ASSERT_TRUE(desk.session().undo());
+    Window::settle();
+    EXPECT_EQ(at.bottle(names[0]), nullptr);
+    EXPECT_EQ(at.bottle(names[1]), nullptr);
+    EXPECT_EQ(leftOf(desk, "p"), 1);
+    EXPECT_EQ(leftOf(desk, "c"), 500);
 }
 
 } // namespace ullage::app

@@ -40,15 +40,18 @@ protected:
 
 } // namespace
 
-TEST_F(LabelsDialogTest, theBottleItWasOpenedForIsChosenOrAllOfThem)
+TEST_F(LabelsDialogTest, theBottlesItWasOpenedForAreChosenOrAllOfThem)
 {
-    LabelsDialog one(desk.door(), fix);
+    LabelsDialog one(desk.door(), {fix});
     ASSERT_TRUE(one.job());
     ASSERT_EQ(one.job()->faces.size(), 1U);
     EXPECT_EQ(one.job()->faces[0].code.text.section('\n', 0, 0).toStdString(), fix);
     LabelsDialog all(desk.door(), {});
     ASSERT_TRUE(all.job());
     EXPECT_EQ(all.job()->faces.size(), 2U);
+    LabelsDialog both(desk.door(), {fix, dev});
+    ASSERT_TRUE(both.job());
+    EXPECT_EQ(both.job()->faces.size(), 2U) << "of a set";
     all.bottles()->item(0)->setCheckState(Qt::Unchecked);
     ASSERT_TRUE(all.job());
     EXPECT_EQ(all.job()->faces.size(), 1U);
@@ -56,7 +59,7 @@ TEST_F(LabelsDialogTest, theBottleItWasOpenedForIsChosenOrAllOfThem)
 
 TEST_F(LabelsDialogTest, withoutABottleItSaysWhyNothingCanBePrinted)
 {
-    LabelsDialog dialog(desk.door(), dev);
+    LabelsDialog dialog(desk.door(), {dev});
     dialog.bottles()->item(0)->setCheckState(Qt::Unchecked);
     EXPECT_FALSE(dialog.job());
     EXPECT_FALSE(dialog.problem().isEmpty());

@@ -30,10 +30,11 @@ struct KeepingDoor : ClosedDoor {
 
     [[nodiscard]] chemistry::Instant now() const override { return sample::day(0); }
     std::vector<ledger::Packet> packetsAtHand() override { return {}; }
-    Result<std::string> mix(const ledger::NewBatch& batch, ledger::When) override
+    Result<std::vector<std::string>> mixAll(const std::vector<ledger::NewBatch>& batches,
+                                            ledger::When) override
     {
-        mixed.push_back(batch);
-        return std::string("batch-1");
+        mixed.insert(mixed.end(), batches.begin(), batches.end());
+        return std::vector<std::string>(batches.size(), "batch");
     }
 };
 
