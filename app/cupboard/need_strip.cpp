@@ -21,7 +21,7 @@ namespace
 constexpr double kNames = 132; // width of the column at the left
 constexpr double kDays = 24;   // height of the line of days
 constexpr double kWork = 58;   // of the work under it, with two lines for names
-constexpr double kPace = 34;   // of what comes besides
+constexpr double kPace = 42;   // of what comes besides
 constexpr double kBar = 22;
 constexpr double kLane = 26;
 constexpr double kRowGap = 12;

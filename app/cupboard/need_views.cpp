@@ -183,7 +183,9 @@ BuyView buyOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formula
         BuyLine line;
         line.text =
             NeedWords::tr("%1, %2 × %Ln", "solution, what a packet makes, how many", one.packets)
-                .arg(solutionName(one.solution, formulary), volumeText(one.makes, wording));
+                .arg(solutionName(one.solution, formulary), volumeText(one.makes, wording))
+                .replace(QStringLiteral(" × "),
+                         QStringLiteral("\u00a0×\u00a0")); // they stay together
         line.by =
             NeedWords::tr("buy by %1").arg(dayText(one.by, snapshot.request.now, wording.locale));
         if (one.each) {

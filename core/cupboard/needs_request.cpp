@@ -4,6 +4,7 @@
 #include "core/ledger/verdict.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace ullage::cupboard
@@ -185,8 +186,8 @@ PlanRequest withPace(PlanRequest request, const Beside& beside, const FilmPace& 
     if (!given && (beside.kind == Beside::Kind::Nothing || !usual.isKnown())) {
         return request;
     }
-    const auto more =
-        workAtPace(request, given ? beside.filmsPerDay : usual.filmsPerDay, usual.load);
+    const chemistry::Films load(std::max(1.0, std::round(usual.load.value())));
+    const auto more = workAtPace(request, given ? beside.filmsPerDay : usual.filmsPerDay, load);
     request.work.insert(request.work.end(), more.begin(), more.end());
     std::stable_sort(request.work.begin(), request.work.end(),
                      [](const PlannedWork& a, const PlannedWork& b) { return a.at < b.at; });

@@ -44,7 +44,7 @@ struct FilmPace {
 /// (chemistry::kPaceWindow) among them.
 FilmPace filmPace(const std::vector<ledger::Batch>& batches, chemistry::Instant now);
 
-/// The request with that film too, in loads as they usually are.
+/// The request with that film too, in loads as they usually are, of whole films.
 PlanRequest withPace(PlanRequest request, const Beside& beside, const FilmPace& usual);
 
 /// All that a plan stands on.

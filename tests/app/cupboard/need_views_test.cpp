@@ -64,7 +64,7 @@ TEST(NeedViews, whatStandsWhatIsMixedAndWhatIsMissing)
     EXPECT_EQ(view.summary, "enough for the work until 2 Dec");
 
     ASSERT_EQ(view.buy.lines.size(), 1u);
-    EXPECT_TRUE(view.buy.lines[0].text.endsWith("1,000\u00a0ml × 1"))
+    EXPECT_TRUE(view.buy.lines[0].text.endsWith("1,000\u00a0ml\u00a0×\u00a01"))
         << view.buy.lines[0].text.toStdString();
     EXPECT_EQ(view.buy.lines[0].by, "buy by 8 Dec");
     EXPECT_EQ(view.buy.lines[0].cost, "8.40\u00a0EUR");
@@ -80,7 +80,7 @@ TEST(NeedViews, aShoppingListForSoManyFilms)
     shelve(desk, {powder("p1")});
     const NeedsView view = viewOf(desk, {.weeks = 8, .films = 25});
     ASSERT_EQ(view.buy.lines.size(), 1u);
-    EXPECT_TRUE(view.buy.lines[0].text.endsWith("× 2"));
+    EXPECT_TRUE(view.buy.lines[0].text.endsWith("×\u00a02"));
     EXPECT_EQ(view.buy.together, "16.80\u00a0EUR");
 }
 

@@ -228,6 +228,15 @@ TEST_F(NeedsTest, aPlanAtAPace)
     EXPECT_EQ(so.enoughUntil, day(25));
 }
 
+TEST_F(NeedsTest, aPaceComesInWholeFilms)
+{
+    const auto made = withPace(request, {Beside::Kind::Given, 0.2}, {.load = Films(1.86)});
+    ASSERT_EQ(made.work.size(), 5U) << "10 films in 50 days";
+    EXPECT_EQ(made.work[0].films, Films(2));
+    EXPECT_EQ(withPace(request, {Beside::Kind::Given, 0.2}, {.load = Films(0.3)}).work[0].films,
+              Films(1));
+}
+
 TEST_F(NeedsTest, nothingIsPlannedByAPaceThatIsNotKnown)
 {
     FilmPace usual{.filmsPerDay = 1, .load = Films(2), .loads = FilmPace::kLeastLoads - 1};
