@@ -8,6 +8,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -145,16 +147,21 @@ PaperDocument shoppingPaper(const cupboard::Plan& plan, const cupboard::PlanFor&
                    {CupboardPapers::tr("Volume"), true},
                    {CupboardPapers::tr("For"), true}};
     mix.none = CupboardPapers::tr("Nothing needs to be mixed for it.");
+    std::vector<std::pair<chemistry::Instant, QStringList>> mixed;
     for (const cupboard::SolutionPlan& solution : plan.solutions) {
         for (const cupboard::Stretch& stretch : solution.stretches) {
-            if (stretch.kind != cupboard::StretchKind::Mix)
-                continue;
-            mix.rows.push_back({paperDay(stretch.from, about),
-                                solutionNamed(formulary, solution.solution),
-                                volumeText(stretch.volume, about.wording),
-                                filmsText(stretch.films, about.wording)});
+            if (stretch.kind == cupboard::StretchKind::Mix)
+                mixed.push_back(
+                    {stretch.from,
+                     {paperDay(stretch.from, about), solutionNamed(formulary, solution.solution),
+                      volumeText(stretch.volume, about.wording),
+                      filmsText(stretch.films, about.wording)}});
         }
     }
+    std::stable_sort(mixed.begin(), mixed.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    for (auto& [at, row] : mixed)
+        mix.rows.push_back(std::move(row));
     document.blocks.emplace_back(PaperHeading{CupboardPapers::tr("To mix from what is here")});
     document.blocks.emplace_back(mix);
     return document;

@@ -20,7 +20,8 @@ constexpr double kTitleLetters = 6;
 constexpr double kColumnGap = 4;
 constexpr double kThin = 0.15;
 constexpr double kThick = 0.4;
-constexpr double kChartHeight = 52;
+constexpr double kChartHeight = 46;
+constexpr qsizetype kShort = 24; // characters of a figure with its unit, of a day
 
 class PageFiller
 {
@@ -136,17 +137,30 @@ QStringList titlesOf(const PaperTable& table)
     return titles;
 }
 
-// As wide as their widest cell where there is room, else no narrower than their longest word.
+// A figure stays with its unit, and a day with its year.
+bool staysWhole(const QString& cell)
+{
+    return cell.size() <= kShort && std::any_of(cell.begin(), cell.end(), [](QChar c) {
+               return c.isDigit() || c.category() == QChar::Number_Other;
+           });
+}
+
+// As wide as their widest cell where there is room, else no narrower than what is to stay whole,
+// else than their longest word.
 std::vector<double> PageFiller::widthsOf(const PaperTable& table) const
 {
     std::vector<double> wish(table.columns.size());
     std::vector<double> least(table.columns.size());
+    std::vector<double> whole(table.columns.size());
     const auto look = [&](const QStringList& cells, bool bold) {
         const Letters size{letters(), bold};
         for (qsizetype i = 0; i < cells.size(); ++i) {
             const auto column = static_cast<std::size_t>(i);
             wish[column] = std::max(wish[column], textWidth(cells[i], size));
-            least[column] = std::max(least[column], longestWord(cells[i], size));
+            const double word = longestWord(cells[i], size);
+            least[column] = std::max(least[column], word);
+            whole[column] =
+                std::max(whole[column], staysWhole(cells[i]) ? textWidth(cells[i], size) : word);
         }
     };
     look(titlesOf(table), true);
@@ -154,13 +168,15 @@ std::vector<double> PageFiller::widthsOf(const PaperTable& table) const
         look(table.rows[i], table.total && i + 1 == table.rows.size());
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         if (table.columns[i].tick)
-            wish[i] = least[i] = letters() * 1.2;
+            wish[i] = whole[i] = least[i] = letters() * 1.2;
     }
     const double room = width() - kColumnGap * double(table.columns.size() - 1);
     const double wished = std::accumulate(wish.begin(), wish.end(), 0.0);
-    const double needed = std::accumulate(least.begin(), least.end(), 0.0);
     if (wished <= room)
         return wish;
+    if (std::accumulate(whole.begin(), whole.end(), 0.0) <= room)
+        least = whole;
+    const double needed = std::accumulate(least.begin(), least.end(), 0.0);
     for (std::size_t i = 0; i < wish.size(); ++i) {
         wish[i] = needed <= room ? least[i] + (wish[i] - least[i]) * (room - needed) /
                                                   std::max(wished - needed, 1e-6)

@@ -71,6 +71,26 @@ TEST(PaperDocument, aLongTableGoesOnUnderItsHeadingAgainAndLosesNothing)
     }
 }
 
+// A day lost its year to the next line although the names beside it had room to spare.
+TEST(PaperDocument, figuresAndDaysStayWholeWhereNamesCanBeBroken)
+{
+    PaperTable table;
+    table.columns = {{"Flasche"},     {"Inhalt"},        {"Volumen", true},
+                     {"Übrig", true}, {"Entsorgen bis"}, {"Zustand"}};
+    table.rows = {{"Wash aid 8", "MQ borax developer, stock, replenished since summer", "1,880 ml",
+                   "20 films", "18 Dec 2026", "Near its end of days"},
+                  {"Dev 25", "Harbour developer, topped up every second week", "940 ml", "1¾ films",
+                   "14 Apr 2027", "Good"}};
+    const PaperDocument document{"The shelf", "home", {table}, 4};
+    const auto pages = paperPages(document, sheetOf(PaperSize::A4));
+    expectInside(pages, sheetOf(PaperSize::A4));
+    QStringList lines;
+    for (const LabelLine& line : pages.front().lines)
+        lines << line.text;
+    for (const char* whole : {"18 Dec 2026", "14 Apr 2027", "20 films", "1¾ films", "1,880 ml"})
+        EXPECT_TRUE(lines.contains(QString::fromUtf8(whole))) << whole;
+}
+
 TEST(PaperDocument, aCurveStaysWithinThePageWithAllItsFigures)
 {
     PaperChart chart;
