@@ -78,6 +78,7 @@ CupboardPage::CupboardPage(QWidget* parent)
     auto* first = m_empty->addButton(tr("Add to the cupboard…"), true);
     auto* work = m_empty->addButton(tr("Add work…"));
     auto* can = m_empty->addButton(tr("New can for waste…"));
+    auto* calendar = m_empty->addButton(tr("Read a calendar…"));
     m_unreadable->setWordWrap(true);
     m_unreadable->setAlignment(Qt::AlignCenter);
     m_stack->addWidget(m_parts);
@@ -87,6 +88,8 @@ CupboardPage::CupboardPage(QWidget* parent)
     connect(m_add, &QPushButton::clicked, this, &CupboardPage::addRequested);
     connect(first, &QPushButton::clicked, this, &CupboardPage::addRequested);
     connect(work, &QPushButton::clicked, this, [this] { emit workRequested(WorkAction::New, {}); });
+    connect(calendar, &QPushButton::clicked, this,
+            [this] { emit workRequested(WorkAction::Import, {}); });
     connect(can, &QPushButton::clicked, this, [this] { emit canRequested(CanAction::New, {}); });
     connect(m_waste, &WasteCard::canRequested, this, &CupboardPage::canRequested);
     connect(m_needs, &NeedsCard::workRequested, this, &CupboardPage::workRequested);

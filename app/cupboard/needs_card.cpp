@@ -7,6 +7,7 @@
 #include "app/widgets/theme.h"
 
 #include <QHBoxLayout>
+#include <QMenu>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -48,18 +49,21 @@ QWidget* NeedsCard::newLine(const WorkLine& work)
     auto* text = new PlainLabel(work.text, line);
     text->setWordWrap(true);
     row->addWidget(text, 1);
-    for (const auto& [action, words] : {std::pair(WorkAction::Edit, tr("Edit…")),
-                                        std::pair(WorkAction::SkipOnce, tr("Skip once…")),
-                                        std::pair(WorkAction::TakeAway, tr("Take away…"))}) {
-        if (action == WorkAction::SkipOnce && !work.repeats)
-            continue;
-        auto* button = new QPushButton(words, line);
-        setButtonLook(button, ButtonLook::Quiet);
-        button->setAccessibleDescription(work.text);
-        connect(button, &QPushButton::clicked, this,
-                [this, which = action, id = work.id] { emit workRequested(which, id); });
-        row->addWidget(button);
+    // One button for all of it: three leave no room for the words in a narrow card.
+    auto* change = new QPushButton(tr("Change"), line);
+    setButtonLook(change, ButtonLook::Quiet);
+    change->setAccessibleDescription(work.text);
+    auto* menu = new QMenu(change);
+    for (const auto& [action, words] : {std::pair(WorkAction::Edit, tr("&Edit…")),
+                                        std::pair(WorkAction::SkipOnce, tr("&Skip once…")),
+                                        std::pair(WorkAction::TakeAway, tr("&Take away…"))}) {
+        if (action != WorkAction::SkipOnce || work.repeats)
+            menu->addAction(words, this, [this, which = action, id = work.id] {
+                emit workRequested(which, id);
+            });
     }
+    change->setMenu(menu);
+    row->addWidget(change);
     return line;
 }
 
@@ -75,7 +79,11 @@ void NeedsCard::setNeeds(const NeedsView& needs)
     m_strip->setVisible(!strip.rows.empty() || !strip.work.empty());
     m_nothing->setText(strip.nothing);
     m_nothing->setVisible(!strip.nothing.isEmpty());
-    delete m_works;
+    if (m_works) { // its own menu may have led here
+        m_place->removeWidget(m_works);
+        m_works->hide();
+        m_works->deleteLater();
+    }
     m_works = new QWidget(this);
     auto* column = new QVBoxLayout(m_works);
     column->setContentsMargins(0, 0, 0, 0);
