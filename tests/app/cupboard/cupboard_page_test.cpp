@@ -121,6 +121,7 @@ TEST(CupboardPage, workThatComesAgainIsSkippedOnce)
 TEST(CupboardPage, theShoppingListIsPrintedAsItIsPlanned)
 {
     Desk desk;
+    desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
     shelve(desk, {powder("p1")});
     Window at(desk);
     at.window.showPage(Page::Cupboard);

@@ -39,17 +39,14 @@ QStringList calendarSummaries(const QString& file)
     return summaries;
 }
 
-// Asks for the calendar, chooses there, and gives it the file.
-void writeCalendar(Window& at, const QString& file, bool keep, const QString& without = {})
+// Asks for the calendar, of the known work alone, and gives it the file.
+void writeWorkCalendar(Window& at, const QString& file, bool keep)
 {
     at.action("Write a calendar")->trigger();
     auto* dialog = at.dialog<CalendarDialog>();
     for (auto* box : dialog->findChildren<QCheckBox*>()) {
         const QString words = box->text().remove(u'&');
-        if (words.startsWith("Keep the file"))
-            box->setChecked(keep);
-        else if (!without.isEmpty() && words.contains(without))
-            box->setChecked(false);
+        box->setChecked(words.startsWith("Keep the file") ? keep : words.contains("known work"));
     }
     at.asked.answer(file);
     dialog->accept();
@@ -65,7 +62,7 @@ TEST(CalendarPlace, writesWhatWasChosenOnce)
     shelve(desk, {courseIn(desk, 7)});
     Window at(desk);
     const QString file = desk.file("room.ics");
-    writeCalendar(at, file, false, "discarded");
+    writeWorkCalendar(at, file, false);
     ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(file); }, 10'000));
     EXPECT_EQ(calendarSummaries(file), QStringList{"Course"});
     EXPECT_FALSE(desk.preferences().keptCalendar(desk.session().path()));
@@ -88,7 +85,7 @@ TEST(CalendarPlace, aKeptFileFollowsTheBook)
     const QString file = desk.file("room.ics");
     {
         Window at(desk);
-        writeCalendar(at, file, true, "discarded");
+        writeWorkCalendar(at, file, true);
         ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(file); }, 10'000));
         shelve(desk, {courseIn(desk, 14)});
         EXPECT_TRUE(QTest::qWaitFor([&] { return calendarSummaries(file).size() == 2; }, 10'000));
