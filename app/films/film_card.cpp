@@ -7,8 +7,10 @@
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/verdict_label.h"
+#include "app/widgets/where_from_popover.h"
 #include "app/words/error_words.h"
 #include "app/words/film_words.h"
+#include "core/chemistry/films.h"
 
 #include <QCheckBox>
 #include <QDialogButtonBox>
@@ -103,7 +105,9 @@ void FilmCard::fill()
         return fail(found.error());
     m_view = *found ? filmView(**found, m_door.now(), m_door.wording()) : FilmView();
     m_ofRun.clear();
+    m_paid.clear();
     if (*found) {
+        readCost(**found);
         if (const auto together = m_door.filmsOfRun((*found)->film.run)) {
             for (const ledger::FilmTrace& other : *together)
                 m_ofRun.push_back(other.film.id);
@@ -125,6 +129,7 @@ void FilmCard::fill()
     column->setSpacing(Space::kSmall);
     fillMarks(column);
     fillBottles(column);
+    fillCost(column);
     fillTimes(column);
     column->addStretch(1);
     showReading(*m_area, page);
@@ -188,6 +193,32 @@ void FilmCard::fillBottles(QVBoxLayout* column)
         column->addLayout(row);
         setTone(addText(column, bottle.then), Tone::Quiet);
     }
+}
+
+// Of bottles as they are now: they may have done more film since.
+void FilmCard::readCost(const ledger::FilmTrace& film)
+{
+    m_units = chemistry::filmsInOne(film.film.format).value_or(chemistry::Films(0));
+    const chemistry::Instant now = m_door.now();
+    for (const ledger::FilmBath& bath : film.baths) {
+        const std::string& id = bath.before.batch.id;
+        const auto batch = m_door.batch(id, now);
+        const auto cost = m_door.cost(id, now);
+        if (!batch || !cost)
+            return fail(batch ? cost.error() : batch.error());
+        m_paid.push_back(
+            {QString::fromStdString(batch->name), *cost, batch->filmsDone, batch->inUse()});
+    }
+}
+
+void FilmCard::fillCost(QVBoxLayout* column)
+{
+    const QString text = filmCostText(m_units, m_paid, m_door.wording().locale);
+    if (text.isEmpty())
+        return;
+    QLabel* label = addText(column, text);
+    label->setTextInteractionFlags(Qt::NoTextInteraction); // a click asks where it is from
+    askWhereFrom(label, [this] { return explainFilmCost(m_units, m_paid, m_door.wording()); });
 }
 
 void FilmCard::fillTimes(QVBoxLayout* column)

@@ -43,6 +43,8 @@ private:
     void fill();
     void fillMarks(QVBoxLayout* column);
     void fillBottles(QVBoxLayout* column);
+    void readCost(const ledger::FilmTrace& film);
+    void fillCost(QVBoxLayout* column);
     void fillTimes(QVBoxLayout* column);
     QLabel* addText(QVBoxLayout* column, const QString& text);
     void mark(ledger::FilmFault fault);
@@ -53,6 +55,8 @@ private:
     QString m_film;
     std::int64_t m_seen = 0; ///< entries in the book when it was filled
     FilmView m_view;
+    chemistry::Films m_units; ///< in this one; 0 where its format is not known
+    std::vector<FilmBottleCost> m_paid;
     std::vector<std::string> m_ofRun; ///< ids of the films of its run
     QLabel* m_name;
     QLabel* m_detail;

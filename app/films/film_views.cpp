@@ -3,12 +3,16 @@
 #include "app/words/film_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/moment_text.h"
+#include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 #include "app/words/verdict_words.h"
+#include "core/ledger/costs.h"
 
 #include <QCoreApplication>
 #include <QStringList>
+
+#include <algorithm>
 
 namespace ullage::app
 {
@@ -54,6 +58,19 @@ FilmBottleView bottleView(const ledger::FilmBath& bath, const Wording& wording)
     return view;
 }
 
+ledger::Cost sumOf(chemistry::Films film, const std::vector<FilmBottleCost>& bottles)
+{
+    ledger::Cost sum;
+    for (const FilmBottleCost& bottle : bottles)
+        sum += ledger::costOfFilm(bottle.cost, film, bottle.done);
+    return sum;
+}
+
+bool anyInUse(const std::vector<FilmBottleCost>& bottles)
+{
+    return std::any_of(bottles.begin(), bottles.end(), [](const auto& one) { return one.inUse; });
+}
+
 } // namespace
 
 FilmView filmView(const ledger::FilmTrace& film, chemistry::Instant now, const Wording& wording)
@@ -93,6 +110,42 @@ FilmView filmView(const ledger::FilmTrace& film, chemistry::Instant now, const W
         conditions << Words::tr("tank “%1”").arg(utf8(film.times->tank));
     view.conditions = conditions.join(dot());
     return view;
+}
+
+QString filmCostText(chemistry::Films film, const std::vector<FilmBottleCost>& bottles,
+                     const QLocale& locale)
+{
+    const ledger::Cost cost = sumOf(film, bottles);
+    if (cost.money.empty())
+        return {};
+    const QString known = costText(cost, locale);
+    return anyInUse(bottles) ? Words::tr("Its chemistry cost %1 so far.", "of a film").arg(known)
+                             : Words::tr("Its chemistry cost %1.", "of a film").arg(known);
+}
+
+Explanation explainFilmCost(chemistry::Films film, const std::vector<FilmBottleCost>& bottles,
+                            const Wording& wording)
+{
+    Explanation why;
+    const ledger::Cost cost = sumOf(film, bottles);
+    why.title = Words::tr("Chemistry for this film");
+    why.value = costText(cost, wording.locale);
+    why.equation = Words::tr("What each bottle that it went through cost so far × this film ÷ the "
+                             "films that the bottle has done so far.");
+    why.inputs.push_back({Words::tr("This film"), filmsText(film, wording)});
+    for (const FilmBottleCost& bottle : bottles) {
+        const QString paid = costText(bottle.cost, wording.locale);
+        why.inputs.push_back({bottle.name, Words::tr("%1 for %2", "money, films")
+                                               .arg(paid.isEmpty() ? Words::tr("nothing") : paid,
+                                                    filmsText(bottle.done, wording))});
+    }
+    if (anyInUse(bottles))
+        why.notes << Words::tr("A bottle in use will do more film: then less of it falls to this "
+                               "one.");
+    if (!cost.whole)
+        why.notes << Words::tr("Not all that went in has a price in the cupboard.");
+    why.hasGrade = false;
+    return why;
 }
 
 } // namespace ullage::app

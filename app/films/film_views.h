@@ -2,8 +2,10 @@
 #pragma once
 
 #include "app/widgets/verdict_mark.h"
+#include "app/words/explanation.h"
 #include "app/words/factor_row.h"
 #include "app/words/units.h"
+#include "core/ledger/charges.h"
 #include "core/ledger/film_trace.h"
 
 #include <QString>
@@ -43,5 +45,19 @@ struct FilmView {
 
 /// Figures are the bottles' own of just before the film; moments are worded as seen from `now`.
 FilmView filmView(const ledger::FilmTrace& film, chemistry::Instant now, const Wording& wording);
+
+/// A bottle that the film went through, as it is now.
+struct FilmBottleCost {
+    QString name;
+    ledger::Cost cost;     ///< so far
+    chemistry::Films done; ///< in all, so far
+    bool inUse = true;
+};
+/// "Its chemistry cost 0.84 EUR so far."; empty where nothing is known of it.
+QString filmCostText(chemistry::Films film, const std::vector<FilmBottleCost>& bottles,
+                     const QLocale& locale);
+/// The same for "Where from?".
+Explanation explainFilmCost(chemistry::Films film, const std::vector<FilmBottleCost>& bottles,
+                            const Wording& wording);
 
 } // namespace ullage::app

@@ -52,6 +52,8 @@ public:
     virtual std::vector<ledger::BatchState> standingAt(chemistry::Instant at) = 0;
     /// One batch as of `at`, in use or not.
     virtual Result<ledger::Batch> batch(const std::string& id, chemistry::Instant at) = 0;
+    /// What one batch cost until then, as Book::cost() has it.
+    virtual Result<ledger::Cost> cost(const std::string& batch, chemistry::Instant at) = 0;
     /// Names of all batches that ever were.
     virtual QStringList batchNames() = 0;
     virtual Result<std::vector<ledger::Event>> events(const std::string& batch) = 0;

@@ -36,6 +36,11 @@ Result<ledger::Batch> SessionDoor::batch(const std::string& id, Instant at)
     return ask([&](Session& session) { return session.book().batch(id, at); });
 }
 
+Result<ledger::Cost> SessionDoor::cost(const std::string& batch, Instant at)
+{
+    return ask([&](Session& session) { return session.book().cost(batch, at); });
+}
+
 QStringList SessionDoor::batchNames()
 {
     return m_session->isOpen() ? m_session->batchNames() : QStringList();

@@ -30,6 +30,7 @@ public:
     const std::vector<Bottle>& bottles() override;
     std::vector<ledger::BatchState> standingAt(chemistry::Instant at) override;
     Result<ledger::Batch> batch(const std::string& id, chemistry::Instant at) override;
+    Result<ledger::Cost> cost(const std::string& batch, chemistry::Instant at) override;
     QStringList batchNames() override;
     Result<std::vector<ledger::Event>> events(const std::string& batch) override;
     Result<std::vector<ledger::Event>> connectedEvents(const std::string& batch) override;

@@ -218,4 +218,12 @@ std::vector<Cost> costByFilms(const Cost& cost, const std::vector<double>& films
     return parts;
 }
 
+Cost costOfFilm(const Cost& cost, chemistry::Films film, chemistry::Films done)
+{
+    if (film <= chemistry::Films(0) || done <= chemistry::Films(0)) {
+        return {{}, cost.whole};
+    }
+    return {cost.money.forEachOf(done / film), cost.whole};
+}
+
 } // namespace ullage::ledger

@@ -29,4 +29,8 @@ Result<std::map<std::string, Cost>> costsOf(const std::vector<Event>& entered,
 /// without any film all of it is in a last part of its own, which is empty otherwise.
 std::vector<Cost> costByFilms(const Cost& cost, const std::vector<double>& films);
 
+/// What of a bottle's cost falls to one `film` of the films `done` in it so far, as
+/// Money::forEachOf() rounds; no money where either is 0.
+Cost costOfFilm(const Cost& cost, chemistry::Films film, chemistry::Films done);
+
 } // namespace ullage::ledger

@@ -36,6 +36,7 @@ public:
     {
         return closed();
     }
+    Result<ledger::Cost> cost(const std::string&, chemistry::Instant) override { return closed(); }
     QStringList batchNames() override { return {}; }
     Result<std::vector<ledger::Event>> events(const std::string&) override { return closed(); }
     Result<std::vector<ledger::Event>> connectedEvents(const std::string&) override

@@ -159,6 +159,18 @@ TEST_F(CostsTest, currenciesAreNotAddedUp)
     EXPECT_EQ(sums.at("SEK").text(), "25.00");
 }
 
+TEST(FilmCost, isWhatOneOfTheFilmsDoneCosts)
+{
+    Cost cost;
+    cost.money.add(*Decimal::from("8.40"), "EUR");
+    cost.whole = false;
+    const Cost part = costOfFilm(cost, chemistry::Films(0.25), chemistry::Films(3));
+    EXPECT_EQ(part.money.sums().at("EUR").text(), "0.70");
+    EXPECT_FALSE(part.whole);
+    EXPECT_TRUE(costOfFilm(cost, chemistry::Films(0), chemistry::Films(3)).money.empty());
+    EXPECT_TRUE(costOfFilm(cost, chemistry::Films(1), chemistry::Films(0)).money.empty());
+}
+
 TEST_F(CostsTest, pouringToAndFroLosesNothing)
 {
     const auto one = mixFrom(packet("9.99"), 0, 500);
