@@ -1,6 +1,7 @@
 // Every state of the bench in every light, as a person would see it: bench_pictures FOLDER.
 #include "bench_kit.h"
 
+#include "app/paper/paper_paint.h"
 #include "app/widgets/rail.h"
 
 #include <QHBoxLayout>
@@ -154,6 +155,21 @@ void paint(const Shot& shot, QSize size, const QString& file, bool darkRoom)
     bench.page->setParent(nullptr);
 }
 
+// The sheet of the plan with two films, as it is printed.
+void printSheet(const QDir& folder)
+{
+    Bench bench;
+    shots().front().before(bench);
+    bench.open();
+    films(bench);
+    const PaperDocument document =
+        runSheetPaper(bench.page->sheet().value(),
+                      {QStringLiteral("home"), bench.shelf.now, bench.host.wording()});
+    QFile file(folder.filePath(QStringLiteral("run-sheet.pdf")));
+    if (file.open(QIODevice::WriteOnly))
+        file.write(documentPdf(document, PaperSize::A4));
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -172,6 +188,8 @@ int main(int argc, char** argv)
     const QDir folder(argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("."));
     const QString only = argc > 2 ? QString::fromLocal8Bit(argv[2]) : QString();
     folder.mkpath(QStringLiteral("."));
+    if (only.isEmpty() || only == u"run-sheet")
+        printSheet(folder);
     for (const Shot& shot : shots()) {
         const QString name = QString::fromLatin1(shot.name);
         if (!only.isEmpty() && name != only)

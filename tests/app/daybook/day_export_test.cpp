@@ -9,6 +9,7 @@
 #include "tests/app/time_zone.h"
 #include "tests/core/store/damaged_book.h"
 
+#include <QComboBox>
 #include <QPdfWriter>
 #include <QPrintPreviewDialog>
 #include <QSignalSpy>
@@ -119,6 +120,24 @@ TEST_F(DayExport, CsvHasEveryRowThatIsShownAndNoOther)
     on.page.exportShown();
     waitFor([&] { return done.count() == 1; });
     EXPECT_TRUE(QFile::exists(desk.file("no-ending.csv")));
+}
+
+TEST_F(DayExport, OfOnePersonHasThatPersonsEntriesAlone)
+{
+    desk.session().setPerson("Ada");
+    desk.passMinutes(60);
+    desk.record(fix, ledger::Noted{"hers"});
+    PageOn on(desk);
+    auto* person = named<QComboBox>(on.page, "Person");
+    waitFor([&] { return person->isVisible(); });
+    person->setCurrentIndex(person->findText("Ada"));
+    on.settle();
+    const QByteArray csv = written(on, "ada.csv");
+    EXPECT_EQ(titlesOf(csv), QStringList{"Note, Fix, \"1\""}) << csv.toStdString();
+    EXPECT_TRUE(csv.contains(",Ada,"));
+    const QByteArray journal = written(on, "ada.jsonl");
+    EXPECT_TRUE(journal.contains("hers"));
+    EXPECT_FALSE(journal.contains("note 5"));
 }
 
 TEST_F(DayExport, TimesAreThoseOfTheUsersClockAndTheHeadingSaysWhich)
