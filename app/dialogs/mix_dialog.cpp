@@ -114,6 +114,7 @@ void MixDialog::buildForm()
     });
     addWide(m_foundForm);
     heed(m_foundForm);
+    connect(m_foundForm, &FieldForm::changed, this, &MixDialog::refresh);
     m_dissolved = new QCheckBox(tr("&All of it is dissolved and clear"), this);
     setPlainToolTip(m_dissolved,
                     tr("Until it is marked so, this bottle is not proposed for film."));
@@ -234,6 +235,15 @@ std::optional<chemistry::Films> MixDialog::filmsBefore() const
     return films && films->value() > 0 && !m_found->isChecked() ? films : std::nullopt;
 }
 
+ledger::KnownBefore MixDialog::knownBefore() const
+{
+    if (!m_found->isChecked())
+        return {.filmsBefore = filmsBefore()};
+    return {.historyUnknown = true,
+            .mixedOn = m_foundForm->mixedOn(),
+            .assumed = m_foundForm->assumed()};
+}
+
 QString MixDialog::warnings() const { return m_warnings->text(); }
 
 void MixDialog::refresh()
@@ -250,7 +260,7 @@ void MixDialog::refresh()
     if (named.name.empty())
         named.name = tr("new bottle").toStdString(); // only to be judged before it has its name
     const auto preview = ledger::previewMix(*what, named, *volume, moment(),
-                                            door().baseTimes(what->id), filmsBefore());
+                                            door().baseTimes(what->id), knownBefore());
     m_become->setVisible(preview.has_value());
     if (preview)
         showPreview(*preview);

@@ -55,6 +55,7 @@ private:
     [[nodiscard]] bool newVessel() const;
     /// Empty for none, and of a bottle found.
     [[nodiscard]] std::optional<chemistry::Films> filmsBefore() const;
+    [[nodiscard]] ledger::KnownBefore knownBefore() const;
     /// As far as it is described; a volume that cannot be read is 0.
     [[nodiscard]] ledger::NewBatch newBatch(const std::string& vessel) const;
     [[nodiscard]] std::shared_ptr<const formulary::Solution> solution() const;

@@ -25,18 +25,23 @@ void MixDialog::showPreview(const ledger::MixPreview& preview)
     m_becomeWhat->setText(tr("%1, %2").arg(shownName(solution()->name),
                                            volumeText(*m_volume->quantity(), wording())));
     std::vector<FactorRow> rows;
-    rows.push_back({filmsBefore() ? tr("Films left") : tr("Films"),
-                    preview.films ? filmCountText(preview.films->value(), wording().locale)
-                                  : tr("no figure")});
+    const QString films = preview.films ? filmCountText(preview.films->value(), wording().locale)
+                          : preview.atLeast ? tr("not known")
+                                            : tr("no figure");
+    rows.push_back(
+        {filmsBefore() || preview.atLeast ? tr("Films left") : tr("Films"),
+         preview.films && preview.atLeast ? tr("at most %1", "films").arg(films) : films});
     if (solution()->role == formulary::Role::Developer) {
         const auto timed = [&](const std::optional<chemistry::Seconds>& time, double factor) {
-            return time ? timeText(*time, TimeStep::FiveSeconds)
-                        : factorText(factor, wording().locale);
+            const QString text = time ? timeText(*time, TimeStep::FiveSeconds)
+                                      : factorText(factor, wording().locale);
+            return preview.atLeast ? tr("at least %1", "time").arg(text) : text;
         };
-        rows.push_back({preview.firstTime
-                            ? tr("First film at %1")
-                                  .arg(shortTemperatureText(chemistry::Celsius(20), wording()))
-                            : tr("First film's time"),
+        const QString twenty = shortTemperatureText(chemistry::Celsius(20), wording());
+        rows.push_back({preview.atLeast ? (preview.firstTime ? tr("Next film at %1").arg(twenty)
+                                                             : tr("Next film's time"))
+                                        : (preview.firstTime ? tr("First film at %1").arg(twenty)
+                                                             : tr("First film's time")),
                         timed(preview.firstTime, preview.firstFactor)});
         if (preview.tenthFactor)
             rows.push_back({preview.tenthTime ? tr("Tenth film") : tr("Tenth film's time"),
@@ -52,7 +57,7 @@ void MixDialog::showPreview(const ledger::MixPreview& preview)
                                  ? dayText(*preview.discardBy, now, wording().locale)
                                  : aboutDayText(*preview.discardBy, now, wording().locale))});
     if (!preview.keepsUntil)
-        rows.push_back({tr("Keeps"), tr("no figure")});
+        rows.push_back({tr("Keeps"), preview.atLeast ? tr("not known") : tr("no figure")});
     m_rows->setRows(rows);
 }
 
@@ -109,17 +114,16 @@ ledger::NewBatch MixDialog::newBatch(const std::string& vessel) const
                            {},
                            m_found->isChecked(),
                            m_dissolved->isChecked() && !m_dissolved->isHidden()};
-    batch.filmsBefore = filmsBefore();
+    const ledger::KnownBefore known = knownBefore();
+    batch.filmsBefore = known.filmsBefore;
     if (const int at = m_packet->currentData().toInt(); at >= 0 && !batch.historyUnknown) {
         const ledger::Packet& packet = m_packets[static_cast<std::size_t>(at)];
         batch.packet = packet.id;
         if (const auto taken = ledger::liquidFor(ledger::itemOf(packet), batch.volume))
             batch.takes.push_back({packet.id, *taken});
     }
-    if (batch.historyUnknown) {
-        batch.mixedOn = m_foundForm->mixedOn();
-        batch.assumed = m_foundForm->assumed();
-    }
+    batch.mixedOn = known.mixedOn;
+    batch.assumed = known.assumed;
     return batch;
 }
 

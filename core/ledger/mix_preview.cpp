@@ -18,13 +18,16 @@ bool MixPreview::bottleCostsTime() const
 Result<MixPreview> previewMix(const formulary::Solution& solution, const formulary::Vessel& vessel,
                               chemistry::Millilitres volume, chemistry::Instant at,
                               std::span<const chemistry::TimeAtTemperature> pairs,
-                              std::optional<chemistry::Films> filmsBefore)
+                              const KnownBefore& known)
 {
     formulary::Formulary formulary;
     formulary.add(solution);
     formulary.add(vessel);
     Mixed what{solution.id, vessel.id, volume};
-    what.filmsBefore = filmsBefore;
+    what.historyUnknown = known.historyUnknown;
+    what.mixedOn = known.mixedOn;
+    what.assumed = known.assumed;
+    what.filmsBefore = known.filmsBefore;
     const Event mixed{"preview", "preview", at, what, {}};
     if (auto fine = checkFields(mixed); !fine) {
         return tl::unexpected(fine.error());
@@ -36,10 +39,12 @@ Result<MixPreview> previewMix(const formulary::Solution& solution, const formula
     const Batch& batch = fold.batch();
     const Assessment so = assess(batch);
     MixPreview preview;
+    preview.atLeast = so.atLeast;
     preview.films = so.filmsLeft;
     preview.firstFactor = bottleFactor(batch, so);
     constexpr int kTenth = 10;
-    if (so.filmsLeft && so.filmsLeft->value() >= kTenth - 1e-9 && batch.filmsDone.value() == 0) {
+    if (so.filmsLeft && so.filmsLeft->value() >= kTenth - 1e-9 && batch.filmsDone.value() == 0 &&
+        !so.atLeast) {
         preview.tenthFactor = factorOfFilm(solution, kTenth, volume);
     }
     if (const auto first = developingTime(batch, so, pairs, chemistry::Celsius(20))) {

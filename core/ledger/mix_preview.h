@@ -10,10 +10,19 @@
 namespace ullage::ledger
 {
 
+/// What is known of a bottle that is not freshly mixed; see Mixed.
+struct KnownBefore {
+    bool historyUnknown = false;
+    std::optional<chemistry::Instant> mixedOn;
+    std::optional<chemistry::FilmsPerLitre> assumed;
+    std::optional<chemistry::Films> filmsBefore;
+};
+
 struct MixPreview {
-    std::optional<chemistry::Films> films;        ///< still to do; empty without a capacity
-    double firstFactor = 1;                       ///< of wear on the first load's time
-    std::optional<double> tenthFactor;            ///< on the tenth's, if it can do ten and is new
+    bool atLeast = false; ///< its history is not known: what it did is the least, what is left most
+    std::optional<chemistry::Films> films; ///< still to do; empty without a capacity or an estimate
+    double firstFactor = 1;                ///< of wear on the first load's time
+    std::optional<double> tenthFactor;     ///< on the tenth's, if it can do ten and is new
     std::optional<chemistry::Seconds> firstTime;  ///< at 20 °C, where the maker's time is known
     std::optional<chemistry::Seconds> tenthTime;  ///< likewise
     std::optional<chemistry::Instant> keepsUntil; ///< as published, in a full bottle
@@ -24,13 +33,12 @@ struct MixPreview {
     [[nodiscard]] bool bottleCostsTime() const;
 };
 
-/// `filmsBefore`: of a bottle that has done film before the book.
 /// `pairs`: the film maker's times for this developer, if known. Refuses what the Book would refuse
 /// of the mixing alone: a volume out of its field's range (OutOfRange) or over the capacity
 /// (TooMuch). Whether the vessel is free is not looked at.
 Result<MixPreview> previewMix(const formulary::Solution& solution, const formulary::Vessel& vessel,
                               chemistry::Millilitres volume, chemistry::Instant at,
                               std::span<const chemistry::TimeAtTemperature> pairs = {},
-                              std::optional<chemistry::Films> filmsBefore = {});
+                              const KnownBefore& known = {});
 
 } // namespace ullage::ledger

@@ -2,6 +2,7 @@
 #include "app/dialogs/found_form.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/shelf/shelf_views.h"
+#include "app/widgets/factor_rows.h"
 #include "app/words/verdict_words.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
@@ -26,6 +27,16 @@ protected:
             if (box->text().remove(u'&').startsWith("Found bottle"))
                 box->click();
         }
+    }
+    // What the card at the side says that it will become.
+    QString becomes() const
+    {
+        QStringList said;
+        for (const auto* rows : dialog.findChildren<FactorRows*>()) {
+            if (rows->isVisible())
+                said << rows->accessibleName();
+        }
+        return said.join('|');
     }
     const Bottle& entered()
     {
@@ -81,6 +92,23 @@ TEST_F(FoundBottle, countsFromTheDayAndTheFilmsThatAreSaid)
     const BottleView view =
         bottleView(bottle.batch, bottle.assessment, desk.preferences().wording());
     EXPECT_TRUE(view.mixedText.startsWith("mixed 1 Oct")) << view.mixedText.toStdString();
+}
+
+TEST_F(FoundBottle, isNotPromisedTheLifeOfAFreshOne)
+{
+    EXPECT_TRUE(becomes().contains("Films: 10")) << becomes().toStdString();
+    EXPECT_TRUE(becomes().contains("Keeps, full and closed: to "));
+    tick();
+    EXPECT_TRUE(becomes().contains("Films left: not known")) << becomes().toStdString();
+    EXPECT_TRUE(becomes().contains("Keeps: not known"));
+    EXPECT_TRUE(becomes().contains("Next film's time: at least"));
+    EXPECT_FALSE(becomes().contains("First film") || becomes().contains("Tenth film") ||
+                 becomes().contains("to "));
+    type(form(), "Films per litre, as you guess", "4");
+    EXPECT_TRUE(becomes().contains("Films left: at most 6")) << becomes().toStdString();
+    EXPECT_TRUE(becomes().contains("at least ×\u00a01.40")) << becomes().toStdString();
+    type(form(), "Mixed on, if it is known", "1 Oct 2026");
+    EXPECT_TRUE(becomes().contains("Keeps, full and closed: to 1 Apr")) << becomes().toStdString();
 }
 
 TEST_F(FoundBottle, refusesWhatCannotBe)
