@@ -162,6 +162,13 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
             .arg(filmCountText(batch.filmsDone.value(), wording.locale),
                  numberText(batch.wear.value(), 1, wording.locale),
                  numberText(so.capacity->value(), 1, wording.locale));
+    // What is made up for as it goes has no sum that it could be of.
+    if (!batch.solution->replenisher.empty())
+        return (so.atLeast ? Words::tr("Films: at least %1 done; at most %2 more without its "
+                                       "replenisher.")
+                           : Words::tr("Films: %1 done; %2 more without its replenisher."))
+            .arg(filmCountText(batch.filmsDone.value(), wording.locale),
+                 filmCountText(usableFilms(so.filmsLeft->value()), wording.locale));
     const QString used =
         (so.atLeast ? Words::tr("Films: at least %1 of %2 used", "done, done and left together")
                     : Words::tr("Films: %1 of %2 used", "done, done and left together"))

@@ -201,6 +201,16 @@ TEST(VerdictWords, noPaceIsInventedForABottleWithoutFilm)
     EXPECT_FALSE(text.contains("first"));
 }
 
+TEST(VerdictWords, aReplenishedBottleHasNoSumOfItsFilms)
+{
+    auto batch = Bottle().films(1, 4).at(day(10));
+    auto seasoned = *batch.solution;
+    seasoned.replenisher = "more";
+    batch.solution = std::make_shared<const formulary::Solution>(seasoned);
+    EXPECT_TRUE(joined(batch).startsWith("Films: 4 done; 6 more without its replenisher."))
+        << joined(batch).toStdString();
+}
+
 TEST(VerdictWords, noCapacityIsSaid)
 {
     auto bottle = Bottle("fix");
