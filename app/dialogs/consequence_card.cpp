@@ -61,10 +61,11 @@ QString standing(const ledger::Outlook& so, chemistry::Instant, const Wording& w
                                       : QString();
 }
 
+// Nothing stands on after its end.
 QString discardBy(const ledger::Outlook& so, chemistry::Instant now, const Wording& wording)
 {
-    return so.assessment.discardBy ? aboutDayText(*so.assessment.discardBy, now, wording.locale)
-                                   : QString();
+    const bool dated = so.batch.inUse() && so.assessment.discardBy;
+    return dated ? aboutDayText(*so.assessment.discardBy, now, wording.locale) : QString();
 }
 
 struct NamedFigure {

@@ -157,6 +157,17 @@ TEST_F(Decanting, saysWhatFollowsForAllOfThem)
     EXPECT_TRUE(dialog.consequences().contains("Dev 14")) << said.toStdString();
 }
 
+TEST_F(Decanting, namesNoDateForABottleThatEnds)
+{
+    DecantDialog dialog(desk.door(), bottleOf(desk, dev));
+    dialog.show();
+    fill(*rows(dialog)[0], "starter-pet-1000", "900");
+    QTest::qWait(250);
+    const QStringList said = dialog.consequences();
+    EXPECT_FALSE(said.filter("→ used up").isEmpty()) << said.join('|').toStdString();
+    EXPECT_TRUE(said.contains("Discard by, then: –")) << said.join('|').toStdString();
+}
+
 TEST_F(Decanting, takingOneHalfBackTakesTheOtherAndBothAreStruck)
 {
     DecantDialog dialog(desk.door(), bottleOf(desk, dev));
