@@ -2354,6 +2354,16 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>See its data sheet.</source>
         <translation>Sicherheitsdatenblatt beachten.</translation>
     </message>
+    <message>
+        <source>%1: %2 of %3 to %4</source>
+        <comment>day, volume, can, who took it</comment>
+        <translation>%1: %2 aus %3 an %4</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>what was handed over, the document</comment>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>CupboardNeeds</name>
@@ -2399,10 +2409,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <comment>work, films, day</comment>
         <translation>%1: %2 am %3</translation>
     </message>
-    <message>
-        <source>Film to develop</source>
-        <translation>Film zu entwickeln</translation>
-    </message>
     <message numerus="yes">
         <source>%1, %2 × %Ln</source>
         <comment>solution, what a packet makes, how many</comment>
@@ -2412,32 +2418,12 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         </translation>
     </message>
     <message>
-        <source>by %1</source>
-        <translation>von %1</translation>
-    </message>
-    <message>
         <source>Nothing: all that is needed is here.</source>
         <translation>Nichts: alles, was gebraucht wird, ist da.</translation>
     </message>
     <message>
         <source>What has no price yet is not in the sum.</source>
         <translation>Was noch keinen Preis hat, fehlt in der Summe.</translation>
-    </message>
-    <message>
-        <source>every week</source>
-        <translation>jede Woche</translation>
-    </message>
-    <message>
-        <source>every second week</source>
-        <translation>jede zweite Woche</translation>
-    </message>
-    <message>
-        <source>every fourth week</source>
-        <translation>jede vierte Woche</translation>
-    </message>
-    <message>
-        <source>every month</source>
-        <translation>jeden Monat</translation>
     </message>
     <message>
         <source>how many films is not said</source>
@@ -2459,6 +2445,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>what usually does: not known yet</source>
         <translation>was gewöhnlich kommt: noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>buy by %1</source>
+        <translation>kaufen bis %1</translation>
     </message>
 </context>
 <context>
@@ -2615,6 +2605,31 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Document</source>
         <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <comment>films</comment>
+        <translation>für %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>for the work of %Ln week(s)</source>
+        <translation>
+            <numerusform>für die Arbeit von %Ln Woche</numerusform>
+            <numerusform>für die Arbeit von %Ln Wochen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 and what usually comes besides</source>
+        <translation>%1 und was gewöhnlich dazukommt</translation>
+    </message>
+    <message>
+        <source>%1, at %2 films a week in all</source>
+        <translation>%1, bei insgesamt %2 Filmen je Woche</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>the book and the day, what it is planned for</comment>
+        <translation>%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -3101,6 +3116,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>slip</source>
         <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>turned purple</source>
+        <translation>violett geworden</translation>
     </message>
 </context>
 <context>
@@ -7241,6 +7260,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>By</source>
         <translation>Von</translation>
     </message>
+    <message>
+        <source>Time of day</source>
+        <translation>Uhrzeit</translation>
+    </message>
 </context>
 <context>
     <name>SheetImport</name>
@@ -7285,6 +7308,96 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>SheetJudge</name>
+    <message>
+        <source>Choose a solution…</source>
+        <translation>Lösung wählen…</translation>
+    </message>
+    <message>
+        <source>The sheet does not tell. Please choose.</source>
+        <translation>Die Tabelle sagt es nicht. Bitte wählen.</translation>
+    </message>
+    <message>
+        <source>&amp;Encoding</source>
+        <translation>Zeichen&amp;kodierung</translation>
+    </message>
+    <message>
+        <source>&amp;Between the cells</source>
+        <translation>Zwischen den Z&amp;ellen</translation>
+    </message>
+    <message>
+        <source>semicolon ( ; )</source>
+        <translation>Semikolon ( ; )</translation>
+    </message>
+    <message>
+        <source>comma ( , )</source>
+        <translation>Komma ( , )</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>Tabulator</translation>
+    </message>
+    <message>
+        <source>bar ( | )</source>
+        <translation>senkrechter Strich ( | )</translation>
+    </message>
+    <message>
+        <source>Before &amp;decimals</source>
+        <translation>Vor &amp;Dezimalstellen</translation>
+    </message>
+    <message>
+        <source>comma: 1,5</source>
+        <translation>Komma: 1,5</translation>
+    </message>
+    <message>
+        <source>point: 1.5</source>
+        <translation>Punkt: 1.5</translation>
+    </message>
+    <message>
+        <source>&amp;Order of days</source>
+        <translation>&amp;Reihenfolge im Datum</translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation>Tag, Monat, Jahr</translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>year, month, day</source>
+        <translation>Jahr, Monat, Tag</translation>
+    </message>
+    <message>
+        <source>Row %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>Something about how it was read is still open (step 1).</source>
+        <translation>Etwas an der Art, wie gelesen wurde, ist noch offen (Schritt 1).</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cell(s) are refused. All of the sheet comes in, or nothing: mend the sheet, or choose otherwise.</source>
+        <translation>
+            <numerusform>%n Zelle wird abgelehnt. Die ganze Tabelle kommt herein oder nichts: Berichtigen Sie die Tabelle, oder wählen Sie anders.</numerusform>
+            <numerusform>%n Zellen werden abgelehnt. Die ganze Tabelle kommt herein oder nichts: Berichtigen Sie die Tabelle, oder wählen Sie anders.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing in it comes in.</source>
+        <translation>Nichts darin kommt herein.</translation>
+    </message>
+    <message>
+        <source>As you mapped a sheet of these headings before.</source>
+        <translation>So, wie Sie eine Tabelle mit diesen Überschriften schon einmal zugeordnet haben.</translation>
+    </message>
+    <message>
+        <source>By their headings, as far as those are known.</source>
+        <translation>Nach ihren Überschriften, soweit diese bekannt sind.</translation>
+    </message>
+</context>
+<context>
     <name>SheetWords</name>
     <message>
         <source>Which encoding it has: letters with accents may be wrong.</source>
@@ -7326,6 +7439,33 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>
             <numerusform>%n Probe</numerusform>
             <numerusform>%n Proben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Develop %1 = %2 %3 (temperature) %4 (wear) %5 (control strip)</source>
+        <translation>Entwickeln %1 = %2 %3 (Temperatur) %4 (Abnutzung) %5 (Kontrollstreifen)</translation>
+    </message>
+    <message>
+        <source>The leaflet has no time for this temperature: extended by Q10 from the nearest.</source>
+        <translation>Der Beipackzettel nennt keine Zeit für diese Temperatur: mit Q10 von der nächsten aus fortgeführt.</translation>
+    </message>
+    <message>
+        <source>Outside the usual %1 to %2.</source>
+        <translation>Außerhalb der üblichen %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Washing takes longer in water as cold as the tap&apos;s.</source>
+        <translation>In so kaltem Leitungswasser dauert das Wässern länger.</translation>
+    </message>
+    <message>
+        <source>Washing takes longer in cold water; the tap is taken to be as cold as the reading.</source>
+        <translation>In kaltem Wasser dauert das Wässern länger; das Leitungswasser gilt als so kalt wie die Ablesung.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) only add others up and are left out: %1.</source>
+        <translation>
+            <numerusform>%n Zeile zählt nur andere zusammen und wird ausgelassen: %1.</numerusform>
+            <numerusform>%n Zeilen zählen nur andere zusammen und werden ausgelassen: %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -8964,6 +9104,136 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>WorkRules</name>
+    <message>
+        <source>every day</source>
+        <translation>jeden Tag</translation>
+    </message>
+    <message numerus="yes">
+        <source>every %Ln day(s)</source>
+        <translation>
+            <numerusform>jeden Tag</numerusform>
+            <numerusform>alle %Ln Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>every week</source>
+        <translation>jede Woche</translation>
+    </message>
+    <message>
+        <source>every second week</source>
+        <translation>jede zweite Woche</translation>
+    </message>
+    <message>
+        <source>every fourth week</source>
+        <translation>jede vierte Woche</translation>
+    </message>
+    <message numerus="yes">
+        <source>every %Ln week(s)</source>
+        <translation>
+            <numerusform>jede Woche</numerusform>
+            <numerusform>alle %Ln Wochen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>every month</source>
+        <translation>jeden Monat</translation>
+    </message>
+    <message numerus="yes">
+        <source>every %Ln month(s)</source>
+        <translation>
+            <numerusform>jeden Monat</numerusform>
+            <numerusform>alle %Ln Monate</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>every year</source>
+        <translation>jedes Jahr</translation>
+    </message>
+    <message numerus="yes">
+        <source>every %Ln year(s)</source>
+        <translation>
+            <numerusform>jedes Jahr</numerusform>
+            <numerusform>alle %Ln Jahre</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>first %1</source>
+        <comment>weekday of a month</comment>
+        <translation>ersten %1</translation>
+    </message>
+    <message>
+        <source>second %1</source>
+        <comment>weekday of a month</comment>
+        <translation>zweiten %1</translation>
+    </message>
+    <message>
+        <source>third %1</source>
+        <comment>weekday of a month</comment>
+        <translation>dritten %1</translation>
+    </message>
+    <message>
+        <source>fourth %1</source>
+        <comment>weekday of a month</comment>
+        <translation>vierten %1</translation>
+    </message>
+    <message>
+        <source>fifth %1</source>
+        <comment>weekday of a month</comment>
+        <translation>fünften %1</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <comment>weekday of a month</comment>
+        <translation>letzten %1</translation>
+    </message>
+    <message>
+        <source>%1 number %2 from the end</source>
+        <comment>weekday of a month</comment>
+        <translation>%1 Nummer %2 von hinten</translation>
+    </message>
+    <message>
+        <source>day %1</source>
+        <comment>of a month</comment>
+        <translation>%1. Tag</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <comment>of a month</comment>
+        <translation>letzten Tag</translation>
+    </message>
+    <message>
+        <source>day %1 from the end</source>
+        <comment>of a month</comment>
+        <translation>%1. Tag von hinten</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>every week, days</comment>
+        <translation>%1 am %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between days</comment>
+        <translation>, </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s) in all</source>
+        <translation>
+            <numerusform>insgesamt %Ln Mal</numerusform>
+            <numerusform>insgesamt %Ln Mal</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>Film to develop</source>
+        <translation>Film zu entwickeln</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::AboutDialog</name>
     <message>
         <source>About Ullage</source>
@@ -9596,14 +9866,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>%1 gibt es nicht.</translation>
     </message>
     <message>
-        <source>Import a journal</source>
-        <translation>Journal importieren</translation>
-    </message>
-    <message>
-        <source>Journals (*.jsonl);;All files (*)</source>
-        <translation>Journale (*.jsonl);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>Export a journal</source>
         <translation>Journal exportieren</translation>
     </message>
@@ -9628,6 +9890,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
             <numerusform>Das Buch ist in Ordnung; %Ln Ansatz wurde neu berechnet.</numerusform>
             <numerusform>Das Buch ist in Ordnung; %Ln Ansätze wurden neu berechnet.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Import a journal or a spreadsheet</source>
+        <translation>Ein Journal oder eine Tabelle importieren</translation>
+    </message>
+    <message>
+        <source>Journals and spreadsheets (*.jsonl *.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Journale und Tabellen (*.jsonl *.csv *.tsv *.txt);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -9675,6 +9945,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Salvage what is left into a new book…</source>
         <translation>Was übrig ist, in ein neues Buch bergen…</translation>
+    </message>
+    <message>
+        <source>The calendar is not up to date</source>
+        <translation>Der Kalender ist nicht aktuell</translation>
+    </message>
+    <message>
+        <source>%1 It is tried again; “Write a calendar…” in the File menu chooses another file.</source>
+        <translation>%1 Es wird erneut versucht; „Kalender schreiben…“ im Menü Datei wählt eine andere Datei.</translation>
     </message>
 </context>
 <context>
@@ -9883,6 +10161,102 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Together</source>
         <translation>Zusammen</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>As a table…</source>
+        <translation>Als Tabelle…</translation>
+    </message>
+    <message>
+        <source>The shopping list</source>
+        <translation>Die Einkaufsliste</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CalendarDialog</name>
+    <message>
+        <source>Write a calendar</source>
+        <translation>Kalender schreiben</translation>
+    </message>
+    <message>
+        <source>A file of dates that other calendars can read (.ics). A date that moves replaces itself when it is read again.</source>
+        <translation>Eine Datei mit Terminen, die andere Kalender lesen können (.ics). Ein Termin, der sich verschiebt, ersetzt sich beim nächsten Lesen.</translation>
+    </message>
+    <message>
+        <source>By when bottles are to be &amp;discarded</source>
+        <translation>Bis wann Flaschen weg &amp;müssen</translation>
+    </message>
+    <message>
+        <source>When clearing &amp;tests are due</source>
+        <translation>Wann &amp;Klärproben fällig sind</translation>
+    </message>
+    <message>
+        <source>What is to be &amp;mixed, and when</source>
+        <translation>Was wann &amp;anzusetzen ist</translation>
+    </message>
+    <message>
+        <source>What is to be &amp;bought, and by when</source>
+        <translation>Was bis wann zu kau&amp;fen ist</translation>
+    </message>
+    <message>
+        <source>The known &amp;work</source>
+        <translation>Die &amp;bekannte Arbeit</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the file up to date while this book is open here</source>
+        <translation>&amp;Datei aktuell halten, solange dieses Buch hier offen ist</translation>
+    </message>
+    <message>
+        <source>It is written again when something of it has changed; a calendar that subscribes to the file follows.</source>
+        <translation>Sie wird neu geschrieben, wenn sich etwas daran geändert hat; ein Kalender, der die Datei abonniert hat, zieht nach.</translation>
+    </message>
+    <message>
+        <source>Kept up to date now: %1</source>
+        <translation>Zurzeit aktuell gehalten: %1</translation>
+    </message>
+    <message>
+        <source>Do not keep it any &amp;longer</source>
+        <translation>&amp;Nicht mehr aktuell halten</translation>
+    </message>
+    <message>
+        <source>Choose the file…</source>
+        <translation>Datei wählen…</translation>
+    </message>
+    <message>
+        <source>Choose at least one kind of dates.</source>
+        <translation>Wählen Sie mindestens eine Art von Terminen.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CalendarPlace</name>
+    <message>
+        <source>Write a calendar</source>
+        <translation>Kalender schreiben</translation>
+    </message>
+    <message>
+        <source>It is no longer kept up to date. The file stays as it is.</source>
+        <translation>Sie wird nicht mehr aktuell gehalten. Die Datei bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Kalender (*.ics)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln date(s) written. The file is kept up to date.</source>
+        <translation>
+            <numerusform>%Ln Termin geschrieben. Die Datei wird aktuell gehalten.</numerusform>
+            <numerusform>%Ln Termine geschrieben. Die Datei wird aktuell gehalten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln date(s) written.</source>
+        <translation>
+            <numerusform>%Ln Termin geschrieben.</numerusform>
+            <numerusform>%Ln Termine geschrieben.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10553,6 +10927,18 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
             <numerusform>%Ln Termin bekannter Arbeit eingelesen.</numerusform>
             <numerusform>%Ln Termine bekannter Arbeit eingelesen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Skip once</source>
+        <translation>Einmal auslassen</translation>
+    </message>
+    <message>
+        <source>%1: which time does it not come?</source>
+        <translation>%1: Welches Mal fällt aus?</translation>
+    </message>
+    <message>
+        <source>The work was not changed</source>
+        <translation>Die Arbeit wurde nicht geändert</translation>
     </message>
 </context>
 <context>
@@ -12780,6 +13166,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Export &amp;a table…</source>
         <translation>T&amp;abelle exportieren…</translation>
     </message>
+    <message>
+        <source>&amp;Write a calendar…</source>
+        <translation>Ka&amp;lender schreiben…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MeasuredForm</name>
@@ -13346,6 +13736,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Take away…</source>
         <translation>Wegnehmen…</translation>
     </message>
+    <message>
+        <source>Write a calendar…</source>
+        <translation>Kalender schreiben…</translation>
+    </message>
+    <message>
+        <source>Skip once…</source>
+        <translation>Einmal auslassen…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::NextFilmCard</name>
@@ -13692,6 +14090,68 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
 </context>
 <context>
+    <name>ullage::app::PeriodBar</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>month, year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <comment>month, month, year of both</comment>
+        <translation>%1 bis %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Last 12 months</source>
+        <translation>Letzte 12 Monate</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>Quarter</source>
+        <translation>Quartal</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>All time</source>
+        <translation>Gesamte Zeit</translation>
+    </message>
+    <message>
+        <source>Between…</source>
+        <translation>Zwischen…</translation>
+    </message>
+    <message>
+        <source>Period</source>
+        <translation>Zeitraum</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::PlanView</name>
     <message numerus="yes">
         <source>Split it into %n run(s):</source>
@@ -13703,10 +14163,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Still to come after this run: %1</source>
         <translation>Nach diesem Durchgang noch: %1</translation>
-    </message>
-    <message>
-        <source>Washing takes longer in cold water; the tap is taken to be as cold as the reading.</source>
-        <translation>In kaltem Wasser dauert das Wässern länger; das Leitungswasser gilt als so kalt wie die Ablesung.</translation>
     </message>
     <message>
         <source>Whole run %1</source>
@@ -13793,14 +14249,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Vorlage ändern</translation>
     </message>
     <message>
-        <source>Outside the usual %1 to %2.</source>
-        <translation>Außerhalb der üblichen %1 bis %2.</translation>
-    </message>
-    <message>
-        <source>Washing takes longer in water as cold as the tap&apos;s.</source>
-        <translation>In so kaltem Leitungswasser dauert das Wässern länger.</translation>
-    </message>
-    <message>
         <source>The steps and their times stand here as soon as films, bottles and thermometer are known.</source>
         <translation>Die Schritte und ihre Zeiten stehen hier, sobald Filme, Flaschen und Thermometer bekannt sind.</translation>
     </message>
@@ -13840,14 +14288,6 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>One part of the load</source>
         <translation>Ein Teil der Ladung</translation>
-    </message>
-    <message>
-        <source>Develop %1 = %2 %3 (temperature) %4 (wear) %5 (control strip)</source>
-        <translation>Entwickeln %1 = %2 %3 (Temperatur) %4 (Abnutzung) %5 (Kontrollstreifen)</translation>
-    </message>
-    <message>
-        <source>The leaflet has no time for this temperature: extended by Q10 from the nearest.</source>
-        <translation>Der Beipackzettel nennt keine Zeit für diese Temperatur: mit Q10 von der nächsten aus fortgeführt.</translation>
     </message>
 </context>
 <context>
@@ -14404,6 +14844,36 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <source>Reading …</source>
         <translation>Wird gelesen …</translation>
     </message>
+    <message>
+        <source>&amp;Save the mapping…</source>
+        <translation>Zuordnung &amp;speichern…</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::SheetImporter</name>
+    <message numerus="yes">
+        <source>%Ln new entry(s).</source>
+        <translation>
+            <numerusform>%Ln neuer Eintrag.</numerusform>
+            <numerusform>%Ln neue Einträge.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Import a spreadsheet</source>
+        <translation>Eine Tabelle importieren</translation>
+    </message>
+    <message>
+        <source>No copy of the book could be made before: %1</source>
+        <translation>Davor konnte keine Kopie des Buchs gemacht werden: %1</translation>
+    </message>
+    <message>
+        <source>Save the mapping</source>
+        <translation>Zuordnung speichern</translation>
+    </message>
+    <message>
+        <source>Mappings (*.json)</source>
+        <translation>Zuordnungen (*.json)</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ShelfFeed</name>
@@ -14782,7 +15252,7 @@ mal ihr Volumen</translation>
     </message>
 </context>
 <context>
-    <name>ullage::app::StatisticsPage</name>
+    <name>ullage::app::StatisticsCharts</name>
     <message>
         <source>No film was developed in this period.</source>
         <translation>In diesem Zeitraum wurde kein Film entwickelt.</translation>
@@ -14812,40 +15282,88 @@ mal ihr Volumen</translation>
         <translation>Chemie für einen Film</translation>
     </message>
     <message>
-        <source>Last 12 months</source>
-        <translation>Letzte 12 Monate</translation>
+        <source>Not known: of no bottle that did film and ended in this period is it known what all that went in cost.</source>
+        <translation>Nicht bekannt: Von keiner Flasche, die Filme entwickelte oder fixierte und in diesem Zeitraum endete, ist bekannt, was alles darin kostete.</translation>
     </message>
+</context>
+<context>
+    <name>ullage::app::StatisticsPage</name>
     <message>
-        <source>This year</source>
-        <translation>Dieses Jahr</translation>
-    </message>
-    <message>
-        <source>Last year</source>
-        <translation>Letztes Jahr</translation>
-    </message>
-    <message>
-        <source>All time</source>
-        <translation>Gesamte Zeit</translation>
-    </message>
-    <message>
-        <source>Period</source>
-        <translation>Zeitraum</translation>
+        <source>Why bottles ended</source>
+        <translation>Warum Flaschen endeten</translation>
     </message>
     <message>
         <source>Nothing to count yet</source>
         <translation>Noch nichts zu zählen</translation>
     </message>
     <message>
-        <source>Calculating</source>
-        <translation>Wird berechnet</translation>
+        <source>Counting…</source>
+        <translation>Wird gezählt…</translation>
     </message>
     <message>
-        <source>Once film has gone through a bottle, or a bottle has ended, this page shows films by month and solution, how long bottles lasted, why they ended and what a film cost. Try a longer period, or log a run first.</source>
-        <translation>Sobald Film durch eine Flasche gelaufen ist oder eine Flasche geendet hat, zeigt diese Seite Filme nach Monat und Lösung, wie lange Flaschen hielten, warum sie endeten und was ein Film kostete. Wählen Sie einen längeren Zeitraum oder tragen Sie zuerst einen Durchgang ein.</translation>
+        <source>Every bottle of the period is read and added up. In a long book that takes a moment.</source>
+        <translation>Jede Flasche des Zeitraums wird gelesen und zusammengezählt. In einem langen Buch dauert das einen Moment.</translation>
     </message>
     <message>
-        <source>Not known: of no bottle that did film and ended in this period is it known what all that went in cost.</source>
-        <translation>Nicht bekannt: Von keiner Flasche, die Filme entwickelte oder fixierte und in diesem Zeitraum endete, ist bekannt, was alles darin kostete.</translation>
+        <source>Not counted</source>
+        <translation>Nicht gezählt</translation>
+    </message>
+    <message>
+        <source>The book could not be read.</source>
+        <translation>Das Buch konnte nicht gelesen werden.</translation>
+    </message>
+    <message>
+        <source>Once film has gone through a bottle, or a bottle has ended, this page shows films by month, solution and person, how long bottles lasted, why they ended and what a film cost. Log a run first.</source>
+        <translation>Sobald Film durch eine Flasche ging oder eine Flasche endete, zeigt diese Seite Filme nach Monat, Lösung und Person, wie lange Flaschen hielten, warum sie endeten und was ein Film kostete. Tragen Sie zuerst einen Durchgang ein.</translation>
+    </message>
+    <message>
+        <source>Nothing in %1</source>
+        <comment>period</comment>
+        <translation>Nichts in %1</translation>
+    </message>
+    <message>
+        <source>No film went through a bottle, no bottle was mixed or ended and nothing was bought. Choose another period above.</source>
+        <translation>Kein Film ging durch eine Flasche, keine Flasche wurde angesetzt oder endete, und nichts wurde gekauft. Wählen Sie oben einen anderen Zeitraum.</translation>
+    </message>
+    <message>
+        <source>Charts</source>
+        <translation>Diagramme</translation>
+    </message>
+    <message>
+        <source>Month by month</source>
+        <translation>Monat für Monat</translation>
+    </message>
+    <message>
+        <source>By solution</source>
+        <translation>Nach Lösung</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Nach Person</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>E&amp;xport…</source>
+        <translation>E&amp;xportieren…</translation>
+    </message>
+    <message>
+        <source>Export table</source>
+        <translation>Tabelle exportieren</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>Druc&amp;ken…</translation>
+    </message>
+    <message>
+        <source>Print the statistics</source>
+        <translation>Statistik drucken</translation>
+    </message>
+    <message>
+        <source>Counting</source>
+        <translation>Wird gezählt</translation>
     </message>
 </context>
 <context>
@@ -15641,9 +16159,6 @@ mal ihr Volumen</translation>
     </message>
 </context>
 <context>
-    <name>ullage::app::VerdictLabel</name>
-</context>
-<context>
     <name>ullage::app::VesselEditor</name>
     <message>
         <source>New bottle</source>
@@ -15892,6 +16407,14 @@ mal ihr Volumen</translation>
     <message>
         <source>No can stands here yet. With one for each kind, discarding a bottle keeps account of what is in it, and of the silver.</source>
         <translation>Hier steht noch kein Kanister. Mit einem für jede Art hält das Entsorgen einer Flasche fest, was darin ist, und wie viel Silber.</translation>
+    </message>
+    <message>
+        <source>Hand-over list…</source>
+        <translation>Abgabeliste…</translation>
+    </message>
+    <message>
+        <source>On paper, with what is in each can and lines to sign on</source>
+        <translation>Auf Papier, mit dem Inhalt jedes Kanisters und Zeilen zum Unterschreiben</translation>
     </message>
 </context>
 <context>

@@ -205,6 +205,16 @@
     </message>
 </context>
 <context>
+    <name>CupboardPapers</name>
+    <message numerus="yes">
+        <source>for the work of %Ln week(s)</source>
+        <translation>
+            <numerusform>for the work of %Ln week</numerusform>
+            <numerusform>for the work of %Ln weeks</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DayBook</name>
     <message numerus="yes">
         <source>%Ln entry(s)</source>
@@ -449,6 +459,16 @@
     </message>
 </context>
 <context>
+    <name>SheetJudge</name>
+    <message numerus="yes">
+        <source>%n cell(s) are refused. All of the sheet comes in, or nothing: mend the sheet, or choose otherwise.</source>
+        <translation>
+            <numerusform>%n cell is refused. All of the sheet comes in, or nothing: mend the sheet, or choose otherwise.</numerusform>
+            <numerusform>%n cells are refused. All of the sheet comes in, or nothing: mend the sheet, or choose otherwise.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>SheetWords</name>
     <message numerus="yes">
         <source>%n bottle(s)</source>
@@ -469,6 +489,13 @@
         <translation>
             <numerusform>%n test</numerusform>
             <numerusform>%n tests</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) only add others up and are left out: %1.</source>
+        <translation>
+            <numerusform>%n row only adds others up and is left out: %1.</numerusform>
+            <numerusform>%n rows only add others up and are left out: %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -637,6 +664,44 @@
     </message>
 </context>
 <context>
+    <name>WorkRules</name>
+    <message numerus="yes">
+        <source>every %Ln day(s)</source>
+        <translation>
+            <numerusform>every day</numerusform>
+            <numerusform>every %Ln days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>every %Ln week(s)</source>
+        <translation>
+            <numerusform>every week</numerusform>
+            <numerusform>every %Ln weeks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>every %Ln month(s)</source>
+        <translation>
+            <numerusform>every month</numerusform>
+            <numerusform>every %Ln months</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>every %Ln year(s)</source>
+        <translation>
+            <numerusform>every year</numerusform>
+            <numerusform>every %Ln years</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s) in all</source>
+        <translation>
+            <numerusform>%Ln time in all</numerusform>
+            <numerusform>%Ln times in all</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::AgitationStrip</name>
     <message numerus="yes">
         <source>%n spell(s) of agitation</source>
@@ -687,6 +752,23 @@
         <translation>
             <numerusform>for the work of %Ln week</numerusform>
             <numerusform>for the work of %Ln weeks</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CalendarPlace</name>
+    <message numerus="yes">
+        <source>%Ln date(s) written. The file is kept up to date.</source>
+        <translation>
+            <numerusform>%Ln date written. The file is kept up to date.</numerusform>
+            <numerusform>%Ln dates written. The file is kept up to date.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln date(s) written.</source>
+        <translation>
+            <numerusform>%Ln date written.</numerusform>
+            <numerusform>%Ln dates written.</numerusform>
         </translation>
     </message>
 </context>
@@ -905,6 +987,16 @@
         <translation>
             <numerusform>%n more follows.</numerusform>
             <numerusform>%n more follow.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::SheetImporter</name>
+    <message numerus="yes">
+        <source>%Ln new entry(s).</source>
+        <translation>
+            <numerusform>%Ln new entry.</numerusform>
+            <numerusform>%Ln new entries.</numerusform>
         </translation>
     </message>
 </context>
