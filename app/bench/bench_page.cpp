@@ -64,6 +64,7 @@ BenchPage::BenchPage(Door& host, BenchMemory& memory, Sounds& sounds, BenchClock
     connect(m_abandon, &QPushButton::clicked, this, [this] { ask(FinishView::Why::Abandoned); });
     connect(m_plan, &PlanView::ready, this, &BenchPage::begin);
     connect(m_plan, &PlanView::exchangeWanted, this, &BenchPage::exchangeWanted);
+    connect(m_plan, &PlanView::printWanted, this, &BenchPage::printWanted);
     connect(m_plan, &PlanView::refused, this,
             [this](const QString& why) { showBanner(why, false); });
     connect(m_view, &RunView::stepChanged, this, &BenchPage::keep);

@@ -12,6 +12,7 @@
 #include "app/bench/bench_memory.h"
 #include "app/bench/finish_view.h"
 #include "app/bench/run_keeper.h"
+#include "app/bench/run_sheet_paper.h"
 #include "app/bench/sounds.h"
 #include "app/bench/wake_lock.h"
 #include "app/session/door.h"
@@ -68,6 +69,8 @@ public:
     void goOn();
     /// Writes the run in hand; returns when it is on disk.
     void save();
+    /// The run that is planned, or in hand, for paper; nothing where there is none.
+    [[nodiscard]] std::optional<PlannedRun> sheet() const;
     /// Returns when all that was handed over to be written is on disk.
     void waitUntilWritten() { m_keeper->wait(); }
 
@@ -81,6 +84,8 @@ signals:
     void fullViewChanged(bool full);
     /// The run was logged, under this id.
     void logged(const std::string& run);
+    /// The sheet of the run is to be printed.
+    void printWanted();
     /// The first of two fixing baths, to be exchanged.
     void exchangeWanted(const std::string& first);
 

@@ -32,6 +32,11 @@ void BenchPage::save()
         written(m_keeper->saveNow(m_run->state()));
 }
 
+std::optional<PlannedRun> BenchPage::sheet() const
+{
+    return m_run ? std::optional(PlannedRun{m_run->state()}) : m_plan->planned();
+}
+
 void BenchPage::keep()
 {
     wake();

@@ -238,6 +238,11 @@ QString filmsLine(const std::vector<ledger::RunFilm>& films, const Wording& word
     return Words::tr("%n film(s), %1", nullptr, pieces).arg(formats.join(QStringLiteral(" + ")));
 }
 
+QString laterText(const std::vector<ledger::RunFilm>& films, const Wording& wording)
+{
+    return Words::tr("Still to come after this run: %1").arg(filmsLine(films, wording));
+}
+
 QString filmLine(const ledger::RunFilm& film, const Wording& wording)
 {
     QStringList parts{filmFormatShort(film.format)};

@@ -37,6 +37,8 @@ QString stepCaution(const ledger::RunStep& step, const QString& bottle);
 
 /// "2 films · 135-36, 120".
 QString filmsLine(const std::vector<ledger::RunFilm>& films, const Wording& wording);
+/// "Still to come after this run: 2 films, 120".
+QString laterText(const std::vector<ledger::RunFilm>& films, const Wording& wording);
 /// "135-36 · EI 400 · “Harbour, dawn”".
 QString filmLine(const ledger::RunFilm& film, const Wording& wording);
 

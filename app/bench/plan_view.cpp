@@ -23,6 +23,7 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QShortcut>
 #include <QSpinBox>
 #include <QVBoxLayout>
 
@@ -192,7 +193,12 @@ QWidget* PlanView::sheetSide()
     });
     auto* row = new QHBoxLayout;
     row->setSpacing(6);
+    m_print = new QPushButton(tr("Print…"));
+    m_print->setObjectName(QStringLiteral("printSheet"));
+    m_print->setAccessibleName(tr("Print the run sheet"));
+    setButtonLook(m_print, ButtonLook::Quiet);
     row->addWidget(edit);
+    row->addWidget(m_print);
     row->addStretch(1);
     row->addWidget(m_ask);
     card->body()->addLayout(row);
@@ -226,6 +232,10 @@ QWidget* PlanView::sheetSide()
     setButtonLook(m_start, ButtonLook::Primary);
     card->body()->addWidget(m_start);
     connect(edit, &QPushButton::clicked, this, &PlanView::editTemplate);
+    connect(m_print, &QPushButton::clicked, this, &PlanView::printWanted);
+    auto* printing = new QShortcut(QKeySequence::Print, this);
+    printing->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(printing, &QShortcut::activated, this, &PlanView::printWanted);
     return card;
 }
 

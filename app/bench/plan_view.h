@@ -6,6 +6,7 @@
 #include <QWidget>
 
 #include "app/bench/bench_memory.h"
+#include "app/bench/run_sheet_paper.h"
 #include "app/dialogs/load_question.h"
 #include "app/session/door.h"
 #include "app/widgets/quantity_edit.h"
@@ -50,8 +51,11 @@ public:
     void setBlocked(bool blocked);
     /// Takes a bottle for its bath ("Log a run" on the shelf).
     void choose(const std::string& batch);
+    /// What would be gone by, for paper; nothing while it cannot be done like this.
+    [[nodiscard]] std::optional<PlannedRun> planned() const;
 
 signals:
+    void printWanted();
     void ready(const ullage::ledger::RunState& state);
     void refused(const QString& why);
     void exchangeWanted(const std::string& first);
@@ -61,6 +65,7 @@ private:
     QWidget* bottleSide();
     QWidget* sheetSide();
     [[nodiscard]] ledger::LoadWishes wishes() const;
+    [[nodiscard]] QString typedProblem() const; ///< the first figure that is none; empty
     void reckonNow();
     void showSheet(const ledger::LoadWishes& wishes);
     void showSplit();
@@ -107,6 +112,7 @@ private:
     QLabel* m_first;  ///< in place of the list: what to do first
     QLabel* m_note;
     QLabel* m_problem;
+    QPushButton* m_print;
     QPushButton* m_start;
 };
 

@@ -15,6 +15,7 @@
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
+#include "app/widgets/why_not.h"
 #include "app/words/number_text.h"
 #include "core/ledger/two_baths.h"
 
@@ -171,7 +172,7 @@ void PlanView::showSplit()
     for (int i = 0; i < parts.size(); ++i)
         lines << QStringLiteral("%1.  %2").arg(i + 1).arg(parts[i]);
     if (!m_later.empty())
-        lines << tr("Still to come after this run: %1").arg(filmsLine(m_later, m_host->wording()));
+        lines << laterText(m_later, m_host->wording());
     m_split->setText(lines.join(u'\n'));
     const bool only = !m_later.empty() && lines.size() == 1;
     m_splitBox->setTitle(only ? tr("One part of the load") : tr("Too much at once"));
@@ -226,6 +227,26 @@ void PlanView::takeNow(const std::vector<ledger::RunFilm>& now,
     m_films->setFilms(now);
 }
 
+QString PlanView::typedProblem() const
+{
+    for (const QString& problem :
+         {m_films->problem(), m_temperature->problem(), m_base->problem(), m_wash->problem()}) {
+        if (!problem.isEmpty())
+            return problem;
+    }
+    return {};
+}
+
+std::optional<PlannedRun> PlanView::planned() const
+{
+    const auto films = m_films->films();
+    if (!m_next.canStart() || films.empty() || !typedProblem().isEmpty())
+        return std::nullopt;
+    const ledger::LoadWishes wanted = wishes();
+    return PlannedRun{ledger::readyRun(wanted, films, m_next, m_host->now()), m_next, m_later,
+                      wanted.washWater.has_value()};
+}
+
 void PlanView::showSheet(const ledger::LoadWishes& wanted)
 {
     const Wording wording = m_host->wording();
@@ -254,13 +275,9 @@ void PlanView::showSheet(const ledger::LoadWishes& wanted)
     m_first->setText(nothing ? firstToDo(wanted) : QString());
     m_note->setText(notes.join(u'\n'));
 
-    QString problem = m_films->problem();
-    if (problem.isEmpty())
-        problem = m_temperature->problem();
-    if (problem.isEmpty())
-        problem = m_base->problem();
-    if (problem.isEmpty())
-        problem = m_wash->problem();
+    QString problem = typedProblem();
+    const bool sheetStands = planned().has_value();
+    setWhyNot(m_print, sheetStands ? QString() : tr("There are no steps to print yet."));
     if (problem.isEmpty() && m_blocked)
         problem = tr("A run is waiting to be taken up: see above.");
     // That a time is still to be given is said in the place of the steps, and is no mistake yet.
@@ -272,7 +289,7 @@ void PlanView::showSheet(const ledger::LoadWishes& wanted)
         problem = problemText(m_next.plan.problems.front(), m_next, wording);
     m_problem->setText(problem);
     m_problem->setVisible(!problem.isEmpty());
-    m_start->setEnabled(problem.isEmpty() && m_next.canStart() && !m_films->films().empty());
+    m_start->setEnabled(problem.isEmpty() && sheetStands);
     // Going on against advice stays possible, but never looks like the plain way.
     const auto& plan = m_next.plan;
     const bool against =

@@ -1,6 +1,8 @@
 #include "app/window/bench_place.h"
 
 #include "app/bench/bench_page.h"
+#include "app/bench/run_sheet_paper.h"
+#include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/window/main_window.h"
 
@@ -25,6 +27,7 @@ void BenchPlace::make()
                            {m_steady, [&session = m_parts.session] { return session.now(); }});
     m_parts.window.setPage(Page::Bench, m_page, [this] { return m_page->firstForKeys(); });
     connect(m_page, &BenchPage::fullViewChanged, &m_parts.window, &MainWindow::setBare);
+    connect(m_page, &BenchPage::printWanted, this, &BenchPlace::printSheet);
     connect(m_page, &BenchPage::exchangeWanted, this, [this](const std::string& first) {
         emit exchangeRequested(QString::fromStdString(first));
     });
@@ -42,6 +45,19 @@ void BenchPlace::plan(const QString& batch)
 {
     m_page->plan(batch.toStdString());
     m_parts.window.showPage(Page::Bench);
+}
+
+void BenchPlace::printSheet()
+{
+    if (const auto sheet = m_page->sheet()) {
+        emit paperRequested(runSheetPaper(
+            *sheet, {m_parts.session.bookName(), m_parts.session.now(), m_parts.wording()}));
+        return;
+    }
+    m_parts.window.showPage(Page::Bench);
+    prompts().tell(&m_parts.window, tr("The run sheet"),
+                   tr("There are no steps to print yet. The Bench says under “Run sheet” what is "
+                      "still to be chosen."));
 }
 
 // Another language is worded by another page; other units by the same one.

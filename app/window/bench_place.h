@@ -6,6 +6,7 @@
 
 #include "app/bench/alert_sounds.h"
 #include "app/bench/bench_memory.h"
+#include "app/paper/paper_document.h"
 #include "app/window/window_parts.h"
 #include "core/ledger/run_clock.h"
 
@@ -25,8 +26,12 @@ public:
 
     /// Shows the Bench with a run planned through this bottle.
     void plan(const QString& batch);
+    /// Makes the page of the run that is planned, or in hand; says so where there is none.
+    void printSheet();
 
 signals:
+    /// To be looked at and printed.
+    void paperRequested(const ullage::app::PaperDocument& document);
     /// Of two fixing baths the first is to make room.
     void exchangeRequested(const QString& first);
 

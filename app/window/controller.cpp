@@ -119,6 +119,7 @@ void Controller::connectEntries()
     connect(window, &MainWindow::labelsRequested, m_deeds, [this] { m_deeds->printLabels({}); });
     connect(window, &MainWindow::paperRequested, m_paper, &PaperPlace::print);
     connect(m_mixing, &MixingPlace::labelsRequested, m_deeds, &BottleDeeds::printLabels);
+    connect(window, &MainWindow::runSheetRequested, m_bench, &BenchPlace::printSheet);
     connect(window, &MainWindow::undoRequested, m_deeds, &BottleDeeds::undo);
     connect(window->shelf(), &ShelfPage::undoRequested, m_deeds, &BottleDeeds::undo);
     connect(window, &MainWindow::redoRequested, m_deeds, &BottleDeeds::redo);
@@ -172,6 +173,7 @@ void Controller::connectPages()
     });
     connect(m_cupboard, &CupboardPlace::mixRequested, m_mixing, &MixingPlace::openWith);
     connect(m_deeds, &BottleDeeds::benchRequested, m_bench, &BenchPlace::plan);
+    connect(m_bench, &BenchPlace::paperRequested, m_paper, &PaperPlace::preview);
     connect(m_bench, &BenchPlace::exchangeRequested, m_deeds,
             [this](const QString& first) { m_deeds->doWith(BottleAction::ExchangeBaths, first); });
     connect(m_mixing, &MixingPlace::plainLogWanted, m_deeds, &BottleDeeds::logMixOfGuide);

@@ -91,6 +91,7 @@ signals:
     void labelsRequested();
     void calendarRequested();
     void paperRequested(ullage::app::PaperKind kind);
+    void runSheetRequested();
     void backupRequested();
     void copiesRequested();
     void restoreRequested();

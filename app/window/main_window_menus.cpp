@@ -53,6 +53,8 @@ void MainWindow::makeMenus()
         connect(addBookEntry(paper, text), &QAction::triggered, this,
                 [this, kind] { emit paperRequested(kind); });
     };
+    connect(addBookEntry(paper, QT_TR_NOOP("&Run sheet…")), &QAction::triggered, this,
+            &MainWindow::runSheetRequested);
     addPaper(QT_TR_NOOP("&Shelf list…"), PaperKind::Shelf);
     addPaper(QT_TR_NOOP("The &bottle's card…"), PaperKind::Card);
     addPaper(QT_TR_NOOP("Shopping &list…"), PaperKind::Shopping);
