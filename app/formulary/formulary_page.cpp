@@ -11,6 +11,7 @@
 #include "app/widgets/explanation_view.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/prompts.h"
+#include "app/widgets/scroll_room.h"
 #include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -28,8 +29,8 @@ namespace
 {
 
 constexpr int kRoomForBothCurves = 860;
+constexpr int kOwnTests = 330; // that much more where own tests stand below
 // Where they stand below the figures and do not share a column of the window's height.
-constexpr int kLeastWhy = 260;
 constexpr int kLeastUnder = 1300; // charts as they like to be, sources, own tests
 constexpr int kLeastRight = 300;  // narrower than this a curve cannot be read
 
@@ -75,7 +76,8 @@ QWidget* FormularyPage::makeSolutions()
     m_card = new SolutionCard;
     m_card->setMinimumWidth(290);
     auto* right = new QWidget;
-    right->setMinimumWidth(kLeastRight);
+    auto* room = new ScrollRoom(right);
+    room->setMinimumWidth(kLeastRight);
     m_right = new QVBoxLayout(right);
     m_right->setContentsMargins(0, 0, 0, 0);
     m_right->setSpacing(Space::kGap);
@@ -83,6 +85,7 @@ QWidget* FormularyPage::makeSolutions()
     m_whyCard = new Card(tr("Where from?"), right);
     m_why = new ExplanationView(ExplanationView::Heading::Hidden, m_whyCard);
     m_whyCard->body()->addWidget(m_why);
+    m_why->showWhole();
     m_right->addWidget(m_charts, 6);
     m_right->addWidget(m_whyCard, 5);
     m_own = new OwnFiguresCard(right);
@@ -90,7 +93,7 @@ QWidget* FormularyPage::makeSolutions()
     connect(m_own, &OwnFiguresCard::useWanted, this, &FormularyPage::takeOver);
     row->addColumn(listCard, 5);
     row->addColumn(m_card, 8);
-    row->addColumn(right, 8);
+    row->addColumn(room, 8);
     connect(m_list, &SolutionList::solutionChosen, this, &FormularyPage::showSolution);
     connect(m_list, &SolutionList::solutionOpened, this, [this] { edit(false); });
     connect(m_card, &SolutionCard::editWanted, this, [this] { edit(false); });
@@ -101,10 +104,8 @@ QWidget* FormularyPage::makeSolutions()
     });
     // Over the charts it does not scroll by itself: the page does.
     connect(row, &ThreeColumns::folded, m_card->figures(), &FigureList::showWhole);
-    connect(row, &ThreeColumns::folded, this, [this, right](bool folded) {
-        right->setMinimumHeight(folded ? kLeastUnder : 0);
-        m_whyCard->setMinimumHeight(folded ? kLeastWhy : 0);
-    });
+    connect(row, &ThreeColumns::folded, this,
+            [room](bool folded) { room->setMinimumHeight(folded ? kLeastUnder : 0); });
     return row;
 }
 
@@ -156,7 +157,12 @@ void FormularyPage::chooseSolution(const QString& id)
 void FormularyPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    const bool both = height() >= kRoomForBothCurves;
+    arrange();
+}
+
+void FormularyPage::arrange()
+{
+    const bool both = height() >= kRoomForBothCurves + (m_own->isHidden() ? 0 : kOwnTests);
     m_charts->setBoth(both);
     m_right->setStretch(0, both ? 9 : 6);
 }
@@ -181,6 +187,7 @@ void FormularyPage::setOwnRecord(const QString& solution, const ledger::OwnRecor
     const auto shown = m_formulary.solution(m_list->chosen().toStdString());
     if (shown && solution == m_list->chosen())
         m_own->setOffers(ownOffers(*shown, record, bottles, QDate::currentDate(), m_wording));
+    arrange();
 }
 
 // Never by itself: a new version, which whoever mixes next is offered.

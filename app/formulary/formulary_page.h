@@ -60,6 +60,7 @@ protected:
 private:
     QWidget* makeSolutions();
     void showSolution();
+    void arrange();
     void takeOver(const formulary::Solution& changed);
     void edit(bool copy);
     void makeNew();

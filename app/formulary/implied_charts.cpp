@@ -61,8 +61,9 @@ void ImpliedCharts::fill(Shown& shown, const ChartSpec& spec, const QString& not
     shown.chart->setVisible(!spec.series.empty());
     shown.note->setText(note.isEmpty() ? spec.summary : note);
     shown.note->setAlignment(spec.series.empty() ? Qt::AlignCenter : Qt::AlignLeft);
-    shown.note->setSizePolicy(QSizePolicy::Preferred, spec.series.empty() ? QSizePolicy::Expanding
-                                                                          : QSizePolicy::Preferred);
+    QSizePolicy policy = shown.note->sizePolicy(); // which goes by the width as well
+    policy.setVerticalPolicy(spec.series.empty() ? QSizePolicy::Expanding : QSizePolicy::Preferred);
+    shown.note->setSizePolicy(policy);
 }
 
 void ImpliedCharts::setSolution(const formulary::Solution& solution, const Wording& wording)

@@ -123,7 +123,7 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     row->addColumn(preview);
     body()->addLayout(row, 1);
     connect(m_form, &SolutionForm::changed, this, &SolutionEditor::showState);
-    resize(1220, 720);
+    resize(1500, 860);
     showState();
     m_form->name()->setFocus();
     m_form->name()->selectAll();

@@ -15,8 +15,18 @@ namespace ullage::app
 
 using chemistry::Grade;
 
+namespace
+{
+
+constexpr int kBetweenGradeAndText = 6;
+constexpr int kLeastText = 190; // what a source can be typed into
+
+} // namespace
+
 SourceEdit::SourceEdit(const QString& name, QWidget* parent, Qt::Orientation lie)
-    : QWidget(parent), m_name(name), m_grade(new QComboBox(this)), m_text(new QLineEdit(this))
+    : QWidget(parent), m_name(name), m_lie(lie),
+      m_row(new QBoxLayout(QBoxLayout::TopToBottom, this)), m_grade(new QComboBox(this)),
+      m_text(new QLineEdit(this))
 {
     m_grade->addItem(tr("not said", "grade of a source"));
     for (const Grade grade :
@@ -28,12 +38,10 @@ SourceEdit::SourceEdit(const QString& name, QWidget* parent, Qt::Orientation lie
     m_grade->setAccessibleName(tr("Kind of source of %1").arg(name));
     m_text->setAccessibleName(tr("Where %1 is from").arg(name));
     setPlaceholderText(tr("no source given"));
-    auto* row = new QBoxLayout(
-        lie == Qt::Horizontal ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(6);
-    row->addWidget(m_grade);
-    row->addWidget(m_text, 1);
+    m_row->setContentsMargins(0, 0, 0, 0);
+    m_row->setSpacing(kBetweenGradeAndText);
+    m_row->addWidget(m_grade);
+    m_row->addWidget(m_text, 1);
     setFocusProxy(m_grade);
     // A source is often longer than any field: it is read whole where the pointer rests.
     connect(m_text, &QLineEdit::textChanged, m_text,
@@ -46,6 +54,15 @@ SourceEdit::SourceEdit(const QString& name, QWidget* parent, Qt::Orientation lie
         m_touched = true;
         emit changed();
     });
+}
+
+// Beside one another only where the text has room.
+void SourceEdit::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    const int least = m_grade->sizeHint().width() + kBetweenGradeAndText + kLeastText;
+    m_row->setDirection(m_lie == Qt::Horizontal && width() >= least ? QBoxLayout::LeftToRight
+                                                                    : QBoxLayout::TopToBottom);
 }
 
 void SourceEdit::setPlaceholderText(const QString& text) { m_text->setPlaceholderText(text); }

@@ -3,6 +3,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QComboBox;
 class QLineEdit;
 
@@ -14,8 +15,8 @@ class SourceEdit : public QWidget
     Q_OBJECT
 
 public:
-    /// `name` is the figure's, as its label says. Grade and source stand side by side, or where
-    /// there is little room one above the other.
+    /// `name` is the figure's, as its label says. Grade and source stand side by side where there
+    /// is room for it, or always one above the other.
     explicit SourceEdit(const QString& name, QWidget* parent = nullptr,
                         Qt::Orientation lie = Qt::Horizontal);
 
@@ -36,11 +37,16 @@ public:
 signals:
     void changed();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     QString m_name;
+    Qt::Orientation m_lie;
     std::string m_start;
     std::string m_kept; ///< the words of it as the book has them
     bool m_touched = false;
+    QBoxLayout* m_row;
     QComboBox* m_grade;
     QLineEdit* m_text;
 };

@@ -89,7 +89,7 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
     connect(m_source, &SourceEdit::changed, this, &TimeEditor::showState);
     connect(m_index, &QuantityEdit::valueChanged, this, &TimeEditor::showState);
     connect(m_developer, &QComboBox::currentIndexChanged, this, &TimeEditor::showState);
-    resize(940, 600);
+    resize(940, 720);
     showState();
     m_film->setFocus();
 }

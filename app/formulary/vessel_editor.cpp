@@ -59,6 +59,7 @@ VesselEditor::VesselEditor(const formulary::Vessel& start, Door& door, const Wor
 
     auto* implied = new Card({}, this);
     implied->body()->addWidget(m_why);
+    m_why->showWhole();
     implied->setMinimumWidth(340);
     if (!start.id.empty()) {
         auto* sentence = new PlainLabel(tr("What stands in it keeps the figures it was put there "
@@ -77,7 +78,7 @@ VesselEditor::VesselEditor(const formulary::Vessel& start, Door& door, const Wor
          std::initializer_list<QuantityEdit*>{m_fields.capacity, m_wall, m_permeability, m_cap})
         connect(edit, &QuantityEdit::valueChanged, this, &VesselEditor::showState);
     orderTabs(*this);
-    resize(940, 600);
+    resize(1080, 660);
     showState();
     m_fields.name->setFocus();
 }

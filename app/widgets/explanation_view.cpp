@@ -69,10 +69,33 @@ void ExplanationView::changeEvent(QEvent* event)
         render();
 }
 
+void ExplanationView::showWhole()
+{
+    m_whole = true;
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    takeHeight();
+}
+
+void ExplanationView::takeHeight()
+{
+    if (!m_whole)
+        return;
+    const int height = heightFor(viewport()->width());
+    if (height != minimumHeight())
+        setMinimumHeight(height);
+}
+
+void ExplanationView::resizeEvent(QResizeEvent* event)
+{
+    QTextBrowser::resizeEvent(event);
+    takeHeight();
+}
+
 void ExplanationView::render()
 {
     document()->setDefaultFont(Theme::font(TextRole::Body));
     setHtml(html());
+    takeHeight();
 }
 
 QString ExplanationView::html() const

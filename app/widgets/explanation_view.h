@@ -25,15 +25,20 @@ public:
     [[nodiscard]] const Explanation& explanation() const { return m_explanation; }
     /// Height of all it says at a width.
     [[nodiscard]] int heightFor(int width) const;
+    /// From now on it is as high as what it says, and leaves scrolling to what it stands in.
+    void showWhole();
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void render();
+    void takeHeight();
     [[nodiscard]] QString html() const;
 
     Heading m_heading;
+    bool m_whole = false;
     Explanation m_explanation;
 };
 

@@ -1,6 +1,7 @@
 #include "app/formulary/figure_list.h"
 #include "app/formulary/formulary_page.h"
 #include "app/formulary/formulary_table.h"
+#include "app/formulary/implied_charts.h"
 #include "app/formulary/solution_card.h"
 #include "app/formulary/solution_form.h"
 #include "app/formulary/solution_kind.h"
@@ -19,7 +20,9 @@
 #include "tests/app/scripted_prompts.h"
 #include "tests/app/words/sample_batches.h"
 
+#include <QLabel>
 #include <QListView>
+#include <QScrollBar>
 #include <QTest>
 
 #include <algorithm>
@@ -51,6 +54,28 @@ TEST(FormularyPage, showsTheChosenSolutionAndExplainsTheChosenFigure)
     QTest::keyClick(figures, Qt::Key_Down);
     EXPECT_EQ(why->explanation().title, figures->chosen()->why.title);
     EXPECT_TRUE(why->toPlainText().contains(figures->chosen()->why.value));
+}
+
+TEST(FormularyPage, whatStandsBesideTheFiguresIsNeverSqueezed)
+{
+    TinyBook book;
+    FormularyPage page(book.door);
+    page.setFormulary(book.formulary, english());
+    page.resize(1084, 620);
+    page.show();
+    QTest::qWait(1);
+    auto* charts = only<ImpliedCharts>(&page);
+    for (const auto* label : charts->findChildren<QLabel*>()) {
+        if (label->isVisible() && label->wordWrap()) {
+            EXPECT_GE(label->height(), label->heightForWidth(label->width()))
+                << label->text().toStdString();
+        }
+    }
+    for (auto* view : page.findChildren<ExplanationView*>()) {
+        if (view->isVisible()) {
+            EXPECT_EQ(view->verticalScrollBar()->maximum(), 0) << "the column scrolls, not it";
+        }
+    }
 }
 
 TEST(FormularyPage, theKeyboardMovesFromSolutionToSolutionPastTheHeadings)
