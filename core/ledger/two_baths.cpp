@@ -40,7 +40,7 @@ std::optional<std::size_t> secondBathAfter(const Batch& first,
     if (first.solution->role != Role::Fixer || isSecondBath(first)) {
         return std::nullopt;
     }
-    std::optional<std::size_t> found;
+    std::optional<std::size_t> free;
     for (std::size_t i = 0; i < batches.size(); ++i) {
         const Batch& batch = *batches[i];
         if (!fixerInUse(batch) || batch.id == first.id || !isSecondBath(batch)) {
@@ -49,9 +49,14 @@ std::optional<std::size_t> secondBathAfter(const Batch& first,
         if (goesBefore(first, batch)) {
             return i;
         }
-        found = found.value_or(i);
+        const bool anothers = std::any_of(batches.begin(), batches.end(), [&](const Batch* other) {
+            return fixerInUse(*other) && goesBefore(*other, batch);
+        });
+        if (!anothers && batch.solution->id == first.solution->id) {
+            free = free.value_or(i);
+        }
     }
-    return found;
+    return free;
 }
 
 std::optional<ExchangeDue> exchangeDue(const std::vector<Judged>& judged)

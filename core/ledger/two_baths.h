@@ -18,8 +18,9 @@ bool isSecondBath(const Batch& batch);
 /// has changed that since.
 bool goesBefore(const Batch& first, const Batch& second);
 
-/// Index of the bath that follows this fixer in use, the partner of its loads before any other
-/// second bath; empty where there is none, or where it is the second itself.
+/// Index of the bath that follows this fixer: the partner of its loads, else a second bath of the
+/// same solution whose own first is not in use any more. Empty where there is none, or where it is
+/// the second itself.
 std::optional<std::size_t> secondBathAfter(const Batch& first,
                                            const std::vector<const Batch*>& batches);
 

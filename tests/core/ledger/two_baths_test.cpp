@@ -222,6 +222,24 @@ TEST(TwoBaths, SaysWhenToExchangeAndWhatComesThen)
     EXPECT_EQ(taken(next, second()), "Fix 3") << "the fresh one becomes the second";
 }
 
+TEST(TwoBaths, AFixerUsedAloneIsNotTheFirstOfOthersBaths)
+{
+    Pair shelf;
+    shelf.run(shelf.one, shelf.two, 2);
+    shelf.days(1);
+    const auto alone = shelf.mix("fix", "b4", "Fix 3");
+    shelf.test(alone, 60);
+    shelf.work(alone, 4);
+    shelf.test(alone, 125);
+    EXPECT_FALSE(exchangeDue(shelf.judged())) << "Fix 2 is the second of Fix 1";
+    ASSERT_TRUE(shelf.book->record(shelf.one, Discarded{"collected", {}}, {shelf.now, {}}));
+    const auto judged = shelf.judged();
+    const auto due = exchangeDue(judged);
+    ASSERT_TRUE(due) << "Fix 2 is nobody's any more";
+    EXPECT_EQ(judged[due->first].batch.name, "Fix 3");
+    EXPECT_EQ(judged[due->second].batch.name, "Fix 2");
+}
+
 TEST(TwoBaths, ATemplateHasTheSecondAfterTheFirst)
 {
     RunTemplate sheet = twoBaths();
