@@ -66,8 +66,8 @@ QString saltFormName(std::string_view form) { return wordFor(kForms, form); }
 
 QString amountText(const chemistry::Ingredient& ingredient, const QLocale& locale)
 {
-    // A scale for small amounts reads to a hundredth of a gram, one for large to a tenth.
-    const QString number = numberText(ingredient.amount, ingredient.amount < 10 ? 2 : 1, locale);
+    const QString number =
+        numberText(ingredient.amount, chemistry::scaleDecimals(ingredient.amount), locale);
     return ingredient.unit == chemistry::AmountUnit::Gram ? Words::tr("%1 g").arg(number)
                                                           : Words::tr("%1 ml").arg(number);
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace ullage::chemistry
 {
@@ -62,6 +63,13 @@ Formula scaled(Formula formula, Millilitres makes)
     }
     formula.makes = makes;
     return formula;
+}
+
+double asWeighed(double amount)
+{
+    const double steps = std::pow(10.0, scaleDecimals(amount));
+    const double rounded = std::round(amount * steps) / steps;
+    return rounded > 0 ? rounded : amount;
 }
 
 Result<Formula> withForm(Formula formula, std::string_view salt, std::string_view form)

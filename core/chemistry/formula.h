@@ -46,6 +46,12 @@ struct Formula {
 /// The formula for another volume (> 0); order and forms kept, nothing rounded.
 Formula scaled(Formula formula, Millilitres makes);
 
+/// Decimals that scales show: those for small amounts a hundredth of a gram, those for large ones a
+/// tenth (common practice, no source).
+constexpr int scaleDecimals(double grams) { return grams < 10 ? 2 : 1; }
+/// An amount (> 0) rounded to that; what would become nothing stays as it is.
+double asWeighed(double amount);
+
 /// The formula with every ingredient of this salt weighed in the form at hand; liquids stay.
 /// UnknownKind as hydrateFactor().
 Result<Formula> withForm(Formula formula, std::string_view salt, std::string_view form);
