@@ -64,6 +64,13 @@ QString chemicalName(const std::string& name)
 
 QString saltFormName(std::string_view form) { return wordFor(kForms, form); }
 
+QString partName(const chemistry::Ingredient& ingredient)
+{
+    const QString name = chemicalName(ingredient.name);
+    const QString form = saltFormName(ingredient.form);
+    return form.isEmpty() ? name : Words::tr("%1, %2", "salt, its form").arg(name, form);
+}
+
 QString amountText(const chemistry::Ingredient& ingredient, const QLocale& locale)
 {
     const QString number =
@@ -76,12 +83,8 @@ QStringList weighingLines(const chemistry::Formula& formula, const QLocale& loca
 {
     QStringList lines;
     for (const chemistry::Ingredient& ingredient : formula.ingredients) {
-        const QString name = chemicalName(ingredient.name);
-        const QString form = saltFormName(ingredient.form);
         lines << Words::tr("%1. %2: %3", "number, chemical, amount")
-                     .arg(locale.toString(lines.size() + 1),
-                          form.isEmpty() ? name
-                                         : Words::tr("%1, %2", "salt, its form").arg(name, form),
+                     .arg(locale.toString(lines.size() + 1), partName(ingredient),
                           amountText(ingredient, locale));
     }
     return lines;

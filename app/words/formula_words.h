@@ -14,6 +14,8 @@ namespace ullage::app
 QString chemicalName(const std::string& name);
 /// "anhydrous", "heptahydrate" …; empty for empty.
 QString saltFormName(std::string_view form);
+/// Both, "sodium sulfite, anhydrous"; the name alone where there is only one form.
+QString partName(const chemistry::Ingredient& ingredient);
 /// "50 g", "2.5 g", "28 ml".
 QString amountText(const chemistry::Ingredient& ingredient, const QLocale& locale);
 /// "1. metol: 2 g", one a line, in the order of addition.
