@@ -11,6 +11,7 @@
 #include "app/words/number_text.h"
 #include "app/words/packet_words.h"
 #include "app/words/shown_names.h"
+#include "app/words/weighing_words.h"
 #include "core/formulary/composition.h"
 #include "core/formulary/field_of.h"
 #include "core/formulary/figures.h"
@@ -22,6 +23,7 @@
 #include <QDate>
 #include <QFormLayout>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSignalBlocker>
 
 #include <algorithm>
@@ -36,7 +38,8 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
                                                         tr("Makes"), wording, this)),
       m_powder(new QuantityEdit(QuantityKind::Number, tr("Powder"), wording, this)),
       m_packet(new QComboBox(this)), m_raw(new QCheckBox(this)),
-      m_formula(new FormulaTable(wording, this)), m_liquid(new LiquidEdit(wording, this)),
+      m_formula(new FormulaTable(wording, this)), m_lacking(new PlainLabel(this)),
+      m_sheet(new QPushButton(this)), m_liquid(new LiquidEdit(wording, this)),
       m_name(new QLineEdit(this))
 {
     m_form->setContentsMargins(0, 0, 0, 0);
@@ -58,6 +61,11 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
     m_powder->setRange(0, 100'000);
     m_form->addRow(m_raw);
     m_form->addRow(m_formula);
+    m_lacking->setWordWrap(true);
+    setTone(m_lacking, Tone::Test);
+    m_form->addRow(m_lacking);
+    m_form->addRow(m_sheet);
+    connect(m_sheet, &QPushButton::clicked, this, &ChoiceStep::sheetWanted);
     retranslate();
     showWays();
     connect(m_packet, &QComboBox::currentIndexChanged, this, &ChoiceStep::packetChosen);
@@ -121,6 +129,7 @@ void ChoiceStep::retranslate()
     m_powder->setPlaceholderText(tr("grams, as the packet says; may stay empty"));
     m_raw->setText(tr("Weigh it out from raw chemicals"));
     setPlainToolTip(m_raw, tr("By what the formulary says it is made of"));
+    m_sheet->setText(tr("Print the weigh-out sheet…"));
     if (m_packet->count() > 0)
         m_packet->setItemText(m_packet->count() - 1, tr("no packet of the cupboard"));
     for (int i = 0; i + 1 < m_packet->count(); ++i) {
@@ -225,10 +234,30 @@ void ChoiceStep::solutionChosen()
         if (formula)
             m_formula->setFormula(*formula);
         m_weighed = solution.id;
+        preferWhatIsHere();
     }
     m_raw->setVisible(formula.has_value());
     m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
     packetChosen();
+}
+
+void ChoiceStep::setItems(const std::vector<ledger::ItemHere>& items) { m_items = items; }
+
+void ChoiceStep::preferWhatIsHere()
+{
+    const auto parts = m_formula->formula().ingredients;
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        m_formula->setAtHand(static_cast<int>(i),
+                             cupboard::otherFormHere(parts[i], m_items, namesOfPart));
+}
+
+void ChoiceStep::setLacking(const QStringList& lines)
+{
+    m_lacking->setText(lines.isEmpty()
+                           ? QString()
+                           : tr("The cupboard has too little:") + u'\n' + lines.join(u'\n'));
+    m_form->setRowVisible(m_lacking, m_raw->isChecked() && !lines.isEmpty());
+    m_sheet->setEnabled(problem().isEmpty());
 }
 
 void ChoiceStep::packetChosen()
@@ -249,6 +278,8 @@ void ChoiceStep::showWays()
     m_form->setRowVisible(m_powder, !raw && !isLiquid());
     m_form->setRowVisible(m_liquid, !raw && isLiquid());
     m_form->setRowVisible(m_formula, raw);
+    m_form->setRowVisible(m_lacking, raw && !m_lacking->text().isEmpty());
+    m_form->setRowVisible(m_sheet, raw);
 }
 
 bool ChoiceStep::isLiquid() const

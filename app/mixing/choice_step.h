@@ -3,6 +3,7 @@
 
 #include "app/mixing/mixing_plan.h"
 #include "app/widgets/quantity_edit.h"
+#include "core/ledger/cupboard_state.h"
 
 #include <QStringList>
 #include <QWidget>
@@ -12,6 +13,7 @@ class QComboBox;
 class QFormLayout;
 class QLabel;
 class QLineEdit;
+class QPushButton;
 
 namespace ullage::app
 {
@@ -39,6 +41,11 @@ public:
                       const std::vector<std::shared_ptr<const formulary::Vessel>>& freeVessels,
                       const QStringList& names, const std::vector<ledger::Packet>& packets = {},
                       std::optional<formulary::Role> role = {});
+    /// What stands in the cupboard: where a formula is offered and a salt is there in another form
+    /// than it means, that one is taken to be at hand.
+    void setItems(const std::vector<ledger::ItemHere>& items);
+    /// What the cupboard lacks of what is to be weighed out, a line each.
+    void setLacking(const QStringList& lines);
     /// This packet of the cupboard, and its solution; false for one that cannot be mixed from.
     bool choosePacket(const QString& id);
     /// What stands in the fields, finished or not.
@@ -57,6 +64,10 @@ public:
     /// Weigh it out; hidden for a solution whose composition is no formula.
     [[nodiscard]] QCheckBox* raw() const { return m_raw; }
     [[nodiscard]] FormulaTable* formula() const { return m_formula; }
+    /// Says what lacks; hidden where nothing does.
+    [[nodiscard]] QLabel* lacking() const { return m_lacking; }
+    /// The weigh-out sheet; hidden but for raw chemicals.
+    [[nodiscard]] QPushButton* sheetButton() const { return m_sheet; }
     /// Hidden for what comes as a powder.
     [[nodiscard]] LiquidEdit* liquid() const { return m_liquid; }
     [[nodiscard]] QLineEdit* name() const { return m_name; }
@@ -67,9 +78,12 @@ protected:
 signals:
     /// Something that plan() or problem() tells may be another.
     void changed();
+    /// The weigh-out sheet is wanted on paper.
+    void sheetWanted();
 
 private:
     void retranslate();
+    void preferWhatIsHere();
     [[nodiscard]] QString vesselText(const formulary::Vessel& vessel) const;
     void solutionChosen();
     void vesselChosen();
@@ -83,6 +97,7 @@ private:
     std::vector<std::shared_ptr<const formulary::Vessel>> m_vessels;
     QStringList m_names;
     std::vector<ledger::Packet> m_packets;
+    std::vector<ledger::ItemHere> m_items;
     formulary::Formulary m_formulary;
     QFormLayout* m_form;
     QComboBox* m_solution;
@@ -92,6 +107,8 @@ private:
     QComboBox* m_packet;
     QCheckBox* m_raw;
     FormulaTable* m_formula;
+    QLabel* m_lacking;
+    QPushButton* m_sheet;
     LiquidEdit* m_liquid;
     QLineEdit* m_name;
     std::string m_weighed; ///< the solution whose formula stands in the table

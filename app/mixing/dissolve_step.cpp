@@ -1,5 +1,6 @@
 #include "app/mixing/dissolve_step.h"
 
+#include "app/mixing/weigh_list.h"
 #include "app/widgets/figure_label.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
@@ -26,7 +27,7 @@ constexpr std::chrono::minutes kShakeShown{1}; // how long it says to shake now
 
 DissolveStep::DissolveStep(Now now, QWidget* parent)
     : QWidget(parent), m_now(std::move(now)), m_how(new PlainLabel(this)),
-      m_orderList(new PlainLabel(this)), m_wait(new PlainLabel(this)),
+      m_measure(new PlainLabel(this)), m_list(new WeighList(this)), m_wait(new PlainLabel(this)),
       m_clock(new FigureLabel(this)), m_say(new PlainLabel(this)), m_pour(new QPushButton(this)),
       m_clear(new QCheckBox(this))
 {
@@ -35,9 +36,10 @@ DissolveStep::DissolveStep(Now now, QWidget* parent)
     column->setSpacing(Space::kGap);
     m_how->setWordWrap(true);
     column->addWidget(m_how);
-    m_orderList->setWordWrap(true);
-    m_orderList->setFont(Theme::font(TextRole::Strong));
-    column->addWidget(m_orderList);
+    m_measure->setWordWrap(true);
+    m_measure->setFont(Theme::font(TextRole::Strong));
+    column->addWidget(m_measure);
+    column->addWidget(m_list);
     m_clock->setFont(Theme::font(TextRole::Hero));
     column->addWidget(m_clock);
     m_say->setWordWrap(true);
@@ -71,7 +73,7 @@ void DissolveStep::showKind()
     const bool powder = m_pouring.isEmpty();
     for (QWidget* part : std::initializer_list<QWidget*>{m_clock, m_say, m_clear, m_wait})
         part->setVisible(powder);
-    m_orderList->setVisible(!m_orderList->text().isEmpty());
+    m_measure->setVisible(!powder);
 }
 
 void DissolveStep::retranslate()
@@ -80,23 +82,22 @@ void DissolveStep::retranslate()
         m_how->setText(tr("Measure it and pour it slowly into the water, stirring all the while. "
                           "Acid into water, never water into acid. There is nothing to shake and "
                           "nothing to wait for."));
-        m_orderList->setText(m_pouring);
+        m_measure->setText(m_pouring);
         m_pour->setText(tr("It is in and stirred"));
         return showKind();
     }
-    m_how->setText(m_order.isEmpty() ? tr("Pour the powder low and slowly into "
-                                          "the water, stirring or swirling "
-                                          "all the while. Close, shake, and let "
-                                          "it stand. Shake or stir every "
-                                          "%1 minutes until it is clear.")
-                                           .arg(kEvery)
-                                     : tr("Weigh out and add one after the other "
-                                          "in this order, low and slowly, "
-                                          "each when the one before has "
-                                          "dissolved. Shake or stir every %1 "
-                                          "minutes until it is clear.")
-                                           .arg(kEvery));
-    m_orderList->setText(m_order.join(u'\n'));
+    m_how->setText(m_list->count() == 0 ? tr("Pour the powder low and slowly into "
+                                             "the water, stirring or swirling "
+                                             "all the while. Close, shake, and let "
+                                             "it stand. Shake or stir every "
+                                             "%1 minutes until it is clear.")
+                                              .arg(kEvery)
+                                        : tr("Weigh out and add one after the other "
+                                             "in this order, low and slowly, "
+                                             "each when the one before has "
+                                             "dissolved. Shake or stir every %1 "
+                                             "minutes until it is clear.")
+                                              .arg(kEvery));
     showKind();
     m_pour->setText(tr("The powder is in"));
     m_clear->setText(tr("I looked: it is clear, nothing lies at the bottom"));
@@ -106,12 +107,14 @@ void DissolveStep::retranslate()
     tick();
 }
 
-void DissolveStep::setOrder(const QStringList& lines)
+void DissolveStep::setWeighOut(const cupboard::WeighOut& out, const QLocale& locale)
 {
-    if (lines == m_order)
-        return;
-    m_order = lines;
-    retranslate();
+    const int before = m_list->count();
+    m_list->setOut(out, locale);
+    if (m_poured)
+        m_list->tickAll();
+    if (m_list->count() != before)
+        retranslate();
 }
 
 void DissolveStep::setPouring(const QString& what)
@@ -131,6 +134,7 @@ void DissolveStep::reset()
     m_clear->setChecked(false);
     m_clear->setEnabled(false);
     m_pour->setEnabled(true);
+    m_list->reset();
     tick();
 }
 
@@ -139,6 +143,7 @@ void DissolveStep::pour()
     m_poured = m_now();
     m_nextCheck = chemistry::nextDissolvingCheck(*m_poured, *m_poured);
     m_pour->setEnabled(false);
+    m_list->tickAll();
     m_clear->setEnabled(true);
     if (m_pouring.isEmpty())
         m_timer.start();

@@ -1,9 +1,13 @@
 // Fourth step of mixing: pour and dissolve, with a clock for shaking.
 #pragma once
 
-#include "core/chemistry/quantities.h"
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QObject>
 
-#include <QStringList>
+#include "core/chemistry/quantities.h"
+#include "core/cupboard/weighing.h"
+
+#include <QLocale>
 #include <QTimer>
 #include <QWidget>
 
@@ -18,6 +22,7 @@ namespace ullage::app
 {
 
 class FigureLabel;
+class WeighList;
 
 /// Beeps and says so every kDissolvingCheck from pouring on, until it is clear. Nothing is logged
 /// here.
@@ -33,14 +38,14 @@ public:
 
     /// The language changed; the clock goes on.
     void retranslate();
-    /// What is weighed out, in the order of addition; empty for a packet.
-    void setOrder(const QStringList& lines);
+    /// What is weighed out, in the order of addition; without parts for a packet.
+    void setWeighOut(const cupboard::WeighOut& out, const QLocale& locale);
     /// Of a liquid what is measured and poured; then there is nothing to shake and nothing to wait
     /// for. Empty for a powder.
     void setPouring(const QString& what);
     /// Begins anew: nothing poured yet.
     void reset();
-    /// The powder went in: now. The clock starts anew if it went before.
+    /// The powder went in, all that is weighed: now. The clock starts anew if it went before.
     void pour();
     [[nodiscard]] bool isPoured() const { return m_poured.has_value(); }
     /// The user looked and it is clear; a liquid is once it is in.
@@ -49,6 +54,7 @@ public:
     void tick();
 
     [[nodiscard]] QPushButton* pourButton() const { return m_pour; }
+    [[nodiscard]] WeighList* list() const { return m_list; }
     [[nodiscard]] QCheckBox* clearBox() const { return m_clear; }
     /// It is to be shaken now.
     [[nodiscard]] bool shakeNow() const { return m_shakeNow; }
@@ -66,10 +72,10 @@ private:
     std::optional<chemistry::Instant> m_poured;
     std::optional<chemistry::Instant> m_nextCheck;
     bool m_shakeNow = false; ///< since the last check, until it has been read for a while
-    QStringList m_order;
     QString m_pouring;
     QLabel* m_how;
-    QLabel* m_orderList;
+    QLabel* m_measure; ///< of a liquid
+    WeighList* m_list;
     QLabel* m_wait;
     FigureLabel* m_clock;
     QLabel* m_say;

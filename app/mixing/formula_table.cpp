@@ -6,6 +6,7 @@
 
 #include <QComboBox>
 #include <QGridLayout>
+#include <QSignalBlocker>
 
 namespace ullage::app
 {
@@ -84,6 +85,18 @@ void FormulaTable::setFormula(const chemistry::Formula& formula)
 void FormulaTable::setMakes(chemistry::Millilitres makes)
 {
     m_makes = makes;
+    showAmounts();
+}
+
+void FormulaTable::setAtHand(int row, std::string_view form)
+{
+    QComboBox* box = atHand(row);
+    const int at =
+        box ? box->findData(QByteArray(form.data(), static_cast<qsizetype>(form.size()))) : -1;
+    if (at < 0)
+        return;
+    const QSignalBlocker quiet(box);
+    box->setCurrentIndex(at);
     showAmounts();
 }
 

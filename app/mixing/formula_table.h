@@ -31,6 +31,10 @@ public:
     /// The batch; at 0 the weights shown before stay. Does not emit changed().
     void setMakes(chemistry::Millilitres makes);
 
+    /// This form of a row's chemical is at hand; without effect where it has no such form. Does not
+    /// emit changed().
+    void setAtHand(int row, std::string_view form);
+
     /// As it is to be weighed: scaled, in the forms at hand, not rounded. Liquids are only scaled.
     [[nodiscard]] chemistry::Formula formula() const;
     /// The choice of forms of a row; null where a chemical has only one.

@@ -7,9 +7,10 @@
 #include "app/mixing/mixing_page.h"
 #include "app/mixing/mixing_words.h"
 #include "app/mixing/water_step.h"
+#include "app/mixing/weigh_list.h"
 #include "app/mixing/words_step.h"
-#include "app/words/formula_words.h"
 #include "app/words/number_text.h"
+#include "app/words/weighing_words.h"
 #include "core/ledger/item_stock.h"
 
 #include <QLabel>
@@ -28,7 +29,9 @@ MixingBottle::MixingBottle(std::function<chemistry::Instant()> now, const Wordin
 {
     m_airLabel = m_closing->addField(m_air);
     connect(m_choice, &ChoiceStep::changed, this, &MixingBottle::changed);
+    connect(m_choice, &ChoiceStep::sheetWanted, this, &MixingBottle::sheetWanted);
     connect(m_dissolve, &DissolveStep::changed, this, &MixingBottle::changed);
+    connect(m_dissolve->list(), &WeighList::sheetWanted, this, &MixingBottle::sheetWanted);
     connect(m_air, &QuantityEdit::valueChanged, this, &MixingBottle::changed);
 }
 
@@ -61,8 +64,16 @@ void MixingBottle::settle()
     m_air->setRange(0, (m_plan.vessel->capacity - m_plan.makes).value());
 }
 
+void MixingBottle::weigh(const std::vector<ledger::ItemHere>& items,
+                         const std::vector<ledger::NewBatch::Take>& promised)
+{
+    m_out = m_plan.formula ? cupboard::weighOut(*m_plan.formula, items, namesOfPart, promised)
+                           : cupboard::WeighOut();
+}
+
 void MixingBottle::fillWords()
 {
+    m_choice->setLacking(lackingLines(m_out, m_wording.locale));
     m_topUp->setWords(MixingPage::tr("Fill up to %1").arg(volumeText(m_plan.makes, m_wording)),
                       fillUpText(m_plan, m_dissolve->isClear()));
     m_closing->setWords(MixingPage::tr("Close and label"),
@@ -74,8 +85,7 @@ void MixingBottle::fillWords()
     m_air->setName(MixingPage::tr("Air left in the bottle"));
     m_air->setPlaceholderText(MixingPage::tr("all there is above it, if left empty"));
     m_dissolve->setPouring(pouringText(m_plan, m_wording));
-    m_dissolve->setOrder(m_plan.formula ? weighingLines(*m_plan.formula, m_wording.locale)
-                                        : QStringList());
+    m_dissolve->setWeighOut(m_out, m_wording.locale);
     m_cooling->setWords(MixingPage::tr("Logged as %1").arg(m_plan.name),
                         m_dissolve->isClear()
                             ? MixingPage::tr("It is clear and ready for a run when it has cooled "
@@ -135,6 +145,8 @@ ledger::NewBatch MixingBottle::batch() const
         if (const auto taken = ledger::liquidFor(ledger::itemOf(*m_plan.packet), m_plan.makes))
             batch.takes.push_back({m_plan.packet->id, *taken});
     }
+    for (const ledger::NewBatch::Take& take : m_out.takes())
+        batch.takes.push_back(take);
     // One deed, one undo; of a liquid there is nothing to be said.
     batch.dissolved = m_dissolve->isClear() && !m_plan.liquid;
     batch.airLeft = m_air->quantity();

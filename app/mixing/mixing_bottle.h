@@ -8,6 +8,7 @@
 #include "app/mixing/mixing_plan.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/words/explanation.h"
+#include "core/cupboard/weighing.h"
 #include "core/ledger/book.h"
 
 #include <functional>
@@ -43,17 +44,23 @@ public:
     /// It was chosen: the pages after it go by the plan. Going back and on again without a change
     /// keeps what was typed there.
     void settle();
+    /// Holds what is to be weighed out for it against what stands in the cupboard, where `promised`
+    /// goes to other bottles. Nothing for a packet or a liquid.
+    void weigh(const std::vector<ledger::ItemHere>& items,
+               const std::vector<ledger::NewBatch::Take>& promised);
     /// Words its pages by the plan and by what has been done.
     void fillWords();
     /// It is full and closed, and cools from now on.
     void closed();
 
     [[nodiscard]] const MixingPlan& plan() const { return m_plan; }
+    /// As it was held against the cupboard last.
+    [[nodiscard]] const cupboard::WeighOut& weighOut() const { return m_out; }
     /// Why one cannot go on from this step, in words; empty if one can.
     [[nodiscard]] QString problem(MixingStage stage) const;
     /// Where the figures of a step are from.
     [[nodiscard]] std::vector<Explanation> figures(MixingStage stage) const;
-    /// As it is to be logged, its air with it.
+    /// As it is to be logged, its air with it, and what it takes from the cupboard.
     [[nodiscard]] ledger::NewBatch batch() const;
     /// Something in it is still to be shaken.
     [[nodiscard]] bool isDissolving() const;
@@ -70,10 +77,13 @@ public:
 signals:
     /// Something that plan() or problem() tells may be another.
     void changed();
+    /// Its weigh-out sheet is wanted on paper.
+    void sheetWanted();
 
 private:
     Wording m_wording;
     MixingPlan m_plan;
+    cupboard::WeighOut m_out;
     ChoiceStep* m_choice;
     WaterStep* m_water;
     DissolveStep* m_dissolve;

@@ -23,6 +23,7 @@
 #include "app/words/error_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
+#include "app/words/weighing_words.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -115,6 +116,12 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     row->addColumn(right, 26);
 
     connect(m_set, &MixingSet::changed, this, &MixingPage::showState);
+    connect(m_set, &MixingSet::sheetWanted, this, [this](int bottle) {
+        const MixingBottle& one = m_set->bottle(bottle);
+        if (one.problem(Step::Choice).isEmpty())
+            emit weighingSheetWanted({one.plan().name, one.plan().solution, one.plan().vessel,
+                                      one.plan().makes, one.weighOut()});
+    });
     connect(m_list, &MixingStepList::stepWanted, this, [this](int step) {
         const bool ofAll = Step(step) == Step::Choice || Step(step) == Step::Safety;
         if (this->step() != Step::Done)
@@ -208,6 +215,8 @@ void MixingPage::next()
         emit finished(m_logged.front());
         return;
     }
+    if (step() == Step::Choice && !sureWithWhatLacks())
+        return;
     const auto way = m_set->way();
     const MixingSpot to = *(std::find(way.begin(), way.end(), m_at) + 1);
     if (to.stage == Step::Done && !log())
@@ -230,17 +239,30 @@ void MixingPage::back()
         goTo(*(at - 1));
 }
 
+// Asked where something can still be bought or counted, and once.
+bool MixingPage::sureWithWhatLacks()
+{
+    const QStringList lacks = lackingLines(m_set->bottle(m_at.bottle).weighOut(), m_wording.locale);
+    if (lacks.isEmpty())
+        return true;
+    const Question question{
+        .title = tr("Too little in the cupboard"),
+        .text = lacks.join(u'\n'),
+        .detail = tr("It can be mixed all the same, with what stands elsewhere: what is here is "
+                     "taken from the cupboard, and no more."),
+        .yes = tr("Mix all the same")};
+    return confirmOnce(this, question, m_sureOfLacks[static_cast<std::size_t>(m_at.bottle)]);
+}
+
 bool MixingPage::log()
 {
-    std::vector<ledger::NewBatch> batches;
     for (const int i : m_set->bottles()) {
         const MixingPlan& plan = m_set->bottle(i).plan();
         if (!m_littleQuestions[static_cast<std::size_t>(i)].sure(this, plan.makes, *plan.vessel,
                                                                  m_wording))
             return false;
-        batches.push_back(m_set->bottle(i).batch());
     }
-    const auto made = m_door->mixAll(batches, {m_door->now(), std::nullopt});
+    const auto made = m_door->mixAll(m_set->batches(), {m_door->now(), std::nullopt});
     if (!made) {
         prompts().fail(
             this, m_set->isSet() ? tr("The set was not logged") : tr("The batch was not logged"),

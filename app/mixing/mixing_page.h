@@ -4,6 +4,7 @@
 
 #include "app/dialogs/volume_question.h"
 #include "app/mixing/mixing_set.h"
+#include "app/paper/weighing_paper.h"
 #include "app/session/door.h"
 #include "core/ledger/run_clock.h"
 
@@ -81,6 +82,8 @@ signals:
     void plainLogWanted();
     /// Just now; the last step is shown.
     void batchesLogged(const QStringList& batches);
+    /// What is weighed out for one of them is wanted on paper.
+    void weighingSheetWanted(const ullage::app::WeighingSheet& sheet);
     /// The last step, and their labels are wanted.
     void labelsWanted(const QStringList& batches);
     /// Done or given up; `batch` is the first that was logged, empty if nothing was.
@@ -96,6 +99,7 @@ private:
     [[nodiscard]] std::vector<Explanation> figures() const;
     [[nodiscard]] QString stepText() const;
     [[nodiscard]] QString nextText() const;
+    bool sureWithWhatLacks();
     bool log();
 
     Door* m_door;
@@ -117,6 +121,7 @@ private:
     QPushButton* m_label; ///< of the last step
     WhereFromButton* m_ask;
     std::array<VolumeQuestion, MixingSet::kMost> m_littleQuestions;
+    std::array<QString, MixingSet::kMost> m_sureOfLacks; ///< what the user was sure of
     CautionBox* m_caution;
     QLabel* m_becomesName;
     QLabel* m_becomesWhat;

@@ -27,9 +27,11 @@ MixingSet::MixingSet(Door& door, const std::function<chemistry::Instant()>& now,
                      const Wording& wording, QWidget* page)
     : QObject(page), m_door(&door)
 {
-    for (MixingBottle*& bottle : m_bottles) {
-        bottle = new MixingBottle(now, wording, this);
+    for (int i = 0; i < kMost; ++i) {
+        auto* bottle = new MixingBottle(now, wording, this);
         connect(bottle, &MixingBottle::changed, this, &MixingSet::changed);
+        connect(bottle, &MixingBottle::sheetWanted, this, [this, i] { emit sheetWanted(i); });
+        m_bottles[static_cast<std::size_t>(i)] = bottle;
     }
     for (Mate& mate : m_mates) {
         mate = {new QCheckBox(page), new PlainLabel(page)};
@@ -48,6 +50,8 @@ void MixingSet::begin(const formulary::Formulary& formulary,
     m_names = names;
     for (MixingBottle* bottle : m_bottles)
         bottle->begin();
+    lookIntoCupboard();
+    m_bottles[0]->choice()->setItems(m_items);
     m_bottles[0]->choice()->setFormulary(formulary, freeVessels, names, m_door->packetsAtHand());
 }
 
@@ -89,6 +93,34 @@ std::vector<MixingSpot> MixingSet::way() const
     return way;
 }
 
+// One that cannot be read has nothing: whoever mixes is not to be held up by it.
+void MixingSet::lookIntoCupboard()
+{
+    auto state = m_door->cupboard();
+    m_items = state ? std::move(state->items) : std::vector<ledger::ItemHere>();
+}
+
+// One after the other, so that what one takes is gone for the next.
+void MixingSet::weigh()
+{
+    std::vector<ledger::NewBatch::Take> promised;
+    for (const int i : bottles()) {
+        bottle(i).weigh(m_items, promised);
+        for (const ledger::NewBatch::Take& take : bottle(i).weighOut().takes())
+            promised.push_back(take);
+    }
+}
+
+std::vector<ledger::NewBatch> MixingSet::batches()
+{
+    lookIntoCupboard();
+    weigh();
+    std::vector<ledger::NewBatch> all;
+    for (const int i : bottles())
+        all.push_back(bottle(i).batch());
+    return all;
+}
+
 void MixingSet::goOn(const MixingSpot& from, const MixingSpot& to)
 {
     if (from.stage == MixingStage::Choice)
@@ -115,6 +147,7 @@ void MixingSet::offer(int at)
     ChoiceStep* choice = bottle(at).choice();
     const bool first = !choice->plan().solution;
     const auto packets = m_door->packetsAtHand();
+    choice->setItems(m_items);
     choice->setFormulary(m_formulary, vessels, names, packets,
                          kMateRoles[static_cast<std::size_t>(at - 1)]);
     for (const ledger::Packet& packet : packets) {
@@ -146,6 +179,7 @@ void MixingSet::show(const MixingSpot& at)
                         have(kMateRoles[i]));
         m_bottles[i + 1]->cooling()->setVisible(too->isChecked() && !too->isHidden());
     }
+    weigh();
     for (MixingBottle* bottle : m_bottles)
         bottle->fillWords();
 }

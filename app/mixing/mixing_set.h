@@ -71,6 +71,8 @@ public:
     [[nodiscard]] QString problem(const MixingSpot& at) const;
     /// Cautions of all of them, none twice.
     [[nodiscard]] QStringList cautions() const;
+    /// All of them as they are to be logged; what they take is there, by the cupboard as it is now.
+    [[nodiscard]] std::vector<ledger::NewBatch> batches();
     [[nodiscard]] std::vector<Explanation> figures(const MixingSpot& at) const;
     /// As MixingPage::inHand() has it.
     [[nodiscard]] QString inHand(const MixingSpot& at) const;
@@ -84,6 +86,8 @@ public:
 signals:
     /// Something that one of the bottles tells, or which bottles there are, may be another.
     void changed();
+    /// The weigh-out sheet of one of them is wanted on paper.
+    void sheetWanted(int bottle);
 
 private:
     /// What goes with the developer.
@@ -97,11 +101,14 @@ private:
         return m_mates[static_cast<std::size_t>(bottle - 1)];
     }
     void offer(int bottle);
+    void lookIntoCupboard();
+    void weigh();
 
     Door* m_door;
     formulary::Formulary m_formulary;
     std::vector<std::shared_ptr<const formulary::Vessel>> m_freeVessels;
     QStringList m_names;
+    std::vector<ledger::ItemHere> m_items; ///< of the cupboard, when it was last looked into
     std::array<MixingBottle*, kMost> m_bottles{};
     std::array<Mate, kMost - 1> m_mates;
 };

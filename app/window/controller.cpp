@@ -118,6 +118,7 @@ void Controller::connectEntries()
     connect(window, &MainWindow::bottleActionRequested, m_deeds, &BottleDeeds::doWith);
     connect(window, &MainWindow::labelsRequested, m_deeds, [this] { m_deeds->printLabels({}); });
     connect(window, &MainWindow::paperRequested, m_paper, &PaperPlace::print);
+    connect(m_mixing, &MixingPlace::paperMade, m_paper, &PaperPlace::preview);
     connect(m_mixing, &MixingPlace::labelsRequested, m_deeds, &BottleDeeds::printLabels);
     connect(window, &MainWindow::runSheetRequested, m_bench, &BenchPlace::printSheet);
     connect(window, &MainWindow::undoRequested, m_deeds, &BottleDeeds::undo);

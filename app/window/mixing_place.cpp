@@ -3,6 +3,7 @@
 #include "app/dialogs/bottle_choice.h"
 #include "app/mixing/choice_step.h"
 #include "app/mixing/mixing_page.h"
+#include "app/paper/weighing_paper.h"
 #include "app/window/main_window.h"
 
 namespace ullage::app
@@ -30,6 +31,10 @@ void MixingPlace::open()
     m_guide = new MixingPage(m_parts.door, m_steady);
     connect(m_guide, &MixingPage::plainLogWanted, this, &MixingPlace::plainLogWanted);
     connect(m_guide, &MixingPage::batchesLogged, this, &MixingPlace::batchesLogged);
+    connect(m_guide, &MixingPage::weighingSheetWanted, this, [this](const WeighingSheet& sheet) {
+        const Session& book = m_parts.session;
+        emit paperMade(weighingPaper(sheet, {book.bookName(), book.now(), m_parts.wording()}));
+    });
     connect(m_guide, &MixingPage::labelsWanted, this, &MixingPlace::labelsRequested);
     connect(m_guide, &MixingPage::finished, this, [this](const QString& batch) {
         takeAway();

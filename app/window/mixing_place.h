@@ -5,6 +5,7 @@
 #include <QPointer>
 #include <QTimer>
 
+#include "app/paper/paper_document.h"
 #include "app/window/window_parts.h"
 #include "core/ledger/run_clock.h"
 
@@ -34,6 +35,8 @@ signals:
     void plainLogWanted();
     /// The guide logged them in one go; it may still be gone back to.
     void batchesLogged(const QStringList& batches);
+    /// A page about what is being mixed, to be looked at and printed.
+    void paperMade(const ullage::app::PaperDocument& document);
     /// Labels for what was just mixed are wanted.
     void labelsRequested(const QStringList& batches);
     /// The guide is left; `batch` is empty if nothing was mixed.

@@ -79,15 +79,4 @@ QString amountText(const chemistry::Ingredient& ingredient, const QLocale& local
                                                           : Words::tr("%1 ml").arg(number);
 }
 
-QStringList weighingLines(const chemistry::Formula& formula, const QLocale& locale)
-{
-    QStringList lines;
-    for (const chemistry::Ingredient& ingredient : formula.ingredients) {
-        lines << Words::tr("%1. %2: %3", "number, chemical, amount")
-                     .arg(locale.toString(lines.size() + 1), partName(ingredient),
-                          amountText(ingredient, locale));
-    }
-    return lines;
-}
-
 } // namespace ullage::app

@@ -5,7 +5,6 @@
 
 #include <QLocale>
 #include <QString>
-#include <QStringList>
 
 namespace ullage::app
 {
@@ -18,7 +17,5 @@ QString saltFormName(std::string_view form);
 QString partName(const chemistry::Ingredient& ingredient);
 /// "50 g", "2.5 g", "28 ml".
 QString amountText(const chemistry::Ingredient& ingredient, const QLocale& locale);
-/// "1. metol: 2 g", one a line, in the order of addition.
-QStringList weighingLines(const chemistry::Formula& formula, const QLocale& locale);
 
 } // namespace ullage::app

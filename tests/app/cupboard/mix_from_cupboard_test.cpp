@@ -7,8 +7,11 @@
 #include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_page.h"
 #include "app/widgets/done_line.h"
+#include "app/widgets/quantity_edit.h"
 #include "tests/app/cupboard/cupboard_kit.h"
 #include "tests/app/window/window_kit.h"
+
+#include <QPrintPreviewDialog>
 
 namespace ullage::app
 {
@@ -142,6 +145,35 @@ TEST(MixFromCupboard, aSetTakesFromBothAndEndsWithBothLabels)
     EXPECT_EQ(at.bottle(names[1]), nullptr);
     EXPECT_EQ(leftOf(desk, "p"), 1);
     EXPECT_EQ(leftOf(desk, "c"), 500);
+}
+
+// Half a litre of the stock takes 50 g of sulfite; the rest of it is not kept here.
+TEST(MixFromCupboard, whatIsWeighedOutLeavesTheCupboardAndIsPrintedFirst)
+{
+    Desk desk;
+    shelve(desk, {chemical("s", 80)});
+    Window at(desk);
+    emit at.window.mixRequested();
+    auto* guide = at.window.findChild<MixingPage*>();
+    ASSERT_NE(guide, nullptr);
+    guide->choice()->raw()->setChecked(true);
+    guide->choice()->makes()->setValue(500);
+    emit guide->choice()->makes()->valueChanged();
+    guide->choice()->sheetButton()->click();
+    auto* preview = at.window.findChild<QPrintPreviewDialog*>();
+    ASSERT_NE(preview, nullptr);
+    EXPECT_EQ(preview->windowTitle(), "To weigh out: " + guide->choice()->plan().name);
+    preview->close();
+    at.asked.answer(true); // the others lack
+    for (int left = 10; left > 0 && guide->step() != MixingPage::Step::Done; --left) {
+        if (guide->step() == MixingPage::Step::Dissolve)
+            guide->dissolve()->pour();
+        guide->next();
+    }
+    ASSERT_EQ(guide->step(), MixingPage::Step::Done);
+    EXPECT_EQ(leftOf(desk, "s"), 30);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(leftOf(desk, "s"), 80) << "one deed, one undo";
 }
 
 } // namespace ullage::app

@@ -10,6 +10,7 @@
 #include "app/mixing/mixing_figures.h"
 #include "app/mixing/mixing_step_list.h"
 #include "app/mixing/water_step.h"
+#include "app/mixing/weigh_list.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/cautions.h"
@@ -517,11 +518,11 @@ TEST(ChoiceStep, rawChemicalsAreScaledInTheirOrderForTheHydrateAtHand)
     EXPECT_FALSE(plan.powderGrams);
     for (int i = 0; i < 3; ++i)
         bench.press();
-    bool listed = false;
-    for (const auto* label : bench.page.dissolve()->findChildren<QLabel*>())
-        listed = listed || (label->isVisible() &&
-                            label->text().startsWith("1. metol: 1 g\n2. sodium sulfite"));
-    EXPECT_TRUE(listed);
+    const WeighList* list = bench.page.dissolve()->list();
+    ASSERT_EQ(list->count(), 4);
+    EXPECT_TRUE(list->isVisible());
+    EXPECT_EQ(list->box(0)->text(), "1. metol: 1 g");
+    EXPECT_EQ(list->box(1)->text(), "2. sodium sulfite, heptahydrate: 100 g");
 
     choice->solution()->setCurrentText("PQ ascorbate developer");
     EXPECT_FALSE(choice->raw()->isVisibleTo(choice)) << "what it is made of is not known";
