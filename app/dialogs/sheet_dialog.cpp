@@ -217,6 +217,22 @@ void SheetDialog::setStep(Step step)
     m_import->setVisible(last);
     (last ? m_import : m_next)->setDefault(true);
     showState();
+    focusWhatIsAsked();
+}
+
+// Keys begin where an answer is wanted, else at the way on.
+void SheetDialog::focusWhatIsAsked()
+{
+    std::vector<QComboBox*> asked;
+    if (m_steps->currentIndex() == static_cast<int>(Step::Reading))
+        asked = m_reading;
+    else if (m_steps->currentIndex() == static_cast<int>(Step::Coming))
+        asked = m_solutions;
+    for (QComboBox* box : asked) {
+        if (box->currentIndex() < 0 || (asked == m_solutions && box->currentIndex() == 0))
+            return box->setFocus();
+    }
+    (m_import->isVisibleTo(this) ? m_import : m_next)->setFocus();
 }
 
 SheetPicks SheetDialog::picks() const
@@ -238,6 +254,8 @@ void SheetDialog::setView(const SheetView& view)
     showColumns();
     showComing();
     showState();
+    if (!isVisible()) // nor under somebody's hands
+        focusWhatIsAsked();
 }
 
 void SheetDialog::setJudging(bool judging)
@@ -255,8 +273,10 @@ void SheetDialog::showReading()
         row->addWidget(box);
         row->addWidget(note, 1);
         m_readingForm->addRow(m_view.reading[m_reading.size()].label, row);
-        if (auto* label = qobject_cast<QLabel*>(m_readingForm->labelForField(row)))
+        if (auto* label = qobject_cast<QLabel*>(m_readingForm->labelForField(row))) {
             label->setBuddy(box);
+            label->setMinimumHeight(box->sizeHint().height()); // on the line of its box
+        }
         connect(box, &QComboBox::currentIndexChanged, this, &SheetDialog::chosen);
         m_reading.push_back(box);
         m_notes.push_back(note);

@@ -62,6 +62,7 @@ private:
     void showColumns();
     void showComing();
     void showState();
+    void focusWhatIsAsked();
     void chosen();
 
     SheetView m_view;

@@ -68,6 +68,20 @@ TEST_F(SheetDialogTest, ShowsHowItWasReadAndTheFirstRows)
     EXPECT_EQ(preview->horizontalHeaderItem(0)->text(), "Flasche");
 }
 
+TEST_F(SheetDialogTest, KeysBeginWhereAnAnswerIsWanted)
+{
+    SheetView view = sheetUnderstood();
+    view.reading[1].chosen = -1;
+    SheetDialog open("paper.csv", nullptr);
+    open.setView(view);
+    open.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&open));
+    EXPECT_EQ(open.focusWidget(), named<QComboBox>(open, "Order of days"));
+    open.setStep(SheetDialog::Step::Coming);
+    EXPECT_EQ(open.focusWidget(), named<QComboBox>(open, "Solution that “my D” is"));
+    EXPECT_EQ(dialog.focusWidget(), button("Next")) << "nothing is open in this one";
+}
+
 TEST_F(SheetDialogTest, TellsOnceWhatWasChosenAndWaitsForWhatFollows)
 {
     QSignalSpy decided(&dialog, &SheetDialog::decided);
