@@ -783,6 +783,10 @@
         <source>Water stop, two fixing baths, running wash</source>
         <translation>Wasserstopp, zwei Fixierbäder, fließend wässern</translation>
     </message>
+    <message>
+        <source>Still to come after this run: %1</source>
+        <translation>Nach diesem Durchgang noch: %1</translation>
+    </message>
 </context>
 <context>
     <name>BenchCues</name>
@@ -5221,6 +5225,45 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Test asked for, because negatives came out %1</source>
         <translation>Prüfung erbeten, weil Negative %1 herauskamen</translation>
     </message>
+    <message>
+        <source>Its chemistry cost %1 so far.</source>
+        <comment>of a film</comment>
+        <translation>Seine Chemie kostete bisher %1.</translation>
+    </message>
+    <message>
+        <source>Its chemistry cost %1.</source>
+        <comment>of a film</comment>
+        <translation>Seine Chemie kostete %1.</translation>
+    </message>
+    <message>
+        <source>Chemistry for this film</source>
+        <translation>Chemie für diesen Film</translation>
+    </message>
+    <message>
+        <source>What each bottle that it went through cost so far × this film ÷ the films that the bottle has done so far.</source>
+        <translation>Was jede Flasche, durch die er ging, bisher kostete × dieser Film ÷ die bisherigen Filme der Flasche.</translation>
+    </message>
+    <message>
+        <source>This film</source>
+        <translation>Dieser Film</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <comment>money, films</comment>
+        <translation>%1 für %2</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>A bottle in use will do more film: then less of it falls to this one.</source>
+        <translation>Eine Flasche in Gebrauch nimmt noch Filme auf: Dann fällt auf diesen weniger.</translation>
+    </message>
+    <message>
+        <source>Not all that went in has a price in the cupboard.</source>
+        <translation>Nicht alles, was hineinkam, hat im Schrank einen Preis.</translation>
+    </message>
 </context>
 <context>
     <name>FormularyCharts</name>
@@ -5704,11 +5747,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>%1 ml</source>
         <translation>%1 ml</translation>
-    </message>
-    <message>
-        <source>%1. %2: %3</source>
-        <comment>number, chemical, amount</comment>
-        <translation>%1. %2: %3</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -7168,6 +7206,109 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>at most %1</source>
         <comment>films</comment>
         <translation>höchstens %1</translation>
+    </message>
+</context>
+<context>
+    <name>RunSheetPaper</name>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation>Dose</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>Whole run</source>
+        <translation>Ganzer Durchgang</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Took</source>
+        <translation>Dauerte</translation>
+    </message>
+    <message>
+        <source>Pour in</source>
+        <translation>Eingießen</translation>
+    </message>
+    <message>
+        <source>Agitation</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Bath</source>
+        <translation>Bad</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Entnommen</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Left afterwards</source>
+        <translation>Bleibt übrig</translation>
+    </message>
+    <message>
+        <source>No bottle of the shelf.</source>
+        <translation>Keine Flasche aus dem Regal.</translation>
+    </message>
+    <message>
+        <source>poured away</source>
+        <translation>weggegossen</translation>
+    </message>
+    <message>
+        <source>back into it</source>
+        <translation>zurück in die Flasche</translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation>Ablaufplan</translation>
+    </message>
+    <message>
+        <source>Done on, by</source>
+        <translation>Gemacht am, von</translation>
+    </message>
+    <message>
+        <source>To be noted</source>
+        <translation>Zu notieren</translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation>Flaschen</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Where the times come from</source>
+        <translation>Woher die Zeiten kommen</translation>
     </message>
 </context>
 <context>
@@ -8941,6 +9082,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Less than half full: how long it keeps is extrapolated.</source>
         <translation>Weniger als halb voll: Wie lange er hält, ist hochgerechnet.</translation>
     </message>
+    <message>
+        <source>Films: at least %1 done; at most %2 more without its replenisher.</source>
+        <translation>Filme: mindestens %1 verarbeitet; ohne Regenerator noch höchstens %2.</translation>
+    </message>
+    <message>
+        <source>Films: %1 done; %2 more without its replenisher.</source>
+        <translation>Filme: %1 verarbeitet; ohne Regenerator noch %2.</translation>
+    </message>
 </context>
 <context>
     <name>VesselFields</name>
@@ -9032,6 +9181,81 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>about %1 g</source>
         <translation>etwa %1 g</translation>
+    </message>
+</context>
+<context>
+    <name>Weighing</name>
+    <message>
+        <source>%1. %2: %3</source>
+        <comment>number, chemical, amount</comment>
+        <translation>%1. %2: %3</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>of a chemical</comment>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>%1, and some not counted</source>
+        <translation>%1, dazu nicht Gezähltes</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <comment>a chemical in the cupboard</comment>
+        <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>%1: %2 lack, here: %3</source>
+        <comment>chemical, amount, amount or none</comment>
+        <translation>%1: es fehlen %2, hier: %3</translation>
+    </message>
+</context>
+<context>
+    <name>WeighingPaper</name>
+    <message>
+        <source>In this order</source>
+        <translation>In dieser Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Weigh</source>
+        <translation>Abwiegen</translation>
+    </message>
+    <message>
+        <source>In the cupboard</source>
+        <translation>Im Vorrat</translation>
+    </message>
+    <message>
+        <source>Lacks</source>
+        <translation>Fehlt</translation>
+    </message>
+    <message>
+        <source>To weigh out: %1</source>
+        <translation>Abzuwiegen: %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2, into %3</source>
+        <comment>volume, solution, bottle</comment>
+        <translation>%1 %2, in %3</translation>
+    </message>
+    <message>
+        <source>One after the other, each when the one before has dissolved; what is measured goes in at its place.</source>
+        <translation>Eines nach dem anderen, jedes, wenn das vorige gelöst ist; was abgemessen wird, kommt an seiner Stelle hinein.</translation>
+    </message>
+    <message>
+        <source>The cupboard has too little of what stands under Lacks: buy it, or count the jar, before anything is opened.</source>
+        <translation>Im Vorrat ist zu wenig von dem, was unter „Fehlt“ steht: kaufen Sie es, oder zählen Sie das Glas, ehe etwas geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>Before anything is opened</source>
+        <translation>Bevor etwas geöffnet wird</translation>
+    </message>
+    <message>
+        <source>Weighed out by</source>
+        <translation>Abgewogen von</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
     </message>
 </context>
 <context>
@@ -9682,6 +9906,17 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Delete run…</source>
         <translation>Durchgang löschen…</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::BenchPlace</name>
+    <message>
+        <source>The run sheet</source>
+        <translation>Der Ablaufplan</translation>
+    </message>
+    <message>
+        <source>There are no steps to print yet. The Bench says under “Run sheet” what is still to be chosen.</source>
+        <translation>Es gibt noch keine Schritte zum Drucken. Der Arbeitsplatz sagt unter „Ablaufplan“, was noch zu wählen ist.</translation>
     </message>
 </context>
 <context>
@@ -10405,6 +10640,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Dilute</source>
         <translation>Verdünnen</translation>
     </message>
+    <message>
+        <source>Print the weigh-out sheet…</source>
+        <translation>Wägezettel drucken…</translation>
+    </message>
+    <message>
+        <source>The cupboard has too little:</source>
+        <translation>Im Vorrat ist zu wenig:</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ClearingBox</name>
@@ -10970,6 +11213,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>What is here</source>
         <translation>Was da ist</translation>
+    </message>
+    <message>
+        <source>Read a calendar…</source>
+        <translation>Kalender einlesen…</translation>
     </message>
 </context>
 <context>
@@ -13170,6 +13417,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>&amp;Write a calendar…</source>
         <translation>Ka&amp;lender schreiben…</translation>
     </message>
+    <message>
+        <source>&amp;Run sheet…</source>
+        <translation>A&amp;blaufplan…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MeasuredForm</name>
@@ -13355,6 +13606,24 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>nothing from the cupboard</source>
         <translation>nichts aus dem Vorrat</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <comment>films</comment>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <comment>time</comment>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>Next film at %1</source>
+        <translation>Nächster Film bei %1</translation>
+    </message>
+    <message>
+        <source>Next film&apos;s time</source>
+        <translation>Zeit des nächsten Films</translation>
     </message>
 </context>
 <context>
@@ -13582,6 +13851,66 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Print its label…</source>
         <translation>Sein Etikett drucken…</translation>
     </message>
+    <message>
+        <source>Too little in the cupboard</source>
+        <translation>Zu wenig im Vorrat</translation>
+    </message>
+    <message>
+        <source>It can be mixed all the same, with what stands elsewhere: what is here is taken from the cupboard, and no more.</source>
+        <translation>Angesetzt werden kann trotzdem, mit dem, was anderswo steht: Aus dem Vorrat geht, was hier ist, und nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Mix all the same</source>
+        <translation>Trotzdem ansetzen</translation>
+    </message>
+    <message>
+        <source>The set was not logged</source>
+        <translation>Der Satz wurde nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>bottle %1 of %2 · %3</source>
+        <comment>place, number, the step</comment>
+        <translation>Flasche %1 von %2 · %3</translation>
+    </message>
+    <message>
+        <source>Log the set</source>
+        <translation>Satz eintragen</translation>
+    </message>
+    <message>
+        <source>Go on with %1</source>
+        <translation>Weiter mit %1</translation>
+    </message>
+    <message>
+        <source>Print their labels…</source>
+        <translation>Ihre Etiketten drucken…</translation>
+    </message>
+    <message>
+        <source>Its stop bath too</source>
+        <translation>Auch das Stoppbad dazu</translation>
+    </message>
+    <message>
+        <source>Its fixer too</source>
+        <translation>Auch das Fixierbad dazu</translation>
+    </message>
+    <message>
+        <source>The stop bath that goes with %1</source>
+        <translation>Das Stoppbad zu %1</translation>
+    </message>
+    <message>
+        <source>The fixer that goes with %1</source>
+        <translation>Das Fixierbad zu %1</translation>
+    </message>
+    <message>
+        <source>A set: all are chosen first, then mixed one after the other, and logged as one</source>
+        <translation>Ein Satz: erst wird alles gewählt, dann eines nach dem anderen angesetzt und als eines eingetragen</translation>
+    </message>
+    <message numerus="yes">
+        <source>That takes %1 empty bottles, and there are only %n.</source>
+        <translation>
+            <numerusform>Dafür braucht es %1 leere Flaschen, und es gibt nur %n.</numerusform>
+            <numerusform>Dafür braucht es %1 leere Flaschen, und es gibt nur %n.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MixingStepList</name>
@@ -13729,20 +14058,24 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Kalender einlesen…</translation>
     </message>
     <message>
-        <source>Edit…</source>
-        <translation>Bearbeiten…</translation>
-    </message>
-    <message>
-        <source>Take away…</source>
-        <translation>Wegnehmen…</translation>
-    </message>
-    <message>
         <source>Write a calendar…</source>
         <translation>Kalender schreiben…</translation>
     </message>
     <message>
-        <source>Skip once…</source>
-        <translation>Einmal auslassen…</translation>
+        <source>Change</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>&amp;Edit…</source>
+        <translation>&amp;Bearbeiten…</translation>
+    </message>
+    <message>
+        <source>&amp;Skip once…</source>
+        <translation>&amp;Einmal auslassen…</translation>
+    </message>
+    <message>
+        <source>&amp;Take away…</source>
+        <translation>&amp;Wegnehmen…</translation>
     </message>
 </context>
 <context>
@@ -14161,10 +14494,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         </translation>
     </message>
     <message>
-        <source>Still to come after this run: %1</source>
-        <translation>Nach diesem Durchgang noch: %1</translation>
-    </message>
-    <message>
         <source>Whole run %1</source>
         <translation>Ganzer Durchgang %1</translation>
     </message>
@@ -14288,6 +14617,18 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>One part of the load</source>
         <translation>Ein Teil der Ladung</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Print the run sheet</source>
+        <translation>Ablaufplan drucken</translation>
+    </message>
+    <message>
+        <source>There are no steps to print yet.</source>
+        <translation>Es gibt noch keine Schritte zum Drucken.</translation>
     </message>
 </context>
 <context>
@@ -16447,6 +16788,21 @@ mal ihr Volumen</translation>
     <message>
         <source>%1 is not between the cold and the hot water</source>
         <translation>%1 liegt nicht zwischen kaltem und heißem Wasser</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::WeighList</name>
+    <message>
+        <source>lacks %1 in the cupboard</source>
+        <translation>im Vorrat fehlen %1</translation>
+    </message>
+    <message>
+        <source>in the cupboard: %1</source>
+        <translation>im Vorrat: %1</translation>
+    </message>
+    <message>
+        <source>Print the weigh-out sheet…</source>
+        <translation>Wägezettel drucken…</translation>
     </message>
 </context>
 <context>

@@ -919,6 +919,16 @@
     </message>
 </context>
 <context>
+    <name>ullage::app::MixingPage</name>
+    <message numerus="yes">
+        <source>That takes %1 empty bottles, and there are only %n.</source>
+        <translation>
+            <numerusform>That takes %1 empty bottles, and there is only %n.</numerusform>
+            <numerusform>That takes %1 empty bottles, and there are only %n.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::OwnFiguresCard</name>
     <message numerus="yes">
         <source>in %n bottle(s)</source>
