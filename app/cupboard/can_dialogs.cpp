@@ -119,7 +119,7 @@ HandOverDialog::HandOverDialog(Door& door, const ledger::CanHere& can, QWidget* 
     m_volume = form()->addFigure<chemistry::Millilitres>(fieldOf(&HandedOver::volume),
                                                          tr("&Volume, if not all of it"));
     m_document = form()->addWords(fieldOf(&HandedOver::document), tr("&Document"), Width::Half);
-    m_document->setPlaceholderText(tr("its number or name"));
+    m_document->setPlaceholderText(tr("number or name"));
     addWhen();
     addCautions(tr("Before you hand it over"),
                 {Cautions::licensed(), Cautions::wasteCode(formulary::Role::Developer),

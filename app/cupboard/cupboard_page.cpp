@@ -128,7 +128,7 @@ QWidget* CupboardPage::newParts()
     listCard->body()->addWidget(m_list);
     parts->addColumn(listCard, 6);
     parts->addColumn(new StackedCards(m_needs, m_card, 430, parts), 9);
-    parts->addColumn(new StackedCards(m_buy, m_waste, 240, parts), 5);
+    parts->addColumn(new StackedCards(m_buy, m_waste, 260, parts), 5);
     return parts;
 }
 

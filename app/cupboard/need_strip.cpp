@@ -87,15 +87,18 @@ QStringList NeedStrip::nameLines(const NeedRow& row)
     const QString whole = oneLine(row.name, metrics, 1e6); // it may hold anything
     if (metrics.horizontalAdvance(whole) <= kRoom)
         return {whole};
-    qsizetype cut = -1; // after the last word that the first line holds
-    for (qsizetype at = whole.indexOf(u' '); at >= 0; at = whole.indexOf(u' ', at + 1)) {
-        if (metrics.horizontalAdvance(whole.left(at)) > kRoom)
+    qsizetype cut = 0; // behind the last word, or part of one, that the first line holds
+    for (qsizetype at = 0; at < whole.size(); ++at) {
+        const bool ends = whole[at] == u' ' || whole[at] == u'-';
+        if (!ends)
+            continue;
+        if (metrics.horizontalAdvance(whole.left(at + 1).trimmed()) > kRoom)
             break;
-        cut = at;
+        cut = at + 1;
     }
-    if (cut < 0)
+    if (cut == 0)
         return {oneLine(whole, metrics, kRoom)};
-    return {whole.left(cut), oneLine(whole.mid(cut + 1), metrics, kRoom)};
+    return {whole.left(cut).trimmed(), oneLine(whole.mid(cut), metrics, kRoom)};
 }
 
 double NeedStrip::heightOf(const NeedRow& row) const

@@ -167,9 +167,9 @@ QString usualPace(const cupboard::FilmPace& usual, const Wording& wording)
 {
     constexpr double kDaysOfWeek = 7;
     return usual.isKnown()
-               ? NeedWords::tr("what usually does: about %1 films a week")
+               ? NeedWords::tr("what usually comes: about %1 films a week")
                      .arg(numberText(usual.filmsPerDay * kDaysOfWeek, 1, wording.locale))
-               : NeedWords::tr("what usually does: not known yet");
+               : NeedWords::tr("what usually comes: not known yet");
 }
 
 BuyView buyOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formulary,

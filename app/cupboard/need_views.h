@@ -77,7 +77,7 @@ struct NeedsView {
     StripView strip;
     std::vector<WorkLine> works;
     BuyView buy;
-    QString usualPace; ///< "what usually does: about 2.3 films a week"
+    QString usualPace; ///< "what usually comes: about 2.3 films a week"
     QString summary;   ///< "enough for the known work until 5 Jan"; or empty
 };
 

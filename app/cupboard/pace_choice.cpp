@@ -30,11 +30,11 @@ PaceChoice::PaceChoice(QWidget* parent)
       m_films(new CountBox(tr("Films a week"), 1, kMostAWeek, this))
 {
     auto* row = new FlowLayout(this, Space::kSmall);
-    auto* label = new PlainLabel(tr("Besides it comes"), this);
+    auto* label = new PlainLabel(tr("Besides the known work"), this);
     setTone(label, Tone::Quiet);
     row->addWidget(label);
-    m_kind->addItem(tr("what usually does"), static_cast<int>(Beside::Kind::Usual));
-    m_kind->addItem(tr("so much a week"), static_cast<int>(Beside::Kind::Given));
+    m_kind->addItem(tr("what usually comes"), static_cast<int>(Beside::Kind::Usual));
+    m_kind->addItem(tr("so many films a week"), static_cast<int>(Beside::Kind::Given));
     m_kind->addItem(tr("nothing"), static_cast<int>(Beside::Kind::Nothing));
     m_kind->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_kind->setAccessibleName(tr("Film beside the known work"));

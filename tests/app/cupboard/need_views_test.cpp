@@ -151,7 +151,7 @@ TEST(NeedViews, whatUsuallyComesIsPlannedBesideTheKnownWork)
     for (int i = 0; i < 3; ++i)
         desk.run(dev, 2);
     const NeedsView view = viewOf(desk);
-    EXPECT_EQ(view.usualPace, "what usually does: about 1.9 films a week");
+    EXPECT_EQ(view.usualPace, "what usually comes: about 1.9 films a week");
     EXPECT_EQ(view.strip.pace, "14 films");
     ASSERT_EQ(view.strip.work.size(), 7u);
     EXPECT_NEAR(view.strip.work[0].at, 7.5 / 56, 1e-6);
