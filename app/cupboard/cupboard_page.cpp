@@ -24,25 +24,26 @@ namespace ullage::app
 namespace
 {
 
-// Cards over one another. It is never lower than their words are at its width, so that the page
-// scrolls and nothing in it is squeezed.
+// Cards over one another. It is never lower than their words are at its width, nor narrower than
+// what stands in them, so that the page scrolls or folds and nothing in it is squeezed.
 class StackedCards : public QWidget
 {
 public:
-    StackedCards(QWidget* upper, QWidget* lower, int least, QWidget* parent) : QWidget(parent)
+    StackedCards(QWidget* upper, QWidget* lower, int least, QWidget* parent)
+        : QWidget(parent), m_least(least)
     {
         auto* column = new QVBoxLayout(this);
         column->setContentsMargins(0, 0, 0, 0);
         column->setSpacing(Space::kGap);
         column->addWidget(upper);
         column->addWidget(lower, 1);
-        setMinimumWidth(least);
     }
 
     [[nodiscard]] QSize minimumSizeHint() const override
     {
         const QSize least = layout()->totalMinimumSize();
-        return {least.width(), std::max(least.height(), layout()->totalHeightForWidth(width()))};
+        return {std::max(m_least, least.width()),
+                std::max(least.height(), layout()->totalHeightForWidth(width()))};
     }
 
 protected:
@@ -52,6 +53,9 @@ protected:
         if (event->size().width() != event->oldSize().width())
             updateGeometry();
     }
+
+private:
+    int m_least;
 };
 
 } // namespace

@@ -44,6 +44,13 @@ QColor colourOf(formulary::Role role)
     }
 }
 
+// Of the two that words have, the one that can be read on it.
+QColor wordsOn(const QColor& ground)
+{
+    const Colours& c = colours();
+    return contrast(c.card, ground) >= contrast(c.ink, ground) ? c.card : c.ink;
+}
+
 } // namespace
 
 NeedStrip::NeedStrip(QWidget* parent) : QWidget(parent)
@@ -254,7 +261,7 @@ void NeedStrip::paintBar(QPainter& painter, const QRectF& rect, const NeedRow& r
         painter.fillRect(QRectF(words.left() - 2, rect.top() + 4, wide + 4, rect.height() - 8),
                          colours().card);
     }
-    painter.setPen(stands ? colours().card : missing ? colours().red : colours().ink);
+    painter.setPen(stands ? wordsOn(colour) : missing ? colours().red : colours().ink);
     painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, text);
 }
 
