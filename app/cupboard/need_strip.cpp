@@ -1,5 +1,6 @@
 #include "app/cupboard/need_strip.h"
 
+#include "app/widgets/colours.h"
 #include "app/widgets/hatch.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/tally.h"

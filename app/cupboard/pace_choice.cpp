@@ -38,8 +38,9 @@ PaceChoice::PaceChoice(QWidget* parent)
     m_kind->addItem(tr("nothing"), static_cast<int>(Beside::Kind::Nothing));
     m_kind->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_kind->setAccessibleName(tr("Film beside the known work"));
-    m_kind->setToolTip(tr("The usual pace is that of the last half year; it is known after three "
-                          "loads. What the known work brings of it is not counted twice."));
+    setPlainToolTip(m_kind,
+                    tr("The usual pace is that of the last half year; it is known after three "
+                       "loads. What the known work brings of it is not counted twice."));
     row->addWidget(m_kind);
     row->addWidget(m_films);
     connect(m_kind, &QComboBox::currentIndexChanged, this, [this] {

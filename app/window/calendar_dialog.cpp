@@ -1,6 +1,7 @@
 #include "app/window/calendar_dialog.h"
 
 #include "app/widgets/plain_label.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QCheckBox>
@@ -35,8 +36,9 @@ CalendarDialog::CalendarDialog(const Wording& wording, const cupboard::DateKinds
     body()->addLayout(column);
     m_keep->setText(tr("&Keep the file up to date while this book is open here"));
     m_keep->setChecked(!kept.isEmpty());
-    m_keep->setToolTip(tr("It is written again when something of it has changed; a calendar that "
-                          "subscribes to the file follows."));
+    setPlainToolTip(m_keep,
+                    tr("It is written again when something of it has changed; a calendar that "
+                       "subscribes to the file follows."));
     body()->addWidget(m_keep);
     if (!kept.isEmpty()) {
         auto* now =
