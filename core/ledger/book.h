@@ -93,6 +93,7 @@ public:
     Result<std::vector<Batch>> batches(chemistry::Instant at, bool ended = false,
                                        std::vector<Unread>* unread = nullptr);
     /// Those in use at `at`, and those of this role that ended from `from` on, in order of mixing.
+    /// One that ended and is not what was entered is left out.
     Result<std::vector<Batch>> batchesSince(chemistry::Instant from, chemistry::Instant at,
                                             formulary::Role role);
     /// One batch as of `at`. UnknownId if it was not mixed by then.

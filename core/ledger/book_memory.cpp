@@ -130,14 +130,19 @@ Result<std::vector<Batch>> BookMemory::batchesSince(Instant from, Instant at, fo
     if (!states) {
         return tl::unexpected(states.error());
     }
+    const auto ended = [&](const BatchState& state) {
+        return state.endedAt && *state.endedAt <= at;
+    };
     std::erase_if(*states, [&](const BatchState& state) {
         const auto solution = m_formulary->solution(state.solution);
-        return state.endedAt && *state.endedAt <= at &&
-               (*state.endedAt < from || !solution || solution->role != role);
+        return ended(state) && (*state.endedAt < from || !solution || solution->role != role);
     });
     std::vector<Batch> result;
     for (const BatchState& state : *states) {
         auto folded = lookedAt(state, at);
+        if (!folded && ended(state) && folded.error().code != ErrorCode::StoreFailed) {
+            continue;
+        }
         if (!folded) {
             return tl::unexpected(folded.error());
         }
