@@ -27,6 +27,7 @@
 #include "app/session/session_door.h"
 #include "app/widgets/choice_dialog.h"
 #include "app/window/about_dialog.h"
+#include "app/window/calendar_dialog.h"
 #include "app/window/cautions_dialog.h"
 #include "app/window/copies_dialog.h"
 #include "app/window/findings_dialog.h"
@@ -200,6 +201,9 @@ void seeCupboardDeeds(Door& door, const SeenScreen& seen)
     showForm(work, QStringLiteral("cupboard-work"), seen);
     WorkDialog anew(door, state->works.front());
     show(anew, QStringLiteral("cupboard-work-edit"), seen);
+    CalendarDialog calendar(door.wording(), cupboard::everyDateKind(),
+                            QStringLiteral("/home/harbour/calendars/harbour.ics"));
+    show(calendar, QStringLiteral("cupboard-calendar"), seen);
 }
 
 void seeFilms(Door& door, const SeenScreen& seen)
