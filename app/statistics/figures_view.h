@@ -9,6 +9,8 @@
 namespace ullage::app
 {
 
+class FiguresHeader;
+
 /// The table as it is shown; what its words mean under kRawRole.
 class FiguresModel : public QAbstractTableModel
 {
@@ -41,8 +43,15 @@ public:
     /// "Export table…", as its menu has it.
     [[nodiscard]] QAction* exportEntry() const { return m_export; }
 
+protected:
+    void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void fitColumns();
+
     FiguresModel* m_model;
+    FiguresHeader* m_header;
     QAction* m_export;
 };
 

@@ -34,6 +34,7 @@ namespace
 constexpr int kTellEvery = 50; // batches between two signs of progress
 constexpr int kLateMs = 300;   // what was shown of another period stays so long
 constexpr int kProgressWidth = 140;
+constexpr int kHeight = 34; // of what stands in one row
 
 } // namespace
 
@@ -96,8 +97,10 @@ void StatisticsPage::build()
         return m_statistics ? statisticsFigures(*m_statistics, m_wording)
                             : std::vector<Explanation>();
     });
-    for (QPushButton* button : std::initializer_list<QPushButton*>{m_ask, m_export, m_print})
+    for (QPushButton* button : std::initializer_list<QPushButton*>{m_ask, m_export, m_print}) {
+        button->setFixedHeight(kHeight);
         row->addWidget(button, 0, Qt::AlignTop);
+    }
     column->addLayout(row);
     column->addWidget(m_stack, 1);
 
@@ -304,11 +307,13 @@ void StatisticsPage::showAll()
 
 void StatisticsPage::sayNothing()
 {
-    if (m_period->span() == PeriodBar::Span::All)
+    const auto span = m_period->span();
+    if (span == PeriodBar::Span::All || span == PeriodBar::Span::TwelveMonths)
         m_empty->setWords(tr("Nothing to count yet"),
                           tr("Once film has gone through a bottle, or a bottle has ended, this "
                              "page shows films by month, solution and person, how long bottles "
-                             "lasted, why they ended and what a film cost. Log a run first."));
+                             "lasted, why they ended and what a film cost. Log a run first, or "
+                             "choose another period above."));
     else
         m_empty->setWords(tr("Nothing in %1", "period").arg(m_period->words()),
                           tr("No film went through a bottle, no bottle was mixed or ended and "

@@ -132,8 +132,9 @@ std::vector<BarRow> lifeRows(const Statistics& statistics, const formulary::Form
         const int days = static_cast<int>(std::lround(one.meanLife.value()));
         const QString life = Words::tr("%Ln day(s)", nullptr, days);
         const QString of = Words::tr("%Ln bottle(s)", nullptr, one.ended);
-        const QString each =
-            Words::tr("%1 films each").arg(numberText(one.meanFilms.value(), 1, wording.locale));
+        const double films = std::round(one.meanFilms.value() * 10) / 10;
+        const QString each = (films <= 1 ? Words::tr("%1 film each") : Words::tr("%1 films each"))
+                                 .arg(numberText(films, 1, wording.locale));
         rows.push_back({nameOf(one.solution, formulary), one.meanLife.value(),
                         Words::tr("%1 · %2 · %3", "life, bottles, films").arg(life, of, each)});
     }

@@ -10,6 +10,7 @@
 #include "app/widgets/empty_state.h"
 #include "app/widgets/shown_table.h"
 #include "app/widgets/where_from_button.h"
+#include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "core/store/journal_reader.h"
 
@@ -125,17 +126,37 @@ TEST_F(StatisticsPageTest, GoesFromOneMonthOrQuarterToTheNext)
     EXPECT_EQ(bar->words(), "January to March 2026");
     waitFor([&] { return on.page.statistics()->developed.value() == 10; });
     EXPECT_EQ(on.page.statistics()->ended, 1);
-    bar->setToday(QDate(2027, 1, 1)); // another quarter begins: what is looked at stays
-    EXPECT_EQ(bar->words(), "January to March 2026");
-    bar->step(99);
-    EXPECT_EQ(bar->words(), "January to March 2027") << "not beyond today's";
+    bar->step(2);
+    waitFor([&] { return on.page.statistics()->developed.value() == 1; });
+    const auto lives =
+        lifeRows(*on.page.statistics(), *desk.door().formulary(), desk.door().wording());
+    ASSERT_EQ(lives.size(), 1u);
+    EXPECT_TRUE(lives[0].text.endsWith("1 film each")) << lives[0].text.toStdString();
+}
+
+TEST(StatisticsPeriod, StaysWhereItWasGoneBackToAndEndsWithToday)
+{
+    PeriodBar bar;
+    bar.setReadingLocale(QLocale(QLocale::English));
+    bar.setToday(QDate(2026, 11, 25));
+    bar.setSpan(PeriodBar::Span::Quarter);
+    bar.step(-3);
+    EXPECT_EQ(bar.words(), "January to March 2026");
+    bar.setToday(QDate(2027, 1, 1)); // another quarter begins
+    EXPECT_EQ(bar.words(), "January to March 2026");
+    bar.step(99);
+    EXPECT_EQ(bar.words(), "January to March 2027") << "not beyond today's";
+    EXPECT_EQ(bar.period(), periodOf(QDate(2027, 1, 1), QDate(2027, 4, 1)));
     QToolButton* later = nullptr;
-    for (auto* button : bar->findChildren<QToolButton*>()) {
+    for (auto* button : bar.findChildren<QToolButton*>()) {
         if (button->accessibleName() == "Later")
             later = button;
     }
     ASSERT_TRUE(later);
     EXPECT_FALSE(later->isEnabled());
+    bar.setSpan(PeriodBar::Span::All);
+    bar.step(-1); // leads nowhere
+    EXPECT_EQ(bar.period(), ledger::Period());
 }
 
 TEST_F(StatisticsPageTest, SaysWhatToDoWhereThereIsNothing)
@@ -227,6 +248,12 @@ TEST_F(StatisticsPageTest, ShowsTheSameInTables)
     ASSERT_EQ(shown.rows.size(), 9u);
     EXPECT_EQ(std::get<QString>(shown.rows[0][0]), "2026-01");
     EXPECT_EQ(std::get<double>(shown.rows[8][1]), 11);
+    on.page.resize(420, 700); // no name or figure is cut where it is narrow
+    const auto* view = on.page.table();
+    for (int column = 0; column < model->columnCount(); ++column)
+        EXPECT_GE(view->columnWidth(column),
+                  view->sizeHintForIndex(model->index(8, column)).width())
+            << column;
     on.page.setFace(StatisticsPage::Face::Solutions);
     EXPECT_EQ(model->index(0, 1).data().toString(), "11");
     on.page.setFace(StatisticsPage::Face::People);
