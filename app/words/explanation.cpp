@@ -1,5 +1,6 @@
 #include "app/words/explanation.h"
 
+#include "app/words/constant_words.h"
 #include "app/words/number_text.h"
 #include "app/words/source_words.h"
 
@@ -14,11 +15,6 @@ namespace
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Explanations)
 };
-
-QString text(std::string_view view)
-{
-    return QString::fromUtf8(view.data(), static_cast<qsizetype>(view.size()));
-}
 
 } // namespace
 
@@ -51,11 +47,11 @@ ExplainedConstant explained(const QString& name, const chemistry::Constant& cons
     result.name = name;
     result.value = plainNumber(constant.value, locale);
     if (!constant.unit.empty())
-        result.value += u'\u00a0' + text(constant.unit);
+        result.value += u'\u00a0' + constantUnit(constant.unit);
     if (constant.low != constant.high)
         result.range = Words::tr("%1 – %2").arg(plainNumber(constant.low, locale),
                                                 plainNumber(constant.high, locale));
-    result.source = text(constant.source);
+    result.source = constantSource(constant.source);
     result.grade = constant.grade;
     return result;
 }

@@ -4,6 +4,9 @@
 
 #include "tests/app/words/sample_batches.h"
 
+#include <QCoreApplication>
+#include <QTranslator>
+
 #include <gtest/gtest.h>
 
 namespace ullage::app
@@ -166,6 +169,30 @@ TEST(Explanations, GiveAConstantWithRangeSourceAndGrade)
     EXPECT_EQ(cap.grade, Grade::CommonPractice) << "only the range is published";
     EXPECT_FALSE(cap.source.isEmpty());
     EXPECT_TRUE(explained(QStringLiteral("Film"), kFilmArea, english().locale).range.isEmpty());
+}
+
+TEST(Explanations, GiveAConstantsUnitAndSourceInTheUsersLanguage)
+{
+    struct Marking : QTranslator {
+        QString translate(const char* context, const char* source, const char*, int) const override
+        {
+            return qstrcmp(context, "Constants") == 0 ? QStringLiteral("<%1>").arg(source)
+                                                      : QString();
+        }
+        bool isEmpty() const override { return false; }
+    } marking;
+    QCoreApplication::installTranslator(&marking);
+    const auto said = [](const chemistry::Constant& constant) {
+        return explained(QString(), constant, english().locale);
+    };
+    EXPECT_EQ(said(kCapLeak).value, QStringLiteral("0.05\u00a0<cm³/day>"));
+    EXPECT_TRUE(said(kCapLeak).source.startsWith("<no source for 0.05;"));
+    EXPECT_TRUE(said(kCapLeak).source.endsWith("gasworld 2003955")) << "as it is named";
+    for (const chemistry::Constant* prose : {&chemistry::kWallArea, &chemistry::kSurface,
+                                             &chemistry::kOxygenLimit, &chemistry::kHalfOpenings})
+        EXPECT_TRUE(said(*prose).source.startsWith(u'<') && said(*prose).source.endsWith(u'>'))
+            << said(*prose).source.toStdString();
+    QCoreApplication::removeTranslator(&marking);
 }
 
 TEST(Explanations, OfTheOxygenLimitGiveTheTwoBottlesAndTheRange)
