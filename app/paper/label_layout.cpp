@@ -95,6 +95,19 @@ bool keeps(const LabelFace& face, LabelPart part)
     return std::find(face.leftOut.begin(), face.leftOut.end(), part) == face.leftOut.end();
 }
 
+// A name is written smaller before one of its words is broken.
+double nameLetters(const QString& name, double largest, double width)
+{
+    double letters = largest;
+    for (const QString& word : seenText(name).split(u' ', Qt::SkipEmptyParts)) {
+        for (const LabelSizes& sizes : kLabelSizes) {
+            if (sizes.name < letters && textWidth(word, {letters, true}) > width)
+                letters = sizes.name;
+        }
+    }
+    return letters;
+}
+
 // Whether it all fits with letters of these sizes.
 bool fill(LabelFace& face, const LabelWords& words, const LabelSizes& sizes)
 {
@@ -102,7 +115,7 @@ bool fill(LabelFace& face, const LabelWords& words, const LabelSizes& sizes)
     face.boxes.clear();
     LabelColumn column(face, sizes);
     const double body = sizes.body;
-    column.text(words.name, {sizes.name, true}, 2);
+    column.text(words.name, {nameLetters(words.name, sizes.name, column.width()), true}, 2);
     if (!column.fits())
         return false;
     column.gap(0.3);

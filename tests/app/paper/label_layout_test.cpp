@@ -150,6 +150,18 @@ TEST(LabelLayout, aNameTooLongIsRefusedAndALongOneTakesTwoLines)
     EXPECT_EQ(labelFace(words, {70, 36}).error(), LabelProblem::CodeTooLarge);
 }
 
+TEST(LabelLayout, aNameIsWrittenSmallerBeforeAWordOfItIsBroken)
+{
+    LabelWords words = sampleLabel();
+    words.name = QStringLiteral("Wässerungshilfe 12");
+    for (const QSizeF& size : {QSizeF(101.6, 84.7), QSizeF(70, 36)}) {
+        const auto face = labelFace(words, size);
+        ASSERT_TRUE(face);
+        expectSound(*face, words);
+        EXPECT_TRUE(face->lines.front().text.startsWith("Wässerungshilfe")) << size.width();
+    }
+}
+
 TEST(LabelLayout, whatCannotBeSeenIsWrittenOut)
 {
     LabelWords words = sampleLabel();
