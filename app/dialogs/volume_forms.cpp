@@ -96,7 +96,8 @@ void TopUpForm::proposeVolume()
     if (!due || m_volumeTyped)
         return;
     const auto room = batch()->vessel->capacity - batch()->volume;
-    m_volume->setQuantity(std::min(*due, room));
+    constexpr Millilitres kWorthAdding(1);
+    m_volume->setQuantity(room < kWorthAdding ? std::nullopt : std::optional(std::min(*due, room)));
     QString text = tr("%1 of replenisher is due for the film since the last.")
                        .arg(volumeText(*due, wording()));
     if (room < *due)

@@ -108,6 +108,11 @@ TEST_F(BottleDialogs, topUpTakesTheReplenisherThatTheSolutionNames)
     expectDone(dialog);
     EXPECT_DOUBLE_EQ(batch(pot).replenished.value(), 100);
     EXPECT_NEAR(batch(pot).wear.value(), 2 / 1.1, 1e-9) << "100 ml take two films away";
+    const auto full = desk.mix("topped", "starter-glass-1000-b", 1030, "Dev full");
+    desk.run(full, 2);
+    BottleDialog none(HappeningKind::TopUp, desk.door(), bottleOf(desk, full));
+    EXPECT_TRUE(named<QuantityEdit>(none, "Volume added")->text().isEmpty())
+        << "where there is no room nothing is proposed, rather than 0";
 }
 
 TEST_F(BottleDialogs, drawOff)
