@@ -1,5 +1,6 @@
 #include "app/charts/chart_frame.h"
 
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QFontMetricsF>
@@ -164,8 +165,19 @@ void ChartFrame::paintAxes(QPainter& painter) const
                          tick.text);
     }
     if (!m_spec.xTitle.isEmpty())
-        painter.drawText(QRectF(plot.left(), plot.bottom() + 22, plot.width(), 18), Qt::AlignCenter,
-                         m_spec.xTitle);
+        paintTitle(painter, QRectF(plot.left(), plot.bottom() + 22, plot.width(), 18));
+}
+
+// Under the plot, or over all the width; where that is too little, what follows a comma goes first.
+void ChartFrame::paintTitle(QPainter& painter, QRectF room) const
+{
+    const QFontMetricsF metrics(painter.font());
+    QString title = m_spec.xTitle;
+    if (metrics.horizontalAdvance(title) > room.width())
+        room = QRectF(0, room.top(), m_size.width(), room.height());
+    if (metrics.horizontalAdvance(title) > room.width())
+        title = title.section(QStringLiteral(", "), 0, 0);
+    painter.drawText(room, Qt::AlignCenter, oneLine(title, metrics, room.width()));
 }
 
 void ChartFrame::paintMarker(QPainter& painter) const

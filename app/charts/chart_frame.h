@@ -43,6 +43,7 @@ public:
 
     void paintAxes(QPainter& painter) const;
     void paintMarker(QPainter& painter) const;
+    void paintTitle(QPainter& painter, QRectF room) const;
     void paintReadOut(QPainter& painter) const;
 
 private:
