@@ -82,6 +82,8 @@ QString stepTitle(const ledger::RunStep& step, const QString& bottle)
     case StepKind::Rinse:
         return Words::tr("Rinse, %n change(s)", nullptr, step.changes);
     case StepKind::WashAid:
+        if (bottle.startsWith(Words::tr("Wash aid")))
+            return bottle; // whose name says what it is
         return named ? Words::tr("Wash aid, %1").arg(bottle) : Words::tr("Wash aid");
     case StepKind::Wash:
         return Words::tr("Wash in running water");

@@ -38,6 +38,7 @@ namespace
 // Narrower than this their words break after every few letters.
 constexpr int kBottlesWidth = 240;
 constexpr int kSheetWidth = 300;
+constexpr int kLabelWidth = 112;
 
 } // namespace
 
@@ -139,7 +140,10 @@ QWidget* PlanView::loadSide()
     m_tabular = new QCheckBox(tr("tabular grain: fixes longer"));
     form->addRow(tr("&Tank"), m_tank);
     form->addRow(tr("Ther&mometer"), m_temperature);
-    form->addRow(tr("Leaflet time"), m_base);
+    auto* leaflet = new PlainLabel(tr("Leaflet time"));
+    leaflet->setWordWrap(true); // a long word for it would take the fields' room
+    leaflet->setMaximumWidth(kLabelWidth);
+    form->addRow(leaflet, m_base);
     form->addRow(QString(), m_base->forLabel());
     form->addRow(tr("&Dilution"), m_parts);
     form->addRow(m_oneShot);

@@ -45,8 +45,9 @@ QString bottleText(const Bottle& bottle, const Wording& wording)
     const QString state = bottle.assessment.shown == ledger::Verdict::Good
                               ? shelfLines(bottle.batch, bottle.assessment, wording).headline
                               : verdictWord(bottle.assessment.shown);
-    return BathTable::tr("%1 · %2 · %3", "bottle, solution, state")
-        .arg(name, shownName(bottle.batch.solution->name), state);
+    // The solution's name last: where a box is narrow, it is what may be cut.
+    return BathTable::tr("%1 · %2 · %3", "bottle, state, solution")
+        .arg(name, state, shownName(bottle.batch.solution->name));
 }
 
 } // namespace
