@@ -1,5 +1,6 @@
 #include "app/bench/tank_edit.h"
 
+#include "app/widgets/dialog_parts.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/scroll_room.h"
@@ -37,8 +38,11 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
       m_volume(new QuantityField<Millilitres>(QuantityKind::Volume, tr("Volume"), wording))
 {
     setWindowTitle(tr("Tank"));
-    auto* column = new QVBoxLayout(this);
+    QVBoxLayout* column = dialogColumn(*this);
     column->setSpacing(12);
+    auto* heading = new PlainLabel(tr("Tank"));
+    heading->setFont(Theme::font(TextRole::PageTitle));
+    column->addWidget(heading);
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(12);
     grid->setVerticalSpacing(4); // so many formats, and still a screen of 700

@@ -1,6 +1,7 @@
 #include "app/bench/template_dialog.h"
 
 #include "app/bench/bench_words.h"
+#include "app/widgets/dialog_parts.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
@@ -26,6 +27,8 @@ using chemistry::Seconds;
 namespace
 {
 
+constexpr int kSecondsWidth = 112; // three of them in a row of a small screen
+
 QSpinBox* seconds(const QString& prefix, const QString& name, int least, int most)
 {
     auto* box = new QSpinBox;
@@ -33,6 +36,7 @@ QSpinBox* seconds(const QString& prefix, const QString& name, int least, int mos
     box->setPrefix(prefix);
     box->setSuffix(TemplateDialog::tr(" s"));
     box->setAccessibleName(name);
+    box->setFixedWidth(kSecondsWidth);
     return box;
 }
 
@@ -54,9 +58,12 @@ TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& 
       m_problem(new PlainLabel)
 {
     setWindowTitle(tr("Run sheet"));
-    resize(980, 620);
-    auto* column = new QVBoxLayout(this);
+    resize(1010, 660);
+    QVBoxLayout* column = dialogColumn(*this);
     column->setSpacing(12);
+    auto* heading = new PlainLabel(tr("Run sheet"));
+    heading->setFont(Theme::font(TextRole::PageTitle));
+    column->addWidget(heading);
     auto* head = new QHBoxLayout;
     auto* label = new PlainLabel(tr("&Name"));
     label->setBuddy(m_name);
