@@ -25,7 +25,7 @@ FilmForm::FilmForm(const Wording& wording, QWidget* parent)
       m_also(new QListWidget(this)), m_baths(new BathRows(wording, this))
 {
     addRow(QStringLiteral("films"), tr("&Film: format, how many, exposure index, name"), m_films);
-    m_also->setMaximumHeight(5 * kRowHeight + 10);
+    m_also->setMaximumHeight(5 * kRowHeight + 2); // rows are seen whole
     addRow(QStringLiteral("run"), tr("A&lso went through"), m_also);
     addRow(QStringLiteral("baths"), tr("What it took of ea&ch"), m_baths);
     connect(m_also, &QListWidget::itemChanged, this, &FilmForm::showRows);
