@@ -105,14 +105,14 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     m_cautions->setWidgetResizable(true);
     m_cautions->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_cautions->setWidget(m_caution);
-    right->addWidget(m_cautions, 4);
+    right->addWidget(m_cautions, 1); // what it becomes takes what it needs
     m_becomesName->setFont(Theme::font(TextRole::Heading));
     setTone(m_becomesWhat, Tone::Quiet);
     m_becomesCard->body()->addWidget(m_becomesName);
     m_becomesCard->body()->addWidget(m_becomesWhat);
     m_becomesCard->body()->addWidget(m_becomes);
     m_becomesCard->body()->addStretch();
-    right->addWidget(m_becomesCard, 3);
+    right->addWidget(m_becomesCard);
     row->addColumn(right, 26);
 
     connect(m_set, &MixingSet::changed, this, &MixingPage::showState);
