@@ -1,4 +1,4 @@
-// Where the figures of a bottle are from: film, silver, clearing, pace.
+// Where the figures of a bottle are from: wear, clearing, pace.
 #include "app/words/explain_parts.h"
 #include "app/words/explanations.h"
 #include "app/words/moment_text.h"
@@ -27,39 +27,18 @@ struct Words {
 
 QString notKnown() { return Words::tr("not known"); }
 
-QString wearNow(const ledger::Batch& batch, const QLocale& locale)
-{
-    return Words::tr("%1 films per litre").arg(numberText(batch.wear.value(), 2, locale));
-}
-
 Explanation wearFactor(const ledger::Batch& batch, const ledger::Assessment& so,
                        const Wording& wording)
 {
     Explanation why = explainWear(*batch.solution, wording);
     why.title = Words::tr("Wear");
-    why.value = factorText(so.wearFactor, wording.locale);
+    why.value = leastText(factorText(so.wearFactor, wording.locale), batch);
     why.inputs = {{Words::tr("Done before this load"), wearNow(batch, wording.locale)}};
     why.constants = {explainedWear(*batch.solution, wording)};
     why.notes.clear();
+    addDoubt(batch, why);
     if (batch.solution->wear.rule != chemistry::WearRule::None)
         gradeByConstants(why);
-    return why;
-}
-
-Explanation filmsLeft(const ledger::Batch& batch, const ledger::Assessment& so,
-                      const Wording& wording)
-{
-    Explanation why;
-    why.title = Words::tr("Films left");
-    why.equation = Words::tr("Films left = (capacity − films per litre done) × litres in the "
-                             "bottle. One film is 80 square inches: a 135-36 or a 120.");
-    why.value = so.filmsLeft ? filmsLeftText(*so.filmsLeft, wording) : notKnown();
-    why.inputs = {{Words::tr("Films done"), filmsText(batch.filmsDone, wording)},
-                  {Words::tr("That is now"), wearNow(batch, wording.locale)},
-                  {Words::tr("In the bottle"), volumeText(batch.volume, wording)}};
-    why.constants = {explained(*batch.solution, Figure::Capacity, wording),
-                     explained(Words::tr("One film"), chemistry::kFilmArea, wording.locale)};
-    gradeByConstants(why);
     return why;
 }
 
@@ -81,55 +60,6 @@ Explanation wearAtRest(const ledger::Batch& batch, const Wording& wording)
     why.constants = {explained(*batch.solution, Figure::Replenish, wording)};
     if (batch.solution->capacity)
         why.constants.push_back(explained(*batch.solution, Figure::Capacity, wording));
-    gradeByConstants(why);
-    return why;
-}
-
-// What was in the bottle when a load came, by the load: the share of it that the bottle felt.
-void addLoads(const ledger::Batch& batch, const Wording& wording, Explanation& why)
-{
-    constexpr std::size_t kShown = 6;
-    const std::size_t first = batch.loads.size() > kShown ? batch.loads.size() - kShown : 0;
-    for (std::size_t i = first; i < batch.loads.size(); ++i) {
-        const ledger::LoadDone& load = batch.loads[i];
-        const auto then =
-            std::find_if(batch.trace.rbegin(), batch.trace.rend(), [&](const auto& at) {
-                return at.at <= load.at && at.wear == load.wearBefore;
-            });
-        if (load.oneShot || then == batch.trace.rend())
-            continue;
-        why.inputs.push_back(
-            {dayText(load.at, batch.asOf, wording.locale),
-             Words::tr("%1 in %2", "films, volume")
-                 .arg(filmsText(load.felt, wording), volumeText(then->volume, wording))});
-    }
-    if (first > 0)
-        why.notes << Words::tr("Before them %n load(s) more.", nullptr, static_cast<int>(first));
-}
-
-Explanation carried(const ledger::Batch& batch, bool silver, const Wording& wording)
-{
-    Explanation why;
-    const Figure figure = silver ? Figure::Silver : Figure::Bromide;
-    why.title = silver ? Words::tr("Silver in it") : Words::tr("Bromide in it");
-    why.value =
-        silver
-            ? Words::tr("%1 g per litre").arg(plainNumber(batch.silver.value(), wording.locale))
-            : Words::tr("%1 mg per litre").arg(plainNumber(batch.bromide.value(), wording.locale));
-    why.equation =
-        silver
-            ? Words::tr("Every film leaves its silver: films ÷ litres at that time × grams for a "
-                        "film. Topping up thins it, drawing off does not.")
-            : Words::tr("Every film leaves its bromide: films ÷ litres at that time × milligrams "
-                        "for a film. Topping up thins it, drawing off does not.");
-    why.inputs = {{Words::tr("Films done"), filmsText(batch.filmsDone, wording)},
-                  {Words::tr("In the bottle now"), volumeText(batch.volume, wording)}};
-    addLoads(batch, wording, why);
-    why.constants = {explained(*batch.solution, figure, wording)};
-    if (silver && batch.solution->silverLimit)
-        why.constants.push_back(explained(*batch.solution, Figure::SilverLimit, wording));
-    if (silver)
-        why.notes << Words::tr("Counted, not measured: a film leaves 0.11 to 0.21 g.");
     gradeByConstants(why);
     return why;
 }
@@ -270,11 +200,10 @@ Explanation explain(BottleFigure figure, const ledger::Batch& batch, const ledge
     case BottleFigure::WearFactor:
         return wearFactor(batch, so, wording);
     case BottleFigure::FilmsLeft:
-        return filmsLeft(batch, so, wording);
+        return explainFilmsLeft(batch, so, wording);
     case BottleFigure::Silver:
-        return carried(batch, true, wording);
     case BottleFigure::Bromide:
-        return carried(batch, false, wording);
+        return explainCarried(figure, batch, wording);
     case BottleFigure::ClearingNow:
     case BottleFigure::ClearingDoubles:
     case BottleFigure::FixingTime:

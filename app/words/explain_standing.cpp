@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <cmath>
+
 namespace ullage::app
 {
 
@@ -80,6 +82,11 @@ void addAir(const ledger::Batch& batch, const Wording& wording, Explanation& why
         why.constants.push_back(
             explained(Words::tr("Wall by temperature"), chemistry::kWallWarmth, locale));
     }
+    if (batch.standing.taken.openVessel.value() > 0)
+        why.constants.push_back(batch.solution->keeping.tray
+                                    ? explained(*batch.solution, Figure::KeepsTray, wording)
+                                    : explained(Words::tr("Air to solution, open tray"),
+                                                chemistry::kTrayExchange, locale));
     why.constants.push_back(explained(*batch.solution, Figure::OxygenFactor, wording));
 }
 
@@ -107,9 +114,9 @@ QString valueOf(BottleFigure figure, const ledger::Batch& batch, const ledger::A
     const QLocale& locale = wording.locale;
     switch (figure) {
     case BottleFigure::AgePart:
-        return percentText(*so.agePart, locale);
+        return leastText(percentText(*so.agePart, locale), batch);
     case BottleFigure::AirPart:
-        return percentText(*so.airPart, locale);
+        return leastText(percentText(*so.airPart, locale), batch);
     case BottleFigure::KeepsUntil:
         return so.keepsUntil ? dayText(*so.keepsUntil, batch.asOf, locale) : Words::tr("not known");
     case BottleFigure::DiscardBy:
@@ -118,8 +125,32 @@ QString valueOf(BottleFigure figure, const ledger::Batch& batch, const ledger::A
         return so.discardBy == so.keepsUntil ? dayText(*so.discardBy, batch.asOf, locale)
                                              : aboutDayText(*so.discardBy, batch.asOf, locale);
     default:
-        return percentText(*so.standingUsed, locale);
+        return leastText(percentText(*so.standingUsed, locale), batch);
     }
+}
+
+// From which day the keeping time counts, and why it is another than that of mixing.
+void addStart(const ledger::Batch& batch, const Wording& wording, Explanation& why)
+{
+    const bool known = !batch.historyUnknown || batch.dateKnown;
+    why.inputs.push_back({known ? Words::tr("Mixed") : Words::tr("Found"),
+                          fullDateText(localDate(batch.madeAt), wording.locale)});
+    if (!known) {
+        why.notes << Words::tr("When it was mixed is not known.");
+        return;
+    }
+    const auto counted = chemistry::addDays(batch.mixedAt, batch.keepsFrom);
+    constexpr double kSameDay = 0.5;
+    const double later = chemistry::daysBetween(batch.madeAt, counted).value();
+    if (std::abs(later) < kSameDay)
+        return;
+    why.equation = Words::tr("The day from which it counts + the keeping time of a full bottle, in "
+                             "calendar months. No bottle is kept longer.");
+    why.inputs.push_back(
+        {Words::tr("Counts from"), fullDateText(localDate(counted), wording.locale)});
+    why.notes << (later > 0 ? Words::tr("Each topping up with replenisher moves the day on from "
+                                        "which it counts.")
+                            : Words::tr("Something older was poured in: it counts from that."));
 }
 
 QString equationOf(BottleFigure figure)
@@ -162,7 +193,7 @@ Explanation explainStanding(BottleFigure figure, const ledger::Batch& batch,
     why.value = valueOf(figure, batch, so, wording);
     why.equation = equationOf(figure);
     if (figure == BottleFigure::KeepsUntil) {
-        why.inputs = {{Words::tr("Mixed"), fullDateText(localDate(batch.madeAt), wording.locale)}};
+        addStart(batch, wording, why);
         why.constants = {explained(*batch.solution, Figure::KeepsFull, wording)};
         gradeByConstants(why);
         return why;
@@ -193,7 +224,10 @@ Explanation explainStanding(BottleFigure figure, const ledger::Batch& batch,
     if (batch.extrapolates())
         why.notes << Words::tr("The bottle is less than half full, where no keeping times are "
                                "published: this is an extrapolation.");
-    if (figure == BottleFigure::DiscardBy)
+    if (!so.keepsUntil && figure == BottleFigure::DiscardBy)
+        addStart(batch, wording, why);
+    addDoubt(batch, why);
+    if (figure == BottleFigure::DiscardBy && so.discardBy)
         why.notes << Words::tr("What would help is reckoned the same way: on from today, once with "
                                "the change and once without it.");
     gradeByConstants(why);

@@ -98,7 +98,8 @@ struct Batch {
     /// figures, which has no life of its own to count it by.
     double carriedAge = 0;
     chemistry::GramsPerLitre silver;
-    chemistry::MilligramsPerLitre bromide; ///< as KBr
+    std::optional<chemistry::Instant> silverMeasuredAt; ///< in this bottle, last; counted since
+    chemistry::MilligramsPerLitre bromide;              ///< as KBr
     chemistry::Celsius temperature{chemistry::kReferenceTemperature.value};
     int openings = 0; ///< times that it was open, mixing counted in
 

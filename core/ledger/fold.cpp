@@ -196,7 +196,11 @@ struct Effects {
     {
         std::erase(batch.failures, std::optional(LookedAt::Precipitate));
     }
-    void operator()(const Measured& e) const { batch.silver = e.silver; }
+    void operator()(const Measured& e) const
+    {
+        batch.silver = e.silver;
+        batch.silverMeasuredAt = event.at;
+    }
     void operator()(const TestAsked&) const { batch.testAskedAt = event.at; }
     void operator()(const Contaminated&) const { batch.contaminated = true; }
     void operator()(const Dissolved&) const { batch.dissolved = true; }
