@@ -1285,7 +1285,7 @@
     </message>
     <message>
         <source>capacity</source>
-        <translation>Kapazität</translation>
+        <translation>Ergiebigkeit</translation>
     </message>
     <message>
         <source>Of its life spent by age and air</source>
@@ -4310,7 +4310,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>the last test, carried on so that it doubles over the capacity; a line needs three tests at two levels of wear</source>
-        <translation>die letzte Probe, so fortgeführt, dass sie sich über die Ergiebigkeit verdoppelt; eine Gerade braucht drei Proben bei zwei Ständen der Abnutzung</translation>
+        <translation>die letzte Probe, so fortgeführt, dass sie sich über die Ergiebigkeit verdoppelt; eine Gerade braucht drei Proben bei zwei Ständen des Verbrauchs</translation>
     </message>
     <message>
         <source>Raised to the packet&apos;s shortest time, %1.</source>
@@ -5858,7 +5858,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Control strip</source>
-        <translation>Teststreifen</translation>
+        <translation>Kontrollstreifen</translation>
     </message>
     <message>
         <source>A look</source>
@@ -5954,7 +5954,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>a film not named</source>
-        <translation>ein Film ohne Namen</translation>
+        <translation>Film ohne Namen</translation>
     </message>
 </context>
 <context>
@@ -7779,7 +7779,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>8 times in 10 at your pace</source>
-        <translation>8 von 10 Mal bei Ihrem Tempo</translation>
+        <translation>in 8 von 10 Fällen bei Ihrem Tempo</translation>
     </message>
 </context>
 <context>
@@ -8605,7 +8605,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Control strips</source>
-        <translation>Teststreifen</translation>
+        <translation>Kontrollstreifen</translation>
     </message>
     <message>
         <source>density</source>
@@ -8766,7 +8766,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>A control strip was passed against its limits: %1.</source>
-        <translation>Ein Teststreifen gilt gegen seine Grenzen als bestanden: %1.</translation>
+        <translation>Ein Kontrollstreifen gilt gegen seine Grenzen als bestanden: %1.</translation>
     </message>
     <message>
         <source>Exchange the baths: discard it, let %1 take its place, and mix a fresh one for the second.</source>
@@ -9018,7 +9018,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>%1; last film about %2, 8 times in 10 between %3 and %4.</source>
-        <translation>%1; letzter Film etwa %2, 8 von 10 Mal zwischen %3 und %4.</translation>
+        <translation>%1; letzter Film etwa %2, in 8 von 10 Fällen zwischen %3 und %4.</translation>
     </message>
     <message>
         <source>Age and air: no keeping time is known for it.</source>
@@ -10898,7 +10898,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>fixer dripped in, unknown funnel …</source>
-        <translation>Fixierbad hineingetropft, unbekannter Trichter …</translation>
+        <translation>Fixierbad hineingetropft, unbekannter Trichter…</translation>
     </message>
 </context>
 <context>
@@ -11038,7 +11038,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>misread, wrong day …</source>
-        <translation>verlesen, falscher Tag …</translation>
+        <translation>verlesen, falscher Tag…</translation>
     </message>
     <message>
         <source>Wh&amp;y, if you like</source>
@@ -11817,7 +11817,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>spilled, diluted for a one-shot bath, given away …</source>
-        <translation>verschüttet, für ein Einmalbad verdünnt, weitergegeben …</translation>
+        <translation>verschüttet, für ein Einmalbad verdünnt, weitergegeben…</translation>
     </message>
     <message>
         <source>%1 is in the bottle.</source>
@@ -12134,7 +12134,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>No look found sediment in it. Filtering is kept on record and changes nothing in how it is judged.</source>
-        <translation>Beim Ansehen war kein Bodensatz darin. Das Filtern wird festgehalten und ändert nichts am Urteil.</translation>
+        <translation>Beim Ansehen war kein Bodensatz darin. Das Filtern wird festgehalten und ändert nichts am Befund.</translation>
     </message>
 </context>
 <context>
@@ -12647,7 +12647,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Judging what follows …</source>
-        <translation>Die Folgen werden beurteilt …</translation>
+        <translation>Die Folgen werden beurteilt…</translation>
     </message>
     <message numerus="yes">
         <source>All goes together. %n line(s) stay out.</source>
@@ -12915,7 +12915,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>pieces, pairs, sheets …</source>
-        <translation>Stück, Paare, Blätter …</translation>
+        <translation>Stück, Paare, Blätter…</translation>
     </message>
     <message>
         <source>&amp;CAS number</source>
@@ -14257,7 +14257,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Time that would have given the reference density ÷ time of the first film = 1 + films a litre × this: the line through all strips. It begins at the packet&apos;s figure, and each strip draws it its way.</source>
-        <translation>Zeit, die die Bezugsdichte ergeben hätte ÷ Zeit des ersten Films = 1 + Filme je Liter × dieser Wert: die Gerade durch alle Streifen. Sie beginnt beim Wert der Packung, und jeder Streifen zieht sie zu sich.</translation>
+        <translation>Zeit, die die Bezugsdichte ergeben hätte ÷ Zeit des ersten Films = 1 + Filme je Liter × dieser Wert: die Gerade durch alle Kontrollstreifen. Sie beginnt beim Wert der Packung, und jeder Streifen zieht sie zu sich.</translation>
     </message>
     <message>
         <source>Each bottle&apos;s last pass and first failure, beside the air and the age that had spent it by then. It begins at the limit that the keeping times give, a factor of two either way, and each of them draws it its way.</source>
@@ -14320,7 +14320,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>8 times in 10 within</source>
-        <translation>8 von 10 Malen innerhalb von</translation>
+        <translation>in 8 von 10 Fällen innerhalb von</translation>
     </message>
     <message>
         <source>%1 – %2</source>
@@ -16078,7 +16078,7 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>Wear, %1 films/L</source>
-        <translation>Verbrauch, %1 Filme/L</translation>
+        <translation>Verbrauch, %1 Filme/l</translation>
     </message>
     <message>
         <source>Wear, none yet</source>
@@ -16240,7 +16240,7 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>stock, 1+1 …</source>
-        <translation>Stammlösung, 1+1 …</translation>
+        <translation>Stammlösung, 1+1…</translation>
     </message>
     <message>
         <source>any</source>
@@ -16464,7 +16464,7 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>There is not room for all of it: draw off as much before.</source>
-        <translation>Dafür ist nicht genug Platz: nehmen Sie vorher so viel ab.</translation>
+        <translation>Dafür ist nicht genug Platz: Entnehmen Sie zuvor so viel.</translation>
     </message>
     <message>
         <source>Before you pour</source>
@@ -16623,7 +16623,7 @@ mal ihr Volumen</translation>
     <name>ullage::app::VoidingDialog</name>
     <message>
         <source>wrong bottle, counted twice …</source>
-        <translation>falsche Flasche, doppelt gezählt …</translation>
+        <translation>falsche Flasche, doppelt gezählt…</translation>
     </message>
     <message>
         <source>Why: a few words are needed, for whoever wonders.</source>
@@ -16889,7 +16889,7 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>evening course, films of the trip …</source>
-        <translation>Abendkurs, Filme der Reise …</translation>
+        <translation>Abendkurs, Filme der Reise…</translation>
     </message>
     <message>
         <source>&amp;Name, if you like</source>

@@ -945,24 +945,24 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Your %n strip(s) %1 say + %2 % a film (%3 – %4); the packet says %5.</source>
+        <source>Your %n control strip(s) %1 say + %2 % a film (%3 – %4); the packet says %5.</source>
         <translation>
-            <numerusform>Your %n strip %1 says + %2 % a film (%3 – %4); the packet says %5.</numerusform>
-            <numerusform>Your %n strips %1 say + %2 % a film (%3 – %4); the packet says %5.</numerusform>
+            <numerusform>Your %n control strip %1 says + %2 % a film (%3 – %4); the packet says %5.</numerusform>
+            <numerusform>Your %n control strips %1 say + %2 % a film (%3 – %4); the packet says %5.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Your %n look(s) and strips %1 say that it keeps %2 days half full (%3 – %4); the packet says %5.</source>
+        <source>Your %n look(s) and control strips %1 say that it keeps %2 days half full (%3 – %4); the packet says %5.</source>
         <translation>
             <numerusform>Your %n look or strip %1 says that it keeps %2 days half full (%3 – %4); the packet says %5.</numerusform>
-            <numerusform>Your %n looks and strips %1 say that it keeps %2 days half full (%3 – %4); the packet says %5.</numerusform>
+            <numerusform>Your %n looks and control strips %1 say that it keeps %2 days half full (%3 – %4); the packet says %5.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Your %n look(s) and strips %1 say that it keeps %2 days half full (%3 – %4); without them the model says %5.</source>
+        <source>Your %n look(s) and control strips %1 say that it keeps %2 days half full (%3 – %4); without them the model says %5.</source>
         <translation>
             <numerusform>Your %n look or strip %1 says that it keeps %2 days half full (%3 – %4); without it the model says %5.</numerusform>
-            <numerusform>Your %n looks and strips %1 say that it keeps %2 days half full (%3 – %4); without them the model says %5.</numerusform>
+            <numerusform>Your %n looks and control strips %1 say that it keeps %2 days half full (%3 – %4); without them the model says %5.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

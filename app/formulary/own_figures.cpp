@@ -61,19 +61,20 @@ QString ownSentence(const formulary::Solution& solution, OwnKind kind,
         break;
     case OwnKind::Wear:
         said = OwnFiguresCard::tr(
-            "Your %n strip(s) %1 say + %2 % a film (%3 – %4); the packet says %5.", nullptr,
+            "Your %n control strip(s) %1 say + %2 % a film (%3 – %4); the packet says %5.", nullptr,
             figure.tests);
         break;
     case OwnKind::Keeping:
-        said = solution.keeping.half
-                   ? OwnFiguresCard::tr(
-                         "Your %n look(s) and strips %1 say that it keeps %2 days half full "
-                         "(%3 – %4); the packet says %5.",
-                         nullptr, figure.tests)
-                   : OwnFiguresCard::tr(
-                         "Your %n look(s) and strips %1 say that it keeps %2 days half full "
-                         "(%3 – %4); without them the model says %5.",
-                         nullptr, figure.tests);
+        said =
+            solution.keeping.half
+                ? OwnFiguresCard::tr(
+                      "Your %n look(s) and control strips %1 say that it keeps %2 days half full "
+                      "(%3 – %4); the packet says %5.",
+                      nullptr, figure.tests)
+                : OwnFiguresCard::tr(
+                      "Your %n look(s) and control strips %1 say that it keeps %2 days half full "
+                      "(%3 – %4); without them the model says %5.",
+                      nullptr, figure.tests);
         break;
     }
     return said.arg(where, ownNumber(kind, figure.value, locale),
@@ -256,7 +257,8 @@ void addOwnConstants(Explanation& why, const formulary::Solution& solution, OwnK
     case OwnKind::Wear:
         why.constants = {
             explainedWear(solution, wording),
-            explained(OwnFiguresCard::tr("A strip's time strays by"), chemistry::kOwnStrip, locale),
+            explained(OwnFiguresCard::tr("A control strip's time strays by"), chemistry::kOwnStrip,
+                      locale),
             explained(OwnFiguresCard::tr("Density to time"), chemistry::kStripResponse, locale)};
         return;
     case OwnKind::Keeping:
@@ -285,11 +287,11 @@ Explanation explainOwn(const formulary::Solution& solution, const ledger::OwnRec
         why.value = OwnFiguresCard::tr("%1 films a litre").arg(number(figure.value));
         break;
     case OwnKind::Wear:
-        why.title = OwnFiguresCard::tr("Wear by your strips");
+        why.title = OwnFiguresCard::tr("Wear by your control strips");
         why.value = OwnFiguresCard::tr("+ %1 % a film").arg(number(figure.value));
         break;
     case OwnKind::Keeping:
-        why.title = OwnFiguresCard::tr("Keeping by your looks and strips");
+        why.title = OwnFiguresCard::tr("Keeping by your looks and control strips");
         why.value = OwnFiguresCard::tr("%n day(s) half full", nullptr,
                                        static_cast<int>(std::lround(figure.value)));
         break;
