@@ -1975,6 +1975,141 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>Constants</name>
+    <message>
+        <source>cm³/day</source>
+        <translation>cm³ am Tag</translation>
+    </message>
+    <message>
+        <source>cm² for 1 L</source>
+        <translation>cm² bei 1 l</translation>
+    </message>
+    <message>
+        <source>min for 1 L</source>
+        <translation>min bei 1 l</translation>
+    </message>
+    <message>
+        <source>cm³·mm/(m²·day·atm)</source>
+        <translation>cm³·mm/(m²·Tag·atm)</translation>
+    </message>
+    <message>
+        <source>openings</source>
+        <translation>Öffnungen</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>mg as KBr</source>
+        <translation>mg als KBr</translation>
+    </message>
+    <message>
+        <source>films/L</source>
+        <translation>Filme/l</translation>
+    </message>
+    <message>
+        <source>humid air at 20 °C, 101.325 kPa</source>
+        <translation>feuchte Luft bei 20 °C, 101,325 kPa</translation>
+    </message>
+    <message>
+        <source>volume share of oxygen in dry air</source>
+        <translation>Volumenanteil des Sauerstoffs in trockener Luft</translation>
+    </message>
+    <message>
+        <source>ideal gas at 0 °C and 1 atm</source>
+        <translation>ideales Gas bei 0 °C und 1 atm</translation>
+    </message>
+    <message>
+        <source>molar mass of oxygen</source>
+        <translation>molare Masse des Sauerstoffs</translation>
+    </message>
+    <message>
+        <source>no source for 0.05; the range is that of screw caps</source>
+        <translation>keine Quelle für 0,05; der Bereich ist der von Schraubverschlüssen</translation>
+    </message>
+    <message>
+        <source>what the permeabilities are for</source>
+        <translation>wofür die Durchlässigkeiten gelten</translation>
+    </message>
+    <message>
+        <source>the trade&apos;s working point</source>
+        <translation>die übliche Arbeitstemperatur</translation>
+    </message>
+    <message>
+        <source>area of a round bottle, grows with volume to the power 2/3</source>
+        <translation>Oberfläche einer runden Flasche, wächst mit dem Volumen hoch 2/3</translation>
+    </message>
+    <message>
+        <source>level surface in a round bottle, volume to the power 2/3</source>
+        <translation>Spiegel in einer runden Flasche, Volumen hoch 2/3</translation>
+    </message>
+    <message>
+        <source>no source: as an MQ-borax stock, where only the keeping time of a full bottle is known; the range is that of a half-full bottle never opened again, or three times</source>
+        <translation>keine Quelle: wie eine MQ-Borax-Stammlösung, wo nur die Haltbarkeit der vollen Flasche bekannt ist; der Bereich ist der einer halbvollen Flasche, die nie oder dreimal wieder geöffnet wird</translation>
+    </message>
+    <message>
+        <source>no source: a bottle is half full because somebody poured from it</source>
+        <translation>keine Quelle: Halb voll ist eine Flasche, weil jemand aus ihr gegossen hat</translation>
+    </message>
+    <message>
+        <source>no source: keeping times given in whole months</source>
+        <translation>keine Quelle: Haltbarkeiten werden in ganzen Monaten angegeben</translation>
+    </message>
+    <message>
+        <source>no source: a date of the model so near to the calendar&apos;s is the calendar&apos;s</source>
+        <translation>keine Quelle: Ein Datum des Modells so nahe an dem des Kalenders ist das des Kalenders</translation>
+    </message>
+    <message>
+        <source>metol-hydroquinone</source>
+        <translation>Metol-Hydrochinon</translation>
+    </message>
+    <message>
+        <source>phenidone-ascorbate</source>
+        <translation>Phenidon-Ascorbat</translation>
+    </message>
+    <message>
+        <source>fixing takes twice as long 10 °C colder</source>
+        <translation>10 °C kälter dauert Fixieren doppelt so lange</translation>
+    </message>
+    <message>
+        <source>fix for twice the clearing time</source>
+        <translation>die doppelte Klärzeit fixieren</translation>
+    </message>
+    <message>
+        <source>three times for tabular grains, no published source</source>
+        <translation>das Dreifache bei Flachkristallen, keine veröffentlichte Quelle</translation>
+    </message>
+    <message>
+        <source>discard when the clearing time has doubled</source>
+        <translation>entsorgen, wenn sich die Klärzeit verdoppelt hat</translation>
+    </message>
+    <message>
+        <source>if the maker gives none</source>
+        <translation>falls der Hersteller keine angibt</translation>
+    </message>
+    <message>
+        <source>working strength, two months at most</source>
+        <translation>gebrauchsfertig höchstens zwei Monate</translation>
+    </message>
+    <message>
+        <source>silver that fixing takes from film</source>
+        <translation>Silber, das Fixieren aus dem Film löst</translation>
+    </message>
+    <message>
+        <source>what developing frees</source>
+        <translation>was Entwickeln freisetzt</translation>
+    </message>
+    <message>
+        <source>hazardous at or above</source>
+        <translation>gefährlich ab</translation>
+    </message>
+</context>
+<context>
     <name>CopyCommands</name>
     <message>
         <source>No copy of the book was made: %1</source>
@@ -2443,16 +2578,16 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>ansetzen</translation>
     </message>
     <message>
-        <source>what usually does: about %1 films a week</source>
+        <source>buy by %1</source>
+        <translation>kaufen bis %1</translation>
+    </message>
+    <message>
+        <source>what usually comes: about %1 films a week</source>
         <translation>was gewöhnlich kommt: etwa %1 Filme je Woche</translation>
     </message>
     <message>
-        <source>what usually does: not known yet</source>
+        <source>what usually comes: not known yet</source>
         <translation>was gewöhnlich kommt: noch nicht bekannt</translation>
-    </message>
-    <message>
-        <source>buy by %1</source>
-        <translation>kaufen bis %1</translation>
     </message>
 </context>
 <context>
@@ -4411,6 +4546,87 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Air = oxygen taken up per litre ÷ oxygen it can take. Each opening renews the air in the bottle; what is topped up with thins what it has taken up.</source>
         <translation>Luft = aufgenommener Sauerstoff je Liter ÷ Sauerstoff, den sie aufnehmen kann. Jedes Öffnen erneuert die Luft in der Flasche; womit aufgefüllt wird, verdünnt das Aufgenommene.</translation>
+    </message>
+    <message>
+        <source>Capacity of an alkaline fixer</source>
+        <translation>Ergiebigkeit eines alkalischen Fixierbads</translation>
+    </message>
+    <message>
+        <source>Capacity of an acid fixer</source>
+        <translation>Ergiebigkeit eines sauren Fixierbads</translation>
+    </message>
+    <message>
+        <source>For a film, used once</source>
+        <translation>Je Film, einmal verwendet</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <comment>figure</comment>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>Its history is not known: what was counted is the least.</source>
+        <translation>Ihre Vorgeschichte ist nicht bekannt: was gezählt wurde, ist das Mindeste.</translation>
+    </message>
+    <message>
+        <source>It got something of a bottle whose history is not known: what was counted is the least.</source>
+        <translation>Sie bekam etwas aus einer Flasche mit unbekannter Vorgeschichte: was gezählt wurde, ist das Mindeste.</translation>
+    </message>
+    <message>
+        <source>Films left = volume in the bottle ÷ volume that a film takes: it is poured away after use. One film is 80 square inches: a 135-36 or a 120.</source>
+        <translation>Filme übrig = Menge in der Flasche ÷ Menge, die ein Film braucht: nach Gebrauch wird sie weggegossen. Ein Film sind 80 Quadratzoll: ein 135-36 oder ein 120.</translation>
+    </message>
+    <message>
+        <source>As the second of two fixing baths it feels a fifth of a film: films left are those of a first bath.</source>
+        <translation>Als zweites von zwei Fixierbädern spürt es ein Fünftel eines Films: Filme übrig sind die eines ersten Bads.</translation>
+    </message>
+    <message>
+        <source>What was measured, and what every film since then has left: films ÷ litres at that time × grams for a film.</source>
+        <translation>Was gemessen wurde, und was jeder Film seither hinterlassen hat: Filme ÷ Liter zu dieser Zeit × Gramm je Film.</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>As the second of two fixing baths it gets a fifth of a film&apos;s silver.</source>
+        <translation>Als zweites von zwei Fixierbädern bekommt es ein Fünftel vom Silber eines Films.</translation>
+    </message>
+    <message>
+        <source>What was poured away after use took its share along.</source>
+        <translation>Was nach Gebrauch weggegossen wurde, nahm seinen Anteil mit.</translation>
+    </message>
+    <message>
+        <source>What came with a filling from another bottle is counted in.</source>
+        <translation>Was mit einer Füllung aus einer anderen Flasche kam, ist mitgezählt.</translation>
+    </message>
+    <message>
+        <source>What came since was counted: a film leaves 0.11 to 0.21 g.</source>
+        <translation>Was seither dazukam, ist gezählt: ein Film hinterlässt 0,11 bis 0,21 g.</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>When it was mixed is not known.</source>
+        <translation>Wann sie angesetzt wurde, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The day from which it counts + the keeping time of a full bottle, in calendar months. No bottle is kept longer.</source>
+        <translation>Der Tag, ab dem gezählt wird, + die Haltbarkeit einer vollen Flasche, in Kalendermonaten. Keine Flasche wird länger aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>Counts from</source>
+        <translation>Zählt ab</translation>
+    </message>
+    <message>
+        <source>Each topping up with replenisher moves the day on from which it counts.</source>
+        <translation>Jedes Auffüllen mit Regenerator rückt den Tag weiter, ab dem gezählt wird.</translation>
+    </message>
+    <message>
+        <source>Something older was poured in: it counts from that.</source>
+        <translation>Etwas Älteres wurde zugegossen: gezählt wird ab dessen Ansetzen.</translation>
     </message>
 </context>
 <context>
@@ -7463,10 +7679,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Zeichen&amp;kodierung</translation>
     </message>
     <message>
-        <source>&amp;Between the cells</source>
-        <translation>Zwischen den Z&amp;ellen</translation>
-    </message>
-    <message>
         <source>semicolon ( ; )</source>
         <translation>Semikolon ( ; )</translation>
     </message>
@@ -7536,6 +7748,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>By their headings, as far as those are known.</source>
         <translation>Nach ihren Überschriften, soweit diese bekannt sind.</translation>
+    </message>
+    <message>
+        <source>Between the &amp;cells</source>
+        <translation>Zwischen den Z&amp;ellen</translation>
     </message>
 </context>
 <context>
@@ -8299,6 +8515,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
             <numerusform>%Ln Flasche ausgelassen: Nicht alles, was hineinkam, hat einen Preis.</numerusform>
             <numerusform>%Ln Flaschen ausgelassen: Nicht alles, was hineinkam, hat einen Preis.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1 film each</source>
+        <translation>je %1 Film</translation>
     </message>
 </context>
 <context>
@@ -9816,13 +10036,13 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>nicht verwendet</translation>
     </message>
     <message>
-        <source>%1 · %2 · %3</source>
-        <comment>bottle, solution, state</comment>
-        <translation>%1 · %2 · %3</translation>
-    </message>
-    <message>
         <source>%1 cannot be both fixing baths.</source>
         <translation>%1 kann nicht beide Fixierbäder sein.</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <comment>bottle, state, solution</comment>
+        <translation>%1 · %2 · %3</translation>
     </message>
 </context>
 <context>
@@ -12527,10 +12747,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>&amp;Beleg</translation>
     </message>
     <message>
-        <source>its number or name</source>
-        <translation>seine Nummer oder sein Name</translation>
-    </message>
-    <message>
         <source>Before you hand it over</source>
         <translation>Bevor Sie ihn abgeben</translation>
     </message>
@@ -12541,6 +12757,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Who takes it: say where it goes.</source>
         <translation>Wer ihn nimmt: Sagen Sie, wohin er geht.</translation>
+    </message>
+    <message>
+        <source>number or name</source>
+        <translation>Nummer oder Name</translation>
     </message>
 </context>
 <context>
@@ -14222,27 +14442,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
             <numerusform>Ihre %n Tests %1 sagen %2 Filme je Liter (%3 – %4); die Packung sagt %5.</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>Your %n strip(s) %1 say + %2 % a film (%3 – %4); the packet says %5.</source>
-        <translation>
-            <numerusform>Ihr Streifen %1 sagt + %2 % je Film (%3 – %4); die Packung sagt %5.</numerusform>
-            <numerusform>Ihre %n Streifen %1 sagen + %2 % je Film (%3 – %4); die Packung sagt %5.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Your %n look(s) and strips %1 say that it keeps %2 days half full (%3 – %4); the packet says %5.</source>
-        <translation>
-            <numerusform>Ihre %n Prüfung %1 sagt, dass er halb voll %2 Tage hält (%3 – %4); die Packung sagt %5.</numerusform>
-            <numerusform>Ihre %n Blicke und Streifen %1 sagen, dass er halb voll %2 Tage hält (%3 – %4); die Packung sagt %5.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Your %n look(s) and strips %1 say that it keeps %2 days half full (%3 – %4); without them the model says %5.</source>
-        <translation>
-            <numerusform>Ihre %n Prüfung %1 sagt, dass er halb voll %2 Tage hält (%3 – %4); ohne sie sagt das Modell %5.</numerusform>
-            <numerusform>Ihre %n Blicke und Streifen %1 sagen, dass er halb voll %2 Tage hält (%3 – %4); ohne sie sagt das Modell %5.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Chance to pass a test, half full</source>
         <translation>Chance, eine Prüfung zu bestehen, halb voll</translation>
@@ -14268,10 +14467,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Eine Klärprobe streut um</translation>
     </message>
     <message>
-        <source>A strip&apos;s time strays by</source>
-        <translation>Die Zeit eines Streifens streut um</translation>
-    </message>
-    <message>
         <source>Density to time</source>
         <translation>Dichte zu Zeit</translation>
     </message>
@@ -14292,16 +14487,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>%1 Filme je Liter</translation>
     </message>
     <message>
-        <source>Wear by your strips</source>
-        <translation>Verbrauch nach Ihren Streifen</translation>
-    </message>
-    <message>
         <source>+ %1 % a film</source>
         <translation>+ %1 % je Film</translation>
-    </message>
-    <message>
-        <source>Keeping by your looks and strips</source>
-        <translation>Haltbarkeit nach Ihren Blicken und Streifen</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) half full</source>
@@ -14354,24 +14541,45 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>By your tests a full bottle does not keep its time either: enter a shorter one first.</source>
         <translation>Nach Ihren Prüfungen hält auch eine volle Flasche ihre Zeit nicht: Tragen Sie zuerst eine kürzere ein.</translation>
     </message>
+    <message numerus="yes">
+        <source>Your %n control strip(s) %1 say + %2 % a film (%3 – %4); the packet says %5.</source>
+        <translation>
+            <numerusform>Ihr Kontrollstreifen %1 sagt + %2 % je Film (%3 – %4); die Packung sagt %5.</numerusform>
+            <numerusform>Ihre %n Kontrollstreifen %1 sagen + %2 % je Film (%3 – %4); die Packung sagt %5.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %n look(s) and control strips %1 say that it keeps %2 days half full (%3 – %4); the packet says %5.</source>
+        <translation>
+            <numerusform>Ihre Prüfung %1 sagt, dass er halb voll %2 Tage hält (%3 – %4); die Packung sagt %5.</numerusform>
+            <numerusform>Ihre %n Sichtprüfungen und Kontrollstreifen %1 sagen, dass er halb voll %2 Tage hält (%3 – %4); die Packung sagt %5.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Your %n look(s) and control strips %1 say that it keeps %2 days half full (%3 – %4); without them the model says %5.</source>
+        <translation>
+            <numerusform>Ihre Prüfung %1 sagt, dass er halb voll %2 Tage hält (%3 – %4); ohne sie sagt das Modell %5.</numerusform>
+            <numerusform>Ihre %n Sichtprüfungen und Kontrollstreifen %1 sagen, dass er halb voll %2 Tage hält (%3 – %4); ohne sie sagt das Modell %5.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A control strip&apos;s time strays by</source>
+        <translation>Die Zeit eines Kontrollstreifens streut um</translation>
+    </message>
+    <message>
+        <source>Wear by your control strips</source>
+        <translation>Verbrauch nach Ihren Kontrollstreifen</translation>
+    </message>
+    <message>
+        <source>Keeping by your looks and control strips</source>
+        <translation>Haltbarkeit nach Ihren Sichtprüfungen und Kontrollstreifen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::PaceChoice</name>
     <message>
         <source>Films a week</source>
         <translation>Filme je Woche</translation>
-    </message>
-    <message>
-        <source>Besides it comes</source>
-        <translation>Außerdem kommt</translation>
-    </message>
-    <message>
-        <source>what usually does</source>
-        <translation>was gewöhnlich kommt</translation>
-    </message>
-    <message>
-        <source>so much a week</source>
-        <translation>so viel je Woche</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -14384,6 +14592,18 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>The usual pace is that of the last half year; it is known after three loads. What the known work brings of it is not counted twice.</source>
         <translation>Das gewöhnliche Tempo ist das des letzten halben Jahres; bekannt ist es ab drei Ladungen. Was die bekannte Arbeit davon bringt, wird nicht doppelt gezählt.</translation>
+    </message>
+    <message>
+        <source>Besides the known work</source>
+        <translation>Außer der bekannten Arbeit</translation>
+    </message>
+    <message>
+        <source>what usually comes</source>
+        <translation>was gewöhnlich kommt</translation>
+    </message>
+    <message>
+        <source>so many films a week</source>
+        <translation>so viele Filme je Woche</translation>
     </message>
 </context>
 <context>
@@ -15654,10 +15874,6 @@ mal ihr Volumen</translation>
         <translation>Das Buch konnte nicht gelesen werden.</translation>
     </message>
     <message>
-        <source>Once film has gone through a bottle, or a bottle has ended, this page shows films by month, solution and person, how long bottles lasted, why they ended and what a film cost. Log a run first.</source>
-        <translation>Sobald Film durch eine Flasche ging oder eine Flasche endete, zeigt diese Seite Filme nach Monat, Lösung und Person, wie lange Flaschen hielten, warum sie endeten und was ein Film kostete. Tragen Sie zuerst einen Durchgang ein.</translation>
-    </message>
-    <message>
         <source>Nothing in %1</source>
         <comment>period</comment>
         <translation>Nichts in %1</translation>
@@ -15705,6 +15921,10 @@ mal ihr Volumen</translation>
     <message>
         <source>Counting</source>
         <translation>Wird gezählt</translation>
+    </message>
+    <message>
+        <source>Once film has gone through a bottle, or a bottle has ended, this page shows films by month, solution and person, how long bottles lasted, why they ended and what a film cost. Log a run first, or choose another period above.</source>
+        <translation>Sobald Film durch eine Flasche ging oder eine Flasche endete, zeigt diese Seite Filme nach Monat, Lösung und Person, wie lange Flaschen hielten, warum sie endeten und was ein Film kostete. Tragen Sie zuerst einen Durchgang ein, oder wählen Sie oben einen anderen Zeitraum.</translation>
     </message>
 </context>
 <context>

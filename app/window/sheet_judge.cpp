@@ -72,7 +72,7 @@ std::vector<SheetChoice> readingOf(const store::SheetTable& table, const SheetMa
         names << QString::fromStdString(one);
     }
     return {choice(SheetJudge::tr("&Encoding"), names, at, open.encoding),
-            choice(SheetJudge::tr("&Between the cells"),
+            choice(SheetJudge::tr("Between the &cells"),
                    {SheetJudge::tr("semicolon ( ; )"), SheetJudge::tr("comma ( , )"),
                     SheetJudge::tr("tab"), SheetJudge::tr("bar ( | )")},
                    static_cast<int>(table.delimiter), open.delimiter),

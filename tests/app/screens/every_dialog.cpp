@@ -294,7 +294,7 @@ void seeSheet(const Session& session, const Door& door, const SeenScreen& seen)
 {
     const QByteArray sheet = "Harbour darkroom;;;;;\n"
                              "Bottle;Recipe;Volume (l);Mixed;Films done;Notes\n"
-                             "Dev 21;MQ borax developer;1,0;3/4/26;6;\"second row, on the left\"\n"
+                             "Dev 21;MQ borax developer, stock;1,0;3/4/26;6;\"second row, on the left\"\n"
                              "Dev 22;our soft one;0,75;5/4/26;;\n"
                              "Fix 14;Acid fixer;a lot;6/4/26;11;\n";
     auto store = store::SqlStore::open(session.path());

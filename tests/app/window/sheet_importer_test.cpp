@@ -66,7 +66,7 @@ protected:
     {
         auto* box = named<QComboBox>(*dialog(), "Solution that “MQ” is");
         ASSERT_NE(box, nullptr);
-        const int at = box->findText("MQ borax developer");
+        const int at = box->findText("MQ borax developer, stock");
         ASSERT_GT(at, 0);
         box->setCurrentIndex(at);
     }
