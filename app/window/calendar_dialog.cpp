@@ -6,6 +6,7 @@
 
 #include <QCheckBox>
 #include <QDir>
+#include <QFileInfo>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -42,7 +43,8 @@ CalendarDialog::CalendarDialog(const Wording& wording, const cupboard::DateKinds
     body()->addWidget(m_keep);
     if (!kept.isEmpty()) {
         auto* now =
-            new PlainLabel(tr("Kept up to date now: %1").arg(QDir::toNativeSeparators(kept)), this);
+            new PlainLabel(tr("Kept up to date now: %1").arg(QFileInfo(kept).fileName()), this);
+        setPlainToolTip(now, QDir::toNativeSeparators(kept)); // a path has no place to be broken
         now->setWordWrap(true);
         now->setFont(Theme::font(TextRole::Small));
         body()->addWidget(now);
