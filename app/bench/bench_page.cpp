@@ -93,6 +93,7 @@ BenchPage::BenchPage(Door& host, BenchMemory& memory, Sounds& sounds, BenchClock
 BenchPage::~BenchPage()
 {
     save();
+    hide(); // a field that is being written in has its say while there is a plan to hear it
     Theme::instance().setDarkRoom(false);
 }
 

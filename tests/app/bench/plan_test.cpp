@@ -140,6 +140,16 @@ TEST(BenchPlan, OffersTheNotebooksTimesTheFilmsOwnFirst)
     }
 }
 
+TEST(BenchPlan, GoesWhileAFilmIsBeingNamed)
+{
+    Bench bench;
+    bench.open();
+    bench.tabTo("filmName");
+    bench.type("Ferry");
+    bench.page.reset(); // the name counts when the keyboard leaves it: nothing is left to show it
+    EXPECT_FALSE(bench.page);
+}
+
 TEST(BenchPlan, SaysHowMuchOfWhatIsPoured)
 {
     Bench bench;
