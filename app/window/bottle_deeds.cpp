@@ -14,6 +14,7 @@
 #include "app/words/formulary_words.h"
 #include "app/words/verdict_words.h"
 #include "core/ledger/one_more.h"
+#include "core/ledger/verdict.h"
 
 #include <optional>
 
@@ -150,8 +151,9 @@ void BottleDeeds::offerFreshTest(const QString& batch)
         return;
     const Bottle kept = *bottle; // the book may change while it is asked
     const ledger::Batch& fixer = kept.batch;
-    if (fixer.solution->role != formulary::Role::Fixer || fixer.inDoubt() || !fixer.dissolved ||
-        !fixer.tests.empty() || !fixer.loads.empty() || fixer.wear.value() > 0 ||
+    if (fixer.solution->role != formulary::Role::Fixer || fixer.inDoubt() ||
+        !ledger::knownClear(fixer) || !fixer.tests.empty() || !fixer.loads.empty() ||
+        fixer.wear.value() > 0 ||
         chemistry::daysBetween(fixer.mixedAt, m_parts.session.now()) > kJustMixed)
         return;
     const QString name = QString::fromStdString(fixer.name);
