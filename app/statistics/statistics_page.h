@@ -61,6 +61,8 @@ public:
     {
         return m_statistics;
     }
+    /// Whether what is shown is of the period and of the book as it is.
+    [[nodiscard]] bool isCounted() const { return m_statistics && !m_underWay && !m_stale; }
     /// Nothing while nothing is shown.
     void print();
 

@@ -11,8 +11,6 @@
 #include "app/mixing/mixing_page.h"
 #include "app/session/session.h"
 #include "app/shelf/shelf_page.h"
-#include "app/statistics/bar_rows.h"
-#include "app/statistics/figures_view.h"
 #include "app/statistics/statistics_page.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/window/main_window.h"
@@ -107,17 +105,12 @@ void seeDayBook(MainWindow& window, const SeenScreen& seen)
         seen(window, QStringLiteral("daybook-%1").arg(kind));
     }
     page->showStatistics(true);
-    letSettle([&] { // figures come from the store's thread, without a sign
-        const auto bars = page->findChildren<BarRows*>();
-        return std::any_of(bars.begin(), bars.end(), [](const BarRows* one) {
-            return one->isVisible() && !one->accessibleName().isEmpty();
-        });
-    });
-    seen(window, QStringLiteral("statistics"));
     auto* statistics = page->findChild<StatisticsPage*>();
+    letSettle([&] { return statistics->isCounted(); });
+    seen(window, QStringLiteral("statistics"));
     statistics->setFace(StatisticsPage::Face::Months);
     statistics->periodBar()->setDays(QDate(2000, 1, 1), QDate(2100, 1, 1));
-    letSettle([&] { return statistics->table()->model()->rowCount() > 0; });
+    letSettle([&] { return statistics->isCounted(); });
     seen(window, QStringLiteral("statistics-months"));
     statistics->setFace(StatisticsPage::Face::Charts);
     statistics->setSpan(StatisticsPage::Span::TwelveMonths);

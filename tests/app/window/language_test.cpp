@@ -6,6 +6,7 @@
 #include "app/formulary/formulary_page.h"
 #include "app/mixing/mixing_page.h"
 #include "app/shelf/shelf_page.h"
+#include "app/statistics/statistics_page.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
 #include "app/window/run_window.h"
@@ -206,6 +207,9 @@ struct Shown {
         }
         window.showPage(Page::DayBook);
         dayBook->showStatistics(true);
+        // Counted on a thread, with words of its own for as long as that takes.
+        const auto* statistics = window.findChild<StatisticsPage*>();
+        EXPECT_TRUE(QTest::qWaitFor([&] { return statistics->isCounted(); }, 20'000));
         add("statistics");
         dayBook->showStatistics(false);
         return all;
