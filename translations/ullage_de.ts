@@ -7108,7 +7108,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>packet for %1</source>
-        <translation>für %1</translation>
+        <translation>%1</translation>
     </message>
     <message>
         <source>concentrate</source>
