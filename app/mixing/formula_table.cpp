@@ -8,6 +8,8 @@
 #include <QGridLayout>
 #include <QSignalBlocker>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -21,11 +23,11 @@ FormulaTable::FormulaTable(const Wording& wording, QWidget* parent)
         auto* heading = new PlainLabel(this);
         heading->setFont(Theme::font(TextRole::CardTitle));
         setTone(heading, Tone::Quiet);
-        m_grid->addWidget(heading, 0, column);
         m_headings.push_back(heading);
     }
-    m_grid->setColumnStretch(0, 1);
+    m_headings.back()->setAlignment(Qt::AlignRight);
     retranslate();
+    layOut(false);
 }
 
 void FormulaTable::setWording(const Wording& wording)
@@ -34,8 +36,7 @@ void FormulaTable::setWording(const Wording& wording)
     retranslate();
 }
 
-QComboBox* FormulaTable::addForms(std::string_view salt, std::string_view chosen, int row,
-                                  int column)
+QComboBox* FormulaTable::addForms(std::string_view salt, std::string_view chosen)
 {
     auto* box = new QComboBox(this);
     for (const chemistry::SaltForm& known : chemistry::saltForms()) {
@@ -50,7 +51,6 @@ QComboBox* FormulaTable::addForms(std::string_view salt, std::string_view chosen
         delete box;
         return nullptr;
     }
-    m_grid->addWidget(box, row, column);
     connect(box, &QComboBox::currentIndexChanged, this, [this] {
         showAmounts();
         emit changed();
@@ -58,28 +58,106 @@ QComboBox* FormulaTable::addForms(std::string_view salt, std::string_view chosen
     return box;
 }
 
+QLabel* FormulaTable::addWords(QComboBox* buddy)
+{
+    if (!buddy)
+        return nullptr;
+    auto* words = new PlainLabel(this);
+    words->setBuddy(buddy);
+    words->setWordWrap(true);
+    setTone(words, Tone::Quiet);
+    return words;
+}
+
+// Name and weight on one line, and the forms between them or on lines of their own below.
+void FormulaTable::layOut(bool below)
+{
+    m_below = below;
+    const int last = below ? 1 : 3;
+    m_grid->addWidget(m_headings[0], 0, 0);
+    m_grid->addWidget(m_headings[3], 0, last);
+    for (const int form : {1, 2}) {
+        m_headings[static_cast<std::size_t>(form)]->setVisible(!below);
+        if (!below)
+            m_grid->addWidget(m_headings[static_cast<std::size_t>(form)], 0, form);
+    }
+    int line = 1;
+    for (const Row& row : m_rows) {
+        m_grid->addWidget(row.name, line, 0);
+        m_grid->addWidget(row.weighed, line, last);
+        if (row.inFormula) {
+            row.meansWords->setVisible(below);
+            row.handWords->setVisible(below);
+            m_grid->addWidget(row.inFormula, below ? line + 1 : line, 1);
+            m_grid->addWidget(row.atHand, below ? line + 2 : line, below ? 1 : 2);
+            if (below) {
+                m_grid->addWidget(row.meansWords, line + 1, 0);
+                m_grid->addWidget(row.handWords, line + 2, 0);
+                line += 2;
+            }
+        }
+        ++line;
+    }
+    m_grid->setColumnStretch(0, 1);
+    updateGeometry();
+}
+
+int FormulaTable::widthAbreast() const
+{
+    int name = m_headings[0]->sizeHint().width();
+    int weighed = m_headings[3]->sizeHint().width();
+    int form = 0;
+    for (const Row& row : m_rows) {
+        name = std::max(name, row.name->sizeHint().width());
+        weighed = std::max(weighed, row.weighed->sizeHint().width());
+        if (row.inFormula)
+            form = std::max(form, row.inFormula->sizeHint().width());
+    }
+    const int means = std::max(form, m_headings[1]->sizeHint().width());
+    const int hand = std::max(form, m_headings[2]->sizeHint().width());
+    return name + means + hand + weighed + 3 * m_grid->horizontalSpacing();
+}
+
+QSize FormulaTable::minimumSizeHint() const
+{
+    int words = 0;
+    int form = 0;
+    for (const Row& row : m_rows) {
+        words = std::max(words, row.name->sizeHint().width());
+        form = std::max({form, row.weighed->sizeHint().width(),
+                         row.inFormula ? row.inFormula->sizeHint().width() : 0});
+    }
+    return {words + m_grid->horizontalSpacing() + form, QWidget::minimumSizeHint().height()};
+}
+
+void FormulaTable::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    if (const bool below = width() < widthAbreast(); below != m_below)
+        layOut(below);
+}
+
 void FormulaTable::setFormula(const chemistry::Formula& formula)
 {
     for (const Row& row : m_rows) {
-        for (QWidget* widget :
-             std::initializer_list<QWidget*>{row.name, row.inFormula, row.atHand, row.weighed})
+        for (QWidget* widget : std::initializer_list<QWidget*>{
+                 row.name, row.inFormula, row.atHand, row.weighed, row.meansWords, row.handWords})
             delete widget;
     }
     m_rows.clear();
     m_formula = formula;
     m_makes = formula.makes;
-    int at = 1;
     for (const chemistry::Ingredient& part : formula.ingredients) {
-        Row row{new PlainLabel(this), addForms(part.name, part.form, at, 1),
-                addForms(part.name, part.form, at, 2), new PlainLabel(this)};
-        row.weighed->setFont(Theme::font(TextRole::Strong));
-        row.weighed->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        m_grid->addWidget(row.name, at, 0);
-        m_grid->addWidget(row.weighed, at, 3);
-        m_rows.push_back(row);
-        ++at;
+        auto* name = new PlainLabel(this);
+        auto* means = addForms(part.name, part.form);
+        auto* hand = addForms(part.name, part.form);
+        m_rows.push_back(
+            {name, means, hand, new PlainLabel(this), addWords(means), addWords(hand)});
+        m_rows.back().weighed->setFont(Theme::font(TextRole::Strong));
+        m_rows.back().weighed->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     }
     retranslate();
+    layOut(width() < widthAbreast());
 }
 
 void FormulaTable::setMakes(chemistry::Millilitres makes)
@@ -150,6 +228,10 @@ void FormulaTable::retranslate()
         };
         word(m_rows[i].inFormula, tr("Form of %1 that the formula means").arg(name));
         word(m_rows[i].atHand, tr("Form of %1 at hand").arg(name));
+        if (m_rows[i].inFormula) {
+            m_rows[i].meansWords->setText(headings[1]);
+            m_rows[i].handWords->setText(headings[2]);
+        }
     }
     showAmounts();
 }

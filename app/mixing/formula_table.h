@@ -15,6 +15,7 @@ class QLabel;
 namespace ullage::app
 {
 
+/// Where there is no room for all beside one another the forms stand below each salt.
 /// For each salt of saltForms() the user may say which form the formula means and which is at hand;
 /// other chemicals are only scaled.
 class FormulaTable : public QWidget
@@ -43,9 +44,15 @@ public:
     /// The amount of a row with its unit, rounded to be weighed.
     [[nodiscard]] QString weighed(int row) const;
 
+    /// As narrow as it is with the forms below.
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
 signals:
     /// The user chose another form.
     void changed();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     struct Row {
@@ -53,9 +60,14 @@ private:
         QComboBox* inFormula; ///< null, as atHand, for a chemical of one form
         QComboBox* atHand;
         QLabel* weighed;
+        QLabel* meansWords; ///< before the forms where they stand below; null as these
+        QLabel* handWords;
     };
 
-    QComboBox* addForms(std::string_view salt, std::string_view chosen, int row, int column);
+    QComboBox* addForms(std::string_view salt, std::string_view chosen);
+    QLabel* addWords(QComboBox* buddy);
+    void layOut(bool below);
+    [[nodiscard]] int widthAbreast() const;
     void retranslate();
     void showAmounts();
 
@@ -65,6 +77,7 @@ private:
     QGridLayout* m_grid;
     std::vector<QLabel*> m_headings;
     std::vector<Row> m_rows;
+    bool m_below = false; ///< the forms stand below
 };
 
 } // namespace ullage::app

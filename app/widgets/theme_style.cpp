@@ -61,8 +61,8 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, 
 QLineEdit[invalid="true"] { border: 2px solid @red; padding: 5px 9px; }
 QLineEdit:disabled, QPlainTextEdit:disabled, QAbstractSpinBox:disabled, QComboBox:disabled {
   color: @faded; background: @paper; border-color: @hairline; }
-QComboBox { padding-right: 26px; }
-QComboBox:focus { padding-right: 25px; }
+QComboBox { padding-right: 4px; }
+QComboBox:focus { padding-right: 3px; }
 QComboBox::drop-down { border: none; width: 26px; }
 QComboBox::down-arrow { image: url(%icons-down.svg); width: 12px; height: 12px; }
 QComboBox QAbstractItemView { background: @card; border: 1px solid @border; padding: 0;
