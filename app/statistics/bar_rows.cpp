@@ -4,6 +4,7 @@
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
+#include <QEvent>
 #include <QPainter>
 #include <QStringList>
 
@@ -16,7 +17,16 @@ namespace
 {
 
 constexpr int kRow = 40;
+constexpr int kLine = 20; // more where values stand below names
+constexpr double kApart = 12;
 constexpr double kBar = 7;
+
+QFont valueFont()
+{
+    QFont strong = Theme::font(TextRole::Strong);
+    strong.setPixelSize(13);
+    return strong;
+}
 
 } // namespace
 
@@ -33,11 +43,42 @@ void BarRows::setRows(const std::vector<BarRow>& rows)
     for (const BarRow& row : m_rows)
         words << QStringLiteral("%1: %2").arg(row.name, row.text);
     setAccessibleName(words.join(QStringLiteral(", ")));
+    fit();
     updateGeometry();
     update();
 }
 
-QSize BarRows::sizeHint() const { return {280, kRow * static_cast<int>(m_rows.size())}; }
+// One of them below, all below: values are read down the column.
+void BarRows::fit()
+{
+    const QFontMetricsF body(Theme::font(TextRole::Body));
+    const bool below = std::any_of(m_rows.begin(), m_rows.end(), [&](const BarRow& row) {
+        return body.horizontalAdvance(row.name) + kApart + figuresWidth(valueFont(), row.text) >
+               width();
+    });
+    if (below == m_below)
+        return;
+    m_below = below;
+    updateGeometry();
+    update();
+}
+
+void BarRows::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fit();
+}
+
+void BarRows::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
+        fit();
+}
+
+int BarRows::rowHeight() const { return m_below ? kRow + kLine : kRow; }
+
+QSize BarRows::sizeHint() const { return {280, rowHeight() * static_cast<int>(m_rows.size())}; }
 
 QSize BarRows::minimumSizeHint() const { return {160, sizeHint().height()}; }
 
@@ -49,19 +90,20 @@ void BarRows::paintEvent(QPaintEvent*)
     double most = 0;
     for (const BarRow& row : m_rows)
         most = std::max(most, row.value);
-    QRectF line(0, 0, width(), kRow);
+    const QFont strong = valueFont();
+    const QFont body = Theme::font(TextRole::Body);
+    QRectF line(0, 0, width(), rowHeight());
     for (const BarRow& row : m_rows) {
-        QFont strong = Theme::font(TextRole::Strong);
-        strong.setPixelSize(13);
-        const QRectF words = line.adjusted(0, 2, 0, -16);
+        const QRectF words = line.adjusted(0, 2, 0, m_below ? -16 - kLine : -16);
+        const QRectF value = m_below ? words.translated(0, kLine - 2) : words;
         painter.setFont(strong);
         painter.setPen(c.ink);
-        const double taken = figuresWidth(strong, row.text);
-        drawFigures(painter, words, Qt::AlignRight | Qt::AlignVCenter, row.text);
-        const QFont body = Theme::font(TextRole::Body);
+        drawFigures(painter, value, (m_below ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter,
+                    row.text);
+        const double taken = m_below ? 0 : figuresWidth(strong, row.text) + kApart;
         painter.setFont(body);
         painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine,
-                         oneLine(row.name, QFontMetricsF(body), words.width() - taken - 12));
+                         oneLine(row.name, QFontMetricsF(body), words.width() - taken));
         const QRectF ground(line.left(), line.bottom() - 13, line.width(), kBar);
         painter.setPen(Qt::NoPen);
         painter.setBrush(c.hairline);
@@ -72,7 +114,7 @@ void BarRows::paintEvent(QPaintEvent*)
             painter.setBrush(c.brown);
             painter.drawRoundedRect(bar, kBar / 2, kBar / 2);
         }
-        line.translate(0, kRow);
+        line.translate(0, rowHeight());
     }
 }
 

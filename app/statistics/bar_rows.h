@@ -17,7 +17,8 @@ struct BarRow {
     bool operator==(const BarRow&) const = default;
 };
 
-/// All rows are its accessible name. It takes no focus and no clicks.
+/// All rows are its accessible name. It takes no focus and no clicks. Where a name has no room
+/// beside its value, the values stand below the names.
 class BarRows : public QWidget
 {
     Q_OBJECT
@@ -35,10 +36,16 @@ public:
     static constexpr std::size_t kMost = 8;
 
 protected:
+    void changeEvent(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void fit();
+    [[nodiscard]] int rowHeight() const;
+
     std::vector<BarRow> m_rows;
+    bool m_below = false; ///< values below their names
 };
 
 } // namespace ullage::app

@@ -134,6 +134,19 @@ TEST_F(StatisticsPageTest, GoesFromOneMonthOrQuarterToTheNext)
     EXPECT_TRUE(lives[0].text.endsWith("1 film each")) << lives[0].text.toStdString();
 }
 
+TEST(StatisticsBars, ValuesStandBelowNamesThatHaveNoRoomBesideThem)
+{
+    BarRows rows;
+    rows.setRows({{"A developer with a rather long name", 1, "24 days · 14 bottles"}});
+    rows.resize(600, 60);
+    rows.show();
+    const int beside = rows.sizeHint().height();
+    rows.resize(250, 60);
+    EXPECT_GT(rows.sizeHint().height(), beside);
+    rows.resize(600, 60);
+    EXPECT_EQ(rows.sizeHint().height(), beside);
+}
+
 TEST(StatisticsPeriod, StaysWhereItWasGoneBackToAndEndsWithToday)
 {
     PeriodBar bar;
