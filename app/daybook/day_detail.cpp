@@ -4,8 +4,10 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/where_from_popover.h"
 #include "app/widgets/wrapping_button.h"
 
+#include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -103,6 +105,12 @@ void DayDetail::setFacts(const DayFacts& facts)
         m_column->addLayout(row);
         if (!bottle.then.isEmpty())
             setTone(addText(bottle.then), Tone::Quiet);
+        if (!bottle.cost.isEmpty()) {
+            QLabel* cost = addText(bottle.cost);
+            cost->setTextInteractionFlags(Qt::NoTextInteraction); // a click asks
+            setTone(cost, Tone::Quiet);
+            askWhereFrom(cost, [paid = bottle.paid] { return paid; });
+        }
     }
     if (!facts.times.empty()) {
         m_column->addSpacing(Space::kTight);

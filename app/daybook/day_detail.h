@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/widgets/card.h"
+#include "app/words/explanation.h"
 #include "app/words/factor_row.h"
 
 #include <QWidget>
@@ -20,8 +21,10 @@ namespace ullage::app
 struct DayBottle {
     QString id;
     QString name;
-    QString then;         ///< "7 films before, time × 1.32"; may be empty
-    bool onShelf = false; ///< still in use
+    QString then;          ///< "7 films before, time × 1.32"; may be empty
+    bool onShelf = false;  ///< still in use
+    QString cost = {};     ///< of one that has ended, where it is known
+    Explanation paid = {}; ///< where that is from
 };
 
 /// A film of a run, or the one that a mark is on.

@@ -5,6 +5,7 @@
 #include "app/words/event_words.h"
 #include "app/words/film_words.h"
 #include "app/words/moment_text.h"
+#include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
 #include "core/ledger/load_times.h"
@@ -125,6 +126,12 @@ DayBottle bottleThen(const std::string& event, const std::string& batch, const s
             bottle.then.isEmpty()
                 ? solution
                 : Words::tr("%1; %2", "solution; what it had done").arg(solution, bottle.then);
+        if (then->inUse())
+            return bottle; // its card on the Shelf says what it cost so far
+        if (const auto cost = door.cost(batch, then->asOf)) {
+            bottle.cost = endedCostText(*cost, then->filmsDone, wording.locale);
+            bottle.paid = explainCost(*cost, then->filmsDone, wording);
+        }
     }
     return bottle;
 }

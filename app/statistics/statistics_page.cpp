@@ -315,7 +315,9 @@ void StatisticsPage::sayNothing()
                              "lasted, why they ended and what a film cost. Log a run first, or "
                              "choose another period above."));
     else
-        m_empty->setWords(tr("Nothing in %1", "period").arg(m_period->words()),
+        m_empty->setWords((span == PeriodBar::Span::Between ? tr("Nothing from %1", "day to day")
+                                                            : tr("Nothing in %1", "period"))
+                              .arg(m_period->words()),
                           tr("No film went through a bottle, no bottle was mixed or ended and "
                              "nothing was bought. Choose another period above."));
 }

@@ -64,6 +64,17 @@ QString bottleCostText(const ledger::Cost& cost, chemistry::Films done, const QL
                : MoneyWords::tr("Cost %1 so far.").arg(known);
 }
 
+QString endedCostText(const ledger::Cost& cost, chemistry::Films done, const QLocale& locale)
+{
+    if (cost.money.empty())
+        return {};
+    const QString known = costText(cost, locale);
+    return cost.whole && done > chemistry::Films(0)
+               ? MoneyWords::tr("Cost %1, %2 for each film done.")
+                     .arg(known, moneyText(cost.money.forEachOf(done.value()), locale))
+               : MoneyWords::tr("Cost %1.").arg(known);
+}
+
 Explanation explainCost(const ledger::Cost& cost, chemistry::Films done, const Wording& wording)
 {
     Explanation why;

@@ -28,6 +28,8 @@ QString costText(const ledger::Cost& cost, const QLocale& locale);
 
 /// "Cost 8.40 EUR so far, 0.84 EUR for each film done." of a bottle; empty where nothing is known.
 QString bottleCostText(const ledger::Cost& cost, chemistry::Films done, const QLocale& locale);
+/// "Cost 8.40 EUR, 0.84 EUR for each film done." of a bottle that has ended; the same otherwise.
+QString endedCostText(const ledger::Cost& cost, chemistry::Films done, const QLocale& locale);
 /// The same for "Where from?"; "not known" where it is not.
 Explanation explainCost(const ledger::Cost& cost, chemistry::Films done, const Wording& wording);
 

@@ -80,6 +80,23 @@ TEST_F(FilmCostTest, IsItsPartOfWhatTheBottleCostByTheFilmsOfThat)
     EXPECT_EQ(costOn("4x5 film"), QStringLiteral("Its chemistry cost 0.70\u00a0EUR."));
 }
 
+TEST_F(FilmCostTest, OfABottleThatHasEndedIsToldInTheDayBook)
+{
+    const auto told = [&] {
+        PageOn on(desk);
+        on.choose("Run · 2 × 135-36");
+        for (const QLabel* label : on.page.findChildren<QLabel*>()) {
+            if (label->text().startsWith(QStringLiteral("Cost ")))
+                return label->text();
+        }
+        return QString();
+    };
+    EXPECT_TRUE(told().isEmpty()) << "its card on the Shelf says it";
+    desk.pass(1);
+    desk.record(dev, ledger::Discarded{"gone"});
+    EXPECT_EQ(told(), QStringLiteral("Cost 8.40\u00a0EUR, 4.20\u00a0EUR for each film done."));
+}
+
 TEST_F(FilmCostTest, SaysWhereItIsFrom)
 {
     ledger::Cost paid;

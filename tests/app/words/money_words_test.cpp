@@ -59,6 +59,11 @@ TEST(MoneyWords, aBottleTellsWhatItCostAndEachFilm)
     cost.whole = false;
     EXPECT_EQ(bottleCostText(cost, chemistry::Films(10), kBritish),
               "Cost at least 8.40\u00a0EUR so far.");
+    EXPECT_EQ(endedCostText({cost.money, true}, chemistry::Films(10), kBritish),
+              "Cost 8.40\u00a0EUR, 0.84\u00a0EUR for each film done.");
+    EXPECT_EQ(endedCostText({cost.money, false}, chemistry::Films(10), kBritish),
+              "Cost at least 8.40\u00a0EUR.");
+    EXPECT_TRUE(endedCostText({{}, false}, chemistry::Films(10), kBritish).isEmpty());
     EXPECT_TRUE(bottleCostText({{}, false}, chemistry::Films(10), kBritish).isEmpty());
     const Wording wording{{}, kBritish};
     EXPECT_EQ(explainCost({{}, false}, chemistry::Films(10), wording).value, "not known");
