@@ -8608,15 +8608,15 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Films developed</source>
-        <translation>Entwickelte Filme</translation>
+        <translation>Filme</translation>
     </message>
     <message>
         <source>Bottles mixed</source>
-        <translation>Angesetzte Flaschen</translation>
+        <translation>Angesetzt</translation>
     </message>
     <message>
         <source>Bottles ended</source>
-        <translation>Beendete Flaschen</translation>
+        <translation>Beendet</translation>
     </message>
     <message>
         <source>Bought</source>

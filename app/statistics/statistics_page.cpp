@@ -297,6 +297,7 @@ void StatisticsPage::showAll()
     else if (charts)
         shown = m_scroll;
     m_stack->setCurrentWidget(shown);
+    m_counting->setWords({}, {}); // what is not seen any more is not worded anew either
     if (nothing)
         sayNothing();
     else if (charts)
