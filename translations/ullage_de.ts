@@ -6999,6 +6999,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Not all that went in has a price in the cupboard.</source>
         <translation>Nicht alles, was hineinkam, hat im Schrank einen Preis.</translation>
     </message>
+    <message>
+        <source>Cost %1, %2 for each film done.</source>
+        <translation>Kostete %1, je Film %2.</translation>
+    </message>
+    <message>
+        <source>Cost %1.</source>
+        <translation>Kostete %1.</translation>
+    </message>
 </context>
 <context>
     <name>NextFilm</name>
@@ -15925,6 +15933,11 @@ mal ihr Volumen</translation>
     <message>
         <source>Once film has gone through a bottle, or a bottle has ended, this page shows films by month, solution and person, how long bottles lasted, why they ended and what a film cost. Log a run first, or choose another period above.</source>
         <translation>Sobald Film durch eine Flasche ging oder eine Flasche endete, zeigt diese Seite Filme nach Monat, Lösung und Person, wie lange Flaschen hielten, warum sie endeten und was ein Film kostete. Tragen Sie zuerst einen Durchgang ein, oder wählen Sie oben einen anderen Zeitraum.</translation>
+    </message>
+    <message>
+        <source>Nothing from %1</source>
+        <comment>day to day</comment>
+        <translation>Nichts vom %1</translation>
     </message>
 </context>
 <context>

@@ -13,6 +13,8 @@
 #include <QFileInfo>
 #include <QTimer>
 
+#include <utility>
+
 namespace ullage::app
 {
 
@@ -67,12 +69,14 @@ SheetImporter::~SheetImporter()
     delete m_dialog;
 }
 
-bool SheetImporter::running() const { return m_thread || m_dialog; }
-
 void SheetImporter::start(const QString& file)
 {
-    if (running())
+    if (m_dialog)
         return;
+    if (m_thread) { // of a sheet that was let go
+        m_next = file;
+        return;
+    }
     m_file = file;
     m_sheet.clear();
     m_decided = {};
@@ -112,6 +116,8 @@ void SheetImporter::run(const std::function<void(Work&)>& job,
         m_thread->deleteLater();
         m_thread = nullptr;
         done(*work);
+        if (!m_next.isEmpty())
+            start(std::exchange(m_next, {}));
     });
     m_thread->start();
 }

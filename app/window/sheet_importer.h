@@ -31,7 +31,6 @@ public:
 
     /// `file` is not the open book. Does nothing while another sheet is being imported.
     void start(const QString& file);
-    [[nodiscard]] bool running() const;
 
 private:
     struct Work;
@@ -45,6 +44,7 @@ private:
 
     WindowParts m_parts;
     QString m_file;
+    QString m_next; ///< asked for while the thread was at one that was let go
     QByteArray m_sheet;
     SheetDecided m_decided;
     SheetJudged m_judged;
