@@ -9,8 +9,8 @@ namespace ullage::app
 /// Called once for each widget, when it is about to be shown for the first time.
 /// - A button on a page answers to Enter as well as to Space, as it would in a dialog.
 /// - A box to choose from wants room for the longest of its choices, whenever they came into it;
-///   tabs are shown whole, without arrows. In one that can be typed into, Enter does what it does in
-///   any other field, whatever is selected.
+///   tabs are shown whole, without arrows. In one that can be typed into, Enter does what it does
+///   in any other field, whatever is selected.
 /// - A dialog opens as large as its words need and grows with them.
 /// - Neither it nor the main window opens larger than its screen or past an edge of it, whatever
 ///   size was remembered; a dialog does not grow past one either.

@@ -7,9 +7,9 @@ namespace ullage::app::testing
 {
 
 /// In November: five films developed (two by Ada, three by Ben; four more were taken back), the
-/// fixer mixed from a packet of 3.00 USD and discarded, two packets bought for 9.80 and 0.25 EUR and
-/// that of the fixer, a bag of sulfite for 2.00 EUR of which all was taken, and one without a price.
-/// One film and one packet are December's.
+/// fixer mixed from a packet of 3.00 USD and discarded, two packets bought for 9.80 and 0.25 EUR
+/// and that of the fixer, a bag of sulfite for 2.00 EUR of which all was taken, and one without a
+/// price. One film and one packet are December's.
 inline const QByteArray kTwoMonths =
     R"({"type":"book","format":"ullage-journal","version":2})"
     "\n"

@@ -202,7 +202,7 @@ void seeCupboardDeeds(Door& door, const SeenScreen& seen)
     WorkDialog anew(door, state->works.front());
     show(anew, QStringLiteral("cupboard-work-edit"), seen);
     CalendarDialog calendar(door.wording(), cupboard::everyDateKind(),
-                            QStringLiteral("/home/harbour/calendars/harbour.ics"));
+                            QStringLiteral("/media/darkroom/calendars/harbour.ics"));
     show(calendar, QStringLiteral("cupboard-calendar"), seen);
 }
 
@@ -292,11 +292,12 @@ void seeBookDialogs(Door& door, const SeenScreen& seen)
 // A stranger's sheet: a solution that is not known, a cell that is refused, a day that can be two.
 void seeSheet(const Session& session, const Door& door, const SeenScreen& seen)
 {
-    const QByteArray sheet = "Harbour darkroom;;;;;\n"
-                             "Bottle;Recipe;Volume (l);Mixed;Films done;Notes\n"
-                             "Dev 21;MQ borax developer, stock;1,0;3/4/26;6;\"second row, on the left\"\n"
-                             "Dev 22;our soft one;0,75;5/4/26;;\n"
-                             "Fix 14;Acid fixer;a lot;6/4/26;11;\n";
+    const QByteArray sheet =
+        "Harbour darkroom;;;;;\n"
+        "Bottle;Recipe;Volume (l);Mixed;Films done;Notes\n"
+        "Dev 21;MQ borax developer, stock;1,0;3/4/26;6;\"second row, on the left\"\n"
+        "Dev 22;our soft one;0,75;5/4/26;;\n"
+        "Fix 14;Acid fixer;a lot;6/4/26;11;\n";
     auto store = store::SqlStore::open(session.path());
     auto book = ledger::Book::open(
         **store, [&] { return session.now(); }, [&] { return session.newId(); });
