@@ -9,10 +9,37 @@
 
 #include <QAbstractItemView>
 #include <QAction>
+#include <QEvent>
 #include <QRegularExpression>
 
 namespace ullage::app
 {
+
+namespace
+{
+
+/// Words itself anew with the view that it belongs to.
+class ExportEntry : public QAction
+{
+public:
+    explicit ExportEntry(QAbstractItemView* view) : QAction(view)
+    {
+        word();
+        view->installEventFilter(this);
+    }
+
+    bool eventFilter(QObject* watched, QEvent* event) override
+    {
+        if (event->type() == QEvent::LanguageChange)
+            word();
+        return QAction::eventFilter(watched, event);
+    }
+
+private:
+    void word() { setText(TableExport::tr("&Export table…")); }
+};
+
+} // namespace
 
 QString TableExport::fileName(const QString& table)
 {
@@ -40,7 +67,7 @@ void TableExport::run(QWidget* parent, const ShownTable& table)
 
 QAction* TableExport::offer(QAbstractItemView* view, const QString& name)
 {
-    auto* entry = new QAction(tr("&Export table…"), view);
+    auto* entry = new ExportEntry(view);
     view->addAction(entry);
     view->setContextMenuPolicy(Qt::ActionsContextMenu);
     connect(entry, &QAction::triggered, view, [view, name] {
