@@ -2,6 +2,7 @@
 
 #include "app/widgets/moment_field.h"
 #include "app/widgets/plain_label.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
@@ -223,9 +224,9 @@ void PeriodBar::retranslate()
     for (int i = 0; i < spans.size(); ++i)
         m_span->setItemText(i, spans[i]);
     m_span->setAccessibleName(tr("Period"));
-    m_earlier->setToolTip(tr("Earlier"));
+    setPlainToolTip(m_earlier, tr("Earlier"));
     m_earlier->setAccessibleName(tr("Earlier"));
-    m_later->setToolTip(tr("Later"));
+    setPlainToolTip(m_later, tr("Later"));
     m_later->setAccessibleName(tr("Later"));
     m_from->setAccessibleName(tr("From"));
     m_until->setAccessibleName(tr("Until"));
