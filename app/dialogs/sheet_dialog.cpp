@@ -3,6 +3,7 @@
 #include "app/widgets/caution_box.h"
 #include "app/widgets/dialog_parts.h"
 #include "app/widgets/plain_label.h"
+#include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/cautions.h"
 
@@ -409,12 +410,18 @@ void SheetDialog::showState()
     m_import->setEnabled(ready);
 }
 
+// Its fields stand in three steps, and the base sees those of the one that is shown.
 void SheetDialog::reject()
 {
-    if (m_touched)
-        AskingDialog::reject();
-    else
-        QDialog::reject();
+    if (m_touched &&
+        !prompts().confirm(this, {.title = windowTitle(),
+                                  .text = AskingDialog::tr("Close it without entering this?"),
+                                  .detail = AskingDialog::tr("What was filled in is lost."),
+                                  .yes = AskingDialog::tr("Close it"),
+                                  .danger = true,
+                                  .no = AskingDialog::tr("Keep it open")}))
+        return;
+    QDialog::reject();
 }
 
 } // namespace ullage::app

@@ -133,6 +133,7 @@ TEST_F(SheetInWindow, IsLeftWithoutATrace)
     QTest::keyClick(dialog(), Qt::Key_Escape);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog(); }, kLongestMs));
     EXPECT_EQ(m_desk.journal(), before);
+    EXPECT_EQ(m_asked.answersLeft(), 0U) << m_asked.asked().join('\n').toStdString();
     ASSERT_NE(import(kUglySheet), nullptr) << "and can be begun again";
 }
 
