@@ -275,6 +275,7 @@ void ChoiceStep::showWays()
 {
     const bool raw = m_raw->isChecked();
     m_form->setRowVisible(m_packet, m_packet->count() > 1 && !raw);
+    setPlainToolTip(m_packet, m_packet->currentText()); // a long lot has more than its width
     m_form->setRowVisible(m_powder, !raw && !isLiquid());
     m_form->setRowVisible(m_liquid, !raw && isLiquid());
     m_form->setRowVisible(m_formula, raw);

@@ -15,6 +15,7 @@
 #include "app/widgets/page_header.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/problem_line.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/scroll_room.h"
 #include "app/widgets/theme.h"
@@ -63,10 +64,11 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
       m_set(new MixingSet(door, counting(door, std::move(steady)), m_wording, this)),
       m_plain(nullptr), m_steps(new Card({}, this)), m_cautions(new QScrollArea(this)),
       m_becomesCard(new Card({}, this)), m_safety(new WordsStep(TextRole::Heading, this)),
-      m_problem(wrapped(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
-      m_label(new QPushButton(this)), m_ask(new WhereFromButton(this)),
-      m_caution(new CautionBox({}, this)), m_becomesName(new PlainLabel(this)),
-      m_becomesWhat(wrapped(this)), m_becomes(new FactorRows(this))
+      m_problem(new ProblemLine(this)), m_back(new QPushButton(this)),
+      m_next(new QPushButton(this)), m_label(new QPushButton(this)),
+      m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
+      m_becomesName(new PlainLabel(this)), m_becomesWhat(wrapped(this)),
+      m_becomes(new FactorRows(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
@@ -86,12 +88,11 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     makePages();
     work->body()->addWidget(m_stack, 1);
     m_ask->setFigures([this] { return figures(); });
-    setTone(m_problem, Tone::Discard);
     work->body()->addWidget(m_problem);
     auto* buttons = new QHBoxLayout;
     setButtonLook(m_next, ButtonLook::Primary);
     for (QPushButton* button : {m_back, m_next})
-        button->setMinimumWidth(120);
+        button->setMinimumWidth(100);
     buttons->addWidget(m_back);
     buttons->addStretch();
     buttons->addWidget(m_label);
@@ -330,8 +331,7 @@ void MixingPage::showState()
     m_back->setVisible(step() != Step::Done);
     m_label->setVisible(step() == Step::Done);
     const QString trouble = m_set->problem(m_at);
-    m_problem->setText(step() == Step::Dissolve ? QString() : trouble);
-    m_problem->setVisible(!m_problem->text().isEmpty());
+    m_problem->say(step() == Step::Dissolve ? QString() : trouble);
     m_next->setEnabled(trouble.isEmpty());
     setPlainToolTip(m_next, trouble);
     m_ask->refresh();

@@ -228,8 +228,9 @@ QString MixingSet::inHand(const MixingSpot& at) const
         if (!one.cooling()->clock()->isHidden())
             cooling << one.plan().name;
     }
-    return cooling.isEmpty() ? QString()
-                             : MixingPage::tr("Cooling %1").arg(cooling.join(QStringLiteral(", ")));
+    if (cooling.size() > 1)
+        return MixingPage::tr("Cooling %n bottles", nullptr, static_cast<int>(cooling.size()));
+    return cooling.isEmpty() ? QString() : MixingPage::tr("Cooling %1").arg(cooling.front());
 }
 
 } // namespace ullage::app

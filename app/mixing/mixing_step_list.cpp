@@ -45,6 +45,12 @@ QSize MixingStepList::sizeHint() const
     return {270, static_cast<int>(kLowestRow * static_cast<double>(m_steps.size()))};
 }
 
+QSize MixingStepList::minimumSizeHint() const
+{
+    constexpr int kNarrowest = 140;
+    return {kNarrowest, sizeHint().height()};
+}
+
 double MixingStepList::rowHeight() const
 {
     const auto count = std::max<double>(1, static_cast<double>(m_steps.size()));

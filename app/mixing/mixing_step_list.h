@@ -27,6 +27,8 @@ public:
     void setCurrent(int step);
     [[nodiscard]] int current() const { return m_current; }
     [[nodiscard]] QSize sizeHint() const override;
+    /// Every step can be read, however low the window is.
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
 signals:
     /// One already done; nothing is changed by it.

@@ -19,6 +19,8 @@ namespace ullage::app
 namespace
 {
 
+constexpr int kUnderWords = 31; // a box, and what stands between it and its words
+
 bool sameParts(const cupboard::WeighOut& a, const cupboard::WeighOut& b)
 {
     return std::equal(a.parts.begin(), a.parts.end(), b.parts.begin(), b.parts.end(),
@@ -35,8 +37,9 @@ WeighList::WeighList(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kTight);
-    m_grid->setHorizontalSpacing(Space::kGap);
-    m_grid->setVerticalSpacing(4);
+    m_grid->setHorizontalSpacing(0);
+    m_grid->setVerticalSpacing(2);
+    m_grid->setColumnMinimumWidth(0, kUnderWords);
     m_grid->setColumnStretch(1, 1);
     column->addLayout(m_grid);
     column->addWidget(m_sheet, 0, Qt::AlignLeft);
@@ -60,8 +63,8 @@ void WeighList::setOut(const cupboard::WeighOut& out, const QLocale& locale)
             const Row row{new QCheckBox(this), new PlainLabel(this)};
             row.box->setFont(Theme::font(TextRole::Strong));
             row.note->setWordWrap(true);
-            m_grid->addWidget(row.box, at, 0);
-            m_grid->addWidget(row.note, at, 1);
+            m_grid->addWidget(row.box, 2 * at, 0, 1, 2);
+            m_grid->addWidget(row.note, 2 * at + 1, 1);
             m_rows.push_back(row);
         }
     }

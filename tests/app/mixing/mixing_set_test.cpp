@@ -100,7 +100,7 @@ TEST(MixingSet, developerAndFixerAreChosenMixedAndLoggedInOneGo)
     EXPECT_TRUE(page.done(0)->isVisible());
     EXPECT_TRUE(page.done(2)->isVisible());
     EXPECT_FALSE(page.done(1)->isVisible()) << "no stop bath was mixed";
-    EXPECT_EQ(page.inHand(), "Cooling Dev 15, Fix 1");
+    EXPECT_EQ(page.inHand(), "Cooling 2 bottles");
     QSignalSpy labels(&page, &MixingPage::labelsWanted);
     page.labelButton()->click();
     EXPECT_EQ(labels.at(0).at(0).toStringList(), both);
