@@ -80,6 +80,7 @@ void WeighList::word()
         m_rows[i].box->setText(plainCaption(line));
         m_rows[i].box->setAccessibleName(line);
         m_rows[i].note->setText(note(static_cast<int>(i)));
+        m_rows[i].note->setVisible(!m_rows[i].note->text().isEmpty());
         m_rows[i].box->setAccessibleDescription(m_rows[i].note->text());
         setTone(m_rows[i].note, part.lacks > 0 ? Tone::Test : Tone::Quiet);
     }

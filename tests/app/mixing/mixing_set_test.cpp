@@ -8,6 +8,7 @@
 #include "tests/app/mixing/mixing_kit.h"
 #include "tests/app/scripted_prompts.h"
 
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
@@ -157,6 +158,21 @@ TEST(MixingSet, needsAnEmptyBottleForEach)
     EXPECT_TRUE(says(page, "2 empty bottles"));
     page.set()->tooBox(2)->setChecked(false);
     EXPECT_TRUE(page.nextButton()->isEnabled());
+}
+
+// It stood below the window's edge: a card with words that wrap is not squeezed.
+TEST(MixingSet, whatStandsInTheWayMakesThePageNoHigher)
+{
+    MixingDesk desk;
+    auto& page = desk.page;
+    page.resize(844, 648);
+    page.begin(desk.formulary, {desk.formulary.vessel("starter-glass-1000")}, {});
+    QApplication::processEvents();
+    const int before = page.minimumSizeHint().height();
+    page.set()->tooBox(2)->setChecked(true);
+    QApplication::processEvents();
+    ASSERT_TRUE(says(page, "2 empty bottles"));
+    EXPECT_LE(page.minimumSizeHint().height(), before + 60) << "its own lines, and no more";
 }
 
 TEST(MixingSet, whatWasChosenStaysWhereOneGoesBack)
