@@ -46,6 +46,8 @@ public:
     void setItems(const std::vector<ledger::ItemHere>& items);
     /// What the cupboard lacks of what is to be weighed out, a line each.
     void setLacking(const QStringList& lines);
+    /// Another mixing: what is weighed, and in which forms, is chosen anew with the next formulary.
+    void forgetWeighing() { m_weighed.clear(); }
     /// This packet of the cupboard, and its solution; false for one that cannot be mixed from.
     bool choosePacket(const QString& id);
     /// What stands in the fields, finished or not.

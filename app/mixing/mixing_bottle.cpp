@@ -37,6 +37,7 @@ MixingBottle::MixingBottle(std::function<chemistry::Instant()> now, const Wordin
 
 void MixingBottle::begin()
 {
+    m_choice->forgetWeighing();
     m_dissolve->reset();
     m_air->setValue(std::nullopt);
 }

@@ -30,13 +30,15 @@ bool isSeenIn(const FormulaTable& table, const QString& words)
 // As narrow as a step in a window of 1024 by 700: the weights were out of sight there.
 TEST(FormulaTable, formsStandBelowTheirSaltWhereThereIsNoRoomBeside)
 {
-    FormulaTable table(sample::english());
+    QWidget step; // a window would not be narrower than its layout
+    step.resize(800, 400);
+    FormulaTable table(sample::english(), &step);
     table.setFormula(
         {chemistry::Millilitres(1000), {{"metol", "", 2}, {"sodium-sulfite", "anhydrous", 100}}});
     constexpr int kNarrow = 300;
     EXPECT_LE(table.minimumSizeHint().width(), kNarrow);
     table.resize(700, 300);
-    table.show();
+    step.show();
     QApplication::processEvents();
     EXPECT_EQ(table.atHand(1)->y(), table.inFormula(1)->y());
     EXPECT_TRUE(isSeenIn(table, "100 g"));
