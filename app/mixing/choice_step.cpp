@@ -69,10 +69,7 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
     retranslate();
     showWays();
     connect(m_packet, &QComboBox::currentIndexChanged, this, &ChoiceStep::packetChosen);
-    connect(m_raw, &QCheckBox::toggled, this, [this] {
-        showWays();
-        emit changed();
-    });
+    connect(m_raw, &QCheckBox::toggled, this, &ChoiceStep::packetChosen);
     connect(m_formula, &FormulaTable::changed, this, &ChoiceStep::changed);
     connect(m_liquid, &LiquidEdit::changed, this, &ChoiceStep::changed);
     connect(m_solution, &QComboBox::currentIndexChanged, this, &ChoiceStep::solutionChosen);
@@ -182,8 +179,11 @@ void ChoiceStep::setFormulary(
     }
     vesselChosen();
     solutionChosen();
-    if (before.packet)
-        choosePacket(QString::fromStdString(before.packet->id));
+    if (before.packet && choosePacket(QString::fromStdString(before.packet->id)) && m_ownVolume) {
+        m_makes->setQuantity(before.makes);
+        m_formula->setMakes(before.makes);
+        emit changed();
+    }
 }
 
 const ledger::Packet* ChoiceStep::chosenPacket() const
@@ -237,7 +237,6 @@ void ChoiceStep::solutionChosen()
         preferWhatIsHere();
     }
     m_raw->setVisible(formula.has_value());
-    m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
     packetChosen();
 }
 
@@ -260,14 +259,28 @@ void ChoiceStep::setLacking(const QStringList& lines)
     m_sheet->setEnabled(problem().isEmpty());
 }
 
+// Of a concentrate as much is taken as is mixed.
+const ledger::Packet* ChoiceStep::wholePacket() const
+{
+    const ledger::Packet* packet = m_raw->isChecked() ? nullptr : chosenPacket();
+    return packet && packet->makes && !ledger::isLiquid(*packet) ? packet : nullptr;
+}
+
 void ChoiceStep::packetChosen()
 {
-    // Of a concentrate as much is taken as is mixed.
-    if (const ledger::Packet* packet = chosenPacket();
-        packet && packet->makes && !ledger::isLiquid(*packet))
+    if (const ledger::Packet* packet = wholePacket())
         m_makes->setQuantity(packet->makes);
+    else
+        showUsualVolume();
+    m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
     showWays();
     emit changed();
+}
+
+void ChoiceStep::showUsualVolume()
+{
+    if (const int at = m_vessel->currentIndex(); at >= 0 && !m_ownVolume)
+        m_makes->setQuantity(usualVolume(*m_vessels[static_cast<std::size_t>(at)]));
 }
 
 // From a packet, from raw chemicals, or neither: then only the powder's weight may be known.
@@ -291,10 +304,8 @@ bool ChoiceStep::isLiquid() const
 
 void ChoiceStep::vesselChosen()
 {
-    const int at = m_vessel->currentIndex();
-    const ledger::Packet* packet = chosenPacket();
-    if (at >= 0 && !m_ownVolume && !(packet && packet->makes && !ledger::isLiquid(*packet)))
-        m_makes->setQuantity(usualVolume(*m_vessels[static_cast<std::size_t>(at)]));
+    if (!wholePacket())
+        showUsualVolume();
     m_formula->setMakes(m_makes->quantity().value_or(chemistry::Millilitres()));
     emit changed();
 }

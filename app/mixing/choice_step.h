@@ -93,6 +93,9 @@ private:
     void showWays();
     [[nodiscard]] bool isLiquid() const;
     [[nodiscard]] const ledger::Packet* chosenPacket() const;
+    /// The one that is used up by the mixing, if one is.
+    [[nodiscard]] const ledger::Packet* wholePacket() const;
+    void showUsualVolume();
 
     Wording m_wording;
     std::vector<std::shared_ptr<const formulary::Solution>> m_solutions;

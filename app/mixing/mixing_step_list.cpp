@@ -117,10 +117,12 @@ void MixingStepList::paintEvent(QPaintEvent*)
         painter.setPen(c.quiet);
         const QFontMetricsF metrics(font);
         QRectF line(words.left(), dot.bottom() + 1, words.width(), kDetailLine);
-        QStringList lines = brokenLines(step.detail, metrics, words.width());
-        if (line.top() + 2 * kDetailLine > row.bottom())
-            lines = {step.detail}; // a low window has no room for another
-        for (const QString& detail : lines.mid(0, 2)) {
+        // A low window has no room for another; what is over is told by an ellipsis.
+        const QStringList broken = brokenLines(step.detail, metrics, words.width());
+        const bool two = broken.size() > 1 && line.top() + 2 * kDetailLine <= row.bottom();
+        const QStringList lines =
+            two ? QStringList{broken.front(), broken.mid(1).join(u' ')} : QStringList{step.detail};
+        for (const QString& detail : lines) {
             painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
                              oneLine(detail, metrics, words.width()));
             line.translate(0, kDetailLine - 2);

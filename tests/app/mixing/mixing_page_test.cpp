@@ -482,6 +482,33 @@ TEST(ChoiceStep, aPacketOfTheCupboardSetsTheVolumeAndTellsWhatAFilmCosts)
     EXPECT_FALSE(choice->packet()->isVisibleTo(choice)) << "no packet of that is there";
 }
 
+// The weights stood there for the bottle's volume and the packet's stood above them.
+TEST(ChoiceStep, whatIsWeighedIsForTheVolumeThatStandsThere)
+{
+    ledger::Packet packet;
+    packet.id = "p1";
+    packet.solution = "starter-mq-borax";
+    packet.makes = chemistry::Millilitres(500);
+    MixingDesk bench({packet});
+    ChoiceStep* choice = bench.page.choice();
+    ASSERT_EQ(choice->plan().makes, chemistry::Millilitres(500));
+    const auto agree = [&] {
+        const MixingPlan plan = choice->plan();
+        return plan.formula && plan.formula->makes == plan.makes;
+    };
+    choice->raw()->setChecked(true);
+    EXPECT_TRUE(agree());
+    EXPECT_EQ(choice->plan().makes, chemistry::Millilitres(1000)) << "as usual for the bottle";
+    EXPECT_EQ(choice->formula()->weighed(1), "100 g");
+    choice->raw()->setChecked(false);
+    EXPECT_EQ(choice->plan().makes, chemistry::Millilitres(500)) << "a packet is used whole";
+    choice->makes()->setValue(250);
+    emit choice->makes()->valueChanged();
+    choice->raw()->setChecked(true);
+    EXPECT_TRUE(agree());
+    EXPECT_EQ(choice->formula()->weighed(1), "25 g") << "as it was typed";
+}
+
 TEST(ChoiceStep, itMakesWhatIsUsualForTheBottleAsEverywhere)
 {
     MixingDesk bench;
