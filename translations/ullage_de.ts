@@ -14139,6 +14139,13 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
             <numerusform>Dafür braucht es %1 leere Flaschen, und es gibt nur %n.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Cooling %n bottles</source>
+        <translation>
+            <numerusform>%n kühlt ab</numerusform>
+            <numerusform>%n kühlen ab</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MixingStepList</name>

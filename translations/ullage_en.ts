@@ -927,6 +927,13 @@
             <numerusform>That takes %1 empty bottles, and there are only %n.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Cooling %n bottles</source>
+        <translation>
+            <numerusform>Cooling %n bottle</numerusform>
+            <numerusform>Cooling %n bottles</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::OwnFiguresCard</name>
