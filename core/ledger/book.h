@@ -191,8 +191,9 @@ public:
     /// Many entries with the ids they have, in one transaction: all or nothing (book_import.h).
     class Import;
     /// `settled` says how contradictions that an earlier import found are settled; lines that
-    /// depend on lines left out must be among these (dependents.h).
-    Result<std::unique_ptr<Import>> import(Settlement settled = {});
+    /// depend on lines left out must be among these (dependents.h). With a name it is a step of
+    /// undo that the menu calls so; without one it is none.
+    Result<std::unique_ptr<Import>> import(Settlement settled = {}, const std::string& name = {});
 
 private:
     /// What fills a transaction: enters under the number of its action.

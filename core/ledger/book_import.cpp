@@ -26,7 +26,12 @@ bool storeFailed(const Error& error)
 
 } // namespace
 
-Book::Import::Import(Book& book, Settlement settled) : m_book(&book), m_settled(std::move(settled))
+Book::Import::Import(Book& book, Settlement settled, const std::string& name)
+    : m_book(&book),
+      m_settled(std::move(settled)), m_action{.mode = name.empty() ? ActionMode::Apart
+                                                                   : ActionMode::Done,
+                                              .what = kImportAction,
+                                              .subject = name}
 {
 }
 
@@ -37,12 +42,12 @@ Book::Import::~Import()
     }
 }
 
-Result<std::unique_ptr<Book::Import>> Book::import(Settlement settled)
+Result<std::unique_ptr<Book::Import>> Book::import(Settlement settled, const std::string& name)
 {
     if (auto fine = m_store->begin(); !fine) {
         return tl::unexpected(fine.error());
     }
-    std::unique_ptr<Import> import(new Import(*this, std::move(settled)));
+    std::unique_ptr<Import> import(new Import(*this, std::move(settled), name));
     if (auto fine = import->begin(); !fine) {
         return tl::unexpected(fine.error());
     }
@@ -56,11 +61,14 @@ Result<void> Book::Import::begin()
     }
     m_book->m_memory.forget(); // folds of before; what is needed is read again
     m_brought.had = m_book->m_newest.number;
-    const auto action = m_book->m_store->put(Action{.mode = ActionMode::Apart, .what = "import"});
+    if (m_action.mode == ActionMode::Done) {
+        m_action.seat = m_book->m_history.seat();
+    }
+    const auto action = m_book->m_store->put(m_action);
     if (!action) {
         return tl::unexpected(action.error());
     }
-    m_action = *action;
+    m_action.id = *action;
     return takeBackOurs();
 }
 
@@ -167,7 +175,7 @@ Result<void> Book::Import::enter(Entry entry, int line)
         m_findings.add({.error = std::move(error), .entry = std::move(entry)});
         return {};
     }
-    if (auto fine = m_book->m_store->put(entry, m_action); !fine) {
+    if (auto fine = m_book->m_store->put(entry, m_action.id); !fine) {
         return fine;
     }
     ++m_added;
@@ -263,6 +271,7 @@ Result<int> Book::Import::finish()
     }
     m_book->m_newest = std::move(*newest);
     m_book->m_memory.forget();
+    m_book->m_history.remember(m_action);
     m_open = false;
     return m_added;
 }

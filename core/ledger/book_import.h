@@ -49,7 +49,7 @@ public:
 
 private:
     friend class Book;
-    Import(Book& book, Settlement settled);
+    Import(Book& book, Settlement settled, const std::string& name);
     Result<void> begin();
     Result<void> takeBackOurs();
     Result<void> enter(Entry entry, int line);
@@ -59,7 +59,7 @@ private:
 
     Book* m_book;
     Settlement m_settled;
-    std::int64_t m_action = 0;
+    Action m_action;
     int m_added = 0;
     bool m_judged = false;
     bool m_open = true;

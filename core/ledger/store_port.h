@@ -17,8 +17,11 @@ enum class ActionMode {
     Done,   ///< can be undone
     Undone, ///< undid the action `of`
     Redone, ///< did again what the undo `of` took back
-    Apart,  ///< neither: imports and what goes into the formulary
+    Apart,  ///< neither: most imports and what goes into the formulary
 };
+
+/// What an import's action is called, whether it is a step of undo or not.
+inline constexpr const char* kImportAction = "import";
 
 /// One thing the user did: what was entered in one transaction.
 struct Action {

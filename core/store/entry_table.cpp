@@ -81,7 +81,8 @@ EntryTable::EntryTable(Connection& connection, ChainGrowth& growth)
           connection,
           LineProof::select("e.type = 'event' AND e.action = (SELECT one.action FROM entry AS one "
                             "JOIN action ON action.id = one.action WHERE one.type = 'event' "
-                            "AND one.id = ? AND action.mode <> ?) ORDER BY e.seq")),
+                            "AND one.id = ? AND action.mode <> ? AND action.what <> ?) ORDER BY "
+                            "e.seq")),
       m_film(connection, LineProof::select("e.type = 'film' AND e.id = ?")),
       m_marksOf(connection,
                 LineProof::select("e.film = ? AND e.kind = 'film-mark' ORDER BY e.seq")),
@@ -276,7 +277,8 @@ Result<std::vector<Event>> EntryTable::eventsOfAction(std::int64_t action)
 
 Result<std::vector<Event>> EntryTable::eventsWith(const std::string& event)
 {
-    return entriesFrom<Event>(m_eventsWith.run(event, static_cast<int>(ledger::ActionMode::Apart)));
+    return entriesFrom<Event>(m_eventsWith.run(event, static_cast<int>(ledger::ActionMode::Apart),
+                                               std::string(ledger::kImportAction)));
 }
 
 Result<std::optional<FilmRecord>> EntryTable::film(const std::string& id)

@@ -292,7 +292,7 @@ Result<ImportOutcome> read(Book& book, SqlStore& store, QIODevice& device,
         settled.leftOut = std::move(*all);
     }
     const LargeCache cache(store.connection());
-    const auto import = book.import(settled);
+    const auto import = book.import(settled, options.undoAs.toStdString());
     if (!import) {
         return tl::unexpected(import.error());
     }

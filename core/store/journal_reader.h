@@ -21,7 +21,9 @@ struct Imported {
 struct ImportOptions {
     QString name; ///< the journal's, for errors
     ledger::Settlement settled;
-    bool trial = false;      ///< only says what would come in: the book stays as it is
+    bool trial = false; ///< only says what would come in: the book stays as it is
+    /// What the undo menu calls it; empty: it is no step of undo.
+    QString undoAs = {};
     bool sameRefuse = false; ///< a bottle that looks like one of the book's keeps all from entering
     Watch watch = {};        ///< told thousandths
 };

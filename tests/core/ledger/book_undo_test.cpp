@@ -183,6 +183,33 @@ TEST_F(UndoTest, refusesWhereOthersBuiltOnIt)
     expectRefused([&] { return book->undo(); }, ErrorCode::CannotVoid, "voids");
 }
 
+// What came in together under a name goes and comes back together; each of it is a deed by itself
+// where one is corrected.
+TEST_F(UndoTest, takesBackAnImportThatHasAName)
+{
+    const auto dev = mix();
+    ASSERT_TRUE(book->sitAt("desk"));
+    const std::string before = all();
+    auto import = *book->import({}, "pencil.csv");
+    const Processed film{.load = {.films = {{"135-36", 2}}}};
+    ASSERT_TRUE(import->add({Event{"x1", dev, History::at(1), film, {}}, {}}));
+    ASSERT_TRUE(import->add({Event{"x2", dev, History::at(2), Opened{}, {}}, {}}));
+    ASSERT_TRUE(import->finish());
+    const std::string after = all();
+    ASSERT_NE(after, before);
+    EXPECT_EQ(book->undoable()->what, kImportAction);
+    EXPECT_EQ(book->undoable()->subject, "pencil.csv");
+    EXPECT_EQ(book->enteredWith("x1")->size(), 1U);
+    restart();
+    ASSERT_TRUE(book->sitAt("lab"));
+    EXPECT_NE(book->undoable()->what, kImportAction) << "it is not this window's";
+    ASSERT_TRUE(book->sitAt("desk"));
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(all(), before);
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(all(), after);
+}
+
 // Two windows on one book: each takes back what was done in it, also after a restart.
 TEST_F(UndoTest, takesBackTheDeedsOfItsSeatOnly)
 {

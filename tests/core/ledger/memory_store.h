@@ -274,7 +274,7 @@ public:
             }
         }
         for (const Action& one : m_now.actions) {
-            if (one.id == action && one.mode == ActionMode::Apart) {
+            if (one.id == action && (one.mode == ActionMode::Apart || one.what == kImportAction)) {
                 action = 0;
             }
         }

@@ -54,6 +54,16 @@ TEST(Seats, WhatADeedEnteredIsFoundTogetherAndAnImportsIsNot)
     const auto alone = book.store->eventsWith(imported->front().id);
     ASSERT_TRUE(alone);
     EXPECT_TRUE(alone->empty());
+    QByteArray named = kHead +
+                       R"({"type":"event","id":"n1","batch":"dev-1","kind":"opened",)"
+                       R"("at":"2026-06-10T10:00:00Z"})" +
+                       '\n';
+    QBuffer sheet(&named);
+    ASSERT_TRUE(sheet.open(QIODevice::ReadOnly));
+    ASSERT_TRUE(readJournal(*book.book, *book.store, sheet,
+                            {.name = "s", .settled = {}, .undoAs = "pencil.csv"}));
+    EXPECT_EQ(book.book->undoable()->subject, "pencil.csv");
+    EXPECT_TRUE(book.store->eventsWith("n1")->empty()) << "nor where it is a step of undo";
     const auto mixed = std::get<ledger::Mixed>(imported->front().what);
     ledger::NewBatch batch{mixed.solution, mixed.vessel, mixed.volume, "Dev 2", {}, false};
     batch.dissolved = true;
