@@ -9,6 +9,7 @@
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QFile>
+#include <QFileInfo>
 
 namespace ullage::app
 {
@@ -42,19 +43,6 @@ Result<SheetMapping> mappingFrom(const Call& call, const QString& name)
     return read;
 }
 
-Result<std::vector<KnownBottle>> bottlesOf(const OpenBook& open, chemistry::Instant now)
-{
-    const auto all = open.store->batches(now, true);
-    if (!all) {
-        return tl::unexpected(all.error());
-    }
-    std::vector<KnownBottle> bottles;
-    for (const ledger::BatchState& one : *all) {
-        bottles.push_back({one.id, QString::fromStdString(one.name), one.mixedAt, one.endedAt});
-    }
-    return bottles;
-}
-
 int nothingImported(const Call& call)
 {
     call.say(SheetImport::tr("Nothing was imported."));
@@ -84,8 +72,9 @@ int enter(const Call& call, const OpenBook& open, SheetComing& coming, const QSt
     QBuffer journal(&coming.journal);
     journal.open(QIODevice::ReadOnly);
     const bool trial = call.arguments().has(kTry);
-    const auto done = store::readJournal(*open.book, *open.store, journal,
-                                         {.name = name, .settled = {}, .trial = trial});
+    const auto done = store::readJournal(
+        *open.book, *open.store, journal,
+        {.name = name, .settled = {}, .trial = trial, .undoAs = QFileInfo(name).fileName()});
     if (!done) {
         return call.refused(done.error());
     }
@@ -96,7 +85,9 @@ int enter(const Call& call, const OpenBook& open, SheetComing& coming, const QSt
     if (!done->contradictions.empty()) {
         for (ledger::Contradiction contradiction : done->contradictions) {
             contradiction.error.line = rowOf(contradiction.error.line);
-            call.say(contradictionLine(contradiction));
+            call.say(contradiction.error.code == ErrorCode::IdTaken
+                         ? placed(name, contradiction.error.line, cameInOtherwise())
+                         : contradictionLine(contradiction));
         }
         return nothingImported(call);
     }
@@ -158,12 +149,11 @@ int importSheet(const Call& call, const OpenBook& open, QIODevice& sheet, const 
                                  "mapping, or write one and give it with --mapping."));
         return nothingImported(call);
     }
-    const chemistry::Instant now = call.around().clock();
-    const auto bottles = bottlesOf(open, now);
-    if (!bottles) {
-        return call.refused(bottles.error());
+    const auto known = knownIn(*open.book, *open.store);
+    if (!known) {
+        return call.refused(known.error());
     }
-    SheetComing coming = entriesOf(*table, guess.mapping, {open.book->formulary(), *bottles, now});
+    SheetComing coming = entriesOf(*table, guess.mapping, *known);
     if (!coming.refused.empty()) {
         return tellRefused(call, coming, name);
     }

@@ -396,6 +396,7 @@ void SheetDialog::showComing()
     m_refusedHead->setVisible(m_view.refusedCount > 0);
     m_refused->setVisible(m_view.refusedCount > 0);
     m_lines->clear();
+    addGroup(*m_lines, tr("Perhaps in the book already"), m_view.doubts);
     addGroup(*m_lines, tr("Bottles"), m_view.bottles);
     addGroup(*m_lines, tr("Films"), m_view.films);
     addGroup(*m_lines, tr("Tests"), m_view.tests);

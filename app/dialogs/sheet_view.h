@@ -44,6 +44,7 @@ struct SheetView {
     QStringList solutions; ///< the first asks for one
     std::vector<SheetUnknown> unknown;
     QString coming;      ///< "3 bottles, 12 films, 2 tests"
+    QStringList doubts;  ///< what may be in the book already, a line each
     QStringList bottles; ///< a line each
     QStringList films;
     QStringList tests;

@@ -76,6 +76,8 @@ public:
     [[nodiscard]] const QString& path() const { return m_path; }
     /// The file's name.
     [[nodiscard]] QString bookName() const;
+    /// Whose deeds undo takes back here; empty for nobody's.
+    [[nodiscard]] std::string seat() const { return m_seat ? m_seat->name().toStdString() : ""; }
 
     [[nodiscard]] ledger::Book& book() { return *m_book; }
     /// Who does what is done from now on, in this book and the next ones; empty for nobody.

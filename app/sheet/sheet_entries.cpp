@@ -77,6 +77,7 @@ private:
             const auto kind = kindOf(cells);
             if (kind && (*kind == RowKind::Bottle) == bottles) {
                 m_lines.clear();
+                m_round = roundOf(*kind);
                 switch (*kind) {
                 case RowKind::Bottle:
                     bottle(cells);
@@ -161,11 +162,36 @@ private:
         return RowKind::Bottle;
     }
 
-    [[nodiscard]] std::string id(const char* what) const
+    [[nodiscard]] std::string id(const char* what) const { return id(what, m_round); }
+    [[nodiscard]] std::string id(const char* what, int round) const
     {
-        return QUuid::createUuidV5(kRows, QString(QLatin1String(what)) + QChar(0x1d) + m_key)
+        const QString again = round > 0 ? QChar(0x1c) + QString::number(round) : QString();
+        return QUuid::createUuidV5(kRows,
+                                   QString(QLatin1String(what)) + QChar(0x1d) + m_key + again)
             .toString(QUuid::WithoutBraces)
             .toStdString();
+    }
+
+    // How often the row came in and was undone.
+    [[nodiscard]] int roundOf(RowKind kind) const
+    {
+        const auto undone = [&](int round) {
+            const auto was = [&](const char* what) { return m_known.undone(id(what, round)); };
+            switch (kind) {
+            case RowKind::Bottle:
+                return was("mixed");
+            case RowKind::Film:
+                return was("processed");
+            case RowKind::Test:
+                return was("clearing") || was("strip") || was("looked");
+            }
+            return false;
+        };
+        int round = 0;
+        while (undone(round)) {
+            ++round;
+        }
+        return round;
     }
 
     void event(const SheetCells& cells, const char* what, const std::string& batch,
@@ -262,6 +288,12 @@ private:
         made.id = id("vessel");
         made.name = (said.isEmpty() ? cells.text(SheetField::BottleName) : said).toStdString();
         made.capacity = chemistry::Millilitres(capacity.value_or(volume));
+        for (int round = 0; round < m_round; ++round) { // undoing takes no vessel back
+            const auto there = m_known.formulary.vessel(id("vessel", round));
+            if (there && there->name == made.name && there->capacity == made.capacity) {
+                return there->id;
+            }
+        }
         m_lines.push_back({made});
         return made.id;
     }
@@ -408,7 +440,8 @@ private:
     const SheetKnown& m_known;
     std::vector<KnownBottle> m_bottles; ///< the book's and the sheet's
     std::map<QString, int> m_seen;
-    QString m_key; ///< of the row: what it says, and how often that stood before it
+    QString m_key;   ///< of the row: what it says, and how often that stood before it
+    int m_round = 0; ///< of the row
     std::vector<ledger::Entry> m_lines;
     SheetComing m_coming;
 };

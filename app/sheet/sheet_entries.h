@@ -1,27 +1,13 @@
 // A spreadsheet's rows as lines of a journal, which then come in as any journal does.
 #pragma once
 
+#include "app/sheet/sheet_known.h"
 #include "app/sheet/sheet_mapping.h"
-#include "core/formulary/formulary.h"
 
 #include <QByteArray>
 
 namespace ullage::app
 {
-
-/// A bottle that the book has, by the name a row may mean it by.
-struct KnownBottle {
-    std::string id;
-    QString name;
-    chemistry::Instant mixed;
-    std::optional<chemistry::Instant> ended;
-};
-
-struct SheetKnown {
-    const formulary::Formulary& formulary;
-    std::vector<KnownBottle> bottles;
-    chemistry::Instant now;
-};
 
 /// Why a row cannot come in.
 struct SheetRefusal {
@@ -57,8 +43,9 @@ inline constexpr const char* kUsualSheetFormat = "135-36";
 /// Bottles go by their names: the one of that name that was mixed last by the row's day, of the
 /// sheet's or the book's. Within a day without times bottles are mixed in the morning, films run at
 /// noon, tests made in the evening and bottles discarded at night. Ids come from what the rows say,
-/// so that the same rows are the same lines whenever they are read. Empty rows are passed over, and
-/// so is a row without bottle and day that says it is a sum.
+/// so that the same rows are the same lines whenever they are read; what was undone since gets
+/// other ones. Empty rows are passed over, and so is a row without bottle and day that says it is a
+/// sum.
 SheetComing entriesOf(const store::SheetTable& table, const SheetMapping& mapping,
                       const SheetKnown& known);
 

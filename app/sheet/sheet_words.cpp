@@ -58,6 +58,17 @@ QString refusalLine(const SheetRefusal& refusal, const QString& file)
                                           .arg(line, shortened(refusal.column));
 }
 
+QString placed(const QString& file, int row, const QString& what)
+{
+    return file + u':' + QString::number(row) + QStringLiteral(": ") + what;
+}
+
+QString cameInOtherwise()
+{
+    return SheetWords::tr("This row came in before, and the book has it otherwise now. Undo that "
+                          "import, or correct the entry in the Day book.");
+}
+
 QString comingText(const SheetComing& coming)
 {
     QStringList parts;

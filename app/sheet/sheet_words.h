@@ -16,6 +16,10 @@ bool isSheetName(const QString& name);
 QStringList openQuestions(const SheetOpen& open);
 /// "pencil.csv:12: volume_ml: … (column “Volume”)", for the command line.
 QString refusalLine(const SheetRefusal& refusal, const QString& file);
+/// What stands behind file and row in the command line's lines: "pencil.csv:12: …".
+QString placed(const QString& file, int row, const QString& what);
+/// Why a row whose ids the book has with other content is refused.
+QString cameInOtherwise();
 /// "3 bottles, 12 rows of film, 2 tests"; what there is none of is left out.
 QString comingText(const SheetComing& coming);
 

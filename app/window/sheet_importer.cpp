@@ -53,6 +53,7 @@ struct SheetImporter::Work {
     std::optional<Error> uncopied;    ///< why it could not be
     std::function<chemistry::Instant()> now;
     std::function<std::string()> newId;
+    std::string seat;
     Result<SheetJudged> judged = refuse({.code = ErrorCode::Cancelled});
     Result<int> added = refuse({.code = ErrorCode::Cancelled});
 };
@@ -110,6 +111,7 @@ void SheetImporter::run(const std::function<void(Work&)>& job,
     work->copies = m_parts.session.copies().places();
     work->now = [session = &m_parts.session] { return session->now(); };
     work->newId = [session = &m_parts.session] { return session->newId(); };
+    work->seat = m_parts.session.seat();
     m_thread = QThread::create([job, work] { job(*work); });
     m_thread->setParent(this);
     connect(m_thread, &QThread::finished, this, [this, done, work] {
@@ -188,8 +190,10 @@ void SheetImporter::enter()
                 return;
             }
             auto book = ledger::Book::open(**store, work.now, work.newId);
-            work.added = book ? enterSheet(work.coming, **book, **store)
-                              : Result<int>(tl::unexpected(book.error()));
+            const auto seated = book ? (*book)->sitAt(work.seat) : tl::unexpected(book.error());
+            work.added =
+                seated ? enterSheet(work.coming, QFileInfo(work.file).fileName(), **book, **store)
+                       : Result<int>(tl::unexpected(seated.error()));
         },
         [this](Work& work) {
             if (m_dialog)

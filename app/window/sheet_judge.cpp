@@ -120,11 +120,24 @@ Result<void> askBook(SheetJudged& judged, ledger::Book& book, store::SqlStore& s
     if (!outcome) {
         return tl::unexpected(outcome.error());
     }
+    const auto rowOf = [&](int number) {
+        const auto line = static_cast<std::size_t>(std::max(number, 1)) - 1;
+        return line < judged.coming.rows.size() ? judged.coming.rows[line] : 0;
+    };
+    for (const ledger::LikelySame& same : outcome->likelySame) {
+        judged.view.doubts << SheetJudge::tr("Row %1: %2")
+                                  .arg(QString::number(rowOf(same.line)),
+                                       likelySameText(same, book.now(), wording));
+    }
     for (const ledger::Contradiction& one : outcome->contradictions) {
-        const auto line = static_cast<std::size_t>(std::max(one.error.line, 1)) - 1;
-        const int row = line < judged.coming.rows.size() ? judged.coming.rows[line] : 0;
+        const int row = rowOf(one.error.line);
         judged.view.refused.push_back(
-            {row, {}, {}, contradictionText(one, book.formulary(), book.now(), wording)});
+            {row,
+             {},
+             {},
+             one.error.code == ErrorCode::IdTaken
+                 ? cameInOtherwise()
+                 : contradictionText(one, book.formulary(), book.now(), wording)});
     }
     judged.view.refusedCount += outcome->contradictionCount;
     return {};
@@ -171,15 +184,11 @@ Result<SheetJudged> judgeSheet(const QByteArray& sheet, const SheetDecided& deci
     open.decimal &= !decided.decimalComma;
     open.days &= !decided.order;
 
-    const auto known = store.batches(book.now(), true);
+    const auto known = knownIn(book, store);
     if (!known) {
         return tl::unexpected(known.error());
     }
-    std::vector<KnownBottle> bottles;
-    for (const ledger::BatchState& one : *known) {
-        bottles.push_back({one.id, QString::fromStdString(one.name), one.mixedAt, one.endedAt});
-    }
-    judged.coming = entriesOf(*table, mapping, {book.formulary(), bottles, book.now()});
+    judged.coming = entriesOf(*table, mapping, *known);
 
     SheetView& view = judged.view;
     view.reading = readingOf(*table, mapping, open);
@@ -258,13 +267,19 @@ SheetDecided decidedBy(const SheetPicks& picks, const SheetView& view, const She
     return decided;
 }
 
-Result<int> enterSheet(SheetComing& coming, ledger::Book& book, store::SqlStore& store)
+Result<int> enterSheet(SheetComing& coming, const QString& name, ledger::Book& book,
+                       store::SqlStore& store)
 {
     QBuffer journal(&coming.journal);
     journal.open(QIODevice::ReadOnly);
-    return store::importJournal(book, store, journal, {}).map([](const store::Imported& done) {
-        return done.added;
-    });
+    const auto done = store::readJournal(book, store, journal, {.settled = {}, .undoAs = name});
+    if (!done) {
+        return tl::unexpected(done.error());
+    }
+    if (!done->contradictions.empty()) {
+        return refuse(done->contradictions.front().error);
+    }
+    return done->added;
 }
 
 } // namespace ullage::app

@@ -40,7 +40,9 @@ Result<SheetJudged> judgeSheet(const QByteArray& sheet, const SheetDecided& deci
 SheetDecided decidedBy(const SheetPicks& picks, const SheetView& view, const SheetMapping& mapping,
                        const SheetDecided& before);
 
-/// Enters it: all of it, or nothing where it contradicts by now. The entries added.
-Result<int> enterSheet(SheetComing& coming, ledger::Book& book, store::SqlStore& store);
+/// Enters it as one step of undo, which the menu calls `name`: all of it, or nothing where it
+/// contradicts by now. The entries added.
+Result<int> enterSheet(SheetComing& coming, const QString& name, ledger::Book& book,
+                       store::SqlStore& store);
 
 } // namespace ullage::app

@@ -53,6 +53,7 @@ const std::map<std::string_view, const char*>& names()
         {"container", QT_TRANSLATE_NOOP("Actions", "entering a can")},
         {"mark-film", QT_TRANSLATE_NOOP("Actions", "marking film")},
         {"unmark-film", QT_TRANSLATE_NOOP("Actions", "taking back a mark")},
+        {"import", QT_TRANSLATE_NOOP("Actions", "importing %1")},
         {"correct", QT_TRANSLATE_NOOP("Actions", "correcting %1")},
         {"void", QT_TRANSLATE_NOOP("Actions", "taking back an entry")},
     };

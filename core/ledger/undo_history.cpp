@@ -16,8 +16,6 @@ namespace
 {
 
 constexpr int kActionsRemembered = 1000;
-// A user's events that undo takes back say so; what they say is a code, worded by the application.
-constexpr const char* kUndoneReason = "undone";
 
 // Null for a type that is none of the cupboard's.
 template <class T>

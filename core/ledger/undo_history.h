@@ -12,6 +12,9 @@
 namespace ullage::ledger
 {
 
+/// The reason of what undo takes back is a code, worded by the application.
+inline constexpr const char* kUndoneReason = "undone";
+
 /// What is left of an action, in order of entry.
 struct Standing {
     std::vector<FilmMark> marks;

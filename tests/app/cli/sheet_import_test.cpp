@@ -66,6 +66,19 @@ TEST_F(SheetImportTest, TwiceTheSameAddsNothing)
     EXPECT_EQ(book(), once);
 }
 
+TEST_F(SheetImportTest, ARowThatTheBookHasOtherwiseIsToldSo)
+{
+    const QByteArray head = "Bottle;Recipe;Volume (ml);Mixed\n";
+    ASSERT_EQ(run({"import", write("s.csv", head + "Dev H;MQ borax;900;1/6/2026\n"
+                                                   "Dev I;MQ borax;900;13/6/2026\n")})
+                  .code,
+              kDone);
+    const Answer other = run({"import", write("s.csv", head + "Dev H;MQ borax;900;1/6/2026\n"
+                                                              "Dev J;MQ borax;900;6/13/2026\n")});
+    EXPECT_EQ(other.code, kRefused);
+    EXPECT_TRUE(other.err.contains("s.csv:2: This row came in before")) << other.err.constData();
+}
+
 TEST_F(SheetImportTest, TryingSaysWhatWouldComeInAndEntersNothing)
 {
     const QByteArray before = book();

@@ -114,6 +114,30 @@ TEST_F(SheetInWindow, AsksWhatNobodyCanTellAndBringsPencilRecordsIn)
         << m_asked.asked().back().toStdString();
 }
 
+TEST_F(SheetInWindow, GoesWithOneUndoAndCanComeInAgainOtherwise)
+{
+    const auto undoable = m_desk.session().book().undoable();
+    ASSERT_NE(import(kUglySheet), nullptr);
+    chooseSolution();
+    enter();
+    ASSERT_TRUE(m_desk.session().book().undoable());
+    EXPECT_EQ(m_desk.session().book().undoable()->subject, "pencil.csv");
+    ASSERT_TRUE(m_desk.session().undo());
+    EXPECT_FALSE(bottle("Dev A") || bottle("Dev B"));
+    ASSERT_EQ(m_desk.session().book().undoable().has_value(), undoable.has_value());
+    ASSERT_NE(import(QByteArray(kUglySheet).replace("0,75", "0,80")), nullptr);
+    auto* volume = named<QComboBox>(*dialog(), "What the column Filme bisher is");
+    ASSERT_NE(volume, nullptr);
+    volume->setCurrentIndex(0); // not used
+    enter();
+    ASSERT_TRUE(bottle("Dev A") && bottle("Dev B"));
+    EXPECT_DOUBLE_EQ(bottle("Dev A")->batch.filmsDone.value(), 0);
+    EXPECT_DOUBLE_EQ(bottle("Dev B")->batch.volume.value(), 800);
+    ASSERT_TRUE(m_desk.session().undo());
+    ASSERT_TRUE(m_desk.session().redo());
+    EXPECT_TRUE(bottle("Dev A"));
+}
+
 TEST_F(SheetInWindow, KeepsItsMappingForTheNextSheetOfTheseHeadings)
 {
     ASSERT_NE(import(kUglySheet), nullptr);
