@@ -2,6 +2,7 @@
 
 #include "core/store/csv_cell.h"
 
+#include <QRegularExpression>
 #include <QStringDecoder>
 
 #include <algorithm>
@@ -176,6 +177,21 @@ double fit(const std::vector<QStringList>& rows)
                         : best * static_cast<double>(divided) / static_cast<double>(rows.size());
 }
 
+// Some spreadsheets say the delimiter on a line before all rows, which they do not show: "sep=;".
+std::optional<SheetDelimiter> takeSaidDelimiter(QString& text)
+{
+    static const QRegularExpression line(QStringLiteral("^\"?sep=(.)\"?(?:\r\n|\r|\n|$)"),
+                                         QRegularExpression::CaseInsensitiveOption);
+    const auto found = line.match(text);
+    const auto said = std::find(kSheetDelimiters.begin(), kSheetDelimiters.end(),
+                                found.hasMatch() ? found.captured(1)[0].unicode() : u'\0');
+    if (said == kSheetDelimiters.end()) {
+        return std::nullopt;
+    }
+    text.remove(0, found.capturedLength());
+    return static_cast<SheetDelimiter>(said - kSheetDelimiters.begin());
+}
+
 struct DelimiterFound {
     SheetDelimiter delimiter = SheetDelimiter::Comma;
     bool open = false;
@@ -212,12 +228,14 @@ Result<SheetTable> readTable(const QByteArray& bytes, const SheetAsked& asked)
         asked.encoding ? EncodingFound{*asked.encoding} : encodingOf(bytes);
     table.encoding = encoding.name;
     table.encodingOpen = encoding.open;
-    const auto text = decoded(bytes, table.encoding);
+    auto text = decoded(bytes, table.encoding);
     if (!text) {
         return tl::unexpected(text.error());
     }
-    const DelimiterFound delimiter =
-        asked.delimiter ? DelimiterFound{*asked.delimiter} : delimiterOf(*text);
+    const auto said = takeSaidDelimiter(*text);
+    const DelimiterFound delimiter = asked.delimiter ? DelimiterFound{*asked.delimiter}
+                                     : said          ? DelimiterFound{*said}
+                                                     : delimiterOf(*text);
     table.delimiter = delimiter.delimiter;
     table.delimiterOpen = delimiter.open;
     table.rows = rowsOf(*text, kSheetDelimiters[static_cast<std::size_t>(table.delimiter)],

@@ -37,9 +37,10 @@ struct SheetTable {
     bool encodingOpen = false; ///< nothing in the file tells it apart from another
     SheetDelimiter delimiter = SheetDelimiter::Comma;
     bool delimiterOpen = false;
-    /// As many cells as each has; those at the end may be missing. Row n of the spreadsheet is
-    /// rows[n - 1]. Cells are without spaces at their ends, and as they were typed where an
-    /// apostrophe keeps them from being run (csv_cell.h).
+    /// As many cells as each has, without a first line that only names the delimiter ("sep=;");
+    /// those at the end may be missing. Row n of the spreadsheet is rows[n - 1]. Cells are without
+    /// spaces at their ends, and as they were typed where an apostrophe keeps them from being run
+    /// (csv_cell.h).
     std::vector<QStringList> rows;
 };
 

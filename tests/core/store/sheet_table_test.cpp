@@ -93,5 +93,15 @@ TEST(SheetTable, RefusesWhatIsNoSheet)
               ErrorCode::TooLong);
 }
 
+TEST(SheetTable, ALineThatOnlyNamesTheDelimiterIsNoRow)
+{
+    const SheetTable table = tableOf("sep=|\r\na;b|c\r\nd;e|f\r\n");
+    EXPECT_EQ(table.delimiter, SheetDelimiter::Bar);
+    EXPECT_FALSE(table.delimiterOpen);
+    EXPECT_EQ(table.rows, (std::vector<QStringList>{{"a;b", "c"}, {"d;e", "f"}}));
+    EXPECT_EQ(tableOf("sep=|\na;b|c\n", {{}, SheetDelimiter::Semicolon}).rows,
+              (std::vector<QStringList>{{"a", "b|c"}}));
+}
+
 } // namespace
 } // namespace ullage::store
