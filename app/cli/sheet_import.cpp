@@ -51,6 +51,9 @@ int nothingImported(const Call& call)
 
 int tellRefused(const Call& call, const SheetComing& coming, const QString& name)
 {
+    if (const QString none = noColumnText(coming); !none.isEmpty()) {
+        call.say(none);
+    }
     const std::size_t listed = std::min(kRefusedListed, coming.refused.size());
     for (std::size_t i = 0; i < listed; ++i) {
         call.say(refusalLine(coming.refused[i], name));
@@ -83,11 +86,16 @@ int enter(const Call& call, const OpenBook& open, SheetComing& coming, const QSt
         return line > 0 && at < coming.rows.size() ? coming.rows[at] : 0;
     };
     if (!done->contradictions.empty()) {
+        int otherwise = 0; // the row that this was said of
         for (ledger::Contradiction contradiction : done->contradictions) {
-            contradiction.error.line = rowOf(contradiction.error.line);
-            call.say(contradiction.error.code == ErrorCode::IdTaken
-                         ? placed(name, contradiction.error.line, cameInOtherwise())
-                         : contradictionLine(contradiction));
+            const int row = rowOf(contradiction.error.line);
+            contradiction.error.line = row;
+            if (contradiction.error.code != ErrorCode::IdTaken) {
+                call.say(contradictionLine(contradiction));
+            } else if (row != otherwise) {
+                call.say(placed(name, row, cameInOtherwise()));
+                otherwise = row;
+            }
         }
         return nothingImported(call);
     }
@@ -95,8 +103,10 @@ int enter(const Call& call, const OpenBook& open, SheetComing& coming, const QSt
         same.line = rowOf(same.line);
         call.say(likelySameLine(same, name));
     }
-    if (const QString sums = sumsText(coming); !sums.isEmpty()) {
-        call.say(sums);
+    for (const SheetRow& row : coming.passedOver) {
+        call.say(placed(name, row.row,
+                        SheetImport::tr("passed over as a sum, a title or a remark: %1")
+                            .arg(shortened(row.cells.join(u' ')))));
     }
     if (coming.formatAssumed) {
         call.say(SheetImport::tr("Films without a format were taken for %1: each counts as one.")
@@ -153,8 +163,15 @@ int importSheet(const Call& call, const OpenBook& open, QIODevice& sheet, const 
     if (!known) {
         return call.refused(known.error());
     }
+    if (call.arguments().has(kTry)) {
+        for (const QString& line : understoodLines(guess.mapping)) {
+            call.say(line);
+        }
+    } else if (const QString unused = unusedText(guess.mapping, *table); !unused.isEmpty()) {
+        call.say(unused);
+    }
     SheetComing coming = entriesOf(*table, guess.mapping, *known);
-    if (!coming.refused.empty()) {
+    if (!coming.refused.empty() || !coming.noColumn.empty()) {
         return tellRefused(call, coming, name);
     }
     if (comingText(coming).isEmpty()) {

@@ -400,6 +400,7 @@ void SheetDialog::showComing()
     addGroup(*m_lines, tr("Bottles"), m_view.bottles);
     addGroup(*m_lines, tr("Films"), m_view.films);
     addGroup(*m_lines, tr("Tests"), m_view.tests);
+    addGroup(*m_lines, tr("Passed over: sums, titles, remarks"), m_view.passedOver);
 }
 
 void SheetDialog::showState()

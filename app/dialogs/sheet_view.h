@@ -48,6 +48,7 @@ struct SheetView {
     QStringList bottles; ///< a line each
     QStringList films;
     QStringList tests;
+    QStringList passedOver;
     std::vector<SheetRefused> refused; ///< those on the first rows
     int refusedCount = 0;              ///< of all
     QString notYet;                    ///< why nothing can come in as it is; empty where all can

@@ -1,11 +1,14 @@
 #include "app/sheet/sheet_cells.h"
 
+#include "app/sheet/sheet_headings.h"
 #include "app/words/moment_text.h"
 #include "app/words/quantity_words.h"
 
 #include <QLocale>
+#include <QRegularExpression>
 
 #include <algorithm>
+#include <cmath>
 
 namespace ullage::app
 {
@@ -29,6 +32,61 @@ std::vector<QLocale> localesFor(DayOrder order)
     return {german};
 }
 
+// Hours as German writes them; the rest readMoment() knows.
+const MomentWords& wordsOfTimes()
+{
+    static const MomentWords words = [] {
+        MomentWords made;
+        made.fillers = {QStringLiteral("um"), QStringLiteral("gegen")};
+        made.afterHour = {QStringLiteral("Uhr")};
+        return made;
+    }();
+    return words;
+}
+
+// "1930" is a time where nothing else is asked for.
+QString clockOf(const QString& typed)
+{
+    static const QRegularExpression together(QStringLiteral(R"(^([01]?\d|2[0-3])([0-5]\d)$)"));
+    const auto found = together.match(typed);
+    return found.hasMatch() ? found.captured(1) + u':' + found.captured(2) : typed;
+}
+
+// Strokes as they stand on a bottle: "|||| ||".
+std::optional<int> strokes(const QString& typed)
+{
+    static const QRegularExpression tally(QStringLiteral(R"(^[|Il/\\ ]*[|Il][|Il/\\ ]*$)"));
+    if (!tally.match(typed).hasMatch()) {
+        return std::nullopt;
+    }
+    return static_cast<int>(typed.size() - typed.count(u' '));
+}
+
+// A figure without what people write beside it: "ca. 750 ml", "3 rolls", "ISO 400/27°".
+QString bareFigure(SheetField field, QString typed)
+{
+    static const QRegularExpression about(
+        QStringLiteral(R"(^(?:ca\.?|circa|about|approx\.?|[~≈])\s*)"),
+        QRegularExpression::CaseInsensitiveOption);
+    static const QRegularExpression films(
+        QStringLiteral(
+            R"((?<=[\d½⅓⅔¼¾])\s*(?:x|×|films?|rolls?|filmen?|rollen?|stück|stk\.?|pcs\.?)$)"),
+        QRegularExpression::CaseInsensitiveOption);
+    static const QRegularExpression speed(
+        QStringLiteral(R"(^(?:(?:iso|asa|ei)\s*)?(\d+)(?:\s*/\s*\d+\s*°?)?(?:\s*(?:iso|asa))?$)"),
+        QRegularExpression::CaseInsensitiveOption);
+    typed.remove(about);
+    if (field == SheetField::Films || field == SheetField::FilmsBefore) {
+        if (const auto counted = strokes(typed)) {
+            return QString::number(*counted);
+        }
+        typed.remove(films);
+    } else if (field == SheetField::ExposureIndex) {
+        typed.replace(speed, QStringLiteral("\\1"));
+    }
+    return typed;
+}
+
 } // namespace
 
 SheetCells::SheetCells(const QStringList& cells, int row, const SheetMapping& mapping,
@@ -49,7 +107,9 @@ int SheetCells::columnOf(SheetField field) const
 QString SheetCells::text(SheetField field) const
 {
     const int column = columnOf(field);
-    return column >= 0 && column < m_cells.size() ? m_cells[column].simplified() : QString();
+    const QString said =
+        column >= 0 && column < m_cells.size() ? m_cells[column].simplified() : QString();
+    return saysNothing(said) ? QString() : said;
 }
 
 QStringList SheetCells::used() const
@@ -58,7 +118,7 @@ QStringList SheetCells::used() const
     for (std::size_t i = 0; i < m_mapping.columns.size(); ++i) {
         const auto column = static_cast<qsizetype>(i);
         if (m_mapping.columns[i].field != SheetField::Unused && column < m_cells.size() &&
-            !m_cells[column].isEmpty()) {
+            !saysNothing(m_cells[column])) {
             all << m_cells[column].simplified();
         }
     }
@@ -67,16 +127,19 @@ QStringList SheetCells::used() const
 
 std::optional<double> SheetCells::number(SheetField field, const formulary::FieldDescription& is)
 {
-    QString typed = text(field);
-    if (typed.isEmpty()) {
+    if (!has(field)) {
         return std::nullopt;
     }
+    QString typed = bareFigure(field, text(field));
     const QuantityKind kind = quantityKind(is);
     const bool bare =
         std::none_of(typed.begin(), typed.end(), [](QChar c) { return c.isLetter() || c == u':'; });
     const auto column = static_cast<std::size_t>(columnOf(field));
     const QString unit = unitInHeading(m_mapping.columns[column].heading);
-    if (bare && !unit.isEmpty() && (!is.unit.empty())) {
+    const bool hasUnit = kind == QuantityKind::Volume || kind == QuantityKind::Temperature ||
+                         kind == QuantityKind::Time;
+    if (bare && hasUnit && !unit.isEmpty()) {
+        typed.remove(u'°');
         typed += u' ' + unit;
     }
     const Wording wording{{},
@@ -109,41 +172,43 @@ std::optional<double> SheetCells::number(SheetField field, const formulary::Fiel
     return value;
 }
 
-std::optional<chemistry::Instant> SheetCells::moment(SheetField field, QTime usual)
+std::optional<SheetMoment> SheetCells::moment(SheetField field, QTime usual)
 {
     const QString typed = text(field);
     if (typed.isEmpty()) {
         return std::nullopt;
     }
-    const QString clock = field == SheetField::Date ? text(SheetField::TimeOfDay) : QString();
-    for (const QLocale& locale : localesFor(m_mapping.order)) {
-        const ReadMoment read = readMoment(typed, m_now, locale, {});
-        if (read.isUnderstood() && !read.now) {
-            if (!clock.isEmpty() && !read.timeWritten) {
-                return momentAt(read.date, clock, locale);
+    const auto read = [&](const QString& day) -> std::optional<SheetMoment> {
+        for (const QLocale& locale : localesFor(m_mapping.order)) {
+            const ReadMoment found = readMoment(day, m_now, locale, wordsOfTimes());
+            if (found.isUnderstood() && !found.now) {
+                const QTime time = found.timeWritten ? found.time : usual;
+                return SheetMoment{instantOf(QDateTime(found.date, time)), found.timeWritten};
             }
-            return instantOf(QDateTime(read.date, read.timeWritten ? read.time : usual));
         }
+        return std::nullopt;
+    };
+    const auto day = read(typed);
+    if (!day) {
+        refuse(field, {.code = ErrorCode::Malformed,
+                       .field = std::string(sheetCode(field)),
+                       .text = typed.toStdString(),
+                       .allowed = "25.11.2026, 11/25/2026, 2026-11-25, 25 Nov 2026"});
+        return std::nullopt;
     }
-    refuse(field, {.code = ErrorCode::Malformed,
-                   .field = std::string(sheetCode(field)),
-                   .text = typed.toStdString(),
-                   .allowed = "25.11.2026, 11/25/2026, 2026-11-25, 25 Nov 2026"});
-    return std::nullopt;
-}
-
-std::optional<chemistry::Instant> SheetCells::momentAt(QDate day, const QString& clock,
-                                                       const QLocale& locale)
-{
-    const ReadMoment read = readMoment(day.toString(Qt::ISODate) + u' ' + clock, m_now, locale, {});
-    if (read.isUnderstood() && read.timeWritten && read.date == day) {
-        return instantOf(QDateTime(day, read.time));
+    const QString clock = text(SheetField::TimeOfDay);
+    if (field != SheetField::Date || day->timeKnown || clock.isEmpty()) {
+        return day;
     }
-    refuse(SheetField::TimeOfDay, {.code = ErrorCode::Malformed,
-                                   .field = std::string(sheetCode(SheetField::TimeOfDay)),
-                                   .text = clock.toStdString(),
-                                   .allowed = "19:30, 7:30 pm"});
-    return std::nullopt;
+    const auto both = read(typed + u' ' + clockOf(clock));
+    if (!both || !both->timeKnown) {
+        refuse(SheetField::TimeOfDay, {.code = ErrorCode::Malformed,
+                                       .field = std::string(sheetCode(SheetField::TimeOfDay)),
+                                       .text = clock.toStdString(),
+                                       .allowed = "19:30, 7:30 PM, 19 Uhr"});
+        return std::nullopt;
+    }
+    return both;
 }
 
 std::optional<bool> SheetCells::truth(SheetField field)
@@ -174,16 +239,6 @@ void SheetCells::refuse(SheetField field, Error error)
         {m_row,
          column < 0 ? QString() : m_mapping.columns[static_cast<std::size_t>(column)].heading,
          text(field), std::move(error)});
-}
-
-bool saysOneOf(const QString& cell, std::initializer_list<const char*> words)
-{
-    QString said = cell.simplified().toLower();
-    while (said.endsWith(u':') || said.endsWith(u'.')) {
-        said.chop(1);
-    }
-    return std::any_of(words.begin(), words.end(),
-                       [&](const char* word) { return said == QString::fromUtf8(word); });
 }
 
 } // namespace ullage::app

@@ -1,10 +1,8 @@
 #include "app/sheet/sheet_field.h"
 
 #include <QCoreApplication>
-#include <QRegularExpression>
 
 #include <algorithm>
-#include <vector>
 
 namespace ullage::app
 {
@@ -15,88 +13,6 @@ namespace
 struct SheetFields {
     Q_DECLARE_TR_FUNCTIONS(SheetFields)
 };
-
-// Words of headings as people write them, bare: small letters without signs and spaces.
-struct HeadingWords {
-    SheetField field;
-    std::vector<const char*> words;
-};
-
-const std::vector<HeadingWords>& headingWords()
-{
-    using F = SheetField;
-    static const std::vector<HeadingWords> words{
-        {F::Kind, {"kind", "type", "what", "entry", "art", "typ", "was", "eintrag"}},
-        {F::BottleName,
-         {"bottle", "bottlename", "batch", "label", "name", "developer", "developerbottle",
-          "devbottle", "dev", "flasche", "flaschenname", "ansatz", "etikett", "entwickler",
-          "entwicklerflasche", "entw"}},
-        {F::Fixer,
-         {"fixer", "fix", "fixerbottle", "fixingbath", "fixierer", "fixierbad", "fixiererflasche"}},
-        {F::Solution,
-         {"solution", "recipe", "formula", "chemistry", "mixedas", "lösung", "rezept", "chemie",
-          "rezeptur"}},
-        {F::Vessel, {"vessel", "container", "gefäß", "gefäss", "behälter"}},
-        {F::Capacity,
-         {"capacity", "bottlesize", "holds", "fassungsvermögen", "flaschengröße", "fasst"}},
-        {F::Volume,
-         {"volume", "amount", "quantity", "millilitres", "litres", "volumen", "menge", "inhalt",
-          "liter", "ml", "l"}},
-        {F::Date,
-         {"date", "day", "when", "mixed", "mixedon", "mixeddate", "developed", "developedon",
-          "testedon", "datum", "tag", "wann", "angesetzt", "angesetztam", "ansatzdatum",
-          "entwickelt", "entwickeltam", "getestetam"}},
-        // Not "time": that is how long a film was developed, as often as not.
-        {F::TimeOfDay, {"timeofday", "clock", "uhrzeit", "oclock"}},
-        {F::FilmsBefore,
-         {"filmsdone", "filmssofar", "rollsdone", "tally", "filmedurch", "filmebisher",
-          "filmeentwickelt", "entwickeltefilme", "striche", "strichliste"}},
-        {F::Discarded,
-         {"discarded", "discardedon", "thrownaway", "dumped", "gone", "entsorgt", "entsorgtam",
-          "weggegossen", "weg"}},
-        {F::Films,
-         {"films", "rolls", "count", "number", "noofrolls", "nooffilms", "qty", "filme", "anzahl",
-          "stück", "rollen"}},
-        {F::Format, {"format", "filmformat", "filmsize", "filmgröße"}},
-        {F::Film, {"film", "filmname", "emulsion", "filmtype", "filmsorte", "filmtyp"}},
-        {F::ExposureIndex,
-         {"ei", "iso", "exposureindex", "speed", "empfindlichkeit", "belichtetals"}},
-        {F::Seconds,
-         {"clearingtime", "clearing", "clearsin", "cleartime", "klärzeit", "klärprobe", "seconds",
-          "sekunden"}},
-        {F::Temperature, {"temperature", "temp", "temperatur", "c", "f"}},
-        {F::Density, {"density", "dichte"}},
-        {F::Factor, {"factor", "faktor"}},
-        {F::Passed,
-         {"passed", "ok", "result", "good", "bestanden", "ergebnis", "inordnung", "befund"}},
-        {F::Notes,
-         {"notes", "note", "remarks", "remark", "comment", "comments", "notiz", "notizen",
-          "bemerkung", "bemerkungen", "anmerkung", "anmerkungen"}},
-        {F::By, {"by", "who", "person", "member", "von", "wer", "mitglied"}},
-    };
-    return words;
-}
-
-QString bare(const QString& text)
-{
-    QString made;
-    for (const QChar c : text.toLower()) {
-        if (c.isLetter()) {
-            made += c;
-        }
-    }
-    return made;
-}
-
-// The heading and what stands in brackets behind it.
-std::pair<QString, QString> parts(const QString& heading)
-{
-    static const QRegularExpression bracketed(
-        QStringLiteral(R"(^([^(\[/]*)(?:[(\[/]\s*([^)\]]*)[)\]]?.*)?$)"),
-        QRegularExpression::DotMatchesEverythingOption);
-    const auto found = bracketed.match(heading);
-    return {found.captured(1).trimmed(), found.captured(2).trimmed()};
-}
 
 } // namespace
 
@@ -163,42 +79,6 @@ QString sheetFieldName(SheetField field)
         return SheetFields::tr("Notes");
     case SheetField::By:
         return SheetFields::tr("By");
-    }
-    return {};
-}
-
-std::optional<SheetField> sheetFieldFromHeading(const QString& heading)
-{
-    for (const QString& words : {bare(parts(heading).first), bare(heading)}) {
-        for (const HeadingWords& one : headingWords()) {
-            if (std::any_of(one.words.begin(), one.words.end(),
-                            [&](const char* word) { return words == QString::fromUtf8(word); })) {
-                return one.field;
-            }
-        }
-    }
-    return std::nullopt;
-}
-
-QString unitInHeading(const QString& heading)
-{
-    const auto [words, bracket] = parts(heading);
-    const QString unit = (bracket.isEmpty() ? words : bracket).toLower().remove(u'.').simplified();
-    static const std::vector<std::pair<std::vector<const char*>, const char*>> known{
-        {{"ml", "millilitres", "milliliter", "cc"}, "ml"},
-        {{"l", "litre", "litres", "liter", "liters"}, "l"},
-        {{"fl oz", "oz", "floz", "ounces"}, "fl oz"},
-        {{"°c", "c", "celsius"}, "°C"},
-        {{"°f", "f", "fahrenheit"}, "°F"},
-        {{"s", "sec", "secs", "seconds", "sek", "sekunden"}, "s"},
-        {{"min", "minutes", "minuten"}, "min"},
-    };
-    for (const auto& [names, means] : known) {
-        for (const char* name : names) {
-            if (unit == QString::fromUtf8(name)) {
-                return QString::fromUtf8(means);
-            }
-        }
     }
     return {};
 }

@@ -21,7 +21,7 @@ enum class SheetField {
     Capacity,
     Volume,
     Date,      ///< when it was mixed, run or tested
-    TimeOfDay, ///< of that day, where it stands in a column of its own
+    TimeOfDay, ///< of that day, where it has a column of its own
     FilmsBefore,
     Discarded, ///< a day
     Films,
@@ -50,13 +50,5 @@ std::optional<SheetField> sheetFieldFromCode(std::string_view code);
 
 /// For choosing: "Clearing time", "not used".
 QString sheetFieldName(SheetField field);
-
-/// What a heading means by its words, in English or German whatever language is spoken: "Angesetzt
-/// am", "Volume (ml)", "ISO". Nothing for a heading that is none of them.
-std::optional<SheetField> sheetFieldFromHeading(const QString& heading);
-
-/// The unit that a heading names for its numbers ("Volume (l)"), as readQuantity() understands it
-/// behind a number; empty where it names none.
-QString unitInHeading(const QString& heading);
 
 } // namespace ullage::app

@@ -1,5 +1,9 @@
 #include "app/sheet/sheet_guess.h"
 
+#include "app/sheet/sheet_headings.h"
+#include "app/sheet/sheet_kind.h"
+#include "app/sheet/sheet_signs.h"
+
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -10,8 +14,9 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kHeadingsWithin = 30; // rows
-constexpr int kMergedWithin = 2;    // rows above the headings
+constexpr int kHeadingsWithin = 30;         // rows
+constexpr int kMergedWithin = 2;            // rows above the headings
+constexpr std::size_t kRowsLookedAt = 1000; // for what a column is
 
 qsizetype columnsOf(const store::SheetTable& table)
 {
@@ -22,9 +27,16 @@ qsizetype columnsOf(const store::SheetTable& table)
     return most;
 }
 
-QString cellOf(const QStringList& row, qsizetype column)
+QString bareUnit(QString heading)
 {
-    return column < row.size() ? row[column] : QString();
+    static const QRegularExpression around(QStringLiteral(R"(^[(\[]\s*|\s*[)\]]$)"));
+    return heading.remove(around);
+}
+
+std::optional<SheetField> fieldOf(const QString& heading)
+{
+    const auto field = sheetFieldFromHeading(heading);
+    return field ? field : sheetFieldFromLooseHeading(heading);
 }
 
 int headingRowOf(const store::SheetTable& table)
@@ -35,7 +47,7 @@ int headingRowOf(const store::SheetTable& table)
     for (int row = 1; row <= rows; ++row) {
         int known = 0;
         for (const QString& cell : table.rows[static_cast<std::size_t>(row - 1)]) {
-            known += !cell.isEmpty() && sheetFieldFromHeading(cell) ? 1 : 0;
+            known += !cell.isEmpty() && fieldOf(cell) ? 1 : 0;
         }
         if (known > bestKnown) {
             best = row;
@@ -45,125 +57,90 @@ int headingRowOf(const store::SheetTable& table)
     return best;
 }
 
-bool has(const std::vector<SheetColumnMeans>& columns, SheetField field)
+// What the cells of a column say, without those that say nothing.
+QStringList cellsOf(const store::SheetTable& table, int headingRow, qsizetype column)
 {
-    return std::any_of(columns.begin(), columns.end(),
-                       [&](const SheetColumnMeans& column) { return column.field == field; });
+    QStringList cells;
+    const auto first = static_cast<std::size_t>(headingRow);
+    const std::size_t end = std::min(table.rows.size(), first + kRowsLookedAt);
+    for (std::size_t row = first; row < end; ++row) {
+        const QString cell = table.rows[row].value(column);
+        if (!saysNothing(cell) &&
+            std::none_of(table.rows[row].begin(), table.rows[row].end(), isTotal)) {
+            cells << cell.simplified();
+        }
+    }
+    return cells;
 }
 
-std::vector<SheetColumnMeans> columnsFrom(const QStringList& headings)
+// Gives the columns their fields, each field once.
+class Columns
 {
-    std::vector<SheetColumnMeans> columns;
-    for (const QString& heading : headings) {
-        auto field = heading.isEmpty() ? std::nullopt : sheetFieldFromHeading(heading);
-        if (field && has(columns, *field)) {
-            // "Bottle" and "Developer" side by side: the second says what is in the first.
-            const bool contents =
-                field == SheetField::BottleName && !has(columns, SheetField::Solution);
-            field = contents ? std::optional(SheetField::Solution) : std::nullopt;
+public:
+    Columns(const store::SheetTable& table, int headingRow)
+    {
+        const QStringList headings = headingsOf(table, headingRow);
+        for (qsizetype i = 0; i < headings.size(); ++i) {
+            m_columns.push_back({headings[i], SheetField::Unused});
+            m_cells.push_back(cellsOf(table, headingRow, i));
         }
-        columns.push_back({heading, field.value_or(SheetField::Unused)});
     }
-    const bool bottles = has(columns, SheetField::Solution) || has(columns, SheetField::Volume);
-    const bool films = has(columns, SheetField::Film) || has(columns, SheetField::Format) ||
-                       has(columns, SheetField::Kind);
-    if (bottles && !films && !has(columns, SheetField::FilmsBefore)) {
-        for (SheetColumnMeans& column : columns) {
-            if (column.field == SheetField::Films) {
-                column.field = SheetField::FilmsBefore; // a number of films beside a bottle
+
+    std::vector<SheetColumnMeans> guess()
+    {
+        each(sheetFieldFromHeading);
+        each(sheetFieldFromLooseHeading);
+        const bool bottles = has(SheetField::Solution) || has(SheetField::Volume);
+        const bool films =
+            has(SheetField::Film) || has(SheetField::Format) || has(SheetField::Kind);
+        if (bottles && !films && !has(SheetField::FilmsBefore)) {
+            for (SheetColumnMeans& column : m_columns) {
+                if (column.field == SheetField::Films) {
+                    column.field = SheetField::FilmsBefore; // a number of films beside a bottle
+                }
+            }
+        }
+        return std::move(m_columns);
+    }
+
+private:
+    template <class Read>
+    void each(Read read)
+    {
+        for (std::size_t i = 0; i < m_columns.size(); ++i) {
+            SheetColumnMeans& column = m_columns[i];
+            const auto field = column.field == SheetField::Unused && !column.heading.isEmpty()
+                                   ? read(column.heading)
+                                   : std::nullopt;
+            if (field) {
+                column.field = wanted(*field, column.heading, m_cells[i]);
             }
         }
     }
-    return columns;
-}
 
-bool isNumber(SheetField field)
-{
-    switch (field) {
-    case SheetField::Capacity:
-    case SheetField::Volume:
-    case SheetField::FilmsBefore:
-    case SheetField::Films:
-    case SheetField::ExposureIndex:
-    case SheetField::Temperature:
-    case SheetField::Density:
-    case SheetField::Factor:
-    case SheetField::Seconds:
-        return true;
-    default:
-        return false;
+    [[nodiscard]] SheetField wanted(SheetField field, const QString& heading,
+                                    const QStringList& cells) const
+    {
+        // "Bottle" and "Developer" side by side: the second says what is in the first. So does
+        // "Inhalt" without figures, and a kind that is none of a row's.
+        const bool contents = (field == SheetField::BottleName && has(field)) ||
+                              ((field == SheetField::Volume || field == SheetField::Kind) &&
+                               !cellsFit(field, heading, cells));
+        if (contents) {
+            return has(SheetField::Solution) ? SheetField::Unused : SheetField::Solution;
+        }
+        return has(field) || !cellsFit(field, heading, cells) ? SheetField::Unused : field;
     }
-}
 
-// What the cells of some columns say together.
-template <class Wanted, class Look>
-void eachCell(const store::SheetTable& table, const SheetMapping& mapping, Wanted wanted, Look look)
-{
-    for (std::size_t row = static_cast<std::size_t>(mapping.headingRow); row < table.rows.size();
-         ++row) {
-        for (std::size_t column = 0; column < mapping.columns.size(); ++column) {
-            const QString cell = cellOf(table.rows[row], static_cast<qsizetype>(column));
-            if (!cell.isEmpty() && wanted(mapping.columns[column].field)) {
-                look(cell);
-            }
-        }
+    [[nodiscard]] bool has(SheetField field) const
+    {
+        return std::any_of(m_columns.begin(), m_columns.end(),
+                           [&](const SheetColumnMeans& column) { return column.field == field; });
     }
-}
 
-struct Signs {
-    bool comma = false;
-    bool point = false;
-    bool either = false; ///< a number with three figures behind its only sign
+    std::vector<SheetColumnMeans> m_columns;
+    std::vector<QStringList> m_cells;
 };
-
-Signs signsOf(const store::SheetTable& table, const SheetMapping& mapping)
-{
-    static const QRegularExpression comma(QStringLiteral(R"(\d,(\d{1,2}|\d{4,})(?!\d)|\.\d{3},)"));
-    static const QRegularExpression point(QStringLiteral(R"(\d\.(\d{1,2}|\d{4,})(?!\d)|,\d{3}\.)"));
-    static const QRegularExpression three(QStringLiteral(R"(^\D*\d{1,3}[.,]\d{3}(?![\d.,]))"));
-    Signs signs;
-    eachCell(table, mapping, isNumber, [&](const QString& cell) {
-        signs.comma |= comma.match(cell).hasMatch();
-        signs.point |= point.match(cell).hasMatch();
-        signs.either |= three.match(cell).hasMatch();
-    });
-    return signs;
-}
-
-struct Days {
-    bool dayFirst = false;
-    bool monthFirst = false;
-    bool yearFirst = false;
-    bool either = false;
-};
-
-Days daysOf(const store::SheetTable& table, const SheetMapping& mapping)
-{
-    static const QRegularExpression figures(
-        QStringLiteral(R"(^\s*(\d{1,4})\s*([./-])\s*(\d{1,2})(?:\s*[./-]\s*(\d{2,4}))?)"));
-    Days days;
-    const auto isDay = [](SheetField field) {
-        return field == SheetField::Date || field == SheetField::Discarded;
-    };
-    eachCell(table, mapping, isDay, [&](const QString& cell) {
-        const auto found = figures.match(cell);
-        if (!found.hasMatch()) {
-            return; // with a month's name, or no day at all
-        }
-        const int first = found.captured(1).toInt();
-        const int second = found.captured(3).toInt();
-        if (found.captured(1).size() == 4) {
-            days.yearFirst = true;
-        } else if (found.captured(2) == u"." || first > 12) {
-            days.dayFirst = true;
-        } else if (second > 12) {
-            days.monthFirst = true;
-        } else if (first != second) {
-            days.either = true;
-        }
-    });
-    return days;
-}
 
 } // namespace
 
@@ -172,8 +149,22 @@ QStringList headingsOf(const store::SheetTable& table, int row)
     QStringList headings;
     for (qsizetype column = 0; column < columnsOf(table); ++column) {
         QString heading;
-        for (int at = row; at >= 1 && at >= row - kMergedWithin && heading.isEmpty(); --at) {
-            heading = cellOf(table.rows[static_cast<std::size_t>(at - 1)], column).simplified();
+        for (int at = row; at >= 1 && at >= row - kMergedWithin; --at) {
+            const QString cell =
+                table.rows[static_cast<std::size_t>(at - 1)].value(column).simplified();
+            if (cell.isEmpty()) {
+                continue;
+            }
+            if (heading.isEmpty() && (at < row || !isUnitAlone(cell))) {
+                heading = cell;
+                break;
+            }
+            if (heading.isEmpty()) {
+                heading = cell; // a unit: of what is said above
+            } else if (fieldOf(cell)) {
+                heading = cell + QStringLiteral(" (") + bareUnit(heading) + u')';
+                break;
+            }
         }
         headings << heading;
     }
@@ -182,8 +173,8 @@ QStringList headingsOf(const store::SheetTable& table, int row)
 
 SheetOpen stillOpen(const store::SheetTable& table, const SheetMapping& mapping)
 {
-    const Signs signs = signsOf(table, mapping);
-    const Days days = daysOf(table, mapping);
+    const SheetSigns signs = signsOf(table, mapping);
+    const SheetDays days = daysOf(table, mapping);
     SheetOpen open;
     open.encoding = table.encodingOpen;
     open.delimiter = table.delimiterOpen;
@@ -199,12 +190,12 @@ SheetGuess guessMapping(const store::SheetTable& table)
     SheetMapping& mapping = guess.mapping;
     mapping.reading = {table.encoding, table.delimiter};
     mapping.headingRow = headingRowOf(table);
-    mapping.columns = columnsFrom(headingsOf(table, mapping.headingRow));
-    const Signs signs = signsOf(table, mapping);
+    mapping.columns = Columns(table, mapping.headingRow).guess();
+    const SheetSigns signs = signsOf(table, mapping);
     mapping.decimalComma = signs.comma != signs.point
                                ? signs.comma
                                : table.delimiter == store::SheetDelimiter::Semicolon;
-    const Days days = daysOf(table, mapping);
+    const SheetDays days = daysOf(table, mapping);
     mapping.order = days.monthFirst && !days.dayFirst ? DayOrder::MonthFirst : DayOrder::DayFirst;
     if (days.yearFirst && !days.dayFirst && !days.monthFirst && !days.either) {
         mapping.order = DayOrder::YearFirst;

@@ -23,9 +23,10 @@ struct SheetGuess {
 };
 
 /// Headings are the row, of the first thirty, with most words that a heading is known by; an empty
-/// one there takes the word above it, where cells were merged. A comma or a point is a decimal sign
-/// where anything but three figures follows; days go by the first place that is above 12, or by
-/// points between the figures, which put the day first.
+/// one there takes the word above it, where cells were merged, and a unit goes behind that. A
+/// column is what its heading says as far as its cells fit that. A comma or a point is a decimal
+/// sign where anything but three figures follows, or its unit tells; days go by the first place
+/// that is above 12, or by points between the figures, which put the day first.
 SheetGuess guessMapping(const store::SheetTable& table);
 
 /// The headings in `row` (from 1) with those of merged cells above; as many as the sheet has

@@ -20,6 +20,8 @@ struct SheetWords {
     Q_DECLARE_TR_FUNCTIONS(SheetWords)
 };
 
+QString quoted(const QString& name) { return SheetWords::tr("“%1”", "a name").arg(name); }
+
 } // namespace
 
 bool isSheetName(const QString& name)
@@ -58,6 +60,62 @@ QString refusalLine(const SheetRefusal& refusal, const QString& file)
                                           .arg(line, shortened(refusal.column));
 }
 
+QStringList understoodLines(const SheetMapping& mapping)
+{
+    const QStringList between{SheetWords::tr("semicolons"), SheetWords::tr("commas"),
+                              SheetWords::tr("tabs"), SheetWords::tr("bars")};
+    const QStringList days{SheetWords::tr("day, month, year"), SheetWords::tr("month, day, year"),
+                           SheetWords::tr("year, month, day")};
+    const auto delimiter = mapping.reading.delimiter.value_or(store::SheetDelimiter::Comma);
+    QStringList lines{
+        SheetWords::tr("Read as %1: %2 between the cells, %3 before decimals, days as %4.",
+                       "encoding, semicolons, a comma, day and month")
+            .arg(QString::fromStdString(mapping.reading.encoding.value_or("UTF-8")),
+                 between[static_cast<int>(delimiter)],
+                 mapping.decimalComma ? SheetWords::tr("a comma") : SheetWords::tr("a point"),
+                 days[static_cast<int>(mapping.order)])};
+    for (const SheetColumnMeans& column : mapping.columns) {
+        if (!column.heading.isEmpty()) {
+            lines << SheetWords::tr("“%1”: %2", "heading of a column: what it is")
+                         .arg(shortened(column.heading), sheetFieldName(column.field));
+        }
+    }
+    return lines;
+}
+
+QString unusedText(const SheetMapping& mapping, const store::SheetTable& table)
+{
+    QStringList unused;
+    for (std::size_t i = 0; i < mapping.columns.size(); ++i) {
+        const auto says = [&](const QStringList& row) {
+            return !saysNothing(row.value(static_cast<qsizetype>(i)));
+        };
+        const auto first =
+            std::min(table.rows.size(), static_cast<std::size_t>(mapping.headingRow));
+        if (mapping.columns[i].field == SheetField::Unused &&
+            std::any_of(table.rows.begin() + static_cast<std::ptrdiff_t>(first), table.rows.end(),
+                        says)) {
+            const QString& heading = mapping.columns[i].heading;
+            unused << quoted(heading.isEmpty() ? SheetWords::tr("Column %1").arg(i + 1)
+                                               : shortened(heading));
+        }
+    }
+    return unused.isEmpty() ? QString()
+                            : SheetWords::tr("Columns that are not used: %1.")
+                                  .arg(unused.join(QStringLiteral(", ")));
+}
+
+QString noColumnText(const SheetComing& coming)
+{
+    QStringList names;
+    for (const SheetField field : coming.noColumn) {
+        names << quoted(sheetFieldName(field));
+    }
+    return names.isEmpty() ? QString()
+                           : SheetWords::tr("No column is known to be: %1.")
+                                 .arg(names.join(QStringLiteral(", ")));
+}
+
 QString placed(const QString& file, int row, const QString& what)
 {
     return file + u':' + QString::number(row) + QStringLiteral(": ") + what;
@@ -84,18 +142,6 @@ QString comingText(const SheetComing& coming)
     add(coming.films.size(), SheetWords::tr("%n row(s) of film", nullptr, number(coming.films)));
     add(coming.tests.size(), SheetWords::tr("%n test(s)", nullptr, number(coming.tests)));
     return parts.join(QStringLiteral(", "));
-}
-
-QString sumsText(const SheetComing& coming)
-{
-    QStringList rows;
-    for (const int row : coming.sums) {
-        rows << QString::number(row);
-    }
-    return rows.isEmpty() ? QString()
-                          : SheetWords::tr("%n row(s) only add others up and are left out: %1.",
-                                           nullptr, static_cast<int>(rows.size()))
-                                .arg(rows.join(u", "));
 }
 
 } // namespace ullage::app

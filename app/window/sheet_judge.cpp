@@ -43,17 +43,42 @@ QStringList solutionNames(const formulary::Formulary& formulary)
     return names;
 }
 
-// The mapping that answers what nobody decided, and whether it was kept from before.
+// The mapping that answers what nobody decided, and whether it was kept from before. Titles above
+// the headings may be more or fewer than they were.
 std::pair<SheetGuess, bool> startFrom(const store::SheetTable& table,
                                       const std::vector<SheetMapping>& kept)
 {
-    for (const SheetMapping& one : kept) {
-        if (one.headingRow > 0 && one.headingRow <= static_cast<int>(table.rows.size()) &&
-            fitsHeadings(one, headingsOf(table, one.headingRow))) {
-            return {SheetGuess{one, {}}, true};
+    SheetGuess guess = guessMapping(table);
+    for (SheetMapping one : kept) {
+        for (const int row : {one.headingRow, guess.mapping.headingRow}) {
+            if (row > 0 && row <= static_cast<int>(table.rows.size()) &&
+                fitsHeadings(one, headingsOf(table, row))) {
+                one.headingRow = row;
+                return {SheetGuess{std::move(one), {}}, true};
+            }
         }
     }
-    return {guessMapping(table), false};
+    return {std::move(guess), false};
+}
+
+// Read as it was before where the sheet itself does not tell how.
+store::SheetTable readAsBefore(const QByteArray& sheet, store::SheetTable table,
+                               store::SheetAsked asked, const SheetMapping& before)
+{
+    const store::SheetAsked decided = asked;
+    if (table.encodingOpen && !asked.encoding) {
+        asked.encoding = before.reading.encoding;
+    }
+    if (table.delimiterOpen && !asked.delimiter) {
+        asked.delimiter = before.reading.delimiter;
+    }
+    if (asked == decided) {
+        return table;
+    }
+    auto again = store::readTable(sheet, asked);
+    const bool fits = again && before.headingRow <= static_cast<int>(again->rows.size()) &&
+                      fitsHeadings(before, headingsOf(*again, before.headingRow));
+    return fits ? std::move(*again) : table;
 }
 
 SheetChoice choice(const QString& label, const QStringList& ways, int chosen, bool open)
@@ -129,17 +154,19 @@ Result<void> askBook(SheetJudged& judged, ledger::Book& book, store::SqlStore& s
                                   .arg(QString::number(rowOf(same.line)),
                                        likelySameText(same, book.now(), wording));
     }
+    judged.view.refusedCount += outcome->contradictionCount;
+    auto& refused = judged.view.refused;
     for (const ledger::Contradiction& one : outcome->contradictions) {
         const int row = rowOf(one.error.line);
-        judged.view.refused.push_back(
-            {row,
-             {},
-             {},
-             one.error.code == ErrorCode::IdTaken
-                 ? cameInOtherwise()
-                 : contradictionText(one, book.formulary(), book.now(), wording)});
+        const QString why = one.error.code == ErrorCode::IdTaken
+                                ? cameInOtherwise()
+                                : contradictionText(one, book.formulary(), book.now(), wording);
+        if (!refused.empty() && refused.back().row == row && refused.back().why == why) {
+            --judged.view.refusedCount; // of each line that a row makes
+        } else {
+            refused.push_back({row, {}, {}, why});
+        }
     }
-    judged.view.refusedCount += outcome->contradictionCount;
     return {};
 }
 
@@ -147,6 +174,10 @@ QString notYet(const SheetView& view, const SheetOpen& open, const SheetComing& 
 {
     if (open.any()) {
         return SheetJudge::tr("Something about how it was read is still open (step 1).");
+    }
+    if (!coming.noColumn.empty()) {
+        return SheetJudge::tr("%1 Say which it is (step 2).", "No column is known to be: Bottle.")
+            .arg(noColumnText(coming));
     }
     if (view.refusedCount > 0) {
         return SheetJudge::tr("%n cell(s) are refused. All of the sheet comes in, or nothing: mend "
@@ -162,11 +193,14 @@ Result<SheetJudged> judgeSheet(const QByteArray& sheet, const SheetDecided& deci
                                const std::vector<SheetMapping>& kept, ledger::Book& book,
                                store::SqlStore& store, const Wording& wording)
 {
-    const auto table = store::readTable(sheet, decided.reading);
+    auto table = store::readTable(sheet, decided.reading);
     if (!table) {
         return tl::unexpected(table.error());
     }
     auto [guess, fromKept] = startFrom(*table, kept);
+    if (fromKept) {
+        *table = readAsBefore(sheet, std::move(*table), decided.reading, guess.mapping);
+    }
     SheetJudged judged;
     SheetMapping& mapping = judged.mapping = guess.mapping;
     mapping.reading = {table->encoding, table->delimiter};
@@ -195,8 +229,6 @@ Result<SheetJudged> judgeSheet(const QByteArray& sheet, const SheetDecided& deci
     addColumns(view, *table, mapping);
     view.mapping = fromKept ? SheetJudge::tr("As you mapped a sheet of these headings before.")
                             : SheetJudge::tr("By their headings, as far as those are known.");
-    if (const QString sums = sumsText(judged.coming); !sums.isEmpty())
-        view.mapping += u' ' + sums;
     view.solutions = solutionNames(book.formulary());
     for (const QString& name : judged.coming.unknownSolutions) {
         view.unknown.push_back({name, 0});
@@ -208,6 +240,7 @@ Result<SheetJudged> judgeSheet(const QByteArray& sheet, const SheetDecided& deci
     view.bottles = linesOf(judged.coming.bottles);
     view.films = linesOf(judged.coming.films);
     view.tests = linesOf(judged.coming.tests);
+    view.passedOver = linesOf(judged.coming.passedOver);
     view.refusedCount = static_cast<int>(judged.coming.refused.size());
     for (const SheetRefusal& one : judged.coming.refused) {
         if (view.refused.size() == kRefusedShown) {
@@ -215,7 +248,7 @@ Result<SheetJudged> judgeSheet(const QByteArray& sheet, const SheetDecided& deci
         }
         view.refused.push_back({one.row, one.column, one.value, errorSentence(one.error, wording)});
     }
-    if (view.refusedCount == 0 && !view.coming.isEmpty()) {
+    if (view.refusedCount == 0 && judged.coming.noColumn.empty() && !view.coming.isEmpty()) {
         if (const auto fine = askBook(judged, book, store, wording); !fine) {
             return tl::unexpected(fine.error());
         }

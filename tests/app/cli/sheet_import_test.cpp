@@ -1,6 +1,8 @@
 // Strangers' spreadsheets into a book.
 #include "tests/app/cli/cli_kit.h"
 
+#include <QDateTime>
+
 using namespace ullage::app;
 using namespace ullage::app::testing;
 using namespace ullage::store;
@@ -115,7 +117,7 @@ TEST_F(SheetImportTest, WhatNobodyCanTellIsAskedAndAMappingAnswers)
         "mapping.json",
         R"json({"ullage-sheet":1,"heading_row":1,"decimal":".","days":"month-day-year","columns":[)json"
         R"json({"heading":"Bottle","field":"batch"},{"heading":"Recipe","field":"solution"},)json"
-        R"json({"heading":"Volume (ml)","field":"volume_ml"},{"heading":"Mixed","field":"at"}]})json");
+        R"json({"heading":"Volume","field":"volume_ml"},{"heading":"Mixed","field":"at"}]})json");
     const Answer done = run({"import", sheet("open.csv"), "--mapping", mapping});
     ASSERT_EQ(done.code, kDone) << done.err.constData();
     EXPECT_TRUE(book().contains(R"("at":"2026-03-04T)"));
@@ -159,11 +161,119 @@ TEST_F(SheetImportTest, ASumAtTheEndIsNoRecord)
                                            "Sum:;;900;;3;\n;;;Total;3;\n;;900;;3;summe\n");
     const Answer done = run({"import", name});
     ASSERT_EQ(done.code, kDone) << done.err.constData();
-    EXPECT_TRUE(done.err.contains("left out: 3, 4, 5")) << done.err.constData();
+    for (const char* sum :
+         {"sums.csv:3: passed over", "sums.csv:4: passed over", "sums.csv:5: passed over"}) {
+        EXPECT_TRUE(done.err.contains(sum)) << done.err.constData();
+    }
     const QString bottle = write("named.csv", "Bottle;Recipe;Volume (ml);Mixed;Films done;Notes\n"
                                               "Total;MQ borax;900;13.5.2026;3;\n");
     ASSERT_EQ(run({"import", bottle}).code, kDone);
     EXPECT_TRUE(book().contains(R"("name":"Total")")) << "a bottle may be called so";
+}
+
+// A title, merged headings, a time of its own, strokes, a month between the rows, a sum.
+TEST_F(SheetImportTest, AStrangersListOfBottlesComesIn)
+{
+    const Answer done = run({"import", sheet("strangers-bottles.csv")});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("3 bottles read")) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("not used: “Regal”")) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("strangers-bottles.csv:9: passed over")) << "April";
+    EXPECT_TRUE(done.err.contains("strangers-bottles.csv:11: passed over")) << "the sum";
+    const QByteArray all = book();
+    EXPECT_TRUE(all.contains(R"("volume_ml":1000,"name":"D1","films_before":6)"))
+        << all.constData();
+    EXPECT_TRUE(all.contains(R"("volume_ml":750,"name":"D2")"));
+    EXPECT_TRUE(all.contains(R"("films_before":22.5)"));
+    for (const QDateTime& at : {QDateTime({2026, 3, 2}, {19, 30}), QDateTime({2026, 3, 3}, {9, 15}),
+                                QDateTime({2026, 4, 1}, {20, 0})}) {
+        const QByteArray text = at.toUTC().toString(Qt::ISODate).toUtf8();
+        EXPECT_TRUE(all.contains("\"mixed\",\"at\":\"" + text)) << text.constData();
+    }
+}
+
+TEST_F(SheetImportTest, AStrangersLogOfFilmsComesIn)
+{
+    const Answer done = run({"import", sheet("strangers-log.csv")});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("3 rows of film read")) << done.err.constData();
+    const QByteArray all = book();
+    EXPECT_EQ(all.count(R"("name":"Quay 400","ei":400)"), 2) << all.constData();
+    EXPECT_EQ(all.count(R"("name":"Quay 400","ei":800)"), 2) << "strokes";
+    EXPECT_TRUE(all.contains(R"(first \"real\" portrait · a bit thin)")) << all.constData();
+}
+
+TEST_F(SheetImportTest, AUnitTellsWhatTheCommaInItsNumberIs)
+{
+    const Answer tried = run({"import", sheet("strangers-bottles.tsv"), "--try"});
+    ASSERT_EQ(tried.code, kDone) << tried.err.constData();
+    EXPECT_TRUE(tried.err.contains("“Contents”: Solution")) << tried.err.constData();
+    EXPECT_TRUE(tried.err.contains("“Left?”: not used"));
+    ASSERT_EQ(run({"import", sheet("strangers-bottles.tsv")}).code, kDone);
+    EXPECT_EQ(times(R"("volume_ml":1000,"name":"Soup)"), 2) << book().constData();
+    EXPECT_TRUE(book().contains(R"("films_before":2)"));
+}
+
+TEST_F(SheetImportTest, RowsOfARefusedBottleAreNotRefusedAsWell)
+{
+    const QString mixed = sheet("strangers-mixed.csv");
+    const Answer asked = run({"import", mixed});
+    EXPECT_EQ(asked.code, kRefused);
+    EXPECT_EQ(asked.err.count("strangers-mixed.csv:"), 1) << asked.err.constData();
+    EXPECT_TRUE(asked.err.contains("strangers-mixed.csv:2: solution")) << asked.err.constData();
+    QByteArray mapping = "{\"ullage-sheet\":1,\"heading_row\":1,\"decimal\":\",\",\"columns\":[";
+    const std::vector<std::pair<const char*, const char*>> columns{{"Art", "kind"},
+                                                                   {"Datum", "at"},
+                                                                   {"Flasche", "batch"},
+                                                                   {"Rezept", "solution"},
+                                                                   {"Volumen", "volume_ml"},
+                                                                   {"Filme", "films"},
+                                                                   {"Film", "name"},
+                                                                   {"Format", "format"},
+                                                                   {"EI", "ei"},
+                                                                   {"Zeit bis klar", "seconds"},
+                                                                   {"Temp. in °C", "temperature_c"},
+                                                                   {"Bestanden", "passed"},
+                                                                   {"Notiz", "text"}};
+    for (const auto& [heading, field] : columns)
+        mapping += QByteArray(mapping.endsWith('[') ? "" : ",") + "{\"heading\":\"" + heading +
+                   "\",\"field\":\"" + field + "\"}";
+    mapping += "],\"solutions\":{\"Unser Guter\":\"MQ borax\"}}";
+    const Answer done = run({"import", mixed, "--mapping", write("m.json", mapping)});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("1 bottle, 2 rows of film, 1 test read")) << done.err.constData();
+    EXPECT_TRUE(book().contains(R"("kind":"clearing-test")"));
+    EXPECT_TRUE(book().contains(R"("passed":true,"why":"Lasche ganz klar")")) << book().constData();
+}
+
+TEST_F(SheetImportTest, WhatNoColumnSaysIsToldOnce)
+{
+    const Answer refused =
+        run({"import", write("s.csv", "Bottle;Recipe;Volume (ml)\n"
+                                      "Dev K;MQ borax;900\nDev L;MQ borax;900\n")});
+    EXPECT_EQ(refused.code, kRefused);
+    EXPECT_EQ(refused.err.count("“Day”"), 1) << refused.err.constData();
+    EXPECT_FALSE(refused.err.contains("s.csv:2")) << refused.err.constData();
+}
+
+TEST_F(SheetImportTest, ABottleIsCalledByItsSolutionWhereOneColumnSaysBoth)
+{
+    const Answer done =
+        run({"import", write("s.csv", "Developer;Volume (ml);Mixed\nMQ borax;900;1.6.2026\n")});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_TRUE(book().contains(R"("volume_ml":900,"name":"MQ borax")")) << book().constData();
+}
+
+TEST_F(SheetImportTest, FilmOfTheDayABottleWasMixedOnIsAfterThat)
+{
+    const Answer done = run({"import", write("s.csv", "What;Bottle;Recipe;Volume;Day;Time;Rolls\n"
+                                                      "mix;Dev M;MQ borax;900 ml;1.6.2026;19:30;\n"
+                                                      "film;Dev M;;;1.6.2026;;2\n"
+                                                      "film;Dev M;;;1.6.2026;18:00;2\n")});
+    EXPECT_EQ(done.code, kRefused) << "it is said that it was before";
+    EXPECT_TRUE(done.err.contains("s.csv:4: batch: this would be before Dev M was mixed"))
+        << done.err.constData();
+    EXPECT_FALSE(done.err.contains("s.csv:3")) << done.err.constData();
 }
 
 TEST_F(SheetImportTest, AMappingOfAnotherSheetIsRefused)

@@ -1,6 +1,8 @@
 // What a sheet seems to say, and what it leaves open.
 #include "app/sheet/sheet_guess.h"
 
+#include "app/sheet/sheet_headings.h"
+
 #include <gtest/gtest.h>
 
 namespace ullage::app
@@ -36,6 +38,7 @@ TEST(SheetGuess, FindsHeadingsUnderATitleAndInMergedCells)
     const SheetGuess merged = guessed(";;Volume;\nBottle;Recipe;;Mixed\nDev 1;MQ;1,5;25.11.2026\n");
     EXPECT_EQ(fieldsOf(merged), (std::vector{F::BottleName, F::Solution, F::Volume, F::Date}));
     EXPECT_EQ(merged.mapping.headingRow, 2);
+    EXPECT_EQ(guess.mapping.columns[2].heading, "Volume (l)");
 }
 
 TEST(SheetGuess, ABottleAndItsDeveloperAreTwoThings)
@@ -44,6 +47,44 @@ TEST(SheetGuess, ABottleAndItsDeveloperAreTwoThings)
               (std::vector{F::BottleName, F::Solution, F::Volume, F::FilmsBefore}));
     EXPECT_EQ(fieldsOf(guessed("Developer,Fixer,Films,Film\nA,F,2,x\n")),
               (std::vector{F::BottleName, F::Fixer, F::Films, F::Film}));
+}
+
+TEST(SheetGuess, WordsThatSayNothingAreLookedThrough)
+{
+    EXPECT_EQ(
+        fieldsOf(guessed("Flasche Nr.,Date mixed,Menge in ml,Number of rolls\nA,1.6.26,9,3\n")),
+        (std::vector{F::BottleName, F::Date, F::Volume, F::FilmsBefore}));
+    EXPECT_EQ(fieldsOf(guessed("Film No.,Film,Date exposed,Developed on\n17,Quay,1.6.26,2.6.26\n")),
+              (std::vector{F::Unused, F::Film, F::Unused, F::Date}))
+        << "what is said outright comes first, and not every day is meant";
+}
+
+TEST(SheetGuess, RowsAreNoHeadings)
+{
+    EXPECT_EQ(guessed("Dev 1,1 L,Fix 2\nDev 3,1 L,Fix 4\n").mapping.headingRow, 0);
+}
+
+TEST(SheetGuess, CellsTellWhatAHeadingLeavesOpen)
+{
+    EXPECT_EQ(fieldsOf(guessed("Flasche,Inhalt,Menge\nA,MQ,900\n")),
+              (std::vector{F::BottleName, F::Solution, F::Volume}));
+    EXPECT_EQ(fieldsOf(guessed("Flasche,Inhalt\nA,900\n")),
+              (std::vector{F::BottleName, F::Volume}));
+    EXPECT_EQ(fieldsOf(guessed("Bottle,Type\nA,MQ\n")), (std::vector{F::BottleName, F::Solution}));
+    EXPECT_EQ(fieldsOf(guessed("Film,Time,Date\nA,7:30,1.6.26\n")),
+              (std::vector{F::Film, F::Unused, F::Date}))
+        << "how long it was developed";
+    EXPECT_EQ(fieldsOf(guessed("Film,Time,Date\nA,19:30,1.6.26\n")),
+              (std::vector{F::Film, F::TimeOfDay, F::Date}));
+}
+
+TEST(SheetGuess, AUnitTellsWhatThreeFiguresBehindASignAre)
+{
+    EXPECT_TRUE(guessed("bottle;volume\na;1.000 ml\n").mapping.decimalComma);
+    EXPECT_FALSE(guessed("bottle;volume\na;1.000 ml\n").open.decimal);
+    EXPECT_FALSE(guessed("bottle;volume (l)\na;1.000\n").mapping.decimalComma);
+    EXPECT_FALSE(guessed("bottle;volume (l)\na;1.000\n").open.decimal);
+    EXPECT_TRUE(guessed("bottle;volume\na;1.000 ml\nb;1.000 l\n").open.decimal);
 }
 
 TEST(SheetGuess, DecimalsAreToldByWhatStandsBehindTheSign)
@@ -73,7 +114,10 @@ TEST(SheetField, UnitsOfHeadingsAreFound)
 {
     EXPECT_EQ(unitInHeading("Volume (l)"), "l");
     EXPECT_EQ(unitInHeading("Menge [ml]"), "ml");
-    EXPECT_EQ(unitInHeading("Temp °F"), "");
+    EXPECT_EQ(unitInHeading("Temp °F"), "°F");
+    EXPECT_EQ(unitInHeading("Menge in ml"), "ml");
+    EXPECT_EQ(unitInHeading("seconds to clear"), "s");
+    EXPECT_EQ(unitInHeading("Film C size"), "");
     EXPECT_EQ(unitInHeading("Litres"), "l");
     EXPECT_EQ(unitInHeading("Clearing time (sec)"), "s");
     EXPECT_EQ(unitInHeading("Notes"), "");

@@ -1,0 +1,54 @@
+#include "app/sheet/sheet_kind.h"
+
+#include <algorithm>
+
+namespace ullage::app
+{
+
+std::optional<RowKind> rowKindFrom(const QString& cell)
+{
+    if (saysOneOf(cell, {"bottle", "mix", "mixed", "batch", "flasche", "ansatz", "angesetzt"})) {
+        return RowKind::BottleRow;
+    }
+    if (saysOneOf(cell, {"film", "films", "roll", "rolls", "run", "developed", "filme", "durchgang",
+                         "entwickelt"})) {
+        return RowKind::FilmRow;
+    }
+    if (saysOneOf(cell, {"test", "clearing test", "strip", "control strip", "probe", "klärprobe",
+                         "kontrollstreifen"})) {
+        return RowKind::TestRow;
+    }
+    return std::nullopt;
+}
+
+bool isTotal(const QString& cell)
+{
+    constexpr qsizetype kLongest = 16; // asked of every cell
+    return cell.size() <= kLongest &&
+           saysOneOf(cell, {"sum", "sums", "total", "totals", "grand total", "subtotal", "together",
+                            "summe", "summen", "gesamt", "gesamtsumme", "insgesamt",
+                            "zwischensumme", "zusammen", "Σ", "σ", "∑"});
+}
+
+bool saysNothing(const QString& cell)
+{
+    constexpr qsizetype kLongest = 5; // asked of every cell
+    const QStringView said = QStringView(cell).trimmed();
+    const bool dashes = std::all_of(said.begin(), said.end(), [](QChar c) {
+        return c == u'-' || c.category() == QChar::Punctuation_Dash;
+    });
+    return dashes ||
+           (said.size() <= kLongest && saysOneOf(cell, {"n/a", "n.a", "k.a", "k. a", "./"}));
+}
+
+bool saysOneOf(const QString& cell, std::initializer_list<const char*> words)
+{
+    QString said = cell.simplified().toLower();
+    while (said.endsWith(u':') || said.endsWith(u'.')) {
+        said.chop(1);
+    }
+    return std::any_of(words.begin(), words.end(),
+                       [&](const char* word) { return said == QString::fromUtf8(word); });
+}
+
+} // namespace ullage::app
