@@ -76,6 +76,12 @@ QTreeWidget* listOf(const QString& name, const QStringList& headings, QWidget* p
     return list;
 }
 
+QString saidIn(QStringList cells)
+{
+    cells.removeAll(QString());
+    return cells.join(QStringLiteral(" · "));
+}
+
 void addGroup(QTreeWidget& list, const QString& name, const QStringList& lines)
 {
     if (lines.isEmpty())
@@ -336,9 +342,8 @@ void SheetDialog::showColumns()
             m_columnGrid->addWidget(wrapped(heading, m_columnPage), row, 0);
             m_columnGrid->addWidget(box, row, 1);
             m_columnGrid->addWidget(
-                wrapped(column.first.mid(0, kShownFirst).join(QStringLiteral(" · ")), m_columnPage,
-                        Tone::Quiet),
-                row, 2);
+                wrapped(saidIn(column.first.mid(0, kShownFirst)), m_columnPage, Tone::Quiet), row,
+                2);
             connect(box, &QComboBox::currentIndexChanged, this, &SheetDialog::chosen);
             m_fields.push_back(box);
         }
@@ -351,6 +356,7 @@ void SheetDialog::showColumns()
 void SheetDialog::showComing()
 {
     m_coming->setText(m_view.coming);
+    m_coming->setVisible(!m_view.coming.isEmpty());
     const auto known = [this] {
         if (m_solutions.size() != m_view.unknown.size())
             return false;
@@ -401,6 +407,7 @@ void SheetDialog::showComing()
     addGroup(*m_lines, tr("Films"), m_view.films);
     addGroup(*m_lines, tr("Tests"), m_view.tests);
     addGroup(*m_lines, tr("Passed over: sums, titles, remarks"), m_view.passedOver);
+    m_lines->setVisible(m_lines->topLevelItemCount() > 0);
 }
 
 void SheetDialog::showState()

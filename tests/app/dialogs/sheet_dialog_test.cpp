@@ -139,4 +139,21 @@ TEST_F(SheetDialogTest, EscapeClosesWhereNothingWasChosen)
     EXPECT_TRUE(asked.asked().isEmpty());
 }
 
+TEST_F(SheetDialogTest, NamesWhatIsPassedOverAndWhatMayBeThereAlready)
+{
+    SheetView view = sheetUnderstood();
+    view.doubts = {"Row 2: perhaps Dev 1"};
+    view.passedOver = {"Row 9: Total · 12"};
+    dialog.setView(view);
+    dialog.setStep(SheetDialog::Step::Coming);
+    auto* lines = named<QTreeWidget>(dialog, "What comes in");
+    ASSERT_EQ(lines->topLevelItemCount(), 3);
+    EXPECT_EQ(lines->topLevelItem(0)->child(0)->text(0), "Row 2: perhaps Dev 1");
+    EXPECT_EQ(lines->topLevelItem(2)->child(0)->text(0), "Row 9: Total · 12");
+    view = {};
+    view.notYet = "Nothing in it comes in.";
+    dialog.setView(view);
+    EXPECT_FALSE(lines->isVisibleTo(&dialog)) << "an empty list says nothing";
+}
+
 } // namespace ullage::app
