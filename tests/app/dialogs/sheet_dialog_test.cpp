@@ -130,6 +130,16 @@ TEST_F(SheetDialogTest, EscapeAsksOnlyWhereSomethingWasChosen)
     EXPECT_FALSE(dialog.isVisible());
 }
 
+TEST_F(SheetDialogTest, EscapeAsksOfWhatWasChosenOnAnotherStep)
+{
+    dialog.setStep(SheetDialog::Step::Columns);
+    named<QComboBox>(dialog, "What the column Column 3 is")->setCurrentIndex(3);
+    dialog.setStep(SheetDialog::Step::Reading);
+    QTest::keyClick(&dialog, Qt::Key_Escape);
+    EXPECT_EQ(asked.asked().size(), 1);
+    EXPECT_TRUE(dialog.isVisible());
+}
+
 TEST_F(SheetDialogTest, EscapeClosesWhereNothingWasChosen)
 {
     QTest::mouseClick(button("Next"), Qt::LeftButton);
