@@ -8,6 +8,7 @@
 #include "app/widgets/empty_state.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/plain_label.h"
+#include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/why_not.h"
 
@@ -17,7 +18,6 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QSplitter>
-#include <QStackedWidget>
 #include <QTabBar>
 #include <QVBoxLayout>
 
@@ -33,6 +33,7 @@ namespace
 
 constexpr int kRoomForThree = 1080; // cards beside one another
 constexpr int kChartBelow = 330;
+constexpr int kLowWindow = 800;   // bottles with their words below leave no room in it for deeds
 constexpr int kLowestCards = 340; // that bottles in rows make room for
 constexpr int kNextShare = 35;    // of the width that the three have
 constexpr int kLeftShare = 42;
@@ -125,7 +126,7 @@ ShelfPage::ShelfPage(QWidget* parent)
     : QWidget(parent), m_model(new ShelfModel(this)), m_actions(new BottleActions(this)),
       m_header(new PageHeader({}, this)), m_done(new DoneLine(this)),
       m_run(m_header->addButton({})), m_plan(m_header->addButton({})),
-      m_mix(m_header->addButton({}, true)), m_stack(new QStackedWidget(this)),
+      m_mix(m_header->addButton({}, true)), m_stack(new SeenStack(this)),
       m_empty(new EmptyState({}, {}, this)), m_mixFirst(m_empty->addButton({}, true)),
       m_enterFirst(m_empty->addButton({}, false)), m_splitter(new QSplitter(Qt::Vertical, this)),
       m_view(new ShelfView(this))
@@ -276,6 +277,7 @@ void ShelfPage::placeCards()
         for (QWidget* chart : {static_cast<QWidget*>(m_left), static_cast<QWidget*>(m_perFilm)})
             chart->setMinimumHeight(wide ? 0 : kChartBelow);
     }
+    m_view->setLow(!wide && window()->height() < kLowWindow);
     giveRoom();
 }
 
@@ -299,7 +301,7 @@ void ShelfPage::shareHeight()
         return;
     const int all = m_splitter->height() - m_splitter->handleWidth();
     const int cards = std::max(m_cards->minimumSizeHint().height(), kLowestCards);
-    const int shelf = m_model->rowCount() > ShelfView::kMostRoomy ? all - cards : all * 4 / 9;
+    const int shelf = m_view->isCompact() ? all - cards : all * 4 / 9;
     const int used = m_view->usedOf({m_splitter->width() - 2 * Space::kPage, shelf});
     m_splitter->setSizes({used, all - used});
 }

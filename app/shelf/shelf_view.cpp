@@ -18,7 +18,8 @@ namespace
 
 constexpr int kNarrowest = 156;        // cell of a roomy shelf
 constexpr int kNarrowestCompact = 188; // and of a compact one
-constexpr int kEasyCompact = 236;      // one whose words are not cut
+constexpr int kWidestCompact = 330;
+constexpr int kEasyCompact = 236; // one whose words are not cut
 constexpr int kWidest = 216;
 constexpr int kScrollBar = 12;
 constexpr int kLowestCompact = 104;
@@ -60,6 +61,17 @@ void ShelfView::setShelfModel(ShelfModel* model)
     restoreSelection();
 }
 
+void ShelfView::setLow(bool low)
+{
+    if (low == m_low)
+        return;
+    m_low = low;
+    updateGeometry();
+    fitCells();
+}
+
+bool ShelfView::isCompact() const { return m_low || (m_model && m_model->rowCount() > kMostRoomy); }
+
 QString ShelfView::currentBatch() const
 {
     return currentIndex().data(ShelfModel::IdRole).toString();
@@ -77,10 +89,10 @@ bool ShelfView::selectBatch(const QString& id)
 
 QSize ShelfView::minimumSizeHint() const
 {
-    const bool compact = m_model && m_model->rowCount() > kMostRoomy;
-    return {kNarrowest * 2, compact
-                                ? 2 * kLowestCompact + 2
-                                : BottleDelegate::cellHeight(ShelfLayout::Roomy, kSmallestScale)};
+    return {kNarrowest * 2,
+            isCompact()
+                ? usedOf({width(), 2 + 2 * BottleDelegate::cellHeight(ShelfLayout::Compact)})
+                : BottleDelegate::cellHeight(ShelfLayout::Roomy, kSmallestScale)};
 }
 
 QSize ShelfView::sizeHint() const
@@ -91,15 +103,15 @@ QSize ShelfView::sizeHint() const
 int ShelfView::usedOf(const QSize& room) const
 {
     const int count = std::max(1, m_model ? m_model->rowCount() : 0);
-    const bool compact = count > kMostRoomy;
+    const bool compact = isCompact();
     const int columns =
         std::max(1, (room.width() - kScrollBar) / (compact ? kEasyCompact : kNarrowest));
     const int rows = (count + columns - 1) / columns;
     if (!compact)
         return std::min(room.height(),
                         2 + rows * BottleDelegate::cellHeight(ShelfLayout::Roomy, kLargestScale));
-    const int height = BottleDelegate::cellHeight(ShelfLayout::Compact);
-    return 2 + std::clamp((room.height() - 2) / height, 1, rows) * height;
+    const int seen = std::clamp((room.height() - 2) / kLowestCompact, 1, rows);
+    return std::min(room.height(), 2 + seen * BottleDelegate::cellHeight(ShelfLayout::Compact));
 }
 
 void ShelfView::rememberSelection()
@@ -125,12 +137,12 @@ void ShelfView::restoreSelection()
 
 void ShelfView::fitCells()
 {
-    const int count = m_model ? m_model->rowCount() : 0;
+    const int count = std::max(1, m_model ? m_model->rowCount() : 0);
     const int room = std::max(kNarrowest, width() - kScrollBar - 1);
-    const ShelfLayout layout = count > kMostRoomy ? ShelfLayout::Compact : ShelfLayout::Roomy;
-    const bool compact = layout == ShelfLayout::Compact;
+    const bool compact = isCompact();
+    const ShelfLayout layout = compact ? ShelfLayout::Compact : ShelfLayout::Roomy;
     const int fitting = std::max(1, room / (compact ? kNarrowestCompact : kNarrowest));
-    int columns = std::clamp(count, 1, fitting);
+    int columns = std::min(count, fitting);
     int rows = (count + columns - 1) / columns;
     if (compact) { // rows alike, and more of them where that gives the words room
         const int low = viewport()->height() - 2;
@@ -143,9 +155,9 @@ void ShelfView::fitCells()
         rows = (count + columns - 1) / columns;
     }
     int cellWidth = room / columns;
-    if (count <= fitting && !compact)
-        cellWidth = std::min(cellWidth, kWidest);
-    const QSize cell(cellWidth, rowHeight(layout, std::max(1, rows)));
+    if (count <= fitting)
+        cellWidth = std::min(cellWidth, compact ? kWidestCompact : kWidest);
+    const QSize cell(cellWidth, rowHeight(layout, rows));
     if (layout != m_delegate->layout())
         updateGeometry();
     m_delegate->setLayout(layout, cell);

@@ -24,6 +24,9 @@ public:
     explicit ShelfView(QWidget* parent = nullptr);
 
     void setShelfModel(ShelfModel* model);
+    /// Where the window is low, few bottles too are drawn compact.
+    void setLow(bool low);
+    [[nodiscard]] bool isCompact() const;
     /// The selected batch, empty if none.
     [[nodiscard]] QString currentBatch() const;
     /// Selects a batch and scrolls to it; false if it is not on the shelf.
@@ -56,6 +59,7 @@ private:
 
     ShelfModel* m_model = nullptr;
     BottleDelegate* m_delegate;
+    bool m_low = false;
     QString m_remembered;
     bool m_resetting = false;
 };

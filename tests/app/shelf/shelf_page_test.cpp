@@ -68,6 +68,8 @@ TEST(ShelfPage, EmptySaysWhatToDoFirst)
     QTest::keyClick(enter, Qt::Key_Return);
     EXPECT_EQ(entering.count(), 1);
     EXPECT_FALSE(window.page.actions()->action(BottleAction::TopUp)->isEnabled());
+    Window small(0, {840, 620});
+    EXPECT_LE(small.page.minimumSizeHint().height(), 620) << "cards that are not seen take no room";
 }
 
 TEST(ShelfPage, SelectsTheMostUrgentAndShowsIt)
@@ -206,6 +208,18 @@ TEST(ShelfPage, NothingIsCutOffInASmallWindow)
     for (auto* chart : window.page.findChildren<ChartView*>())
         EXPECT_TRUE(window.page.rect().contains(
             QRect(chart->mapTo(&window.page, QPoint()), chart->size())));
+}
+
+TEST(ShelfPage, WhatIsDoneWithABottleIsInSightInALowWindow)
+{
+    Window window(2, {840, 620});
+    QPushButton* button = nullptr;
+    for (auto* one : window.page.findChildren<QPushButton*>()) {
+        if (one->isVisible() && one->text().startsWith("+ 1 film"))
+            button = one;
+    }
+    ASSERT_NE(button, nullptr);
+    EXPECT_LE(button->mapTo(&window.page, button->rect().bottomLeft()).y(), 620);
 }
 
 TEST(ShelfPage, ASplitThatWasMovedIsKept)
