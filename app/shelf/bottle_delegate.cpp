@@ -137,9 +137,10 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
         return QRectF(left, cell.top() + top, width, height);
     };
     // The name whole, and of the solution what still fits.
+    const QFont nameFont = fitted(verdictFont(13), bottle.name, line(9, 18));
     const double nameWidth =
-        std::min(width, QFontMetricsF(verdictFont(13)).horizontalAdvance(bottle.name) + 6);
-    drawLine(painter, line(9, 18), verdictFont(13), c.ink, bottle.name);
+        std::min(width, QFontMetricsF(nameFont).horizontalAdvance(bottle.name) + 6);
+    drawLine(painter, line(9, 18), nameFont, c.ink, bottle.name);
     drawLine(painter, line(9, 18).adjusted(nameWidth, 0, 0, 0), Theme::font(TextRole::Small),
              c.quiet, bottle.solutionName);
     painter.setFont(verdictFont(12));
@@ -147,8 +148,11 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
     if (bottle.subline.isEmpty()) {
         drawWrapped(painter, line(47, 32), bottle.headline);
     } else {
-        drawLine(painter, line(46, 16), mediumFont(), c.ink, bottle.headline);
-        drawLine(painter, line(62, 16), Theme::font(TextRole::Small), c.quiet, bottle.subline);
+        drawLine(painter, line(46, 16), fitted(mediumFont(), bottle.headline, line(46, 16)), c.ink,
+                 bottle.headline);
+        drawLine(painter, line(62, 16),
+                 fitted(Theme::font(TextRole::Small), bottle.subline, line(62, 16)), c.quiet,
+                 bottle.subline);
     }
     painter.setPen(c.ink);
     if (bottle.unread)
