@@ -80,6 +80,31 @@ MixDialog::MixDialog(Door& door, QWidget* parent)
     m_solution->setFocus();
 }
 
+void MixDialog::beginWith(const MixChoice& choice)
+{
+    const auto take = [](QComboBox& box, const std::string& id) {
+        const int index = box.findData(QString::fromStdString(id));
+        if (index >= 0)
+            box.setCurrentIndex(index);
+    };
+    take(*m_solution, choice.solution);
+    if (choice.solution.empty() && choice.role) {
+        for (const auto& one : formulary().currentSolutions()) {
+            if (one->role == *choice.role) {
+                take(*m_solution, one->id);
+                break;
+            }
+        }
+    }
+    const auto& standing = door().bottles();
+    if (std::none_of(standing.begin(), standing.end(), [&](const Bottle& bottle) {
+            return bottle.batch.vessel->id == choice.vessel;
+        }))
+        take(*m_vessel, choice.vessel);
+    if (choice.volume.value() > 0)
+        m_volume->setQuantity(choice.volume);
+}
+
 void MixDialog::buildForm()
 {
     m_solution = new QComboBox(this);

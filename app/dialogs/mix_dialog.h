@@ -7,6 +7,9 @@
 #include "app/widgets/vessel_fields.h"
 #include "core/ledger/mix_preview.h"
 
+#include <optional>
+#include <string>
+
 class QLabel;
 class QCheckBox;
 class QComboBox;
@@ -20,6 +23,14 @@ class CautionBox;
 class FactorRows;
 class FoundForm;
 
+/// What was chosen elsewhere; what is not known is empty, or 0. Without a solution, what it is for.
+struct MixChoice {
+    std::string solution;
+    std::string vessel;
+    chemistry::Millilitres volume;
+    std::optional<formulary::Role> role = {};
+};
+
 /// A new bottle can be described along with it and is entered in the same action. Until the user
 /// types one, the volume is usualVolume() and the name the next free one.
 class MixDialog : public DeedDialog
@@ -29,6 +40,8 @@ class MixDialog : public DeedDialog
 public:
     explicit MixDialog(Door& door, QWidget* parent = nullptr);
 
+    /// Begins with that, as far as it can be chosen here.
+    void beginWith(const MixChoice& choice);
     /// Id of the batch that was mixed; empty before.
     [[nodiscard]] QString mixed() const { return m_mixed; }
     /// What does not fit or will cost keeping time, as shown; empty if nothing.

@@ -61,6 +61,12 @@ void MixingSet::setWording(const Wording& wording)
         bottle->setWording(wording);
 }
 
+std::optional<formulary::Role> MixingSet::roleOf(int bottle)
+{
+    return bottle > 0 ? std::optional(kMateRoles[static_cast<std::size_t>(bottle - 1)])
+                      : std::nullopt;
+}
+
 std::vector<int> MixingSet::bottles() const
 {
     std::vector<int> in{0};

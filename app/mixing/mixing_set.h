@@ -15,6 +15,7 @@
 #include <array>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <vector>
 
 class QCheckBox;
@@ -53,6 +54,8 @@ public:
     /// Those that are mixed this time, in their order; the first at the least.
     [[nodiscard]] std::vector<int> bottles() const;
     [[nodiscard]] bool isSet() const { return bottles().size() > 1; }
+    /// What it is for, of one that goes with a developer; empty for the first.
+    [[nodiscard]] static std::optional<formulary::Role> roleOf(int bottle);
     /// Which of them it is, from 1.
     [[nodiscard]] int number(int bottle) const;
     [[nodiscard]] MixingBottle& bottle(int at) const

@@ -68,17 +68,22 @@ void BottleDeeds::printLabels(const QStringList& batches)
         openOnce(new LabelsDialog(m_parts.door, ids, &m_parts.window));
 }
 
-void BottleDeeds::logMix() { openMix(false); }
+void BottleDeeds::logMix() { openMix({}); }
 
-void BottleDeeds::logMixOfGuide() { openMix(true); }
+void BottleDeeds::logMixOfGuide(const std::vector<MixChoice>& begun) { openMix(begun); }
 
-void BottleDeeds::openMix(bool ofGuide)
+void BottleDeeds::openMix(const std::vector<MixChoice>& ofGuide)
 {
     if (!m_parts.session.isOpen())
         return;
     auto* dialog = new MixDialog(m_parts.door, &m_parts.window);
-    connect(dialog, &QDialog::accepted, this,
-            [this, dialog, ofGuide] { emit bottleMade(dialog->mixed(), ofGuide); });
+    if (!ofGuide.empty())
+        dialog->beginWith(ofGuide.front());
+    connect(dialog, &QDialog::accepted, this, [this, dialog, ofGuide] {
+        emit bottleMade(dialog->mixed(), !ofGuide.empty());
+        if (ofGuide.size() > 1)
+            openMix({ofGuide.begin() + 1, ofGuide.end()});
+    });
     openOnce(dialog);
 }
 

@@ -3,6 +3,7 @@
 
 #include <QObject>
 
+#include "app/dialogs/mix_dialog.h"
 #include "app/shelf/bottle_actions.h"
 #include "app/window/window_parts.h"
 
@@ -24,7 +25,8 @@ public:
     // None does anything while no book is open.
     /// The plain dialog for a new batch; and the same in place of the guide that led to it.
     void logMix();
-    void logMixOfGuide();
+    /// One after the other, of a set.
+    void logMixOfGuide(const std::vector<MixChoice>& begun);
     /// Running film needs no bottle; the others do nothing if `batch` is not in use.
     void doWith(BottleAction action, const QString& batch);
     /// Labels for these bottles, or for all in use for none.
@@ -51,7 +53,7 @@ private:
 
     void oneMore(const Bottle& bottle);
     [[nodiscard]] QString hindranceText(const ledger::OneMore& more);
-    void openMix(bool ofGuide);
+    void openMix(const std::vector<MixChoice>& ofGuide);
     void openDeed(QDialog* dialog);
 };
 

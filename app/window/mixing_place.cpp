@@ -3,6 +3,7 @@
 #include "app/dialogs/bottle_choice.h"
 #include "app/mixing/choice_step.h"
 #include "app/mixing/mixing_page.h"
+#include "app/mixing/mixing_set.h"
 #include "app/paper/weighing_paper.h"
 #include "app/window/main_window.h"
 
@@ -29,7 +30,7 @@ void MixingPlace::open()
         return;
     }
     m_guide = new MixingPage(m_parts.door, m_steady);
-    connect(m_guide, &MixingPage::plainLogWanted, this, &MixingPlace::plainLogWanted);
+    connect(m_guide, &MixingPage::plainLogWanted, this, &MixingPlace::logPlainly);
     connect(m_guide, &MixingPage::batchesLogged, this, &MixingPlace::batchesLogged);
     connect(m_guide, &MixingPage::weighingSheetWanted, this, [this](const WeighingSheet& sheet) {
         const Session& book = m_parts.session;
@@ -51,6 +52,18 @@ void MixingPlace::openWith(const QString& packet)
     open();
     if (m_guide && m_guide->step() == MixingPage::Step::Choice)
         m_guide->choice()->choosePacket(packet);
+}
+
+void MixingPlace::logPlainly()
+{
+    std::vector<MixChoice> begun;
+    for (const int bottle : m_guide->set()->bottles()) {
+        const MixingPlan plan = m_guide->choice(bottle)->plan();
+        begun.push_back({plan.solution ? plan.solution->id : std::string(),
+                         plan.vessel ? plan.vessel->id : std::string(), plan.makes,
+                         MixingSet::roleOf(bottle)});
+    }
+    emit plainLogWanted(begun);
 }
 
 void MixingPlace::loggedPlainly(bool inItsPlace)

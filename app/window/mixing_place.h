@@ -5,6 +5,7 @@
 #include <QPointer>
 #include <QTimer>
 
+#include "app/dialogs/mix_dialog.h"
 #include "app/paper/paper_document.h"
 #include "app/window/window_parts.h"
 #include "core/ledger/run_clock.h"
@@ -31,8 +32,8 @@ public:
     void loggedPlainly(bool inItsPlace);
 
 signals:
-    /// The plain dialog is wanted instead.
-    void plainLogWanted();
+    /// The plain dialog is wanted instead, with what the guide has chosen for each bottle.
+    void plainLogWanted(const std::vector<ullage::app::MixChoice>& begun);
     /// The guide logged them in one go; it may still be gone back to.
     void batchesLogged(const QStringList& batches);
     /// A page about what is being mixed, to be looked at and printed.
@@ -43,6 +44,7 @@ signals:
     void finished(const QString& batch);
 
 private:
+    void logPlainly();
     void takeAway();
     void showLine();
 

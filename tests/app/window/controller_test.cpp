@@ -5,10 +5,12 @@
 #include "app/mixing/choice_step.h"
 #include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_page.h"
+#include "app/mixing/mixing_set.h"
 #include "app/widgets/done_line.h"
 #include "tests/app/window/window_kit.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
 
@@ -92,6 +94,9 @@ TEST(Controller, loggingPlainlyClosesTheGuideThatLedToItAndNoOther)
     Window at(desk);
     emit at.window.mixRequested();
     auto* guide = at.window.findChild<MixingPage*>();
+    auto* solution = guide->choice()->solution();
+    solution->setCurrentIndex(solution->findText(QStringLiteral("PQ ascorbate developer")));
+    guide->choice()->makes()->setQuantity(chemistry::Millilitres(700));
     for (int i = 0; i < 3; ++i)
         guide->next();
     emit at.window.enterRequested();
@@ -100,6 +105,10 @@ TEST(Controller, loggingPlainlyClosesTheGuideThatLedToItAndNoOther)
     Window::settle();
     ASSERT_NE(at.window.findChild<MixingPage*>(), nullptr) << "that was another bottle";
     emit at.window.findChild<MixingPage*>()->plainLogWanted();
+    EXPECT_EQ(named<QComboBox>(*at.dialog<MixDialog>(), "Solution")->currentData(),
+              QStringLiteral("starter-pq-ascorbate"))
+        << "what was chosen in the guide is not asked for again";
+    EXPECT_EQ(named<QuantityEdit>(*at.dialog<MixDialog>(), "Volume mixed")->value(), 700);
     type(*at.dialog<MixDialog>(), "Name on the label", "Dev 7");
     at.dialog<MixDialog>()->accept();
     Window::settle();
@@ -111,6 +120,32 @@ TEST(Controller, loggingPlainlyClosesTheGuideThatLedToItAndNoOther)
     Window::settle();
     EXPECT_TRUE(at.window.findChild<DoneLine*>()->text().isEmpty())
         << "undo would take back something else by now";
+}
+
+TEST(Controller, aSetIsLoggedPlainlyOneAfterTheOther)
+{
+    Desk desk;
+    Window at(desk);
+    emit at.window.mixRequested();
+    auto* guide = at.window.findChild<MixingPage*>();
+    guide->set()->tooBox(2)->setChecked(true);
+    emit guide->plainLogWanted();
+    type(*at.dialog<MixDialog>(), "Name on the label", "Dev 1");
+    at.dialog<MixDialog>()->accept();
+    Window::settle();
+    ASSERT_NE(at.bottle("Dev 1"), nullptr);
+    auto* second = at.dialog<MixDialog>();
+    ASSERT_NE(second, nullptr);
+    const auto fixer = desk.session().formulary().solution(
+        named<QComboBox>(*second, "Solution")->currentData().toString().toStdString());
+    ASSERT_TRUE(fixer);
+    EXPECT_EQ(fixer->role, formulary::Role::Fixer) << "the fixer that was ticked too";
+    at.asked.answer(false); // no fresh test now
+    type(*second, "Name on the label", "Fix 1");
+    second->accept();
+    Window::settle();
+    EXPECT_NE(at.bottle("Fix 1"), nullptr);
+    EXPECT_EQ(at.window.findChild<MixDialog*>(), nullptr) << "and no third";
 }
 
 TEST(Controller, theRedScreenIsAmongTheLooksAndLeftFromAnyPage)
