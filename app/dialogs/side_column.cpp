@@ -59,16 +59,19 @@ void SideColumn::fit()
     const int inner = isVisible() ? std::max(width(), kNarrowest + kBar) : kWidth + kBar;
     const int wanted = m_column->hasHeightForWidth() ? m_column->totalHeightForWidth(inner)
                                                      : m_column->totalSizeHint().height();
+    // Where the form stands above it, it has the dialog's width and scrolls with it.
+    const bool under = isVisible() && width() > kWidth + kBar;
+    const int least = under ? wanted : std::min(wanted, kLowest);
     // A bar that is there takes width, the words then take more height, and it stays: so it is only
     // there where it must be; room for it is kept beside the cards.
-    setVerticalScrollBarPolicy(wanted > std::min(kTallest, std::max(height(), kLowest))
+    setVerticalScrollBarPolicy(!under && wanted > std::min(kTallest, std::max(height(), kLowest))
                                    ? Qt::ScrollBarAsNeeded
                                    : Qt::ScrollBarAlwaysOff);
     widget()->setMinimumHeight(wanted);
-    if (wanted == m_wanted)
+    if (wanted == m_wanted && least == minimumHeight())
         return;
     m_wanted = wanted;
-    setMinimumHeight(std::min(wanted, kLowest));
+    setMinimumHeight(least);
     updateGeometry();
 }
 

@@ -1,5 +1,5 @@
 // The column at the right of a dialog: cards and cautions, as tall as they need to be, and
-// scrolling where that would be taller than a small screen.
+// scrolling where that would be taller than a small screen; below the form it is seen whole.
 #pragma once
 
 #include <QScrollArea>

@@ -1,9 +1,13 @@
 #include "app/dialogs/base_times_edit.h"
 #include "app/dialogs/run_dialog.h"
+#include "app/dialogs/side_column.h"
 #include "app/widgets/films_edit.h"
 #include "tests/app/dialogs/dialog_driver.h"
 #include "tests/app/dialogs/run_film_fixture.h"
 #include "tests/app/scripted_prompts.h"
+
+#include <QPushButton>
+#include <QScrollBar>
 
 namespace ullage::app
 {
@@ -22,6 +26,22 @@ TEST_F(RunFilm, timesTheLoadByItsFactors)
     type(dialog, "Thermometer", "5");
     EXPECT_FALSE(dialog.timeShown().contains(u':'));
     EXPECT_FALSE(dialog.warnings().isEmpty());
+}
+
+TEST_F(RunFilm, scrollsAsOneWhereTheFormStandsAboveTheCards)
+{
+    RunDialog dialog(desk.door(), nullptr);
+    dialog.show();
+    dialog.resize(700, 600);
+    QTest::qWait(1);
+    const auto* side = dialog.findChild<SideColumn*>();
+    ASSERT_NE(side, nullptr);
+    EXPECT_GT(side->width(), 400) << "below the form";
+    EXPECT_EQ(side->verticalScrollBar()->maximum(), 0) << "no bar beside the dialog's own";
+    dialog.resize(1300, 600);
+    QTest::qWait(1);
+    EXPECT_LT(side->width(), 400) << "beside it again";
+    EXPECT_LT(side->height(), 600);
 }
 
 TEST_F(RunFilm, saysWhatFollowsOnceItIsDatedBack)
