@@ -33,6 +33,8 @@ namespace ullage::app
 namespace
 {
 
+constexpr int kBottleRow = 24; // room between the boxes to tick
+
 const QString kPdfEnding = QStringLiteral(".pdf");
 
 // "70 × 36 mm, 24 on A4": measured, not named.
@@ -140,6 +142,7 @@ void LabelsDialog::fillBottles(const std::vector<std::string>& batches)
     for (const Bottle& bottle : m_door->bottles()) {
         m_judged.push_back({bottle.batch, bottle.assessment});
         auto* item = new QListWidgetItem(QString::fromStdString(bottle.batch.name), m_bottles);
+        item->setSizeHint({0, kBottleRow});
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
         const bool chosen = batches.empty() || std::find(batches.begin(), batches.end(),
                                                          bottle.batch.id) != batches.end();

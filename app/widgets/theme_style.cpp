@@ -94,7 +94,6 @@ QTableView, QTreeView, QListView { background: @card; border: 1px solid @border;
   show-decoration-selected: 1; }
 QListView#shelf { background: transparent; border: none; }
 QTableView, QTreeView { padding: 1px; }
-QListWidget::item { padding: 3px 6px; }
 QTableView::item, QTreeView::item { padding: 4px 8px; border: none; }
 QTableView::item:selected, QTreeView::item:selected, QListView::item:selected { background: @selected;
   color: @ink; }
