@@ -12076,7 +12076,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Before you pour it away</source>
-        <translation>Vor dem Wegschütten</translation>
+        <translation>Vor dem Weggießen</translation>
     </message>
     <message>
         <source>First bath from now on, in place of %1.</source>
@@ -15268,9 +15268,9 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <translation>Roter Bildschirm (D)</translation>
     </message>
     <message>
-        <source>Leave it after %1 of %2</source>
-        <comment>time in the bath, time planned</comment>
-        <translation>Verlassen nach %1 von %2</translation>
+        <source>Leave it after %1</source>
+        <comment>time in the bath</comment>
+        <translation>Verlassen nach %1</translation>
     </message>
 </context>
 <context>

@@ -20,7 +20,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QShortcut>
@@ -39,6 +39,7 @@ namespace
 constexpr int kBottlesWidth = 240;
 constexpr int kSheetWidth = 300;
 constexpr int kLabelWidth = 112;
+constexpr int kLabelDown = 14; // so that a label of one line stands beside its field's words
 
 } // namespace
 
@@ -49,7 +50,7 @@ PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, 
     // it; the sheet and its button stay in sight.
     auto* asked = new QWidget;
     auto* both = new FoldingRow(asked);
-    both->addColumn(loadSide(), 35);
+    both->addColumn(loadSide(), 42);
     QWidget* bottles = bottleSide();
     bottles->setMinimumWidth(kBottlesWidth);
     both->addColumn(bottles, 33);
@@ -114,10 +115,25 @@ QWidget* PlanView::loadSide()
     column->addWidget(m_apart);
 
     auto* card = new Card(tr("Tank and time"));
-    auto* form = new QFormLayout;
+    auto* form = new QGridLayout; // which gives words that wrap the height that they need
     form->setHorizontalSpacing(12);
     form->setVerticalSpacing(9);
-    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    form->setColumnStretch(1, 1);
+    int row = 0;
+    const auto add = [&](const QString& name, QWidget* field) {
+        auto* label = new PlainLabel(name);
+        QWidget* keys = field;
+        while (keys->focusProxy())
+            keys = keys->focusProxy();
+        label->setBuddy(keys);
+        if (label->sizeHint().width() > kLabelWidth) { // it would take the fields' room
+            label->setWordWrap(true);
+            label->setMaximumWidth(kLabelWidth);
+        }
+        label->setMinimumHeight(field->fontMetrics().height() + kLabelDown);
+        form->addWidget(label, row, 0, Qt::AlignTop);
+        form->addWidget(field, row++, 1);
+    };
     m_tank = new TankEdit(*m_memory, wording);
     m_temperature = new QuantityField<chemistry::Celsius>(QuantityKind::Temperature,
                                                           tr("Thermometer"), wording);
@@ -138,16 +154,13 @@ QWidget* PlanView::loadSide()
     m_parts->setAccessibleName(tr("Dilution of the developer"));
     m_oneShot = new QCheckBox(tr("one-shot: developer is poured away"));
     m_tabular = new QCheckBox(tr("tabular grain: fixes longer"));
-    form->addRow(tr("&Tank"), m_tank);
-    form->addRow(tr("Ther&mometer"), m_temperature);
-    auto* leaflet = new PlainLabel(tr("Leaflet time"));
-    leaflet->setWordWrap(true); // a long word for it would take the fields' room
-    leaflet->setMaximumWidth(kLabelWidth);
-    form->addRow(leaflet, m_base);
-    form->addRow(QString(), m_base->forLabel());
-    form->addRow(tr("&Dilution"), m_parts);
-    form->addRow(m_oneShot);
-    form->addRow(m_tabular);
+    add(tr("&Tank"), m_tank);
+    add(tr("Ther&mometer"), m_temperature);
+    add(tr("Leaflet time"), m_base);
+    form->addWidget(m_base->forLabel(), row++, 1);
+    add(tr("&Dilution"), m_parts);
+    form->addWidget(m_oneShot, row++, 0, 1, 2);
+    form->addWidget(m_tabular, row++, 0, 1, 2);
     card->body()->addLayout(form);
     column->addWidget(card);
     column->addStretch(1);

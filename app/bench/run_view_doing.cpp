@@ -205,8 +205,8 @@ void RunView::showNext()
     if (m_run->phase() == RunPhase::Ready)
         m_next->setText(tr("Start the clock"));
     else if (m_asked > 0)
-        m_next->setText(tr("Leave it after %1 of %2", "time in the bath, time planned")
-                            .arg(timeText(m_run->elapsed()), timeText(m_run->target())));
+        m_next->setText(
+            tr("Leave it after %1", "time in the bath").arg(timeText(m_run->elapsed())));
     else
         m_next->setText(
             nextText(next < steps.size() ? std::optional(steps[next].kind) : std::nullopt));

@@ -135,6 +135,7 @@ TankEdit::TankEdit(BenchMemory& memory, const Wording& wording, QWidget* parent)
     row->setSpacing(6);
     column->addWidget(m_list);
     column->addLayout(row);
+    setFocusProxy(m_list);
     m_list->setAccessibleName(tr("Tank"));
     m_list->setMinimumContentsLength(kShownOfTank);
     auto* change = new QPushButton(tr("Change…"));
