@@ -27,7 +27,9 @@ using chemistry::Seconds;
 namespace
 {
 
-constexpr int kSecondsWidth = 112; // three of them in a row of a small screen
+constexpr int kKindWidth = 164;
+constexpr int kChangesWidth = 76;
+constexpr int kSecondsWidth = 122; // three of them in a row of a small screen
 
 QSpinBox* seconds(const QString& prefix, const QString& name, int least, int most)
 {
@@ -133,17 +135,19 @@ void TemplateDialog::addRow(const ledger::TemplateStep& step)
     for (std::size_t i = 0; i < ledger::kStepCodes.size(); ++i)
         row.kind->addItem(stepKindName(static_cast<ledger::StepKind>(i)));
     row.kind->setAccessibleName(tr("Step"));
+    row.kind->setMaximumWidth(kKindWidth);
     row.time->setRange(1, 14'400);
     row.time->setMaximumWidth(84);
     row.time->setAccessibleName(tr("Time of the step"));
     row.changes->setRange(1, 20);
+    row.changes->setFixedWidth(kChangesWidth);
     row.changes->setSuffix(tr(" ×"));
     row.changes->setAccessibleName(tr("Changes"));
     row.agitation->addItems({tr("still"), tr("all the time"), tr("at times")});
     row.agitation->setAccessibleName(tr("Agitation"));
     auto* line = new QHBoxLayout(row.line);
     line->setContentsMargins(0, 0, 0, 0);
-    line->setSpacing(6);
+    line->setSpacing(4);
     for (QWidget* field : {static_cast<QWidget*>(row.kind), static_cast<QWidget*>(row.time),
                            static_cast<QWidget*>(row.changes), static_cast<QWidget*>(row.agitation),
                            static_cast<QWidget*>(row.first), static_cast<QWidget*>(row.each),

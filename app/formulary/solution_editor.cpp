@@ -21,6 +21,8 @@
 #include <QScrollBar>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -28,7 +30,8 @@ namespace
 {
 
 constexpr int kPreviewWidth = 280;
-constexpr int kLowest = 320; // of the fields, which scroll by themselves
+constexpr int kFormWidth = 700; // with less the sources could not be read beside the figures
+constexpr int kLowest = 320;    // of the fields, which scroll by themselves
 
 QString titleOf(SolutionEditor::Purpose purpose)
 {
@@ -109,7 +112,7 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     m_form->setAutoFillBackground(false);
     scroll->viewport()->setAutoFillBackground(false);
     m_form->layout()->setContentsMargins(2, 2, 12, 2);
-    scroll->setMinimumWidth(m_form->minimumSizeHint().width() + 8);
+    scroll->setMinimumWidth(std::max(kFormWidth, m_form->minimumSizeHint().width() + 8));
     scroll->setMinimumHeight(kLowest);
     fields->body()->addWidget(scroll);
     row->addColumn(fields, 1);

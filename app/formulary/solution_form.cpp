@@ -5,6 +5,7 @@
 #include "app/formulary/solution_kind.h"
 #include "app/formulary/source_edit.h"
 #include "app/widgets/plain_label.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"
@@ -124,6 +125,9 @@ SolutionForm::SolutionForm(const Wording& wording, QWidget* parent)
     labelled(tr("What it does"), m_role);
     grid->addWidget(m_role, row++, 1, 1, 2);
     labelled(tr("Made of"), m_composition);
+    connect(m_composition, &QLineEdit::textChanged, m_composition, [this](const QString& text) {
+        setPlainToolTip(m_composition, text); // it is often longer than the field
+    });
     m_composition->setPlaceholderText(tr("grams per litre, and where that is from"));
     grid->addWidget(m_composition, row++, 1, 1, 2);
     auto* heading = new PlainLabel(tr("Where it is from"), this);
