@@ -117,15 +117,15 @@
     </message>
     <message>
         <source>taking from the cupboard</source>
-        <translation>Entnahme aus dem Schrank</translation>
+        <translation>Entnahme aus dem Vorrat</translation>
     </message>
     <message>
         <source>counting in the cupboard</source>
-        <translation>Zählen im Schrank</translation>
+        <translation>Zählen im Vorrat</translation>
     </message>
     <message>
         <source>throwing away from the cupboard</source>
-        <translation>Wegwerfen aus dem Schrank</translation>
+        <translation>Wegwerfen aus dem Vorrat</translation>
     </message>
     <message>
         <source>pouring into a can</source>
@@ -436,7 +436,7 @@
     </message>
     <message>
         <source>a packet that is still in the cupboard</source>
-        <translation>eine Packung, die noch im Schrank ist</translation>
+        <translation>eine Packung, die noch im Vorrat ist</translation>
     </message>
     <message>
         <source>a vessel in which nothing stands</source>
@@ -467,7 +467,7 @@
     <message>
         <source>Wash aid</source>
         <comment>short name on a bottle</comment>
-        <translation>Wässerung</translation>
+        <translation>Wässerungshilfe</translation>
     </message>
     <message>
         <source>Wetting</source>
@@ -1242,7 +1242,7 @@
     </message>
     <message>
         <source>The cupboard</source>
-        <translation>Der Schrank</translation>
+        <translation>Der Vorrat</translation>
     </message>
     <message>
         <source>Shopping list</source>
@@ -3765,11 +3765,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Taken from the cupboard, %1</source>
-        <translation>Dem Schrank entnommen, %1</translation>
+        <translation>Dem Vorrat entnommen, %1</translation>
     </message>
     <message>
         <source>Counted in the cupboard, %1</source>
-        <translation>Im Schrank gezählt, %1</translation>
+        <translation>Im Vorrat gezählt, %1</translation>
     </message>
     <message>
         <source>Thrown away</source>
@@ -3793,11 +3793,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Taken from the cupboard</source>
-        <translation>Dem Schrank entnommen</translation>
+        <translation>Dem Vorrat entnommen</translation>
     </message>
     <message>
         <source>Counted in the cupboard</source>
-        <translation>Im Schrank gezählt</translation>
+        <translation>Im Vorrat gezählt</translation>
     </message>
     <message>
         <source>Poured into a waste container</source>
@@ -5414,7 +5414,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Wash aid</source>
-        <translation>Wässerung</translation>
+        <translation>Wässerungshilfe</translation>
     </message>
     <message>
         <source>Wash</source>
@@ -5478,7 +5478,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Not all that went in has a price in the cupboard.</source>
-        <translation>Nicht alles, was hineinkam, hat im Schrank einen Preis.</translation>
+        <translation>Nicht alles, was hineinkam, hat im Vorrat einen Preis.</translation>
     </message>
 </context>
 <context>
@@ -6989,7 +6989,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>The price of each thing from the cupboard when it was bought × what was taken of it ÷ what was bought; a packet of powder whole. What was poured in from another bottle brings its part along, what was poured on into another takes it.</source>
-        <translation>Der Preis jeder Sache aus dem Schrank beim Kauf × das Entnommene ÷ das Gekaufte; eine Packung Pulver ganz. Was aus einer anderen Flasche hineinkam, bringt seinen Teil mit, was in eine andere weitergegossen wurde, nimmt ihn mit.</translation>
+        <translation>Der Preis jeder Sache aus dem Vorrat beim Kauf × das Entnommene ÷ das Gekaufte; eine Packung Pulver ganz. Was aus einer anderen Flasche hineinkam, bringt seinen Teil mit, was in eine andere weitergegossen wurde, nimmt ihn mit.</translation>
     </message>
     <message>
         <source>Films done</source>
@@ -6997,7 +6997,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Not all that went in has a price in the cupboard.</source>
-        <translation>Nicht alles, was hineinkam, hat im Schrank einen Preis.</translation>
+        <translation>Nicht alles, was hineinkam, hat im Vorrat einen Preis.</translation>
     </message>
     <message>
         <source>Cost %1, %2 for each film done.</source>
@@ -8515,7 +8515,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>What bottles that ended in the period got from the cupboard, by what was taken of each thing and its price when it was bought, ÷ films they did. What was poured on into another bottle took its part along.</source>
-        <translation>Was Flaschen, die im Zeitraum endeten, aus dem Schrank bekamen, nach dem Entnommenen und dem Preis beim Kauf, ÷ ihre Filme. Was in eine andere Flasche weitergegossen wurde, nahm seinen Teil mit.</translation>
+        <translation>Was Flaschen, die im Zeitraum endeten, aus dem Vorrat bekamen, nach dem Entnommenen und dem Preis beim Kauf, ÷ ihre Filme. Was in eine andere Flasche weitergegossen wurde, nahm seinen Teil mit.</translation>
     </message>
     <message numerus="yes">
         <source>%Ln bottle(s) left out: not all that went in has a price.</source>
@@ -10858,7 +10858,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>no packet of the cupboard</source>
-        <translation>keiner Packung aus dem Schrank</translation>
+        <translation>keiner Packung aus dem Vorrat</translation>
     </message>
     <message>
         <source>Name on the label</source>
