@@ -67,6 +67,7 @@ LabelsDialog::LabelsDialog(Door& door, const std::vector<std::string>& batches, 
 {
     build();
     fillBottles(batches);
+    chooseSheet();
     showJob();
 }
 
@@ -164,17 +165,36 @@ QString LabelsDialog::problem() const
     return m_problem->isHidden() ? QString() : m_problem->text();
 }
 
-void LabelsDialog::showJob()
+std::vector<LabelWords> LabelsDialog::chosenWords() const
 {
-    const LabelSheet& sheet = chosenSheet();
-    m_first->setVisible(!sheet.alone());
-    m_firstLabel->setVisible(!sheet.alone());
     std::vector<LabelWords> words;
     for (int i = 0; i < m_bottles->count(); ++i) {
         if (m_bottles->item(i)->checkState() == Qt::Checked)
             words.push_back(labelWords(m_judged[static_cast<std::size_t>(i)], m_door->wording()));
     }
-    auto made = labelJob(sheet, words, sheet.alone() ? 0 : m_first->value() - 1);
+    return words;
+}
+
+// The smallest single label that takes what must stand on each of them, in this language.
+void LabelsDialog::chooseSheet()
+{
+    const auto words = chosenWords();
+    const auto& sheets = labelSheets();
+    const auto fits = std::find_if(sheets.begin(), sheets.end(), [&](const LabelSheet& sheet) {
+        return sheet.alone() && labelJob(sheet, words, 0);
+    });
+    if (fits == sheets.end())
+        return;
+    const QSignalBlocker quiet(m_sheet);
+    m_sheet->setCurrentIndex(static_cast<int>(fits - sheets.begin()));
+}
+
+void LabelsDialog::showJob()
+{
+    const LabelSheet& sheet = chosenSheet();
+    m_first->setVisible(!sheet.alone());
+    m_firstLabel->setVisible(!sheet.alone());
+    auto made = labelJob(sheet, chosenWords(), sheet.alone() ? 0 : m_first->value() - 1);
     QString sheets;
     std::optional<LabelJob> job;
     if (made) {

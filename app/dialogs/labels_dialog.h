@@ -5,6 +5,7 @@
 #include <QDialog>
 
 #include "app/paper/label_paint.h"
+#include "app/paper/label_words.h"
 #include "app/session/door.h"
 
 #include <optional>
@@ -46,6 +47,8 @@ public:
 private:
     void build();
     void fillBottles(const std::vector<std::string>& batches);
+    void chooseSheet();
+    [[nodiscard]] std::vector<LabelWords> chosenWords() const;
     void showJob();
     void preview();
     void save();

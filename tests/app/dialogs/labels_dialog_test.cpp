@@ -57,6 +57,18 @@ TEST_F(LabelsDialogTest, theBottlesItWasOpenedForAreChosenOrAllOfThem)
     EXPECT_EQ(all.job()->faces.size(), 1U);
 }
 
+TEST_F(LabelsDialogTest, aLabelThatIsTooSmallIsNotProposed)
+{
+    EXPECT_EQ(LabelsDialog(desk.door(), {fix}).sheet()->currentData(), QStringLiteral("70x36"));
+    const auto wordy =
+        desk.mix("starter-mq-borax", "starter-hdpe-1000", 1000, "Developer of the Tuesday course");
+    LabelsDialog dialog(desk.door(), {wordy});
+    EXPECT_NE(dialog.sheet()->currentData(), QStringLiteral("70x36"));
+    EXPECT_TRUE(dialog.job()) << dialog.problem().toStdString();
+    choose(dialog, QStringLiteral("70x36"));
+    EXPECT_FALSE(dialog.job()) << "and where it is chosen it is refused";
+}
+
 TEST_F(LabelsDialogTest, withoutABottleItSaysWhyNothingCanBePrinted)
 {
     LabelsDialog dialog(desk.door(), {dev});
