@@ -97,8 +97,10 @@ void ChoiceStep::resizeEvent(QResizeEvent* event)
     m_above = above;
     m_form->setRowWrapPolicy(above ? QFormLayout::WrapAllRows : QFormLayout::DontWrapRows);
     m_form->setVerticalSpacing(above ? Space::kTight : Space::kGap);
-    for (const auto& [words, field] : m_labels)
+    for (const auto& [words, field] : m_labels) {
         words->setMinimumHeight(above || field == m_liquid ? 0 : field->sizeHint().height());
+        words->setIndent(words->indent()); // a label keeps in mind how high it had to be
+    }
 }
 
 void ChoiceStep::setWording(const Wording& wording)

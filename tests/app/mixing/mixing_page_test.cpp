@@ -509,6 +509,17 @@ TEST(ChoiceStep, whatIsWeighedIsForTheVolumeThatStandsThere)
     EXPECT_EQ(choice->formula()->weighed(1), "25 g") << "as it was typed";
 }
 
+TEST(ChoiceStep, wordsAboveTheirFieldsTakeALineEach)
+{
+    MixingDesk desk;
+    desk.page.resize(840, 620);
+    QTest::qWait(1);
+    ASSERT_LT(desk.page.choice()->width(), 400) << "so they stand above";
+    const QWidget* makes = desk.page.choice()->makes();
+    const int row = desk.page.choice()->powder()->y() - makes->y();
+    EXPECT_LT(row, makes->height() + 2 * makes->fontMetrics().height()) << "no higher than one";
+}
+
 TEST(ChoiceStep, itMakesWhatIsUsualForTheBottleAsEverywhere)
 {
     MixingDesk bench;
