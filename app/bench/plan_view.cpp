@@ -71,7 +71,10 @@ PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, 
     connect(m_apart, &TimesApartBox::ruled, m_base, &LeafletTimeEdit::rule);
     connect(m_apart, &TimesApartBox::splitWanted, this, &PlanView::splitByTime);
     connect(m_parts, &QSpinBox::valueChanged, this, &PlanView::reckonNow);
-    connect(m_oneShot, &QCheckBox::toggled, this, &PlanView::reckonNow);
+    connect(m_oneShot, &QCheckBox::toggled, this, [this] {
+        m_onceSaid = true;
+        reckonNow();
+    });
     connect(m_tabular, &QCheckBox::toggled, this, &PlanView::reckonNow);
     connect(m_template, &QComboBox::currentIndexChanged, this, &PlanView::reckonNow);
     connect(m_wash, &WashEdit::changed, this, &PlanView::reckonNow);
@@ -82,6 +85,8 @@ PlanView::PlanView(Door& host, BenchMemory& memory, ledger::SteadyClock steady, 
     });
     connect(m_baths, &BathCards::chosen, this,
             [this](ledger::BathPlace place, const std::string& batch) {
+                if (place.role == formulary::Role::Developer)
+                    m_onceSaid = false; // another bottle may be used otherwise
                 if (batch.empty())
                     m_chosen.erase(place);
                 else

@@ -68,6 +68,7 @@ private:
     [[nodiscard]] QString typedProblem() const; ///< the first figure that is none; empty
     void reckonNow();
     void showSheet(const ledger::LoadWishes& wishes);
+    void showOnce();
     void showSplit();
     void takeFirstPart();
     void splitByTime();
@@ -92,6 +93,8 @@ private:
     std::vector<ledger::RunTemplate> m_templates;
     std::string m_developer; ///< the solution that a time was last wanted for
     bool m_blocked = false;
+    /// Somebody said whether the developer taken now is poured away; else as the bottle is used.
+    bool m_onceSaid = false;
 
     FilmsEdit* m_films;
     TankEdit* m_tank;

@@ -43,7 +43,7 @@ ledger::LoadWishes PlanView::wishes() const
         .notebook = &times(),
         .films = m_films->wanted(),
         .parts = double(m_parts->value()),
-        .oneShot = m_oneShot->isChecked(),
+        .oneShot = m_onceSaid ? std::optional(m_oneShot->isChecked()) : std::nullopt,
         .tabularGrain = m_tabular->isChecked(),
         .sheet = ledger::withWash(m_templates[std::size_t(std::max(0, m_template->currentIndex()))],
                                   m_wash->plan()),
@@ -74,6 +74,7 @@ QWidget* PlanView::firstForKeys() const { return m_films->firstForKeys(); }
 void PlanView::startAnew()
 {
     m_chosen.clear();
+    m_onceSaid = false;
     m_base->lookAgain(); // the last run's time may stand for the next
     m_films->setFilms(m_later);
     m_later.clear();
@@ -93,6 +94,8 @@ void PlanView::choose(const std::string& batch)
         return step.kind == ledger::StepKind::SecondFix;
     });
     for (const ledger::Judged& judged : m_judged) {
+        if (judged.batch.id == batch && judged.batch.solution->role == formulary::Role::Developer)
+            m_onceSaid = false;
         if (judged.batch.id == batch)
             m_chosen[{judged.batch.solution->role, two && ledger::isSecondBath(judged.batch)}] =
                 batch;
@@ -151,12 +154,23 @@ void PlanView::reckonNow()
         wanted = wishes();
         m_next = ledger::nextLoad(wanted, m_judged);
     }
+    showOnce();
     const auto runs = ledger::splitByTime(m_films->films(), m_next.filmTimes);
     m_apart->showTimes(m_next, int(runs.size()), m_host->wording());
     m_baths->show(m_next, wanted, m_host->wording());
     showSplit();
     showSheet(wanted);
     orderTabs(*this); // films and bottles come and go
+}
+
+// As the bottle taken is used, until somebody says otherwise. A dilution is always poured away.
+void PlanView::showOnce()
+{
+    const ledger::BathChoice* developer = m_next.plan.bath(formulary::Role::Developer);
+    if (m_onceSaid || !developer || m_parts->value() > 0)
+        return;
+    const QSignalBlocker quiet(m_oneShot);
+    m_oneShot->setChecked(developer->need.oneShot);
 }
 
 void PlanView::showSplit()

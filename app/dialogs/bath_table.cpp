@@ -121,8 +121,10 @@ void BathTable::addLine(ledger::BathPlace place)
     line.lost->setValue(m_door.lastFigure(kLostFigure));
     m_lines.push_back(line);
     showUse(line);
+    showOnce(line);
     connect(line.bottle, &QComboBox::currentIndexChanged, this, [this, line] {
         showUse(line);
+        showOnce(line);
         if (m_proposing)
             return;
         m_chosen.insert(line.place);
@@ -183,6 +185,15 @@ void BathTable::showUse(const Line& line)
     line.used->setQuantity(fits ? usual : std::nullopt);
 }
 
+// As the bottle is used; a dilution is always poured away.
+void BathTable::showOnce(const Line& line) const
+{
+    const QSignalBlocker quiet(line.oneShot);
+    const Bottle* bottle = bottleOf(line);
+    const bool diluted = line.place.role == Role::Developer && m_parts > 0;
+    line.oneShot->setChecked(diluted || (bottle && bottle->batch.usedOnce()));
+}
+
 // What the tank took last; of a developer that is diluted its part.
 std::optional<chemistry::Millilitres> BathTable::usualVolume(const Line& line) const
 {
@@ -202,7 +213,7 @@ void BathTable::setDilution(double parts)
     const bool untouched =
         !developer.used->quantity() || developer.used->quantity() == usualVolume(developer);
     m_parts = parts;
-    developer.oneShot->setChecked(parts > 0);
+    showOnce(developer);
     developer.oneShot->setEnabled(parts == 0 && bottleOf(developer));
     if (untouched)
         showUse(developer);

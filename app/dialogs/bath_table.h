@@ -67,6 +67,7 @@ private:
     void fillBottles(const Line& line) const;
     [[nodiscard]] bool wanted(ledger::BathPlace place) const;
     void showUse(const Line& line);
+    void showOnce(const Line& line) const;
     [[nodiscard]] const Bottle* bottleOf(const Line& line) const;
     [[nodiscard]] std::optional<chemistry::Millilitres> usualVolume(const Line& line) const;
     QuantityField<chemistry::Millilitres>* field(const formulary::FieldDescription& is,

@@ -31,7 +31,8 @@ std::vector<BathNeed> needsOfSheet(const LoadWishes& wishes)
             .role = role, .volume = volume, .required = required, .second = place->second};
         if (role == Role::Developer) {
             need.volume = stockNeeded(volume, wishes.parts);
-            need.oneShot = wishes.oneShot || wishes.parts > 0; // a dilution cannot go back
+            // A dilution cannot go back.
+            need.oneShot = wishes.oneShot.value_or(false) || wishes.parts > 0;
         }
         all.push_back(need);
     }
@@ -51,6 +52,26 @@ std::vector<BathNeed> needs(const LoadWishes& wishes)
     }
     std::erase_if(all, [](const BathNeed& need) { return need.chosen == kNoBottle; });
     return all;
+}
+
+// The plan; where nobody says whether the developer is poured away, as the one taken is used.
+void addPlan(NextLoad& made, const LoadWishes& wishes)
+{
+    const auto plan = [&](const LoadWishes& wanted) {
+        return planRun({wanted.load, wanted.tank, needs(wanted)}, made.judged);
+    };
+    made.plan = plan(wishes);
+    const Judged* developer = made.taken(Role::Developer);
+    if (wishes.oneShot || !developer || !developer->batch.usedOnce()) {
+        return;
+    }
+    LoadWishes once = wishes;
+    once.oneShot = true;
+    RunPlan thrown = plan(once);
+    std::swap(made.plan, thrown);
+    if (made.taken(Role::Developer) != developer) {
+        std::swap(made.plan, thrown); // then it is another that would be taken
+    }
 }
 
 void addTimes(NextLoad& made, const Judged* developer, const Judged* fixer,
@@ -162,7 +183,7 @@ const BathAfter* NextLoad::afterwards(BathPlace place) const
 NextLoad nextLoad(const LoadWishes& wishes, std::vector<Judged> judged)
 {
     NextLoad made{.judged = std::move(judged)};
-    made.plan = planRun({wishes.load, wishes.tank, needs(wishes)}, made.judged);
+    addPlan(made, wishes);
     addTimes(made, made.taken(Role::Developer), made.taken(Role::Fixer), wishes.pairs,
              wishes.temperature);
     addFilmTimes(made, wishes);

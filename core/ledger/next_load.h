@@ -29,8 +29,9 @@ struct LoadWishes {
     /// The films by name and the notebook of their times: what each of them wants. Null: not asked.
     const formulary::Formulary* notebook = nullptr;
     std::vector<formulary::FilmWanted> films;
-    double parts = 0;     ///< developer 1+n; 0 for stock
-    bool oneShot = false; ///< developer; always where it is diluted
+    double parts = 0; ///< developer 1+n; 0 for stock
+    /// Developer; empty: as the bottle taken is used. Always where it is diluted.
+    std::optional<bool> oneShot;
     bool tabularGrain = false;
     RunTemplate sheet; ///< with the washing chosen; no steps: no sheet is made
     std::optional<chemistry::Celsius> washWater;
@@ -77,7 +78,8 @@ struct NextLoad {
     [[nodiscard]] bool canStart() const { return sheet && !plan.blocked(); }
 };
 
-/// `judged` may hold any batches of the book, as of one moment.
+/// `judged` may hold any batches of the book, as of one moment. Whether the developer is poured
+/// away is said in its need (plan).
 NextLoad nextLoad(const LoadWishes& wishes, std::vector<Judged> judged);
 
 /// The next load in one bottle, whatever its state and verdict: times and what speaks against it.

@@ -1,6 +1,7 @@
 // Planning: what is proposed, tested in place, split, and remembered.
 #include "bench_kit.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -79,6 +80,32 @@ TEST(BenchPlan, ALoadTooBigIsSplitAndTheRestComesAfter)
     EXPECT_EQ(page.stage(), BenchPage::Stage::Plan);
     EXPECT_EQ(pieces(page)->value(), 1) << "the second part";
     EXPECT_FALSE(wordsOn(page).contains(QStringLiteral("Still to come")));
+}
+
+TEST(BenchPlan, WhatIsUsedOnceIsPouredAwayUntilSomebodySaysOtherwise)
+{
+    Bench bench;
+    formulary::Solution once{.id = "once", .name = "Used once", .role = formulary::Role::Developer};
+    once.oneShotPerFilm = Millilitres(300);
+    ASSERT_TRUE(bench.shelf.book->add(once));
+    const auto other = bench.shelf.mix("once", "b3", "Dev 15");
+    BenchPage& page = bench.open();
+    const auto box = [&] {
+        for (auto* one : page.findChildren<QCheckBox*>())
+            if (one->text().startsWith(QStringLiteral("one-shot")))
+                return one;
+        return static_cast<QCheckBox*>(nullptr);
+    };
+    ASSERT_TRUE(box());
+    EXPECT_FALSE(box()->isChecked());
+    page.plan(other);
+    EXPECT_TRUE(box()->isChecked());
+    box()->click();
+    EXPECT_FALSE(box()->isChecked()) << "somebody said so";
+    page.plan(bench.dev);
+    EXPECT_FALSE(box()->isChecked());
+    page.plan(other);
+    EXPECT_TRUE(box()->isChecked());
 }
 
 TEST(BenchPlan, NoTimeOfTheMakerNoRun)

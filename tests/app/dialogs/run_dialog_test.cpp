@@ -239,6 +239,31 @@ TEST_F(RunFilm, oneShotIsGoneAfterwards)
     EXPECT_DOUBLE_EQ(batch(dev).wear.value(), 0);
 }
 
+TEST_F(RunFilm, whatIsUsedOnceIsPouredAwayUnlessSomebodySaysOtherwise)
+{
+    auto solution = *desk.session().book().formulary().solution("starter-mq-borax");
+    solution.id = "once";
+    solution.name = "Used once";
+    solution.capacity.reset();
+    solution.oneShotPerFilm = chemistry::Millilitres(150);
+    ASSERT_TRUE(desk.session().doing([&](ledger::Book& book) { return book.add(solution); }));
+    const auto once = desk.mix("once", "starter-glass-500", 450, "Dev 15");
+    const Bottle begun = bottleOf(desk, once);
+    RunDialog dialog(desk.door(), &begun);
+    dialog.show();
+    auto* box = named<QCheckBox>(dialog, "Developer: one-shot");
+    EXPECT_TRUE(box->isChecked());
+    auto* bottle = named<QComboBox>(dialog, "Developer: bottle");
+    bottle->setCurrentIndex(bottle->findData(QString::fromStdString(dev)));
+    EXPECT_FALSE(box->isChecked());
+    bottle->setCurrentIndex(bottle->findData(QString::fromStdString(once)));
+    type(dialog, "Developer: volume used", "150");
+    dialog.accept();
+    ASSERT_FALSE(dialog.isVisible()) << dialog.problemOf("").toStdString();
+    EXPECT_DOUBLE_EQ(batch(once).volume.value(), 300);
+    EXPECT_TRUE(batch(once).usedOnce());
+}
+
 TEST_F(RunFilm, remembersTimesAndTankForTheNextOne)
 {
     {

@@ -2,6 +2,8 @@
 
 #include "run_kit.h"
 
+#include <algorithm>
+
 namespace ullage::ledger
 {
 namespace
@@ -65,6 +67,39 @@ TEST(NextLoad, SaysBottlesTimesAndWhatIsLeftAtOnce)
     EXPECT_NEAR(after->filmsLeft->value(), 4, 1e-9);
     EXPECT_NEAR(after->factor, 1.6, 1e-12);
     EXPECT_EQ(after->volume, Millilitres(1000));
+}
+
+TEST(NextLoad, ABottleThatIsUsedOnceIsPouredAwayUnlessSomebodySaysOtherwise)
+{
+    DevAndFix shelf;
+    formulary::Solution once{.id = "once", .name = "Used once", .role = formulary::Role::Developer};
+    once.oneShotPerFilm = Millilitres(300);
+    ASSERT_TRUE(shelf.book->add(once));
+    const auto id = shelf.mix("once", "b3", "Dev 2");
+    LoadWishes wanted = wishes(2);
+    EXPECT_FALSE(nextLoad(wanted, shelf.judged()).plan.bath(Role::Developer)->need.oneShot)
+        << "Dev 1 is poured back";
+    wanted.chosen[Role::Developer] = id;
+    const auto hasPourBack = [](const NextLoad& next) {
+        const auto& steps = next.sheet->steps;
+        return std::any_of(steps.begin(), steps.end(), [&](const RunStep& step) {
+            return step.kind == StepKind::PourBack && step.batch == next.judged.back().batch.id;
+        });
+    };
+    NextLoad next = nextLoad(wanted, shelf.judged());
+    ASSERT_TRUE(next.canStart());
+    EXPECT_TRUE(next.plan.bath(Role::Developer)->need.oneShot);
+    EXPECT_FALSE(hasPourBack(next));
+    EXPECT_EQ(next.afterwards(Role::Developer)->volume, Millilitres(400));
+    EXPECT_NEAR(next.afterwards(Role::Developer)->filmsLeft->value(), 4.0 / 3, 1e-9);
+    wanted.oneShot = false;
+    next = nextLoad(wanted, shelf.judged());
+    EXPECT_FALSE(next.plan.bath(Role::Developer)->need.oneShot);
+    EXPECT_TRUE(hasPourBack(next));
+    // Too little of it for the films: 150 mL of stock at 1+3 for two that take 300 each.
+    wanted.oneShot.reset();
+    wanted.parts = 3;
+    EXPECT_TRUE(nextLoad(wanted, shelf.judged()).plan.has(PlanProblemCode::CapacityShort));
 }
 
 TEST(NextLoad, ADilutionIsGoneAndTheRestStaysAsItIs)
