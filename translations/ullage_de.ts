@@ -159,6 +159,10 @@
         <source>entering a can</source>
         <translation>Eintragen eines Kanisters</translation>
     </message>
+    <message>
+        <source>importing %1</source>
+        <translation>%1 importieren</translation>
+    </message>
 </context>
 <context>
     <name>AirWords</name>
@@ -7671,6 +7675,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Import it in the window, which asks and keeps the answers in a mapping, or write one and give it with --mapping.</source>
         <translation>Importieren Sie die Datei im Fenster, das fragt und die Antworten als Zuordnung behält, oder schreiben Sie eine und geben Sie sie mit --mapping an.</translation>
     </message>
+    <message>
+        <source>passed over as a sum, a title or a remark: %1</source>
+        <translation>als Summe, Titel oder Bemerkung übergangen: %1</translation>
+    </message>
 </context>
 <context>
     <name>SheetJudge</name>
@@ -7761,6 +7769,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Between the &amp;cells</source>
         <translation>Zwischen den Z&amp;ellen</translation>
     </message>
+    <message>
+        <source>%1 Say which it is (step 2).</source>
+        <comment>No column is known to be: Bottle.</comment>
+        <translation>%1 Sagen Sie, welche es ist (Schritt 2).</translation>
+    </message>
 </context>
 <context>
     <name>SheetWords</name>
@@ -7826,12 +7839,72 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Washing takes longer in cold water; the tap is taken to be as cold as the reading.</source>
         <translation>In kaltem Wasser dauert das Wässern länger; das Leitungswasser gilt als so kalt wie die Ablesung.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n row(s) only add others up and are left out: %1.</source>
-        <translation>
-            <numerusform>%n Zeile zählt nur andere zusammen und wird ausgelassen: %1.</numerusform>
-            <numerusform>%n Zeilen zählen nur andere zusammen und werden ausgelassen: %1.</numerusform>
-        </translation>
+    <message>
+        <source>“%1”</source>
+        <comment>a name</comment>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>semicolons</source>
+        <translation>Semikolons</translation>
+    </message>
+    <message>
+        <source>commas</source>
+        <translation>Kommas</translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation>Tabulatoren</translation>
+    </message>
+    <message>
+        <source>bars</source>
+        <translation>senkrechte Striche</translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation>Tag, Monat, Jahr</translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>year, month, day</source>
+        <translation>Jahr, Monat, Tag</translation>
+    </message>
+    <message>
+        <source>Read as %1: %2 between the cells, %3 before decimals, days as %4.</source>
+        <comment>encoding, semicolons, a comma, day and month</comment>
+        <translation>Gelesen als %1: %2 zwischen den Zellen, %3 vor Dezimalstellen, Datum als %4.</translation>
+    </message>
+    <message>
+        <source>a comma</source>
+        <translation>ein Komma</translation>
+    </message>
+    <message>
+        <source>a point</source>
+        <translation>ein Punkt</translation>
+    </message>
+    <message>
+        <source>“%1”: %2</source>
+        <comment>heading of a column: what it is</comment>
+        <translation>„%1“: %2</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>Columns that are not used: %1.</source>
+        <translation>Nicht verwendete Spalten: %1.</translation>
+    </message>
+    <message>
+        <source>No column is known to be: %1.</source>
+        <translation>Keine Spalte ist bekannt als: %1.</translation>
+    </message>
+    <message>
+        <source>This row came in before, and the book has it otherwise now. Undo that import, or correct the entry in the Day book.</source>
+        <translation>Diese Zeile kam schon einmal herein und steht jetzt anders im Buch. Machen Sie diesen Import rückgängig, oder berichtigen Sie den Eintrag im Laborbuch.</translation>
     </message>
 </context>
 <context>
@@ -15423,6 +15496,14 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>&amp;Save the mapping…</source>
         <translation>Zuordnung &amp;speichern…</translation>
+    </message>
+    <message>
+        <source>Perhaps in the book already</source>
+        <translation>Vielleicht schon im Buch</translation>
+    </message>
+    <message>
+        <source>Passed over: sums, titles, remarks</source>
+        <translation>Übergangen: Summen, Titel, Bemerkungen</translation>
     </message>
 </context>
 <context>

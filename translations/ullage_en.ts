@@ -491,13 +491,6 @@
             <numerusform>%n tests</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n row(s) only add others up and are left out: %1.</source>
-        <translation>
-            <numerusform>%n row only adds others up and is left out: %1.</numerusform>
-            <numerusform>%n rows only add others up and are left out: %1.</numerusform>
-        </translation>
-    </message>
 </context>
 <context>
     <name>ShelfViews</name>
