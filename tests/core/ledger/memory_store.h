@@ -137,7 +137,10 @@ public:
         }
         for (const Row& row : m_now.rows) {
             if (row.entry.type() == entry.type() && row.entry.id() == entry.id()) {
-                return printed(row.entry) == printed(entry);
+                // As the book's own store: by what was written, where it was. A taking back whose
+                // line names no batch is kept with that of what it takes back.
+                return (!entry.body.empty() && row.entry.body == entry.body) ||
+                       printed(row.entry) == printed(entry);
             }
         }
         return std::nullopt;
