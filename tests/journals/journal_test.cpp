@@ -1,5 +1,6 @@
 // Every scenario goes through the real store and comes out as a report, which must be the expected
 // one; every refused journal must be refused at the expected line and field, the book unchanged.
+#include "core/ledger/verdict.h"
 #include "core/store/instant_text.h"
 #include "core/store/report_json.h"
 #include "tests/core/store/temp_book.h"
@@ -11,6 +12,7 @@
 #include <QJsonObject>
 
 #include <cmath>
+#include <set>
 
 using namespace ullage;
 using namespace ullage::store;
@@ -123,6 +125,27 @@ TEST_P(Scenario, GivesTheExpectedReports)
         compare(expected["report"], found.array(), file);
     }
     EXPECT_GT(reports, 0);
+}
+
+// What no scenario gives a reason for has not been worked out a second time.
+TEST(Scenarios, GiveEveryReasonThereIs)
+{
+    std::set<QString> given;
+    const QDir place(QStringLiteral(ULLAGE_JOURNALS "/scenarios"));
+    for (const QString& file : place.entryList({"*.expected.json"}, QDir::Files)) {
+        const QJsonDocument expected = QJsonDocument::fromJson(contentOf(place.filePath(file)));
+        const QJsonArray batches = expected["report"].toArray();
+        for (const auto& batch : batches) {
+            const QJsonArray reasons = batch.toObject()["reasons"].toArray();
+            for (const auto& reason : reasons)
+                given.insert(reason.toObject()["code"].toString());
+        }
+    }
+    for (const std::string_view code : ledger::kReasonCodes) {
+        EXPECT_TRUE(given.count(QString::fromUtf8(code.data(), static_cast<int>(code.size()))))
+            << code;
+    }
+    EXPECT_EQ(given.size(), ledger::kReasonCodes.size());
 }
 
 TEST_P(Scenario, ComesBackOutAsItWentIn)
