@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "app/daybook/day_words.h"
+#include "app/widgets/period_bar.h"
 
 #include <QDate>
 #include <QLocale>
@@ -18,17 +19,11 @@ class QTimer;
 namespace ullage::app
 {
 
-class MomentField;
-
 class DayFilterBar : public QWidget
 {
     Q_OBJECT
 
 public:
-    /// Days of the user's calendar. Week is today and the six days before it; Between asks for two
-    /// days, both within, in either order.
-    enum class Span { All, Today, Week, Month, Year, LastYear, Between };
-
     explicit DayFilterBar(QWidget* parent = nullptr);
 
     /// Today on the user's calendar, which periods count from.
@@ -43,13 +38,14 @@ public:
     [[nodiscard]] store::DayFilter filter() const;
     /// Everything is let through.
     [[nodiscard]] bool isOpen() const { return filter() == store::DayFilter(); }
-    /// What is let through, in words: "Runs · Dev 14 · This year"; "Everything" for all.
+    /// What is let through, in words: "Runs · Dev 14 · 2026"; "Everything" for all.
     [[nodiscard]] QString words() const;
 
     void setGroup(DayGroup group);
     /// Chooses it, even if it is not among the bottles offered.
     void setBottle(const QString& id, const QString& name);
-    void setSpan(Span span);
+    /// The choice of the period.
+    [[nodiscard]] PeriodBar* periodBar() const { return m_period; }
     /// Lets everything through; tells it once.
     void reset();
     /// Where to type words.
@@ -65,18 +61,11 @@ protected:
 
 private:
     void retranslate();
-    void showDates();
-    [[nodiscard]] MomentField* dayField();
-    [[nodiscard]] std::pair<QDate, QDate> dates() const; ///< first and last day; invalid for none
 
-    QDate m_today; // before the fields, which ask for it
-    QLocale m_locale;
     QButtonGroup* m_groups;
     QComboBox* m_bottle;
     QComboBox* m_person;
-    QComboBox* m_span;
-    MomentField* m_from;
-    MomentField* m_until;
+    PeriodBar* m_period;
     QLineEdit* m_find;
     QTimer* m_pause;
 };

@@ -40,9 +40,13 @@ constexpr int kHeight = 34; // of what stands in one row
 
 StatisticsPage::StatisticsPage(Door& door, QWidget* parent)
     : QWidget(parent), m_door(door), m_thread(std::make_unique<StoreThread>()),
-      m_late(new QTimer(this)), m_period(new PeriodBar(this)), m_face(new QComboBox(this)),
-      m_progress(new QProgressBar(this)), m_ask(new WhereFromButton(this)),
-      m_export(new QPushButton(this)), m_print(new QPushButton(this)), m_stack(new SeenStack(this)),
+      m_late(new QTimer(this)),
+      m_period(new PeriodBar(
+          {Span::TwelveMonths, Span::Month, Span::Quarter, Span::Year, Span::All, Span::Between},
+          this)),
+      m_face(new QComboBox(this)), m_progress(new QProgressBar(this)),
+      m_ask(new WhereFromButton(this)), m_export(new QPushButton(this)),
+      m_print(new QPushButton(this)), m_stack(new SeenStack(this)),
       m_counting(new EmptyState({}, {}, this)), m_empty(new EmptyState({}, {}, this)),
       m_scroll(new QScrollArea(this)), m_charts(new StatisticsCharts),
       m_figures(new Card({}, this)), m_table(new FiguresView(m_figures)),

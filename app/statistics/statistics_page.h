@@ -6,7 +6,7 @@
 
 #include "app/session/door.h"
 #include "app/session/store_thread.h"
-#include "app/statistics/period_bar.h"
+#include "app/widgets/period_bar.h"
 #include "app/words/units.h"
 #include "core/ledger/statistics.h"
 

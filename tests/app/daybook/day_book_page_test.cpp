@@ -115,13 +115,23 @@ TEST_F(DayBookPageTest, FiltersByKindBottlePeriodAndWords)
     on.settle();
     EXPECT_EQ(on.shown(), (QStringList{"Note, Fix 1", "Run · 2 × 120", "Mixed, Fix 1"}));
     bar->reset();
-    bar->setSpan(DayFilterBar::Span::Week);
+    bar->periodBar()->setSpan(PeriodBar::Span::Week);
     on.settle();
     EXPECT_EQ(on.shown(), QStringList{});
     EXPECT_TRUE(labels(on.page).contains("Nothing matches"));
     button(on.page, "Show everything")->click();
     on.settle();
     EXPECT_EQ(on.shown(), kAll);
+
+    bar->periodBar()->setSpan(PeriodBar::Span::Month);
+    on.settle();
+    EXPECT_EQ(on.shown(), kAll.mid(0, 3));
+    bar->periodBar()->step(-1);
+    on.settle();
+    EXPECT_EQ(on.shown(), kAll.mid(3)) << "the month before";
+    EXPECT_EQ(bar->words(), "Everything · October 2026");
+    bar->reset();
+    on.settle();
 
     QSignalSpy changed(bar, &DayFilterBar::changed);
     QTest::keyClicks(bar->find(), "CLOUDY");

@@ -104,7 +104,7 @@ int main(int argc, char** argv)
         figures->setSpan(StatisticsPage::Span::TwelveMonths);
         window.resize(1280, 800);
         page->showStatistics(false);
-        page->filterBar()->setSpan(DayFilterBar::Span::Between);
+        page->filterBar()->periodBar()->setSpan(PeriodBar::Span::Between);
         page->filterBar()->setGroup(DayGroup::Tests);
         picture(window, "daybook-between");
         page->filterBar()->setBottle("nothing", "Nothing");

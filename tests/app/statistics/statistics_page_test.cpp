@@ -10,7 +10,6 @@
 #include "app/widgets/empty_state.h"
 #include "app/widgets/shown_table.h"
 #include "app/widgets/where_from_button.h"
-#include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "core/store/journal_reader.h"
 
@@ -18,7 +17,6 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QRegularExpression>
-#include <QToolButton>
 
 namespace ullage::app
 {
@@ -145,31 +143,6 @@ TEST(StatisticsBars, ValuesStandBelowNamesThatHaveNoRoomBesideThem)
     EXPECT_GT(rows.sizeHint().height(), beside);
     rows.resize(600, 60);
     EXPECT_EQ(rows.sizeHint().height(), beside);
-}
-
-TEST(StatisticsPeriod, StaysWhereItWasGoneBackToAndEndsWithToday)
-{
-    PeriodBar bar;
-    bar.setReadingLocale(QLocale(QLocale::English));
-    bar.setToday(QDate(2026, 11, 25));
-    bar.setSpan(PeriodBar::Span::Quarter);
-    bar.step(-3);
-    EXPECT_EQ(bar.words(), "January to March 2026");
-    bar.setToday(QDate(2027, 1, 1)); // another quarter begins
-    EXPECT_EQ(bar.words(), "January to March 2026");
-    bar.step(99);
-    EXPECT_EQ(bar.words(), "January to March 2027") << "not beyond today's";
-    EXPECT_EQ(bar.period(), periodOf(QDate(2027, 1, 1), QDate(2027, 4, 1)));
-    QToolButton* later = nullptr;
-    for (auto* button : bar.findChildren<QToolButton*>()) {
-        if (button->accessibleName() == "Later")
-            later = button;
-    }
-    ASSERT_TRUE(later);
-    EXPECT_FALSE(later->isEnabled());
-    bar.setSpan(PeriodBar::Span::All);
-    bar.step(-1); // leads nowhere
-    EXPECT_EQ(bar.period(), ledger::Period());
 }
 
 TEST_F(StatisticsPageTest, SaysWhatToDoWhereThereIsNothing)

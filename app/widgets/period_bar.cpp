@@ -1,4 +1,4 @@
-#include "app/statistics/period_bar.h"
+#include "app/widgets/period_bar.h"
 
 #include "app/widgets/moment_field.h"
 #include "app/widgets/plain_label.h"
@@ -27,7 +27,7 @@ constexpr int kDayWidth = 124;
 
 } // namespace
 
-PeriodBar::PeriodBar(QWidget* parent)
+PeriodBar::PeriodBar(std::vector<Span> offered, QWidget* parent)
     : QWidget(parent), m_span(new QComboBox(this)), m_earlier(stepButton("left", -1)),
       m_which(new PlainLabel(this)), m_later(stepButton("right", 1)), m_from(dayField()),
       m_until(dayField()), m_pause(new QTimer(this))
@@ -35,8 +35,8 @@ PeriodBar::PeriodBar(QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(Space::kSmall);
-    for (int i = 0; i <= static_cast<int>(Span::Between); ++i)
-        m_span->addItem(QString());
+    for (const Span span : offered)
+        m_span->addItem(QString(), static_cast<int>(span));
     m_which->setAlignment(Qt::AlignCenter);
     for (QWidget* part : std::initializer_list<QWidget*>{m_span, m_earlier, m_which, m_later})
         row->addWidget(part);
@@ -52,6 +52,7 @@ PeriodBar::PeriodBar(QWidget* parent)
             emit changed();
     });
     connect(m_span, &QComboBox::currentIndexChanged, this, [this] {
+        m_pause->stop();
         m_back = 0;
         showParts();
         emit changed();
@@ -103,7 +104,10 @@ void PeriodBar::setReadingLocale(const QLocale& locale)
     showParts();
 }
 
-void PeriodBar::setSpan(Span span) { m_span->setCurrentIndex(static_cast<int>(span)); }
+void PeriodBar::setSpan(Span span)
+{
+    m_span->setCurrentIndex(m_span->findData(static_cast<int>(span)));
+}
 
 void PeriodBar::step(int by)
 {
@@ -125,7 +129,7 @@ void PeriodBar::setDays(QDate from, QDate until)
         setSpan(Span::Between);
 }
 
-PeriodBar::Span PeriodBar::span() const { return static_cast<Span>(m_span->currentIndex()); }
+PeriodBar::Span PeriodBar::span() const { return static_cast<Span>(m_span->currentData().toInt()); }
 
 int PeriodBar::monthsEach() const
 {
@@ -136,8 +140,10 @@ int PeriodBar::monthsEach() const
         return 3;
     case Span::Year:
         return 12;
-    case Span::TwelveMonths:
     case Span::All:
+    case Span::Today:
+    case Span::Week:
+    case Span::TwelveMonths:
     case Span::Between:
         break;
     }
@@ -161,10 +167,21 @@ ledger::Period PeriodBar::period() const
 {
     if (const int each = monthsEach())
         return periodOf(firstDay(), firstDay().addMonths(each));
-    if (span() == Span::TwelveMonths)
+    switch (span()) {
+    case Span::Today:
+        return periodOf(m_today, m_today.addDays(1));
+    case Span::Week:
+        return periodOf(m_today.addDays(-6), m_today.addDays(1));
+    case Span::TwelveMonths:
         return periodOf(QDate(m_today.year(), m_today.month(), 1).addMonths(-11), {});
-    if (span() == Span::Between)
+    case Span::Between:
         return periodOf(days().first, days().second.addDays(1));
+    case Span::All:
+    case Span::Month:
+    case Span::Quarter:
+    case Span::Year:
+        break;
+    }
     return {};
 }
 
@@ -217,12 +234,33 @@ void PeriodBar::changeEvent(QEvent* event)
     QWidget::changeEvent(event);
 }
 
+QString PeriodBar::nameOf(Span span)
+{
+    switch (span) {
+    case Span::All:
+        return tr("All time");
+    case Span::Today:
+        return tr("Today");
+    case Span::Week:
+        return tr("Last 7 days");
+    case Span::TwelveMonths:
+        return tr("Last 12 months");
+    case Span::Month:
+        return tr("Month");
+    case Span::Quarter:
+        return tr("Quarter");
+    case Span::Year:
+        return tr("Year");
+    case Span::Between:
+        return tr("Between…");
+    }
+    return {};
+}
+
 void PeriodBar::retranslate()
 {
-    const QStringList spans{tr("Last 12 months"), tr("Month"),    tr("Quarter"),
-                            tr("Year"),           tr("All time"), tr("Between…")};
-    for (int i = 0; i < spans.size(); ++i)
-        m_span->setItemText(i, spans[i]);
+    for (int i = 0; i < m_span->count(); ++i)
+        m_span->setItemText(i, nameOf(static_cast<Span>(m_span->itemData(i).toInt())));
     m_span->setAccessibleName(tr("Period"));
     setPlainToolTip(m_earlier, tr("Earlier"));
     m_earlier->setAccessibleName(tr("Earlier"));
