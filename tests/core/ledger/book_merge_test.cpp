@@ -3,6 +3,8 @@
 #include "core/ledger/dependents.h"
 #include "tests/core/ledger/book_kit.h"
 
+#include <set>
+
 namespace ullage::ledger
 {
 namespace

@@ -1,6 +1,8 @@
 #include "core/ledger/book_import.h"
 #include "tests/core/ledger/book_kit.h"
 
+#include <sstream>
+
 namespace ullage::ledger
 {
 namespace

@@ -5,6 +5,8 @@
 
 #include "tests/core/ledger/book_kit.h"
 
+#include <map>
+
 namespace ullage::ledger
 {
 

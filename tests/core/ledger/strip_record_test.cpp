@@ -2,6 +2,8 @@
 
 #include "tests/core/ledger/book_kit.h"
 
+#include <algorithm>
+
 namespace ullage::ledger
 {
 namespace

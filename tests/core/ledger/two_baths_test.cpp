@@ -7,6 +7,8 @@
 #include "core/ledger/run_state.h"
 #include "core/ledger/wash_plan.h"
 
+#include <algorithm>
+
 namespace ullage::ledger
 {
 namespace
