@@ -138,10 +138,7 @@ ShelfPage::ShelfPage(QWidget* parent)
     headerRow->setContentsMargins(Space::kPage, 0, Space::kPage, 0);
     headerRow->addWidget(m_header);
     column->addLayout(headerRow);
-    auto* doneRow = new QHBoxLayout;
-    doneRow->setContentsMargins(Space::kPage, 0, Space::kPage, 0);
-    doneRow->addWidget(m_done);
-    column->addLayout(doneRow);
+    m_header->setInstead(m_done);
     connect(m_done, &DoneLine::undoRequested, this, &ShelfPage::undoRequested);
     column->addWidget(m_stack, 1);
 

@@ -32,11 +32,12 @@ class ShelfPage : public QWidget
 public:
     explicit ShelfPage(QWidget* parent = nullptr);
 
-    /// "5 bottles in use · 1 to discard · next to expire 9 Dec".
+    /// "5 bottles in use · 1 to discard · next to discard 9 Dec".
     void setSummary(const QString& summary);
     /// The selected bottle stays selected if it is still there, else the most urgent one is.
     void setBottles(std::vector<BottleView> bottles);
-    /// What was just done, above the bottles and with the way to take it back; empty for nothing.
+    /// What was just done, in the place of the summary and with the way to take it back; empty for
+    /// nothing.
     void tellDone(const QString& text);
     /// To be called in answer to bottleSelected().
     void setSelected(const SelectedBottle& bottle);

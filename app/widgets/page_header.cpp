@@ -60,33 +60,61 @@ void PageHeader::setDetail(const QString& detail)
     arrange();
 }
 
+void PageHeader::setInstead(QWidget* widget)
+{
+    m_instead = widget;
+    // Its words never widen the page.
+    m_instead->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    putLine();
+    arrange();
+}
+
+void PageHeader::putLine()
+{
+    int at = 1;
+    for (QWidget* line : {static_cast<QWidget*>(m_detail), m_instead}) {
+        if (!line)
+            continue;
+        m_row->removeWidget(line);
+        m_column->removeWidget(line);
+        if (m_below)
+            m_column->insertWidget(at++, line);
+        else
+            m_row->insertWidget(at++, line, 1);
+    }
+}
+
 // Beside the title while it is one line there.
 void PageHeader::arrange()
 {
+    const bool instead = m_instead && !m_instead->isHidden();
+    if (m_detail->isHidden() != instead)
+        m_detail->setVisible(!instead);
     int taken = m_title->sizeHint().width() + 2 * m_row->spacing();
     for (int i = 0; i < m_row->count(); ++i) {
         const QWidget* widget = m_row->itemAt(i)->widget();
-        if (widget && widget != m_title && widget != m_detail && !widget->isHidden())
+        if (widget && widget != m_title && widget != m_detail && widget != m_instead &&
+            !widget->isHidden())
             taken +=
                 std::max(widget->sizeHint().width(), widget->minimumWidth()) + m_row->spacing();
     }
     const int words =
-        static_cast<int>(QFontMetricsF(m_detail->font()).horizontalAdvance(m_detail->text())) + 4;
-    const bool below = taken + words > width() && !m_detail->text().isEmpty();
+        instead ? m_instead->sizeHint().width()
+                : static_cast<int>(
+                      QFontMetricsF(m_detail->font()).horizontalAdvance(m_detail->text())) +
+                      4;
+    const bool below = taken + words > width() && (instead || !m_detail->text().isEmpty());
     if (below != m_below) {
         m_below = below;
-        if (below) {
-            m_row->removeWidget(m_detail);
+        if (below)
             m_row->insertStretch(1, 1);
-            m_column->insertWidget(1, m_detail);
-        } else {
-            m_column->removeWidget(m_detail);
+        else
             delete m_row->takeAt(1);
-            m_row->insertWidget(1, m_detail, 1);
-        }
+        putLine();
         m_detail->setContentsMargins(0, below ? 0 : 5, 0, 0);
     }
-    setFixedHeight(kHeight + (below ? m_detail->heightForWidth(width()) : 0));
+    const int high = instead ? m_instead->sizeHint().height() : m_detail->heightForWidth(width());
+    setFixedHeight(kHeight + (below ? high : 0));
 }
 
 bool PageHeader::event(QEvent* event)

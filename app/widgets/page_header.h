@@ -23,6 +23,9 @@ public:
 
     void setTitle(const QString& title);
     void setDetail(const QString& detail);
+    /// Stands in the place of the line about the page while it is not hidden, so that nothing below
+    /// moves when it comes and goes.
+    void setInstead(QWidget* widget);
     QPushButton* addButton(const QString& text, bool primary = false);
     /// At the right too, before the buttons that are added later; as high as they are.
     void addAtRight(QWidget* widget);
@@ -33,9 +36,11 @@ protected:
 
 private:
     void arrange();
+    void putLine();
 
     QLabel* m_title;
     QLabel* m_detail;
+    QWidget* m_instead = nullptr;
     QHBoxLayout* m_row;
     QVBoxLayout* m_column;
     bool m_below = false; ///< where the line stands

@@ -1,3 +1,4 @@
+#include "app/widgets/done_line.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/three_columns.h"
 
@@ -63,6 +64,43 @@ TEST(PageHeader, ItsLineStandsBesideTheTitleOrWholeBelowIt)
     EXPECT_EQ(header->height(), 38);
     EXPECT_LT(line->geometry().right(), run->x());
     EXPECT_GE(line->width(), words);
+}
+
+// A second press in the same place has to find what the first one found.
+TEST(PageHeader, WhatStandsInItsLinesPlaceMovesNothing)
+{
+    QWidget window;
+    auto* column = new QVBoxLayout(&window);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* header = new PageHeader(QStringLiteral("Shelf"));
+    column->addWidget(header);
+    column->addStretch();
+    QPushButton* run = header->addButton(QStringLiteral("Log a run…"));
+    header->setDetail(kLine);
+    auto* done = new DoneLine;
+    header->setInstead(done);
+    window.resize(1100, 300);
+    window.show();
+    QTest::qWait(1);
+    const QLabel* line = lineOf(*header);
+    ASSERT_TRUE(line->isVisible());
+    done->tell(QStringLiteral("1 film of 135-36 on Dev 1 and Fix 1"));
+    QTest::qWait(1);
+    EXPECT_EQ(header->height(), 38);
+    EXPECT_FALSE(line->isVisible());
+    ASSERT_TRUE(done->isVisible());
+    EXPECT_GE(done->width(), done->sizeHint().width());
+    EXPECT_LT(done->geometry().right(), run->x());
+    window.resize(430, 300); // below, whole, where there is no room beside the title
+    QTest::qWait(1);
+    EXPECT_GE(done->y(), run->geometry().bottom());
+    EXPECT_GE(done->width(), done->sizeHint().width());
+    EXPECT_GE(header->height(), done->geometry().bottom());
+    window.resize(1100, 300);
+    done->tell({});
+    QTest::qWait(1);
+    EXPECT_TRUE(line->isVisible());
+    EXPECT_EQ(header->height(), 38);
 }
 
 TEST(ThreeColumns, TheThirdStandsUnderAnotherWhereThereIsNoWidth)

@@ -82,7 +82,10 @@ TEST_F(OneMoreFilm, ByTheButtonOfItsCardAsOftenAsPressed)
     run("135-36", 1, {dev});
     Window at(desk);
     ASSERT_TRUE(at.window.shelf()->selectBottle(QString::fromStdString(dev)));
+    const QPoint place = plusOne(at)->mapTo(&at.window, QPoint());
     QTest::mouseClick(plusOne(at), Qt::LeftButton);
+    Window::settle();
+    EXPECT_EQ(plusOne(at)->mapTo(&at.window, QPoint()), place) << "the pointer is there still";
     QTest::mouseClick(plusOne(at), Qt::LeftButton);
     EXPECT_DOUBLE_EQ(done(dev), 3);
     EXPECT_DOUBLE_EQ(done(fix), 0) << "the last film went without it";
