@@ -103,6 +103,13 @@ void MixDialog::beginWith(const MixChoice& choice)
         take(*m_vessel, choice.vessel);
     if (choice.volume.value() > 0)
         m_volume->setQuantity(choice.volume);
+    if (choice.at)
+        m_whenMixed->setMoment(*choice.at);
+}
+
+std::optional<chemistry::Instant> MixDialog::datedBack() const
+{
+    return m_whenMixed->isNow() ? std::nullopt : std::optional(m_whenMixed->moment());
 }
 
 void MixDialog::buildForm()
@@ -123,7 +130,8 @@ void MixDialog::buildForm()
                                                  tr("&Volume mixed"));
     m_name = new QLineEdit(this);
     addRow(kName, tr("&Name on the label"), m_name, Width::Half);
-    connect(addWhen(), &WhenEdit::changed, this, &MixDialog::refresh);
+    m_whenMixed = addWhen();
+    connect(m_whenMixed, &WhenEdit::changed, this, &MixDialog::refresh);
     m_filmsBefore = addFigure<chemistry::Films>(formulary::fieldOf(&ledger::Mixed::filmsBefore),
                                                 tr("Films it has &done already"));
     m_filmsBefore->setPlaceholderText(tr("none"));

@@ -29,6 +29,7 @@ struct MixChoice {
     std::string vessel;
     chemistry::Millilitres volume;
     std::optional<formulary::Role> role = {};
+    std::optional<chemistry::Instant> at = {}; ///< when it was mixed; now without
 };
 
 /// A new bottle can be described along with it and is entered in the same action. Until the user
@@ -44,6 +45,8 @@ public:
     void beginWith(const MixChoice& choice);
     /// Id of the batch that was mixed; empty before.
     [[nodiscard]] QString mixed() const { return m_mixed; }
+    /// When it is said to have been mixed; empty while that is now.
+    [[nodiscard]] std::optional<chemistry::Instant> datedBack() const;
     /// What does not fit or will cost keeping time, as shown; empty if nothing.
     [[nodiscard]] QString warnings() const;
 
@@ -82,6 +85,7 @@ private:
     QuantityField<chemistry::Millilitres>* m_volume;
     QLineEdit* m_name;
     QuantityField<chemistry::Films>* m_filmsBefore; ///< of a bottle that was in use before the book
+    WhenEdit* m_whenMixed;
     QCheckBox* m_found;
     FoundForm* m_foundForm; ///< shown where it was found
     QCheckBox* m_dissolved;

@@ -81,8 +81,12 @@ void BottleDeeds::openMix(const std::vector<MixChoice>& ofGuide)
         dialog->beginWith(ofGuide.front());
     connect(dialog, &QDialog::accepted, this, [this, dialog, ofGuide] {
         emit bottleMade(dialog->mixed(), !ofGuide.empty());
-        if (ofGuide.size() > 1)
-            openMix({ofGuide.begin() + 1, ofGuide.end()});
+        std::vector<MixChoice> rest(ofGuide.empty() ? ofGuide.end() : ofGuide.begin() + 1,
+                                    ofGuide.end());
+        if (rest.empty())
+            return;
+        rest.front().at = dialog->datedBack(); // a set is mixed in one go
+        openMix(rest);
     });
     openOnce(dialog);
 }

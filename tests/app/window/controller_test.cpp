@@ -2,6 +2,7 @@
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/mix_dialog.h"
 #include "app/dialogs/run_dialog.h"
+#include "app/dialogs/when_edit.h"
 #include "app/mixing/choice_step.h"
 #include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_page.h"
@@ -131,6 +132,8 @@ TEST(Controller, aSetIsLoggedPlainlyOneAfterTheOther)
     guide->set()->tooBox(2)->setChecked(true);
     emit guide->plainLogWanted();
     type(*at.dialog<MixDialog>(), "Name on the label", "Dev 1");
+    const auto mixedAt = desk.now() - std::chrono::hours(48);
+    at.dialog<MixDialog>()->findChild<WhenEdit*>()->setMoment(mixedAt);
     at.dialog<MixDialog>()->accept();
     Window::settle();
     ASSERT_NE(at.bottle("Dev 1"), nullptr);
@@ -140,6 +143,12 @@ TEST(Controller, aSetIsLoggedPlainlyOneAfterTheOther)
         named<QComboBox>(*second, "Solution")->currentData().toString().toStdString());
     ASSERT_TRUE(fixer);
     EXPECT_EQ(fixer->role, formulary::Role::Fixer) << "the fixer that was ticked too";
+    const auto minute = [](auto moment) {
+        return std::chrono::floor<std::chrono::minutes>(moment);
+    };
+    const auto dated = second->datedBack();
+    ASSERT_TRUE(dated) << "the day is said once for both";
+    EXPECT_EQ(minute(*dated), minute(mixedAt));
     at.asked.answer(false); // no fresh test now
     type(*second, "Name on the label", "Fix 1");
     second->accept();
