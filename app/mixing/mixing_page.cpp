@@ -18,6 +18,7 @@
 #include "app/widgets/problem_line.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/scroll_room.h"
+#include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
 #include "app/words/cautions.h"
@@ -181,7 +182,7 @@ void MixingPage::wordAnew()
 void MixingPage::retranslate()
 {
     m_header->setTitle(tr("Mix a batch"));
-    m_plain->setText(tr("Just log it…"));
+    m_plain->setText(tr("&Just log it…"));
     m_steps->setTitle(tr("From packet to bottle"));
     m_caution->setTitle(tr("Before you pour"));
     m_cautions->setAccessibleName(tr("Before you pour"));
@@ -204,7 +205,10 @@ void MixingPage::goTo(const MixingSpot& spot)
     m_stack->setCurrentIndex(
         m_pages[static_cast<std::size_t>(spot.bottle)][static_cast<std::size_t>(spot.stage)]);
     showState();
-    if (const auto* room = qobject_cast<ScrollRoom*>(m_stack->currentWidget()))
+    orderTabs(*this); // rows of a formula and tests of a bottle come and go
+    if (step() == Step::Choice)
+        choice(spot.bottle)->solution()->setFocus(); // all that is asked can be gone through
+    else if (const auto* room = qobject_cast<ScrollRoom*>(m_stack->currentWidget()))
         room->widget()->setFocus();
 }
 

@@ -166,8 +166,8 @@ void MixingSet::show(const MixingSpot& at)
 {
     if (at.stage == MixingStage::Choice)
         bottle(at.bottle).readChoice();
-    tooBox(1)->setText(MixingPage::tr("Its stop bath too"));
-    tooBox(2)->setText(MixingPage::tr("Its fixer too"));
+    tooBox(1)->setText(MixingPage::tr("Its s&top bath too"));
+    tooBox(2)->setText(MixingPage::tr("Its fi&xer too"));
     const QString first = m_bottles[0]->plan().name;
     heading(1)->setText(MixingPage::tr("The stop bath that goes with %1").arg(first));
     heading(2)->setText(MixingPage::tr("The fixer that goes with %1").arg(first));

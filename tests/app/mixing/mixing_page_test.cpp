@@ -17,6 +17,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -76,6 +78,21 @@ TEST(MixingPage, leadsThroughSevenStepsAndLogsAtTheEnd)
     QSignalSpy finished(&page, &MixingPage::finished);
     bench.press();
     EXPECT_EQ(finished.at(0).at(0).toString(), "batch-1");
+}
+
+TEST(MixingPage, tabGoesThroughTheFirstStepAsItIsLaidOut)
+{
+    MixingDesk bench;
+    ChoiceStep* choice = bench.page.choice();
+    const std::vector<QWidget*> laidOut{choice->makes(), choice->powder(), choice->vessel(),
+                                        choice->name(), choice->raw()};
+    std::vector<QWidget*> byTab;
+    for (QWidget* stop = choice->solution()->nextInFocusChain(); stop != choice->solution();
+         stop = stop->nextInFocusChain()) {
+        if (std::find(laidOut.begin(), laidOut.end(), stop) != laidOut.end())
+            byTab.push_back(stop);
+    }
+    EXPECT_EQ(byTab, laidOut);
 }
 
 TEST(MixingPage, noPageSaysACautionTwice)
