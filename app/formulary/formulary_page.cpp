@@ -28,10 +28,10 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kRoomForBothCurves = 860;
-constexpr int kOwnTests = 330; // that much more where own tests stand below
+constexpr int kRoomForBothCurves = 940;
+constexpr int kOwnTests = 380; // that much more where own tests stand below
 // Where they stand below the figures and do not share a column of the window's height.
-constexpr int kLeastUnder = 1300; // charts as they like to be, sources, own tests
+constexpr int kLeastUnder = 1390; // charts as they like to be, sources, own tests
 constexpr int kLeastRight = 300;  // narrower than this a curve cannot be read
 
 } // namespace

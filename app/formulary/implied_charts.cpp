@@ -48,7 +48,7 @@ ImpliedCharts::Shown ImpliedCharts::makeShown()
     shown.note->setWordWrap(true);
     shown.note->setFont(Theme::font(TextRole::Small));
     setTone(shown.note, Tone::Quiet);
-    shown.chart->setMinimumHeight(170);
+    shown.chart->setMinimumHeight(210);
     shown.card->body()->addWidget(shown.chart, 1);
     shown.card->body()->addWidget(shown.note);
     return shown;

@@ -143,17 +143,8 @@ ChartSeries ownLine(std::vector<QPointF> points)
             .points = std::move(points)};
 }
 
-void labelFifths(ChartSpec& spec, const QLocale& locale)
-{
-    constexpr int kSteps = 4;
-    for (int i = 0; i <= kSteps; ++i) {
-        const double x = spec.xMin + (spec.xMax - spec.xMin) * i / kSteps;
-        spec.xLabels.push_back({x, numberText(x, 1, locale)});
-    }
-}
-
 // Times against films: a straight line from the fresh bath's.
-ChartSpec slopeChart(const ledger::OwnRecord& record, OwnKind kind, const QLocale& locale)
+ChartSpec slopeChart(const ledger::OwnRecord& record, OwnKind kind)
 {
     const chemistry::OwnFigure& figure = *record.of(kind);
     ChartSpec spec;
@@ -176,14 +167,13 @@ ChartSpec slopeChart(const ledger::OwnRecord& record, OwnKind kind, const QLocal
     const double low = std::min(at(figure.low), at(figure.high));
     const double high = std::max(at(figure.low), at(figure.high));
     spec.yMax = std::ceil(std::max(highest, high) * 2) / 2;
-    labelFifths(spec, locale);
     spec.series = {ownSpan({{0, 1}, {spec.xMax, high}}, {{0, 1}, {spec.xMax, low}}),
                    ownLine({{0, 1}, {spec.xMax, at(figure.value)}}), ownDots(std::move(dots))};
     return spec;
 }
 
 // Passed or not against days: what passed stands at the top, what failed at the foot.
-ChartSpec keepingTestsChart(const ledger::OwnRecord& record, const QLocale& locale)
+ChartSpec keepingTestsChart(const ledger::OwnRecord& record)
 {
     ChartSpec spec;
     spec.title = OwnFiguresCard::tr("Chance to pass a test, half full");
@@ -207,17 +197,15 @@ ChartSpec keepingTestsChart(const ledger::OwnRecord& record, const QLocale& loca
         dots.emplace_back(trial.halfFull.value(), trial.passed ? 1.0 : 0.0);
         spec.xMax = std::max(spec.xMax, std::ceil(trial.halfFull.value()));
     }
-    labelFifths(spec, locale);
     spec.series = {ownSpan(std::move(high), std::move(low)), ownLine(std::move(line)),
                    ownDots(std::move(dots))};
     return spec;
 }
 
-ChartSpec ownChart(const ledger::OwnRecord& record, OwnKind kind, const QString& sentence,
-                   const QLocale& locale)
+ChartSpec ownChart(const ledger::OwnRecord& record, OwnKind kind, const QString& sentence)
 {
-    ChartSpec spec = kind == OwnKind::Keeping ? keepingTestsChart(record, locale)
-                                              : slopeChart(record, kind, locale);
+    ChartSpec spec =
+        kind == OwnKind::Keeping ? keepingTestsChart(record) : slopeChart(record, kind);
     spec.summary = sentence;
     spec.xTitle = spec.xName;
     return spec;
@@ -331,7 +319,7 @@ std::vector<OwnOffer> ownOffers(const formulary::Solution& solution,
                        .sentence = ownSentence(solution, kind, *record.of(kind), wording.locale),
                        .why = explainOwn(solution, record, kind, wording),
                        .changed = withOwn(solution, kind, *record.of(kind), bottles, today)};
-        offer.chart = ownChart(record, kind, offer.sentence, wording.locale);
+        offer.chart = ownChart(record, kind, offer.sentence);
         offers.push_back(std::move(offer));
     }
     return offers;

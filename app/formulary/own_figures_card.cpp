@@ -17,7 +17,7 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kOwnChartHeight = 150;
+constexpr int kOwnChartHeight = 200; // legend and names of the axes take half of less
 constexpr int kBetweenOwnButtons = 6;
 
 } // namespace

@@ -82,6 +82,7 @@ TEST(OwnFigures, showTheTestsAsDots)
     ASSERT_EQ(offers.size(), 1u);
     ASSERT_EQ(offers.front().chart.series.size(), 3u);
     EXPECT_EQ(offers.front().chart.series.back().points.size(), 4u);
+    EXPECT_TRUE(offers.front().chart.xLabels.empty()) << "round figures at its foot";
     const auto keeping = ownOffers(*formulary.solution("starter-mq-borax"), looksAndStrips(), 4,
                                    kOwnToday, english());
     ASSERT_EQ(keeping.size(), 1u);
