@@ -2495,7 +2495,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>See its data sheet.</source>
-        <translation>Sicherheitsdatenblatt beachten.</translation>
+        <translation>Datenblatt beachten.</translation>
     </message>
     <message>
         <source>%1: %2 of %3 to %4</source>
@@ -4521,11 +4521,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Every film leaves its silver: films ÷ litres at that time × grams for a film. Topping up thins it, drawing off does not.</source>
-        <translation>Jeder Film lässt sein Silber zurück: Filme ÷ Liter zu dieser Zeit × Gramm je Film. Auffüllen verdünnt es, Abziehen nicht.</translation>
+        <translation>Jeder Film lässt sein Silber zurück: Filme ÷ Liter zu dieser Zeit × Gramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
     </message>
     <message>
         <source>Every film leaves its bromide: films ÷ litres at that time × milligrams for a film. Topping up thins it, drawing off does not.</source>
-        <translation>Jeder Film lässt sein Bromid zurück: Filme ÷ Liter zu dieser Zeit × Milligramm je Film. Auffüllen verdünnt es, Abziehen nicht.</translation>
+        <translation>Jeder Film lässt sein Bromid zurück: Filme ÷ Liter zu dieser Zeit × Milligramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
     </message>
     <message>
         <source>In the bottle now</source>
@@ -4626,7 +4626,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Each topping up with replenisher moves the day on from which it counts.</source>
-        <translation>Jedes Auffüllen mit Regenerator rückt den Tag weiter, ab dem gezählt wird.</translation>
+        <translation>Jedes Nachfüllen mit Regenerator rückt den Tag weiter, ab dem gezählt wird.</translation>
     </message>
     <message>
         <source>Something older was poured in: it counts from that.</source>
@@ -6239,7 +6239,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Contains %1: see the data sheet.</source>
-        <translation>Enthält %1: siehe Sicherheitsdatenblatt.</translation>
+        <translation>Enthält %1: siehe Datenblatt.</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -7175,7 +7175,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Clearing time, by this bottle&apos;s tests</source>
-        <translation>Klärzeit, aus den Tests dieser Flasche</translation>
+        <translation>Klärzeit, aus den Klärproben dieser Flasche</translation>
     </message>
     <message>
         <source>Clearing time, of the fresh solution</source>
@@ -9075,7 +9075,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>First of two baths: exchange it for %1 when a leader takes %2 to clear at 20 °C.</source>
-        <translation>Erstes von zwei Bädern: gegen %1 zu tauschen, wenn ein Filmanfang bei 20 °C %2 zum Klären braucht.</translation>
+        <translation>Erstes von zwei Bädern: gegen %1 zu tauschen, wenn eine Filmlasche bei 20 °C %2 zum Klären braucht.</translation>
     </message>
     <message numerus="yes">
         <source>%Ln bottle(s) not shown</source>
@@ -10638,11 +10638,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Test a piece of leader now: it is the fresh value.</source>
-        <translation>Prüfen Sie jetzt ein Stück Filmanfang: das ist der frische Wert.</translation>
+        <translation>Prüfen Sie jetzt ein Stück Filmlasche: das ist der frische Wert.</translation>
     </message>
     <message>
         <source>Later tests are compared with it. When a leader takes twice as long to clear, the fixer is spent.</source>
-        <translation>Spätere Prüfungen werden damit verglichen. Braucht ein Filmanfang doppelt so lange zum Klären, ist der Fixierer erschöpft.</translation>
+        <translation>Spätere Prüfungen werden damit verglichen. Braucht eine Filmlasche doppelt so lange zum Klären, ist das Fixierbad erschöpft.</translation>
     </message>
     <message>
         <source>Test it now</source>
@@ -13660,7 +13660,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>What others entered is taken back from the Day book.</source>
-        <translation>Was andere eingetragen haben, wird im Tagebuch zurückgenommen.</translation>
+        <translation>Was andere eingetragen haben, wird im Laborbuch zurückgenommen.</translation>
     </message>
     <message>
         <source>&amp;Red screen</source>

@@ -30,7 +30,7 @@ std::vector<MixingStep> mixingSteps(const MixingPlan& plan, bool clear, const Wo
          MixingPage::tr("%1 – %2").arg(shortTemperatureText(usual.low, wording),
                                        shortTemperatureText(usual.high, wording))},
         pour,
-        {MixingPage::tr("Top up"), MixingPage::tr("to %1").arg(volumeText(plan.makes, wording))},
+        {MixingPage::tr("Fill up"), MixingPage::tr("to %1").arg(volumeText(plan.makes, wording))},
         {MixingPage::tr("Close and label"), MixingPage::tr("no air left in; date it")},
         {MixingPage::tr("Done"),
          clear || liquid ? MixingPage::tr("logged as %1").arg(plan.name)
