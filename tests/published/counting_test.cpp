@@ -30,6 +30,17 @@ TEST(Counting, twoRulesForPrintsInAFixerAgree)
     const FilmsPerLitre studio =
         Films(filmsInOne("4.25x6.5in")->value() * 144) / litres(Millilitres(gallon / 4));
     EXPECT_NEAR(navy / studio, 1, 0.05);
+    EXPECT_NEAR(navy.value(), 52.8, 0.05); // 200 ÷ 3.785 L
+}
+
+// Areas as tables of sizes print them, and the square foot of NIST SP 811, 929.0304 cm²: capacities
+// told "for three square feet" are for 5.4 films.
+TEST(Counting, printedAreas)
+{
+    EXPECT_NEAR(filmsInArea(SquareCentimetres(516.13)).value(), 1, 1e-5);
+    EXPECT_NEAR(filmsInArea(SquareCentimetres(129.03)).value(), filmsInOne("4x5")->value(), 1e-5);
+    EXPECT_NEAR(filmsInArea(SquareCentimetres(3 * 929.0304)).value(), 5.4, 1e-9);
+    EXPECT_NEAR(filmsInOne("12x36in")->value(), 5.4, 1e-9);
 }
 
 // Fixing Prints, analogue-photography.org: about fifty 8x10 in (20 by 25 cm) to the litre of the

@@ -29,6 +29,18 @@ TEST(Fixing, doublesForEighteenFahrenheitColder)
     EXPECT_NEAR(minutes(32), 20, 1e-12);
 }
 
+// The same, para 33 d, of prints: twice as long at 50 °F, four times at 35 °F. The paragraph does
+// not agree with 33 c there, whose doubling every 18 °F comes to four times at 32 °F only; the
+// program follows 33 c and stays an eighth under this figure: that difference is held.
+TEST(Fixing, ofPrintsFourTimesAtThirtyFiveFahrenheit)
+{
+    const auto times = [](double fahrenheit) {
+        return coldFactor(Celsius((fahrenheit - 32) / 1.8));
+    };
+    EXPECT_NEAR(times(50), 2, 1e-12);
+    EXPECT_NEAR(4 / times(35) - 1, 0.1225, 0.0005);
+}
+
 Clearing clearedIn(double fresh, double now)
 {
     const std::vector<ClearingTest> tests{{FilmsPerLitre(0), Seconds(fresh)},
@@ -168,6 +180,23 @@ TEST(Fixing, capacityLiesBetweenOldNegativeAndPositiveFilm)
     EXPECT_GT(kFixerCapacityAcid.value, perLitre(300).value());
     EXPECT_LT(kFixerCapacityAcid.value, perLitre(600).value());
     EXPECT_LT(kFixerCapacityAlkaline.value, perLitre(600).value());
+}
+
+// Anchell, p. 268: a sulfate stop bath takes 12 films a litre, 600 mL of it 7.2.
+TEST(StopBath, sixHundredMillilitresTakeThePrintedFilms)
+{
+    History history;
+    auto stop = History::fixer();
+    stop.id = "stop";
+    stop.role = formulary::Role::Stop;
+    stop.capacity = FilmsPerLitre(12);
+    stop.silverPerFilm = 0;
+    history.formulary.add(stop);
+    history.mix("stop", 600);
+    history.run(1, 5);
+    const auto left = assess(history.batch(1)).filmsLeft;
+    ASSERT_TRUE(left);
+    EXPECT_NEAR(left->value(), 7.2 - 5, 1e-9);
 }
 
 // Anchell, p. 108: a working-strength fixer keeps two months at most, however full its bottle is.

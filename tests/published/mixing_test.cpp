@@ -1,6 +1,7 @@
 #include "core/chemistry/mixing.h"
 
 #include "core/chemistry/dilution.h"
+#include "core/chemistry/films.h"
 #include "core/chemistry/formula.h"
 #include "core/chemistry/process_constants.h"
 #include "core/chemistry/replenishment.h"
@@ -181,7 +182,37 @@ TEST(Formulas, sulfateStopBathFromCrystals)
     EXPECT_EQ(crystals->ingredients[0].amount, 32);
 }
 
-constexpr double kOunce = 29.5735;        // mL
+constexpr double kOunce = 29.5735; // mL
+
+// US Army SS0509: 1½ oz of 28 % acetic acid to 32 oz of water, 46.9 mL to the litre.
+TEST(Formulas, acidStopBathToTheLitreOfWater)
+{
+    const Formula printed{Millilitres(32 * kOunce),
+                          {{"acetic acid 28 %", "", 1.5 * kOunce, AmountUnit::Millilitre}}};
+    EXPECT_NEAR(scaled(printed, Millilitres(1000)).ingredients[0].amount, 46.9, 0.05);
+}
+
+// Anchell, p. 268: 32 mL of 28 % acetic acid and 45 g of dry sulfate to the litre; for a tank of
+// 600 mL 19.2 mL and 27 g.
+TEST(Formulas, sulfateStopBathForSixHundredMillilitres)
+{
+    const Formula printed{Millilitres(1000),
+                          {{"acetic acid 28 %", "", 32, AmountUnit::Millilitre},
+                           {"sodium-sulfate", "anhydrous", 45, AmountUnit::Gram}}};
+    const Formula tank = scaled(printed, Millilitres(600));
+    EXPECT_DOUBLE_EQ(asWeighed(tank.ingredients[0].amount), 19.2);
+    EXPECT_DOUBLE_EQ(asWeighed(tank.ingredients[1].amount), 27.0);
+    EXPECT_EQ(tank.makes, Millilitres(600));
+}
+
+// Anchell, p. 268: of dry thiosulfate take 64 % of the crystals, 153.6 g for 240. By molar mass it
+// is 152.9 g: the book rounds its percent before it multiplies.
+TEST(Hydrates, dryThiosulfateForCrystals)
+{
+    const double dry = 240 * factor("sodium-thiosulfate", "pentahydrate", "anhydrous");
+    EXPECT_NEAR(153.6 - dry, 0.7, 0.05);
+}
+
 constexpr Strength kGlacial{99.5, 1.049}; // this and all densities below from memory of handbooks
 constexpr Strength kTwentyEight{28, 1.037};
 
@@ -205,12 +236,13 @@ TEST(Dilution, acidByWeight)
     struct Row {
         double percent;
         double water;
+        double mixed; // of an acid of 99½ %, as the same parts are reckoned elsewhere
     };
-    for (const Row& row : {Row{28, 71}, Row{36, 63}, Row{56, 43}}) {
+    for (const Row& row : {Row{28, 71, 28.1}, Row{36, 63, 36.2}, Row{56, 43, 56.3}}) {
         const auto parts = dilutionByWeight(99, row.percent);
         ASSERT_TRUE(parts);
         EXPECT_NEAR(parts->water / parts->concentrate * row.percent, row.water, 0.5);
-        EXPECT_NEAR(mixedPercent(row.percent, kGlacial.percent, row.water), row.percent, 0.5);
+        EXPECT_NEAR(mixedPercent(row.percent, kGlacial.percent, row.water), row.mixed, 0.05);
     }
 }
 
@@ -251,9 +283,13 @@ TEST(Replenishing, fourPublishedRatesByTheFilm)
         topUpPerFilm(Millilitres(8 * kOunce), SquareCentimetres(800 * kSquareInch)),
         topUpPerFilm(Millilitres(650), SquareCentimetres(100 * 30.48 * 3.5)),
         topUpPerFilm(Millilitres(20), SquareCentimetres(80 * kSquareInch))};
-    const auto [least, most] = std::minmax_element(rates.begin(), rates.end());
-    EXPECT_NEAR(least->value(), 20, 0.05);
-    EXPECT_NEAR(most->value(), 31.4, 0.05);
+    constexpr std::array kByTheFilm{25.8, 23.7, 31.4, 20.0}; // mL
+    for (std::size_t i = 0; i < rates.size(); ++i) {
+        EXPECT_NEAR(rates[i].value(), kByTheFilm[i], 0.05) << i;
+    }
+    // 3,100 sq in are two square metres: 25.0 mL for 500 cm².
+    EXPECT_NEAR((rates[0] * filmsInArea(SquareCentimetres(500)).value()).value(), 25.0, 0.005);
+    const auto most = std::max_element(rates.begin(), rates.end());
     EXPECT_NEAR(steadyWear(*most).value(), 31.8, 0.05);
 }
 
