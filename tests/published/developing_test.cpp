@@ -200,6 +200,23 @@ TEST(TimeAndTemperature, noTimeIsCarriedToWhereHydroquinoneCeases)
     EXPECT_TRUE(baseTime(known, fahrenheit(55), kQ10.value));
 }
 
+// Development gone through at a temperature that drifts evenly by 5 °C, summed piece by piece,
+// against the time at the mean: they differ as a tenth of a degree does, or less.
+TEST(TimeAndTemperature, aDriftCountsByItsMean)
+{
+    const std::array usual{pair(68, 10)};
+    const auto minutes = [&](double celsius) {
+        return baseTime(usual, Celsius(celsius), kQ10.value)->time.value() / 60;
+    };
+    constexpr int kPieces = 1000;
+    double rate = 0; // of the whole, each minute
+    for (int i = 0; i < kPieces; ++i) {
+        rate += 1 / minutes(17.5 + 5 * (i + 0.5) / kPieces) / kPieces;
+    }
+    EXPECT_LT(1 / rate, minutes(20)); // the warm half gains more than the cold one loses
+    EXPECT_GT(1 / rate, minutes(20.1));
+}
+
 // US Army SS0509-8: 68 to 75 °F is best. Nothing is warned of there, and below and above it is.
 TEST(TimeAndTemperature, usualRangeIsTheManuals)
 {

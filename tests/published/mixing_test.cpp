@@ -5,6 +5,7 @@
 #include "core/chemistry/formula.h"
 #include "core/chemistry/process_constants.h"
 #include "core/chemistry/replenishment.h"
+#include "core/chemistry/storing.h"
 #include "core/chemistry/water.h"
 
 #include <algorithm>
@@ -45,6 +46,14 @@ TEST(Water, densityBetweenThePoints)
     EXPECT_NEAR(waterDensity(Celsius(15)), 999.1026, 0.02);
     EXPECT_NEAR(waterDensity(Celsius(22)), 997.7735, 0.02);
     EXPECT_NEAR(waterDensity(Celsius(25)), 997.0479, 0.02);
+}
+
+// CRC Handbook (from memory): ice of 0 °C is 916.7 kg/m³. A bottle filled no further than the model
+// says does not burst: its ice has room, and 13 % of the bottle stays empty.
+TEST(Storing, iceHasItsRoom)
+{
+    const double ice = kFreezingFill.value * waterDensity(Celsius(0.01)) / 916.7;
+    EXPECT_NEAR(1 - ice, 0.127, 0.0005);
 }
 
 // IUPAC atomic weights, abridged to two decimals: what is in a formula unit.
