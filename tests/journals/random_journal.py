@@ -277,9 +277,15 @@ class RandomJournal:
         events = [line for line in self.j.lines if line["type"] == "event" and "batch" in line]
         for line in c.sample(events, min(len(events), c.randint(0, 6))):
             if line["kind"] != "mixed" or "from" in line:
-                taken = self.event("voided", line["batch"], voids=line["id"])
+                taken = self.take_back_one(line["batch"], line["id"])
                 if c.once_in(5):
-                    self.event("voided", line["batch"], voids=taken)
+                    self.take_back_one(line["batch"], taken)
+
+    def take_back_one(self, batch, ident):
+        taken = self.event("voided", batch, voids=ident)
+        if self.c.once_in(4):
+            del self.j.lines[-1]["batch"]  # what it names says of which bottle
+        return taken
 
     def enter_late(self):
         """Some lines further down than they happened, though before what takes them back."""

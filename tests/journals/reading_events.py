@@ -182,6 +182,7 @@ def _subject(f, kind):
             return "item", CUPBOARD
         if f.has("container"):
             return "container", ("container",)
+        return None, None                # it is about what it takes back
     return "batch", None                 # batches may be mixed further down
 
 
@@ -189,7 +190,8 @@ def read_event(f, book):
     """Checks one event's own fields, then what they name."""
     kind = f.text("kind", among=KINDS)
     field, types = _subject(f, kind)
-    f.text(field)
+    if field is not None:
+        f.text(field)
     f.number("air_ml", required=False, low=0.0)
     if f.time("at") > book.now + DAY_US:
         f.refuse("at", "in the future")

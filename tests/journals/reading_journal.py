@@ -117,16 +117,20 @@ class Book:
 
     def _voided(self):
         """Ids of the events that never happened."""
-        entered, void_lines = set(), {}
+        entered, void_lines = {}, {}
         for f in self.events:
             if f.data["kind"] == "voided":
                 target = f.data["voids"]
                 if target not in entered:
                     f.refuse("voids", "unknown event")
+                if f.has("batch") and f.data["batch"] != entered[target]:
+                    f.refuse("batch", "not that of what it takes back")
                 if target in void_lines:
                     f.refuse("voids", "voided already")
                 void_lines[target] = f.data["id"]
-            entered.add(f.data["id"])
+                entered[f.data["id"]] = entered[target]
+            else:
+                entered[f.data["id"]] = f.data.get("batch")
         voided = set()
         # A voided voiding never happened either, so the last entered decide first.
         for target, by in reversed(list(void_lines.items())):

@@ -6,7 +6,7 @@ from scenario_kit import Journal, fixer, save, solution, vessel
 def make():
     for one in (every_event_kind, fresh_bottle, processed_in_parts, wear_rules, film_formats,
                 thirds, one_shot, steady_top_up, top_up_from, moved, late_entered,
-                same_instant, voided, same_line_twice, zones, cupboard_lines, names,
+                same_instant, voided, voided_by_name_alone, same_line_twice, zones, cupboard_lines, names,
                 frozen, no_capacity, nothing_yet, defaults, drawn_off, opened_or_not):
         one()
 
@@ -172,6 +172,30 @@ def voided():
     j.event("voided", "d", "2024-03-02", voids=gone, why="it stands there still")
     j.process("d", "2024-03-03", ("120", 1), used_ml=500)
     save("voided", j, "2024-01-15", "2024-03-05", "2024-01-20+all")
+
+
+def voided_by_name_alone():
+    """Lines that take back without saying of which bottle: what they name says it."""
+    j = Journal(solution("mq"), vessel(), {"type": "supply", "id": "s1", "name": "Gloves",
+                                           "unit": "pair", "amount": 10}, version=2)
+
+    def take_back(at, ident, **fields):
+        taken = j.event("voided", "", at, voids=ident, **fields)
+        del j.lines[-1]["batch"]
+        return taken
+
+    j.mix("d", "2024-01-10", "mq")
+    j.mix("e", "2024-01-10T11:00", "mq")
+    wrong = j.process("d", "2024-01-12", ("135-36", 9), used_ml=600)
+    right = j.process("e", "2024-01-13", ("120", 3), used_ml=600)
+    take_back("2024-01-14", wrong, why="another bottle")
+    slip = take_back("2024-01-14T11:00", right)
+    take_back("2024-01-14T12:00", slip, why="it was this one")
+    counted = j.event("counted", "", "2024-01-15", item="s1", amount=7)
+    del j.lines[-1]["batch"]
+    take_back("2024-01-15T11:00", counted)
+    j.process("d", "2024-01-16", ("120", 1), used_ml=600)
+    save("voided-by-name-alone", j, "2024-01-13T12:00", "2024-01-20")
 
 
 def same_line_twice():
