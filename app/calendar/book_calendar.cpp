@@ -87,13 +87,17 @@ store::CalendarEvent eventOf(const cupboard::KnownDate& date, const Names& names
 } // namespace
 
 Result<std::vector<store::CalendarEvent>> calendarEvents(ledger::Book& book,
-                                                         const CalendarRequest& request)
+                                                         const CalendarRequest& request,
+                                                         std::vector<ledger::Unread>* leftOut)
 {
-    const auto needs = cupboard::readNeeds(
+    auto needs = cupboard::readNeeds(
         book, request.now, {.weeks = cupboard::kWeeksAhead, .films = {}, .beside = request.beside},
         wallClock());
     if (!needs) {
         return tl::unexpected(needs.error());
+    }
+    if (leftOut) {
+        *leftOut = std::move(needs->leftOut);
     }
     const auto plan = cupboard::planNeeds(needs->request);
     const auto dates =

@@ -23,9 +23,11 @@ struct CalendarRequest {
 };
 
 /// Refuses what the book does. Where nothing can be planned, because work has no developer, what is
-/// to be mixed and bought is left out and the rest is there. For any thread.
-Result<std::vector<store::CalendarEvent>> calendarEvents(ledger::Book& book,
-                                                         const CalendarRequest& request);
+/// to be mixed and bought is left out and the rest is there. So is what is about bottles that
+/// cannot be read, which stand in `leftOut`. For any thread.
+Result<std::vector<store::CalendarEvent>>
+calendarEvents(ledger::Book& book, const CalendarRequest& request,
+               std::vector<ledger::Unread>* leftOut = nullptr);
 
 /// The file with them, as it is written now.
 QByteArray calendarFile(const std::vector<store::CalendarEvent>& events, chemistry::Instant now);

@@ -21,10 +21,12 @@ int calendarCommand(const Call& call)
         return code;
     }
     const CalendarRequest request{.now = call.around().clock()};
-    const auto events = calendarEvents(*open->book, request);
+    std::vector<ledger::Unread> leftOut;
+    const auto events = calendarEvents(*open->book, request, &leftOut);
     if (!events) {
         return call.refused(events.error());
     }
+    call.tellDamage(leftOut, *open->store);
     return deliver(call, name, calendarFile(*events, request.now));
 }
 

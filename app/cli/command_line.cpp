@@ -257,6 +257,15 @@ void Call::tellDamage(const std::vector<Error>& faults, store::SqlStore& store) 
     }
 }
 
+void Call::tellDamage(const std::vector<ledger::Unread>& unread, store::SqlStore& store) const
+{
+    std::vector<Error> why;
+    for (const ledger::Unread& one : unread) {
+        why.push_back(one.why);
+    }
+    tellDamage(why, store);
+}
+
 int Call::refused(const Error& error, const store::FaultNames& names) const
 {
     if (!m_damageTold.contains(errorLine(error))) {

@@ -92,6 +92,8 @@ public:
     /// Says what is wrong with the book that `store` has open. What could be read is still printed,
     /// but no command that found damage ends with kDone.
     void tellDamage(const std::vector<Error>& faults, store::SqlStore& store) const;
+    /// The same of bottles that are not shown because of it.
+    void tellDamage(const std::vector<ledger::Unread>& unread, store::SqlStore& store) const;
     [[nodiscard]] bool foundDamage() const { return !m_damageTold.isEmpty(); }
     /// The fault in a line, named as people know what it is about.
     [[nodiscard]] QString damageLine(const Error& fault, const store::FaultNames& names) const;

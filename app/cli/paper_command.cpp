@@ -8,6 +8,8 @@
 #include <QCoreApplication>
 #include <QFileInfo>
 
+#include <vector>
+
 namespace ullage::app
 {
 
@@ -82,10 +84,13 @@ int paperCommand(const Call& call)
         return code;
     const PaperAbout about{QFileInfo(call.bookPath()).completeBaseName(), call.around().clock(),
                            Wording{usualUnits(QLocale()), QLocale()}};
-    const auto document = paperOf(
-        *open->book, {*kind, call.arguments().value(kCardBatch).toStdString(), *month}, about);
+    std::vector<ledger::Unread> leftOut;
+    const auto document =
+        paperOf(*open->book, {*kind, call.arguments().value(kCardBatch).toStdString(), *month},
+                about, &leftOut);
     if (!document)
         return call.refused(document.error());
+    call.tellDamage(leftOut, *open->store);
     return deliver(call, name, documentPdf(*document, *size));
 }
 

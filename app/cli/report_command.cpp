@@ -160,11 +160,7 @@ int reportCommand(const Call& call)
     if (!batches) {
         return call.refused(batches.error());
     }
-    std::vector<Error> why;
-    for (const ledger::Unread& one : unread) {
-        why.push_back(one.why);
-    }
-    call.tellDamage(why, *open->store);
+    call.tellDamage(unread, *open->store);
     if (call.arguments().has(json)) {
         call.print(store::reportJson(*batches, unread));
     } else if (batches->empty() && unread.empty()) {

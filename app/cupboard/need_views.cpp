@@ -3,6 +3,7 @@
 #include "app/cupboard/cupboard_words.h"
 #include "app/cupboard/work_words.h"
 #include "app/words/error_words.h"
+#include "app/words/left_out_words.h"
 #include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "app/words/money_words.h"
@@ -249,7 +250,8 @@ NeedsSnapshot needsSnapshot(cupboard::Needs needs, const PlanFor& planFor)
             std::move(plan),
             std::move(needs.batches),
             std::move(needs.cupboard.works),
-            needs.usual};
+            needs.usual,
+            std::move(needs.leftOut)};
 }
 
 NeedsView needsView(const NeedsSnapshot& snapshot, const formulary::Formulary& formulary,
@@ -260,6 +262,7 @@ NeedsView needsView(const NeedsSnapshot& snapshot, const formulary::Formulary& f
     view.buy = buyOf(snapshot, formulary, wording);
     view.usualPace = usualPace(snapshot.usual, wording);
     view.works = workLines(snapshot, wording);
+    view.leftOut = leftOutText(snapshot.leftOut, wording.locale);
     if (snapshot.plan && snapshot.plan->enoughUntil)
         view.summary =
             NeedWords::tr("enough for the work until %1")

@@ -79,6 +79,7 @@ struct NeedsView {
     BuyView buy;
     QString usualPace; ///< "what usually comes: about 2.3 films a week"
     QString summary;   ///< "enough for the known work until 5 Jan"; or empty
+    QString leftOut;   ///< the bottles that are not counted on, and why; or empty
 };
 
 /// What a plan is worded with.
@@ -89,6 +90,7 @@ struct NeedsSnapshot {
     std::vector<ledger::Batch> batches;
     std::vector<ledger::Work> works;
     cupboard::FilmPace usual;
+    std::vector<ledger::Unread> leftOut;
 };
 
 /// Reckons the plan, as the command line does. `batches`: as cupboard::Needs has them.

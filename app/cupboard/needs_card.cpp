@@ -16,12 +16,16 @@ namespace ullage::app
 
 NeedsCard::NeedsCard(QWidget* parent)
     : Card(tr("What will be needed"), parent), m_strip(new NeedStrip(this)),
-      m_pace(new PaceChoice(this)), m_nothing(new PlainLabel(this)), m_place(new QVBoxLayout)
+      m_pace(new PaceChoice(this)), m_nothing(new PlainLabel(this)),
+      m_leftOut(new PlainLabel(this)), m_place(new QVBoxLayout)
 {
     m_nothing->setWordWrap(true);
     setTone(m_nothing, Tone::Quiet);
     body()->addWidget(m_strip);
     body()->addWidget(m_nothing);
+    m_leftOut->setWordWrap(true);
+    setTone(m_leftOut, Tone::Test);
+    body()->addWidget(m_leftOut);
     body()->addWidget(m_pace);
     connect(m_pace, &PaceChoice::changed, this, &NeedsCard::besideChanged);
     body()->addLayout(m_place);
@@ -79,6 +83,8 @@ void NeedsCard::setNeeds(const NeedsView& needs)
     m_strip->setVisible(!strip.rows.empty() || !strip.work.empty());
     m_nothing->setText(strip.nothing);
     m_nothing->setVisible(!strip.nothing.isEmpty());
+    m_leftOut->setText(needs.leftOut);
+    m_leftOut->setVisible(!needs.leftOut.isEmpty());
     if (m_works) { // its own menu may have led here
         m_place->removeWidget(m_works);
         m_works->hide();

@@ -38,6 +38,7 @@ private:
     NeedStrip* m_strip;
     PaceChoice* m_pace;
     QLabel* m_nothing;
+    QLabel* m_leftOut;
     QWidget* m_works = nullptr;
     QVBoxLayout* m_place;
 };

@@ -1,5 +1,6 @@
 #include "app/paper/book_papers.h"
 
+#include "app/words/left_out_words.h"
 #include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "core/cupboard/needs_request.h"
@@ -44,7 +45,7 @@ Result<PaperDocument> cardOf(ledger::Book& book, const PaperRequest& request,
 }
 
 Result<PaperDocument> shoppingOf(ledger::Book& book, const cupboard::PlanFor& planFor,
-                                 const PaperAbout& about)
+                                 const PaperAbout& about, std::vector<ledger::Unread>* leftOut)
 {
     const auto needs = cupboard::readNeeds(book, about.now, planFor, wallClock());
     if (!needs)
@@ -52,7 +53,12 @@ Result<PaperDocument> shoppingOf(ledger::Book& book, const cupboard::PlanFor& pl
     const auto plan = cupboard::planNeeds(needs->request);
     if (!plan)
         return tl::unexpected(plan.error());
-    return shoppingPaper(*plan, planFor, book.formulary(), about);
+    PaperDocument document = shoppingPaper(*plan, planFor, book.formulary(), about);
+    if (!needs->leftOut.empty())
+        document.blocks.emplace_back(PaperWords{leftOutText(needs->leftOut, about.wording.locale)});
+    if (leftOut)
+        *leftOut = needs->leftOut;
+    return document;
 }
 
 Result<PaperDocument> handOverOf(ledger::Book& book, const PaperAbout& about)
@@ -100,7 +106,7 @@ std::optional<PaperKind> paperFromCode(std::string_view code)
 }
 
 Result<PaperDocument> paperOf(ledger::Book& book, const PaperRequest& request,
-                              const PaperAbout& about)
+                              const PaperAbout& about, std::vector<ledger::Unread>* leftOut)
 {
     switch (request.kind) {
     case PaperKind::Shelf:
@@ -108,7 +114,7 @@ Result<PaperDocument> paperOf(ledger::Book& book, const PaperRequest& request,
     case PaperKind::Card:
         return cardOf(book, request, about);
     case PaperKind::Shopping:
-        return shoppingOf(book, request.planFor, about);
+        return shoppingOf(book, request.planFor, about, leftOut);
     case PaperKind::Month:
         return monthOf(book, request, about);
     case PaperKind::HandOver:

@@ -8,6 +8,7 @@
 #include <functional>
 #include <optional>
 #include <string_view>
+#include <vector>
 
 namespace ullage::app
 {
@@ -30,8 +31,10 @@ struct PaperRequest {
 };
 
 /// Refuses what the book refuses, a card without a batch (Missing `batch`), and what was given up
-/// (Cancelled).
+/// (Cancelled). A shopping list names the bottles that it does without, as cupboard::Needs does;
+/// they stand in `leftOut` too.
 Result<PaperDocument> paperOf(ledger::Book& book, const PaperRequest& request,
-                              const PaperAbout& about);
+                              const PaperAbout& about,
+                              std::vector<ledger::Unread>* leftOut = nullptr);
 
 } // namespace ullage::app

@@ -7,6 +7,7 @@
 #include "app/window/book_files.h"
 #include "app/window/calendar_dialog.h"
 #include "app/window/main_window.h"
+#include "app/words/left_out_words.h"
 
 #include <QFileInfo>
 
@@ -113,7 +114,8 @@ void CalendarPlace::choose(const cupboard::DateKinds& kinds, bool keep)
     if (m_files.isOpenBook(title, file))
         return;
     const CalendarRequest request = requestFor({file, kinds});
-    const auto job = [path = session.path(), request, file]() -> Result<int> {
+    const auto leftOut = std::make_shared<std::vector<ledger::Unread>>(); // filled by the job
+    const auto job = [path = session.path(), request, file, leftOut]() -> Result<int> {
         auto store = store::SqlStore::open(path, {.access = store::Access::Read});
         if (!store)
             return tl::unexpected(store.error());
@@ -121,22 +123,25 @@ void CalendarPlace::choose(const cupboard::DateKinds& kinds, bool keep)
             **store, [now = request.now] { return now; }, [] { return std::string(); });
         if (!book)
             return tl::unexpected(book.error());
-        const auto events = calendarEvents(**book, request);
+        const auto events = calendarEvents(**book, request, leftOut.get());
         if (!events)
             return tl::unexpected(events.error());
         if (const auto done = writeEvents(file, *events, request.now); !done)
             return tl::unexpected(done.error());
         return static_cast<int>(events->size());
     };
-    m_files.run(title, job, [this, keep, file, kinds, path = session.path()](int dates) {
+    m_files.run(title, job, [this, keep, file, kinds, leftOut, path = session.path()](int dates) {
         // Kept only once it could be written.
         if (keep)
             m_parts.preferences.setKeptCalendar(path, KeptCalendar{file, kinds});
         else if (const auto was = m_parts.preferences.keptCalendar(path); was && was->file == file)
             m_parts.preferences.setKeptCalendar(path, std::nullopt);
         anew();
-        return keep ? tr("%Ln date(s) written. The file is kept up to date.", nullptr, dates)
-                    : tr("%Ln date(s) written.", nullptr, dates);
+        const QString written =
+            keep ? tr("%Ln date(s) written. The file is kept up to date.", nullptr, dates)
+                 : tr("%Ln date(s) written.", nullptr, dates);
+        const QString without = leftOutText(*leftOut, m_parts.wording().locale);
+        return without.isEmpty() ? written : written + u' ' + without;
     });
 }
 

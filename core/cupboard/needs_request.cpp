@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <map>
 
 namespace ullage::cupboard
@@ -40,6 +41,34 @@ bool everyFilmGoesThrough(Role role)
 {
     return role == Role::Stop || role == Role::Fixer || role == Role::WashAid ||
            role == Role::WettingAgent;
+}
+
+// What they hold nobody knows, but they are what films went through last all the same.
+void countAsMixedLast(PlanRequest& request, const std::vector<ledger::Unread>& leftOut,
+                      const std::vector<ledger::Batch>& batches,
+                      const formulary::Formulary& formulary)
+{
+    const auto ids = currentIds(formulary);
+    const auto roleOf = [&](const std::string& id) {
+        const auto solution = formulary.solution(id);
+        return solution ? solution->role : Role::Other;
+    };
+    for (const ledger::Unread& one : leftOut) {
+        const Role role = roleOf(one.solution);
+        const std::size_t mixed = std::min(one.place, batches.size());
+        const bool anotherSince =
+            std::any_of(batches.begin() + static_cast<std::ptrdiff_t>(mixed), batches.end(),
+                        [&](const ledger::Batch& batch) { return batch.solution->role == role; });
+        if (anotherSince) {
+            continue;
+        }
+        if (role == Role::Developer) {
+            request.developer = nowOf(ids, one.solution);
+        } else if (everyFilmGoesThrough(role)) {
+            std::erase_if(request.also, [&](const std::string& id) { return roleOf(id) == role; });
+            request.also.push_back(nowOf(ids, one.solution));
+        }
+    }
 }
 
 } // namespace
@@ -203,14 +232,15 @@ Needs needsFrom(std::vector<ledger::Batch> batches, const formulary::Formulary& 
     auto request = needsOf(batches, formulary, cupboard, now, until, clock);
     request = planFor.films ? forFilms(std::move(request), chemistry::Films(*planFor.films))
                             : withPace(std::move(request), planFor.beside, usual);
-    return {std::move(batches), std::move(cupboard), usual, std::move(request)};
+    return {std::move(batches), std::move(cupboard), usual, std::move(request), {}};
 }
 
 Result<Needs> readNeeds(ledger::Book& book, Instant now, const PlanFor& planFor,
                         const WallClock& clock)
 {
-    auto batches =
-        book.batchesSince(chemistry::addDays(now, -chemistry::kPaceWindow), now, Role::Developer);
+    std::vector<ledger::Unread> leftOut;
+    auto batches = book.batchesSince(chemistry::addDays(now, -chemistry::kPaceWindow), now,
+                                     Role::Developer, &leftOut);
     if (!batches) {
         return tl::unexpected(batches.error());
     }
@@ -218,8 +248,11 @@ Result<Needs> readNeeds(ledger::Book& book, Instant now, const PlanFor& planFor,
     if (!cupboard) {
         return tl::unexpected(cupboard.error());
     }
-    return needsFrom(std::move(*batches), book.formulary(), std::move(*cupboard), now, planFor,
-                     clock);
+    Needs needs =
+        needsFrom(std::move(*batches), book.formulary(), std::move(*cupboard), now, planFor, clock);
+    countAsMixedLast(needs.request, leftOut, needs.batches, book.formulary());
+    needs.leftOut = std::move(leftOut);
+    return needs;
 }
 
 } // namespace ullage::cupboard

@@ -85,9 +85,10 @@ Result<std::vector<Batch>> Book::batches(Instant at, bool ended, std::vector<Unr
     return m_memory.batches(at, ended, unread);
 }
 
-Result<std::vector<Batch>> Book::batchesSince(Instant from, Instant at, formulary::Role role)
+Result<std::vector<Batch>> Book::batchesSince(Instant from, Instant at, formulary::Role role,
+                                              std::vector<Unread>* unread)
 {
-    return m_memory.batchesSince(from, at, role);
+    return m_memory.batchesSince(from, at, role, unread);
 }
 
 Result<std::vector<StripReading>> Book::strips(const std::string& solution, Instant at,

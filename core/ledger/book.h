@@ -93,9 +93,11 @@ public:
     Result<std::vector<Batch>> batches(chemistry::Instant at, bool ended = false,
                                        std::vector<Unread>* unread = nullptr);
     /// Those in use at `at`, and those of this role that ended from `from` on, in order of mixing.
-    /// One that ended and is not what was entered is left out.
+    /// One that ended and is not what was entered is left out; one in use stands in `unread`, as
+    /// above.
     Result<std::vector<Batch>> batchesSince(chemistry::Instant from, chemistry::Instant at,
-                                            formulary::Role role);
+                                            formulary::Role role,
+                                            std::vector<Unread>* unread = nullptr);
     /// One batch as of `at`. UnknownId if it was not mixed by then.
     Result<Batch> batch(const std::string& id, chemistry::Instant at);
     Result<std::vector<Event>> events(const std::string& batch);

@@ -17,6 +17,17 @@ constexpr std::size_t kSmall = 1;
 
 bool inUse(const Fold* fold) { return fold && fold->batch().inUse(); }
 
+// One bottle may stand aside for it, while the store still answers.
+bool isTheBottles(const Error& why) { return why.code != ErrorCode::StoreFailed; }
+
+Unread unreadOf(const BatchState& state, std::size_t place, Error why)
+{
+    if (why.subject.empty()) {
+        why.subject = state.name;
+    }
+    return {state.id, state.name, state.solution, place, std::move(why)};
+}
+
 } // namespace
 
 BookMemory::BookMemory(StorePort& store)
@@ -106,12 +117,8 @@ Result<std::vector<Batch>> BookMemory::batches(Instant at, bool ended, std::vect
     std::vector<Batch> result;
     for (const BatchState& state : *states) {
         auto folded = lookedAt(state, at);
-        if (!folded && unread && folded.error().code != ErrorCode::StoreFailed) {
-            unread->push_back(
-                {state.id, state.name, state.solution, result.size(), folded.error()});
-            if (unread->back().why.subject.empty()) {
-                unread->back().why.subject = state.name;
-            }
+        if (!folded && unread && isTheBottles(folded.error())) {
+            unread->push_back(unreadOf(state, result.size(), folded.error()));
             continue;
         }
         if (!folded) {
@@ -124,7 +131,8 @@ Result<std::vector<Batch>> BookMemory::batches(Instant at, bool ended, std::vect
     return result;
 }
 
-Result<std::vector<Batch>> BookMemory::batchesSince(Instant from, Instant at, formulary::Role role)
+Result<std::vector<Batch>> BookMemory::batchesSince(Instant from, Instant at, formulary::Role role,
+                                                    std::vector<Unread>* unread)
 {
     auto states = m_store->batches(at, true);
     if (!states) {
@@ -140,7 +148,10 @@ Result<std::vector<Batch>> BookMemory::batchesSince(Instant from, Instant at, fo
     std::vector<Batch> result;
     for (const BatchState& state : *states) {
         auto folded = lookedAt(state, at);
-        if (!folded && ended(state) && folded.error().code != ErrorCode::StoreFailed) {
+        if (!folded && isTheBottles(folded.error()) && (ended(state) || unread)) {
+            if (!ended(state)) {
+                unread->push_back(unreadOf(state, result.size(), folded.error()));
+            }
             continue;
         }
         if (!folded) {

@@ -67,7 +67,7 @@ public:
     Result<std::vector<Batch>> batches(chemistry::Instant at, bool ended,
                                        std::vector<Unread>* unread);
     Result<std::vector<Batch>> batchesSince(chemistry::Instant from, chemistry::Instant at,
-                                            formulary::Role role);
+                                            formulary::Role role, std::vector<Unread>* unread);
     Result<std::vector<StripReading>> strips(const std::string& solution, chemistry::Instant at,
                                              std::size_t most);
     Result<std::vector<Event>> connectedEvents(const std::string& batch);

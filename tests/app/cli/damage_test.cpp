@@ -193,3 +193,15 @@ TEST_F(DamageTest, ACheckCanBeStopped)
     EXPECT_FALSE(answer.err.isEmpty());
     EXPECT_EQ(asked, 2);
 }
+
+// What is planned does without the bottle, and says so.
+TEST_F(DamageTest, PlansGoOnWithoutABottleThatIsNotShown)
+{
+    st::tamper(book(), {"UPDATE entry SET body = replace(body, '\"volume_ml\":500', "
+                        "'\"volume_ml\":510'), volume_ml = 510 WHERE id = 'e3'"});
+    const Answer calendar = run({"calendar", "-"});
+    EXPECT_EQ(calendar.code, kStoreFailed);
+    EXPECT_TRUE(calendar.out.contains("BEGIN:VEVENT")) << "of Dev 1";
+    EXPECT_FALSE(calendar.out.contains("dev-2"));
+    EXPECT_TRUE(calendar.err.contains("dev-2")) << calendar.err.constData();
+}

@@ -1,12 +1,16 @@
 // The plan of the weeks ahead in words: held against what is worked out by hand beside it.
 #include "app/cupboard/buy_card.h"
 #include "app/cupboard/need_strip.h"
+#include "app/cupboard/needs_card.h"
 #include "app/cupboard/pace_choice.h"
 #include "app/cupboard/work_dialog.h"
 #include "app/cupboard/work_words.h"
+#include "app/words/local_calendar.h"
 #include "tests/app/cupboard/cupboard_kit.h"
 #include "tests/app/dialogs/dialog_driver.h"
+#include "tests/core/store/damaged_book.h"
 
+#include <QLabel>
 #include <QSignalSpy>
 
 namespace ullage::app
@@ -256,6 +260,39 @@ TEST(WorkDialog, entersWorkThatComesAgainAndChangesIt)
     EXPECT_EQ(works[0].at, at);
     ASSERT_TRUE(desk.session().undo());
     EXPECT_EQ(snapshotOf(desk).state.works[0].films, chemistry::Films(8));
+}
+
+// Dev 1 does not count, whatever is in it; what it was mixed from is still what films go through.
+TEST(NeedViews, aBottleThatCannotBeReadIsLeftOutAndNamed)
+{
+    Desk desk;
+    desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    desk.run(dev, 3);
+    shelve(desk, {workIn(desk, 7, 4)});
+    desk.session().close();
+    store::testing::tamper(desk.bookPath(),
+                           {"UPDATE entry SET body = replace(body, '\"count\":3', '\"count\":1'), "
+                            "films = 1 WHERE kind = 'processed'"});
+    desk.reopen();
+    auto needs = cupboard::readNeeds(desk.session().book(), desk.now(), {}, wallClock());
+    ASSERT_TRUE(needs) << needs.error().text;
+    ASSERT_EQ(needs->leftOut.size(), 1u);
+    const NeedsView view = needsView(needsSnapshot(std::move(*needs), {}), *desk.door().formulary(),
+                                     desk.door().wording());
+    EXPECT_TRUE(view.leftOut.contains("Dev 1")) << view.leftOut.toStdString();
+    ASSERT_EQ(view.strip.rows.size(), 2u) << "developer and fixer";
+    for (const NeedRow& row : view.strip.rows) {
+        ASSERT_EQ(row.bars.size(), 1u) << row.name.toStdString();
+        EXPECT_EQ(row.bars[0].kind == StretchKind::Stands, row.role == formulary::Role::Fixer)
+            << row.name.toStdString();
+    }
+    NeedsCard card;
+    card.setNeeds(view);
+    bool shown = false;
+    for (const auto* label : card.findChildren<QLabel*>())
+        shown = shown || label->text() == view.leftOut;
+    EXPECT_TRUE(shown);
 }
 
 } // namespace ullage::app
