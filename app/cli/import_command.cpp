@@ -1,15 +1,17 @@
 // A journal into the book, from a file or from what another program says.
+#include "app/calendar/calendar_offer.h"
 #include "app/cli/command_line.h"
 #include "app/cli/sheet_import.h"
 #include "app/sheet/sheet_words.h"
 #include "app/words/error_words.h"
 #include "app/words/merge_words.h"
+#include "app/words/moment_text.h"
 #include "core/store/calendar_reader.h"
-#include "core/store/calendar_work.h"
 #include "core/store/journal_reader.h"
 
 #include <QCoreApplication>
 #include <QFile>
+#include <QLocale>
 #include <QTemporaryFile>
 
 namespace ullage::app
@@ -23,6 +25,7 @@ struct FileCommands {
 };
 
 const QString kStandard = QStringLiteral("-");
+const QString kAllEvents = QStringLiteral("all");
 constexpr std::size_t kMostListed = 200;
 constexpr qint64 kPiece = 64 * 1024;
 
@@ -32,6 +35,8 @@ Error fileError(const QString& file, const QString& message)
             .field = "FILE",
             .text = (file + QStringLiteral(": ") + message).toStdString()};
 }
+
+bool isCalendarName(const QString& name) { return name.endsWith(u".ics", Qt::CaseInsensitive); }
 
 // What comes in bit by bit is waited for before the book is opened: nobody else need wait with us.
 Result<void> takeWhole(QIODevice& from, QTemporaryFile& into)
@@ -70,7 +75,31 @@ void tell(const Call& call, const store::ImportOutcome& outcome)
 
 } // namespace
 
-// Known work, all of it or none.
+static QString workLine(const ledger::Work& work, chemistry::Instant now)
+{
+    const QString name = work.name.empty() ? FileCommands::tr("work without a name")
+                                           : QString::fromStdString(work.name);
+    return QStringLiteral("  ") + name + QStringLiteral(", ") + momentText(work.at, now, QLocale());
+}
+
+static void listWork(const Call& call, const QString& heading,
+                     const std::vector<ledger::Work>& works)
+{
+    if (works.empty()) {
+        return;
+    }
+    call.say(heading);
+    const std::size_t listed = std::min(kMostListed, works.size());
+    for (std::size_t i = 0; i < listed; ++i) {
+        call.say(workLine(works[i], call.around().clock()));
+    }
+    if (works.size() > listed) {
+        call.say(
+            FileCommands::tr("  and %n more", nullptr, static_cast<int>(works.size() - listed)));
+    }
+}
+
+// Known work: what names films or a solution, or everything.
 static int importCalendar(const Call& call, const OpenBook& open, QIODevice& device)
 {
     const auto events = store::readCalendar(device.readAll());
@@ -81,8 +110,14 @@ static int importCalendar(const Call& call, const OpenBook& open, QIODevice& dev
     if (!cupboard) {
         return call.refused(cupboard.error());
     }
-    const auto works = store::workOf(*events, *cupboard);
-    const std::vector<ledger::CupboardLine> lines(works.begin(), works.end());
+    const bool all = call.arguments().has(kAllEvents);
+    std::vector<ledger::Work> taken;
+    std::vector<ledger::Work> left;
+    for (OfferedWork& one :
+         offeredWork(*events, *cupboard, open.book->formulary(), call.around().clock())) {
+        (all || one.likely ? taken : left).push_back(std::move(one.work));
+    }
+    const std::vector<ledger::CupboardLine> lines(taken.begin(), taken.end());
     if (!lines.empty()) {
         if (const auto added = open.book->add(lines); !added) {
             return call.refused(added.error());
@@ -90,8 +125,13 @@ static int importCalendar(const Call& call, const OpenBook& open, QIODevice& dev
     }
     call.say(FileCommands::tr("%n entries read", nullptr, static_cast<int>(events->size())) +
              QStringLiteral(", ") +
-             FileCommands::tr("%n of them new", nullptr, static_cast<int>(works.size())) +
+             FileCommands::tr("%n of them new", nullptr, static_cast<int>(taken.size())) +
              QStringLiteral("."));
+    listWork(call, FileCommands::tr("Taken as known work:"), taken);
+    listWork(
+        call,
+        FileCommands::tr("Left, as they name neither films nor a solution (--all takes them too):"),
+        left);
     return kDone;
 }
 
@@ -99,9 +139,15 @@ int importCommand(const Call& call)
 {
     const bool sheet =
         !call.arguments().operands.isEmpty() && isSheetName(call.arguments().operands.front());
-    if (!call.takes(sheet ? QStringList{QStringLiteral("mapping"), QStringLiteral("try")}
-                          : QStringList{},
-                    1)) {
+    const bool calendar =
+        !call.arguments().operands.isEmpty() && isCalendarName(call.arguments().operands.front());
+    QStringList options;
+    if (sheet) {
+        options << QStringLiteral("mapping") << QStringLiteral("try");
+    } else if (calendar) {
+        options << kAllEvents;
+    }
+    if (!call.takes(options, 1)) {
         return kWrongUsage;
     }
     const QString name = call.arguments().operands.front();
@@ -135,7 +181,7 @@ int importCommand(const Call& call)
     if (open->store->lastEntry().value_or(1) > 0) {
         copyFirst(call);
     }
-    if (sheet || name.endsWith(u".ics", Qt::CaseInsensitive)) {
+    if (sheet || calendar) {
         code =
             sheet ? importSheet(call, *open, *device, name) : importCalendar(call, *open, *device);
         if (code != kDone) {

@@ -1,9 +1,11 @@
 #include "app/window/cupboard_deeds.h"
 
+#include "app/calendar/calendar_offer.h"
 #include "app/cupboard/add_item_dialog.h"
 #include "app/cupboard/can_dialogs.h"
 #include "app/cupboard/code_dialog.h"
 #include "app/cupboard/item_deed_dialog.h"
+#include "app/cupboard/offered_work_dialog.h"
 #include "app/cupboard/work_dialog.h"
 #include "app/cupboard/work_words.h"
 #include "app/widgets/prompts.h"
@@ -12,7 +14,6 @@
 #include "app/words/moment_text.h"
 #include "core/cupboard/work_series.h"
 #include "core/store/calendar_reader.h"
-#include "core/store/calendar_work.h"
 #include "core/store/file_identity.h"
 
 #include <QFile>
@@ -165,7 +166,7 @@ void CupboardDeeds::takeWorkAway(ledger::Work work)
         m_parts.fail(tr("The work was not taken away"), done.error());
 }
 
-// All of it or none.
+// Which of it is work, the person says.
 void CupboardDeeds::readCalendar(const ledger::CupboardState& state)
 {
     const QString title = tr("Read a calendar");
@@ -183,15 +184,11 @@ void CupboardDeeds::readCalendar(const ledger::CupboardState& state)
     const auto events = store::readCalendar(file.readAll());
     if (!events)
         return m_parts.fail(title, events.error());
-    const auto works = store::workOf(*events, state);
-    if (!works.empty()) {
-        const auto done =
-            m_parts.door.add(std::vector<ledger::CupboardLine>(works.begin(), works.end()));
-        if (!done)
-            return m_parts.fail(title, done.error());
-    }
-    prompts().tell(&m_parts.window, title,
-                   tr("%Ln date(s) of known work read.", nullptr, static_cast<int>(works.size())));
+    auto works = offeredWork(*events, state, *m_parts.door.formulary(), m_parts.door.now());
+    if (works.empty())
+        return prompts().tell(&m_parts.window, title,
+                              tr("Nothing new: what comes yet of this calendar is known already."));
+    openOnce(new OfferedWorkDialog(m_parts.door, std::move(works), &m_parts.window));
 }
 
 } // namespace ullage::app

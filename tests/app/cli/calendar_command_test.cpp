@@ -78,8 +78,17 @@ TEST_F(CalendarTest, takesKnownWorkFromACalendar)
                                    "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nBEGIN:VEVENT\r\nUID:7\r\n"
                                    "DTSTART:20270202T180000Z\r\nSUMMARY:Open evening\r\n"
                                    "END:VEVENT\r\nEND:VCALENDAR\r\n");
-    ASSERT_EQ(run({QStringLiteral("import"), calendar}).code, kDone);
-    ASSERT_EQ(run({QStringLiteral("import"), calendar}).code, kDone) << "twice changes nothing";
+    const Answer wary = run({QStringLiteral("import"), calendar});
+    EXPECT_EQ(wary.code, kDone);
+    EXPECT_TRUE(wary.err.contains("Left")) << wary.err.toStdString();
+    EXPECT_TRUE(wary.err.contains("Open evening")) << "which";
+    EXPECT_FALSE(find(written(), "work-7@ullage")) << "whether it is work nobody said";
+    const Answer all = run({QStringLiteral("import"), calendar, QStringLiteral("--all")});
+    EXPECT_EQ(all.code, kDone);
+    EXPECT_TRUE(all.err.contains("Taken as known work")) << all.err.toStdString();
+    const Answer twice = run({QStringLiteral("import"), calendar, QStringLiteral("--all")});
+    EXPECT_EQ(twice.code, kDone);
+    EXPECT_FALSE(twice.err.contains("Open evening")) << "twice changes nothing";
     const auto events = written();
     ASSERT_TRUE(find(events, "work-7@ullage"));
     EXPECT_EQ(find(events, "work-7@ullage")->summary, QStringLiteral("Open evening"));

@@ -7,6 +7,7 @@
 #include "app/cupboard/code_dialog.h"
 #include "app/cupboard/item_deed_dialog.h"
 #include "app/cupboard/item_form.h"
+#include "app/cupboard/offered_work_dialog.h"
 #include "app/cupboard/work_dialog.h"
 #include "app/daybook/correct_dialog.h"
 #include "app/daybook/forgotten_dialog.h"
@@ -201,6 +202,14 @@ void seeCupboardDeeds(Door& door, const SeenScreen& seen)
     showForm(work, QStringLiteral("cupboard-work"), seen);
     WorkDialog anew(door, state->works.front());
     show(anew, QStringLiteral("cupboard-work-edit"), seen);
+    OfferedWork offered{.work = state->works.front()};
+    offered.known = offered.likely = true;
+    OfferedWork choir = offered;
+    choir.work.name = "Choir of the harbour church, rehearsal for the concert in the old hall";
+    choir.work.films.reset();
+    choir.known = choir.likely = false;
+    OfferedWorkDialog offers(door, {offered, choir});
+    show(offers, QStringLiteral("cupboard-calendar-read"), seen);
     CalendarDialog calendar(door.wording(), cupboard::everyDateKind(),
                             QStringLiteral("/media/darkroom/calendars/harbour.ics"));
     show(calendar, QStringLiteral("cupboard-calendar"), seen);
