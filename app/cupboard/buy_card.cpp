@@ -100,6 +100,10 @@ void BuyCard::setBuy(const BuyView& view)
         add(one.text, line, 0, TextRole::Strong, Tone::Ink);
         add(one.cost, line, 1, TextRole::Body, Tone::Ink);
         add(one.by, line + 1, 0, TextRole::Small, Tone::Quiet);
+        if (!one.perFilm.isEmpty()) {
+            add(one.perFilm, line + 2, 0, TextRole::Small, Tone::Quiet);
+            ++line;
+        }
         grid->setRowMinimumHeight(line + 2, Space::kTight);
         line += 3;
     }

@@ -194,6 +194,8 @@ BuyView buyOf(const NeedsSnapshot& snapshot, const formulary::Formulary& formula
             cost.add(*one.each, one.currency, one.packets);
             line.cost = moneyText(cost, wording.locale);
         }
+        if (const auto film = cupboard::costOfFilm(one); !film.empty())
+            line.perFilm = NeedWords::tr("%1 for each film").arg(moneyText(film, wording.locale));
         view.lines.push_back(std::move(line));
     }
     view.together = moneyText(plan.cost, wording.locale);

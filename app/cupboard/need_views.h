@@ -64,7 +64,8 @@ struct WorkLine {
 struct BuyLine {
     QString text; ///< "Acid fixer, 1,000 ml × 2"
     QString by;
-    QString cost; ///< empty: not known
+    QString cost;    ///< empty: not known
+    QString perFilm; ///< "0.84 EUR for each film", or empty
 };
 
 struct BuyView {

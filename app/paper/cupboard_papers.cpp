@@ -116,25 +116,29 @@ PaperDocument shoppingPaper(const cupboard::Plan& plan, const cupboard::PlanFor&
                          .arg(underOf(about), plannedFor(planFor, locale));
     document.letters = 4;
     PaperTable table;
-    table.columns = {{QString(), false, true},         {CupboardPapers::tr("Packets"), true},
-                     {CupboardPapers::tr("Of")},       {CupboardPapers::tr("Each makes"), true},
-                     {CupboardPapers::tr("By")},       {CupboardPapers::tr("Each costs"), true},
+    table.columns = {{QString(), false, true},
+                     {CupboardPapers::tr("Packets"), true},
+                     {CupboardPapers::tr("Of")},
+                     {CupboardPapers::tr("Each makes"), true},
+                     {CupboardPapers::tr("By")},
+                     {CupboardPapers::tr("Each costs"), true},
+                     {CupboardPapers::tr("A film"), true},
                      {CupboardPapers::tr("All"), true}};
     table.none = CupboardPapers::tr("Nothing needs to be bought for the work that is known.");
     for (const cupboard::ToBuy& buy : plan.toBuy) {
         ledger::Money all;
         if (buy.each)
             all.add(*buy.each, buy.currency, buy.packets);
-        table.rows.push_back({QString(), locale.toString(buy.packets),
-                              solutionNamed(formulary, buy.solution),
-                              volumeText(buy.makes, about.wording), paperDay(buy.by, about),
-                              buy.each ? moneyText(*buy.each, buy.currency, locale)
-                                       : CupboardPapers::tr("not known"),
-                              moneyText(all, locale)});
+        table.rows.push_back(
+            {QString(), locale.toString(buy.packets), solutionNamed(formulary, buy.solution),
+             volumeText(buy.makes, about.wording), paperDay(buy.by, about),
+             buy.each ? moneyText(*buy.each, buy.currency, locale)
+                      : CupboardPapers::tr("not known"),
+             moneyText(cupboard::costOfFilm(buy), locale), moneyText(all, locale)});
     }
     if (!table.rows.empty() && !plan.cost.empty()) {
         table.rows.push_back({QString(), QString(), CupboardPapers::tr("Together"), QString(),
-                              QString(), QString(), moneyText(plan.cost, locale)});
+                              QString(), QString(), QString(), moneyText(plan.cost, locale)});
         table.total = true;
     }
     document.blocks.emplace_back(table);

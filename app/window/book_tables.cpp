@@ -173,11 +173,16 @@ Result<ShownTable> shoppingTable(const Asked& asked)
                       asked.volumeHeading(TableWords::tr("Each makes")),
                       TableWords::tr("Buy by"),
                       TableWords::tr("Each costs"),
+                      TableWords::tr("A film costs"),
                       TableWords::tr("Currency")};
-    for (const cupboard::ToBuy& buy : plan->toBuy)
-        table.rows.push_back({asked.solution(buy.solution), static_cast<double>(buy.packets),
-                              asked.volume(buy.makes), day(buy.by), amount(buy.each),
-                              text(buy.currency)});
+    for (const cupboard::ToBuy& buy : plan->toBuy) {
+        const auto film = cupboard::costOfFilm(buy).sums();
+        table.rows.push_back(
+            {asked.solution(buy.solution), static_cast<double>(buy.packets),
+             asked.volume(buy.makes), day(buy.by), amount(buy.each),
+             amount(film.empty() ? std::nullopt : std::optional(film.begin()->second)),
+             text(buy.currency)});
+    }
     return table;
 }
 

@@ -215,6 +215,7 @@ private:
                     first.currency = bought.currency;
                 }
             }
+            first.does = filmsOf(first.makes);
             m_toBuy = std::move(first);
         }
         // What one packet makes is mixed in bottles of the usual volume.
@@ -226,6 +227,17 @@ private:
             std::min(m_boughtLeft, std::max(m_solution.usual, Millilitres(1)));
         m_boughtLeft -= volume;
         add(StretchKind::Missing, {}, ahead(at), volume);
+    }
+
+    [[nodiscard]] std::optional<Films> filmsOf(Millilitres volume) const
+    {
+        if (m_solution.capacity) {
+            return Films(m_solution.capacity->value() * volume.value() / 1000);
+        }
+        if (m_solution.oneShot && m_solution.oneShot->value() > 0) {
+            return Films(volume / *m_solution.oneShot);
+        }
+        return std::nullopt;
     }
 
     void end(const Live& live)
@@ -300,6 +312,16 @@ Result<void> checkRequest(const PlanRequest& request)
 }
 
 } // namespace
+
+ledger::Money costOfFilm(const ToBuy& toBuy)
+{
+    ledger::Money price;
+    if (!toBuy.each || !toBuy.does || toBuy.does->value() <= 0) {
+        return price;
+    }
+    price.add(*toBuy.each, toBuy.currency);
+    return price.forEachOf(toBuy.does->value());
+}
 
 Result<Plan> planNeeds(const PlanRequest& request)
 {

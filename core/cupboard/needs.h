@@ -108,7 +108,12 @@ struct ToBuy {
     chemistry::Instant by;        ///< for the first of them
     std::optional<ledger::Decimal> each;
     std::string currency;
+    /// That one packet does by the solution's capacity, or for use once; empty: not known.
+    std::optional<chemistry::Films> does = {};
 };
+/// What of a packet's price falls to each film that it does, as Money::forEachOf() rounds; empty
+/// where either is not known.
+ledger::Money costOfFilm(const ToBuy& toBuy);
 
 struct Plan {
     std::vector<SolutionPlan> solutions; ///< those that are needed, in the order of the request

@@ -72,6 +72,7 @@ TEST(NeedViews, whatStandsWhatIsMixedAndWhatIsMissing)
         << view.buy.lines[0].text.toStdString();
     EXPECT_EQ(view.buy.lines[0].by, "buy by 8 Dec");
     EXPECT_EQ(view.buy.lines[0].cost, "8.40\u00a0EUR");
+    EXPECT_EQ(view.buy.lines[0].perFilm, "0.84\u00a0EUR for each film") << "a litre does ten";
     EXPECT_EQ(view.buy.together, "8.40\u00a0EUR");
 }
 

@@ -123,6 +123,12 @@ TEST_F(NeedsTest, aBottleThatExpiresMidwayAndAnOpenedConcentrate)
     ASSERT_EQ(found.cost.sums().size(), 1U);
     EXPECT_EQ(found.cost.sums().at("EUR").text(), "18.30");
     EXPECT_TRUE(found.costKnown);
+    // 8.40 for the ten films of a litre; 9.90 for 2.5 litres of five each, 12.5 films: 0.792.
+    for (const ToBuy& one : found.toBuy) {
+        const auto film = costOfFilm(one).sums();
+        ASSERT_EQ(film.size(), 1U) << one.solution;
+        EXPECT_EQ(film.at("EUR").text(), one.solution == "dev" ? "0.84" : "0.79");
+    }
     EXPECT_EQ(found.enoughUntil, day(28));
 }
 
