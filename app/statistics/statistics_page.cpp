@@ -25,6 +25,8 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace ullage::app
 {
 
@@ -58,7 +60,7 @@ StatisticsPage::StatisticsPage(Door& door, QWidget* parent)
     connect(m_late, &QTimer::timeout, this, &StatisticsPage::sayCounting);
     connect(m_period, &PeriodBar::changed, this, &StatisticsPage::refresh);
     connect(m_face, &QComboBox::currentIndexChanged, this, &StatisticsPage::showAll);
-    connect(m_export, &QPushButton::clicked, m_table->exportEntry(), &QAction::trigger);
+    connect(m_export, &QPushButton::clicked, this, &StatisticsPage::exportTable);
     connect(m_print, &QPushButton::clicked, this, &StatisticsPage::print);
     auto* printing = new QShortcut(QKeySequence::Print, this);
     printing->setContext(Qt::WidgetWithChildrenShortcut);
@@ -129,6 +131,7 @@ void StatisticsPage::bookOpened()
     m_thread->setBook(m_door.path());
     m_basis.reset();
     m_statistics.reset();
+    m_shownOf.reset();
     sayCounting();
     refresh();
 }
@@ -137,7 +140,9 @@ void StatisticsPage::bookClosing()
 {
     giveUp();
     m_thread->setBook({});
+    m_waits = nullptr;
     m_statistics.reset();
+    m_shownOf.reset();
     sayCounting();
 }
 
@@ -145,8 +150,39 @@ void StatisticsPage::setFace(Face face) { m_face->setCurrentIndex(static_cast<in
 
 void StatisticsPage::print()
 {
-    if (m_statistics && m_print->isVisibleTo(this))
+    if (!m_statistics || !m_print->isVisibleTo(this))
+        return;
+    if (isOfChosenPeriod())
         emit printRequested(*m_statistics, m_period->words());
+    else
+        whenCounted(&StatisticsPage::print);
+}
+
+void StatisticsPage::exportTable()
+{
+    if (!m_statistics || !m_export->isVisibleTo(this))
+        return;
+    if (isOfChosenPeriod())
+        m_table->exportEntry()->trigger();
+    else
+        whenCounted(&StatisticsPage::exportTable);
+}
+
+bool StatisticsPage::isOfChosenPeriod() const { return m_shownOf == m_period->period(); }
+
+void StatisticsPage::whenCounted(void (StatisticsPage::*deed)())
+{
+    if (m_underWay != m_period->period())
+        refresh(); // lets go of what waited for another
+    m_waits = deed;
+}
+
+void StatisticsPage::doWhatWaits()
+{
+    if (!isOfChosenPeriod())
+        return;
+    if (const auto deed = std::exchange(m_waits, nullptr))
+        (this->*deed)();
 }
 
 void StatisticsPage::showEvent(QShowEvent* event)
@@ -160,6 +196,7 @@ void StatisticsPage::showEvent(QShowEvent* event)
 void StatisticsPage::hideEvent(QHideEvent* event)
 {
     QWidget::hideEvent(event);
+    m_waits = nullptr;
     if (m_underWay) {
         giveUp();
         m_stale = true;
@@ -215,8 +252,11 @@ bool StatisticsPage::ended(int generation)
 void StatisticsPage::begin(const ledger::Period& period)
 {
     giveUp();
+    m_waits = nullptr;
     m_failed = false;
     m_underWay = period;
+    // Its menu must not write another period's figures either.
+    m_table->exportEntry()->setEnabled(m_shownOf == period);
     if (!m_statistics)
         sayCounting();
     else if (!m_basis || m_basis->period != period)
@@ -245,6 +285,7 @@ void StatisticsPage::begin(const ledger::Period& period)
             if (!ended(generation))
                 return;
             m_failed = true;
+            m_waits = nullptr;
             m_counting->setWords(tr("Not counted"), tr("The book could not be read."));
             showAll();
             emit failed(error);
@@ -260,8 +301,11 @@ void StatisticsPage::begin(const ledger::Period& period)
             const Basis basis{*last, period};
             if (known == basis) {
                 QMetaObject::invokeMethod(this, [this, generation] {
-                    if (ended(generation) && m_stack->currentWidget() == m_counting)
+                    if (!ended(generation))
+                        return;
+                    if (m_stack->currentWidget() == m_counting)
                         showAll();
+                    doWhatWaits();
                 });
                 return;
             }
@@ -278,7 +322,10 @@ void StatisticsPage::begin(const ledger::Period& period)
                 // moment that was asked about.
                 m_basis = again ? std::nullopt : std::optional(basis);
                 m_statistics = found;
+                m_shownOf = basis.period;
+                m_table->exportEntry()->setEnabled(true);
                 showAll();
+                doWhatWaits();
             });
         },
         fail);

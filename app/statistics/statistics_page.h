@@ -63,8 +63,10 @@ public:
     }
     /// Whether what is shown is of the period and of the book as it is.
     [[nodiscard]] bool isCounted() const { return m_statistics && !m_underWay && !m_stale; }
-    /// Nothing while nothing is shown.
+    /// Nothing while nothing is shown. While what is shown is of another period than was chosen
+    /// since, it waits for that to be counted; exporting does too.
     void print();
+    void exportTable();
 
 signals:
     /// The book could not be read, as readStatistics() refuses; what was shown stays.
@@ -88,6 +90,11 @@ private:
     void bookClosing();
     void begin(const ledger::Period& period);
     void giveUp();
+    /// Whether what is shown is of the period that stands in the bar.
+    [[nodiscard]] bool isOfChosenPeriod() const;
+    /// Does it now, or when the period that was chosen is counted.
+    void whenCounted(void (StatisticsPage::*deed)());
+    void doWhatWaits();
     void sayCounting();
     /// The reckoning of that number is over; false if it is not the one waited for.
     bool ended(int generation);
@@ -100,10 +107,12 @@ private:
     std::unique_ptr<StoreThread> m_thread; ///< gone before what its jobs tell
     Wording m_wording;
     std::optional<ledger::Statistics> m_statistics;
-    std::optional<Basis> m_basis;             ///< of what is shown
-    std::optional<ledger::Period> m_underWay; ///< being reckoned
-    bool m_again = false;                     ///< the book may have grown since that began
-    bool m_failed = false;                    ///< told once; not tried again by itself
+    std::optional<ledger::Period> m_shownOf;     ///< the period of what is shown
+    std::optional<Basis> m_basis;                ///< of what is shown
+    std::optional<ledger::Period> m_underWay;    ///< being reckoned
+    void (StatisticsPage::*m_waits)() = nullptr; ///< for the period under way
+    bool m_again = false;                        ///< the book may have grown since that began
+    bool m_failed = false;                       ///< told once; not tried again by itself
     /// Number of the reckoning that is waited for; read on the thread, so it lives as long as jobs.
     std::shared_ptr<std::atomic<int>> m_generation = std::make_shared<std::atomic<int>>(0);
     bool m_stale = true; ///< to be reckoned when the page is seen

@@ -1,5 +1,6 @@
 // The statistics page on a book whose figures were reckoned by hand.
 #include "tests/app/daybook/day_driver.h"
+#include "tests/app/scripted_prompts.h"
 
 #include "app/charts/chart.h"
 #include "app/charts/chart_view.h"
@@ -14,6 +15,8 @@
 #include "core/store/journal_reader.h"
 
 #include <QAbstractItemModelTester>
+#include <QAction>
+#include <QFile>
 #include <QLabel>
 #include <QProgressBar>
 #include <QRegularExpression>
@@ -256,17 +259,39 @@ TEST_F(StatisticsPageTest, AsksForPrintingWhatItShows)
     QStringList asked;
     QObject::connect(&on.page, &StatisticsPage::printRequested, &on.page,
                      [&](const ledger::Statistics& so, const QString& period) {
-                         EXPECT_DOUBLE_EQ(so.developed.value(), 11);
-                         asked << period;
+                         asked << period + QString::number(so.developed.value(), 'g', 3)
+                                               .prepend(QStringLiteral(": "));
                      });
     on.page.print();
     EXPECT_TRUE(asked.isEmpty()) << "nothing is shown yet";
     wait(on.page);
     on.page.print();
-    on.page.setSpan(StatisticsPage::Span::Year);
-    waitFor([&] { return !on.page.findChild<QProgressBar*>()->isVisible(); });
+    // At once, while the figures before are still seen: never those under the new words.
+    on.page.setSpan(StatisticsPage::Span::All);
     on.page.print();
-    EXPECT_EQ(asked, (QStringList{"Last 12 months", "2026"}));
+    waitFor([&] { return asked.size() == 2; });
+    ASSERT_EQ(asked.size(), 2);
+    EXPECT_EQ(asked[0], "Last 12 months: 11");
+    EXPECT_TRUE(asked[1].endsWith(": 15")) << asked[1].toStdString();
+}
+
+TEST_F(StatisticsPageTest, ExportsOnlyThePeriodThatWasChosen)
+{
+    StatisticsOn on(desk);
+    wait(on.page);
+    on.page.setFace(StatisticsPage::Face::Months);
+    ScriptedPrompts asked;
+    const PromptsInForce force(asked);
+    const QString file = desk.file("months.csv");
+    asked.answer(file);
+    on.page.setSpan(StatisticsPage::Span::All);
+    EXPECT_FALSE(on.page.table()->exportEntry()->isEnabled()) << "its menu neither";
+    on.page.exportTable();
+    waitFor([&] { return asked.asked().size() == 2; });
+    QFile written(file);
+    ASSERT_TRUE(written.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(written.readAll().contains("2025-04")) << "which only the new period has";
+    EXPECT_TRUE(on.page.table()->exportEntry()->isEnabled());
 }
 
 TEST_F(StatisticsPageTest, LetsGoOfTheFileWhenTheBookIsClosed)
