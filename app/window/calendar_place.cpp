@@ -29,21 +29,19 @@ Result<void> writeEvents(const QString& file, const std::vector<store::CalendarE
 
 } // namespace
 
-/// What the kept file says, for whoever writes: the thread while there is one.
+/// What the kept file says, for m_writers alone.
 struct CalendarPlace::Written {
     QString file; ///< empty: not written yet
     std::vector<store::CalendarEvent> events;
 
-    Result<void> write(ledger::Book& book, const CalendarRequest& request, const QString& to)
+    Result<void> write(std::vector<store::CalendarEvent> made, chemistry::Instant now,
+                       const QString& to)
     {
-        auto made = calendarEvents(book, request);
-        if (!made)
-            return tl::unexpected(made.error());
-        if (file == to && events == *made && QFileInfo::exists(to))
+        if (file == to && events == made && QFileInfo::exists(to))
             return {};
-        auto done = writeEvents(to, *made, request.now);
+        auto done = writeEvents(to, made, now);
         file = done ? to : QString();
-        events = std::move(*made);
+        events = std::move(made);
         return done;
     }
 };
@@ -52,6 +50,7 @@ CalendarPlace::CalendarPlace(const WindowParts& parts, BookFiles& files, QObject
     : QObject(parent), m_parts(parts), m_files(files), m_written(std::make_shared<Written>()),
       m_thread(std::make_unique<StoreThread>())
 {
+    m_writers.setMaxThreadCount(1); // in turn
     m_soon.setSingleShot(true);
     m_soon.setInterval(kSoonMs);
     connect(&m_soon, &QTimer::timeout, this, &CalendarPlace::write);
@@ -71,7 +70,11 @@ CalendarPlace::CalendarPlace(const WindowParts& parts, BookFiles& files, QObject
         opened();
 }
 
-CalendarPlace::~CalendarPlace() { m_thread.reset(); }
+CalendarPlace::~CalendarPlace()
+{
+    m_thread.reset();
+    m_writers.waitForDone();
+}
 
 bool CalendarPlace::isKept() const
 {
@@ -178,9 +181,17 @@ void CalendarPlace::write()
     };
     m_thread->post(
         [hand, request = requestFor(*kept), file = kept->file, written = m_written,
-         thread = m_thread.get()](store::SqlStore&) {
+         thread = m_thread.get(), writers = &m_writers](store::SqlStore&) {
             const auto book = thread->book();
-            hand(book ? written->write(**book, request, file) : tl::unexpected(book.error()));
+            if (!book)
+                return hand(tl::unexpected(book.error()));
+            auto events = calendarEvents(**book, request);
+            if (!events)
+                return hand(tl::unexpected(events.error()));
+            writers->start(
+                [hand, written, file, now = request.now, events = std::move(*events)]() mutable {
+                    hand(written->write(std::move(events), now, file));
+                });
         },
         [hand](const Error& error) { hand(tl::unexpected(error)); });
 }
@@ -200,13 +211,19 @@ void CalendarPlace::take(const Result<void>& done)
         emit failingChanged();
 }
 
-// What waited to be written is written now: nothing comes after it.
+// What waited to be written is written now: nothing comes after it. The thread has let go of it
+// then.
 void CalendarPlace::letGo()
 {
     m_thread->setBook({});
     if ((m_soon.isActive() || m_underWay) && isKept()) {
         const auto kept = m_parts.preferences.keptCalendar(m_parts.session.path());
-        (void)m_written->write(m_parts.session.book(), requestFor(*kept), kept->file);
+        const CalendarRequest request = requestFor(*kept);
+        if (auto events = calendarEvents(m_parts.session.book(), request))
+            m_writers.start([written = m_written, file = kept->file, now = request.now,
+                             events = std::move(*events)]() mutable {
+                (void)written->write(std::move(events), now, file);
+            });
     }
     m_soon.stop();
 }

@@ -7,6 +7,7 @@
 #include "app/session/store_thread.h"
 #include "app/window/window_parts.h"
 
+#include <QThreadPool>
 #include <QTimer>
 
 #include <memory>
@@ -19,8 +20,9 @@ namespace ullage::app
 class BookFiles;
 
 /// For the window's thread. A file that is kept up to date is written again some moments after the
-/// book changed, on a thread, and only if what it says is other than before; what was waiting when
-/// the book is let go is written first.
+/// book changed, only if what it says is other than before; it is read and written on threads. What
+/// was waiting when the book is let go is read before that and written on: a slow disk holds up
+/// nothing but the end of the program.
 class CalendarPlace : public QObject
 {
     Q_OBJECT
@@ -61,6 +63,7 @@ private:
     bool m_underWay = false;            ///< the thread has not answered yet
     std::shared_ptr<Written> m_written; ///< of the book in hand; made anew for another
     std::unique_ptr<StoreThread> m_thread;
+    QThreadPool m_writers; ///< of one thread, so in turn
 };
 
 } // namespace ullage::app
