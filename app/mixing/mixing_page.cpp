@@ -68,7 +68,6 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
       m_problem(new ProblemLine(this)), m_back(new QPushButton(this)),
       m_next(new QPushButton(this)), m_label(new QPushButton(this)),
       m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
-      m_becomesName(new PlainLabel(this)), m_becomesWhat(wrapped(this)),
       m_becomes(new FactorRows(this))
 {
     auto* column = new QVBoxLayout(this);
@@ -108,10 +107,14 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     m_cautions->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_cautions->setWidget(m_caution);
     right->addWidget(m_cautions, 1); // what it becomes takes what it needs
-    m_becomesName->setFont(Theme::font(TextRole::Heading));
-    setTone(m_becomesWhat, Tone::Quiet);
-    m_becomesCard->body()->addWidget(m_becomesName);
-    m_becomesCard->body()->addWidget(m_becomesWhat);
+    for (std::size_t i = 0; i < m_becomesName.size(); ++i) {
+        m_becomesName[i] = new PlainLabel(this);
+        m_becomesName[i]->setFont(Theme::font(TextRole::Heading));
+        m_becomesWhat[i] = wrapped(this);
+        setTone(m_becomesWhat[i], Tone::Quiet);
+        m_becomesCard->body()->addWidget(m_becomesName[i]);
+        m_becomesCard->body()->addWidget(m_becomesWhat[i]);
+    }
     m_becomesCard->body()->addWidget(m_becomes);
     m_becomesCard->body()->addStretch();
     right->addWidget(m_becomesCard);
@@ -324,8 +327,6 @@ void MixingPage::showState()
     m_set->show(m_at);
     showSafety();
     const MixingPlan& plan = m_set->bottle(m_at.bottle).plan();
-    const QString solution = plan.solution ? shownName(plan.solution->name) : QString();
-    const QString total = volumeText(plan.makes, m_wording);
     m_list->setSteps(mixingSteps(plan, dissolve(m_at.bottle)->isClear(), m_wording));
     m_list->setCurrent(static_cast<int>(step()));
     m_header->setDetail(stepText());
@@ -341,10 +342,39 @@ void MixingPage::showState()
     m_ask->refresh();
     // On the page of safety the list stands in its middle: not a second time at the side.
     m_cautions->setVisible(step() != Step::Safety);
-    m_caution->setLines(plan.solution ? mixingCautions(*plan.solution) : QStringList());
-    m_becomesName->setText(plan.name);
-    m_becomesWhat->setText(tr("%1, %2", "solution, volume").arg(solution, total));
-    m_becomes->setRows(becomesRows(plan, m_door->now(), m_wording));
+    if (step() == Step::Done)
+        m_caution->setLines(m_set->cautions());
+    else
+        m_caution->setLines(plan.solution ? mixingCautions(*plan.solution) : QStringList());
+    showBecomes();
+}
+
+// Of the bottle in hand; of all of a set where a step is about all of them, each in few lines.
+void MixingPage::showBecomes()
+{
+    const bool ofAll = m_set->isSet() && (step() == Step::Safety || step() == Step::Done);
+    const std::vector<int> bottles = ofAll ? m_set->bottles() : std::vector{m_at.bottle};
+    for (std::size_t i = 0; i < m_becomesName.size(); ++i) {
+        const bool shown = i < bottles.size();
+        m_becomesName[i]->setVisible(shown);
+        m_becomesWhat[i]->setVisible(shown);
+        if (!shown)
+            continue;
+        const MixingPlan& plan = m_set->bottle(bottles[i]).plan();
+        QString what = tr("%1, %2", "solution, volume")
+                           .arg(plan.solution ? shownName(plan.solution->name) : QString(),
+                                volumeText(plan.makes, m_wording));
+        const auto rows = becomesRows(plan, m_door->now(), m_wording);
+        if (ofAll) {
+            for (const FactorRow& row : rows)
+                what += u'\n' + tr("%1: %2", "what of it, figure").arg(row.label, row.value);
+        } else {
+            m_becomes->setRows(rows);
+        }
+        m_becomesName[i]->setText(plan.name);
+        m_becomesWhat[i]->setText(what);
+    }
+    m_becomes->setVisible(!ofAll);
 }
 
 } // namespace ullage::app

@@ -97,6 +97,7 @@ private:
     void retranslate();
     void showState();
     void showSafety();
+    void showBecomes();
     [[nodiscard]] std::vector<Explanation> figures() const;
     [[nodiscard]] QString stepText() const;
     [[nodiscard]] QString nextText() const;
@@ -124,8 +125,8 @@ private:
     std::array<VolumeQuestion, MixingSet::kMost> m_littleQuestions;
     std::array<QString, MixingSet::kMost> m_sureOfLacks; ///< what the user was sure of
     CautionBox* m_caution;
-    QLabel* m_becomesName;
-    QLabel* m_becomesWhat;
+    std::array<QLabel*, MixingSet::kMost> m_becomesName{};
+    std::array<QLabel*, MixingSet::kMost> m_becomesWhat{};
     FactorRows* m_becomes;
     QStringList m_logged;
 };

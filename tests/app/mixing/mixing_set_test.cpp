@@ -5,6 +5,7 @@
 #include "app/mixing/cool_step.h"
 #include "app/mixing/formula_table.h"
 #include "app/words/cautions.h"
+#include "app/words/shown_names.h"
 #include "tests/app/mixing/mixing_kit.h"
 #include "tests/app/scripted_prompts.h"
 
@@ -101,6 +102,11 @@ TEST(MixingSet, developerAndFixerAreChosenMixedAndLoggedInOneGo)
     EXPECT_TRUE(page.done(0)->isVisible());
     EXPECT_TRUE(page.done(2)->isVisible());
     EXPECT_FALSE(page.done(1)->isVisible()) << "no stop bath was mixed";
+    for (const MixingPlan& plan : {page.choice(0)->plan(), page.choice(2)->plan()}) {
+        EXPECT_TRUE(says(page, shownName(plan.solution->name) + QStringLiteral(", ")))
+            << "what it will become: " << plan.name.toStdString();
+    }
+    EXPECT_TRUE(says(page, "Films: 10\n")) << "of the developer, a litre";
     EXPECT_EQ(page.inHand(), "Cooling 2 bottles");
     QSignalSpy labels(&page, &MixingPage::labelsWanted);
     page.labelButton()->click();
