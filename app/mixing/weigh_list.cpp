@@ -91,7 +91,7 @@ QString WeighList::note(int row) const
     const cupboard::WeighedPart& part = m_out.parts[static_cast<std::size_t>(row)];
     if (!m_out.keepsChemicals || part.part.unit != chemistry::AmountUnit::Gram)
         return {};
-    return part.lacks > 0 ? tr("lacks %1 in the cupboard").arg(lacksText(part, m_locale))
+    return part.lacks > 0 ? tr("%1 too little in the cupboard").arg(lacksText(part, m_locale))
                           : tr("in the cupboard: %1").arg(hereText(part, m_locale));
 }
 

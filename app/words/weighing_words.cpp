@@ -60,9 +60,14 @@ QStringList lackingLines(const cupboard::WeighOut& out, const QLocale& locale)
     if (!out.isLacking())
         return lines;
     for (const cupboard::WeighedPart& part : out.parts) {
-        if (part.lacks > 0)
-            lines << Words::tr("%1: %2 lack, here: %3", "chemical, amount, amount or none")
-                         .arg(partName(part.part), lacksText(part, locale), hereText(part, locale));
+        if (part.lacks <= 0)
+            continue;
+        lines << (part.kept ? Words::tr("%1: %2 missing (in the cupboard: %3)",
+                                        "chemical, amount, amount")
+                                  .arg(partName(part.part), lacksText(part, locale),
+                                       hereText(part, locale))
+                            : Words::tr("%1: %2 missing, none in the cupboard", "chemical, amount")
+                                  .arg(partName(part.part), lacksText(part, locale)));
     }
     return lines;
 }

@@ -44,8 +44,8 @@ TEST(WeighList, hasABoxForEachChemicalInItsOrder)
     EXPECT_EQ(list.box(0)->accessibleName(), "1. metol: 2 g");
     EXPECT_EQ(list.box(1)->text(), "2. sodium sulfite, anhydrous: 100 g");
     EXPECT_EQ(list.note(0), "in the cupboard: 50 g");
-    EXPECT_EQ(list.note(1), "lacks 100 g in the cupboard");
-    EXPECT_EQ(list.note(2), "lacks 1.5 g in the cupboard");
+    EXPECT_EQ(list.note(1), "100 g too little in the cupboard");
+    EXPECT_EQ(list.note(2), "1.5 g too little in the cupboard");
     list.setOut(outWith(100, false), english().locale);
     EXPECT_EQ(list.note(1), QString()) << "the cupboard is not kept for chemicals";
     list.setOut({}, english().locale);

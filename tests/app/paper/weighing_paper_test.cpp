@@ -104,8 +104,8 @@ TEST(WeighingPaper, whatLacksIsToldLineByLine)
 {
     const auto sheet = sheetWith({jarOfSheet("b", "borax", 0.25), jarOfSheet("m", "metol", 5)});
     EXPECT_EQ(lackingLines(sheet.out, britishWording().locale),
-              (QStringList{"sodium sulfite, anhydrous: 50 g lack, here: none",
-                           "borax, decahydrate: 0.75 g lack, here: 0.25 g"}));
+              (QStringList{"sodium sulfite, anhydrous: 50 g missing, none in the cupboard",
+                           "borax, decahydrate: 0.75 g missing (in the cupboard: 0.25 g)"}));
     EXPECT_TRUE(lackingLines(sheetWith({}).out, britishWording().locale).isEmpty());
 }
 
