@@ -60,6 +60,12 @@ def packet(solution, **more):
     return name
 
 
+def shopping(day):
+    """The day of the darkroom's order before that: every fourth Saturday, and two days on the way."""
+    first = dt.date(2025, 8, 30)
+    return first + dt.timedelta(days=((day - first).days - 2) // 28 * 28)
+
+
 def number(kind):
     counters[kind] = counters.get(kind, 0) + 1
     return counters[kind]
@@ -86,7 +92,7 @@ class Bottle:
         self.wear, self.films, self.mixed, self.since_test = 0.0, 0, day, 0.0
         new = "history" not in more and "from" not in more
         if solution in PRICES and new:
-            more["packet"] = packet(solution)
+            more["packet"] = packet(solution, bought=shopping(day).isoformat())
         self.event("mixed", day, hour, minute, solution=solution, vessel=vessel, volume_ml=volume,
                    name=self.name, **more)
         if new:

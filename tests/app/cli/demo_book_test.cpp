@@ -78,6 +78,24 @@ TEST(DemoBook, SpeaksTheLanguageInWhichItIsOpened)
     EXPECT_GT(worded, 300);
 }
 
+// What things cost by month is told by the days on which they were bought.
+TEST(DemoBook, WhatHasAPriceHasADay)
+{
+    const auto journal = demoJournal(moment(2026, 11, 25, 600));
+    ASSERT_TRUE(journal);
+    std::set<QString> months;
+    for (const QByteArray& text : journal->split('\n')) {
+        const QJsonObject line = QJsonDocument::fromJson(text).object();
+        if (line.contains("cost")) {
+            const QString bought = line["bought"].toString();
+            EXPECT_FALSE(bought.isEmpty()) << text.constData();
+            EXPECT_LE(bought, QStringLiteral("2026-11-25"));
+            months.insert(bought.left(7));
+        }
+    }
+    EXPECT_GE(months.size(), 12u) << "all the year round";
+}
+
 // Whatever the day and the hour, the demo's last work is of this week.
 TEST(DemoBook, IsOfThisWeekWithEveryVerdictAndAMistakeVoided)
 {
