@@ -3,6 +3,8 @@
 #include "app/sheet/sheet_headings.h"
 #include "app/sheet/sheet_kind.h"
 #include "app/sheet/sheet_signs.h"
+#include "app/words/formulary_words.h"
+#include "core/chemistry/films.h"
 
 #include <QRegularExpression>
 
@@ -31,6 +33,13 @@ QString bareUnit(QString heading)
 {
     static const QRegularExpression around(QStringLiteral(R"(^[(\[]\s*|\s*[)\]]$)"));
     return heading.remove(around);
+}
+
+bool isFilmFormat(const QString& cell)
+{
+    static const QRegularExpression width(QStringLiteral(R"(^1?35(?:\s*mm)?$)"),
+                                          QRegularExpression::CaseInsensitiveOption);
+    return width.match(cell).hasMatch() || chemistry::filmsInOne(readFilmFormat(cell)).has_value();
 }
 
 std::optional<SheetField> fieldOf(const QString& heading)
@@ -90,6 +99,12 @@ public:
     {
         each(sheetFieldFromHeading);
         each(sheetFieldFromLooseHeading);
+        // By what the others have left.
+        for (std::size_t i = 0; i < m_columns.size(); ++i) {
+            if (isSizeOfSomething(m_columns[i].heading)) {
+                m_columns[i].field = sizeOf(m_columns[i].heading, m_cells[i]);
+            }
+        }
         const bool bottles = has(SheetField::Solution) || has(SheetField::Volume);
         const bool films =
             has(SheetField::Film) || has(SheetField::Format) || has(SheetField::Kind);
@@ -109,9 +124,9 @@ private:
     {
         for (std::size_t i = 0; i < m_columns.size(); ++i) {
             SheetColumnMeans& column = m_columns[i];
-            const auto field = column.field == SheetField::Unused && !column.heading.isEmpty()
-                                   ? read(column.heading)
-                                   : std::nullopt;
+            const bool asked = column.field == SheetField::Unused && !column.heading.isEmpty() &&
+                               !isSizeOfSomething(column.heading);
+            const auto field = asked ? read(column.heading) : std::nullopt;
             if (field) {
                 column.field = wanted(*field, column.heading, m_cells[i]);
             }
@@ -130,6 +145,20 @@ private:
             return has(SheetField::Solution) ? SheetField::Unused : SheetField::Solution;
         }
         return has(field) || !cellsFit(field, heading, cells) ? SheetField::Unused : field;
+    }
+
+    // Of a film where the cells are formats; beside a volume it is how much the bottle holds.
+    [[nodiscard]] SheetField sizeOf(const QString& heading, const QStringList& cells) const
+    {
+        if (!cells.isEmpty() && std::all_of(cells.begin(), cells.end(), isFilmFormat)) {
+            return has(SheetField::Format) ? SheetField::Unused : SheetField::Format;
+        }
+        for (const SheetField field : {SheetField::Volume, SheetField::Capacity}) {
+            if (!has(field) && cellsFit(field, heading, cells)) {
+                return field;
+            }
+        }
+        return SheetField::Unused;
     }
 
     [[nodiscard]] bool has(SheetField field) const

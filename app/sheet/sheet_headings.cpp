@@ -58,7 +58,8 @@ const std::vector<HeadingWords>& headingWords()
          {"capacity", "bottlesize", "holds", "fassungsvermögen", "flaschengröße", "fasst"}},
         {F::Volume,
          {"volume", "amount", "quantity", "millilitres", "litres", "filled", "fill", "fillvolume",
-          "volumen", "menge", "inhalt", "füllmenge", "füllung", "liter", "ml", "l"}},
+          "size", "größe", "grösse", "volumen", "menge", "inhalt", "füllmenge", "füllung", "liter",
+          "ml", "l"}},
         {F::Date,
          {"date", "day", "when", "mixed", "mixing", "made", "prepared", "processed", "developed",
           "tested", "datum", "tag", "wann", "angesetzt", "ansatzdatum", "hergestellt", "entwickelt",
@@ -218,6 +219,11 @@ std::optional<SheetField> sheetFieldFromLooseHeading(const QString& heading)
     const auto field = fieldOfWords(left);
     const bool isDay = field == SheetField::Date || field == SheetField::Discarded;
     return day && !isDay ? std::nullopt : field;
+}
+
+bool isSizeOfSomething(const QString& heading)
+{
+    return isOneOf(bare(parts(heading).first), {"size", "größe", "grösse"});
 }
 
 QString unitInHeading(const QString& heading)

@@ -19,6 +19,10 @@ std::optional<SheetField> sheetFieldFromHeading(const QString& heading);
 /// mixed". Asked where the heading as it stands means nothing.
 std::optional<SheetField> sheetFieldFromLooseHeading(const QString& heading);
 
+/// Whether it says "size" of nobody knows what: of a bottle, or a film's. It is taken for a volume
+/// unless the cells say otherwise.
+bool isSizeOfSomething(const QString& heading);
+
 /// The unit that a heading names for its numbers ("Volume (l)", "Menge in ml"), as readQuantity()
 /// understands it behind a number; empty where it names none.
 QString unitInHeading(const QString& heading);

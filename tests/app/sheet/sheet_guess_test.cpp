@@ -78,6 +78,21 @@ TEST(SheetGuess, CellsTellWhatAHeadingLeavesOpen)
               (std::vector{F::Film, F::TimeOfDay, F::Date}));
 }
 
+TEST(SheetGuess, ASizeIsOfABottleOrOfAFilm)
+{
+    EXPECT_EQ(fieldsOf(guessed("Bottle,Size\nA,1000 ml\nB,500\n")),
+              (std::vector{F::BottleName, F::Volume}));
+    EXPECT_EQ(fieldsOf(guessed("Flasche;Größe;Menge;Rezept\nA;1,0 l;900 ml;MQ\n")),
+              (std::vector{F::BottleName, F::Capacity, F::Volume, F::Solution}))
+        << "whichever comes first";
+    EXPECT_EQ(fieldsOf(guessed("Bottle,Volume,Size (ml)\nA,900,1030\n")),
+              (std::vector{F::BottleName, F::Volume, F::Capacity}));
+    EXPECT_EQ(fieldsOf(guessed("Film,Size,Date\nQuay,120,1.6.26\nNets,135,2.6.26\n")),
+              (std::vector{F::Film, F::Format, F::Date}));
+    EXPECT_EQ(fieldsOf(guessed("Film,Bottle,Size\nQuay,A,35 mm\n")),
+              (std::vector{F::Film, F::BottleName, F::Format}));
+}
+
 TEST(SheetGuess, AUnitTellsWhatThreeFiguresBehindASignAre)
 {
     EXPECT_TRUE(guessed("bottle;volume\na;1.000 ml\n").mapping.decimalComma);
