@@ -137,46 +137,58 @@ QStringList titlesOf(const PaperTable& table)
     return titles;
 }
 
-// A figure stays with its unit, and a day with its year.
-bool staysWhole(const QString& cell)
+// A figure stays with its unit, a day with its year, and what stands in a column of figures.
+bool staysWhole(const QString& cell, const PaperColumn& column)
 {
-    return cell.size() <= kShort && std::any_of(cell.begin(), cell.end(), [](QChar c) {
-               return c.isDigit() || c.category() == QChar::Number_Other;
-           });
+    const auto isFigure = [](QChar c) {
+        return c.isDigit() || c.category() == QChar::Number_Other;
+    };
+    return cell.size() <= kShort &&
+           (column.right || std::any_of(cell.begin(), cell.end(), isFigure));
 }
 
-// As wide as their widest cell where there is room, else no narrower than what is to stay whole,
-// else than their longest word.
+// As wide as their widest cell where there is room, else no narrower than their longest word, nor
+// than what is to stay whole: where that takes too much, the narrowest columns come first, which
+// are figures and days, and names are broken.
 std::vector<double> PageFiller::widthsOf(const PaperTable& table) const
 {
     std::vector<double> wish(table.columns.size());
     std::vector<double> least(table.columns.size());
     std::vector<double> whole(table.columns.size());
-    const auto look = [&](const QStringList& cells, bool bold) {
+    const auto look = [&](const QStringList& cells, bool bold, bool heading) {
         const Letters size{letters(), bold};
         for (qsizetype i = 0; i < cells.size(); ++i) {
             const auto column = static_cast<std::size_t>(i);
             wish[column] = std::max(wish[column], textWidth(cells[i], size));
             const double word = longestWord(cells[i], size);
             least[column] = std::max(least[column], word);
-            whole[column] =
-                std::max(whole[column], staysWhole(cells[i]) ? textWidth(cells[i], size) : word);
+            if (!heading && staysWhole(cells[i], table.columns[column]))
+                whole[column] = std::max(whole[column], textWidth(cells[i], size));
         }
     };
-    look(titlesOf(table), true);
+    look(titlesOf(table), true, true);
     for (std::size_t i = 0; i < table.rows.size(); ++i)
-        look(table.rows[i], table.total && i + 1 == table.rows.size());
+        look(table.rows[i], table.total && i + 1 == table.rows.size(), false);
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         if (table.columns[i].tick)
-            wish[i] = whole[i] = least[i] = letters() * 1.2;
+            wish[i] = least[i] = letters() * 1.2;
     }
     const double room = width() - kColumnGap * double(table.columns.size() - 1);
     const double wished = std::accumulate(wish.begin(), wish.end(), 0.0);
     if (wished <= room)
         return wish;
-    if (std::accumulate(whole.begin(), whole.end(), 0.0) <= room)
-        least = whole;
-    const double needed = std::accumulate(least.begin(), least.end(), 0.0);
+    std::vector<std::size_t> narrowest(wish.size());
+    std::iota(narrowest.begin(), narrowest.end(), std::size_t(0));
+    std::stable_sort(narrowest.begin(), narrowest.end(),
+                     [&](std::size_t a, std::size_t b) { return whole[a] < whole[b]; });
+    double needed = std::accumulate(least.begin(), least.end(), 0.0);
+    for (const std::size_t i : narrowest) {
+        const double more = whole[i] - least[i];
+        if (more <= 0 || needed + more > room)
+            continue;
+        least[i] = whole[i];
+        needed += more;
+    }
     for (std::size_t i = 0; i < wish.size(); ++i) {
         wish[i] = needed <= room ? least[i] + (wish[i] - least[i]) * (room - needed) /
                                                   std::max(wished - needed, 1e-6)

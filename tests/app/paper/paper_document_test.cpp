@@ -91,6 +91,25 @@ TEST(PaperDocument, figuresAndDaysStayWholeWhereNamesCanBeBroken)
         EXPECT_TRUE(lines.contains(QString::fromUtf8(whole))) << whole;
 }
 
+// Names that hold a figure took the room of days and figures, and all of them were broken.
+TEST(PaperDocument, figuresAndDaysStayWholeBeforeNamesThatHoldFigures)
+{
+    PaperTable table;
+    table.columns = {{"Flasche"},     {"Inhalt"},        {"Volumen", true},
+                     {"Übrig", true}, {"Entsorgen bis"}, {"Zustand"}};
+    table.rows = {{"Wässerungshilfe 8", "Schnellfixierbad, 1+4", "1.916 ml", "26 Filme",
+                   "12. Dez. 2026", "Bald am Ende"},
+                  {"Fix 15 von oben links", "MQ-Borax-Entwickler, Stammlösung", "952 ml",
+                   "nicht bekannt", "10. Jan. 2027", "Erst prüfen"}};
+    const auto pages = paperPages({"Das Regal", "hier", {table}, 4}, sheetOf(PaperSize::A4));
+    expectInside(pages, sheetOf(PaperSize::A4));
+    QStringList lines;
+    for (const LabelLine& line : pages.front().lines)
+        lines << line.text;
+    for (const char* whole : {"12. Dez. 2026", "10. Jan. 2027", "26 Filme", "nicht bekannt"})
+        EXPECT_TRUE(lines.contains(QString::fromUtf8(whole))) << whole;
+}
+
 TEST(PaperDocument, aCurveStaysWithinThePageWithAllItsFigures)
 {
     PaperChart chart;
