@@ -30,6 +30,8 @@ constexpr double kMostBoxRows = 3;
 // Of the label's width that the code may take: less where it leaves more room for words. What it
 // says besides the id stands on the label as well.
 constexpr std::array<double, 2> kCodeShares{0.36, 0.3};
+// Before a label is refused: still enough for an id that the program made, on a label of 70 mm.
+constexpr std::array<double, 1> kLastShare{0.27};
 
 // Puts one thing below the other: beside the code as long as that lasts, then over all the width.
 class LabelColumn
@@ -120,7 +122,8 @@ bool fill(LabelFace& face, const LabelWords& words, const LabelSizes& sizes)
         return false;
     column.gap(0.3);
     const bool vessel = keeps(face, LabelPart::Vessel) && !words.vessel.isEmpty();
-    column.text(words.contents, {body * 1.1});
+    const bool oneLine = textWidth(seenText(words.contents), {body * 1.1}) <= column.width();
+    column.text(words.contents, {oneLine ? body * 1.1 : body});
     if (vessel)
         column.text(words.vessel, {body});
     const QString dates = words.mixed + QStringLiteral("\u00a0\u00a0\u00a0 ") + words.discardBy;
@@ -164,6 +167,41 @@ bool placeCode(LabelFace& face, const QStringList& lines, double share)
     return true;
 }
 
+// With letters as large as they can be, and a code of one of these shares of its width. `coded`:
+// set where there was room for the code.
+template <class Shares>
+bool lay(LabelFace& face, const LabelWords& words, const Shares& shares, bool& coded)
+{
+    for (const double share : shares) {
+        if (!placeCode(face, words.code, share))
+            continue;
+        coded = true;
+        for (const LabelSizes& sizes : kLabelSizes) {
+            if (fill(face, words, sizes))
+                return true;
+        }
+    }
+    return false;
+}
+
+// First with its boxes, whatever else is left out for them. Where there are more of them than there
+// is ever room for, they are no reason to leave out anything else.
+bool leaveOut(LabelFace& face, const LabelWords& words, bool& coded)
+{
+    for (const bool boxes : {true, false}) {
+        for (int leftOut = 0; leftOut < kLabelParts; ++leftOut) {
+            face.leftOut.clear();
+            for (int part = 0; part < leftOut; ++part)
+                face.leftOut.push_back(LabelPart(part));
+            if (!boxes)
+                face.leftOut.push_back(LabelPart::Boxes);
+            if (lay(face, words, kCodeShares, coded))
+                return true;
+        }
+    }
+    return false;
+}
+
 } // namespace
 
 tl::expected<LabelFace, LabelProblem> labelFace(const LabelWords& words, const QSizeF& size)
@@ -171,19 +209,8 @@ tl::expected<LabelFace, LabelProblem> labelFace(const LabelWords& words, const Q
     LabelFace face;
     face.size = size;
     bool coded = false;
-    for (int leftOut = 0; leftOut <= kLabelParts; ++leftOut) {
-        if (leftOut > 0)
-            face.leftOut.push_back(LabelPart(leftOut - 1));
-        for (const double share : kCodeShares) {
-            if (!placeCode(face, words.code, share))
-                continue;
-            coded = true;
-            for (const LabelSizes& sizes : kLabelSizes) {
-                if (fill(face, words, sizes))
-                    return face;
-            }
-        }
-    }
+    if (leaveOut(face, words, coded) || lay(face, words, kLastShare, coded))
+        return face;
     return tl::unexpected(coded ? LabelProblem::WordsTooLong : LabelProblem::CodeTooLarge);
 }
 

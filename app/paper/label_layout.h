@@ -41,7 +41,8 @@ struct LabelBox {
     bool done = false; ///< struck through
 };
 
-/// What may be left out where there is no room, in this order. All else stands on every label.
+/// What may be left out where there is no room, in this order; but boxes that have no room even so
+/// are left out first, and the others stay. All else stands on every label.
 enum class LabelPart {
     Statements, ///< what the hazard statements say; their codes stay
     Vessel,
