@@ -172,24 +172,28 @@ PaperDocument cardPaper(const ledger::Judged& bottle, const std::vector<ledger::
     document.blocks.emplace_back(facts);
     for (const QString& sentence : bottleSentences(batch, so, about.wording))
         document.blocks.emplace_back(PaperWords{sentence});
-    for (const PaperChart& chart : chartsOf(batch, about))
-        document.blocks.emplace_back(chart);
-    document.blocks.emplace_back(PaperHeading{BottlePapers::tr("What happened")});
-    PaperTable table;
-    table.columns = {
-        {BottlePapers::tr("When")}, {BottlePapers::tr("What")}, {BottlePapers::tr("Who")}};
-    table.none = BottlePapers::tr("Nothing yet.");
-    for (const ledger::Event& event : events) {
-        table.rows.push_back({momentText(event.at, about.now, about.wording.locale),
-                              eventText(event, formulary, about.wording),
-                              QString::fromStdString(event.by)});
-    }
-    document.blocks.emplace_back(table);
     document.blocks.emplace_back(PaperHeading{BottlePapers::tr("Cautions")});
     for (const QString& caution : storingCautions(batch.solution->role))
         document.blocks.emplace_back(PaperWords{caution});
     for (const QString& hazard : hazardCautions(*batch.solution, Strength::AsBought))
         document.blocks.emplace_back(PaperWords{hazard});
+    for (const PaperChart& chart : chartsOf(batch, about))
+        document.blocks.emplace_back(chart);
+    document.blocks.emplace_back(PaperHeading{BottlePapers::tr("What happened")});
+    PaperTable table;
+    table.columns = {{BottlePapers::tr("When")}, {BottlePapers::tr("What")}};
+    const bool named = std::any_of(events.begin(), events.end(),
+                                   [](const ledger::Event& event) { return !event.by.empty(); });
+    if (named)
+        table.columns.push_back({BottlePapers::tr("Who")});
+    table.none = BottlePapers::tr("Nothing yet.");
+    for (const ledger::Event& event : events) {
+        table.rows.push_back({momentText(event.at, about.now, about.wording.locale),
+                              eventText(event, formulary, about.wording)});
+        if (named)
+            table.rows.back() << QString::fromStdString(event.by);
+    }
+    document.blocks.emplace_back(table);
     return document;
 }
 
