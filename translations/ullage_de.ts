@@ -9805,7 +9805,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Where it stands</source>
-        <translation>Wo die Flasche steht</translation>
+        <translation>Wo es steht</translation>
     </message>
     <message>
         <source>Code: the last digit of “%1” does not agree with the others. It was read or typed wrong.</source>

@@ -60,22 +60,23 @@ ItemForm::ItemForm(Door& door, const ledger::CupboardState& state, QWidget* pare
                             QString::fromStdString(solution->id));
     addRow(QStringLiteral("solution"), tr("What &it makes"), m_solution);
     m_name = addWords(fieldOf(&Chemical::name), tr("&Name"), Width::Whole);
-    m_volume = addFigure<chemistry::Millilitres>(fieldOf(&Packet::volume), tr("&Bottle holds"));
+    // What is hidden leaves its half of the line: the left one of each pair stands alone then.
     m_makes = addFigure<chemistry::Millilitres>(fieldOf(&Packet::makes), tr("&All of it makes"));
-    m_keepsOpened =
-        addFigure<chemistry::Days>(fieldOf(&Packet::keepsOpened), tr("Keeps once &opened, days"));
+    m_volume = addFigure<chemistry::Millilitres>(fieldOf(&Packet::volume), tr("&Bottle holds"));
+    m_keepsOpened = addFigure<chemistry::Days>(fieldOf(&Packet::keepsOpened),
+                                               tr("Keeps once &opened, days"), Width::Whole);
     m_grams = addQuantity(fieldOf(&Chemical::grams), tr("&Grams"));
+    m_cas = addWords(fieldOf(&Chemical::cas), tr("&CAS number"), Width::Half);
+    m_hazards =
+        addWords(fieldOf(&Chemical::hazards), tr("Ha&zard statements on its label"), Width::Whole);
+    m_hazards->setPlaceholderText(tr("H302, H317"));
     m_amount = addQuantity(fieldOf(&Supply::amount), tr("Ho&w much"));
     m_unit = addWords(fieldOf(&Supply::unit), tr("Coun&ted in"), Width::Half);
     m_unit->setPlaceholderText(tr("pieces, pairs, sheets …"));
-    m_cas = addWords(fieldOf(&Chemical::cas), tr("&CAS number"), Width::Half);
-    m_hazards =
-        addWords(fieldOf(&Chemical::hazards), tr("Ha&zard statements on its label"), Width::Half);
-    m_hazards->setPlaceholderText(tr("H302, H317"));
+    m_bought = addDay(fieldOf(&Packet::bought), tr("Boug&ht"));
     addRow(QStringLiteral("count"), tr("How &many"), m_count, Width::Half);
     m_useBy = addDay(fieldOf(&Packet::useBy), tr("&Use by"));
     m_useBy->setLooksAhead();
-    m_bought = addDay(fieldOf(&Packet::bought), tr("Boug&ht"));
     m_lot = addWords(fieldOf(&Packet::lot), tr("&Lot"), Width::Half);
     m_cost = addWords(fieldOf(&Packet::cost), tr("&Price of one"), Width::Half);
     m_currency = addWords(fieldOf(&Packet::currency), tr("Cu&rrency"), Width::Half);
