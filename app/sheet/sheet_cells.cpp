@@ -131,7 +131,8 @@ std::optional<double> SheetCells::number(SheetField field, const formulary::Fiel
         return std::nullopt;
     }
     QString typed = bareFigure(field, text(field));
-    const QuantityKind kind = quantityKind(is);
+    const bool films = field == SheetField::Films || field == SheetField::FilmsBefore;
+    const QuantityKind kind = films ? QuantityKind::Count : quantityKind(is); // "2 1/2" too
     const bool bare =
         std::none_of(typed.begin(), typed.end(), [](QChar c) { return c.isLetter() || c == u':'; });
     const auto column = static_cast<std::size_t>(columnOf(field));

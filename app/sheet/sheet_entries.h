@@ -30,9 +30,6 @@ struct SheetComing {
     bool formatAssumed = false;   ///< a film without a format was taken for kUsualSheetFormat
 };
 
-/// Where the sheet has no format: counts as one film, as 120 does.
-inline constexpr const char* kUsualSheetFormat = "135-36";
-
 /// What the mapping makes of the sheet. A row is what its kind says, else a film where their number
 /// or a format is, a test where a figure or a result of one is, a film where a film's name or speed
 /// is, else a bottle. A film's row that has figures of a test too is both: it cleared in the fixer,

@@ -48,15 +48,46 @@ std::optional<SheetField> fieldOf(const QString& heading)
     return field ? field : sheetFieldFromLooseHeading(heading);
 }
 
+// The heading of one column: a cell that says nothing by itself belongs to the merged one above it.
+QString headingAt(const store::SheetTable& table, int row, qsizetype column)
+{
+    QString heading;
+    for (int at = row; at >= 1 && at >= row - kMergedWithin; --at) {
+        const QString cell =
+            table.rows[static_cast<std::size_t>(at - 1)].value(column).simplified();
+        if (cell.isEmpty()) {
+            continue;
+        }
+        const bool unit = at == row && isUnitAlone(cell);
+        if (heading.isEmpty()) {
+            heading = cell;
+            if (!unit && (at < row || fieldOf(cell))) {
+                break;
+            }
+        } else if (isUnitAlone(heading)) {
+            if (fieldOf(cell)) {
+                heading = cell + QStringLiteral(" (") + bareUnit(heading) + u')';
+                break;
+            }
+        } else if (const QString both = cell + u' ' + heading; fieldOf(both)) {
+            heading = both;
+            break;
+        }
+    }
+    return heading;
+}
+
 int headingRowOf(const store::SheetTable& table)
 {
     int best = 0;
     int bestKnown = 1; // one word may be anything
     const int rows = std::min(kHeadingsWithin, static_cast<int>(table.rows.size()));
+    const qsizetype columns = columnsOf(table);
     for (int row = 1; row <= rows; ++row) {
         int known = 0;
-        for (const QString& cell : table.rows[static_cast<std::size_t>(row - 1)]) {
-            known += !cell.isEmpty() && fieldOf(cell) ? 1 : 0;
+        for (qsizetype column = 0; column < columns; ++column) {
+            const QString heading = headingAt(table, row, column);
+            known += !heading.isEmpty() && fieldOf(heading) ? 1 : 0;
         }
         if (known > bestKnown) {
             best = row;
@@ -136,6 +167,11 @@ private:
     [[nodiscard]] SheetField wanted(SheetField field, const QString& heading,
                                     const QStringList& cells) const
     {
+        const auto isFormat = [](const QString& cell) { return !sheetFormatFrom(cell).empty(); };
+        if (field == SheetField::Kind && !has(SheetField::Format) &&
+            !cellsFit(field, heading, cells) && std::any_of(cells.begin(), cells.end(), isFormat)) {
+            return SheetField::Format; // "Type" of a film
+        }
         // "Bottle" and "Developer" side by side: the second says what is in the first. So does
         // "Inhalt" without figures, and a kind that is none of a row's.
         const bool contents = (field == SheetField::BottleName && has(field)) ||
@@ -177,25 +213,7 @@ QStringList headingsOf(const store::SheetTable& table, int row)
 {
     QStringList headings;
     for (qsizetype column = 0; column < columnsOf(table); ++column) {
-        QString heading;
-        for (int at = row; at >= 1 && at >= row - kMergedWithin; --at) {
-            const QString cell =
-                table.rows[static_cast<std::size_t>(at - 1)].value(column).simplified();
-            if (cell.isEmpty()) {
-                continue;
-            }
-            if (heading.isEmpty() && (at < row || !isUnitAlone(cell))) {
-                heading = cell;
-                break;
-            }
-            if (heading.isEmpty()) {
-                heading = cell; // a unit: of what is said above
-            } else if (fieldOf(cell)) {
-                heading = cell + QStringLiteral(" (") + bareUnit(heading) + u')';
-                break;
-            }
-        }
-        headings << heading;
+        headings << headingAt(table, row, column);
     }
     return headings;
 }

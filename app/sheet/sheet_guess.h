@@ -23,7 +23,8 @@ struct SheetGuess {
 };
 
 /// Headings are the row, of the first thirty, with most words that a heading is known by; an empty
-/// one there takes the word above it, where cells were merged, and a unit goes behind that. A
+/// one there takes the word above it, where cells were merged; a unit goes behind that, and so does
+/// a word that means something only with it. A
 /// column is what its heading says as far as its cells fit that. A comma or a point is a decimal
 /// sign where anything but three figures follows, or its unit tells; days go by the first place
 /// that is above 12, or by points between the figures, which put the day first.

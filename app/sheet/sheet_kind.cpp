@@ -1,5 +1,10 @@
 #include "app/sheet/sheet_kind.h"
 
+#include "app/words/formulary_words.h"
+#include "core/chemistry/films.h"
+
+#include <QRegularExpression>
+
 #include <algorithm>
 
 namespace ullage::app
@@ -19,6 +24,22 @@ std::optional<RowKind> rowKindFrom(const QString& cell)
         return RowKind::TestRow;
     }
     return std::nullopt;
+}
+
+std::string sheetFormatFrom(const QString& cell)
+{
+    static const QRegularExpression narrow(
+        QStringLiteral(R"(^(?:135|35\s*mm|35|kb|kleinbild)(?:\W*\b(24|36)\b)?)"
+                       R"((?:\W*(?:exp|exposures|aufn|aufnahmen|bilder))?\W*$)"),
+        QRegularExpression::CaseInsensitiveOption);
+    const QString said = cell.simplified();
+    if (const auto found = narrow.match(said); found.hasMatch()) {
+        const QString frames = found.captured(1);
+        return frames.isEmpty() ? std::string(kUsualSheetFormat) // as most of them are
+                                : "135-" + frames.toStdString();
+    }
+    const std::string format = readFilmFormat(said);
+    return chemistry::filmsInOne(format) ? format : std::string();
 }
 
 bool isTotal(const QString& cell)

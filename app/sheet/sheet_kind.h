@@ -5,6 +5,7 @@
 
 #include <initializer_list>
 #include <optional>
+#include <string>
 
 namespace ullage::app
 {
@@ -13,6 +14,13 @@ enum class RowKind { BottleRow, FilmRow, TestRow };
 
 /// What a cell calls a row, in English or German; nothing for a word that is none of them.
 std::optional<RowKind> rowKindFrom(const QString& cell);
+
+/// Where the sheet has no format: counts as one film, as 120 does.
+inline constexpr const char* kUsualSheetFormat = "135-36";
+
+/// The film format that a cell names, as the journal spells it: "135", "35 mm, 24 exp.", "6×9 cm";
+/// empty for anything else.
+std::string sheetFormatFrom(const QString& cell);
 
 /// Whether a cell says that its row adds others up: "Total", "Summe:" …
 bool isTotal(const QString& cell);

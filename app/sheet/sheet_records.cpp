@@ -43,11 +43,8 @@ QString nameOf(const SheetCells& cells) { return cells.text(nameColumn(cells)); 
 std::string formatOf(SheetCells& cells)
 {
     const QString said = cells.text(SheetField::Format);
-    std::string format = readFilmFormat(said);
-    if (saysOneOf(said, {"135", "35", "35mm", "35 mm", "kb", "kleinbild"})) {
-        format = kUsualSheetFormat; // as most of them are
-    }
-    if (!chemistry::filmsInOne(format)) {
+    std::string format = sheetFormatFrom(said);
+    if (format.empty()) {
         QStringList known;
         for (const chemistry::FilmFormat& one : chemistry::usualFormats()) {
             known << QString::fromUtf8(one.code.data(), static_cast<qsizetype>(one.code.size()));

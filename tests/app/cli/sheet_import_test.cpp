@@ -192,6 +192,24 @@ TEST_F(SheetImportTest, AStrangersListOfBottlesComesIn)
     }
 }
 
+// Headings in two rows, a day of two figures, halves as a spreadsheet shows them.
+TEST_F(SheetImportTest, AStrangersTableOfTwoHeadingRowsComesIn)
+{
+    const QString club = write("club.csv", "Club am Hafen;;;;;;\n"
+                                           "Flasche;Inhalt;;F\xfcllung;Filme;;Notiz\n"
+                                           "Nr.;L\xf6sung;angesetzt am;in l;bisher;noch;\n"
+                                           ";;;;;;\n"
+                                           "A 1;MQ borax;3.9.26;1,0;6;4;gr\xfcner Deckel\n"
+                                           "A 2;MQ borax;14.10.26;0,95;2 1/2;7;\n"
+                                           "Summe;;;1,95;8,5;;\n");
+    const Answer done = run({"import", club});
+    ASSERT_EQ(done.code, kDone) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("2 bottles read")) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("not used: “noch”")) << done.err.constData();
+    EXPECT_TRUE(book().contains(R"("volume_ml":950,"name":"A 2","films_before":2.5)"))
+        << book().constData();
+}
+
 TEST_F(SheetImportTest, AStrangersLogOfFilmsComesIn)
 {
     const Answer done = run({"import", sheet("strangers-log.csv")});

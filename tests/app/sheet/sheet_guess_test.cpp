@@ -2,6 +2,7 @@
 #include "app/sheet/sheet_guess.h"
 
 #include "app/sheet/sheet_headings.h"
+#include "app/sheet/sheet_kind.h"
 
 #include <gtest/gtest.h>
 
@@ -39,6 +40,40 @@ TEST(SheetGuess, FindsHeadingsUnderATitleAndInMergedCells)
     EXPECT_EQ(fieldsOf(merged), (std::vector{F::BottleName, F::Solution, F::Volume, F::Date}));
     EXPECT_EQ(merged.mapping.headingRow, 2);
     EXPECT_EQ(guess.mapping.columns[2].heading, "Volume (l)");
+}
+
+// "Inhalt" over "Lösung" and "angesetzt am", "Filme" over "bisher" and "noch": the upper row has
+// more words that are known, and the day stood in none of them.
+TEST(SheetGuess, HeadingsOfTwoRowsAreReadTogether)
+{
+    const SheetGuess guess = guessed("Flasche;Inhalt;;Füllung;Filme;;Notiz\n"
+                                     "Nr.;Lösung;angesetzt am;in l;bisher;noch;\n"
+                                     "A;MQ;3.9.26;1,0;6;4;\n");
+    EXPECT_EQ(guess.mapping.headingRow, 2);
+    EXPECT_EQ(fieldsOf(guess), (std::vector{F::BottleName, F::Solution, F::Date, F::Volume,
+                                            F::FilmsBefore, F::Unused, F::Notes}));
+    EXPECT_EQ(guess.mapping.columns[4].heading, "Filme bisher");
+    EXPECT_EQ(guess.mapping.columns[5].heading, "noch");
+}
+
+TEST(SheetGuess, ATypeOfFilmIsItsFormat)
+{
+    EXPECT_EQ(
+        fieldsOf(guessed("Date,Bottle,Rolls,Type\n9/21/26,A,2,35mm 36 exp\n9/22/26,A,1,120\n")),
+        (std::vector{F::Date, F::BottleName, F::Films, F::Format}));
+}
+
+TEST(SheetKind, FormatsAreReadAsPeopleWriteThem)
+{
+    for (const char* small : {"135", "35mm", "35 mm", "KB", "35mm 36 exp", "135-36", "135/36"}) {
+        EXPECT_EQ(sheetFormatFrom(QString::fromUtf8(small)), "135-36") << small;
+    }
+    EXPECT_EQ(sheetFormatFrom("35 mm, 24 exp."), "135-24");
+    EXPECT_EQ(sheetFormatFrom("120"), "120");
+    EXPECT_EQ(sheetFormatFrom("4 × 5"), "4x5");
+    for (const char* none : {"", "MQ", "1350", "35mm 72", "film"}) {
+        EXPECT_EQ(sheetFormatFrom(QString::fromUtf8(none)), "") << none;
+    }
 }
 
 TEST(SheetGuess, ABottleAndItsDeveloperAreTwoThings)
