@@ -21,7 +21,6 @@
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
-#include "app/words/cautions.h"
 #include "app/words/error_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
@@ -345,7 +344,7 @@ void MixingPage::showState()
     if (step() == Step::Done)
         m_caution->setLines(m_set->cautions());
     else
-        m_caution->setLines(plan.solution ? mixingCautions(*plan.solution) : QStringList());
+        m_caution->setLines(plan.cautions());
     showBecomes();
 }
 

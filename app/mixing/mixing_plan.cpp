@@ -1,5 +1,6 @@
 #include "app/mixing/mixing_plan.h"
 
+#include "app/words/cautions.h"
 #include "app/words/moment_text.h"
 #include "app/words/money_words.h"
 #include "app/words/number_text.h"
@@ -102,6 +103,13 @@ Result<chemistry::StartVolume> MixingPlan::start() const
                                          pour ? pour->concentrate : Millilitres(0));
     }
     return chemistry::startVolume(makes, vessel->capacity, displaced());
+}
+
+QStringList MixingPlan::cautions() const
+{
+    return solution
+               ? mixingCautions(*solution, formula ? MixedFrom::RawChemicals : MixedFrom::Packet)
+               : QStringList();
 }
 
 UsualWater usualWater(formulary::Role role, bool liquid)

@@ -12,6 +12,8 @@
 #include "core/formulary/formulary.h"
 #include "core/ledger/entry.h"
 
+#include <QStringList>
+
 #include <memory>
 #include <optional>
 
@@ -58,6 +60,8 @@ struct MixingPlan {
     /// a liquid, startForLiquid() do: TooMuch for a vessel that is too small, NotEnough if the
     /// powder leaves no room.
     [[nodiscard]] Result<chemistry::StartVolume> start() const;
+    /// Before anything is opened; empty without a solution.
+    [[nodiscard]] QStringList cautions() const;
 };
 
 /// The water usual for a packaged powder of this role, where the packet says nothing:

@@ -6,7 +6,6 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
-#include "app/words/cautions.h"
 
 #include <QCheckBox>
 
@@ -202,10 +201,8 @@ QString MixingSet::problem(const MixingSpot& at) const
 QStringList MixingSet::cautions() const
 {
     QStringList lines;
-    for (const int i : bottles()) {
-        if (const auto& solution = bottle(i).plan().solution)
-            lines << mixingCautions(*solution);
-    }
+    for (const int i : bottles())
+        lines << bottle(i).plan().cautions();
     lines.removeDuplicates();
     return lines;
 }

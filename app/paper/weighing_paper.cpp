@@ -61,7 +61,7 @@ PaperDocument weighingPaper(const WeighingSheet& sheet, const PaperAbout& about)
                               "or count the jar, before anything is opened."),
             true});
     document.blocks.emplace_back(PaperHeading{WeighingWords::tr("Before anything is opened")});
-    for (const QString& caution : mixingCautions(*sheet.solution))
+    for (const QString& caution : mixingCautions(*sheet.solution, MixedFrom::RawChemicals))
         document.blocks.emplace_back(PaperWords{caution});
     for (const QString& label : {WeighingWords::tr("Weighed out by"), WeighingWords::tr("On")})
         document.blocks.emplace_back(PaperBlank{label});

@@ -159,7 +159,7 @@ QString Cautions::packetFirst()
     return Words::tr("The packet, its safety data sheet and your local rules come first.");
 }
 
-QStringList mixingCautions(const formulary::Solution& solution)
+QStringList mixingCautions(const formulary::Solution& solution, MixedFrom from)
 {
     using formulary::Role;
     const Role role = solution.role;
@@ -169,7 +169,7 @@ QStringList mixingCautions(const formulary::Solution& solution)
         list << Cautions::glovesAndEyes();
     else if (role != Role::WettingAgent)
         list << Cautions::powders() << Cautions::powderIntoWater();
-    if (role == Role::Developer && !liquid)
+    if (role == Role::Developer && !liquid && from == MixedFrom::Packet)
         list << Cautions::wholePacket();
     if (role == Role::Developer)
         list << Cautions::developerOnSkin();

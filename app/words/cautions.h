@@ -46,7 +46,9 @@ struct Cautions {
     static QString packetFirst();
 };
 
-QStringList mixingCautions(const formulary::Solution& solution);
+/// What it is mixed from: a packet is used whole, jars are not.
+enum class MixedFrom { Packet, RawChemicals };
+QStringList mixingCautions(const formulary::Solution& solution, MixedFrom from = MixedFrom::Packet);
 QStringList runningCautions();
 QStringList storingCautions(formulary::Role role);
 /// For adding fresh solution to what is in a bottle.

@@ -87,7 +87,7 @@ TEST(WeighingPaper, hasABoxForEachChemicalAndWhatTheCupboardLacks)
     const QStringList words = wordsOfSheet(document);
     EXPECT_EQ(words.first(), "500\u00a0ml of House developer, into Amber 1");
     EXPECT_TRUE(words.join(u'\n').contains("too little")) << words.join(u'\n').toStdString();
-    for (const QString& caution : mixingCautions(*sheetWith({}).solution))
+    for (const QString& caution : mixingCautions(*sheetWith({}).solution, MixedFrom::RawChemicals))
         EXPECT_TRUE(words.contains(caution)) << caution.toStdString();
 }
 

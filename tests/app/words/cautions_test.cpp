@@ -61,6 +61,16 @@ TEST(Cautions, eachSolutionGetsWhatIsItsOwn)
     EXPECT_TRUE(mixingCautions(of(Role::Fixer)).contains(Cautions::acidAndSulfite()));
 }
 
+// A sheet for weighing out of jars said that a packet is used whole.
+TEST(Cautions, onlyAPacketIsUsedWhole)
+{
+    const auto developer = of(Role::Developer);
+    EXPECT_TRUE(mixingCautions(developer).contains(Cautions::wholePacket()));
+    const QStringList jars = mixingCautions(developer, MixedFrom::RawChemicals);
+    EXPECT_FALSE(jars.contains(Cautions::wholePacket()));
+    EXPECT_TRUE(jars.contains(Cautions::powders()));
+}
+
 TEST(Cautions, discardingWarnsOfTheGasesAndAsksForOneCanEach)
 {
     for (const Role role : kRoles)
