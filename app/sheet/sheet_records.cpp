@@ -230,8 +230,9 @@ std::string SheetRecords::vesselFor(const SheetCells& cells, std::optional<doubl
     made.id = id("vessel");
     made.name = (said.isEmpty() ? nameOf(cells) : said).toStdString();
     made.capacity = chemistry::Millilitres(capacity.value_or(volume));
-    for (int round = 0; round < m_round; ++round) { // undoing takes no vessel back
-        const auto there = m_known.formulary.vessel(id("vessel", round));
+    // One in which another bottle stood when the sheet was undone has stayed.
+    for (int round = 0; round < m_round; ++round) {
+        const auto there = m_known.formulary.vesselNow(id("vessel", round));
         if (there && there->name == made.name && there->capacity == made.capacity) {
             return there->id;
         }

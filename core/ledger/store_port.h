@@ -106,6 +106,8 @@ public:
     virtual Result<std::vector<Event>> eventsOfAction(std::int64_t action) = 0;
     /// Lines of the cupboard that were entered in an action, in order of entry.
     virtual Result<std::vector<Entry>> cupboardOfAction(std::int64_t action) = 0;
+    /// Likewise the vessels.
+    virtual Result<std::vector<formulary::Vessel>> vesselsOfAction(std::int64_t action) = 0;
     /// The events entered in the same action as this one, itself among them, in order of entry;
     /// none of an import, which enters what does not belong together.
     virtual Result<std::vector<Event>> eventsWith(const std::string& event) = 0;

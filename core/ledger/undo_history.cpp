@@ -5,8 +5,11 @@
 #include "core/formulary/vessel_fields.h"
 #include "core/ledger/cupboard_check.h"
 #include "core/ledger/entry_fields.h"
+#include "core/ledger/vessel_in_use.h"
 
+#include <algorithm>
 #include <map>
+#include <set>
 #include <unordered_set>
 
 namespace ullage::ledger
@@ -249,7 +252,58 @@ Result<Standing> UndoHistory::standing(const Action& action)
     std::erase_if(*events, [&](const Event& event) {
         return (event.batch.empty() ? ofNone : ofBatch[event.batch]).contains(event.id);
     });
+    auto vessels = vesselsBefore(action, *events);
+    if (!vessels) {
+        return tl::unexpected(vessels.error());
+    }
+    instead.insert(instead.end(), vessels->begin(), vessels->end());
     return Standing{std::move(*marks), std::move(*events), std::move(instead)};
+}
+
+// `standing`: the events of the action that would be taken back with them.
+Result<std::vector<Entry>> UndoHistory::vesselsBefore(const Action& action,
+                                                      const std::vector<Event>& standing)
+{
+    if (action.what != kImportAction) {
+        return std::vector<Entry>{};
+    }
+    const auto entered = m_store->vesselsOfAction(action.id);
+    if (!entered) {
+        return tl::unexpected(entered.error());
+    }
+    if (entered->empty()) {
+        return std::vector<Entry>{};
+    }
+    std::set<std::string> ours;
+    for (const Event& event : standing) {
+        ours.insert(event.id);
+    }
+    const auto inUse = vesselsInUse(*m_store, ours);
+    if (!inUse) {
+        return tl::unexpected(inUse.error());
+    }
+    const formulary::Formulary& formulary = m_memory->formulary();
+    Lines<formulary::Vessel> lines;
+    for (const auto& vessel : formulary.vessels()) {
+        lines.add(*vessel);
+    }
+    const auto isTaken = [&](const formulary::Vessel& vessel) {
+        const auto now = formulary.vesselNow(vessel.id);
+        return now && std::any_of(inUse->begin(), inUse->end(), [&](const std::string& id) {
+                   const auto of = formulary.vesselNow(id);
+                   return of && of->id == now->id;
+               });
+    };
+    std::vector<Entry> before;
+    for (const formulary::Vessel& vessel : *entered) {
+        if (isTaken(vessel)) {
+            continue;
+        }
+        if (auto line = lineBefore(lines, vessel)) {
+            before.push_back(std::move(*line));
+        }
+    }
+    return before;
 }
 
 std::vector<Entry> inverseOf(const Standing& standing, chemistry::Instant now, const IdMaker& newId)

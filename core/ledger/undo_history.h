@@ -21,7 +21,8 @@ struct Standing {
     std::vector<Event> events;
     /// For each of its lines of the cupboard that nobody gave anew or withdrew since, in order of
     /// entry, the line that takes its place: as it was before, or withdrawn where it was none.
-    /// Without ids.
+    /// Without ids. Of an import also for its vessels, but for one in which a bottle of others
+    /// stands by now: a vessel by itself is no deed, but a spreadsheet makes one for each bottle.
     std::vector<Entry> cupboard;
     [[nodiscard]] bool empty() const { return marks.empty() && events.empty() && cupboard.empty(); }
 };
@@ -53,6 +54,8 @@ public:
     Result<Standing> standing(const Action& action);
 
 private:
+    Result<std::vector<Entry>> vesselsBefore(const Action& action,
+                                             const std::vector<Event>& standing);
     std::vector<Action>& of(ActionMode mode)
     {
         return mode == ActionMode::Undone ? m_undo : m_redo;

@@ -1,5 +1,8 @@
 #include "core/ledger/vessel_in_use.h"
 
+#include <algorithm>
+#include <variant>
+
 namespace ullage::ledger
 {
 
@@ -56,6 +59,28 @@ Result<void> vesselsAreEmpty(StorePort& store, const formulary::Formulary& formu
         }
     }
     return {};
+}
+
+Result<std::set<std::string>> vesselsInUse(StorePort& store, const std::set<std::string>& without)
+{
+    const auto inUse = store.batches(chemistry::Instant::max(), false);
+    if (!inUse) {
+        return tl::unexpected(inUse.error());
+    }
+    std::set<std::string> found;
+    for (const BatchState& state : *inUse) {
+        const auto entered = store.eventsOf(state.id);
+        if (!entered) {
+            return tl::unexpected(entered.error());
+        }
+        const bool leftOut = std::any_of(entered->begin(), entered->end(), [&](const Event& event) {
+            return std::holds_alternative<Mixed>(event.what) && without.contains(event.id);
+        });
+        if (!leftOut) {
+            found.insert(vesselOf(*entered));
+        }
+    }
+    return found;
 }
 
 } // namespace ullage::ledger

@@ -5,6 +5,7 @@
 #include "core/ledger/batch.h"
 #include "core/ledger/store_port.h"
 
+#include <set>
 #include <string>
 
 namespace ullage::ledger
@@ -21,5 +22,9 @@ Result<void> standsInVessel(const Batch& batch, const formulary::Formulary& form
 /// The same of every batch in use, by the store; but `withdrawn` is the field, as it is the
 /// withdrawal that is refused.
 Result<void> vesselsAreEmpty(StorePort& store, const formulary::Formulary& formulary);
+
+/// Ids of vessels in which batches in use stand, by the store; `without`: what these were mixed by
+/// does not count.
+Result<std::set<std::string>> vesselsInUse(StorePort& store, const std::set<std::string>& without);
 
 } // namespace ullage::ledger

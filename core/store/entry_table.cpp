@@ -88,6 +88,8 @@ EntryTable::EntryTable(Connection& connection, ChainGrowth& growth)
                 LineProof::select("e.film = ? AND e.kind = 'film-mark' ORDER BY e.seq")),
       m_marksOfAction(connection,
                       LineProof::select("e.action = ? AND e.type = 'film-mark' ORDER BY e.seq")),
+      m_vesselsOfAction(connection,
+                        LineProof::select("e.action = ? AND e.type = 'vessel' ORDER BY e.seq")),
       m_mixings(connection,
                 LineProof::select("e.kind = 'mixed' AND e.type = 'event' "
                                   "AND e.at_ms BETWEEN ? AND ? ORDER BY e.at_ms, e.seq")),
@@ -294,6 +296,11 @@ Result<std::vector<FilmMark>> EntryTable::marksOf(const std::string& film)
 Result<std::vector<FilmMark>> EntryTable::marksOfAction(std::int64_t action)
 {
     return entriesFrom<FilmMark>(m_marksOfAction.run(action));
+}
+
+Result<std::vector<formulary::Vessel>> EntryTable::vesselsOfAction(std::int64_t action)
+{
+    return entriesFrom<formulary::Vessel>(m_vesselsOfAction.run(action));
 }
 
 Result<std::vector<Event>> EntryTable::mixings(chemistry::Instant from, chemistry::Instant to)

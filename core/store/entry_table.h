@@ -37,6 +37,7 @@ public:
     Result<std::optional<ledger::FilmRecord>> film(const std::string& id);
     Result<std::vector<ledger::FilmMark>> marksOf(const std::string& film);
     Result<std::vector<ledger::FilmMark>> marksOfAction(std::int64_t action);
+    Result<std::vector<formulary::Vessel>> vesselsOfAction(std::int64_t action);
     Result<bool> has(std::string_view type, const std::string& id);
     Result<bool> hasRun(const std::string& run);
     /// Whether there are fillings that stand on one side only.
@@ -74,6 +75,7 @@ private:
     Statement m_film;
     Statement m_marksOf;
     Statement m_marksOfAction;
+    Statement m_vesselsOfAction;
     Statement m_mixings;
     Statement m_has;
     Statement m_hasRun;

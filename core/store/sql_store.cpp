@@ -219,6 +219,11 @@ Result<std::vector<Entry>> SqlStore::cupboardOfAction(std::int64_t action)
     return m_tables->cupboard.linesOfAction(action);
 }
 
+Result<std::vector<formulary::Vessel>> SqlStore::vesselsOfAction(std::int64_t action)
+{
+    return m_tables->entries.vesselsOfAction(action);
+}
+
 Result<std::vector<Event>> SqlStore::eventsWith(const std::string& event)
 {
     return m_tables->entries.eventsWith(event);

@@ -90,6 +90,7 @@ public:
     Result<std::vector<std::string>> itemsEnded(chemistry::Instant at) override;
     Result<std::vector<ledger::Event>> eventsOfAction(std::int64_t action) override;
     Result<std::vector<ledger::Entry>> cupboardOfAction(std::int64_t action) override;
+    Result<std::vector<formulary::Vessel>> vesselsOfAction(std::int64_t action) override;
     Result<std::vector<ledger::Event>> eventsWith(const std::string& event) override;
     Result<std::optional<ledger::FilmRecord>> film(const std::string& id) override;
     Result<std::vector<ledger::FilmMark>> marksOf(const std::string& film) override;

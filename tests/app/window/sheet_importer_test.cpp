@@ -117,13 +117,19 @@ TEST_F(SheetInWindow, AsksWhatNobodyCanTellAndBringsPencilRecordsIn)
 TEST_F(SheetInWindow, GoesWithOneUndoAndCanComeInAgainOtherwise)
 {
     const auto undoable = m_desk.session().book().undoable();
+    const auto vessels = [&] {
+        return m_desk.session().book().formulary().currentVessels().size();
+    };
+    const std::size_t before = vessels();
     ASSERT_NE(import(kUglySheet), nullptr);
     chooseSolution();
     enter();
+    EXPECT_EQ(vessels(), before + 2) << "one for each bottle";
     ASSERT_TRUE(m_desk.session().book().undoable());
     EXPECT_EQ(m_desk.session().book().undoable()->subject, "pencil.csv");
     ASSERT_TRUE(m_desk.session().undo());
     EXPECT_FALSE(bottle("Dev A") || bottle("Dev B"));
+    EXPECT_EQ(vessels(), before) << "they go with it";
     ASSERT_EQ(m_desk.session().book().undoable().has_value(), undoable.has_value());
     ASSERT_NE(import(QByteArray(kUglySheet).replace("0,75", "0,80")), nullptr);
     auto* volume = named<QComboBox>(*dialog(), "What the column Filme bisher is");
@@ -134,8 +140,10 @@ TEST_F(SheetInWindow, GoesWithOneUndoAndCanComeInAgainOtherwise)
     EXPECT_DOUBLE_EQ(bottle("Dev A")->batch.filmsDone.value(), 0);
     EXPECT_DOUBLE_EQ(bottle("Dev B")->batch.volume.value(), 800);
     ASSERT_TRUE(m_desk.session().undo());
+    EXPECT_EQ(vessels(), before);
     ASSERT_TRUE(m_desk.session().redo());
     EXPECT_TRUE(bottle("Dev A"));
+    EXPECT_EQ(vessels(), before + 2);
 }
 
 TEST_F(SheetInWindow, KeepsItsMappingForTheNextSheetOfTheseHeadings)

@@ -212,6 +212,39 @@ TEST_F(UndoTest, takesBackAnImportThatHasAName)
     EXPECT_EQ(all(), after);
 }
 
+// A vessel is no deed by itself, but one that came in with the bottles of a sheet goes with them;
+// where another bottle stands in it by now it stays.
+TEST_F(UndoTest, takesBackTheVesselsOfAnImportUnlessTheyAreInUse)
+{
+    const auto dev = mix();
+    auto import = *book->import({}, "pencil.csv");
+    for (const char* id : {"v1", "v2"}) {
+        ASSERT_TRUE(
+            import->add({History::vessel(id, 1000, formulary::Material::Glass, false), {}}));
+    }
+    Mixed mixed;
+    mixed.solution = "dev";
+    mixed.vessel = "v1";
+    mixed.volume = Millilitres(500);
+    ASSERT_TRUE(import->add({Event{"x1", "b-1", History::at(1), mixed, {}}, {}}));
+    ASSERT_TRUE(import->finish());
+    ASSERT_TRUE(book->undo());
+    EXPECT_FALSE(book->formulary().vesselNow("v1"));
+    EXPECT_FALSE(book->formulary().vesselNow("v2"));
+    ASSERT_TRUE(book->redo());
+    ASSERT_TRUE(book->formulary().vesselNow("v1"));
+    EXPECT_EQ(book->formulary().vesselNow("v1")->capacity, Millilitres(1000));
+    EXPECT_TRUE(book->batch("b-1", now));
+
+    ASSERT_TRUE(book->sitAt("lab"));
+    ASSERT_TRUE(book->move(dev, "v2", when(2)));
+    ASSERT_TRUE(book->sitAt({}));
+    ASSERT_TRUE(book->undo());
+    EXPECT_FALSE(book->batch("b-1", now));
+    EXPECT_FALSE(book->formulary().vesselNow("v1"));
+    EXPECT_TRUE(book->formulary().vesselNow("v2")) << "something stands in it";
+}
+
 // Two windows on one book: each takes back what was done in it, also after a restart.
 TEST_F(UndoTest, takesBackTheDeedsOfItsSeatOnly)
 {

@@ -48,6 +48,7 @@ public:
     Result<std::vector<std::string>> filledWith(const std::string& batch) override;
     Result<std::vector<Entry>> cupboard() override;
     Result<std::vector<Entry>> cupboardOfAction(std::int64_t action) override;
+    Result<std::vector<formulary::Vessel>> vesselsOfAction(std::int64_t action) override;
     Result<std::vector<Event>> eventsOnItem(const std::string& item) override;
     Result<std::vector<Event>> eventsOnItems() override;
     Result<std::vector<std::string>> itemsTakenFor(const std::string& batch) override;

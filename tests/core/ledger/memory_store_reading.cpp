@@ -161,6 +161,21 @@ Result<std::vector<Entry>> MemoryStore::cupboardOfAction(std::int64_t action)
     return cupboardWhere([&](const Row& row) { return row.action == action; });
 }
 
+Result<std::vector<formulary::Vessel>> MemoryStore::vesselsOfAction(std::int64_t action)
+{
+    if (auto fine = call(); !fine) {
+        return tl::unexpected(fine.error());
+    }
+    std::vector<formulary::Vessel> result;
+    for (const Row& row : m_now.rows) {
+        const auto* vessel = std::get_if<formulary::Vessel>(&row.entry.what);
+        if (vessel && row.action == action) {
+            result.push_back(*vessel);
+        }
+    }
+    return result;
+}
+
 Result<std::vector<Event>> MemoryStore::eventsOnItem(const std::string& item)
 {
     return eventsAbout([&](const auto& what) {

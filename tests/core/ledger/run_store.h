@@ -124,6 +124,10 @@ public:
     {
         return std::vector<Entry>{};
     }
+    Result<std::vector<formulary::Vessel>> vesselsOfAction(std::int64_t) override
+    {
+        return std::vector<formulary::Vessel>{};
+    }
     Result<std::vector<Event>> eventsWith(const std::string&) override
     {
         return std::vector<Event>{};
