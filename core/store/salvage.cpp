@@ -5,14 +5,13 @@
 #include "core/store/file_moves.h"
 #include "core/store/integrity.h"
 #include "core/store/page_copy.h"
+#include "core/store/salvage_copy.h"
 #include "core/store/scratch_file.h"
 #include "core/store/sql_store.h"
 #include "core/store/wreck.h"
 
 #include <QFileInfo>
 
-#include <algorithm>
-#include <limits>
 #include <set>
 
 namespace ullage::store
@@ -22,14 +21,6 @@ namespace
 {
 
 constexpr std::int64_t kApart = static_cast<int>(ledger::ActionMode::Apart);
-
-// A copy, read in the same way as the damaged book: it too may have suffered since.
-struct Source {
-    QString path;
-    std::unique_ptr<Wreck> pages;
-    ScratchFile scratch;
-    std::optional<std::int64_t> agreesUntil = std::nullopt; ///< once somebody has asked
-};
 
 struct Lost {
     std::int64_t number = 0;
@@ -60,7 +51,7 @@ public:
         } else {
             m_done.unreadable = wreck.error();
         }
-        openCopies(fresh);
+        m_sources = openCopies(m_copies, fresh);
         if (!m_wreck && m_sources.empty()) {
             return refuse(*m_done.unreadable);
         }
@@ -86,20 +77,6 @@ public:
     }
 
 private:
-    void openCopies(const QString& fresh)
-    {
-        for (const Copy& copy : m_copies) {
-            auto scratch = scratchFor(fresh);
-            if (copy.state == CopyState::Unreadable || !scratch) {
-                continue;
-            }
-            auto pages = Wreck::open(copy.path, scratch->path());
-            if (pages && (*pages)->last() > 0) {
-                m_sources.push_back({copy.path, std::move(*pages), std::move(*scratch)});
-            }
-        }
-    }
-
     Result<void> write(const QString& path, chemistry::Instant now)
     {
         // Its log is no use to a file that nobody else knows of, and it must end as one file.
@@ -182,8 +159,8 @@ private:
         }
         // What stood at the end, if not even an index tells of it.
         const std::int64_t known = m_wreck ? m_wreck->last() : 0;
-        for (Source& source : m_sources) {
-            if (source.pages->last() <= known || !agrees(source, known + 1)) {
+        for (SalvageCopy& source : m_sources) {
+            if (source.pages->last() <= known || !source.agrees(m_wreck.get(), known + 1)) {
                 continue;
             }
             for (std::int64_t number = known + 1; number <= source.pages->last(); ++number) {
@@ -217,7 +194,7 @@ private:
         return {};
     }
 
-    Result<void> enterFrom(Source& source, const StoredEntry& found)
+    Result<void> enterFrom(SalvageCopy& source, const StoredEntry& found)
     {
         const auto before = m_done.entries;
         auto fine = enter(found, *source.pages);
@@ -232,8 +209,8 @@ private:
 
     Result<void> fillIn(std::int64_t number)
     {
-        for (Source& source : m_sources) {
-            if (number > source.pages->last() || !agrees(source, number)) {
+        for (SalvageCopy& source : m_sources) {
+            if (number > source.pages->last() || !source.agrees(m_wreck.get(), number)) {
                 continue;
             }
             if (auto found = source.pages->entry(number)) {
@@ -256,27 +233,6 @@ private:
         for (; m_closed < m_lost.size(); ++m_closed) {
             m_lost[m_closed].between.to = event->at;
         }
-    }
-
-    // A copy counts as far as it has the same entries: one of a book that went another way since
-    // would fill in what never stood here.
-    bool agrees(Source& source, std::int64_t number)
-    {
-        if (!source.agreesUntil) {
-            source.agreesUntil = std::numeric_limits<std::int64_t>::max();
-            const std::int64_t last = m_wreck ? std::min(m_wreck->last(), source.pages->last()) : 0;
-            std::int64_t same = 0;
-            for (std::int64_t each = 1; each <= last; ++each) {
-                const auto here = m_wreck->nameOf(each);
-                const auto there = here ? source.pages->nameOf(each) : std::nullopt;
-                if (here && there && *here != *there && m_wreck->entry(each)) {
-                    source.agreesUntil = same;
-                    break;
-                }
-                same = here && there && *here == *there ? each : same;
-            }
-        }
-        return number <= *source.agreesUntil;
     }
 
     // What the user did in one go stays together, and undo goes on where it was.
@@ -364,7 +320,7 @@ private:
     const std::vector<Copy>& m_copies;
     const StepWatch& m_watch;
     std::unique_ptr<Wreck> m_wreck;
-    std::vector<Source> m_sources;
+    std::vector<SalvageCopy> m_sources;
     SqlStore* m_store = nullptr;
     std::set<std::string> m_entered; ///< type and id
     std::set<std::int64_t> m_actions;
