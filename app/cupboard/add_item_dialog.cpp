@@ -97,7 +97,8 @@ void AddItemDialog::readCode()
         return;
     }
     const ledger::Barcode* barcode = known();
-    m_says->setText(barcode && fillBy(*barcode)
+    m_codeFills = barcode && fillBy(*barcode);
+    m_says->setText(m_codeFills
                         ? tr("This code is known. The form is filled in by it.")
                         : tr("This code is new. It will stand for what is entered here, and fill "
                              "in the form the next time."));
@@ -106,11 +107,9 @@ void AddItemDialog::readCode()
 // By what was entered last under it, or by the solution alone.
 bool AddItemDialog::fillBy(const ledger::Barcode& code)
 {
-    for (const ledger::ItemHere& here : m_state.items) {
-        if (here.item.id == code.of) {
-            m_item->setLine(here.line, true);
-            return true;
-        }
+    if (const auto thing = m_state.things.find(code.of); thing != m_state.things.end()) {
+        m_item->setLine(thing->second, true);
+        return true;
     }
     const auto family = formulary().family(code.of);
     for (auto packet = m_state.packets.rbegin(); packet != m_state.packets.rend(); ++packet) {
@@ -157,9 +156,12 @@ Result<void> AddItemDialog::act()
             m_item->line());
     }
     const std::string code = cupboard::bareCode(m_code->text().toStdString());
-    if (!code.empty() && !known()) {
+    // One that stands for what was withdrawn since stands for this from now on.
+    const ledger::Barcode* before = known();
+    if (!code.empty() && !(before && m_codeFills)) {
         ledger::Barcode taught;
         taught.id = door().newId();
+        taught.replaces = before ? before->id : std::string();
         taught.code = code;
         taught.of = m_item->solution().empty() ? first : m_item->solution();
         taught.amount = m_item->amount();

@@ -43,6 +43,7 @@ private:
     std::string m_replaces; ///< line that is given anew; empty for a new one
     QLineEdit* m_code;
     QLabel* m_says = nullptr;
+    bool m_codeFills = false; ///< it is known and what it stands for is
     ItemForm* m_item;
     QString m_entered;
 };

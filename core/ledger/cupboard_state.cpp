@@ -70,6 +70,16 @@ Result<std::vector<ItemHere>> itemsHere(StorePort& store, const Cupboard& cupboa
     return found;
 }
 
+template <class T>
+void addThings(std::map<std::string, ItemLine>& things, const Lines<T>& lines)
+{
+    for (const T& line : lines.standing()) {
+        for (const std::string& id : lines.given().family(line.id)) {
+            things[id] = line;
+        }
+    }
+}
+
 } // namespace
 
 std::optional<Instant> endOfDay(const std::string& day)
@@ -141,6 +151,8 @@ Result<CupboardState> cupboardState(StorePort& store, Instant at, const BatchThe
         state.cans.push_back({can, std::move(*stock)});
     }
     state.packets = cupboard->packets.standing();
+    addThings(state.things, cupboard->chemicals);
+    addThings(state.things, cupboard->supplies);
     state.barcodes = cupboard->barcodes.standing();
     state.works = cupboard->works.standing();
     for (const Work& work : state.works) {

@@ -59,6 +59,9 @@ struct CupboardState {
     std::vector<CanHere> cans;
     /// Packets that stand, used up or not, in the order in which they came: what they cost.
     std::vector<Packet> packets;
+    /// Chemicals and supplies that stand, used up or not, as they were given last: by every id that
+    /// they had, since what a code stands for is named by one.
+    std::map<std::string, ItemLine> things;
     std::vector<Barcode> barcodes;
     std::vector<Work> works;
     /// Of each of `works` the id that it was first entered under.

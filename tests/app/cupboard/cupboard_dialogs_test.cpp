@@ -100,6 +100,48 @@ TEST(AddItemDialog, aKnownCodeFillsTheForm)
     EXPECT_EQ(state.barcodes.size(), 1u) << "not taught twice";
 }
 
+// Bought again when the last is gone, given anew in between: that is what a code is for.
+TEST(AddItemDialog, aCodeFindsWhatIsUsedUpAndWasGivenAnew)
+{
+    Desk desk;
+    ledger::Barcode code;
+    code.code = kCode.toStdString();
+    code.of = "s";
+    ledger::Chemical anew = chemical("s2", 450);
+    anew.replaces = "s";
+    shelve(desk, {chemical("s", 500), code});
+    shelve(desk, {anew});
+    happen(desk, ledger::ThrownAway{"s2", {}});
+    {
+        AddItemDialog dialog(desk.door(), cupboardOf(desk));
+        dialog.show();
+        scanInto(dialog, kCode);
+        EXPECT_EQ(dialog.item()->kind(), ShelvedKind::Chemical);
+        dialog.accept();
+        EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    }
+    auto state = cupboardOf(desk);
+    ASSERT_EQ(state.items.size(), 1u);
+    EXPECT_EQ(std::get<ledger::Chemical>(state.items[0].line).cas, "7757-83-7");
+    EXPECT_EQ(state.barcodes.size(), 1u) << "not taught twice";
+
+    // Withdrawn, nobody knows it any more: then it is taught anew.
+    ledger::Chemical gone = anew;
+    gone.id = "s3";
+    gone.replaces = "s2";
+    gone.withdrawn = true;
+    shelve(desk, {gone});
+    AddItemDialog dialog(desk.door(), cupboardOf(desk));
+    dialog.show();
+    scanInto(dialog, kCode);
+    dialog.item()->setSolution("starter-mq-borax");
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    state = cupboardOf(desk);
+    ASSERT_EQ(state.barcodes.size(), 1u) << "in the place of the other";
+    EXPECT_EQ(state.barcodes[0].of, "starter-mq-borax");
+}
+
 TEST(AddItemDialog, aLineIsGivenAnewWithItsStockAsItIs)
 {
     Desk desk;
