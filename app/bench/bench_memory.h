@@ -17,19 +17,22 @@
 namespace ullage::app
 {
 
+/// How the clock calls, besides its figures: both, until it is told otherwise.
 struct BenchCues {
     bool sound = true;
     bool visual = true;
     bool operator==(const BenchCues&) const = default;
 };
 
+/// Reads and writes the settings at once. What cannot be read there, or what check() refuses, is as
+/// if it had never been kept; nothing fails.
 class BenchMemory
 {
 public:
     /// `settings` must outlive it.
     explicit BenchMemory(QSettings& settings) : m_settings(&settings) {}
 
-    /// The last used one first. One of 600 ml where none is remembered.
+    /// The last used one first, 20 at the most. One of 600 ml where none is remembered.
     [[nodiscard]] std::vector<ledger::Tank> tanks() const;
     /// Puts it first, in place of another of its name.
     void remember(const ledger::Tank& tank);
@@ -40,11 +43,13 @@ public:
     /// Keeps one of the user's own under its name.
     void remember(const ledger::RunTemplate& sheet);
     void forgetTemplate(const std::string& name);
+    /// Its name; empty before the first run.
     [[nodiscard]] QString lastTemplate() const;
     void setLastTemplate(const QString& name);
 
     [[nodiscard]] BenchCues cues() const;
     void setCues(BenchCues cues);
+    /// As the journal writes formats; 135-36 before the first run.
     [[nodiscard]] QString lastFormat() const;
     void setLastFormat(const QString& format);
 

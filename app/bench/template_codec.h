@@ -27,6 +27,7 @@ QJsonObject templateToJson(const ledger::RunTemplate& sheet);
 /// Nothing for one that ledger::check() refuses.
 std::optional<ledger::RunTemplate> templateFromJson(const QJsonObject& object);
 
+/// Between JSON and the core's plain values.
 namespace json
 {
 
@@ -34,7 +35,9 @@ inline QString text(std::string_view text)
 {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
+/// Empty for what is no text.
 inline std::string plain(const QJsonValue& value) { return value.toString().toStdString(); }
+/// Empty for what is no number.
 inline std::optional<double> optional(const QJsonValue& value)
 {
     return value.isDouble() ? std::optional(value.toDouble()) : std::nullopt;

@@ -41,12 +41,15 @@ public:
     /// The read-out in words, empty while it is hidden.
     [[nodiscard]] QString readOut() const;
 
+    /// Axes with their words; below the curves.
     void paintAxes(QPainter& painter) const;
+    /// The line at the chart's own moment with its words; nothing where the chart has none.
     void paintMarker(QPainter& painter) const;
-    void paintTitle(QPainter& painter, QRectF room) const;
+    /// On top of all; nothing while it is hidden.
     void paintReadOut(QPainter& painter) const;
 
 private:
+    void paintTitle(QPainter& painter, QRectF room) const;
     [[nodiscard]] int yTickCount() const { return m_size.height() < 190 ? 3 : 5; }
     [[nodiscard]] std::vector<ChartTick> xTicks() const;
     [[nodiscard]] std::vector<ReadOutRow> rows() const;

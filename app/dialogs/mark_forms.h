@@ -99,6 +99,7 @@ private:
     QLabel* m_seen;
 };
 
+/// Nothing is left to be shaken, and nothing is asked.
 class DissolvedForm : public HappeningForm
 {
     Q_OBJECT

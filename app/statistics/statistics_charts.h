@@ -18,6 +18,7 @@ namespace ullage::app
 class Card;
 class ChartView;
 
+/// Keeps nothing of what it is shown. A card without figures says why it has none.
 class StatisticsCharts : public QWidget
 {
     Q_OBJECT
