@@ -57,6 +57,8 @@ Result<std::optional<Error>> LineProof::faultOf(std::int64_t entry)
         .map([&] { return fault; });
 }
 
+Error LineProof::anotherType() { return storeFailure(QStringLiteral("a line of another type")); }
+
 Result<ledger::Entry> LineProof::entry(const Rows& row)
 {
     auto fault = faultOf(row);
@@ -77,6 +79,7 @@ Result<ledger::Entry> LineProof::entry(const Rows& row)
     if (auto* event = std::get_if<ledger::Event>(&entry->what)) {
         // A voiding need not name its batch on its line; the book found out which.
         event->batch = row.text(kBatch);
+        event->entry = row.number(0);
     }
     return entry;
 }

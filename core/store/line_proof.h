@@ -5,6 +5,8 @@
 #include "core/store/chain.h"
 
 #include <optional>
+#include <utility>
+#include <variant>
 
 namespace ullage::store
 {
@@ -29,11 +31,22 @@ public:
     Result<std::optional<Error>> faultOf(const Rows& row, int first = 0);
     /// The same, looked up by the entry's number.
     Result<std::optional<Error>> faultOf(std::int64_t entry);
-    /// The entry itself, by columns() from 0 on; an event of the batch that select() gave.
-    /// NotAsEntered, or what is wrong with its line, named after it.
+    /// The entry itself, by columns() from 0 on; an event of the batch that select() gave, with its
+    /// number. NotAsEntered, or what is wrong with its line, named after it.
     Result<ledger::Entry> entry(const Rows& row);
+    /// The same where all are of one type; StoreFailed for a line of another.
+    template <class What>
+    Result<What> of(const Rows& row)
+    {
+        return entry(row).and_then([](ledger::Entry found) -> Result<What> {
+            auto* what = std::get_if<What>(&found.what);
+            return what ? Result<What>(std::move(*what)) : refuse(anotherType());
+        });
+    }
 
 private:
+    static Error anotherType();
+
     Connection& m_connection;
     Statement m_one;
     LineHasher m_hasher;

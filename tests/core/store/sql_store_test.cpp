@@ -218,6 +218,24 @@ TEST(SqlStore, RemembersEverythingAfterARestartUndoToo)
     EXPECT_TRUE(check->findings.empty());
 }
 
+// Whoever brings events of several bottles into their order needs it, however they were asked for.
+TEST(SqlStore, EventsCarryTheNumberOfTheirEntry)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(kStart));
+    const auto all = book.store->eventsOf("dev-1");
+    ASSERT_TRUE(all);
+    ASSERT_EQ(all->size(), 2u);
+    const std::int64_t number = all->back().entry;
+    EXPECT_GT(number, all->front().entry);
+    EXPECT_EQ((*book.store->event("e2"))->entry, number);
+    EXPECT_EQ(book.store->mixings(all->front().at, all->front().at)->front().entry, number - 1);
+    ASSERT_TRUE(book.book->drawOff("dev-1", Millilitres(10), "spilt", at(1)));
+    const auto action = book.store->actions(1);
+    ASSERT_TRUE(action);
+    EXPECT_EQ(book.store->eventsOfAction(action->front().id)->front().entry, number + 1);
+}
+
 TEST(SqlStore, FindsBatchesInUseAtAnyMomentInOrderOfMixing)
 {
     TempBook book;
