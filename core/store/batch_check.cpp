@@ -4,6 +4,7 @@
 #include "core/ledger/fillings.h"
 #include "core/store/each_row.h"
 #include "core/store/journal_codec.h"
+#include "core/store/stored_moment.h"
 
 #include <algorithm>
 #include <set>
@@ -15,11 +16,6 @@ using namespace ledger;
 
 namespace
 {
-
-chemistry::Instant instant(std::int64_t milliseconds)
-{
-    return chemistry::Instant(std::chrono::milliseconds(milliseconds));
-}
 
 bool agrees(const BatchState& state, const Batch& batch)
 {
@@ -210,11 +206,11 @@ Result<void> BatchCheck::nextKept()
         if (!more) {
             return;
         }
-        Kept kept{{m_rows->text(0), m_rows->text(1), m_rows->text(2), instant(m_rows->number(3)),
+        Kept kept{{m_rows->text(0), m_rows->text(1), m_rows->text(2), instantOf(m_rows->number(3)),
                    std::nullopt},
                   std::nullopt};
         if (!m_rows->isNull(4)) {
-            kept.state.endedAt = instant(m_rows->number(4));
+            kept.state.endedAt = instantOf(m_rows->number(4));
         }
         if (const auto hash = digestFromBytes(m_rows->blob(6)); hash && !m_rows->isNull(5)) {
             kept.chain = BatchChain{m_rows->number(5), *hash};

@@ -73,18 +73,14 @@ Result<std::vector<BatchState>> BatchTable::batches(chemistry::Instant at, bool 
 
 Result<std::vector<BatchState>> batchStates(Result<Rows> rows)
 {
-    std::vector<BatchState> found;
-    return eachRow(std::move(rows),
-                   [&](const Rows& row) -> Result<void> {
-                       BatchState state{row.text(0), row.text(1), row.text(2),
-                                        instantOf(row.number(3)), std::nullopt};
-                       if (!row.isNull(4)) {
-                           state.endedAt = instantOf(row.number(4));
-                       }
-                       found.push_back(std::move(state));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
+    return madeOfRows(std::move(rows), [](const Rows& row) -> Result<BatchState> {
+        BatchState state{row.text(0), row.text(1), row.text(2), instantOf(row.number(3)),
+                         std::nullopt};
+        if (!row.isNull(4)) {
+            state.endedAt = instantOf(row.number(4));
+        }
+        return state;
+    });
 }
 
 } // namespace ullage::store

@@ -1,6 +1,5 @@
 #include "core/store/cupboard_table.h"
 
-#include "core/store/damage.h"
 #include "core/store/each_row.h"
 #include "core/store/stored_moment.h"
 
@@ -101,37 +100,12 @@ Result<std::vector<Entry>> CupboardTable::linesOfAction(std::int64_t action)
 
 Result<std::vector<Entry>> CupboardTable::linesFrom(Result<Rows> rows)
 {
-    std::vector<Entry> found;
-    return eachRow(std::move(rows),
-                   [&](const Rows& row) -> Result<void> {
-                       auto entry = m_proof.entry(row);
-                       if (!entry) {
-                           return tl::unexpected(entry.error());
-                       }
-                       found.push_back(std::move(*entry));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
+    return madeOfRows(std::move(rows), [&](const Rows& row) { return m_proof.entry(row); });
 }
 
 Result<std::vector<Event>> CupboardTable::eventsFrom(Result<Rows> rows)
 {
-    std::vector<Event> found;
-    return eachRow(std::move(rows),
-                   [&](const Rows& row) -> Result<void> {
-                       auto entry = m_proof.entry(row);
-                       if (!entry) {
-                           return tl::unexpected(entry.error());
-                       }
-                       auto* event = std::get_if<Event>(&entry->what);
-                       if (!event) {
-                           return refuse(storeFailure(QStringLiteral("a line of another type")));
-                       }
-                       event->entry = row.number(0);
-                       found.push_back(std::move(*event));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
+    return madeOfRows(std::move(rows), [&](const Rows& row) { return m_proof.of<Event>(row); });
 }
 
 Result<std::vector<Event>> CupboardTable::eventsOnItem(const std::string& item)
@@ -143,7 +117,7 @@ Result<std::vector<Event>> CupboardTable::eventsOnItems() { return eventsFrom(m_
 
 Result<std::vector<std::string>> CupboardTable::itemsTakenFor(const std::string& batch)
 {
-    return idsFrom(m_takenFor.run(batch));
+    return firstTexts(m_takenFor.run(batch));
 }
 
 Result<std::vector<Event>> CupboardTable::eventsOnContainer(const std::string& container)
@@ -153,18 +127,7 @@ Result<std::vector<Event>> CupboardTable::eventsOnContainer(const std::string& c
 
 Result<std::vector<std::string>> CupboardTable::itemsEnded(chemistry::Instant at)
 {
-    return idsFrom(m_ended.run(millisecondsOf(at), millisecondsOf(at)));
-}
-
-Result<std::vector<std::string>> CupboardTable::idsFrom(Result<Rows> rows)
-{
-    std::vector<std::string> found;
-    return eachRow(std::move(rows),
-                   [&](const Rows& row) -> Result<void> {
-                       found.push_back(row.text(0));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
+    return firstTexts(m_ended.run(millisecondsOf(at), millisecondsOf(at)));
 }
 
 } // namespace ullage::store

@@ -28,7 +28,6 @@ public:
     Result<std::vector<std::string>> itemsEnded(chemistry::Instant at);
 
 private:
-    static Result<std::vector<std::string>> idsFrom(Result<Rows> rows);
     Result<std::vector<ledger::Event>> eventsFrom(Result<Rows> rows);
     Result<std::vector<ledger::Entry>> linesFrom(Result<Rows> rows);
 

@@ -2,6 +2,7 @@
 
 #include "core/store/each_row.h"
 #include "core/store/journal_codec.h"
+#include "core/store/stored_moment.h"
 
 namespace ullage::store
 {
@@ -12,11 +13,6 @@ namespace
 {
 
 constexpr int kSlice = 20'000; // some tens of milliseconds of searching
-
-chemistry::Instant instant(std::int64_t milliseconds)
-{
-    return chemistry::Instant(std::chrono::milliseconds(milliseconds));
-}
 
 // A mark in the shape of an event: what rows are sorted, timed and told apart by.
 Event asEvent(const FilmMark& mark)
@@ -84,13 +80,8 @@ Result<std::optional<DayKey>> DayBook::sliceEnd(const DayFilter& filter,
 Result<std::vector<DayRow>> DayBook::rows(const Query& query)
 {
     Statement statement(m_store.connection(), query.sql);
-    std::vector<DayRow> found;
-    return eachRow(statement.runWith(query.values),
-                   [&](const Rows& row) -> Result<void> {
-                       found.push_back(dayRow(row));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
+    return madeOfRows(statement.runWith(query.values),
+                      [](const Rows& row) -> Result<DayRow> { return dayRow(row); });
 }
 
 Result<DayPage> DayBook::page(const DayFilter& filter, const std::optional<DayKey>& after,
@@ -143,7 +134,7 @@ Result<DayTotals> DayBook::count(const DayFilter& filter, const Stop& stop)
         auto fine = eachRow(statement.runWith(query.values), [&](const Rows& row) -> Result<void> {
             totals.entries += static_cast<int>(row.number(0));
             if (!row.isNull(1)) {
-                totals.oldest = instant(row.number(1));
+                totals.oldest = instantOf(row.number(1));
             }
             return {};
         });

@@ -3,6 +3,7 @@
 #include "core/store/day_book.h"
 
 #include "core/store/each_row.h"
+#include "core/store/stored_moment.h"
 
 #include <deque>
 
@@ -12,19 +13,14 @@ namespace ullage::store
 namespace
 {
 
-chemistry::Instant instant(std::int64_t milliseconds)
-{
-    return chemistry::Instant(std::chrono::milliseconds(milliseconds));
-}
-
 DayEntry holeAt(const DayKey& key, std::int64_t entries)
 {
     DayEntry hole;
     hole.key = key;
-    hole.event.at = instant(key.atMs);
+    hole.event.at = instantOf(key.atMs);
     hole.event.what = ledger::Noted{};
     hole.fault = Error{.code = ErrorCode::BookDamaged};
-    hole.hole = DayHole{entries, instant(key.atMs), instant(key.atMs)};
+    hole.hole = DayHole{entries, instantOf(key.atMs), instantOf(key.atMs)};
     return hole;
 }
 
@@ -36,7 +32,7 @@ void addHole(DayPage& page, const DayKey& key)
     }
     DayHole& hole = *page.entries.back().hole;
     ++hole.entries;
-    hole.oldest = instant(key.atMs);
+    hole.oldest = instantOf(key.atMs);
     page.entries.back().key = key;
 }
 
@@ -141,7 +137,7 @@ Result<DayPage> DayBook::pageAround(const DayFilter& filter, const std::optional
     }
     DayHole& hole = *page.entries.back().hole;
     hole.entries = 0;
-    hole.oldest = instant(end.atMs);
+    hole.oldest = instantOf(end.atMs);
     page.more = !below.empty();
     for (const DayKey& key : below) {
         if (auto fine = addAt(filter, key, page); !fine) {

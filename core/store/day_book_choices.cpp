@@ -1,6 +1,7 @@
 // What goes with the day book's rows: who is named in it, bottles to choose, journal lines.
 #include "core/store/day_book.h"
 
+#include "core/store/batch_table.h"
 #include "core/store/each_row.h"
 
 #include <map>
@@ -10,41 +11,11 @@ namespace ullage::store
 
 using namespace ledger;
 
-namespace
-{
-
-chemistry::Instant instant(std::int64_t milliseconds)
-{
-    return chemistry::Instant(std::chrono::milliseconds(milliseconds));
-}
-
-} // namespace
-
-Result<std::vector<std::string>> DayBook::people()
-{
-    std::vector<std::string> found;
-    return eachRow(m_people.run(),
-                   [&](const Rows& row) -> Result<void> {
-                       found.push_back(row.text(0));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
-}
+Result<std::vector<std::string>> DayBook::people() { return firstTexts(m_people.run()); }
 
 Result<std::vector<BatchState>> DayBook::bottles(int most)
 {
-    std::vector<BatchState> found;
-    return eachRow(m_bottles.run(most),
-                   [&](const Rows& row) -> Result<void> {
-                       BatchState state{row.text(0), row.text(1), row.text(2),
-                                        instant(row.number(3)), std::nullopt};
-                       if (!row.isNull(4)) {
-                           state.endedAt = instant(row.number(4));
-                       }
-                       found.push_back(std::move(state));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
+    return batchStates(m_bottles.run(most));
 }
 
 Result<std::vector<DayBook::NumberedLine>> DayBook::lines(const DayEntry& entry)

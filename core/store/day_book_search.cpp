@@ -3,6 +3,7 @@
 #include "core/store/day_book.h"
 
 #include "core/store/day_search.h"
+#include "core/store/stored_moment.h"
 
 #include <algorithm>
 #include <limits>
@@ -125,8 +126,7 @@ Result<DayTotals> DayBook::countFound(const DayFilter& filter, const Stop& stop)
         }
         totals.entries += static_cast<int>(page->entries.size());
         if (!page->entries.empty()) {
-            totals.oldest =
-                chemistry::Instant(std::chrono::milliseconds(page->entries.back().key.atMs));
+            totals.oldest = instantOf(page->entries.back().key.atMs);
         }
         totals.stopped = page->stopped;
         totals.more = totals.entries > kMostCounted;

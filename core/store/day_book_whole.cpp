@@ -2,6 +2,7 @@
 #include "core/store/day_book.h"
 
 #include "core/store/each_row.h"
+#include "core/store/stored_moment.h"
 
 #include <algorithm>
 
@@ -18,8 +19,7 @@ DayEntry faultyEntry(const DayRow& row, Error fault)
 {
     DayEntry entry;
     entry.key = row.key();
-    entry.event = {row.id,  row.batch, chemistry::Instant(std::chrono::milliseconds(row.atMs)),
-                   Noted{}, {},        {}};
+    entry.event = {row.id, row.batch, instantOf(row.atMs), Noted{}, {}, {}};
     entry.fault = std::move(fault);
     return entry;
 }
@@ -31,19 +31,6 @@ bool isOfTheRow(const Error& error)
 }
 
 TakenBack takingBack(const FilmMark& by) { return {by.id, by.at, by.note, by.by}; }
-
-Result<Event> provenEvent(LineProof& proof, const Rows& row)
-{
-    auto entry = proof.entry(row);
-    if (!entry) {
-        return tl::unexpected(entry.error());
-    }
-    auto* event = std::get_if<Event>(&entry->what);
-    if (!event) {
-        return refuse(storeFailure(QStringLiteral("an event's line is no event")));
-    }
-    return std::move(*event);
-}
 
 const std::string& runOf(const Event& event)
 {
@@ -222,7 +209,7 @@ Result<std::string> DayBook::nameOf(const std::string& batch)
     // A batch whose mixing was taken back stands in no table any more.
     return eachRow(m_mixing.run(batch),
                    [&](const Rows& row) -> Result<void> {
-                       const auto event = provenEvent(m_proof, row);
+                       const auto event = m_proof.of<Event>(row);
                        if (event) {
                            name = std::get<Mixed>(event->what).name;
                        }
@@ -236,7 +223,7 @@ Result<std::optional<TakenBack>> DayBook::takenBack(const std::string& event)
 {
     std::vector<Event> voidings;
     auto fine = eachRow(m_voidings.run(event), [&](const Rows& row) -> Result<void> {
-        auto one = provenEvent(m_proof, row);
+        auto one = m_proof.of<Event>(row);
         if (!one) {
             return tl::unexpected(one.error());
         }

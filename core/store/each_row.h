@@ -3,7 +3,10 @@
 
 #include "core/store/statement.h"
 
+#include <string>
+#include <type_traits>
 #include <utility>
+#include <vector>
 
 namespace ullage::store
 {
@@ -28,6 +31,31 @@ Result<void> eachRow(Result<Rows> rows, Take take)
             return fine;
         }
     }
+}
+
+/// What `make(const Rows&)` gives for every row, which is a Result, until one is refused.
+template <class Make>
+auto madeOfRows(Result<Rows> rows, Make make)
+    -> Result<std::vector<typename std::invoke_result_t<Make, const Rows&>::value_type>>
+{
+    std::vector<typename std::invoke_result_t<Make, const Rows&>::value_type> found;
+    return eachRow(std::move(rows),
+                   [&](const Rows& row) -> Result<void> {
+                       auto made = make(row);
+                       if (!made) {
+                           return tl::unexpected(std::move(made.error()));
+                       }
+                       found.push_back(std::move(*made));
+                       return {};
+                   })
+        .map([&] { return std::move(found); });
+}
+
+/// The texts that stand first in the rows.
+inline Result<std::vector<std::string>> firstTexts(Result<Rows> rows)
+{
+    return madeOfRows(std::move(rows),
+                      [](const Rows& row) -> Result<std::string> { return row.text(0); });
 }
 
 } // namespace ullage::store

@@ -119,24 +119,9 @@ Result<void> EntryTable::put(const Entry& entry, std::int64_t action)
 template <class What>
 Result<std::vector<What>> EntryTable::entriesFrom(Result<Rows> rows)
 {
-    std::vector<What> found;
-    return eachRow(std::move(rows),
-                   [&](const Rows& row) -> Result<void> {
-                       auto entry = m_proof.entry(row);
-                       if (!entry) {
-                           return tl::unexpected(entry.error());
-                       }
-                       auto* what = std::get_if<What>(&entry->what);
-                       if (!what) {
-                           return refuse(storeFailure(QStringLiteral("a line of another type")));
-                       }
-                       found.push_back(std::move(*what));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
+    return madeOfRows(std::move(rows), [&](const Rows& row) { return m_proof.of<What>(row); });
 }
 
-// Its hash is over every entry before it, too.
 Result<Newest> EntryTable::newest()
 {
     Newest newest;
@@ -263,13 +248,7 @@ Error EntryTable::whatChanged(const std::string& batch, const std::vector<std::i
 
 Result<std::vector<std::string>> EntryTable::filledWith(const std::string& batch)
 {
-    std::vector<std::string> found;
-    return eachRow(m_filledWith.run(batch, batch),
-                   [&](const Rows& row) -> Result<void> {
-                       found.push_back(row.text(0));
-                       return {};
-                   })
-        .map([&] { return std::move(found); });
+    return firstTexts(m_filledWith.run(batch, batch));
 }
 
 Result<std::vector<Event>> EntryTable::eventsOfAction(std::int64_t action)

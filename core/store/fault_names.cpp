@@ -3,6 +3,7 @@
 #include "core/store/damage.h"
 #include "core/store/each_row.h"
 #include "core/store/line_proof.h"
+#include "core/store/stored_moment.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,11 +13,6 @@ namespace ullage::store
 
 namespace
 {
-
-chemistry::Instant instant(std::int64_t milliseconds)
-{
-    return chemistry::Instant(std::chrono::milliseconds(milliseconds));
-}
 
 // The first row, or nothing where there is none or it cannot be read.
 template <class Take>
@@ -55,7 +51,7 @@ public:
         firstRow(m_entry.run(number), [&](const Rows& row) {
             found = EntryName{row.text(0), row.text(1), {}, {}, {}};
             if (!row.isNull(2)) {
-                found->at = instant(row.number(2));
+                found->at = instantOf(row.number(2));
             }
             batch = row.text(3);
             // Of an event it is what a bottle was called when it was mixed.
@@ -88,8 +84,9 @@ public:
     {
         Between between;
         firstRow(m_before.run(first),
-                 [&](const Rows& row) { between.from = instant(row.number(0)); });
-        firstRow(m_after.run(last), [&](const Rows& row) { between.to = instant(row.number(0)); });
+                 [&](const Rows& row) { between.from = instantOf(row.number(0)); });
+        firstRow(m_after.run(last),
+                 [&](const Rows& row) { between.to = instantOf(row.number(0)); });
         return between;
     }
 
