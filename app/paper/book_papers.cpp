@@ -4,6 +4,7 @@
 #include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "core/cupboard/needs_request.h"
+#include "core/formulary/codes.h"
 #include "core/ledger/statistics_reader.h"
 #include "core/ledger/verdict.h"
 
@@ -99,10 +100,7 @@ Result<PaperDocument> monthOf(ledger::Book& book, const PaperRequest& request,
 
 std::optional<PaperKind> paperFromCode(std::string_view code)
 {
-    const auto found = std::find(kPaperCodes.begin(), kPaperCodes.end(), code);
-    return found == kPaperCodes.end()
-               ? std::nullopt
-               : std::optional(static_cast<PaperKind>(found - kPaperCodes.begin()));
+    return formulary::fromCode<PaperKind>(kPaperCodes, code);
 }
 
 Result<PaperDocument> paperOf(ledger::Book& book, const PaperRequest& request,

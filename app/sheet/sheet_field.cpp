@@ -1,8 +1,8 @@
 #include "app/sheet/sheet_field.h"
 
-#include <QCoreApplication>
+#include "core/formulary/codes.h"
 
-#include <algorithm>
+#include <QCoreApplication>
 
 namespace ullage::app
 {
@@ -23,11 +23,7 @@ std::string_view sheetCode(SheetField field)
 
 std::optional<SheetField> sheetFieldFromCode(std::string_view code)
 {
-    const auto* found = std::find(kSheetFieldCodes.begin(), kSheetFieldCodes.end(), code);
-    if (found == kSheetFieldCodes.end()) {
-        return std::nullopt;
-    }
-    return static_cast<SheetField>(found - kSheetFieldCodes.begin());
+    return formulary::fromCode<SheetField>(kSheetFieldCodes, code);
 }
 
 QString sheetFieldName(SheetField field)

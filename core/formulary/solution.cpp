@@ -1,6 +1,7 @@
 #include "core/formulary/solution.h"
 
 #include "core/chemistry/oxygen.h"
+#include "core/formulary/codes.h"
 #include "core/formulary/field_check.h"
 #include "core/formulary/solution_fields.h"
 
@@ -12,14 +13,7 @@ namespace ullage::formulary
 
 std::string_view code(Role role) { return kRoleCodes[static_cast<std::size_t>(role)]; }
 
-std::optional<Role> roleFromCode(std::string_view code)
-{
-    const auto found = std::find(kRoleCodes.begin(), kRoleCodes.end(), code);
-    if (found == kRoleCodes.end()) {
-        return std::nullopt;
-    }
-    return static_cast<Role>(found - kRoleCodes.begin());
-}
+std::optional<Role> roleFromCode(std::string_view code) { return fromCode<Role>(kRoleCodes, code); }
 
 chemistry::MillimolesPerLitre saturation(const Solution& solution)
 {

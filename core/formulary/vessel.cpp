@@ -1,5 +1,6 @@
 #include "core/formulary/vessel.h"
 
+#include "core/formulary/codes.h"
 #include "core/formulary/field_check.h"
 #include "core/formulary/vessel_fields.h"
 
@@ -17,11 +18,7 @@ std::string_view code(Material material)
 
 std::optional<Material> materialFromCode(std::string_view code)
 {
-    const auto found = std::find(kMaterialCodes.begin(), kMaterialCodes.end(), code);
-    if (found == kMaterialCodes.end()) {
-        return std::nullopt;
-    }
-    return static_cast<Material>(found - kMaterialCodes.begin());
+    return fromCode<Material>(kMaterialCodes, code);
 }
 
 chemistry::Enclosure enclosure(const Vessel& vessel, const chemistry::AirConstants& constants)

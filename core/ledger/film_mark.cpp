@@ -1,5 +1,6 @@
 #include "core/ledger/film_mark.h"
 
+#include "core/formulary/codes.h"
 #include "core/formulary/field_check.h"
 #include "core/ledger/entry_fields.h"
 
@@ -31,10 +32,7 @@ std::string_view code(FilmFault fault) { return kFilmFaultCodes[static_cast<std:
 
 std::optional<FilmFault> filmFaultFromCode(std::string_view code)
 {
-    const auto found = std::find(kFilmFaultCodes.begin(), kFilmFaultCodes.end(), code);
-    return found == kFilmFaultCodes.end()
-               ? std::nullopt
-               : std::optional(static_cast<FilmFault>(found - kFilmFaultCodes.begin()));
+    return formulary::fromCode<FilmFault>(kFilmFaultCodes, code);
 }
 
 Result<void> check(const FilmMark& mark) { return formulary::checkDescribed(mark); }

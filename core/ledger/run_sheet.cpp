@@ -1,6 +1,7 @@
 #include "core/ledger/run_sheet.h"
 
 #include "core/chemistry/washing.h"
+#include "core/formulary/codes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -90,11 +91,7 @@ std::string_view code(StepKind kind) { return kStepCodes[static_cast<std::size_t
 
 std::optional<StepKind> stepFromCode(std::string_view code)
 {
-    const auto found = std::find(kStepCodes.begin(), kStepCodes.end(), code);
-    if (found == kStepCodes.end()) {
-        return std::nullopt;
-    }
-    return static_cast<StepKind>(found - kStepCodes.begin());
+    return formulary::fromCode<StepKind>(kStepCodes, code);
 }
 
 std::string_view code(TimeSource source)
