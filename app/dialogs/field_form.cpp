@@ -4,6 +4,7 @@
 #include "app/widgets/form_dialog.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/problem_line.h"
 #include "app/widgets/theme.h"
 #include "core/ledger/event_fields.h"
 

@@ -7,6 +7,7 @@
 #include "app/widgets/dialog_parts.h"
 #include "app/widgets/form_dialog.h"
 #include "app/widgets/plain_label.h"
+#include "app/widgets/problem_line.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"

@@ -64,7 +64,7 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
       m_set(new MixingSet(door, counting(door, std::move(steady)), m_wording, this)),
       m_plain(nullptr), m_steps(new Card({}, this)), m_cautions(new QScrollArea(this)),
       m_becomesCard(new Card({}, this)), m_safety(new WordsStep(TextRole::Heading, this)),
-      m_problem(new ProblemLine(this)), m_back(new QPushButton(this)),
+      m_problem(newProblemLine(this)), m_back(new QPushButton(this)),
       m_next(new QPushButton(this)), m_label(new QPushButton(this)),
       m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
       m_becomes(new FactorRows(this))
@@ -335,7 +335,7 @@ void MixingPage::showState()
     m_back->setVisible(step() != Step::Done);
     m_label->setVisible(step() == Step::Done);
     const QString trouble = m_set->problem(m_at);
-    m_problem->say(step() == Step::Dissolve ? QString() : trouble);
+    showIn(*m_problem, step() == Step::Dissolve ? QString() : trouble);
     m_next->setEnabled(trouble.isEmpty());
     setPlainToolTip(m_next, trouble);
     m_ask->refresh();

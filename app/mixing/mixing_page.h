@@ -29,7 +29,6 @@ class DissolveStep;
 class FactorRows;
 class MixingStepList;
 class PageHeader;
-class ProblemLine;
 class WaterStep;
 class WhereFromButton;
 class WordsStep;
@@ -117,7 +116,7 @@ private:
     QScrollArea* m_cautions;
     Card* m_becomesCard;
     WordsStep* m_safety;
-    ProblemLine* m_problem;
+    QLabel* m_problem;
     QPushButton* m_back;
     QPushButton* m_next;
     QPushButton* m_label; ///< of the last step

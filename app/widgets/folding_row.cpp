@@ -14,9 +14,10 @@ namespace
 
 int heightOf(const QLayoutItem& item, int width, bool least)
 {
-    // Words that wrap cannot be squeezed.
-    if (least && !item.hasHeightForWidth())
-        return item.minimumSize().height();
+    // Words that wrap cannot be squeezed; what stands in one card with them can.
+    if (least)
+        return item.hasHeightForWidth() ? item.minimumHeightForWidth(width)
+                                        : item.minimumSize().height();
     const int wanted =
         item.hasHeightForWidth() ? item.heightForWidth(width) : item.sizeHint().height();
     return std::clamp(wanted, item.minimumSize().height(),
@@ -205,9 +206,9 @@ void FoldingRow::setGeometry(const QRect& rect)
         for (const Column& column : columns) {
             int height = heightOf(*column.item, rect.width(), false);
             if (growing == 0 || growsDown(*column.item)) {
-                const int given = over < 0
-                                      ? std::max(over, column.item->minimumSize().height() - height)
-                                      : (growing == 0 ? 0 : over / left--);
+                const int least = heightOf(*column.item, rect.width(), true);
+                const int given = over < 0 ? std::max(over, std::min(0, least - height))
+                                           : (growing == 0 ? 0 : over / left--);
                 height += given;
                 over -= given;
             }

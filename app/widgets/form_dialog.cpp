@@ -3,6 +3,7 @@
 #include "app/widgets/dialog_parts.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/problem_line.h"
 #include "app/widgets/scroll_room.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
@@ -92,22 +93,6 @@ void FormDialog::opened()
     m_room->setLowest(kLowestOpen);
     setMinimumSize(minimumSizeHint());
     layout()->setSizeConstraint(QLayout::SetNoConstraint); // else words that come later widen it
-}
-
-QLabel* newProblemLine(QWidget* parent)
-{
-    auto* line = new PlainLabel(parent);
-    line->setWordWrap(true);
-    line->setFont(Theme::font(TextRole::Small));
-    setTone(line, Tone::Discard);
-    line->hide();
-    return line;
-}
-
-void showIn(QLabel& line, const QString& problem)
-{
-    line.setText(problem);
-    line.setVisible(!problem.isEmpty());
 }
 
 } // namespace ullage::app

@@ -61,9 +61,4 @@ private:
     QPushButton* m_do;
 };
 
-/// A line for what is wrong, hidden while nothing is.
-QLabel* newProblemLine(QWidget* parent);
-/// Shows it there, or hides the line for nothing.
-void showIn(QLabel& line, const QString& problem);
-
 } // namespace ullage::app

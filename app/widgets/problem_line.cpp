@@ -1,32 +1,25 @@
 #include "app/widgets/problem_line.h"
 
+#include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
-
-#include <algorithm>
 
 namespace ullage::app
 {
 
-ProblemLine::ProblemLine(QWidget* parent) : PlainLabel(parent)
+QLabel* newProblemLine(QWidget* parent)
 {
-    setWordWrap(true);
-    setTone(this, Tone::Discard);
-    hide();
+    auto* line = new PlainLabel(parent);
+    line->setWordWrap(true);
+    line->setFont(Theme::font(TextRole::Small));
+    setTone(line, Tone::Discard);
+    line->hide();
+    return line;
 }
 
-void ProblemLine::say(const QString& words)
+void showIn(QLabel& line, const QString& problem)
 {
-    setText(words);
-    setVisible(!words.isEmpty());
-    fit();
+    line.setText(problem);
+    line.setVisible(!problem.isEmpty());
 }
-
-void ProblemLine::resizeEvent(QResizeEvent* event)
-{
-    PlainLabel::resizeEvent(event);
-    fit();
-}
-
-void ProblemLine::fit() { setFixedHeight(std::max(1, heightForWidth(width()))); }
 
 } // namespace ullage::app

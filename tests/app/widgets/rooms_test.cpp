@@ -8,6 +8,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QStackedWidget>
 #include <QTest>
@@ -136,6 +137,36 @@ TEST(FoldingRow, FoldsWhereThereIsNoWidthForAll)
     window.resize(700, 400);
     QTest::qWait(1);
     EXPECT_FALSE(row->isFolded());
+}
+
+// A line of words made all of its card as high as it would like to be, and pushed what was said out
+// of a low window.
+TEST(FoldingRow, BesideWordsThatWrapTheRestGivesWay)
+{
+    QWidget window;
+    auto* row = new FoldingRow(&window);
+    auto* card = new QWidget;
+    auto* column = new QVBoxLayout(card);
+    auto* list = new QScrollArea;
+    list->setWidget(fields(20));
+    auto* words = new QLabel(QStringLiteral("What is in the way is said here, on as many lines as "
+                                            "it takes, and none of them is lost."));
+    words->setWordWrap(true);
+    column->addWidget(list);
+    column->addWidget(words);
+    row->addColumn(card, 1);
+    row->addColumn(box(250, 50));
+    window.resize(300, 900);
+    window.show();
+    QTest::qWait(1);
+    ASSERT_TRUE(row->isFolded());
+    const int least = row->minimumHeightForWidth(300);
+    EXPECT_LT(least, row->heightForWidth(300));
+    window.resize(300, least);
+    QTest::qWait(1);
+    EXPECT_GE(words->height(), words->heightForWidth(words->width()));
+    EXPECT_GE(list->height(), list->minimumSizeHint().height());
+    EXPECT_LT(list->height(), list->sizeHint().height());
 }
 
 TEST(WrappingButton, ShowsAllItsWords)
