@@ -16,6 +16,7 @@
 
 #include <algorithm>
 #include <set>
+#include <variant>
 
 namespace ullage::app
 {
@@ -24,6 +25,21 @@ namespace
 {
 
 constexpr int kPauseMs = 150; // after typing, before the consequences are reckoned
+
+// Whether one of `comes` takes back what has kept the event taken back.
+bool isBroughtBack(const std::string& id, const std::vector<ledger::Event>& all,
+                   const std::vector<ledger::Event>& comes)
+{
+    const auto voidedBy = [](const ledger::Event& event) {
+        const auto* voided = std::get_if<ledger::Voided>(&event.what);
+        return voided ? voided->voids : std::string();
+    };
+    return std::any_of(comes.begin(), comes.end(), [&](const ledger::Event& come) {
+        return std::any_of(all.begin(), all.end(), [&](const ledger::Event& kept) {
+            return kept.id == voidedBy(come) && voidedBy(kept) == id;
+        });
+    });
+}
 
 } // namespace
 
@@ -136,9 +152,14 @@ QString DeedDialog::refusedText(const Error& error) const
     const auto resting = ledger::firstNotFitting(*all, formulary());
     if (!resting)
         return errorSentence(error, wording());
+    const QString named = entryText({resting->event, {}}, formulary(), door().now(), wording());
+    if (isBroughtBack(resting->event.id, *all, *events))
+        return tr("“%1” cannot count again while what it rests on is taken back. Bring that back "
+                  "first.")
+            .arg(named);
     return tr("This cannot be while “%1” stands, which rests on it. Take that back or correct it "
               "first.")
-        .arg(entryText({resting->event, {}}, formulary(), door().now(), wording()));
+        .arg(named);
 }
 
 // What a bottle is filled with is part of it, so all of them are looked at together.

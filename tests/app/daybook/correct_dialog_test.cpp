@@ -228,4 +228,24 @@ TEST_F(CorrectDialogTest, TakingBackShowsWhatGoesAlong)
     EXPECT_TRUE(batch(dev).dissolved);
 }
 
+// It was once told to take back the very entry that was to come back.
+TEST_F(CorrectDialogTest, WhatCannotComeBackYetSaysThatSomethingElseHasToFirst)
+{
+    run(1);
+    for (int deed = 0; deed < 3; ++deed) // the run, Fix 1, Dev 1
+        ASSERT_TRUE(desk.session().undo());
+    PageOn on(desk);
+    on.choose("Run · 1 × 120");
+    on.page.takeBack();
+    auto* dialog = on.dialog<TakeBackDialog>();
+    ASSERT_NE(dialog, nullptr);
+    expectSaid(follows(*dialog), "cannot count again");
+    EXPECT_FALSE(follows(*dialog).contains("Take that back")) << follows(*dialog).toStdString();
+    dialog->reject();
+    on.choose("Mixed, Dev 1");
+    on.page.takeBack();
+    on.settle();
+    EXPECT_FALSE(follows(*on.dialog<TakeBackDialog>()).contains("cannot count again"));
+}
+
 } // namespace ullage::app
