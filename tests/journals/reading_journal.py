@@ -117,7 +117,17 @@ class Book:
 
     def _voided(self):
         """Ids of the events that never happened."""
-        entered, void_lines = {}, {}
+        entered, void_lines = {}, []
+
+        def taken():
+            """What is taken back by what was entered so far."""
+            gone = set()
+            # A voided voiding never happened either, so the last entered decide first.
+            for target, by in reversed(void_lines):
+                if by not in gone:
+                    gone.add(target)
+            return gone
+
         for f in self.events:
             if f.data["kind"] == "voided":
                 target = f.data["voids"]
@@ -125,18 +135,13 @@ class Book:
                     f.refuse("voids", "unknown event")
                 if f.has("batch") and f.data["batch"] != entered[target]:
                     f.refuse("batch", "not that of what it takes back")
-                if target in void_lines:
+                if target in taken():
                     f.refuse("voids", "voided already")
-                void_lines[target] = f.data["id"]
+                void_lines.append((target, f.data["id"]))
                 entered[f.data["id"]] = entered[target]
             else:
                 entered[f.data["id"]] = f.data.get("batch")
-        voided = set()
-        # A voided voiding never happened either, so the last entered decide first.
-        for target, by in reversed(list(void_lines.items())):
-            if by not in voided:
-                voided.add(target)
-        return voided
+        return taken()
 
     def _pair_fillings(self):
         """From version 2 on, a drawing into another bottle and its filling are one pair.

@@ -191,6 +191,8 @@ def voided_by_name_alone():
     take_back("2024-01-14", wrong, why="another bottle")
     slip = take_back("2024-01-14T11:00", right)
     take_back("2024-01-14T12:00", slip, why="it was this one")
+    again = take_back("2024-01-14T13:00", right)  # once more, now that it stands again
+    take_back("2024-01-14T14:00", again)
     counted = j.event("counted", "", "2024-01-15", item="s1", amount=7)
     del j.lines[-1]["batch"]
     take_back("2024-01-15T11:00", counted)

@@ -79,6 +79,43 @@ TEST(JournalImport, TwiceIsTheSameAsOnce)
     EXPECT_EQ(book.text(), everything());
 }
 
+// What it takes back says of which bottle it is: the line is kept with that bottle, goes out as it
+// was written, and is the same line when it comes again, to this book and to another.
+TEST(JournalImport, ATakingBackNeedsNotNameItsBottle)
+{
+    const QByteArray journal =
+        kStart + R"({"type":"event","id":"e3","kind":"voided","at":"2026-06-04T10:00:00Z",)"
+                 R"("voids":"e2","why":"another bottle"})"
+                 "\n"
+                 R"({"type":"event","id":"e4","kind":"voided","at":"2026-06-04T11:00:00Z",)"
+                 R"("voids":"e3"})"
+                 "\n"
+                 R"({"type":"event","id":"e5","kind":"voided","at":"2026-06-04T12:00:00Z",)"
+                 R"("voids":"e2"})"
+                 "\n";
+    TempBook book;
+    ASSERT_TRUE(book.import(journal));
+    const auto events = book.store->eventsOf("dev-1");
+    ASSERT_TRUE(events);
+    EXPECT_EQ(events->size(), 5U);
+    const auto batches = book.book->batches(testNow(), true);
+    ASSERT_TRUE(batches);
+    ASSERT_EQ(batches->size(), 1U);
+    EXPECT_EQ((*batches)[0].filmsDone, chemistry::Films(0));
+
+    TempBook second;
+    const auto first = second.import(book.text());
+    ASSERT_TRUE(first) << first.error().line << first.error().field;
+    EXPECT_EQ(first->added, first->lines);
+    for (TempBook* one : {&book, &second}) {
+        one->open();
+        const auto again = one->import(journal);
+        ASSERT_TRUE(again) << again.error().line << again.error().field;
+        EXPECT_EQ(again->added, 0);
+        EXPECT_EQ(one->text(), journal);
+    }
+}
+
 TEST(JournalImport, IgnoresTheWritingOfWhatIsThere)
 {
     TempBook book;
