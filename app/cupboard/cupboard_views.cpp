@@ -144,7 +144,11 @@ QString codesOf(const Bundle& bundle, const CupboardSnapshot& snapshot,
     for (const ledger::Barcode& code : snapshot.state.barcodes) {
         const bool ours = std::any_of(bundle.items.begin(), bundle.items.end(), [&](auto* here) {
             const auto family = formulary.family(here->item.solution);
-            return code.of == here->item.id || code.of == here->item.solution ||
+            const auto thing = snapshot.state.things.find(code.of); // by an id that it had before
+            const bool same = thing != snapshot.state.things.end() &&
+                              std::visit([](const auto& line) { return line.id; }, thing->second) ==
+                                  here->item.id;
+            return same || code.of == here->item.id || code.of == here->item.solution ||
                    std::find(family.begin(), family.end(), code.of) != family.end();
         });
         if (ours)

@@ -50,6 +50,8 @@ MixDialog::MixDialog(Door& door, QWidget* parent)
     : DeedDialog(door, tr("Mix a batch"), parent), m_new(door.wording(), this),
       m_taken(door.batchNames()), m_packets(door.packetsAtHand())
 {
+    if (auto state = door.cupboard())
+        m_items = std::move(state->items);
     buildForm();
     buildSide();
     fillSolutions();
@@ -247,7 +249,7 @@ void MixDialog::fillPackets()
     for (std::size_t i = 0; chosen && i < m_packets.size(); ++i) {
         const auto family = formulary().family(chosen->id);
         if (std::find(family.begin(), family.end(), m_packets[i].solution) != family.end())
-            m_packet->addItem(packetText(m_packets[i], wording()), static_cast<int>(i));
+            m_packet->addItem(packetText(m_packets[i], m_items, wording()), static_cast<int>(i));
     }
     m_packet->addItem(tr("nothing from the cupboard"), -1);
     setRowVisible(kPacket, m_packet->count() > 1 && !m_found->isChecked());

@@ -5,10 +5,12 @@
 #include "app/dialogs/volume_question.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/vessel_fields.h"
+#include "core/ledger/cupboard_state.h"
 #include "core/ledger/mix_preview.h"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 class QLabel;
 class QCheckBox;
@@ -96,6 +98,7 @@ private:
     CautionBox* m_cautions;
     QStringList m_taken;                   ///< names of all batches
     std::vector<ledger::Packet> m_packets; ///< that may be mixed from
+    std::vector<ledger::ItemHere> m_items; ///< of the cupboard: how long they keep
     bool m_volumeTyped = false;
     bool m_nameTyped = false;
     VolumeQuestion m_littleQuestion;

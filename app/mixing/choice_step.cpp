@@ -133,7 +133,7 @@ void ChoiceStep::retranslate()
         m_packet->setItemText(m_packet->count() - 1, tr("no packet of the cupboard"));
     for (int i = 0; i + 1 < m_packet->count(); ++i) {
         const auto at = static_cast<std::size_t>(m_packet->itemData(i).toInt());
-        m_packet->setItemText(i, app::packetText(m_packets[at], m_wording));
+        m_packet->setItemText(i, app::packetText(m_packets[at], m_items, m_wording));
     }
     for (int i = 0; i < m_solution->count(); ++i)
         m_solution->setItemText(i, shownName(m_solutions[static_cast<std::size_t>(i)]->name));
@@ -225,7 +225,8 @@ void ChoiceStep::solutionChosen()
         const auto family = m_formulary.family(solution.id);
         for (std::size_t i = 0; i < m_packets.size(); ++i) {
             if (std::find(family.begin(), family.end(), m_packets[i].solution) != family.end())
-                m_packet->addItem(app::packetText(m_packets[i], m_wording), static_cast<int>(i));
+                m_packet->addItem(app::packetText(m_packets[i], m_items, m_wording),
+                                  static_cast<int>(i));
         }
         m_packet->addItem(tr("no packet of the cupboard"));
     }

@@ -1,5 +1,6 @@
 #include "app/words/packet_words.h"
 
+#include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "core/ledger/cupboard.h"
 
@@ -16,6 +17,17 @@ namespace
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(PacketWords)
 };
+
+QString lifeText(const ledger::Shelflife& life, const Wording& wording)
+{
+    if (life.keeps == ledger::Keeps::Past)
+        return life.byOpening ? Words::tr("opened too long ago")
+                              : Words::tr("past its date", "of a packet");
+    if (life.byOpening)
+        return Words::tr("opened, to %1", "the last day of use")
+            .arg(wording.locale.toString(localDate(*life.until), QLocale::ShortFormat));
+    return {};
+}
 
 } // namespace
 
@@ -37,6 +49,18 @@ QString packetText(const ledger::Packet& packet, const Wording& wording)
                                        : QString::fromStdString(packet.useBy));
     }
     return parts.join(QStringLiteral(" · "));
+}
+
+QString packetText(const ledger::Packet& packet, const std::vector<ledger::ItemHere>& items,
+                   const Wording& wording)
+{
+    QString text = packetText(packet, wording);
+    for (const ledger::ItemHere& here : items) {
+        const QString life = here.item.id == packet.id ? lifeText(here.life, wording) : QString();
+        if (!life.isEmpty())
+            text += QStringLiteral(" · ") + life;
+    }
+    return text;
 }
 
 } // namespace ullage::app

@@ -55,6 +55,44 @@ TEST(MixFromCupboard, aPacketIsUsedWholeAndComesBackWithUndo)
     EXPECT_EQ(leftOf(desk, "sooner"), 1);
 }
 
+// Where one chooses what to mix from, not only in the cupboard.
+TEST(MixFromCupboard, whatIsPastItsTimeSaysSoWhereItIsChosen)
+{
+    Desk desk;
+    shelve(desk,
+           {powder("old", "2026-11-01"), powder("fine", "2027-11-01"), concentrate("c", 500)});
+    happen(desk, ledger::Taken{"c", 100, {}});
+    const auto offered = [&](const QString& solution) {
+        MixDialog dialog(desk.door());
+        dialog.show();
+        chooseSolutionOf(dialog, solution);
+        const auto* packets = named<QComboBox>(dialog, "From the cupboard");
+        QStringList texts;
+        for (int i = 0; i + 1 < packets->count(); ++i)
+            texts << packets->itemText(i);
+        return texts;
+    };
+    const QStringList powders = offered("starter-mq-borax");
+    ASSERT_EQ(powders.size(), 2);
+    EXPECT_TRUE(powders[0].endsWith("past its date")) << powders[0].toStdString();
+    EXPECT_FALSE(powders[1].contains("past")) << powders[1].toStdString();
+    EXPECT_TRUE(offered("starter-acid-fixer")
+                    .front()
+                    .contains(QStringLiteral("opened, to ") +
+                              desk.door().wording().locale.toString(QDate(2027, 1, 24),
+                                                                    QLocale::ShortFormat)))
+        << offered("starter-acid-fixer").front().toStdString();
+    desk.pass(61);
+    EXPECT_TRUE(offered("starter-acid-fixer").front().endsWith("opened too long ago"));
+
+    Window at(desk);
+    emit at.window.mixRequested();
+    auto* guide = at.window.findChild<MixingPage*>();
+    ASSERT_NE(guide, nullptr);
+    ASSERT_TRUE(guide->choice(0)->choosePacket("old"));
+    EXPECT_TRUE(guide->choice(0)->packet()->currentText().endsWith("past its date"));
+}
+
 // 500 ml of concentrate make 2,500 ml, so a litre takes 200 ml of it.
 TEST(MixFromCupboard, ofAConcentrateIsTakenWhatTheVolumeAsksFor)
 {
