@@ -164,6 +164,8 @@ Result<ShownTable> shoppingTable(const Asked& asked)
     const auto needs = cupboard::readNeeds(asked.book, asked.now, asked.planFor, wallClock());
     if (!needs)
         return tl::unexpected(needs.error());
+    if (!needs->leftOut.empty())
+        return tl::unexpected(needs->leftOut.front().why);
     const auto plan = cupboard::planNeeds(needs->request);
     if (!plan)
         return tl::unexpected(plan.error());

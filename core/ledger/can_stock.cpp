@@ -69,10 +69,11 @@ struct CanFolding {
         std::optional<double> silver;
         if (!what.from.empty()) {
             const auto batch = batchThen(what.from, event.at);
-            if (!batch) {
+            // The can stands, whatever happened to the book's entries about the bottle.
+            if (!batch && batch.error().code != ErrorCode::NotAsEntered) {
                 return tl::unexpected(batch.error());
             }
-            if (*batch) {
+            if (batch && *batch) {
                 silver = what.volume.value() / 1000 * (*batch)->silver.value();
             }
         }

@@ -76,8 +76,9 @@ using BatchThen =
 /// a part of that discarding, which stands for the rest only: nothing is poured twice.
 /// What is handed over is all that is in the can where no volume is said; more than was poured in
 /// by the book is taken for all of it, as the receiver measures.
+/// Of a batch that is not what was entered the silver that was poured in is not known.
 /// Refuses a pouring that the can does not hold (TooMuch; `text` is the event's id) and whatever
-/// `batchThen` refuses.
+/// `batchThen` refuses of a batch that was discarded into it, whose volume is not known then.
 Result<CanStock> canStock(const Container& can, const std::vector<Event>& entered,
                           const BatchThen& batchThen,
                           chemistry::Instant until = chemistry::Instant::max());

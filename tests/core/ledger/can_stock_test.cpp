@@ -111,6 +111,22 @@ TEST_F(CanStockTest, ofUnknownSilverItIsTheLeast)
     EXPECT_EQ(refused.error().text, "e2");
 }
 
+TEST_F(CanStockTest, ofABottleThatCannotBeReadTheSilverIsNotKnown)
+{
+    add(1, PouredIn{"can", Millilitres(200), "f"}); // 0.6 g
+    add(2, PouredIn{"can", Millilitres(300), "torn"});
+    const auto then = [](const std::string& batch, chemistry::Instant at) {
+        return batch == "torn" ? Result<std::optional<PouredBatch>>(
+                                     refuse({.code = ErrorCode::NotAsEntered, .text = "changed"}))
+                               : CanStockTest::then(batch, at);
+    };
+    const auto stock = canStock(can, entered, then, History::at(100));
+    ASSERT_TRUE(stock);
+    EXPECT_EQ(stock->volume, Millilitres(500));
+    EXPECT_NEAR(stock->silver, 0.6, 1e-12);
+    EXPECT_TRUE(stock->silverAtLeast);
+}
+
 TEST_F(CanStockTest, isFullUntilItIsHandedOver)
 {
     add(1, PouredIn{"can", Millilitres(2000), "f"});
