@@ -1,4 +1,4 @@
-#include "app/cupboard/offered_work_dialog.h"
+#include "app/window/offered_work_dialog.h"
 
 #include "app/cupboard/work_words.h"
 #include "app/session/door.h"

@@ -1,5 +1,5 @@
 // Which events of a calendar are known work: what is understood of them, and what a person chooses.
-#include "app/cupboard/offered_work_dialog.h"
+#include "app/window/offered_work_dialog.h"
 
 #include "app/cupboard/needs_card.h"
 #include "tests/app/cupboard/cupboard_kit.h"
