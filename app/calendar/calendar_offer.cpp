@@ -5,8 +5,9 @@
 #include "core/cupboard/work_series.h"
 #include "core/store/calendar_work.h"
 
+#include <QCoreApplication>
 #include <QRegularExpression>
-#include <QString>
+#include <QStringList>
 
 #include <algorithm>
 #include <optional>
@@ -18,6 +19,11 @@ namespace ullage::app
 namespace
 {
 
+struct OfferWords {
+    Q_DECLARE_TR_FUNCTIONS(CalendarOffer)
+};
+
+constexpr int kMostNamed = 12;
 constexpr int kMostFilms = 1000; // more is no evening's work
 constexpr int kShortestName = 3; // fewer letters stand in any text
 const QString kOurEvents = QStringLiteral("@ullage");
@@ -119,6 +125,30 @@ std::vector<OfferedWork> offeredWork(const std::vector<store::CalendarEvent>& ev
         offered.push_back(std::move(one));
     }
     return offered;
+}
+
+QString notReadText(const std::vector<Error>& leftOut, const QLocale& locale)
+{
+    if (leftOut.empty())
+        return {};
+    QStringList names;
+    for (const Error& why : leftOut) {
+        const QString name = QString::fromStdString(why.subject).simplified();
+        const QString shown = name.isEmpty() ? OfferWords::tr("one without a name", "event")
+                                             : OfferWords::tr("“%1”", "event").arg(name);
+        if (!names.contains(shown))
+            names << shown;
+    }
+    if (names.size() > kMostNamed) {
+        const auto more = static_cast<int>(names.size()) - kMostNamed;
+        names = names.mid(0, kMostNamed);
+        names << OfferWords::tr("%Ln more", "events", more);
+    }
+    return OfferWords::tr("%Ln date(s) cannot be taken, because it cannot be told when they "
+                          "are: some of their days come or stay away one by one, their time zone "
+                          "is not known here, or they have no day. %1.",
+                          nullptr, static_cast<int>(leftOut.size()))
+        .arg(locale.createSeparatedList(names));
 }
 
 } // namespace ullage::app

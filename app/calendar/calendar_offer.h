@@ -5,6 +5,9 @@
 #include "core/ledger/cupboard_state.h"
 #include "core/store/calendar_text.h"
 
+#include <QLocale>
+#include <QString>
+
 #include <vector>
 
 namespace ullage::app
@@ -23,5 +26,9 @@ struct OfferedWork {
 std::vector<OfferedWork> offeredWork(const std::vector<store::CalendarEvent>& events,
                                      const ledger::CupboardState& cupboard,
                                      const formulary::Formulary& formulary, chemistry::Instant now);
+
+/// Names the events that were left out as the calendar was read (readCalendar()), and says why;
+/// empty for none.
+QString notReadText(const std::vector<Error>& leftOut, const QLocale& locale);
 
 } // namespace ullage::app

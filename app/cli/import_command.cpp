@@ -102,7 +102,8 @@ static void listWork(const Call& call, const QString& heading,
 // Known work: what names films or a solution, or everything.
 static int importCalendar(const Call& call, const OpenBook& open, QIODevice& device)
 {
-    const auto events = store::readCalendar(device.readAll());
+    std::vector<Error> notRead;
+    const auto events = store::readCalendar(device.readAll(), &notRead);
     if (!events) {
         return call.refused(events.error());
     }
@@ -132,6 +133,9 @@ static int importCalendar(const Call& call, const OpenBook& open, QIODevice& dev
         call,
         FileCommands::tr("Left, as they name neither films nor a solution (--all takes them too):"),
         left);
+    if (!notRead.empty()) {
+        call.say(notReadText(notRead, QLocale()));
+    }
     return kDone;
 }
 

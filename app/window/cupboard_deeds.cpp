@@ -181,14 +181,19 @@ void CupboardDeeds::readCalendar(const ledger::CupboardState& state)
         return m_parts.fail(title, {.code = ErrorCode::FileFailed,
                                     .field = "FILE",
                                     .text = file.errorString().toStdString()});
-    const auto events = store::readCalendar(file.readAll());
+    std::vector<Error> leftOut;
+    const auto events = store::readCalendar(file.readAll(), &leftOut);
     if (!events)
         return m_parts.fail(title, events.error());
     auto works = offeredWork(*events, state, *m_parts.door.formulary(), m_parts.door.now());
-    if (works.empty())
+    const QString notRead = notReadText(leftOut, m_parts.wording().locale);
+    if (works.empty()) {
+        const QString nothing =
+            tr("Nothing new: what comes yet of this calendar is known already.");
         return prompts().tell(&m_parts.window, title,
-                              tr("Nothing new: what comes yet of this calendar is known already."));
-    openOnce(new OfferedWorkDialog(m_parts.door, std::move(works), &m_parts.window));
+                              notRead.isEmpty() ? nothing : nothing + u'\n' + notRead);
+    }
+    openOnce(new OfferedWorkDialog(m_parts.door, std::move(works), notRead, &m_parts.window));
 }
 
 } // namespace ullage::app

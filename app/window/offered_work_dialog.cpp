@@ -51,7 +51,8 @@ QString offerText(const OfferedWork& offered, const Door& door)
 
 } // namespace
 
-OfferedWorkDialog::OfferedWorkDialog(Door& door, std::vector<OfferedWork> works, QWidget* parent)
+OfferedWorkDialog::OfferedWorkDialog(Door& door, std::vector<OfferedWork> works,
+                                     const QString& notRead, QWidget* parent)
     : FormDialog(door.wording(), tr("Read a calendar"), parent), m_door(door),
       m_works(std::move(works)), m_list(new QListWidget(this))
 {
@@ -83,6 +84,12 @@ OfferedWorkDialog::OfferedWorkDialog(Door& door, std::vector<OfferedWork> works,
         flow->addWidget(button);
     }
     body()->addWidget(buttons);
+    if (!notRead.isEmpty()) {
+        auto* left = new PlainLabel(notRead, this);
+        left->setWordWrap(true);
+        setTone(left, Tone::Test);
+        body()->addWidget(left);
+    }
     connect(m_list, &QListWidget::itemChanged, this, &OfferedWorkDialog::countTicked);
     countTicked();
     m_list->setFocus();

@@ -20,8 +20,9 @@ class OfferedWorkDialog : public FormDialog
     Q_OBJECT
 
 public:
-    /// `works`: at least one.
-    OfferedWorkDialog(Door& door, std::vector<OfferedWork> works, QWidget* parent = nullptr);
+    /// `works`: at least one. `notRead`: what cannot be taken, in words, or empty.
+    OfferedWorkDialog(Door& door, std::vector<OfferedWork> works, const QString& notRead,
+                      QWidget* parent = nullptr);
 
     [[nodiscard]] QListWidget* list() const { return m_list; }
 

@@ -3,6 +3,8 @@
 #include <QDateTime>
 #include <QTimeZone>
 
+#include <optional>
+
 namespace ullage::store
 {
 
@@ -166,12 +168,13 @@ Result<void> take(CalendarEvent& event, bool& hasStart, const Property& property
 
 } // namespace
 
-Result<std::vector<CalendarEvent>> readCalendar(const QByteArray& text)
+Result<std::vector<CalendarEvent>> readCalendar(const QByteArray& text, std::vector<Error>* leftOut)
 {
     std::vector<CalendarEvent> found;
     std::vector<QByteArray> inside; // parts that have begun
     bool hasStart = false;
     bool begun = false;
+    std::optional<Error> wrong; // with the event in hand
     int number = 0;
     for (const auto& [line, content] : unfolded(text)) {
         number = line;
@@ -186,6 +189,7 @@ Result<std::vector<CalendarEvent>> readCalendar(const QByteArray& text)
             if (part == "VEVENT") {
                 found.emplace_back();
                 hasStart = false;
+                wrong.reset();
             }
         } else if (inside.empty()) {
             return refusal(ErrorCode::Malformed, "VCALENDAR", content, line);
@@ -194,12 +198,23 @@ Result<std::vector<CalendarEvent>> readCalendar(const QByteArray& text)
                 return refusal(ErrorCode::Malformed, "VCALENDAR", content, line);
             }
             inside.pop_back();
-            if (part == "VEVENT" && (found.back().uid.empty() || !hasStart)) {
-                return refusal(ErrorCode::Missing, hasStart ? "UID" : "DTSTART", {}, line);
+            if (part != "VEVENT") {
+                continue;
+            }
+            if (!wrong && (found.back().uid.empty() || !hasStart)) {
+                wrong = refusal(ErrorCode::Missing, hasStart ? "UID" : "DTSTART", {}, line).value();
+            }
+            if (wrong && !leftOut) {
+                return tl::unexpected(*wrong);
+            }
+            if (wrong) {
+                wrong->subject = found.back().summary.toStdString();
+                leftOut->push_back(std::move(*wrong));
+                found.pop_back();
             }
         } else if (inside.back() == "VEVENT") { // not what is within it, such as an alarm
-            if (auto fine = take(found.back(), hasStart, property); !fine) {
-                return tl::unexpected(fine.error());
+            if (auto fine = take(found.back(), hasStart, property); !fine && !wrong) {
+                wrong = fine.error();
             }
         }
     }

@@ -17,7 +17,9 @@ namespace ullage::store
 /// Refuses, with the line, what is no calendar or ends within (Malformed `VCALENDAR`), an event
 /// without UID or start (Missing), a start that is none or in a zone that is not known (Malformed
 /// `DTSTART`), and dates that come or stay away one by one (NotSuitable: RDATE, EXDATE,
-/// RECURRENCE-ID, EXRULE), as nothing of ours says so.
-Result<std::vector<CalendarEvent>> readCalendar(const QByteArray& text);
+/// RECURRENCE-ID, EXRULE), as nothing of ours says so. With `leftOut`, what is wrong with one event
+/// leaves out that event: the refusal stands there, its subject is what the event is called.
+Result<std::vector<CalendarEvent>> readCalendar(const QByteArray& text,
+                                                std::vector<Error>* leftOut = nullptr);
 
 } // namespace ullage::store

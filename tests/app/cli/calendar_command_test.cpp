@@ -92,6 +92,18 @@ TEST_F(CalendarTest, takesKnownWorkFromACalendar)
     const auto events = written();
     ASSERT_TRUE(find(events, "work-7@ullage"));
     EXPECT_EQ(find(events, "work-7@ullage")->summary, QStringLiteral("Open evening"));
+    const QString choir =
+        write(QStringLiteral("choir.ics"),
+              "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nBEGIN:VEVENT\r\nUID:8\r\n"
+              "DTSTART:20270202T180000Z\r\nRRULE:FREQ=WEEKLY\r\nEXDATE:20270209T180000Z\r\n"
+              "SUMMARY:Choir\r\nEND:VEVENT\r\nBEGIN:VEVENT\r\nUID:9\r\n"
+              "DTSTART:20270203T180000Z\r\nSUMMARY:Course: 8 films\r\nEND:VEVENT\r\n"
+              "END:VCALENDAR\r\n");
+    const Answer some = run({QStringLiteral("import"), choir});
+    EXPECT_EQ(some.code, kDone);
+    EXPECT_TRUE(some.err.contains("Choir")) << "what could not be read is named";
+    ASSERT_TRUE(find(written(), "work-9@ullage"));
+    EXPECT_EQ(find(written(), "work-9@ullage")->films, 8);
     const QString broken = write(QStringLiteral("broken.ics"), "BEGIN:VCALENDAR\r\n");
     EXPECT_EQ(run({QStringLiteral("import"), broken}).code, kRefused);
 }

@@ -208,7 +208,9 @@ void seeCupboardDeeds(Door& door, const SeenScreen& seen)
     choir.work.name = "Choir of the harbour church, rehearsal for the concert in the old hall";
     choir.work.films.reset();
     choir.known = choir.likely = false;
-    OfferedWorkDialog offers(door, {offered, choir});
+    OfferedWorkDialog offers(door, {offered, choir},
+                             notReadText({{.code = ErrorCode::NotSuitable, .subject = "Regatta"}},
+                                         door.wording().locale));
     show(offers, QStringLiteral("cupboard-calendar-read"), seen);
     CalendarDialog calendar(door.wording(), cupboard::everyDateKind(),
                             QStringLiteral("/media/darkroom/calendars/harbour.ics"));

@@ -80,7 +80,8 @@ TEST(OfferedWork, onlyWhatIsTickedIsEntered)
     Desk desk;
     OfferedWorkDialog dialog(
         desk.door(),
-        offersOf(desk, {eventOn(desk, "1", "Choir", 3), eventOn(desk, "2", "Course, 8 films", 4)}));
+        offersOf(desk, {eventOn(desk, "1", "Choir", 3), eventOn(desk, "2", "Course, 8 films", 4)}),
+        {});
     dialog.show();
     ASSERT_EQ(dialog.list()->count(), 2);
     EXPECT_EQ(dialog.list()->item(0)->checkState(), Qt::Unchecked);

@@ -192,6 +192,25 @@ TEST(CalendarReader, readsZonesAlarmsAndLowerCase)
     EXPECT_TRUE(read->front().description.isEmpty()) << "the alarm's is not the event's";
 }
 
+// A stranger's calendar has many an event that nothing of ours says; the others are read.
+TEST(CalendarReader, leavesOutTheEventThatIsNotUnderstood)
+{
+    std::vector<Error> leftOut;
+    const auto read = readCalendar(
+        "BEGIN:VCALENDAR\nBEGIN:VEVENT\nUID:1\nDTSTART:20261208T180000Z\nRRULE:FREQ=WEEKLY\n"
+        "EXDATE:20261215T180000Z\nEXDATE:20261222T180000Z\nSUMMARY:Choir\nEND:VEVENT\n"
+        "BEGIN:VEVENT\nUID:2\nDTSTART:20261209T180000Z\nSUMMARY:Course\nEND:VEVENT\n"
+        "END:VCALENDAR\n",
+        &leftOut);
+    ASSERT_TRUE(read);
+    ASSERT_EQ(read->size(), 1U);
+    EXPECT_EQ(read->front().uid, "2");
+    ASSERT_EQ(leftOut.size(), 1U) << "each once";
+    EXPECT_EQ(leftOut[0].subject, "Choir");
+    EXPECT_EQ(leftOut[0].field, "EXDATE");
+    EXPECT_EQ(leftOut[0].line, 6);
+}
+
 TEST(CalendarReader, refusesWithTheLine)
 {
     struct Case {
@@ -215,6 +234,12 @@ TEST(CalendarReader, refusesWithTheLine)
         ASSERT_FALSE(read) << one.inside;
         EXPECT_EQ(read.error().field, one.field) << one.inside;
         EXPECT_EQ(read.error().line, one.line) << one.inside;
+        std::vector<Error> leftOut;
+        const auto lenient = readCalendar(
+            QByteArray("BEGIN:VCALENDAR\n") + one.inside + "END:VCALENDAR\n", &leftOut);
+        const bool noCalendar = one.field == std::string("VCALENDAR");
+        EXPECT_EQ(lenient.has_value(), !noCalendar) << one.inside;
+        EXPECT_EQ(leftOut.size(), noCalendar ? 0U : 1U) << one.inside;
     }
     for (const char* text :
          {"", "hello", "BEGIN:VCALENDAR\nVERSION:2.0\n", "BEGIN:VCARD\nEND:VCARD\n"}) {
