@@ -244,7 +244,9 @@ void NeedStrip::paintBar(QPainter& painter, const QRectF& rect, const NeedRow& r
     const QColor colour = missing ? colours().red : colourOf(row.role);
     QPainterPath shape;
     shape.addRoundedRect(rect, 5, 5);
-    painter.fillPath(shape, stands ? colour : colours().card);
+    // On the red screen no shade leaves room for words that can be read: the bars are tinted.
+    const QColor filled = Theme::instance().isDarkRoom() ? colours().selected : colour;
+    painter.fillPath(shape, stands ? filled : colours().card);
     if (missing) {
         painter.save();
         painter.setClipPath(shape);
@@ -262,7 +264,7 @@ void NeedStrip::paintBar(QPainter& painter, const QRectF& rect, const NeedRow& r
         painter.fillRect(QRectF(words.left() - 2, rect.top() + 4, wide + 4, rect.height() - 8),
                          colours().card);
     }
-    painter.setPen(stands ? wordsOn(colour) : missing ? colours().red : colours().ink);
+    painter.setPen(stands ? wordsOn(filled) : missing ? colours().red : colours().ink);
     painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, text);
 }
 

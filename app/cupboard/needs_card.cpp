@@ -55,6 +55,7 @@ QWidget* NeedsCard::newLine(const WorkLine& work)
     row->addWidget(text, 1);
     // One button for all of it: three leave no room for the words in a narrow card.
     auto* change = new QPushButton(tr("Change"), line);
+    change->setProperty("menu", true); // room for its arrow
     setButtonLook(change, ButtonLook::Quiet);
     change->setAccessibleDescription(work.text);
     auto* menu = new QMenu(change);
