@@ -9,6 +9,7 @@
 #include "app/words/error_words.h"
 
 #include <QDialogButtonBox>
+#include <QFontMetrics>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -38,9 +39,11 @@ FormDialog::FormDialog(const Wording& wording, const QString& title, QWidget* pa
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addLayout(m_body, 1);
-    // Room for one line about a field; it goes before anything has to scroll.
+    // Room for what is said about a field, two lines where it is narrow; it goes before anything
+    // has to scroll.
+    const int line = QFontMetrics(Theme::font(TextRole::Small)).height();
     column->addItem(
-        new QSpacerItem(0, fontMetrics().height(), QSizePolicy::Minimum, QSizePolicy::Preferred));
+        new QSpacerItem(0, 2 * line + Space::kTight, QSizePolicy::Minimum, QSizePolicy::Preferred));
     m_body->setContentsMargins(0, 0, 0, 0);
     m_body->setSpacing(Space::kGap);
     m_room = new ScrollRoom(content, this);
