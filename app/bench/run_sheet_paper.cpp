@@ -59,9 +59,10 @@ PaperTable factsOf(const PlannedRun& planned, const Wording& wording)
 PaperTable stepsOf(const ledger::RunState& run, const Wording& wording)
 {
     PaperTable steps;
-    steps.columns = {{QString(), false, true},          {RunSheetPaper::tr("Step")},
-                     {RunSheetPaper::tr("Time"), true}, {RunSheetPaper::tr("Took"), true},
-                     {RunSheetPaper::tr("Pour in")},    {RunSheetPaper::tr("Agitation")}};
+    steps.columns = {
+        {QString(), false, true},          {RunSheetPaper::tr("Step")},
+        {RunSheetPaper::tr("Time"), true}, {RunSheetPaper::tr("Took"), false, false, true},
+        {RunSheetPaper::tr("Pour in")},    {RunSheetPaper::tr("Agitation")}};
     for (std::size_t i = 0; i < run.sheet.steps.size(); ++i) {
         const ledger::RunStep& step = run.sheet.steps[i];
         const bool still = step.kind == ledger::StepKind::PourBack;

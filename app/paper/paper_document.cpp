@@ -21,6 +21,7 @@ constexpr double kColumnGap = 4;
 constexpr double kThin = 0.15;
 constexpr double kThick = 0.4;
 constexpr double kChartHeight = 46;
+constexpr double kWritten = 16;  // a time by hand
 constexpr qsizetype kShort = 24; // characters of a figure with its unit, of a day
 
 class PageFiller
@@ -172,6 +173,10 @@ std::vector<double> PageFiller::widthsOf(const PaperTable& table) const
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         if (table.columns[i].tick)
             wish[i] = least[i] = letters() * 1.2;
+        if (table.columns[i].write) {
+            least[i] = std::max(least[i], kWritten);
+            wish[i] = std::max(wish[i], kWritten);
+        }
     }
     const double room = width() - kColumnGap * double(table.columns.size() - 1);
     const double wished = std::accumulate(wish.begin(), wish.end(), 0.0);

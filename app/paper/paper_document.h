@@ -18,6 +18,7 @@ struct PaperColumn {
     QString title;
     bool right = false; ///< numbers, to the right
     bool tick = false;  ///< a box to tick stands in it
+    bool write = false; ///< left empty for a pencil: wide enough for a figure by hand
 };
 
 struct PaperTable {

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -108,6 +110,21 @@ TEST(PaperDocument, figuresAndDaysStayWholeBeforeNamesThatHoldFigures)
         lines << line.text;
     for (const char* whole : {"12. Dez. 2026", "10. Jan. 2027", "26 Filme", "nicht bekannt"})
         EXPECT_TRUE(lines.contains(QString::fromUtf8(whole))) << whole;
+}
+
+TEST(PaperDocument, aColumnForAPencilHasRoomForIt)
+{
+    PaperTable table;
+    table.columns = {{"Step"}, {"Took", false, false, true}, {"Agitation"}};
+    table.rows = {{"Develop in Dev 14", "", "first 30 s, then 10 s every minute"}};
+    const auto pages = paperPages({"Run sheet", "home", {table}, 3.3}, sheetOf(PaperSize::A4));
+    const auto& lines = pages.front().lines;
+    const auto of = [&](const char* words) {
+        return std::find_if(lines.begin(), lines.end(),
+                            [&](const LabelLine& line) { return line.text == words; });
+    };
+    ASSERT_TRUE(of("Took") != lines.end() && of("Agitation") != lines.end());
+    EXPECT_GE(of("Agitation")->baseline.x() - of("Took")->baseline.x(), 16);
 }
 
 TEST(PaperDocument, aCurveStaysWithinThePageWithAllItsFigures)
