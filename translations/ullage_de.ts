@@ -6214,7 +6214,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>%1 of %2 done</source>
         <comment>films</comment>
-        <translation>%1 von %2 fertig</translation>
+        <translation>%2, %1 fertig</translation>
     </message>
     <message>
         <source>Gloves, eye protection: it can make skin allergic. Never mix with cleaners. Collect the waste.</source>
