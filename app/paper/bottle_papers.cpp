@@ -153,7 +153,9 @@ PaperDocument cardPaper(const ledger::Judged& bottle, const std::vector<ledger::
     document.under = shownName(batch.solution->name) + QStringLiteral(" · ") + underOf(about);
     PaperTable facts;
     facts.columns = {{BottlePapers::tr("What")}, {BottlePapers::tr("Figure")}};
-    facts.rows = {{BottlePapers::tr("Mixed"), paperDay(batch.madeAt, about)},
+    const bool found = batch.historyUnknown && !batch.dateKnown; // and mixed nobody knows when
+    facts.rows = {{found ? BottlePapers::tr("Found") : BottlePapers::tr("Mixed"),
+                   paperDay(batch.madeAt, about)},
                   {BottlePapers::tr("Volume"), volumeText(batch.volume, about.wording)}};
     if (batch.vessel)
         facts.rows.push_back({BottlePapers::tr("Vessel"), shownName(batch.vessel->name)});

@@ -213,6 +213,27 @@ TEST(Papers, theCardTellsFiguresCurvesEventsAndCautions)
     EXPECT_TRUE(allWords(document).contains("food or drink bottle"));
 }
 
+// It said of a bottle that was found when it had been mixed.
+TEST(Papers, theCardOfABottleFoundSaysSo)
+{
+    JournalBook months;
+    auto batch = months.book->batch("dev-1", JournalBook::now());
+    ASSERT_TRUE(batch);
+    const auto titleOf = [&] {
+        return tableOf(cardPaper({*batch, ledger::assess(*batch)}, {}, {{}, false},
+                                 months.book->formulary(), JournalBook::about()),
+                       0)
+            .rows.front()
+            .front();
+    };
+    EXPECT_EQ(titleOf(), "Mixed");
+    batch->historyUnknown = true;
+    batch->dateKnown = true;
+    EXPECT_EQ(titleOf(), "Mixed");
+    batch->dateKnown = false;
+    EXPECT_EQ(titleOf(), "Found");
+}
+
 TEST(Papers, theCardTellsWhatTheBottleCost)
 {
     JournalBook months;
