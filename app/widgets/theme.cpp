@@ -4,6 +4,7 @@
 #include "app/widgets/manners.h"
 
 #include <QApplication>
+#include <QListWidget>
 #include <QPalette>
 #include <QProxyStyle>
 #include <QStyle>
@@ -51,13 +52,16 @@ class RoomStyle : public QProxyStyle
 public:
     using QProxyStyle::QProxyStyle;
 
-    // The caret is painted by inverting what is under it: on black it would be a white lamp.
     int pixelMetric(PixelMetric metric, const QStyleOption* option,
                     const QWidget* widget) const override
     {
-        return metric == PM_TextCursorWidth && Theme::instance().isDarkRoom()
-                   ? 0
-                   : QProxyStyle::pixelMetric(metric, option, widget);
+        // The caret is painted by inverting what is under it: on black it would be a white lamp.
+        if (metric == PM_TextCursorWidth && Theme::instance().isDarkRoom())
+            return 0;
+        // Air between a box to tick and its words: style sheets know none for lists.
+        if (metric == PM_FocusFrameHMargin && qobject_cast<const QListWidget*>(widget))
+            return 5;
+        return QProxyStyle::pixelMetric(metric, option, widget);
     }
 
     using QProxyStyle::polish;
