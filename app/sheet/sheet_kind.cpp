@@ -29,14 +29,23 @@ std::optional<RowKind> rowKindFrom(const QString& cell)
 std::string sheetFormatFrom(const QString& cell)
 {
     static const QRegularExpression narrow(
-        QStringLiteral(R"(^(?:135|35\s*mm|35|kb|kleinbild)(?:\W*\b(24|36)\b)?)"
+        QStringLiteral(R"(^(?:135|35\s*mm|35|kb|kleinbild)(?:\s*film)?(?:\W*\b(24|36)\b)?)"
                        R"((?:\W*(?:exp|exposures|aufn|aufnahmen|bilder))?\W*$)"),
+        QRegularExpression::CaseInsensitiveOption);
+    // By the frames on it: a sheet of that size says "cm".
+    static const QRegularExpression roll(
+        QStringLiteral(R"(^(?:120\W+)?(?:645|6\s*[x×]\s*(?:4[.,]5|6|7|8|9|12|17))(?:\W+120)?$)"
+                       R"(|^(?:rollfilm\W*)?120(?:\s*film|er)?$|^rollfilm$|^mittelformat$)"
+                       R"(|^medium format$)"),
         QRegularExpression::CaseInsensitiveOption);
     const QString said = cell.simplified();
     if (const auto found = narrow.match(said); found.hasMatch()) {
         const QString frames = found.captured(1);
         return frames.isEmpty() ? std::string(kUsualSheetFormat) // as most of them are
                                 : "135-" + frames.toStdString();
+    }
+    if (roll.match(said).hasMatch()) {
+        return "120";
     }
     const std::string format = readFilmFormat(said);
     return chemistry::filmsInOne(format) ? format : std::string();

@@ -56,6 +56,14 @@ TEST(SheetGuess, HeadingsOfTwoRowsAreReadTogether)
     EXPECT_EQ(guess.mapping.columns[5].heading, "noch");
 }
 
+TEST(SheetField, FilmsThatWereDoneAreFoundAsPeopleSayIt)
+{
+    for (const char* heading :
+         {"Films so far", "Rolls to date", "Filme bis jetzt", "Rollen bisher", "Filme bisher"}) {
+        EXPECT_EQ(sheetFieldFromHeading(QString::fromUtf8(heading)), F::FilmsBefore) << heading;
+    }
+}
+
 TEST(SheetGuess, ATypeOfFilmIsItsFormat)
 {
     EXPECT_EQ(
@@ -69,7 +77,11 @@ TEST(SheetKind, FormatsAreReadAsPeopleWriteThem)
         EXPECT_EQ(sheetFormatFrom(QString::fromUtf8(small)), "135-36") << small;
     }
     EXPECT_EQ(sheetFormatFrom("35 mm, 24 exp."), "135-24");
-    EXPECT_EQ(sheetFormatFrom("120"), "120");
+    for (const char* roll : {"120", "120 film", "120er", "Rollfilm", "6x6", "6 × 4,5", "645",
+                             "6x7 120", "medium format"}) {
+        EXPECT_EQ(sheetFormatFrom(QString::fromUtf8(roll)), "120") << roll;
+    }
+    EXPECT_EQ(sheetFormatFrom("6.5 x 9 cm"), "6.5x9cm") << "a sheet";
     EXPECT_EQ(sheetFormatFrom("4 × 5"), "4x5");
     for (const char* none : {"", "MQ", "1350", "35mm 72", "film"}) {
         EXPECT_EQ(sheetFormatFrom(QString::fromUtf8(none)), "") << none;
