@@ -6,6 +6,7 @@
 #include "app/formulary/source_edit.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/problem_line.h"
 #include "app/widgets/theme.h"
 #include "app/words/figure_words.h"
 #include "app/words/formulary_words.h"
@@ -165,11 +166,7 @@ SourceEdit* SolutionForm::addSource(QGridLayout* grid, int row, const std::strin
 
 QLabel* SolutionForm::addProblem(QGridLayout* grid, int row, const std::string& field)
 {
-    auto* problem = new PlainLabel(this);
-    problem->setFont(Theme::font(TextRole::Small));
-    problem->setWordWrap(true);
-    setTone(problem, Tone::Discard);
-    problem->hide();
+    QLabel* problem = newProblemLine(this);
     m_problems[field] = problem;
     grid->addWidget(problem, row, 1, 1, 2);
     return problem;
@@ -367,10 +364,8 @@ QString SolutionForm::showProblem()
     if (problem.isEmpty())
         problem = sourceProblem(field);
     m_kind->showProblem(field, problem);
-    for (const auto& [of, label] : m_problems) {
-        label->setText(of == field ? problem : QString());
-        label->setVisible(of == field && !problem.isEmpty());
-    }
+    for (const auto& [of, label] : m_problems)
+        showIn(*label, of == field ? problem : QString());
     return problem;
 }
 

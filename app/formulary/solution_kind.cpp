@@ -2,7 +2,7 @@
 
 #include "app/formulary/source_edit.h"
 #include "app/widgets/plain_label.h"
-#include "app/widgets/quantity_edit.h"
+#include "app/widgets/problem_line.h"
 #include "app/widgets/theme.h"
 #include "app/words/shown_names.h"
 #include "core/formulary/field_of.h"
@@ -14,6 +14,7 @@
 #include <QSignalBlocker>
 
 #include <algorithm>
+#include <initializer_list>
 
 namespace ullage::app
 {
@@ -38,22 +39,16 @@ std::optional<Choice> chosen(const QComboBox* box, std::optional<Choice> given)
     return choice == Choice() && !given ? std::nullopt : std::optional(choice);
 }
 
-template <class Value>
-std::optional<Value> valueOf(const QuantityEdit* edit)
-{
-    const auto value = edit->value();
-    return value ? std::optional(Value(*value)) : std::nullopt;
-}
-
 } // namespace
 
 SolutionKind::SolutionKind(const Wording& wording, QWidget* parent)
     : QWidget(parent), m_wording(wording), m_grid(new QGridLayout(this)),
       m_form(new QComboBox(this)), m_fixerKind(new QComboBox(this)),
-      m_fixMin(new QuantityEdit(formulary::fieldOf(&Solution::fixMin), tr("Shortest fixing time"),
-                                wording, this)),
-      m_oneShot(new QuantityEdit(formulary::fieldOf(&Solution::oneShotPerFilm),
-                                 tr("For each film, used once"), wording, this)),
+      m_fixMin(new QuantityField<chemistry::Seconds>(formulary::fieldOf(&Solution::fixMin),
+                                                     tr("Shortest fixing time"), wording, this)),
+      m_oneShot(
+          new QuantityField<chemistry::Millilitres>(formulary::fieldOf(&Solution::oneShotPerFilm),
+                                                    tr("For each film, used once"), wording, this)),
       m_replenisher(new QComboBox(this)),
       m_turnovers(new QuantityEdit(formulary::fieldOf(&Solution::turnoverLimit),
                                    tr("Replenisher it takes at most"), wording, this))
@@ -73,7 +68,8 @@ SolutionKind::SolutionKind(const Wording& wording, QWidget* parent)
     addRow(kTurnovers, tr("Replenisher it takes at most,\ntimes its volume"), m_turnovers, true);
     for (QComboBox* box : {m_form, m_fixerKind, m_replenisher})
         connect(box, &QComboBox::currentIndexChanged, this, &SolutionKind::changed);
-    for (QuantityEdit* edit : {m_fixMin, m_oneShot, m_turnovers})
+    for (QuantityEdit* edit :
+         std::initializer_list<QuantityEdit*>{m_fixMin, m_oneShot, m_turnovers})
         connect(edit, &QuantityEdit::valueChanged, this, &SolutionKind::changed);
     setOthers({});
 }
@@ -83,7 +79,7 @@ void SolutionKind::addRow(const std::string& field, const QString& name, QWidget
 {
     const QString plain = QString(name).replace(u'\n', u' ');
     const int line = m_grid->rowCount();
-    Row row{field, new PlainLabel(name, this), edit, nullptr, new PlainLabel(this)};
+    Row row{field, new PlainLabel(name, this), edit, nullptr, newProblemLine(this)};
     row.label->setBuddy(edit);
     edit->setAccessibleName(plain);
     edit->setMinimumWidth(160);
@@ -94,10 +90,6 @@ void SolutionKind::addRow(const std::string& field, const QString& name, QWidget
         m_grid->addWidget(row.source, line, 2);
         connect(row.source, &SourceEdit::changed, this, &SolutionKind::changed);
     }
-    row.problem->setFont(Theme::font(TextRole::Small));
-    row.problem->setWordWrap(true);
-    setTone(row.problem, Tone::Discard);
-    row.problem->hide();
     m_grid->addWidget(row.problem, line + 1, 1, 1, 2);
     m_rows.push_back(row);
 }
@@ -144,9 +136,8 @@ void SolutionKind::setSolution(const Solution& solution)
     m_form->setCurrentIndex(static_cast<int>(solution.form.value_or(formulary::Form::Powder)));
     m_fixerKind->setCurrentIndex(
         static_cast<int>(solution.fixerKind.value_or(formulary::FixerKind::Acid)));
-    m_fixMin->setValue(solution.fixMin ? std::optional(solution.fixMin->value()) : std::nullopt);
-    m_oneShot->setValue(solution.oneShotPerFilm ? std::optional(solution.oneShotPerFilm->value())
-                                                : std::nullopt);
+    m_fixMin->setQuantity(solution.fixMin);
+    m_oneShot->setQuantity(solution.oneShotPerFilm);
     const QString with = QString::fromStdString(solution.replenisher);
     if (!with.isEmpty() && m_replenisher->findData(with) < 0)
         m_replenisher->addItem(with, with); // one that is no longer offered stays
@@ -164,8 +155,8 @@ void SolutionKind::put(Solution& solution) const
     const bool fixer = m_role == formulary::Role::Fixer;
     solution.form = chosen(m_form, m_given);
     solution.fixerKind = fixer ? chosen(m_fixerKind, m_givenKind) : std::nullopt;
-    solution.fixMin = fixer ? valueOf<chemistry::Seconds>(m_fixMin) : std::nullopt;
-    solution.oneShotPerFilm = valueOf<chemistry::Millilitres>(m_oneShot);
+    solution.fixMin = fixer ? m_fixMin->quantity() : std::nullopt;
+    solution.oneShotPerFilm = m_oneShot->quantity();
     solution.replenisher = m_replenisher->currentData().toString().toStdString();
     solution.turnoverLimit = m_turnovers->value();
     for (const Row& row : m_rows) {
@@ -197,10 +188,8 @@ QString SolutionKind::problem(std::string& field) const
 
 void SolutionKind::showProblem(const std::string& field, const QString& problem)
 {
-    for (const Row& row : m_rows) {
-        row.problem->setText(row.field == field ? problem : QString());
-        row.problem->setVisible(row.field == field && !problem.isEmpty());
-    }
+    for (const Row& row : m_rows)
+        showIn(*row.problem, row.field == field ? problem : QString());
 }
 
 } // namespace ullage::app

@@ -2,10 +2,12 @@
 // fixer it is, how it is used and what it is replenished with.
 #pragma once
 
+// Before the core: moc stumbles over <compare> where no Qt header has come first.
+#include <QWidget>
+
+#include "app/widgets/quantity_edit.h"
 #include "app/words/units.h"
 #include "core/formulary/solution.h"
-
-#include <QWidget>
 
 #include <map>
 #include <string>
@@ -19,7 +21,6 @@ class QLabel;
 namespace ullage::app
 {
 
-class QuantityEdit;
 class SourceEdit;
 
 class SolutionKind : public QWidget
@@ -70,8 +71,8 @@ private:
     std::optional<formulary::FixerKind> m_givenKind;
     QComboBox* m_form;
     QComboBox* m_fixerKind;
-    QuantityEdit* m_fixMin;
-    QuantityEdit* m_oneShot;
+    QuantityField<chemistry::Seconds>* m_fixMin;
+    QuantityField<chemistry::Millilitres>* m_oneShot;
     QComboBox* m_replenisher;
     QuantityEdit* m_turnovers;
     std::vector<Row> m_rows;
