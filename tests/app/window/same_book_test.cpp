@@ -41,7 +41,9 @@ struct Told {
 
     std::string second = {}; ///< the second of two fixing baths, where there is one
 
-    explicit Told(bool twoBaths = false)
+    bool diluted = false; ///< the developer 1+1, which cannot go back
+
+    explicit Told(bool twoBaths = false, bool dilutes = false) : diluted(dilutes)
     {
         if (twoBaths)
             second = desk.mix("starter-acid-fixer", "starter-glass-1000-b", 1000, "Fix 2");
@@ -80,7 +82,9 @@ void logInDialog(Told& told)
     RunDialog dialog(told.desk.door(), nullptr);
     dialog.show();
     dialog.findChild<FilmsEdit*>()->setFilms(kFilms);
-    type(dialog, "Developer: volume used", "600");
+    if (told.diluted)
+        spin(dialog, "Dilution of the developer", 1);
+    type(dialog, "Developer: volume used", told.diluted ? "300" : "600");
     type(dialog, "Fixer: volume used", "600");
     type(dialog, "Fixer: lost", "20");
     if (!told.second.empty()) {
@@ -96,7 +100,9 @@ void logInDialog(Told& told)
 void runOnTheBench(Told& told)
 {
     Door& door = told.desk.door();
-    door.setBaseTimes("starter-mq-borax", {{chemistry::Celsius(20), chemistry::Seconds(60)}});
+    const int parts = told.diluted ? 1 : 0;
+    door.setBaseTimes("starter-mq-borax", {{chemistry::Celsius(20), chemistry::Seconds(60)}},
+                      parts);
     BenchMemory memory(told.desk.preferences().settings());
     memory.remember(ledger::Tank{"Tank", chemistry::Millilitres(600), {}});
     Silence sounds;
@@ -105,6 +111,7 @@ void runOnTheBench(Told& told)
     page.resize(1112, 800);
     page.show();
     page.findChild<FilmsEdit*>()->setFilms(kFilms);
+    spin(page, "Dilution of the developer", parts);
     auto* time = page.findChild<QuantityEdit*>(QStringLiteral("baseTime"));
     time->selectAll();
     QTest::keyClicks(time, QStringLiteral("1:00"));
@@ -143,7 +150,8 @@ void addForgotten(Told& told)
     ASSERT_EQ(also->count(), told.second.empty() ? 1 : 2);
     for (int i = 0; i < also->count(); ++i)
         also->item(i)->setCheckState(Qt::Checked);
-    type(dialog, "Dev 1: volume used", "600");
+    type(dialog, "Dev 1: volume used", told.diluted ? "300" : "600");
+    named<QCheckBox>(dialog, "Dev 1: one-shot")->setChecked(told.diluted);
     type(dialog, "Fix 1: volume used", "600");
     type(dialog, "Fix 1: lost", "20");
     if (!told.second.empty()) {
@@ -160,11 +168,12 @@ void import(Told& told)
     const QByteArray films =
         R"("films":[{"format":"135-36","count":2},{"format":"9x12cm","count":1})"
         R"(,{"format":"4.6x61cm","count":1}])";
-    const auto bath = [&](const char* id, const std::string& batch, const char* more) {
+    const auto bath = [&](const char* id, const std::string& batch, const char* more,
+                          const char* used = R"("used_ml":600,)") {
         return QByteArray(R"({"type":"event","id":")") + id + R"(","batch":")" +
                QByteArray::fromStdString(batch) +
-               R"(","kind":"processed","at":"2026-11-25T17:00:00Z",)" + films +
-               R"(,"used_ml":600,)" + more + R"("run":"r"})" + "\n";
+               R"(","kind":"processed","at":"2026-11-25T17:00:00Z",)" + films + "," + used + more +
+               R"("run":"r"})" + "\n";
     };
     const auto film = [](const char* id, const char* rest) {
         return QByteArray(R"({"type":"film","id":")") + id + R"(","run":"r",)" + rest + "}\n";
@@ -173,7 +182,9 @@ void import(Told& told)
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     const char* quay = R"("format":"135-36","name":"Quay 400","ei":800,"notes":"harbour, dawn")";
     file.write("{\"type\":\"book\",\"format\":\"ullage-journal\",\"version\":2}\n" +
-               bath("x1", told.dev, "") + bath("x2", told.fix, R"("lost_ml":20,)") +
+               bath("x1", told.dev, told.diluted ? R"("one_shot":true,)" : "",
+                    told.diluted ? R"("used_ml":300,)" : R"("used_ml":600,)") +
+               bath("x2", told.fix, R"("lost_ml":20,)") +
                (told.second.empty() ? QByteArray() : bath("x3", told.second, R"("second":true,)")) +
                film("f1", quay) + film("f2", quay) +
                film("f3", R"("format":"9x12cm","name":"Lantern 100")") +
@@ -194,7 +205,7 @@ void import(Told& told)
 
 } // namespace
 
-TEST(SameBook, FilmLoggedRunAndImportedLeavesTheSameLines)
+TEST(SameBook, FilmLoggedRunImportedAndAddedLaterLeavesTheSameLines)
 {
     Told dialog;
     logInDialog(dialog);
@@ -202,12 +213,16 @@ TEST(SameBook, FilmLoggedRunAndImportedLeavesTheSameLines)
     runOnTheBench(bench);
     Told imported;
     import(imported);
+    Told forgotten;
+    addForgotten(forgotten);
     const QStringList lines = dialog.lines();
     ASSERT_EQ(lines.size(), 4 + 2 + 4) << lines.join(u'\n').toStdString();
     EXPECT_TRUE(lines.back().contains(QStringLiteral("4.6x61cm")));
     EXPECT_TRUE(lines[6].contains(QStringLiteral("\"notes\":\"harbour, dawn\"")));
     EXPECT_EQ(bench.lines().join(u'\n'), lines.join(u'\n'));
     EXPECT_EQ(imported.lines().join(u'\n'), lines.join(u'\n'));
+    EXPECT_EQ(forgotten.lines().join(u'\n'), lines.join(u'\n'));
+    EXPECT_EQ(lines.filter(QStringLiteral("\"lost_ml\":20")).size(), 1);
 }
 
 TEST(SameBook, ASecondFixingBathLeavesTheSameLinesToo)
@@ -228,13 +243,23 @@ TEST(SameBook, ASecondFixingBathLeavesTheSameLinesToo)
     EXPECT_EQ(forgotten.lines().join(u'\n'), lines.join(u'\n'));
 }
 
-TEST(SameBook, AForgottenEntryLeavesTheSameLines)
+TEST(SameBook, ADilutedDeveloperLeavesTheSameLinesToo)
 {
-    Told forgotten;
-    addForgotten(forgotten);
-    Told dialog;
+    Told dialog(false, true);
     logInDialog(dialog);
-    EXPECT_EQ(forgotten.lines().join(u'\n'), dialog.lines().join(u'\n'));
+    Told bench(false, true);
+    runOnTheBench(bench);
+    Told imported(false, true);
+    import(imported);
+    Told forgotten(false, true);
+    addForgotten(forgotten);
+    const QStringList lines = dialog.lines();
+    ASSERT_EQ(lines.size(), 4 + 2 + 4) << lines.join(u'\n').toStdString();
+    EXPECT_EQ(lines.filter(QStringLiteral("\"one_shot\":true")).size(), 1);
+    EXPECT_EQ(lines.filter(QStringLiteral("\"used_ml\":300")).size(), 1);
+    EXPECT_EQ(bench.lines().join(u'\n'), lines.join(u'\n'));
+    EXPECT_EQ(imported.lines().join(u'\n'), lines.join(u'\n'));
+    EXPECT_EQ(forgotten.lines().join(u'\n'), lines.join(u'\n'));
 }
 
 } // namespace ullage::app
