@@ -3,8 +3,6 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
-#include "core/formulary/field_of.h"
-#include "core/ledger/event_fields.h"
 
 #include <QCheckBox>
 #include <QGridLayout>
@@ -14,8 +12,6 @@
 
 namespace ullage::app
 {
-
-using chemistry::Millilitres;
 
 namespace
 {
@@ -49,48 +45,26 @@ BathRows::BathRows(const Wording& wording, QWidget* parent)
 
 BathRows::Row BathRows::newRow(const Bottle& bottle)
 {
-    const auto figure = [&](const formulary::FieldDescription& is, const QString& name,
-                            const QString& empty) {
-        auto* edit = new QuantityField<Millilitres>(is, name, m_wording, this);
-        edit->setPlaceholderText(empty);
+    Row row{new PlainLabel(bottle.name, this), BathFigures::of(bottle.name, m_wording, this),
+            new QCheckBox(this)};
+    for (QuantityEdit* edit :
+         std::array<QuantityEdit*, 3>{row.figures.used, row.figures.lost, row.figures.air}) {
         edit->setMinimumWidth(QuantityEdit::kRoom);
         connect(edit, &QuantityEdit::valueChanged, this, &BathRows::changed);
-        return edit;
-    };
-    const auto box = [&](const QString& name, const QString& means) {
-        auto* made = new QCheckBox(this);
-        made->setAccessibleName(name);
-        setPlainToolTip(made, means);
-        connect(made, &QCheckBox::toggled, this, &BathRows::changed);
-        return made;
-    };
-    Row row{};
-    row.name = new PlainLabel(bottle.name, this);
-    row.used = figure(formulary::fieldOf(&ledger::Processed::used),
-                      tr("%1: volume used").arg(bottle.name), tr("all of it"));
-    row.lost =
-        figure(formulary::fieldOf(&ledger::Processed::lost), tr("%1: lost").arg(bottle.name), {});
-    row.air = figure(ledger::kEventAir, tr("%1: air left").arg(bottle.name), tr("not known"));
-    row.oneShot = box(tr("%1: one-shot").arg(bottle.name),
-                      tr("Thrown away after this load instead of poured back"));
-    row.second = box(tr("%1: second fixing bath").arg(bottle.name),
-                     tr("The film had been in another fixing bath before"));
-    connect(row.oneShot, &QCheckBox::toggled, this, [this, row] { showUse(row); });
+    }
+    row.second->setAccessibleName(tr("%1: second fixing bath").arg(bottle.name));
+    setPlainToolTip(row.second, tr("The film had been in another fixing bath before"));
+    for (QCheckBox* box : {row.figures.oneShot, row.second})
+        connect(box, &QCheckBox::toggled, this, &BathRows::changed);
     return row;
-}
-
-// What is thrown away after use has lost nothing besides, and is not closed over any air.
-void BathRows::showUse(const Row& row)
-{
-    row.lost->setEnabled(!row.oneShot->isChecked());
-    row.air->setEnabled(!row.oneShot->isChecked());
 }
 
 void BathRows::setBottles(const std::vector<Bottle>& bottles)
 {
     for (const auto& [id, row] : m_rows) {
-        for (QWidget* widget : std::array<QWidget*, 6>{row.name, row.used, row.lost, row.air,
-                                                       row.oneShot, row.second}) {
+        for (QWidget* widget :
+             std::array<QWidget*, 6>{row.name, row.figures.used, row.figures.lost, row.figures.air,
+                                     row.figures.oneShot, row.second}) {
             m_grid->removeWidget(widget);
             widget->hide();
         }
@@ -105,9 +79,10 @@ void BathRows::setBottles(const std::vector<Bottle>& bottles)
         const Row& row = m_rows[bottle.id];
         m_shown.push_back(bottle.id);
         const int line = static_cast<int>(m_shown.size());
-        const std::pair<Column, QWidget*> cells[]{{Name, row.name},    {Used, row.used},
-                                                  {Lost, row.lost},    {Air, row.air},
-                                                  {Once, row.oneShot}, {Second, row.second}};
+        const BathFigures& figures = row.figures;
+        const std::pair<Column, QWidget*> cells[]{{Name, row.name},        {Used, figures.used},
+                                                  {Lost, figures.lost},    {Air, figures.air},
+                                                  {Once, figures.oneShot}, {Second, row.second}};
         for (const auto& [column, widget] : cells) {
             const bool ticked = column == Once || column == Second;
             m_grid->addWidget(widget, line, column, ticked ? Qt::AlignCenter : Qt::Alignment());
@@ -117,9 +92,8 @@ void BathRows::setBottles(const std::vector<Bottle>& bottles)
             if (column != Name)
                 before = widget;
         }
-        showUse(row);
     }
-    setFocusProxy(m_shown.empty() ? nullptr : m_rows[m_shown.front()].used);
+    setFocusProxy(m_shown.empty() ? nullptr : m_rows[m_shown.front()].figures.used);
     m_secondHeading->setVisible(twoFixers);
 }
 
@@ -134,11 +108,8 @@ std::vector<const BathRows::Row*> BathRows::shown() const
 QString BathRows::problem() const
 {
     for (const Row* row : shown()) {
-        for (const QuantityEdit* edit :
-             std::array<const QuantityEdit*, 3>{row->used, row->lost, row->air}) {
-            if (edit->isEnabled() && !edit->isValid())
-                return edit->problem();
-        }
+        if (const QString problem = row->figures.problem(); !problem.isEmpty())
+            return problem;
     }
     return {};
 }
@@ -150,14 +121,8 @@ std::optional<std::vector<ledger::Bath>> BathRows::baths() const
     std::vector<ledger::Bath> baths;
     for (const QString& id : m_shown) {
         const Row& row = m_rows.at(id);
-        const bool once = row.oneShot->isChecked();
         baths.push_back(
-            {.batch = id.toStdString(),
-             .used = row.used->quantity(),
-             .lost = once ? Millilitres(0) : row.lost->quantity().value_or(Millilitres(0)),
-             .oneShot = once,
-             .airLeft = once ? std::nullopt : row.air->quantity(),
-             .second = !row.second->isHidden() && row.second->isChecked()});
+            row.figures.bath(id.toStdString(), !row.second->isHidden() && row.second->isChecked()));
     }
     return baths;
 }

@@ -1,7 +1,7 @@
 // What a forgotten run took of each of its bottles, a row a bottle.
 #pragma once
 
-#include "app/widgets/quantity_edit.h"
+#include "app/dialogs/bath_figures.h"
 #include "core/ledger/book.h"
 
 #include <QWidget>
@@ -44,14 +44,10 @@ signals:
 private:
     struct Row {
         QLabel* name;
-        QuantityField<chemistry::Millilitres>* used;
-        QuantityField<chemistry::Millilitres>* lost;
-        QuantityField<chemistry::Millilitres>* air;
-        QCheckBox* oneShot;
+        BathFigures figures;
         QCheckBox* second;
     };
     Row newRow(const Bottle& bottle);
-    void showUse(const Row& row);
     [[nodiscard]] std::vector<const Row*> shown() const;
 
     Wording m_wording;

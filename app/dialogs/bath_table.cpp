@@ -2,13 +2,10 @@
 
 #include "app/dialogs/bottle_choice.h"
 #include "app/widgets/plain_label.h"
-#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
 #include "app/words/shown_names.h"
 #include "app/words/verdict_words.h"
-#include "core/formulary/field_of.h"
-#include "core/ledger/event_fields.h"
 #include "core/ledger/two_baths.h"
 
 #include <QCheckBox>
@@ -85,40 +82,28 @@ BathTable::BathTable(Door& door, QWidget* parent)
     }
 }
 
-QuantityField<chemistry::Millilitres>* BathTable::field(const formulary::FieldDescription& is,
-                                                        const QString& name, int row, int column)
-{
-    auto* edit = new QuantityField<chemistry::Millilitres>(is, name, m_door.wording(), this);
-    edit->setFixedWidth(QuantityEdit::kRoom);
-    m_grid->addWidget(edit, row, column);
-    connect(edit, &QuantityEdit::valueChanged, this, &BathTable::changed);
-    return edit;
-}
-
 void BathTable::addLine(ledger::BathPlace place)
 {
     const int row = static_cast<int>(m_lines.size()) + 1;
     const QString name = bathName(place.role, place.second);
     auto* label = new PlainLabel(name, this);
-    Line line{place, new QComboBox(this), nullptr, nullptr, nullptr, new QCheckBox(this)};
+    Line line{place, new QComboBox(this), BathFigures::of(name, m_door.wording(), this)};
     label->setBuddy(line.bottle);
     m_grid->addWidget(label, row, Name);
     m_grid->addWidget(line.bottle, row, Which);
     line.bottle->setAccessibleName(tr("%1: bottle").arg(name));
     line.bottle->setMinimumWidth(200);
-    line.used = field(formulary::fieldOf(&ledger::Processed::used), tr("%1: volume used").arg(name),
-                      row, Used);
-    line.used->setPlaceholderText(tr("all of it"));
-    line.lost =
-        field(formulary::fieldOf(&ledger::Processed::lost), tr("%1: lost").arg(name), row, Lost);
-    line.air = field(ledger::kEventAir, tr("%1: air left").arg(name), row, Air);
-    line.air->setPlaceholderText(tr("not known"));
-    line.oneShot->setAccessibleName(tr("%1: one-shot").arg(name));
-    setPlainToolTip(line.oneShot, tr("Thrown away after this load instead of poured back"));
-    m_grid->addWidget(line.oneShot, row, Once, Qt::AlignCenter);
+    const std::pair<Column, QuantityEdit*> cells[]{
+        {Used, line.figures.used}, {Lost, line.figures.lost}, {Air, line.figures.air}};
+    for (const auto& [column, edit] : cells) {
+        edit->setFixedWidth(QuantityEdit::kRoom);
+        m_grid->addWidget(edit, row, column);
+        connect(edit, &QuantityEdit::valueChanged, this, &BathTable::changed);
+    }
+    m_grid->addWidget(line.figures.oneShot, row, Once, Qt::AlignCenter);
 
     fillBottles(line);
-    line.lost->setValue(m_door.lastFigure(kLostFigure));
+    line.figures.lost->setValue(m_door.lastFigure(kLostFigure));
     m_lines.push_back(line);
     showUse(line);
     showOnce(line);
@@ -130,7 +115,7 @@ void BathTable::addLine(ledger::BathPlace place)
         m_chosen.insert(line.place);
         emit changed();
     });
-    connect(line.oneShot, &QCheckBox::toggled, this, &BathTable::changed);
+    connect(line.figures.oneShot, &QCheckBox::toggled, this, &BathTable::changed);
 }
 
 void BathTable::fillBottles(const Line& line) const
@@ -173,25 +158,24 @@ bool BathTable::wanted(ledger::BathPlace place) const
 void BathTable::showUse(const Line& line)
 {
     const Bottle* bottle = bottleOf(line);
-    for (QWidget* widget : {static_cast<QWidget*>(line.used), static_cast<QWidget*>(line.lost),
-                            static_cast<QWidget*>(line.air), static_cast<QWidget*>(line.oneShot)})
-        widget->setEnabled(bottle != nullptr);
+    line.figures.setAsked(bottle != nullptr);
     if (line.place.role == Role::Developer && m_parts > 0)
-        line.oneShot->setEnabled(false); // a dilution cannot go back
+        line.figures.oneShot->setEnabled(false); // a dilution cannot go back
     if (!bottle)
         return;
     const auto usual = usualVolume(line);
     const bool fits = usual && *usual <= bottle->batch.volume;
-    line.used->setQuantity(fits ? usual : std::nullopt);
+    line.figures.used->setQuantity(fits ? usual : std::nullopt);
 }
 
 // As the bottle is used; a dilution is always poured away.
 void BathTable::showOnce(const Line& line) const
 {
-    const QSignalBlocker quiet(line.oneShot);
+    const QSignalBlocker quiet(line.figures.oneShot);
     const Bottle* bottle = bottleOf(line);
     const bool diluted = line.place.role == Role::Developer && m_parts > 0;
-    line.oneShot->setChecked(diluted || (bottle && bottle->batch.usedOnce()));
+    line.figures.oneShot->setChecked(diluted || (bottle && bottle->batch.usedOnce()));
+    line.figures.followOnce();
 }
 
 // What the tank took last; of a developer that is diluted its part.
@@ -210,11 +194,11 @@ void BathTable::setDilution(double parts)
         return;
     const QSignalBlocker quiet(this);
     const Line& developer = m_lines.front();
-    const bool untouched =
-        !developer.used->quantity() || developer.used->quantity() == usualVolume(developer);
+    const bool untouched = !developer.figures.used->quantity() ||
+                           developer.figures.used->quantity() == usualVolume(developer);
     m_parts = parts;
     showOnce(developer);
-    developer.oneShot->setEnabled(parts == 0 && bottleOf(developer));
+    developer.figures.oneShot->setEnabled(parts == 0 && bottleOf(developer));
     if (untouched)
         showUse(developer);
 }
@@ -242,16 +226,16 @@ std::vector<ledger::BathNeed> BathTable::needs() const
     for (const Line& line : m_lines) {
         const Role role = line.place.role;
         ledger::BathNeed need{.role = role,
-                              .oneShot = line.oneShot->isChecked(),
+                              .oneShot = line.figures.oneShot->isChecked(),
                               .required = (role == Role::Developer || role == Role::Fixer) &&
                                           !line.place.second,
                               .evenToDiscard = true,
                               .second = line.place.second};
         const bool chose = m_chosen.contains(line.place);
         const auto usual = usualVolume(line);
-        if (const auto used = line.used->quantity() ? line.used->quantity()
-                              : chose               ? std::nullopt
-                                                    : usual)
+        if (const auto used = line.figures.used->quantity() ? line.figures.used->quantity()
+                              : chose                       ? std::nullopt
+                                                            : usual)
             need.volume = *used;
         if (chose || !wanted(line.place)) {
             const Bottle* bottle = bottleOf(line);
@@ -297,15 +281,8 @@ std::vector<ledger::Bath> BathTable::baths() const
 {
     std::vector<ledger::Bath> baths;
     for (const Line& line : m_lines) {
-        const Bottle* bottle = bottleOf(line);
-        if (!bottle)
-            continue;
-        const bool once = line.oneShot->isChecked();
-        // What is thrown away whole cannot also be lost.
-        baths.push_back({bottle->batch.id, line.used->quantity(),
-                         once ? chemistry::Millilitres(0)
-                              : line.lost->quantity().value_or(chemistry::Millilitres(0)),
-                         once, line.air->quantity(), line.place.second});
+        if (const Bottle* bottle = bottleOf(line))
+            baths.push_back(line.figures.bath(bottle->batch.id, line.place.second));
     }
     return baths;
 }
@@ -316,10 +293,8 @@ QStringList BathTable::problems() const
     for (const Line& line : m_lines) {
         if (!bottleOf(line))
             continue;
-        for (const QuantityEdit* edit : {line.used, line.lost, line.air}) {
-            if (const QString problem = edit->problem(); !problem.isEmpty())
-                problems << problem;
-        }
+        if (const QString problem = line.figures.problem(); !problem.isEmpty())
+            problems << problem;
     }
     const Bottle* second = chosen({Role::Fixer, true});
     if (second && second == chosen(Role::Fixer))
@@ -336,9 +311,10 @@ void BathTable::remember() const
             m_door.setLastFigure(wantedFigure(line.place), bottleOf(line) ? 1 : 0);
         if (line.place.role != Role::Developer || !bottleOf(line))
             continue;
-        if (line.used->value())
-            m_door.setLastFigure(kTankFigure, *line.used->value() * (m_parts + 1));
-        m_door.setLastFigure(kLostFigure, line.lost->value().value_or(0));
+        const BathFigures& figures = line.figures;
+        if (figures.used->value())
+            m_door.setLastFigure(kTankFigure, *figures.used->value() * (m_parts + 1));
+        m_door.setLastFigure(kLostFigure, figures.lost->value().value_or(0));
     }
 }
 

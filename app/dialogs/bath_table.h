@@ -1,8 +1,8 @@
 // The baths of a run, one line each: which bottle, how much was used and lost, what air was left.
 #pragma once
 
+#include "app/dialogs/bath_figures.h"
 #include "app/dialogs/deed_dialog.h"
-#include "app/widgets/quantity_edit.h"
 #include "core/ledger/next_load.h"
 
 #include <QWidget>
@@ -10,7 +10,6 @@
 #include <set>
 #include <vector>
 
-class QCheckBox;
 class QComboBox;
 class QGridLayout;
 
@@ -58,10 +57,7 @@ private:
     struct Line {
         ledger::BathPlace place;
         QComboBox* bottle;
-        QuantityField<chemistry::Millilitres>* used;
-        QuantityField<chemistry::Millilitres>* lost;
-        QuantityField<chemistry::Millilitres>* air;
-        QCheckBox* oneShot;
+        BathFigures figures;
     };
     void addLine(ledger::BathPlace place);
     void fillBottles(const Line& line) const;
@@ -70,8 +66,6 @@ private:
     void showOnce(const Line& line) const;
     [[nodiscard]] const Bottle* bottleOf(const Line& line) const;
     [[nodiscard]] std::optional<chemistry::Millilitres> usualVolume(const Line& line) const;
-    QuantityField<chemistry::Millilitres>* field(const formulary::FieldDescription& is,
-                                                 const QString& name, int row, int column);
 
     Door& m_door;
     QGridLayout* m_grid;

@@ -233,7 +233,10 @@ TEST_F(RunFilm, oneShotIsGoneAfterwards)
     RunDialog dialog(desk.door(), nullptr);
     dialog.show();
     type(dialog, "Developer: volume used", "300");
+    const auto* lost = named<QuantityEdit>(dialog, "Developer: lost");
+    EXPECT_TRUE(lost->isEnabled());
     named<QCheckBox>(dialog, "Developer: one-shot")->setChecked(true);
+    EXPECT_FALSE(lost->isEnabled()) << "nothing is poured back that could be less";
     dialog.accept();
     EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 700);
     EXPECT_DOUBLE_EQ(batch(dev).wear.value(), 0);

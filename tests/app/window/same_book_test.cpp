@@ -85,6 +85,8 @@ void logInDialog(Told& told)
     if (told.diluted)
         spin(dialog, "Dilution of the developer", 1);
     type(dialog, "Developer: volume used", told.diluted ? "300" : "600");
+    if (told.diluted)
+        type(dialog, "Developer: air left", "50");
     type(dialog, "Fixer: volume used", "600");
     type(dialog, "Fixer: lost", "20");
     if (!told.second.empty()) {
@@ -136,6 +138,11 @@ void runOnTheBench(Told& told)
         lost->selectAll();
         QTest::keyClicks(lost, QStringLiteral("20"));
     }
+    if (told.diluted) {
+        auto* air = named<QComboBox>(page, "Air left in Dev 1");
+        air->setCurrentIndex(air->count() - 1); // measured
+        type(page, "Measured air in Dev 1", "50");
+    }
     page.findChild<QPushButton*>(QStringLiteral("log"))->click();
     ASSERT_EQ(page.stage(), BenchPage::Stage::Plan);
 }
@@ -151,7 +158,10 @@ void addForgotten(Told& told)
     for (int i = 0; i < also->count(); ++i)
         also->item(i)->setCheckState(Qt::Checked);
     type(dialog, "Dev 1: volume used", told.diluted ? "300" : "600");
-    named<QCheckBox>(dialog, "Dev 1: one-shot")->setChecked(told.diluted);
+    if (told.diluted) {
+        named<QCheckBox>(dialog, "Dev 1: one-shot")->setChecked(true);
+        type(dialog, "Dev 1: air left", "50");
+    }
     type(dialog, "Fix 1: volume used", "600");
     type(dialog, "Fix 1: lost", "20");
     if (!told.second.empty()) {
@@ -182,7 +192,7 @@ void import(Told& told)
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     const char* quay = R"("format":"135-36","name":"Quay 400","ei":800,"notes":"harbour, dawn")";
     file.write("{\"type\":\"book\",\"format\":\"ullage-journal\",\"version\":2}\n" +
-               bath("x1", told.dev, told.diluted ? R"("one_shot":true,)" : "",
+               bath("x1", told.dev, told.diluted ? R"("one_shot":true,"air_ml":50,)" : "",
                     told.diluted ? R"("used_ml":300,)" : R"("used_ml":600,)") +
                bath("x2", told.fix, R"("lost_ml":20,)") +
                (told.second.empty() ? QByteArray() : bath("x3", told.second, R"("second":true,)")) +
@@ -257,6 +267,7 @@ TEST(SameBook, ADilutedDeveloperLeavesTheSameLinesToo)
     ASSERT_EQ(lines.size(), 4 + 2 + 4) << lines.join(u'\n').toStdString();
     EXPECT_EQ(lines.filter(QStringLiteral("\"one_shot\":true")).size(), 1);
     EXPECT_EQ(lines.filter(QStringLiteral("\"used_ml\":300")).size(), 1);
+    EXPECT_EQ(lines.filter(QStringLiteral("\"air_ml\":50")).size(), 1);
     EXPECT_EQ(bench.lines().join(u'\n'), lines.join(u'\n'));
     EXPECT_EQ(imported.lines().join(u'\n'), lines.join(u'\n'));
     EXPECT_EQ(forgotten.lines().join(u'\n'), lines.join(u'\n'));
