@@ -5,6 +5,7 @@
 #include "app/widgets/card.h"
 #include "app/widgets/caution_box.h"
 #include "app/widgets/factor_rows.h"
+#include "app/widgets/folding_row.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
@@ -35,6 +36,8 @@ using chemistry::Seconds;
 namespace
 {
 
+constexpr int kNotesCard = 148;
+
 enum Air { AsItStands, Squeezed, Measured };
 
 } // namespace
@@ -45,7 +48,7 @@ FinishView::FinishView(QWidget* parent)
       m_refusal(new PlainLabel), m_log(new QPushButton),
       m_drop(new QPushButton(tr("Delete run: no film went in")))
 {
-    auto* row = new QHBoxLayout(this);
+    auto* row = new FoldingRow(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(Space::kGap);
     auto* left = new QVBoxLayout;
@@ -56,6 +59,9 @@ FinishView::FinishView(QWidget* parent)
     m_notes->setAccessibleName(tr("Notes"));
     m_notes->setTabChangesFocus(true);
     m_notes->setFixedHeight(96);
+    // The style has its own least for the field; the card keeps room for some lines where the page
+    // is squeezed.
+    notes->setMinimumHeight(kNotesCard);
     notes->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     m_bottles->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     m_times->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
@@ -77,12 +83,12 @@ FinishView::FinishView(QWidget* parent)
     buttons->addWidget(m_log);
     left->addLayout(buttons);
     left->addStretch();
-    row->addLayout(left, 64);
+    row->addColumn(left, 64);
     auto* right = new QVBoxLayout;
     right->setSpacing(Space::kGap);
     right->addWidget(m_times);
     right->addWidget(m_cautions, 1);
-    row->addLayout(right, 36);
+    row->addColumn(right, 36);
     connect(m_log, &QPushButton::clicked, this, &FinishView::log);
     connect(m_drop, &QPushButton::clicked, this, &FinishView::drop);
     connect(back, &QPushButton::clicked, this, &FinishView::back);

@@ -23,6 +23,7 @@ namespace ullage::app
 namespace
 {
 
+constexpr int kGuideLines = 2;   // for what is mixed
 constexpr int kButtonInset = 16; // a quiet button's own, both sides
 constexpr int kArrow = 12;       // and of one with a menu
 
@@ -169,9 +170,13 @@ void Rail::setGuide(const QString& text)
     QStringList lines{text};
     if (metrics.horizontalAdvance(text) > room)
         lines = text.split(QStringLiteral(" · ")); // the time left is seen whole
-    for (QString& line : lines)
-        line = oneLine(line, metrics, room);
-    m_guide->setText(plainCaption(lines.join(u'\n')));
+    QStringList shown;
+    for (const QString& line : lines) {
+        const QStringList broken = brokenLines(line, metrics, room); // its number is seen whole
+        for (const QString& part : broken.size() <= kGuideLines ? broken : QStringList{line})
+            shown << oneLine(part, metrics, room);
+    }
+    m_guide->setText(plainCaption(shown.join(u'\n')));
     m_guide->setAccessibleName(text);
     setPlainToolTip(m_guide, text);
     m_guide->setVisible(!text.isEmpty());

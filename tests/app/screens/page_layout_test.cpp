@@ -2,6 +2,7 @@
 // of them is cut, covered or squeezed, and no two things answer to one letter.
 #include "app/cli/demo_book.h"
 #include "app/session/starter.h"
+#include "app/widgets/page_room.h"
 #include "app/window/controller.h"
 #include "app/window/main_window.h"
 #include "app/window/run_window.h"
@@ -9,6 +10,7 @@
 #include "tests/app/screens/layout_inspector.h"
 #include "tests/app/screens/letter_inspector.h"
 
+#include <QScrollBar>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -47,6 +49,9 @@ TEST_P(PageLayout, NothingOfAPageIsCutOrCovered)
         const QStringList faults = layoutFaults(page) + letterFaults(page);
         EXPECT_TRUE(faults.isEmpty())
             << name.toStdString() << ": " << faults.join("\n    ").toStdString();
+        for (const auto* room : page.findChildren<PageRoom*>())
+            EXPECT_EQ(room->horizontalScrollBar()->maximum(), 0)
+                << name.toStdString() << " is wider than its window";
     });
     EXPECT_GT(seen.size(), 30) << seen.join(' ').toStdString();
 }

@@ -66,6 +66,9 @@ TEST(Rail, AGuideInHandIsGoneBackToFromHere)
     QSignalSpy wanted(&rail, &Rail::guideRequested);
     QTest::mouseClick(guide, Qt::LeftButton);
     EXPECT_EQ(wanted.count(), 1);
+    rail.setGuide(QStringLiteral("Mixing Second developer 9 · 9:44"));
+    EXPECT_TRUE(guide->text().contains(QStringLiteral("9\n9:44"))) << guide->text().toStdString();
+    EXPECT_LE(guide->sizeHint().width(), rail.width()) << "cut off";
     rail.setGuide(QStringLiteral("Mixing the second developer · 10:44"));
     EXPECT_TRUE(guide->text().endsWith(QStringLiteral("\n10:44"))) << "the time is never cut";
     EXPECT_LE(guide->sizeHint().width(), rail.width()) << "cut off";
