@@ -14047,11 +14047,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>logged as %1</source>
-        <translation>eingetragen als %1</translation>
+        <translation>wird zu %1</translation>
     </message>
     <message>
         <source>logged as %1, rests until clear</source>
-        <translation>eingetragen als %1, ruht bis klar</translation>
+        <translation>%1, ruht bis klar</translation>
     </message>
     <message>
         <source>Go on</source>
