@@ -19,6 +19,7 @@ namespace
 
 constexpr int kHeight = 38;
 constexpr int kLeastButton = 124;
+constexpr int kUsualInstead = 340; // what was done with two bottles, and its button
 
 } // namespace
 
@@ -103,7 +104,10 @@ void PageHeader::arrange()
                 : static_cast<int>(
                       QFontMetricsF(m_detail->font()).horizontalAdvance(m_detail->text())) +
                       4;
-    const bool below = taken + words > width() && (instead || !m_detail->text().isEmpty());
+    // Where what comes instead would seldom fit, both stand below: else it would move the page.
+    const bool narrow = m_instead && taken + kUsualInstead > width();
+    const bool below =
+        narrow || (taken + words > width() && (instead || !m_detail->text().isEmpty()));
     if (below != m_below) {
         m_below = below;
         if (below)
@@ -113,7 +117,8 @@ void PageHeader::arrange()
         putLine();
         m_detail->setContentsMargins(0, below ? 0 : 5, 0, 0);
     }
-    const int high = instead ? m_instead->sizeHint().height() : m_detail->heightForWidth(width());
+    const int line = m_detail->heightForWidth(width());
+    const int high = m_instead ? std::max(line, m_instead->sizeHint().height()) : line;
     setFixedHeight(kHeight + (below ? high : 0));
 }
 

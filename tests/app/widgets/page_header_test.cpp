@@ -96,8 +96,12 @@ TEST(PageHeader, WhatStandsInItsLinesPlaceMovesNothing)
     EXPECT_GE(done->y(), run->geometry().bottom());
     EXPECT_GE(done->width(), done->sizeHint().width());
     EXPECT_GE(header->height(), done->geometry().bottom());
-    window.resize(1100, 300);
+    const int height = header->height();
     done->tell({});
+    QTest::qWait(1);
+    EXPECT_TRUE(line->isVisible());
+    EXPECT_EQ(header->height(), height);
+    window.resize(1100, 300);
     QTest::qWait(1);
     EXPECT_TRUE(line->isVisible());
     EXPECT_EQ(header->height(), 38);
