@@ -1,8 +1,10 @@
 #include "app/dialogs/mark_forms.h"
 
 #include "app/dialogs/can_choice.h"
+#include "app/dialogs/test_result.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "app/words/air_words.h"
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
@@ -55,6 +57,9 @@ StoredAtForm::StoredAtForm(Door& door, const Wording& wording, QWidget* parent)
     m_now = addText({});
     m_temperature = addFigure<chemistry::Celsius>(
         formulary::fieldOf(&ledger::StoredAt::temperature), tr("Te&mperature there"));
+    m_warning = addText({});
+    m_warning->setObjectName(QStringLiteral("storeWarning"));
+    connect(this, &FieldForm::changed, this, &StoredAtForm::warn);
 }
 
 void StoredAtForm::bottleChanged()
@@ -62,6 +67,19 @@ void StoredAtForm::bottleChanged()
     m_now->setText(tr("It is taken to stand at %1. From the moment given here on, it ages as fast "
                       "as at the new temperature.")
                        .arg(temperatureText(batch()->temperature, wording())));
+    warn();
+}
+
+// What the bottle's card will say, before it is done.
+void StoredAtForm::warn()
+{
+    QString warning;
+    if (batch() && m_temperature->value()) {
+        ledger::Batch there = *batch();
+        there.temperature = *m_temperature->quantity();
+        warning = storeSentence(there, wording());
+    }
+    sayJudgement(*m_warning, warning, Tone::Near);
 }
 
 std::optional<ledger::Happening> StoredAtForm::happening() const
@@ -95,6 +113,11 @@ void FilteredForm::bottleChanged()
 }
 
 std::optional<ledger::Happening> FilteredForm::happening() const { return ledger::Filtered{}; }
+
+HappeningForm::Caution FilteredForm::caution() const
+{
+    return {tr("Before you filter"), filteringCautions(batch()->solution->role)};
+}
 
 ContaminatedForm::ContaminatedForm(Door& door, const Wording& wording, QWidget* parent)
     : HappeningForm(door, wording, parent)

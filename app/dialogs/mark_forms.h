@@ -59,8 +59,11 @@ protected:
     void bottleChanged() override;
 
 private:
+    void warn();
+
     QLabel* m_now;
     QuantityField<chemistry::Celsius>* m_temperature;
+    QLabel* m_warning;
 };
 
 /// With what happened, if that is known.
@@ -90,6 +93,7 @@ public:
     FilteredForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] Caution caution() const override;
 
 protected:
     void fill(const ledger::Happening& what) override;

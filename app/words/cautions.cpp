@@ -208,6 +208,14 @@ QStringList toppingUpCautions(formulary::Role role)
     return list << Cautions::noEating() << Cautions::eyes() << Cautions::inertGas();
 }
 
+QStringList filteringCautions(formulary::Role role)
+{
+    QStringList list{Cautions::glovesAndEyes()};
+    if (role == formulary::Role::Developer)
+        list << Cautions::developerOnSkin();
+    return list << Cautions::noEating() << Cautions::eyes() << Cautions::kitchenTools();
+}
+
 QStringList disposalCautions(const formulary::Solution& solution)
 {
     const formulary::Role role = solution.role;

@@ -38,6 +38,9 @@ TEST_F(BottleDialogs, eachDeedCarriesItsCautions)
         EXPECT_TRUE(moved.contains(Cautions::inertGas()));
         EXPECT_TRUE(moved.contains(Cautions::foodBottles()));
         EXPECT_TRUE(said(HappeningKind::TopUp, id).contains(Cautions::eyes()));
+        const QString filtered = said(HappeningKind::Filtered, id);
+        EXPECT_TRUE(filtered.contains(Cautions::glovesAndEyes()));
+        EXPECT_TRUE(filtered.contains(Cautions::kitchenTools()));
     }
     EXPECT_TRUE(said(HappeningKind::ClearingTest, fix).contains(Cautions::noEating()));
     EXPECT_TRUE(said(HappeningKind::StripTest, dev).contains(Cautions::developerOnSkin()));
@@ -221,6 +224,26 @@ TEST_F(BottleDialogs, storingOpeningAndStandingOpen)
     expectDone(opened);
     EXPECT_EQ(batch(dev).openings, openings + 1);
     EXPECT_NEAR(batch(dev).standing.air.volume.value(), 30, 1e-9);
+}
+
+// Said where it is entered, and not only on the card once it is done.
+TEST_F(BottleDialogs, storingTooColdOrTooWarmIsWarnedOfAsItIsTyped)
+{
+    const auto warning = [this](const std::string& id, const QString& degrees) {
+        BottleDialog dialog(HappeningKind::StoredAt, desk.door(), bottleOf(desk, id));
+        dialog.show();
+        const auto* said = dialog.findChild<QLabel*>(QStringLiteral("storeWarning"));
+        EXPECT_FALSE(said->isVisible()) << "nothing is typed yet";
+        type(dialog, "Temperature there", degrees);
+        EXPECT_EQ(said->isVisible(), !said->text().isEmpty());
+        return said->text();
+    };
+    EXPECT_TRUE(warning(dev, "4 °C").contains(QStringLiteral("too cold")));
+    EXPECT_TRUE(warning(dev, "4 °C").contains(QStringLiteral("80")));
+    EXPECT_TRUE(warning(fix, "4 °C").contains(QStringLiteral("too cold")));
+    EXPECT_TRUE(warning(fix, "30 °C").contains(QStringLiteral("too warm")));
+    EXPECT_TRUE(warning(dev, "30 °C").isEmpty()) << "its model says what warmth does to it";
+    EXPECT_TRUE(warning(dev, "18 °C").isEmpty());
 }
 
 TEST_F(BottleDialogs, marks)
