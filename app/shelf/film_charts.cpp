@@ -56,9 +56,8 @@ ChartSpec filmTimesChart(const ledger::Batch& batch, const ledger::Assessment& s
                               : film.when == ledger::FilmFactor::When::Next ? next
                                                                             : more;
         series.points.emplace_back(bar++, scale * film.factor);
+        spec.categories << wording.locale.toString(film.film);
     }
-    for (int film = 1; film <= bar; ++film)
-        spec.categories << wording.locale.toString(film);
     spec.summary =
         time ? Words::tr("The next film takes %1.").arg(timeText(time->time, TimeStep::FiveSeconds))
              : Words::tr("The next film takes the leaflet time %1.")

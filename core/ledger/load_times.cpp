@@ -128,22 +128,24 @@ std::vector<FilmFactor> filmFactors(const Batch& developer, const Assessment& so
     const double strip = developer.stripFactor.value_or(1);
     std::vector<FilmFactor> films;
     const auto add = [&](FilmFactor::When when, FilmsPerLitre wear) {
-        if (static_cast<int>(films.size()) < most) {
-            films.push_back({when, strip * chemistry::wearFactor(developer.solution->wear, wear)});
-        }
+        films.push_back({when, strip * chemistry::wearFactor(developer.solution->wear, wear),
+                         static_cast<int>(films.size()) + 1});
     };
     for (const auto& load : developer.loads) {
         for (int film = 0; film < wholeFilms(load.units); ++film) {
             add(FilmFactor::When::Done, load.wearBefore);
         }
     }
-    auto toCome = wearOfFilmsToCome(developer, so, most);
+    const int done = static_cast<int>(films.size());
+    auto toCome = wearOfFilmsToCome(developer, so, std::max(most / 2, most - done));
     if (!toCome.empty()) {
         toCome.pop_back(); // where the last one ends, nothing begins
     }
     for (std::size_t i = 0; i < toCome.size(); ++i) {
         add(i == 0 ? FilmFactor::When::Next : FilmFactor::When::ToCome, toCome[i]);
     }
+    const auto over = std::max(0, static_cast<int>(films.size()) - most);
+    films.erase(films.begin(), films.begin() + over);
     return films;
 }
 

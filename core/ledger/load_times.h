@@ -77,10 +77,12 @@ struct FilmFactor {
     enum class When { Done, Next, ToCome };
     When when = When::Done;
     double factor = 1; ///< on the film maker's time: wear × strip
+    int film = 1;      ///< which it is in this batch, from 1
 };
 
-/// Film by film, a part of one as a whole one, at most `most`: those done as the loads went, each
-/// film of a load alike, and those that are left.
+/// Film by film, a part of one as a whole one: those done as the loads went, each film of a load
+/// alike, and those that are left. At most `most` of them, around the next: of a long life the
+/// first films are left out, and half of the places at the least are kept for what was done.
 std::vector<FilmFactor> filmFactors(const Batch& developer, const Assessment& so, int most);
 
 /// Wear at which each film that is left begins and ends, the present first; films counted up, at

@@ -3,6 +3,7 @@
 #include "core/chemistry/films.h"
 #include "tests/core/ledger/ledger_kit.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace ullage::ledger
@@ -13,6 +14,7 @@ namespace
 
 using chemistry::Celsius;
 using chemistry::FilmsPerLitre;
+using chemistry::Millilitres;
 using chemistry::Seconds;
 using chemistry::TimeAtTemperature;
 
@@ -155,6 +157,33 @@ TEST(LoadTimes, EveryFilmHasItsFactor)
     ASSERT_EQ(wears.size(), 8U);
     EXPECT_NEAR(wears.front().value(), batch.wear.value(), 1e-12);
     EXPECT_NEAR(wears.back().value() - wears.front().value(), 7, 1e-12);
+}
+
+// A developer topped up for a year has done more than a chart can show: its next film is what it is
+// looked at for.
+TEST(LoadTimes, OfALongLifeTheLastFilmsAreKept)
+{
+    History history;
+    history.mix("dev", 1000);
+    for (int week = 1; week <= 25; ++week) {
+        history.run(week, 2, {}, 20);
+        history.add(week + 0.1, ToppedUp{Millilitres(20), {}, {}});
+        history.add(week + 0.2, Drawn{Millilitres(200), {}, {}});
+        history.add(week + 0.3, ToppedUp{Millilitres(200), {}, {}});
+    }
+    const Batch batch = history.batch(26);
+    const auto films = filmFactors(batch, assess(batch), 10);
+    ASSERT_EQ(films.size(), 10U);
+    using When = FilmFactor::When;
+    const auto next = std::find_if(films.begin(), films.end(),
+                                   [](const auto& one) { return one.when == When::Next; });
+    ASSERT_NE(next, films.end());
+    EXPECT_EQ(next->film, 51);
+    EXPECT_GE(next - films.begin(), 5);
+    for (std::size_t i = 0; i < films.size(); ++i) {
+        EXPECT_EQ(films[i].film, films[0].film + static_cast<int>(i));
+        EXPECT_EQ(films[i].when == When::Done, films[i].film <= 50);
+    }
 }
 
 TEST(LoadTimes, AnEndedBottleHasNoFilmsToCome)
