@@ -60,6 +60,7 @@ DecantDialog::DecantDialog(Door& door, const Bottle& bottle, QWidget* parent)
     addWide(buttons);
     m_left = addText({});
     auto* when = addWhen(bottle.batch.mixedAt, tr("%1 was mixed").arg(m_name));
+    addCautions(tr("Before you pour"), pouringCautions(bottle.batch.solution->role));
     addCautions(tr("The new bottles"), storingCautions(bottle.batch.solution->role));
     setDeed(tr("Decant"));
 

@@ -103,6 +103,11 @@ std::optional<ledger::Happening> MeasuredForm::happening() const
     return ledger::Measured{*m_silver->quantity(), m_method->currentText().trimmed().toStdString()};
 }
 
+HappeningForm::Caution MeasuredForm::caution() const
+{
+    return {tr("Before you test"), clearingTestCautions()};
+}
+
 QString MeasuredForm::judgement() const { return m_judgement->text(); }
 
 void MeasuredForm::judge()

@@ -44,6 +44,7 @@ public:
     MeasuredForm(Door& door, const Wording& wording, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<ledger::Happening> happening() const override;
+    [[nodiscard]] Caution caution() const override;
     [[nodiscard]] QString judgement() const override;
     [[nodiscard]] QWidget* first() const override { return m_silver; }
 

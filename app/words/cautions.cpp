@@ -208,12 +208,17 @@ QStringList toppingUpCautions(formulary::Role role)
     return list << Cautions::noEating() << Cautions::eyes() << Cautions::inertGas();
 }
 
-QStringList filteringCautions(formulary::Role role)
+QStringList pouringCautions(formulary::Role role)
 {
     QStringList list{Cautions::glovesAndEyes()};
     if (role == formulary::Role::Developer)
         list << Cautions::developerOnSkin();
-    return list << Cautions::noEating() << Cautions::eyes() << Cautions::kitchenTools();
+    return list << Cautions::noEating() << Cautions::eyes();
+}
+
+QStringList filteringCautions(formulary::Role role)
+{
+    return pouringCautions(role) << Cautions::kitchenTools();
 }
 
 QStringList disposalCautions(const formulary::Solution& solution)

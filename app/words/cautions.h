@@ -53,6 +53,8 @@ QStringList runningCautions();
 QStringList storingCautions(formulary::Role role);
 /// For adding fresh solution to what is in a bottle.
 QStringList toppingUpCautions(formulary::Role role);
+/// For pouring from bottle to bottle.
+QStringList pouringCautions(formulary::Role role);
 /// For pouring it through a filter.
 QStringList filteringCautions(formulary::Role role);
 /// For discarding, spilling and drawing off.

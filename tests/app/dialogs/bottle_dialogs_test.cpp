@@ -43,6 +43,7 @@ TEST_F(BottleDialogs, eachDeedCarriesItsCautions)
         EXPECT_TRUE(filtered.contains(Cautions::kitchenTools()));
     }
     EXPECT_TRUE(said(HappeningKind::ClearingTest, fix).contains(Cautions::noEating()));
+    EXPECT_TRUE(said(HappeningKind::Measured, fix).contains(Cautions::glovesAndEyes()));
     EXPECT_TRUE(said(HappeningKind::StripTest, dev).contains(Cautions::developerOnSkin()));
 }
 

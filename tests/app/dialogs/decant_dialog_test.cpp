@@ -2,9 +2,12 @@
 #include "app/dialogs/decant_dialog.h"
 #include "app/dialogs/decant_row.h"
 #include "app/dialogs/history_dialog.h"
+#include "app/widgets/caution_box.h"
+#include "app/words/cautions.h"
 #include "tests/app/dialogs/dialog_driver.h"
 #include "tests/app/scripted_prompts.h"
 
+#include <QLabel>
 #include <QPushButton>
 #include <QTreeWidget>
 
@@ -134,6 +137,19 @@ TEST_F(Decanting, refusesMoreThanIsThereTheSameBottleTwiceAndWhatDoesNotFit)
     press(dialog, "One fewer");
     dialog.accept();
     EXPECT_FALSE(dialog.isVisible()) << "what was taken away is not asked any more";
+}
+
+TEST_F(Decanting, saysWhatCanHurtInPouringAndInKeeping)
+{
+    const DecantDialog dialog(desk.door(), bottleOf(desk, dev));
+    QString said;
+    for (const auto* box : dialog.findChildren<CautionBox*>()) {
+        for (const auto* label : box->findChildren<QLabel*>())
+            said += label->text();
+    }
+    EXPECT_TRUE(said.contains(Cautions::developerOnSkin()));
+    EXPECT_TRUE(said.contains(Cautions::eyes()));
+    EXPECT_TRUE(said.contains(Cautions::foodBottles()));
 }
 
 TEST_F(Decanting, offersOnlyBottlesThatAreFree)
