@@ -127,6 +127,10 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
     {
         BottleDialog dialog(HappeningKind::StoredAt, door, developer);
         picture(dialog, "stored-at");
+        auto edits = dialog.findChildren<QuantityEdit*>();
+        edits[0]->setValue(3);
+        emit edits[0]->valueChanged();
+        picture(dialog, "stored-at-cold");
     }
     {
         BottleDialog dialog(HappeningKind::StoodOpen, door, developer);
