@@ -71,7 +71,7 @@ public:
     virtual Result<std::vector<ledger::FilmTrace>> filmsBetween(chemistry::Instant from,
                                                                 chemistry::Instant until) = 0;
     virtual Result<std::vector<ledger::FilmTrace>> filmsMarked() = 0;
-    /// Packets of the cupboard that may be mixed from, the first to end in front.
+    /// Packets of the cupboard that may be mixed from, as store::packetsAtHand() has them.
     virtual std::vector<ledger::Packet> packetsAtHand() = 0;
     /// What stands in the cupboard and in the cans, and the known work, as of now.
     virtual Result<ledger::CupboardState> cupboard() = 0;

@@ -92,7 +92,7 @@ QStringList Session::batchNames()
 // mixed.
 std::vector<ledger::Packet> Session::packetsAtHand()
 {
-    auto packets = store::packetsAtHand(*m_store);
+    auto packets = store::packetsAtHand(*m_store, now());
     if (!packets) {
         emit failed(packets.error());
         return {};

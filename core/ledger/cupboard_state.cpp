@@ -161,21 +161,4 @@ Result<CupboardState> cupboardState(StorePort& store, Instant at, const BatchThe
     return state;
 }
 
-std::vector<ItemHere> mixableFrom(const std::vector<ItemHere>& items,
-                                  const std::vector<std::string>& family)
-{
-    std::vector<ItemHere> found;
-    for (const ItemHere& here : items) {
-        const bool ours =
-            std::find(family.begin(), family.end(), here.item.solution) != family.end();
-        if (ours && suitsMixing(here.item, here.stock)) {
-            found.push_back(here);
-        }
-    }
-    std::stable_sort(found.begin(), found.end(), [](const ItemHere& a, const ItemHere& b) {
-        return a.life.until.value_or(Instant::max()) < b.life.until.value_or(Instant::max());
-    });
-    return found;
-}
-
 } // namespace ullage::ledger

@@ -74,11 +74,6 @@ struct CupboardState {
 Result<CupboardState> cupboardState(StorePort& store, chemistry::Instant at,
                                     const BatchThen& batchThen);
 
-/// Of items at hand those that may be mixed from, soonest ended first; whole packets and liquids of
-/// a solution of `family` (Formulary::family()), past their day too.
-std::vector<ItemHere> mixableFrom(const std::vector<ItemHere>& items,
-                                  const std::vector<std::string>& family);
-
 /// The end of a day given as ISO text ("2026-01-31"), in UTC; empty for any other text.
 std::optional<chemistry::Instant> endOfDay(const std::string& day);
 

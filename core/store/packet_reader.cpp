@@ -1,15 +1,17 @@
 #include "core/store/packet_reader.h"
 
 #include "core/ledger/cupboard_check.h"
+#include "core/ledger/cupboard_state.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace ullage::store
 {
 
 using namespace ledger;
 
-Result<std::vector<Packet>> packetsAtHand(SqlStore& store)
+Result<std::vector<Packet>> packetsAtHand(SqlStore& store, chemistry::Instant now)
 {
     const auto cupboard = readCupboard(store);
     if (!cupboard) {
@@ -19,7 +21,11 @@ Result<std::vector<Packet>> packetsAtHand(SqlStore& store)
     if (!ended) {
         return tl::unexpected(ended.error());
     }
-    std::vector<Packet> left;
+    struct AtHand {
+        Packet packet;
+        Shelflife life;
+    };
+    std::vector<AtHand> left;
     for (Packet& packet : cupboard->packets.standing()) {
         const Item item = itemOf(packet);
         if (item.kind == ItemKind::Powder &&
@@ -35,16 +41,20 @@ Result<std::vector<Packet>> packetsAtHand(SqlStore& store)
             return tl::unexpected(stock.error());
         }
         if (suitsMixing(item, *stock)) {
-            left.push_back(std::move(packet));
+            left.push_back({std::move(packet), shelflife(item, *stock, now)});
         }
     }
-    std::sort(left.begin(), left.end(), [](const Packet& a, const Packet& b) {
-        if (a.useBy != b.useBy) {
-            return !a.useBy.empty() && (b.useBy.empty() || a.useBy < b.useBy);
-        }
-        return a.id < b.id;
-    });
-    return left;
+    const auto turn = [](const AtHand& one) {
+        return std::tuple(one.life.keeps == Keeps::Past,
+                          one.life.until.value_or(chemistry::Instant::max()), one.packet.id);
+    };
+    std::sort(left.begin(), left.end(),
+              [&](const AtHand& a, const AtHand& b) { return turn(a) < turn(b); });
+    std::vector<Packet> packets;
+    for (AtHand& one : left) {
+        packets.push_back(std::move(one.packet));
+    }
+    return packets;
 }
 
 } // namespace ullage::store

@@ -15,6 +15,7 @@
 #include "app/widgets/quantity_edit.h"
 #include "app/window/main_window.h"
 #include "app/words/verdict_words.h"
+#include "tests/app/scripted_prompts.h"
 
 #include <QAbstractButton>
 #include <QApplication>
@@ -172,10 +173,12 @@ MixingPage* guideIn(const MainWindow& window)
     return shown == guides.end() ? nullptr : *shown;
 }
 
-// A developer and its fixer in one go, to their labels. The fixer is logged before it is clear:
-// else it would be asked whether to test it.
+// A developer and its fixer in one go, to their labels. Where the fixer is clear at once, as a
+// liquid is, it is asked whether to test it: later.
 void seeSetMixed(MainWindow& window, MixingPage& guide, const SeenScreen& seen)
 {
+    ScriptedPrompts later;
+    const PromptsInForce inForce(later);
     if (guide.choice()->powder()->isVisible())
         guide.choice()->powder()->setValue(111);
     guide.set()->tooBox(2)->setChecked(true);

@@ -250,21 +250,6 @@ TEST_F(CupboardTest, anImportIsRefusedOnItsLine)
     EXPECT_EQ(done.error().line, 3);
 }
 
-TEST_F(CupboardTest, offersWhatMayBeMixedFromSoonestEndedFirst)
-{
-    Packet packet;
-    packet.solution = "dev";
-    packet.useBy = "2026-12-31";
-    const auto dated = *book->add(packet);
-    ASSERT_TRUE(book->record(OpenedPacket{powder}, History::at(1)));
-    const auto offered = mixableFrom(state().items, {"dev"});
-    ASSERT_EQ(offered.size(), 2U);
-    EXPECT_EQ(offered.front().item.id, dated);
-    ASSERT_TRUE(book->record(Taken{dated, 0.1, {}}, History::at(2)));
-    ASSERT_EQ(mixableFrom(state().items, {"dev"}).size(), 1U);
-    EXPECT_EQ(mixableFrom(state().items, {"fixer"}).front().item.id, liquid);
-}
-
 TEST(Packet, powderHasNoVolume)
 {
     Packet packet{"p", "dev", Millilitres(1000)};

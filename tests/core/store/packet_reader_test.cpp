@@ -54,6 +54,30 @@ TEST(PacketReader, aPacketIsAtHandUntilAMixingUsesIt)
     EXPECT_EQ(ids(*left), (std::vector<std::string>{"p1", "p2"})) << "taken back, so not used";
 }
 
+// p3 ends in March, the concentrate in February since it was opened, p1 never; p4 is over.
+TEST(PacketReader, whatEndsFirstComesFirstAndWhatIsOverLast)
+{
+    TempBook book;
+    ASSERT_TRUE(book.import(
+        kHead + kSolution + kVessel + kPackets +
+        R"({"type":"packet","id":"p3","solution":"mq","makes_ml":1000,"use_by":"2027-03-31"})"
+        "\n"
+        R"({"type":"packet","id":"p4","solution":"mq","makes_ml":1000,"use_by":"2026-12-01"})"
+        "\n"
+        R"({"type":"packet","id":"c1","solution":"mq","form":"liquid","volume_ml":500,)"
+        R"("makes_ml":5000,"opened_days":60,"use_by":"2028-01-31"})"
+        "\n"
+        R"({"type":"event","id":"o1","item":"c1","kind":"opened-packet","at":"2026-12-15T10:00:00Z"})"
+        "\n"));
+    using Ids = std::vector<std::string>;
+    auto packets = packetsAtHand(*book.store, testNow());
+    ASSERT_TRUE(packets);
+    EXPECT_EQ(ids(*packets), (Ids{"c1", "p3", "p1", "p2", "p4"}));
+    packets = packetsAtHand(*book.store, testNow() + std::chrono::days(60));
+    ASSERT_TRUE(packets);
+    EXPECT_EQ(ids(*packets), (Ids{"p3", "p1", "p2", "p4", "c1"})) << "open for too long by then";
+}
+
 TEST(PacketReader, aBookWithoutPacketsHasNone)
 {
     TempBook book;
