@@ -164,8 +164,10 @@ Result<ShownTable> shoppingTable(const Asked& asked)
     const auto needs = cupboard::readNeeds(asked.book, asked.now, asked.planFor, wallClock());
     if (!needs)
         return tl::unexpected(needs.error());
-    if (!needs->leftOut.empty())
-        return tl::unexpected(needs->leftOut.front().why);
+    for (const ledger::Unread& one : needs->leftOut) {
+        if (!one.solution.empty()) // a can says nothing of what to buy
+            return tl::unexpected(one.why);
+    }
     const auto plan = cupboard::planNeeds(needs->request);
     if (!plan)
         return tl::unexpected(plan.error());

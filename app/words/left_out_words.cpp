@@ -24,7 +24,7 @@ QString leftOutText(const std::vector<ledger::Unread>& leftOut, const QLocale& l
     QStringList names;
     for (const ledger::Unread& one : leftOut)
         names << shownName(one.name.empty() ? one.batch : one.name);
-    return LeftOutWords::tr("Left out, because %n bottle(s) cannot be read as entered: %1", nullptr,
+    return LeftOutWords::tr("Left out, because %n of it cannot be read as entered: %1", nullptr,
                             static_cast<int>(leftOut.size()))
         .arg(locale.createSeparatedList(names));
 }

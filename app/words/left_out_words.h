@@ -1,4 +1,4 @@
-// Bottles that a list or a plan does without, because they cannot be read.
+// Bottles and cans that a list or a plan does without, because they cannot be read.
 #pragma once
 
 #include "core/ledger/book_memory.h"
@@ -11,7 +11,7 @@
 namespace ullage::app
 {
 
-/// "Left out, because it is not as it was entered: Dev 1"; empty for none.
+/// "Left out, because it cannot be read as it was entered: Dev 1"; empty for none.
 QString leftOutText(const std::vector<ledger::Unread>& leftOut, const QLocale& locale);
 
 } // namespace ullage::app

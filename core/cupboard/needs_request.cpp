@@ -244,7 +244,7 @@ Result<Needs> readNeeds(ledger::Book& book, Instant now, const PlanFor& planFor,
     if (!batches) {
         return tl::unexpected(batches.error());
     }
-    auto cupboard = book.cupboard(now);
+    auto cupboard = book.cupboard(now, &leftOut);
     if (!cupboard) {
         return tl::unexpected(cupboard.error());
     }

@@ -53,15 +53,16 @@ struct Needs {
     ledger::CupboardState cupboard;
     FilmPace usual;
     PlanRequest request;
-    /// Bottles in use that the plan does not count on, because they cannot be read.
+    /// Bottles in use that the plan does not count on, because they cannot be read, and cans of
+    /// which it cannot be told how full they are; those have no solution.
     std::vector<ledger::Unread> leftOut = {};
 };
 
 Needs needsFrom(std::vector<ledger::Batch> batches, const formulary::Formulary& formulary,
                 ledger::CupboardState cupboard, chemistry::Instant now, const PlanFor& planFor,
                 const WallClock& clock = {});
-/// The same of a book. A bottle that is not what was entered is left out; refuses what else the
-/// book does.
+/// The same of a book. A bottle or can that is not what was entered is left out; refuses what else
+/// the book does.
 Result<Needs> readNeeds(ledger::Book& book, chemistry::Instant now, const PlanFor& planFor,
                         const WallClock& clock);
 

@@ -101,8 +101,9 @@ public:
     /// One batch as of `at`. UnknownId if it was not mixed by then.
     Result<Batch> batch(const std::string& id, chemistry::Instant at);
     Result<std::vector<Event>> events(const std::string& batch);
-    /// What stands in the cupboard and in the cans, and the known work.
-    Result<CupboardState> cupboard(chemistry::Instant at);
+    /// What stands in the cupboard and in the cans, and the known work. `leftOut`: as of
+    /// cupboardState().
+    Result<CupboardState> cupboard(chemistry::Instant at, std::vector<Unread>* leftOut = nullptr);
     /// The same of the batch and of every bottle that it is connected with by filling, together in
     /// order of entry: what foldTogether() asks for.
     Result<std::vector<Event>> connectedEvents(const std::string& batch);

@@ -9,10 +9,11 @@ namespace ullage::ledger
 
 using chemistry::Instant;
 
-Result<CupboardState> Book::cupboard(Instant at)
+Result<CupboardState> Book::cupboard(Instant at, std::vector<Unread>* leftOut)
 {
     return cupboardState(
-        *m_store, at, [&](const std::string& id, Instant then) { return m_memory.then(id, then); });
+        *m_store, at, [&](const std::string& id, Instant then) { return m_memory.then(id, then); },
+        leftOut);
 }
 
 Result<Cost> Book::cost(const std::string& batch, Instant at)

@@ -127,7 +127,8 @@ Shelflife shelflife(const Item& item, const ItemStock& stock, Instant at)
     return life;
 }
 
-Result<CupboardState> cupboardState(StorePort& store, Instant at, const BatchThen& batchThen)
+Result<CupboardState> cupboardState(StorePort& store, Instant at, const BatchThen& batchThen,
+                                    std::vector<Unread>* leftOut)
 {
     const auto cupboard = readCupboard(store);
     if (!cupboard) {
@@ -145,6 +146,10 @@ Result<CupboardState> cupboardState(StorePort& store, Instant at, const BatchThe
             return tl::unexpected(entered.error());
         }
         auto stock = canStock(can, *entered, batchThen, at);
+        if (!stock && leftOut && stock.error().code != ErrorCode::StoreFailed) {
+            leftOut->push_back({can.id, can.name, {}, state.cans.size(), stock.error()});
+            continue;
+        }
         if (!stock) {
             return tl::unexpected(stock.error());
         }

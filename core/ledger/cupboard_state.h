@@ -1,6 +1,7 @@
 // What stands in the cupboard at a moment, in the cans, and which film is known to come.
 #pragma once
 
+#include "core/ledger/book_memory.h"
 #include "core/ledger/can_stock.h"
 #include "core/ledger/item_stock.h"
 #include "core/ledger/store_port.h"
@@ -70,9 +71,11 @@ struct CupboardState {
 
 /// Reads what is there at `at`. What a mixing used whole, or was thrown away, is passed over
 /// without its events being read. Fails with what the store says, or what stockOf() and canStock()
-/// refuse of a book that was entered by others.
+/// refuse of a book that was entered by others. With `leftOut`, a can that canStock() refuses
+/// stands there instead, for which nobody can say how full it is.
 Result<CupboardState> cupboardState(StorePort& store, chemistry::Instant at,
-                                    const BatchThen& batchThen);
+                                    const BatchThen& batchThen,
+                                    std::vector<Unread>* leftOut = nullptr);
 
 /// The end of a day given as ISO text ("2026-01-31"), in UTC; empty for any other text.
 std::optional<chemistry::Instant> endOfDay(const std::string& day);

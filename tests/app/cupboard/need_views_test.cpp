@@ -288,12 +288,38 @@ TEST(NeedViews, aBottleThatCannotBeReadIsLeftOutAndNamed)
         EXPECT_EQ(row.bars[0].kind == StretchKind::Stands, row.role == formulary::Role::Fixer)
             << row.name.toStdString();
     }
-    NeedsCard card;
+    NeedsCard card; // as the page shows it
     card.setNeeds(view);
     bool shown = false;
     for (const auto* label : card.findChildren<QLabel*>())
         shown = shown || label->text() == view.leftOut;
     EXPECT_TRUE(shown);
+}
+
+TEST(NeedViews, aCanIsLeftOutIntoWhichABottleWentThatCannotBeRead)
+{
+    Desk desk;
+    const auto dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
+    desk.run(dev, 3);
+    ledger::Container can;
+    can.id = "can";
+    can.name = "Developer can";
+    can.holds = ledger::Waste::Developer;
+    can.capacity = chemistry::Millilitres(5000);
+    shelve(desk, {can, powder("p")});
+    desk.record(dev, ledger::Discarded{"to the can", "can"});
+    desk.session().close();
+    store::testing::tamper(desk.bookPath(),
+                           {"UPDATE entry SET body = replace(body, '\"count\":3', '\"count\":1'), "
+                            "films = 1 WHERE kind = 'processed'"});
+    desk.reopen();
+    const auto needs = cupboard::readNeeds(desk.session().book(), desk.now(), {}, wallClock());
+    ASSERT_TRUE(needs) << needs.error().text;
+    EXPECT_EQ(needs->cupboard.items.size(), 1u) << "the packet stands there";
+    EXPECT_TRUE(needs->cupboard.cans.empty());
+    ASSERT_EQ(needs->leftOut.size(), 1u);
+    EXPECT_EQ(needs->leftOut[0].name, "Developer can");
+    EXPECT_FALSE(desk.session().book().cupboard(desk.now())) << "where all of it is asked for";
 }
 
 } // namespace ullage::app
