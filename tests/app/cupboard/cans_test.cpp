@@ -142,6 +142,9 @@ TEST(HandOverDialog, keepsWhoTookItAndTheDocument)
     EXPECT_EQ(stock.volume, chemistry::Millilitres(0));
     ASSERT_EQ(stock.handed.size(), 1u);
     EXPECT_EQ(stock.handed[0].document, "no. 7");
+    EXPECT_EQ(stock.handed[0].to, "the town's collection");
+    EXPECT_EQ(stock.handed[0].at, desk.now());
+    EXPECT_EQ(stock.handed[0].volume, chemistry::Millilitres(900)) << "all of it";
     ASSERT_TRUE(desk.session().undo());
     EXPECT_EQ(canHere(desk, "Fixer can").stock.volume, chemistry::Millilitres(900));
 }

@@ -69,6 +69,14 @@ TEST_F(CostsTest, aBatchCostsItsPacketAndWhatWasTakenForIt)
     EXPECT_TRUE(cost(id).whole);
 }
 
+TEST_F(CostsTest, aPacketCostsWhatItWasBoughtFor)
+{
+    const auto first = mixFrom(packet("8.40"));
+    const auto second = mixFrom(packet("9.10"), 1);
+    EXPECT_EQ(eur(first), "8.40") << "what the same costs later changes nothing";
+    EXPECT_EQ(eur(second), "9.10");
+}
+
 TEST_F(CostsTest, withoutAnythingFromTheCupboardItIsNotKnown)
 {
     EXPECT_FALSE(cost(mix()).whole);
