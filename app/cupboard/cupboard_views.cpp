@@ -269,13 +269,19 @@ CupboardShown cupboardShown(const CupboardSnapshot& snapshot, const NeedsSnapsho
     shown.needs = needsView(needs, formulary, wording);
     if (shown.empty)
         return shown;
-    const auto past = std::count_if(state.items.begin(), state.items.end(), [](const auto& here) {
-        return here.life.keeps == ledger::Keeps::Past;
-    });
+    const auto thatKeep = [&](ledger::Keeps keeps) {
+        return static_cast<int>(
+            std::count_if(state.items.begin(), state.items.end(),
+                          [&](const ItemHere& here) { return here.life.keeps == keeps; }));
+    };
+    const int past = thatKeep(ledger::Keeps::Past);
+    const int soon = thatKeep(ledger::Keeps::EndsSoon);
     QStringList parts{
         ViewWords::tr("%Ln thing(s) here", nullptr, static_cast<int>(state.items.size()))};
     if (past > 0)
-        parts << ViewWords::tr("%Ln past its date", nullptr, static_cast<int>(past));
+        parts << ViewWords::tr("%Ln past its date", nullptr, past);
+    if (soon > 0)
+        parts << ViewWords::tr("%Ln thing(s) to use soon", nullptr, soon);
     if (!shown.needs.summary.isEmpty())
         parts << shown.needs.summary;
     shown.summary = parts.join(QStringLiteral(" · "));

@@ -83,6 +83,22 @@ TEST(CupboardViews, aChemicalShowsItsNumberItsStatementsAndWhatCannotBeDone)
     EXPECT_TRUE(row.refused.contains(CupboardAction::Mix));
 }
 
+TEST(CupboardViews, theHeadingWarnsOfWhatIsOverAndOfWhatEndsSoon)
+{
+    Desk desk; // 25 November 2026
+    shelve(desk, {powder("old", "2026-11-01"), powder("soon", "2026-12-20"),
+                  powder("fine", "2028-01-31"), concentrate("c", 500)});
+    happen(desk, ledger::Taken{"c", 100, {}}); // keeps 60 days from now
+    const auto said = [&] {
+        return cupboardShown(snapshotOf(desk), needsOf(desk, {}), *desk.door().formulary(),
+                             desk.door().wording())
+            .summary;
+    };
+    EXPECT_EQ(said(), "4 things here · 1 past its date · 1 thing to use soon");
+    desk.pass(31);
+    EXPECT_EQ(said(), "4 things here · 2 past its date · 1 thing to use soon") << "the concentrate";
+}
+
 TEST(CupboardViews, anEmptyCupboardIsSaidToBeEmpty)
 {
     Desk desk;
