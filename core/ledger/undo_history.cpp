@@ -274,9 +274,15 @@ Result<std::vector<Entry>> UndoHistory::vesselsBefore(const Action& action,
     if (entered->empty()) {
         return std::vector<Entry>{};
     }
-    std::set<std::string> ours;
+    std::set<std::string> ours; // batches that go with it
     for (const Event& event : standing) {
-        ours.insert(event.id);
+        const auto root = rootOf(*m_store, event);
+        if (!root) {
+            return tl::unexpected(root.error());
+        }
+        if (*root && std::holds_alternative<Mixed>((*root)->what)) {
+            ours.insert(event.batch);
+        }
     }
     const auto inUse = vesselsInUse(*m_store, ours);
     if (!inUse) {

@@ -1,8 +1,5 @@
 #include "core/ledger/vessel_in_use.h"
 
-#include <algorithm>
-#include <variant>
-
 namespace ullage::ledger
 {
 
@@ -69,16 +66,14 @@ Result<std::set<std::string>> vesselsInUse(StorePort& store, const std::set<std:
     }
     std::set<std::string> found;
     for (const BatchState& state : *inUse) {
+        if (without.contains(state.id)) {
+            continue;
+        }
         const auto entered = store.eventsOf(state.id);
         if (!entered) {
             return tl::unexpected(entered.error());
         }
-        const bool leftOut = std::any_of(entered->begin(), entered->end(), [&](const Event& event) {
-            return std::holds_alternative<Mixed>(event.what) && without.contains(event.id);
-        });
-        if (!leftOut) {
-            found.insert(vesselOf(*entered));
-        }
+        found.insert(vesselOf(*entered));
     }
     return found;
 }

@@ -23,8 +23,7 @@ Result<void> standsInVessel(const Batch& batch, const formulary::Formulary& form
 /// withdrawal that is refused.
 Result<void> vesselsAreEmpty(StorePort& store, const formulary::Formulary& formulary);
 
-/// Ids of vessels in which batches in use stand, by the store; `without`: what these were mixed by
-/// does not count.
+/// Ids of vessels in which batches in use stand, by the store, but for the batches in `without`.
 Result<std::set<std::string>> vesselsInUse(StorePort& store, const std::set<std::string>& without);
 
 } // namespace ullage::ledger
