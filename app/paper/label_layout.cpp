@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <optional>
+#include <initializer_list>
 
 namespace ullage::app
 {
@@ -29,9 +29,9 @@ constexpr double kBoxGap = 0.6;
 constexpr double kMostBoxRows = 3;
 // Of the label's width that the code may take: less where it leaves more room for words. What it
 // says besides the id stands on the label as well.
-constexpr std::array<double, 2> kCodeShares{0.36, 0.3};
+constexpr std::initializer_list<double> kCodeShares{0.36, 0.3};
 // Before a label is refused: still enough for an id that the program made, on a label of 70 mm.
-constexpr std::array<double, 1> kLastShare{0.27};
+constexpr std::initializer_list<double> kLastShare{0.27};
 
 // Puts one thing below the other: beside the code as long as that lasts, then over all the width.
 class LabelColumn
@@ -57,10 +57,10 @@ public:
                 return;
             }
             // Each by itself: below the code there is more room.
-            const QString line = wrappedLines(rest, letters, width()).front();
+            const QString line = firstLine(rest, letters, width());
             m_face->lines.push_back({{kLabelMargin, m_y + kBaseline * letters.mm}, line, letters});
             m_y += kLinePitch * letters.mm;
-            rest = rest.sliced(line.size()).trimmed();
+            rest = afterLine(rest, line);
         }
     }
     void gap(double mm) { m_y += mm; }
@@ -152,30 +152,38 @@ bool fill(LabelFace& face, const LabelWords& words, const LabelSizes& sizes)
     return column.fits();
 }
 
-bool placeCode(LabelFace& face, const QStringList& lines, double share)
+struct PlacedCode {
+    SquareCode code;
+    double module = 0; // mm
+    QRectF at;
+};
+
+// One for each of these shares of the label's width that has room for it.
+std::vector<PlacedCode> codesOf(const QStringList& lines, const QSizeF& size,
+                                std::initializer_list<double> shares)
 {
-    const double most = std::min(face.size.height(), face.size.width() * share);
-    const auto code = squareCode(lines, static_cast<int>(most / kSmallestModule + 1e-9));
-    if (!code)
-        return false;
-    const int modules = code->side + 2 * kQuietModules;
-    face.code = *code;
-    face.module = std::min(most / modules, kLargestModule);
-    const double side = modules * face.module;
-    // Its white round it takes the place of the margin.
-    face.codeAt = {face.size.width() - side, 0, side, side};
-    return true;
+    std::vector<PlacedCode> codes;
+    for (const double share : shares) {
+        const double most = std::min(size.height(), size.width() * share);
+        const auto code = squareCode(lines, static_cast<int>(most / kSmallestModule + 1e-9));
+        if (!code)
+            continue;
+        const int modules = code->side + 2 * kQuietModules;
+        const double module = std::min(most / modules, kLargestModule);
+        const double side = modules * module;
+        // Its white round it takes the place of the margin.
+        codes.push_back({*code, module, {size.width() - side, 0, side, side}});
+    }
+    return codes;
 }
 
-// With letters as large as they can be, and a code of one of these shares of its width. `coded`:
-// set where there was room for the code.
-template <class Shares>
-bool lay(LabelFace& face, const LabelWords& words, const Shares& shares, bool& coded)
+// With letters as large as they can be.
+bool lay(LabelFace& face, const LabelWords& words, const std::vector<PlacedCode>& codes)
 {
-    for (const double share : shares) {
-        if (!placeCode(face, words.code, share))
-            continue;
-        coded = true;
+    for (const PlacedCode& placed : codes) {
+        face.code = placed.code;
+        face.module = placed.module;
+        face.codeAt = placed.at;
         for (const LabelSizes& sizes : kLabelSizes) {
             if (fill(face, words, sizes))
                 return true;
@@ -186,7 +194,7 @@ bool lay(LabelFace& face, const LabelWords& words, const Shares& shares, bool& c
 
 // First with its boxes, whatever else is left out for them. Where there are more of them than there
 // is ever room for, they are no reason to leave out anything else.
-bool leaveOut(LabelFace& face, const LabelWords& words, bool& coded)
+bool leaveOut(LabelFace& face, const LabelWords& words, const std::vector<PlacedCode>& codes)
 {
     for (const bool boxes : {true, false}) {
         for (int leftOut = 0; leftOut < kLabelParts; ++leftOut) {
@@ -195,7 +203,7 @@ bool leaveOut(LabelFace& face, const LabelWords& words, bool& coded)
                 face.leftOut.push_back(LabelPart(part));
             if (!boxes)
                 face.leftOut.push_back(LabelPart::Boxes);
-            if (lay(face, words, kCodeShares, coded))
+            if (lay(face, words, codes))
                 return true;
         }
     }
@@ -208,10 +216,14 @@ tl::expected<LabelFace, LabelProblem> labelFace(const LabelWords& words, const Q
 {
     LabelFace face;
     face.size = size;
-    bool coded = false;
-    if (leaveOut(face, words, coded) || lay(face, words, kLastShare, coded))
+    const auto codes = codesOf(words.code, size, kCodeShares);
+    if (leaveOut(face, words, codes))
         return face;
-    return tl::unexpected(coded ? LabelProblem::WordsTooLong : LabelProblem::CodeTooLarge);
+    const auto last = codesOf(words.code, size, kLastShare);
+    if (lay(face, words, last))
+        return face;
+    return tl::unexpected(codes.empty() && last.empty() ? LabelProblem::CodeTooLarge
+                                                        : LabelProblem::WordsTooLong);
 }
 
 } // namespace ullage::app

@@ -31,6 +31,23 @@ qsizetype fittingLetters(const QString& word, const QFontMetricsF& metrics, doub
     return std::max<qsizetype>(fits, 1);
 }
 
+// As many words as there is room for; of one that alone is wider, its beginning.
+QString firstOf(const QString& words, const QFontMetricsF& metrics, double most)
+{
+    qsizetype fits = 0;
+    while (fits < words.size()) {
+        const qsizetype blank = words.indexOf(u' ', fits + 1);
+        const qsizetype end = blank < 0 ? words.size() : blank;
+        if (metrics.horizontalAdvance(words.first(end)) > most)
+            break;
+        fits = end;
+    }
+    if (fits > 0)
+        return words.first(fits);
+    const QString word = words.section(u' ', 0, 0);
+    return word.first(std::min(fittingLetters(word, metrics, most), word.size()));
+}
+
 } // namespace
 
 const QString& houseFamily()
@@ -67,29 +84,24 @@ QString seenText(const QString& typed)
 QStringList wrappedLines(const QString& text, const Letters& letters, double width)
 {
     const QFontMetricsF metrics(paperFont(letters));
-    const double most = width * kUnitsPerMillimetre;
+    QString rest = seenText(text).split(u' ', Qt::SkipEmptyParts).join(u' ');
     QStringList lines;
-    QString line;
-    for (QString word : seenText(text).split(u' ', Qt::SkipEmptyParts)) {
-        const QString longer = line.isEmpty() ? word : line + u' ' + word;
-        if (metrics.horizontalAdvance(longer) <= most) {
-            line = longer;
-            continue;
-        }
-        if (!line.isEmpty())
-            lines << line;
-        while (metrics.horizontalAdvance(word) > most) {
-            const qsizetype fits = fittingLetters(word, metrics, most);
-            if (fits >= word.size())
-                break;
-            lines << word.first(fits);
-            word = word.sliced(fits);
-        }
-        line = word;
+    while (!rest.isEmpty()) {
+        lines << firstOf(rest, metrics, width * kUnitsPerMillimetre);
+        rest = afterLine(rest, lines.back());
     }
-    if (!line.isEmpty())
-        lines << line;
     return lines;
+}
+
+QString firstLine(const QString& words, const Letters& letters, double width)
+{
+    return firstOf(words, QFontMetricsF(paperFont(letters)), width * kUnitsPerMillimetre);
+}
+
+QString afterLine(const QString& words, const QString& line)
+{
+    const qsizetype next = line.size() + (words.mid(line.size(), 1) == u" " ? 1 : 0);
+    return words.sliced(next);
 }
 
 void drawLine(QPainter& painter, const QPointF& baseline, const QString& text,

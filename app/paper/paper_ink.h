@@ -40,6 +40,10 @@ double textWidth(const QString& text, const Letters& letters);
 /// Lines no wider than `width` mm; words are broken only where one alone is wider. Nothing is lost
 /// but the blanks between lines; what cannot be seen is written as seenText() does.
 QStringList wrappedLines(const QString& text, const Letters& letters, double width);
+/// The first of those lines, of words that seenText() made, parted by one blank each.
+QString firstLine(const QString& words, const Letters& letters, double width);
+/// What comes behind it.
+QString afterLine(const QString& words, const QString& line);
 
 /// Draws one line with its letters on `baseline` (mm).
 void drawLine(QPainter& painter, const QPointF& baseline, const QString& text,
