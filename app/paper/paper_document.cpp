@@ -21,8 +21,11 @@ constexpr double kColumnGap = 4;
 constexpr double kThin = 0.15;
 constexpr double kThick = 0.4;
 constexpr double kChartHeight = 46;
-constexpr double kWritten = 16;  // a time by hand
-constexpr qsizetype kShort = 24; // characters of a figure with its unit, of a day
+constexpr double kWritten = 16; // a time by hand
+constexpr double kSmallestCell = 2.6;
+constexpr double kSmallerBy = 0.2;
+constexpr qsizetype kShort = 24; // characters of a figure with its unit, of a moment
+constexpr qsizetype kDay = 16;   // of a day
 
 class PageFiller
 {
@@ -113,6 +116,8 @@ private:
     }
     void row(const PaperTable& table, const std::vector<double>& widths, const QStringList& cells,
              bool bold);
+    [[nodiscard]] double roomIn(const PaperTable& table) const;
+    [[nodiscard]] double lettersFor(const PaperTable& table) const;
     [[nodiscard]] std::vector<double> widthsOf(const PaperTable& table) const;
 
     const PaperDocument* m_document;
@@ -120,6 +125,7 @@ private:
     std::vector<PaperPage> m_pages;
     double m_y = 0;
     double m_top = 0;
+    double m_cell = 0; // letters of the table in hand
 };
 
 double longestWord(const QString& text, const Letters& letters)
@@ -148,45 +154,83 @@ bool staysWhole(const QString& cell, const PaperColumn& column)
            (column.right || std::any_of(cell.begin(), cell.end(), isFigure));
 }
 
+// Of the columns of a table with letters of this size, mm.
+struct ColumnWidths {
+    std::vector<double> wish;  // of the widest cell
+    std::vector<double> whole; // of what is to stay whole
+    std::vector<double> least; // of the longest word
+    std::vector<double> firm;  // of that, and of what is whole and as short as a day
+
+    ColumnWidths(const PaperTable& table, double mm)
+        : wish(table.columns.size()), whole(wish.size()), least(wish.size()), firm(wish.size())
+    {
+        look(table, titlesOf(table), {mm, true}, true);
+        for (std::size_t i = 0; i < table.rows.size(); ++i)
+            look(table, table.rows[i], {mm, table.total && i + 1 == table.rows.size()}, false);
+        for (std::size_t i = 0; i < wish.size(); ++i) {
+            if (table.columns[i].tick)
+                wish[i] = least[i] = mm * 1.2;
+            if (table.columns[i].write) {
+                least[i] = std::max(least[i], kWritten);
+                wish[i] = std::max(wish[i], kWritten);
+            }
+            firm[i] = std::max(firm[i], least[i]);
+        }
+    }
+
+private:
+    void look(const PaperTable& table, const QStringList& cells, const Letters& size, bool heading)
+    {
+        for (qsizetype i = 0; i < cells.size(); ++i) {
+            const auto column = static_cast<std::size_t>(i);
+            const double width = textWidth(cells[i], size);
+            wish[column] = std::max(wish[column], width);
+            least[column] = std::max(least[column], longestWord(cells[i], size));
+            if (!heading && staysWhole(cells[i], table.columns[column]))
+                whole[column] = std::max(whole[column], width);
+            if (!heading && staysWhole(cells[i], table.columns[column]) && cells[i].size() <= kDay)
+                firm[column] = std::max(firm[column], width);
+        }
+    }
+};
+
+double sumOf(const std::vector<double>& widths)
+{
+    return std::accumulate(widths.begin(), widths.end(), 0.0);
+}
+
+double PageFiller::roomIn(const PaperTable& table) const
+{
+    return width() - kColumnGap * double(table.columns.size() - 1);
+}
+
+// Smaller where not every word, figure and day would stay whole.
+double PageFiller::lettersFor(const PaperTable& table) const
+{
+    double mm = letters();
+    while (mm - kSmallerBy >= kSmallestCell && sumOf(ColumnWidths(table, mm).firm) > roomIn(table))
+        mm -= kSmallerBy;
+    return mm;
+}
+
 // As wide as their widest cell where there is room, else no narrower than their longest word, nor
 // than what is to stay whole: where that takes too much, the narrowest columns come first, which
 // are figures and days, and names are broken.
 std::vector<double> PageFiller::widthsOf(const PaperTable& table) const
 {
-    std::vector<double> wish(table.columns.size());
-    std::vector<double> least(table.columns.size());
-    std::vector<double> whole(table.columns.size());
-    const auto look = [&](const QStringList& cells, bool bold, bool heading) {
-        const Letters size{letters(), bold};
-        for (qsizetype i = 0; i < cells.size(); ++i) {
-            const auto column = static_cast<std::size_t>(i);
-            wish[column] = std::max(wish[column], textWidth(cells[i], size));
-            const double word = longestWord(cells[i], size);
-            least[column] = std::max(least[column], word);
-            if (!heading && staysWhole(cells[i], table.columns[column]))
-                whole[column] = std::max(whole[column], textWidth(cells[i], size));
-        }
-    };
-    look(titlesOf(table), true, true);
-    for (std::size_t i = 0; i < table.rows.size(); ++i)
-        look(table.rows[i], table.total && i + 1 == table.rows.size(), false);
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        if (table.columns[i].tick)
-            wish[i] = least[i] = letters() * 1.2;
-        if (table.columns[i].write) {
-            least[i] = std::max(least[i], kWritten);
-            wish[i] = std::max(wish[i], kWritten);
-        }
-    }
-    const double room = width() - kColumnGap * double(table.columns.size() - 1);
-    const double wished = std::accumulate(wish.begin(), wish.end(), 0.0);
+    const double room = roomIn(table);
+    ColumnWidths columns(table, m_cell);
+    std::vector<double>& wish = columns.wish;
+    std::vector<double>& least = columns.least;
+    const std::vector<double>& whole = columns.whole;
+    const double wished = sumOf(wish);
     if (wished <= room)
         return wish;
     std::vector<std::size_t> narrowest(wish.size());
     std::iota(narrowest.begin(), narrowest.end(), std::size_t(0));
     std::stable_sort(narrowest.begin(), narrowest.end(),
                      [&](std::size_t a, std::size_t b) { return whole[a] < whole[b]; });
-    double needed = std::accumulate(least.begin(), least.end(), 0.0);
+    double needed = sumOf(least);
     for (const std::size_t i : narrowest) {
         const double more = whole[i] - least[i];
         if (more <= 0 || needed + more > room)
@@ -205,14 +249,14 @@ std::vector<double> PageFiller::widthsOf(const PaperTable& table) const
 void PageFiller::row(const PaperTable& table, const std::vector<double>& widths,
                      const QStringList& cells, bool bold)
 {
-    const Letters size{letters(), bold};
+    const Letters size{m_cell, bold};
     double x = kPaperMargin;
     double high = size.mm * kLinePitch;
     for (std::size_t i = 0; i < widths.size(); ++i) {
         const PaperColumn& column = table.columns[i];
         if (column.tick && !bold) {
-            const double side = letters();
-            const QPointF corner(x, m_y + 0.1 * letters());
+            const double side = m_cell;
+            const QPointF corner(x, m_y + 0.1 * m_cell);
             page().strokes.push_back({QPolygonF(QRectF(corner, QSizeF(side, side))), 0.2, false});
         }
         // Half a hundredth: what was measured as one text must fit as one.
@@ -227,28 +271,29 @@ void PageFiller::row(const PaperTable& table, const std::vector<double>& widths,
         high = std::max(high, y - m_y);
         x += widths[i] + kColumnGap;
     }
-    m_y += high + 0.35 * letters();
+    m_y += high + 0.35 * m_cell;
 }
 
 void PageFiller::add(const PaperTable& table)
 {
     if (table.rows.empty())
         return add(PaperWords{table.none});
+    m_cell = lettersFor(table);
     const std::vector<double> widths = widthsOf(table);
     const auto heightOf = [&](const QStringList& cells, bool bold) {
         qsizetype most = 1;
         for (std::size_t i = 0; i < widths.size(); ++i)
-            most = std::max(most, wrappedLines(cells[static_cast<qsizetype>(i)], {letters(), bold},
+            most = std::max(most, wrappedLines(cells[static_cast<qsizetype>(i)], {m_cell, bold},
                                                widths[i] + 0.05)
                                       .size());
-        return (double(most) * kLinePitch + 0.35) * letters();
+        return (double(most) * kLinePitch + 0.35) * m_cell;
     };
     const QStringList titles = titlesOf(table);
     const auto head = [&] {
         row(table, widths, titles, true);
-        stroke({kPaperMargin, m_y - 0.25 * letters()},
-               {kPaperMargin + width(), m_y - 0.25 * letters()}, kThick);
-        m_y += 0.2 * letters();
+        stroke({kPaperMargin, m_y - 0.25 * m_cell}, {kPaperMargin + width(), m_y - 0.25 * m_cell},
+               kThick);
+        m_y += 0.2 * m_cell;
     };
     needs(heightOf(titles, true) + heightOf(table.rows.front(), false) + 1);
     head();
@@ -257,16 +302,16 @@ void PageFiller::add(const PaperTable& table)
         if (needs(heightOf(table.rows[i], total)))
             head();
         if (total) {
-            stroke({kPaperMargin, m_y - 0.15 * letters()},
-                   {kPaperMargin + width(), m_y - 0.15 * letters()}, kThick);
-            m_y += 0.2 * letters();
+            stroke({kPaperMargin, m_y - 0.15 * m_cell},
+                   {kPaperMargin + width(), m_y - 0.15 * m_cell}, kThick);
+            m_y += 0.2 * m_cell;
         }
         row(table, widths, table.rows[i], total);
         if (!total)
-            stroke({kPaperMargin, m_y - 0.2 * letters()},
-                   {kPaperMargin + width(), m_y - 0.2 * letters()}, 0.08);
+            stroke({kPaperMargin, m_y - 0.2 * m_cell}, {kPaperMargin + width(), m_y - 0.2 * m_cell},
+                   0.08);
     }
-    m_y += 0.6 * letters();
+    m_y += 0.6 * m_cell;
 }
 
 void PageFiller::add(const PaperChart& chart)

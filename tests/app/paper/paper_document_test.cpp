@@ -112,6 +112,25 @@ TEST(PaperDocument, figuresAndDaysStayWholeBeforeNamesThatHoldFigures)
         EXPECT_TRUE(lines.contains(QString::fromUtf8(whole))) << whole;
 }
 
+// Sums of money were broken in their middle where a table has too many columns for its letters.
+TEST(PaperDocument, aTableOfManyColumnsHasSmallerLettersBeforeAWordIsBroken)
+{
+    PaperTable table;
+    table.columns = {
+        {"", false, true}, {"Packungen", true},   {"Wovon"},         {"Jede ergibt", true},
+        {"Bis"},           {"Jede kostet", true}, {"Je Film", true}, {"Alle", true}};
+    table.rows = {{"", "12", "MQ-Borax-Entwickler, Stammlösung", "5.000\u00a0ml", "10. Dez. 2026",
+                   "nicht bekannt", "0,072\u00a0EUR", "126,40\u00a0EUR"}};
+    const auto pages = paperPages({"Einkaufsliste", "hier", {table}, 4}, sheetOf(PaperSize::A4));
+    expectInside(pages, sheetOf(PaperSize::A4));
+    QStringList lines;
+    for (const LabelLine& line : pages.front().lines)
+        lines << line.text;
+    for (const char* whole : {"Packungen", "10. Dez. 2026", "nicht bekannt", "5.000\u00a0ml",
+                              "0,072\u00a0EUR", "126,40\u00a0EUR"})
+        EXPECT_TRUE(lines.contains(QString::fromUtf8(whole))) << whole;
+}
+
 TEST(PaperDocument, aColumnForAPencilHasRoomForIt)
 {
     PaperTable table;
