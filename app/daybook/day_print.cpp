@@ -1,6 +1,7 @@
 #include "app/daybook/day_print.h"
 
 #include "app/widgets/plain_text.h"
+#include "app/widgets/red_paper.h"
 
 #include <QCoreApplication>
 #include <QPagedPaintDevice>
@@ -157,6 +158,7 @@ void previewDays(const DayPrint& print, QWidget* parent)
     auto* dialog = new QPrintPreviewDialog(parent);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(Words::tr("Print the day book"));
+    showPreviewInRed(*dialog);
     QObject::connect(dialog, &QPrintPreviewDialog::paintRequested, dialog,
                      [print](QPrinter* printer) { paintDays(print, *printer); });
     dialog->resize(900, 700);

@@ -1,6 +1,7 @@
 #include "app/dialogs/label_preview.h"
 
 #include "app/paper/paper_ink.h"
+#include "app/widgets/red_paper.h"
 
 #include <QPainter>
 
@@ -13,6 +14,7 @@ LabelPreview::LabelPreview(QWidget* parent) : QWidget(parent)
 {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setAccessibleName(tr("How it will be printed"));
+    showPaperInRed(*this);
 }
 
 void LabelPreview::setJob(std::optional<LabelJob> job)
@@ -32,7 +34,7 @@ void LabelPreview::paintEvent(QPaintEvent*)
     painter.translate((width() - paper.width() * scale) / 2,
                       (height() - paper.height() * scale) / 2);
     painter.scale(scale / kUnitsPerMillimetre, scale / kUnitsPerMillimetre);
-    // Paper is white and its print black, whatever the window looks like.
+    // Paper is white and its print black, whatever the window looks like; but for the red screen.
     painter.fillRect(units(QRectF({}, paper)), Qt::white);
     painter.setPen(QPen(Qt::lightGray, 0));
     for (int i = 0; i < m_job->sheet.labels(); ++i)

@@ -9,6 +9,7 @@
 #include "app/widgets/plain_label.h"
 #include "app/widgets/problem_line.h"
 #include "app/widgets/prompts.h"
+#include "app/widgets/red_paper.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 #include "app/words/number_text.h"
@@ -221,6 +222,7 @@ void LabelsDialog::preview()
     auto* dialog = new QPrintPreviewDialog(printer.get(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(tr("Print labels"));
+    showPreviewInRed(*dialog);
     // The printer goes with what paints on it.
     connect(dialog, &QPrintPreviewDialog::paintRequested, dialog,
             [job = *job(), printer](QPrinter* paper) { paintLabels(job, *paper); });

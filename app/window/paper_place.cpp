@@ -4,6 +4,7 @@
 #include "app/shelf/bottle_actions.h"
 #include "app/shelf/shelf_page.h"
 #include "app/widgets/prompts.h"
+#include "app/widgets/red_paper.h"
 #include "app/window/main_window.h"
 #include "app/words/moment_text.h"
 
@@ -152,6 +153,7 @@ void PaperPlace::preview(const PaperDocument& document)
     auto* dialog = new QPrintPreviewDialog(printer.get(), &m_parts.window);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(document.title);
+    showPreviewInRed(*dialog);
     // The printer goes with what paints on it.
     connect(dialog, &QPrintPreviewDialog::paintRequested, dialog,
             [document, printer](QPrinter* paper) { paintDocument(document, *paper); });

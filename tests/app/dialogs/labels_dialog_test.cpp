@@ -1,7 +1,10 @@
 #include "app/dialogs/labels_dialog.h"
 
+#include "app/dialogs/label_preview.h"
 #include "app/widgets/count_box.h"
+#include "app/widgets/theme.h"
 #include "tests/app/desk.h"
+#include "tests/app/light_of.h"
 #include "tests/app/scripted_prompts.h"
 
 #include <gtest/gtest.h>
@@ -67,6 +70,22 @@ TEST_F(LabelsDialogTest, aLabelThatIsTooSmallIsNotProposed)
     EXPECT_TRUE(dialog.job()) << dialog.problem().toStdString();
     choose(dialog, QStringLiteral("70x36"));
     EXPECT_FALSE(dialog.job()) << "and where it is chosen it is refused";
+}
+
+TEST_F(LabelsDialogTest, itsPaperIsRedAndDimWhileTheScreenIsRed)
+{
+    LabelsDialog dialog(desk.door(), {dev});
+    dialog.show();
+    auto* preview = dialog.findChild<LabelPreview*>();
+    ASSERT_NE(preview, nullptr);
+    EXPECT_EQ(lightOf(*preview).others, 255) << "white, as it will be printed";
+    Theme::instance().setDarkRoom(true);
+    const Light light = lightOf(*preview);
+    Theme::instance().setDarkRoom(false);
+    EXPECT_EQ(light.others, 0);
+    EXPECT_LT(light.red, 100);
+    EXPECT_GT(light.red, 40) << "and can be read";
+    EXPECT_EQ(lightOf(*preview).others, 255);
 }
 
 TEST_F(LabelsDialogTest, withoutABottleItSaysWhyNothingCanBePrinted)

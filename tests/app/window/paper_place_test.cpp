@@ -1,13 +1,16 @@
 #include "app/window/paper_place.h"
 
 #include "app/shelf/shelf_page.h"
+#include "app/widgets/theme.h"
 #include "app/window/main_window.h"
 #include "tests/app/desk.h"
+#include "tests/app/light_of.h"
 #include "tests/app/scripted_prompts.h"
 
 #include <gtest/gtest.h>
 
 #include <QPrintPreviewDialog>
+#include <QPrintPreviewWidget>
 #include <QProgressDialog>
 #include <QTest>
 
@@ -61,6 +64,20 @@ TEST_F(PaperPlaceTest, everyPageIsShownBeforeItIsPrinted)
     ASSERT_TRUE(table);
     ASSERT_EQ(table->rows.size(), 1U);
     EXPECT_EQ(table->rows[0][0], "Dev 1");
+    closePreviews();
+}
+
+TEST_F(PaperPlaceTest, noPageIsWhiteWhileTheScreenIsRed)
+{
+    Theme::instance().setDarkRoom(true);
+    printed(PaperKind::Shelf);
+    auto* pages = window.findChild<QPrintPreviewWidget*>();
+    ASSERT_NE(pages, nullptr);
+    const Light light = lightOf(*pages);
+    Theme::instance().setDarkRoom(false);
+    EXPECT_EQ(light.others, 0);
+    EXPECT_LT(light.red, 100);
+    EXPECT_GT(lightOf(*pages).others, 200) << "paper is white else";
     closePreviews();
 }
 
