@@ -1,11 +1,17 @@
 #include "app/widgets/done_line.h"
 
 #include "app/widgets/plain_label.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
 #include <QEvent>
+#include <QFontMetricsF>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QResizeEvent>
+
+#include <algorithm>
+#include <cmath>
 
 namespace ullage::app
 {
@@ -28,12 +34,40 @@ DoneLine::DoneLine(QWidget* parent)
 
 void DoneLine::tell(const QString& text)
 {
-    m_text->setText(text);
+    m_told = text;
     retranslate();
+    m_text->setText(brokenFor(width()).join(u'\n'));
+    updateGeometry();
     setVisible(!text.isEmpty());
 }
 
-QString DoneLine::text() const { return m_text->text(); }
+QStringList DoneLine::brokenFor(int width) const
+{
+    const double room = width - m_undo->sizeHint().width() - Space::kSmall;
+    return brokenLines(m_told, QFontMetricsF(m_text->font()), room);
+}
+
+QSize DoneLine::sizeHint() const
+{
+    const int words =
+        static_cast<int>(std::ceil(QFontMetricsF(m_text->font()).horizontalAdvance(m_told)));
+    const QSize undo = m_undo->sizeHint();
+    return {words + Space::kSmall + undo.width(), undo.height()};
+}
+
+int DoneLine::heightForWidth(int width) const
+{
+    const auto lines = static_cast<int>(brokenFor(width).size());
+    return std::max(m_undo->sizeHint().height(), lines * m_text->fontMetrics().lineSpacing());
+}
+
+void DoneLine::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    const QString text = brokenFor(event->size().width()).join(u'\n');
+    if (text != m_text->text())
+        m_text->setText(text);
+}
 
 void DoneLine::changeEvent(QEvent* event)
 {
@@ -45,7 +79,7 @@ void DoneLine::changeEvent(QEvent* event)
 void DoneLine::retranslate()
 {
     m_undo->setText(tr("Undo"));
-    m_undo->setAccessibleName(tr("Undo: %1").arg(m_text->text()));
+    m_undo->setAccessibleName(tr("Undo: %1").arg(m_told));
 }
 
 } // namespace ullage::app

@@ -1,6 +1,8 @@
 // What was just done, in one line, with the way to take it back.
 #pragma once
 
+#include <QString>
+#include <QStringList>
 #include <QWidget>
 
 class QLabel;
@@ -19,18 +21,25 @@ public:
 
     /// "Dev 1 logged"; empty takes the line away.
     void tell(const QString& text);
-    [[nodiscard]] QString text() const;
+    [[nodiscard]] QString text() const { return m_told; }
     [[nodiscard]] QPushButton* undoButton() const { return m_undo; }
+
+    /// On one line; it is broken where it has less room, to be as high as heightForWidth().
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 signals:
     void undoRequested();
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    [[nodiscard]] QStringList brokenFor(int width) const;
     void retranslate();
 
+    QString m_told;
     QLabel* m_text;
     QPushButton* m_undo;
 };

@@ -19,7 +19,6 @@ namespace
 
 constexpr int kHeight = 38;
 constexpr int kLeastButton = 124;
-constexpr int kUsualInstead = 340; // what was done with two bottles, and its button
 
 } // namespace
 
@@ -44,6 +43,7 @@ PageHeader::PageHeader(const QString& title, QWidget* parent)
     setTone(m_detail, Tone::Quiet);
     m_row->addWidget(m_title);
     m_row->addWidget(m_detail, 1);
+    m_row->addStretch(); // while nothing stands there
     setTitle(title);
     setFixedHeight(kHeight);
 }
@@ -66,26 +66,22 @@ void PageHeader::setInstead(QWidget* widget)
     m_instead = widget;
     // Its words never widen the page.
     m_instead->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    putLine();
+    put(m_instead, m_insteadBelow);
     arrange();
 }
 
-void PageHeader::putLine()
+void PageHeader::put(QWidget* line, bool below)
 {
-    int at = 1;
-    for (QWidget* line : {static_cast<QWidget*>(m_detail), m_instead}) {
-        if (!line)
-            continue;
-        m_row->removeWidget(line);
-        m_column->removeWidget(line);
-        if (m_below)
-            m_column->insertWidget(at++, line);
-        else
-            m_row->insertWidget(at++, line, 1);
-    }
+    m_row->removeWidget(line);
+    m_column->removeWidget(line);
+    if (below)
+        m_column->insertWidget(1, line);
+    else
+        m_row->insertWidget(1, line, 1);
 }
 
-// Beside the title while it is one line there.
+// The line stands beside the title while it is one line there; what comes instead also where it
+// has to be broken, so that the head is as high with it as without.
 void PageHeader::arrange()
 {
     const bool instead = m_instead && !m_instead->isHidden();
@@ -99,27 +95,23 @@ void PageHeader::arrange()
             taken +=
                 std::max(widget->sizeHint().width(), widget->minimumWidth()) + m_row->spacing();
     }
+    const int room = width() - taken;
     const int words =
-        instead ? m_instead->sizeHint().width()
-                : static_cast<int>(
-                      QFontMetricsF(m_detail->font()).horizontalAdvance(m_detail->text())) +
-                      4;
-    // Where what comes instead would seldom fit, both stand below: else it would move the page.
-    const bool narrow = m_instead && taken + kUsualInstead > width();
-    const bool below =
-        narrow || (taken + words > width() && (instead || !m_detail->text().isEmpty()));
+        static_cast<int>(QFontMetricsF(m_detail->font()).horizontalAdvance(m_detail->text())) + 4;
+    const bool below = words > room && !m_detail->text().isEmpty();
     if (below != m_below) {
         m_below = below;
-        if (below)
-            m_row->insertStretch(1, 1);
-        else
-            delete m_row->takeAt(1);
-        putLine();
+        put(m_detail, below);
         m_detail->setContentsMargins(0, below ? 0 : 5, 0, 0);
     }
-    const int line = m_detail->heightForWidth(width());
-    const int high = m_instead ? std::max(line, m_instead->sizeHint().height()) : line;
-    setFixedHeight(kHeight + (below ? high : 0));
+    const bool insteadBelow = instead && m_instead->heightForWidth(room) > kHeight;
+    if (instead && insteadBelow != m_insteadBelow) {
+        m_insteadBelow = insteadBelow;
+        put(m_instead, insteadBelow);
+    }
+    const int under = std::max(below ? m_detail->heightForWidth(width()) : 0,
+                               insteadBelow ? m_instead->heightForWidth(width()) : 0);
+    setFixedHeight(kHeight + under);
 }
 
 bool PageHeader::event(QEvent* event)

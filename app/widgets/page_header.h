@@ -24,7 +24,7 @@ public:
     void setTitle(const QString& title);
     void setDetail(const QString& detail);
     /// Stands in the place of the line about the page while it is not hidden, so that nothing below
-    /// moves when it comes and goes.
+    /// moves when it comes and goes. Its height goes by its width.
     void setInstead(QWidget* widget);
     QPushButton* addButton(const QString& text, bool primary = false);
     /// At the right too, before the buttons that are added later; as high as they are.
@@ -36,14 +36,15 @@ protected:
 
 private:
     void arrange();
-    void putLine();
+    void put(QWidget* line, bool below);
 
     QLabel* m_title;
     QLabel* m_detail;
     QWidget* m_instead = nullptr;
     QHBoxLayout* m_row;
     QVBoxLayout* m_column;
-    bool m_below = false; ///< where the line stands
+    bool m_below = false;        ///< where the line stands
+    bool m_insteadBelow = false; ///< where what comes instead does
 };
 
 } // namespace ullage::app
