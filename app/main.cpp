@@ -126,7 +126,8 @@ int main(int argc, char** argv)
         err.write(misuse->sentence.toUtf8() + '\n' + app::usageText().toUtf8());
         return app::kWrongUsage;
     }
-    if (arguments.command.isEmpty() && arguments.has(QStringLiteral("help"))) {
+    const bool window = arguments.command.isEmpty() || arguments.command == u"demo";
+    if (window && arguments.has(QStringLiteral("help"))) {
         out.write(app::usageText().toUtf8());
         return app::kDone;
     }
@@ -134,7 +135,6 @@ int main(int argc, char** argv)
         out.write("ullage " ULLAGE_VERSION "\n");
         return app::kDone;
     }
-    const bool window = arguments.command.isEmpty() || arguments.command == u"demo";
     return window ? runInWindow(argc, argv, arguments, err)
                   : runInTerminal(argc, argv, arguments, out, err);
 }

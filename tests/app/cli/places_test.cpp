@@ -105,3 +105,12 @@ TEST_F(PlacesTest, BookAndReportAreTheSameEverywhere)
         EXPECT_EQ(runIn(place, {"check", "--book", book}).code, kDone) << where.toStdString();
     }
 }
+
+// What opens a window is told of like every other command, without one.
+TEST_F(PlacesTest, TheDemoTellsWhatItDoesInsteadOfOpening)
+{
+    const Answer answer = runIn(kPlaces[0], {"demo", "--help"});
+    EXPECT_EQ(answer.code, kDone);
+    EXPECT_TRUE(answer.out.contains("ullage demo"));
+    EXPECT_TRUE(answer.err.isEmpty()) << answer.err.toStdString();
+}
