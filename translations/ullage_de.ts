@@ -485,6 +485,37 @@
     </message>
 </context>
 <context>
+    <name>BathFigures</name>
+    <message>
+        <source>%1: volume used</source>
+        <translation>%1: eingesetzte Menge</translation>
+    </message>
+    <message>
+        <source>%1: lost</source>
+        <translation>%1: Verlust</translation>
+    </message>
+    <message>
+        <source>%1: air left</source>
+        <translation>%1: Luft übrig</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: one-shot</source>
+        <translation>%1: Einmalbad</translation>
+    </message>
+    <message>
+        <source>Thrown away after this load instead of poured back</source>
+        <translation>Nach dieser Füllung weggegeben statt zurückgegossen</translation>
+    </message>
+</context>
+<context>
     <name>Bench</name>
     <message>
         <source>Two-reel tank</source>
@@ -1276,6 +1307,10 @@
         <source>Why bottles ended</source>
         <translation>Warum Flaschen endeten</translation>
     </message>
+    <message>
+        <source>A film costs</source>
+        <translation>Ein Film kostet</translation>
+    </message>
 </context>
 <context>
     <name>BottlePapers</name>
@@ -1374,6 +1409,38 @@
     <message>
         <source>For each film done</source>
         <translation>Je Film</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarOffer</name>
+    <message>
+        <source>one without a name</source>
+        <comment>event</comment>
+        <translation>einer ohne Namen</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <comment>event</comment>
+        <translation>„%1“</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln more</source>
+        <comment>events</comment>
+        <translation>
+            <numerusform>%Ln weiterer</numerusform>
+            <numerusform>%Ln weitere</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln date(s) cannot be taken, because it cannot be told when they are: some of their days come or stay away one by one, their time zone is not known here, or they have no day. %1.</source>
+        <translation>
+            <numerusform>%Ln Termin kann nicht übernommen werden, weil sich nicht sagen lässt, wann er ist: Einzelne seiner Tage kommen hinzu oder fallen aus, seine Zeitzone ist hier nicht bekannt, oder er hat keinen Tag. %1.</numerusform>
+            <numerusform>%Ln Termine können nicht übernommen werden, weil sich nicht sagen lässt, wann sie sind: Einzelne ihrer Tage kommen hinzu oder fallen aus, ihre Zeitzone ist hier nicht bekannt, oder sie haben keinen Tag. %1.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1877,7 +1944,8 @@ ullage report [--at TIME] [--all] [--json]   every bottle in use
 ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
                                              development time of the next load
 ullage import FILE                           a journal (.jsonl) into the book; - is standard input;
-                                             known work from a calendar (.ics)
+                                             known work from a calendar (.ics): what names films
+                                             or a solution, with --all everything in it
 ullage import FILE.csv [--mapping FILE] [--try]
                                              bottles, films and tests from a spreadsheet; --try:
                                              only say what would come in
@@ -1903,7 +1971,8 @@ ullage report [--at ZEIT] [--all] [--json]   alle Flaschen in Gebrauch
 ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
                                              Entwicklungszeit der nächsten Ladung
 ullage import DATEI                          ein Journal (.jsonl) ins Buch; - ist die Standardeingabe;
-                                             geplante Arbeit aus einem Kalender (.ics)
+                                             geplante Arbeit aus einem Kalender (.ics): was Filme
+                                             oder eine Lösung nennt, mit --all alles darin
 ullage import DATEI.csv [--mapping DATEI] [--try]
                                              Flaschen, Filme und Proben aus einer Tabelle; --try:
                                              nur sagen, was hereinkäme
@@ -2507,6 +2576,13 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <comment>what was handed over, the document</comment>
         <translation>%1 (%2)</translation>
     </message>
+    <message numerus="yes">
+        <source>%Ln thing(s) to use soon</source>
+        <translation>
+            <numerusform>%Ln bald aufzubrauchen</numerusform>
+            <numerusform>%Ln bald aufzubrauchen</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>CupboardNeeds</name>
@@ -2592,6 +2668,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>what usually comes: not known yet</source>
         <translation>was gewöhnlich kommt: noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 for each film</source>
+        <translation>%1 für jeden Film</translation>
     </message>
 </context>
 <context>
@@ -2773,6 +2853,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 · %2</source>
         <comment>the book and the day, what it is planned for</comment>
         <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>A film</source>
+        <translation>Ein Film</translation>
     </message>
 </context>
 <context>
@@ -5105,6 +5189,25 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>“%1” was left as it was: the book gives less than was entered. Choose another name to save what is left.</source>
         <translation>„%1“ blieb, wie es war: Das Buch gibt weniger her, als eingetragen wurde. Wählen Sie einen anderen Namen, um den Rest zu sichern.</translation>
     </message>
+    <message>
+        <source>work without a name</source>
+        <translation>Arbeit ohne Namen</translation>
+    </message>
+    <message numerus="yes">
+        <source>  and %n more</source>
+        <translation>
+            <numerusform>  und %n weitere</numerusform>
+            <numerusform>  und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taken as known work:</source>
+        <translation>Als geplante Arbeit übernommen:</translation>
+    </message>
+    <message>
+        <source>Left, as they name neither films nor a solution (--all takes them too):</source>
+        <translation>Nicht übernommen, weil weder Filme noch eine Lösung genannt sind (--all übernimmt auch diese):</translation>
+    </message>
 </context>
 <context>
     <name>FilmCompare</name>
@@ -6286,6 +6389,16 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>LeftOutWords</name>
+    <message numerus="yes">
+        <source>Left out, because %n of it cannot be read as entered: %1</source>
+        <translation>
+            <numerusform>Ausgelassen, weil es nicht so gelesen werden kann, wie es eingetragen wurde: %1</numerusform>
+            <numerusform>Ausgelassen, weil sie nicht so gelesen werden können, wie sie eingetragen wurden: %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>LoadQuestion</name>
     <message>
         <source>%1 can do %2 more.</source>
@@ -7113,6 +7226,17 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
 </context>
 <context>
+    <name>OfferedWork</name>
+    <message>
+        <source>how many films is not said</source>
+        <translation>wie viele Filme, ist nicht gesagt</translation>
+    </message>
+    <message>
+        <source>known already: changed</source>
+        <translation>schon bekannt: geändert</translation>
+    </message>
+</context>
+<context>
     <name>PacketWords</name>
     <message>
         <source>concentrate for %1</source>
@@ -7138,6 +7262,20 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>to %1</source>
         <comment>the last day of use</comment>
         <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>opened too long ago</source>
+        <translation>zu lange offen</translation>
+    </message>
+    <message>
+        <source>past its date</source>
+        <comment>of a packet</comment>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>opened, to %1</source>
+        <comment>the last day of use</comment>
+        <translation>offen, bis %1</translation>
     </message>
 </context>
 <context>
@@ -9506,9 +9644,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>nicht gezählt</translation>
     </message>
     <message>
-        <source>%1: %2 lack, here: %3</source>
-        <comment>chemical, amount, amount or none</comment>
-        <translation>%1: es fehlen %2, hier: %3</translation>
+        <source>%1: %2 missing (in the cupboard: %3)</source>
+        <comment>chemical, amount, amount</comment>
+        <translation>%1: Es fehlen %2 (im Vorrat: %3)</translation>
+    </message>
+    <message>
+        <source>%1: %2 missing, none in the cupboard</source>
+        <comment>chemical, amount</comment>
+        <translation>%1: Es fehlen %2, im Vorrat ist nichts davon</translation>
     </message>
 </context>
 <context>
@@ -10018,34 +10161,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>2. Bad</translation>
     </message>
     <message>
-        <source>%1: volume used</source>
-        <translation>%1: eingesetzte Menge</translation>
-    </message>
-    <message>
-        <source>all of it</source>
-        <translation>alles</translation>
-    </message>
-    <message>
-        <source>%1: lost</source>
-        <translation>%1: Verlust</translation>
-    </message>
-    <message>
-        <source>%1: air left</source>
-        <translation>%1: Luft übrig</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <source>%1: one-shot</source>
-        <translation>%1: Einmalbad</translation>
-    </message>
-    <message>
-        <source>Thrown away after this load instead of poured back</source>
-        <translation>Nach dieser Füllung weggegeben statt zurückgegossen</translation>
-    </message>
-    <message>
         <source>%1: second fixing bath</source>
         <translation>%1: zweites Fixierbad</translation>
     </message>
@@ -10079,34 +10194,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>%1: bottle</source>
         <translation>%1: Flasche</translation>
-    </message>
-    <message>
-        <source>%1: volume used</source>
-        <translation>%1: eingesetzte Menge</translation>
-    </message>
-    <message>
-        <source>all of it</source>
-        <translation>alles</translation>
-    </message>
-    <message>
-        <source>%1: lost</source>
-        <translation>%1: Verlust</translation>
-    </message>
-    <message>
-        <source>%1: air left</source>
-        <translation>%1: Luft übrig</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <source>%1: one-shot</source>
-        <translation>%1: Einmalbad</translation>
-    </message>
-    <message>
-        <source>Thrown away after this load instead of poured back</source>
-        <translation>Nach dieser Füllung weggegeben statt zurückgegossen</translation>
     </message>
     <message>
         <source>none</source>
@@ -11465,13 +11552,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Calendars (*.ics);;All files (*)</source>
         <translation>Kalender (*.ics);;Alle Dateien (*)</translation>
     </message>
-    <message numerus="yes">
-        <source>%Ln date(s) of known work read.</source>
-        <translation>
-            <numerusform>%Ln Termin bekannter Arbeit eingelesen.</numerusform>
-            <numerusform>%Ln Termine bekannter Arbeit eingelesen.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Skip once</source>
         <translation>Einmal auslassen</translation>
@@ -11483,6 +11563,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>The work was not changed</source>
         <translation>Die Arbeit wurde nicht geändert</translation>
+    </message>
+    <message>
+        <source>Nothing new: what comes yet of this calendar is known already.</source>
+        <translation>Nichts Neues: Was in diesem Kalender noch kommt, ist schon bekannt.</translation>
     </message>
 </context>
 <context>
@@ -11799,11 +11883,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
 <context>
     <name>ullage::app::DayFilterBar</name>
     <message>
-        <source>%1 to %2</source>
-        <comment>dates</comment>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
         <source>“%1”</source>
         <comment>words looked for</comment>
         <translation>„%1“</translation>
@@ -11823,46 +11902,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Person</source>
         <translation>Person</translation>
-    </message>
-    <message>
-        <source>All time</source>
-        <translation>Gesamte Zeit</translation>
-    </message>
-    <message>
-        <source>Today</source>
-        <translation>Heute</translation>
-    </message>
-    <message>
-        <source>Last 7 days</source>
-        <translation>Letzte 7 Tage</translation>
-    </message>
-    <message>
-        <source>This month</source>
-        <translation>Dieser Monat</translation>
-    </message>
-    <message>
-        <source>This year</source>
-        <translation>Dieses Jahr</translation>
-    </message>
-    <message>
-        <source>Last year</source>
-        <translation>Letztes Jahr</translation>
-    </message>
-    <message>
-        <source>Between…</source>
-        <translation>Zwischen…</translation>
-    </message>
-    <message>
-        <source>Period</source>
-        <translation>Zeitraum</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>Von</translation>
-    </message>
-    <message>
-        <source>Until</source>
-        <translation>Bis</translation>
     </message>
     <message>
         <source>Find…</source>
@@ -11962,6 +12001,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Volume: %1 together, but there is %2.</source>
         <translation>Menge: zusammen %1, aber es sind nur %2 da.</translation>
     </message>
+    <message>
+        <source>Before you pour</source>
+        <translation>Vor dem Eingießen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::DecantRow</name>
@@ -11991,6 +12034,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>This cannot be while “%1” stands, which rests on it. Take that back or correct it first.</source>
         <translation>Das geht nicht, solange „%1“ dasteht, das darauf beruht. Nehmen Sie das zuerst zurück oder berichtigen Sie es.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot count again while what it rests on is taken back. Bring that back first.</source>
+        <translation>„%1“ kann nicht wieder zählen, solange zurückgenommen ist, worauf es beruht. Stellen Sie zuerst dieses wieder her.</translation>
     </message>
 </context>
 <context>
@@ -12436,6 +12483,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>No look found sediment in it. Filtering is kept on record and changes nothing in how it is judged.</source>
         <translation>Beim Ansehen war kein Bodensatz darin. Das Filtern wird festgehalten und ändert nichts am Befund.</translation>
+    </message>
+    <message>
+        <source>Before you filter</source>
+        <translation>Vor dem Filtern</translation>
     </message>
 </context>
 <context>
@@ -13753,6 +13804,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Within the limit of %1 g/l that is set for it.</source>
         <translation>Innerhalb der Grenze von %1 g/l, die dafür gesetzt ist.</translation>
     </message>
+    <message>
+        <source>Before you test</source>
+        <translation>Vor der Prüfung</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MixDialog</name>
@@ -13942,10 +13997,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Vor dem Schütten</translation>
     </message>
     <message>
-        <source>Just log it…</source>
-        <translation>Nur eintragen…</translation>
-    </message>
-    <message>
         <source>From packet to bottle</source>
         <translation>Von der Packung zur Flasche</translation>
     </message>
@@ -14028,10 +14079,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Pour and dissolve</source>
         <translation>Schütten und lösen</translation>
-    </message>
-    <message>
-        <source>Top up</source>
-        <translation>Auffüllen</translation>
     </message>
     <message>
         <source>to %1</source>
@@ -14186,14 +14233,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Ihre Etiketten drucken…</translation>
     </message>
     <message>
-        <source>Its stop bath too</source>
-        <translation>Auch das Stoppbad dazu</translation>
-    </message>
-    <message>
-        <source>Its fixer too</source>
-        <translation>Auch das Fixierbad dazu</translation>
-    </message>
-    <message>
         <source>The stop bath that goes with %1</source>
         <translation>Das Stoppbad zu %1</translation>
     </message>
@@ -14218,6 +14257,27 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
             <numerusform>%n kühlt ab</numerusform>
             <numerusform>%n kühlen ab</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>&amp;Just log it…</source>
+        <translation>&amp;Nur eintragen…</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what of it, figure</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Its s&amp;top bath too</source>
+        <translation>Auch das &amp;Stoppbad dazu</translation>
+    </message>
+    <message>
+        <source>Its fi&amp;xer too</source>
+        <translation>Auch das Fi&amp;xierbad dazu</translation>
+    </message>
+    <message>
+        <source>Fill up</source>
+        <translation>Auffüllen</translation>
     </message>
 </context>
 <context>
@@ -14469,6 +14529,40 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Note: some words are needed.</source>
         <translation>Notiz: ein paar Worte sind nötig.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::OfferedWorkDialog</name>
+    <message>
+        <source>Read a calendar</source>
+        <translation>Kalender einlesen</translation>
+    </message>
+    <message>
+        <source>Which of these dates are film to develop? Those that name films or a solution are ticked.</source>
+        <translation>Welche dieser Termine sind Filme, die zu entwickeln sind? Angekreuzt ist, was Filme oder eine Lösung nennt.</translation>
+    </message>
+    <message>
+        <source>Dates of the calendar</source>
+        <translation>Termine des Kalenders</translation>
+    </message>
+    <message>
+        <source>Tick &amp;all</source>
+        <translation>&amp;Alle ankreuzen</translation>
+    </message>
+    <message>
+        <source>Tick &amp;none</source>
+        <translation>&amp;Keinen ankreuzen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Take %Ln date(s) as work</source>
+        <translation>
+            <numerusform>%Ln Termin als Arbeit übernehmen</numerusform>
+            <numerusform>%Ln Termine als Arbeit übernehmen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tick at least one date, or close this.</source>
+        <translation>Kreuzen Sie mindestens einen Termin an, oder schließen Sie dieses Fenster.</translation>
     </message>
 </context>
 <context>
@@ -14790,6 +14884,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Until</source>
         <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Last 7 days</source>
+        <translation>Letzte 7 Tage</translation>
     </message>
 </context>
 <context>
@@ -17114,16 +17216,16 @@ mal ihr Volumen</translation>
 <context>
     <name>ullage::app::WeighList</name>
     <message>
-        <source>lacks %1 in the cupboard</source>
-        <translation>im Vorrat fehlen %1</translation>
-    </message>
-    <message>
         <source>in the cupboard: %1</source>
         <translation>im Vorrat: %1</translation>
     </message>
     <message>
         <source>Print the weigh-out sheet…</source>
         <translation>Wägezettel drucken…</translation>
+    </message>
+    <message>
+        <source>%1 too little in the cupboard</source>
+        <translation>im Vorrat fehlen %1</translation>
     </message>
 </context>
 <context>

@@ -81,6 +81,24 @@
     </message>
 </context>
 <context>
+    <name>CalendarOffer</name>
+    <message numerus="yes">
+        <source>%Ln more</source>
+        <comment>events</comment>
+        <translation>
+            <numerusform>%Ln more</numerusform>
+            <numerusform>%Ln more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln date(s) cannot be taken, because it cannot be told when they are: some of their days come or stay away one by one, their time zone is not known here, or they have no day. %1.</source>
+        <translation>
+            <numerusform>%Ln date cannot be taken, because it cannot be told when it is: some of its days come or stay away one by one, its time zone is not known here, or it has no day. %1.</numerusform>
+            <numerusform>%Ln dates cannot be taken, because it cannot be told when they are: some of their days come or stay away one by one, their time zone is not known here, or they have no day. %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CalendarWords</name>
     <message numerus="yes">
         <source>Buy %n packet(s) of %1</source>
@@ -190,6 +208,13 @@
         <translation>
             <numerusform>opened, keeps %Ln more day, to %1</numerusform>
             <numerusform>opened, keeps %Ln more days, to %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln thing(s) to use soon</source>
+        <translation>
+            <numerusform>%Ln thing to use soon</numerusform>
+            <numerusform>%Ln things to use soon</numerusform>
         </translation>
     </message>
 </context>
@@ -320,6 +345,13 @@
             <numerusform>%n more lines contradict.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>  and %n more</source>
+        <translation>
+            <numerusform>  and %n more</numerusform>
+            <numerusform>  and %n more</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>FilmCompare</name>
@@ -345,6 +377,16 @@
         <translation>
             <numerusform>There is no such label on the sheet: it has %n.</numerusform>
             <numerusform>There is no such label on the sheet: it has %n.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>LeftOutWords</name>
+    <message numerus="yes">
+        <source>Left out, because %n of it cannot be read as entered: %1</source>
+        <translation>
+            <numerusform>Left out, because it cannot be read as it was entered: %1</numerusform>
+            <numerusform>Left out, because they cannot be read as they were entered: %1</numerusform>
         </translation>
     </message>
 </context>
@@ -767,13 +809,6 @@
 </context>
 <context>
     <name>ullage::app::CupboardDeeds</name>
-    <message numerus="yes">
-        <source>%Ln date(s) of known work read.</source>
-        <translation>
-            <numerusform>%Ln date of known work read.</numerusform>
-            <numerusform>%Ln dates of known work read.</numerusform>
-        </translation>
-    </message>
 </context>
 <context>
     <name>ullage::app::DayBookPage</name>
@@ -925,6 +960,16 @@
         <translation>
             <numerusform>Cooling %n bottle</numerusform>
             <numerusform>Cooling %n bottles</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::OfferedWorkDialog</name>
+    <message numerus="yes">
+        <source>Take %Ln date(s) as work</source>
+        <translation>
+            <numerusform>Take %Ln date as work</numerusform>
+            <numerusform>Take %Ln dates as work</numerusform>
         </translation>
     </message>
 </context>
