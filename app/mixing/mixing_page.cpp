@@ -363,7 +363,8 @@ void MixingPage::showBecomes()
         QString what = tr("%1, %2", "solution, volume")
                            .arg(plan.solution ? shownName(plan.solution->name) : QString(),
                                 volumeText(plan.makes, m_wording));
-        const auto rows = becomesRows(plan, m_door->now(), m_wording);
+        const auto rows =
+            becomesRows(plan, m_door->now(), m_wording, ofAll ? Becomes::Shortest : Becomes::Whole);
         if (ofAll) {
             for (const FactorRow& row : rows)
                 what += u'\n' + tr("%1: %2", "what of it, figure").arg(row.label, row.value);

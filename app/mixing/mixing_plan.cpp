@@ -193,7 +193,7 @@ void addLateFilm(std::vector<FactorRow>& rows, const MixingPlan& plan, const Wor
 } // namespace
 
 std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant now,
-                                   const Wording& wording)
+                                   const Wording& wording, Becomes much)
 {
     std::vector<FactorRow> rows;
     if (!plan.isComplete())
@@ -203,7 +203,8 @@ std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant no
         rows.push_back({Words::tr("Films"),
                         filmCountText((*solution.capacity * chemistry::litres(plan.makes)).value(),
                                       wording.locale)});
-    if (solution.wear.rule != chemistry::WearRule::None)
+    const bool whole = much == Becomes::Whole;
+    if (whole && solution.wear.rule != chemistry::WearRule::None)
         addLateFilm(rows, plan, wording);
     rows.push_back(
         {Words::tr("Keeps, full and closed"),
@@ -211,7 +212,7 @@ std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant no
              ? Words::tr("to %1").arg(dayText(
                    chemistry::addKeepingTime(now, *solution.keeping.full), now, wording.locale))
              : Words::tr("not known")});
-    if (plan.packet && solution.capacity) {
+    if (whole && plan.packet && solution.capacity) {
         const auto cost = ledger::costOfMixing(ledger::purchaseOf(*plan.packet), plan.makes);
         const double films = (*solution.capacity * chemistry::litres(plan.makes)).value();
         if (cost.whole && films > 0)

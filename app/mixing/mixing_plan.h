@@ -80,9 +80,11 @@ QString startNote(const MixingPlan& plan, const chemistry::StartVolume& start,
                   const Wording& wording);
 /// "It will become": films, the tenth film's factor or the last one's, keeping if mixed `now`, and
 /// what a film costs if the packet has a price and the solution a capacity. Empty without a
-/// complete plan.
+/// complete plan. The shortest of it, where several bottles stand below one another, are films and
+/// keeping.
+enum class Becomes { Whole, Shortest };
 std::vector<FactorRow> becomesRows(const MixingPlan& plan, chemistry::Instant now,
-                                   const Wording& wording);
+                                   const Wording& wording, Becomes much = Becomes::Whole);
 
 /// A bottle in a bath or in the room: where it stands, what is wanted, and how fast it goes.
 struct BathClock {
