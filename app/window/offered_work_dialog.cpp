@@ -64,6 +64,7 @@ OfferedWorkDialog::OfferedWorkDialog(Door& door, std::vector<OfferedWork> works,
     body()->addWidget(about);
     m_list->setAccessibleName(tr("Dates of the calendar"));
     m_list->setWordWrap(true);
+    m_list->setSpacing(Space::kTight / 2);
     m_list->setResizeMode(QListView::Adjust); // wrapped anew
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setMinimumSize(kListWidth, kListHeight);
