@@ -1,5 +1,6 @@
 #include "app/daybook/correct_dialog.h"
 
+#include "app/widgets/count_box.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"
 #include "core/ledger/fillings.h"
@@ -123,12 +124,13 @@ void CorrectDialog::addMixing(const Mixed& mixed)
 void CorrectDialog::addRun(const Processed& run)
 {
     m_fields = new FieldForm(wording(), this);
+    const auto most = static_cast<int>(formulary::fieldOf(&FilmCount::count).high); // whole films
     for (std::size_t i = 0; i < run.load.films.size(); ++i) {
         const FilmCount& film = run.load.films[i];
         const QString label = tr("How many, %1").arg(QString::fromStdString(film.format));
-        auto* count =
-            new QuantityEdit(formulary::fieldOf(&FilmCount::count), label, wording(), this);
-        count->setValue(film.count);
+        auto* count = new CountBox(label, 1, most, this);
+        count->setValue(static_cast<int>(film.count));
+        connect(count, &QSpinBox::valueChanged, m_fields, &FieldForm::changed);
         m_fields->addRow(QStringLiteral("films-%1").arg(i), label, count, Width::Half);
         m_counts.push_back(count);
     }
@@ -190,9 +192,9 @@ std::optional<Happening> CorrectDialog::corrected(const Event& event) const
     }
     Processed now = std::get<Processed>(event.what);
     for (std::size_t i = 0; i < m_counts.size() && i < now.load.films.size(); ++i) {
-        if (!m_counts[i]->value())
+        if (!m_counts[i]->problem().isEmpty())
             return std::nullopt;
-        now.load.films[i].count = *m_counts[i]->value();
+        now.load.films[i].count = m_counts[i]->value();
     }
     if (m_area) {
         now.load.area = m_area->quantity();

@@ -13,6 +13,8 @@ namespace ullage::app
 /// is the other half of a filling: that is corrected in the bottle that was filled.
 bool canCorrect(const ledger::Event& event);
 
+class CountBox;
+
 class CorrectDialog : public HappeningDialog
 {
     Q_OBJECT
@@ -44,7 +46,7 @@ private:
     FieldForm* m_fields = nullptr; ///< of a mixing or a run
     QLineEdit* m_name = nullptr;
     QuantityField<chemistry::Millilitres>* m_volume = nullptr;
-    std::vector<QuantityEdit*> m_counts;
+    std::vector<CountBox*> m_counts;
     QuantityField<chemistry::SquareCentimetres>* m_area = nullptr;
     QuantityField<chemistry::Millilitres>* m_used = nullptr;
     QuantityField<chemistry::Millilitres>* m_lost = nullptr;

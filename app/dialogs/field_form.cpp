@@ -1,6 +1,7 @@
 #include "app/dialogs/field_form.h"
 
 #include "app/dialogs/when_edit.h"
+#include "app/widgets/count_box.h"
 #include "app/widgets/form_dialog.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
@@ -199,6 +200,8 @@ bool FieldForm::figuresAreFine()
             problem = quantity->problem();
         else if (auto* moment = qobject_cast<WhenEdit*>(field))
             problem = moment->problem();
+        else if (auto* count = qobject_cast<CountBox*>(field))
+            problem = count->problem();
         if (problem.isEmpty())
             continue;
         showProblem(*name, problem);

@@ -5,6 +5,7 @@
 #include "app/daybook/take_back_dialog.h"
 
 #include <QLabel>
+#include <QSpinBox>
 
 namespace ullage::app
 {
@@ -120,7 +121,10 @@ TEST_F(CorrectDialogTest, ARunIsCorrectedInAllItsBaths)
     PageOn on(desk);
     auto* dialog = correcting(on, "Run · 2 × 120");
     ASSERT_NE(dialog, nullptr);
-    type(*dialog, "How many, 120", "3");
+    auto* count = named<QSpinBox>(*dialog, "How many, 120");
+    ASSERT_NE(count, nullptr) << "with arrows, as where a run is logged";
+    EXPECT_EQ(count->value(), 2);
+    count->stepUp();
     type(*dialog, "Volume lost in each", "15");
     waitFor([&] { return follows(*dialog).contains("6¾ films"); });
     EXPECT_TRUE(follows(*dialog).contains("Fix 1")) << follows(*dialog).toStdString();
@@ -141,6 +145,27 @@ TEST_F(CorrectDialogTest, ARunIsCorrectedInAllItsBaths)
         EXPECT_DOUBLE_EQ(batch(bath).filmsDone.value(), 2) << bath;
         EXPECT_DOUBLE_EQ(batch(bath).volume.value(), 1000) << bath;
     }
+}
+
+TEST_F(CorrectDialogTest, ACountOutsideItsRangeIsToldAtTheFieldAndNothingChanges)
+{
+    run(2);
+    const QByteArray before = desk.journal();
+    PageOn on(desk);
+    auto* dialog = correcting(on, "Run · 2 × 120");
+    ASSERT_NE(dialog, nullptr);
+    for (const int wrong : {0, 10'001}) {
+        spin(*dialog, "How many, 120", wrong);
+        dialog->accept();
+        EXPECT_TRUE(dialog->isVisible()) << wrong;
+        EXPECT_TRUE(dialog->problemOf("films-0").contains("is not allowed")) << wrong;
+    }
+    EXPECT_EQ(desk.journal(), before);
+    spin(*dialog, "How many, 120", 1);
+    waitFor([&] { return follows(*dialog).contains("Fix 1"); });
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    EXPECT_DOUBLE_EQ(batch(fix).filmsDone.value(), 1);
 }
 
 TEST_F(CorrectDialogTest, ATestIsEnteredAnewAsItWasReadIn)
