@@ -207,8 +207,10 @@ QString QuantityEdit::problem() const
 
 void QuantityEdit::showValue()
 {
-    m_shown = m_value ? editText(m_kind, *m_value, m_wording) : QString();
-    setText(m_shown);
+    const auto words = hasFocus() ? editText : restText;
+    m_shown = m_value ? words(m_kind, *m_value, m_wording) : QString();
+    if (text() != m_shown)
+        setText(m_shown);
 }
 
 void QuantityEdit::readTyped()
@@ -236,6 +238,8 @@ void QuantityEdit::showValidity()
 
 void QuantityEdit::focusInEvent(QFocusEvent* event)
 {
+    if (!m_typed)
+        showValue(); // without group signs: between them a figure is hard to change
     QLineEdit::focusInEvent(event);
     // The number is selected, the unit stays: typing replaces the number alone.
     const qsizetype unit = unitText(m_kind, m_wording).size();
@@ -251,9 +255,10 @@ void QuantityEdit::focusOutEvent(QFocusEvent* event)
     if (m_typed && !isOpen() && (m_read.value || m_read.problem == ReadProblem::Empty)) {
         m_value = current();
         m_typed = false;
-        showValue();
         showValidity();
     }
+    if (!m_typed)
+        showValue();
     QLineEdit::focusOutEvent(event);
 }
 

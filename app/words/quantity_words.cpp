@@ -225,12 +225,13 @@ QString unitText(QuantityKind kind, const Wording& wording)
     return {};
 }
 
-QString editText(QuantityKind kind, double value, const Wording& wording)
+namespace
+{
+
+QString fieldText(QuantityKind kind, double value, const Wording& wording, const QLocale& locale)
 {
     if (!std::isfinite(value))
         return {};
-    QLocale locale = wording.locale;
-    locale.setNumberOptions(QLocale::OmitGroupSeparator);
     const auto number = [&](double n, int decimals) { return numberText(n, decimals, locale); };
     const auto amount = [&](double n) { return number(n, std::abs(n) < 0.95 ? 3 : 1); };
     QString text;
@@ -258,6 +259,22 @@ QString editText(QuantityKind kind, double value, const Wording& wording)
     }
     const QString unit = unitText(kind, wording);
     return unit.isEmpty() ? text : text + u' ' + unit;
+}
+
+} // namespace
+
+QString editText(QuantityKind kind, double value, const Wording& wording)
+{
+    QLocale locale = wording.locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return fieldText(kind, value, wording, locale);
+}
+
+QString restText(QuantityKind kind, double value, const Wording& wording)
+{
+    const bool grouped = kind == QuantityKind::Volume || kind == QuantityKind::Area;
+    return grouped ? fieldText(kind, value, wording, wording.locale)
+                   : editText(kind, value, wording);
 }
 
 } // namespace ullage::app

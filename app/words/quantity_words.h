@@ -55,6 +55,11 @@ ReadQuantity readQuantity(QuantityKind kind, const QString& text, const Wording&
 /// below 1, so that little is not shown as nothing); readQuantity understands it.
 QString editText(QuantityKind kind, double value, const Wording& wording);
 
+/// The same for as long as nobody types in it: volumes and areas with their group signs, as in
+/// every text. It may mean two things where it is read, so a field that is typed in shows
+/// editText().
+QString restText(QuantityKind kind, double value, const Wording& wording);
+
 /// The unit by itself ("ml", "°F"); empty for counts and times.
 QString unitText(QuantityKind kind, const Wording& wording);
 

@@ -74,7 +74,7 @@ TEST_F(CorrectDialogTest, AWrongMixingDateIsPutRightInOneActionAndUndoneAsOne)
     auto* dialog = correcting(on, "Mixed, Dev 1");
     ASSERT_NE(dialog, nullptr);
     EXPECT_EQ(named<QLineEdit>(*dialog, "Name")->text(), "Dev 1") << "as it was entered";
-    EXPECT_EQ(named<QLineEdit>(*dialog, "Volume")->text(), "1000 ml");
+    EXPECT_EQ(named<QLineEdit>(*dialog, "Volume")->text(), "1,000 ml");
     const auto earlier = mixed - std::chrono::hours(24 * 20);
     setMoment(*dialog, earlier);
     waitFor([&] { return follows(*dialog).contains("→"); });

@@ -317,8 +317,8 @@ TEST(MixDialog, asksOnceWhetherABottleIsToStandAllButEmpty)
 
     MixDialog enough(desk.door());
     enough.show();
-    type(enough, "Volume mixed", "1,000 ml");
-    EXPECT_EQ(enough.problemOf("volume_ml"), "Read as 1000 ml.") << "as it was understood";
+    type(enough, "Volume mixed", "1,010 ml");
+    EXPECT_EQ(enough.problemOf("volume_ml"), "Read as 1010 ml.") << "as it was understood";
     enough.accept();
     EXPECT_FALSE(enough.isVisible()) << enough.problemOf("volume_ml").toStdString();
     EXPECT_EQ(asked.asked().size(), 2) << "only where it is little";

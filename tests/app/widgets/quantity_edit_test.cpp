@@ -11,6 +11,7 @@
 #include <gtest/gtest.h>
 
 #include <memory>
+#include <utility>
 
 using namespace ullage::app;
 
@@ -136,10 +137,38 @@ TEST(QuantityEdit, TakesThousandsAsTheyAreShown)
     EXPECT_EQ(form.edit->value(), 1000);
     EXPECT_EQ(form.edit->understood().toStdString(), "Read as 1000 ml.");
     form.other->setFocus();
-    EXPECT_EQ(form.edit->text(), QStringLiteral("1000 ml")) << "as it was understood";
+    EXPECT_EQ(form.edit->text(), QStringLiteral("1,000 ml")) << "as it was understood";
     EXPECT_TRUE(form.edit->understood().isEmpty());
     form.type(QStringLiteral("1000"));
     EXPECT_TRUE(form.edit->understood().isEmpty()) << "nothing else could be meant";
+}
+
+TEST(QuantityEdit, ShowsThousandsAsEveryTextDoesUntilItIsTypedIn)
+{
+    const std::pair<QLocale, QString> ways[] = {{kBritish, QStringLiteral("1,%1 ml")},
+                                                {kGerman, QStringLiteral("1.%1 ml")}};
+    for (const auto& [locale, grouped] : ways) {
+        Form form(QuantityKind::Volume, {{}, locale});
+        QSignalSpy changed(form.edit, &QuantityEdit::valueChanged);
+        form.edit->setValue(1000);
+        EXPECT_EQ(form.edit->text(), grouped.arg(QStringLiteral("000")));
+        form.edit->setFocus();
+        QTest::qWait(5);
+        EXPECT_EQ(form.edit->text(), QStringLiteral("1000 ml"));
+        form.other->setFocus();
+        EXPECT_EQ(form.edit->text(), grouped.arg(QStringLiteral("000")));
+        EXPECT_EQ(changed.count(), 0);
+        form.edit->setFocus();
+        QTest::qWait(5);
+        QTest::keyClicks(form.edit, QStringLiteral("1200"));
+        EXPECT_EQ(form.edit->value(), 1200) << "one reading only";
+        form.other->setFocus();
+        EXPECT_EQ(form.edit->text(), grouped.arg(QStringLiteral("200")));
+        EXPECT_EQ(form.edit->value(), 1200);
+    }
+    Form index(QuantityKind::Number, {{}, kBritish});
+    index.edit->setValue(3200);
+    EXPECT_EQ(index.edit->text(), QStringLiteral("3200")) << "an exposure index has no signs";
 }
 
 TEST(QuantityEdit, AsksWhichOfTwoReadingsIsMeant)
