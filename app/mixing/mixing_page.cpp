@@ -64,10 +64,9 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
       m_set(new MixingSet(door, counting(door, std::move(steady)), m_wording, this)),
       m_plain(nullptr), m_steps(new Card({}, this)), m_cautions(new QScrollArea(this)),
       m_becomesCard(new Card({}, this)), m_safety(new WordsStep(TextRole::Heading, this)),
-      m_problem(newProblemLine(this)), m_back(new QPushButton(this)),
-      m_next(new QPushButton(this)), m_label(new QPushButton(this)),
-      m_ask(new WhereFromButton(this)), m_caution(new CautionBox({}, this)),
-      m_becomes(new FactorRows(this))
+      m_problem(newProblemLine(this)), m_back(new QPushButton(this)), m_next(new QPushButton(this)),
+      m_label(new QPushButton(this)), m_ask(new WhereFromButton(this)),
+      m_caution(new CautionBox({}, this)), m_becomes(new FactorRows(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Space::kPage, 22, Space::kPage, Space::kPage);
