@@ -13994,7 +13994,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Before you pour</source>
-        <translation>Vor dem Schütten</translation>
+        <translation>Vor dem Eingießen</translation>
     </message>
     <message>
         <source>From packet to bottle</source>

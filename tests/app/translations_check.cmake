@@ -16,3 +16,10 @@ string(REGEX MATCHALL "<source>[^<]*</source>[^/]*<translation type=.unfinished"
 if(text MATCHES "type=.unfinished")
     message(FATAL_ERROR "Not translated (${language}): ${missing}")
 endif()
+# What stands over the same cautions in the guide and in the dialogs is said in the same words.
+string(REGEX MATCHALL "<source>Before you pour</source>[^<]*<translation>[^<]*" headings "${text}")
+list(REMOVE_DUPLICATES headings)
+list(LENGTH headings ways)
+if(ways GREATER 1)
+    message(FATAL_ERROR "Said in ${ways} ways (${language}): ${headings}")
+endif()
