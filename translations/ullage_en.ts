@@ -808,9 +808,6 @@
     </message>
 </context>
 <context>
-    <name>ullage::app::CupboardDeeds</name>
-</context>
-<context>
     <name>ullage::app::DayBookPage</name>
     <message numerus="yes">
         <source>%Ln entry(s) written.</source>
