@@ -90,7 +90,7 @@ ChoiceStep::ChoiceStep(const Wording& wording, QWidget* parent)
 void ChoiceStep::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    constexpr int kRoomForBoth = 400;
+    constexpr int kRoomForBoth = 460;
     const bool above = width() < kRoomForBoth;
     if (above == m_above)
         return;

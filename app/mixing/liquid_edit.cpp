@@ -30,6 +30,9 @@ LiquidEdit::LiquidEdit(const Wording& wording, QWidget* parent)
     m_parts->setPrefix(QStringLiteral("1 + "));
     m_way->addItem(QString());
     m_way->addItem(QString());
+    // Its words are wide in some languages: they do not widen the step beyond its room.
+    m_way->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_way->setMinimumContentsLength(12);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Space::kSmall);
