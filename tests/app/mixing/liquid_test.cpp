@@ -114,6 +114,17 @@ TEST(Liquid, hasNothingToShakeAndNothingToWaitFor)
     EXPECT_FALSE(door.mixed.front().dissolved) << "nothing was dissolved";
 }
 
+// In German the step was once wider than its room: the names of its fields were cut off.
+TEST(Liquid, howItIsDilutedDoesNotWidenTheStep)
+{
+    const LiquidEdit usual(english());
+    const LiquidEdit wordy(english());
+    auto* words = wordy.findChild<QComboBox*>();
+    words->setItemText(0, QString(80, u'm'));
+    EXPECT_EQ(words->minimumSizeHint().width(),
+              usual.findChild<QComboBox*>()->minimumSizeHint().width());
+}
+
 TEST(Liquid, aPowderStaysAsItWas)
 {
     KeepingDoor door;
