@@ -215,7 +215,9 @@ private:
                     first.currency = bought.currency;
                 }
             }
-            first.does = filmsOf(first.makes);
+            if (const double films = filmsIn(first.makes); films < kEndless) {
+                first.does = Films(films);
+            }
             m_toBuy = std::move(first);
         }
         // What one packet makes is mixed in bottles of the usual volume.
@@ -227,17 +229,6 @@ private:
             std::min(m_boughtLeft, std::max(m_solution.usual, Millilitres(1)));
         m_boughtLeft -= volume;
         add(StretchKind::Missing, {}, ahead(at), volume);
-    }
-
-    [[nodiscard]] std::optional<Films> filmsOf(Millilitres volume) const
-    {
-        if (m_solution.capacity) {
-            return Films(m_solution.capacity->value() * volume.value() / 1000);
-        }
-        if (m_solution.oneShot && m_solution.oneShot->value() > 0) {
-            return Films(volume / *m_solution.oneShot);
-        }
-        return std::nullopt;
     }
 
     void end(const Live& live)
