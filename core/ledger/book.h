@@ -164,9 +164,11 @@ public:
     /// import it is the event alone.
     Result<std::vector<Event>> enteredWith(const std::string& event);
     /// Takes events back and enters others in their place, in one action: what comes of both
-    /// together must fit. Ids of `instead` are made anew.
+    /// together must fit. Ids of `instead` are made anew. With lines of films of its runs: one that
+    /// `replaces` a film, by any id that it has, gives it anew, or takes it out where it is
+    /// `withdrawn`; any other adds one. Conflict for taking out a film with a mark that stands.
     Result<void> correct(const std::vector<std::string>& events, std::vector<Event> instead,
-                         const std::string& why);
+                         const std::string& why, std::vector<FilmRecord> films = {});
     /// Says what is wrong with these films, each in a mark of its own; all of them or none.
     Result<void> markFilms(const std::vector<std::string>& films, FilmFault fault,
                            const std::string& note);
@@ -214,7 +216,9 @@ private:
     Result<void> isNew(const Entry& entry);
     Result<void> addNew(const Entry& entry);
     Result<void> takeBack(const Action& action, const std::vector<std::string>& events,
-                          std::vector<Event> instead, const std::string& why);
+                          std::vector<Event> instead, const std::string& why,
+                          std::vector<FilmRecord> films = {});
+    Result<void> takeUp(FilmRecord& film);
     Result<void> invertLast(ActionMode mode);
     void rollBack();
 

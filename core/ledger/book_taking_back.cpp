@@ -1,6 +1,7 @@
 // Taking entries back: by name, by correcting them, and by undoing what was done last.
 #include "core/ledger/book.h"
 
+#include "core/formulary/given_anew.h"
 #include "core/ledger/entering.h"
 #include "core/ledger/fillings.h"
 
@@ -19,7 +20,7 @@ Result<void> Book::voidEvents(const std::vector<std::string>& events, const std:
 }
 
 Result<void> Book::correct(const std::vector<std::string>& events, std::vector<Event> instead,
-                           const std::string& why)
+                           const std::string& why, std::vector<FilmRecord> films)
 {
     if (events.empty()) {
         return refuse({.code = ErrorCode::Missing, .field = "voids"});
@@ -32,11 +33,52 @@ Result<void> Book::correct(const std::vector<std::string>& events, std::vector<E
         }
         subject = *name;
     }
-    return takeBack({.what = "correct", .subject = subject}, events, std::move(instead), why);
+    for (FilmRecord& film : films) {
+        if (auto fine = takeUp(film); !fine) {
+            return fine;
+        }
+    }
+    return takeBack({.what = kCorrectAction, .subject = subject}, events, std::move(instead), why,
+                    std::move(films));
+}
+
+// A line of a film gets its own id, and the place of the film's last line.
+Result<void> Book::takeUp(FilmRecord& film)
+{
+    film.id = m_newId();
+    if (film.replaces.empty()) {
+        return {};
+    }
+    const auto lines = m_store->filmLines(film.run);
+    if (!lines) {
+        return tl::unexpected(lines.error());
+    }
+    const std::string first = film.replaces;
+    const formulary::GivenAnew given(*lines);
+    const auto last = given.standsFor(first);
+    if (!last) {
+        return refuse({.code = ErrorCode::UnknownId, .field = "replaces", .text = first});
+    }
+    film.replaces = (*lines)[*last].id;
+    for (const std::string& id :
+         film.withdrawn ? given.family(first) : std::vector<std::string>()) {
+        const auto marks = m_store->marksOf(id);
+        if (!marks) {
+            return tl::unexpected(marks.error());
+        }
+        if (!standingMarks(*marks).empty()) {
+            return refuse({.code = ErrorCode::Conflict,
+                           .field = "film",
+                           .text = film.name,
+                           .allowed = "a film without marks"});
+        }
+    }
+    return {};
 }
 
 Result<void> Book::takeBack(const Action& action, const std::vector<std::string>& events,
-                            std::vector<Event> instead, const std::string& why)
+                            std::vector<Event> instead, const std::string& why,
+                            std::vector<FilmRecord> films)
 {
     std::vector<Entry> entries;
     for (const std::string& event : events) {
@@ -46,6 +88,9 @@ Result<void> Book::takeBack(const Action& action, const std::vector<std::string>
         event.id = m_newId();
         event.entry = 0;
         entries.push_back({std::move(event), {}});
+    }
+    for (FilmRecord& film : films) { // after what names their run
+        entries.push_back({std::move(film), {}});
     }
     return transact(action, [&](Entering& entering, std::int64_t id) {
         return enterWhole(entering, entries, id);

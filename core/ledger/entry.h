@@ -24,6 +24,8 @@ struct FilmRecord {
     std::string name;
     std::optional<double> exposureIndex; ///< 0.1 to 1 000 000
     std::string notes;
+    std::string replaces = {}; ///< id of the film's line before, of the same run, or empty
+    bool withdrawn = false;    ///< stands in for `replaces` by taking it out of its run
 };
 
 /// A packet in the cupboard. Dates as ISO text, "" for unknown.

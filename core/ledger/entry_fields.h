@@ -28,7 +28,9 @@ struct Described<ledger::FilmRecord> {
                    bound(&FilmRecord::format, field::text("format")),
                    bound(&FilmRecord::name, field::text("name")),
                    bound(&FilmRecord::exposureIndex, field::number("ei", 0.1, 1'000'000, "")),
-                   bound(&FilmRecord::notes, field::prose("notes")));
+                   bound(&FilmRecord::notes, field::prose("notes")),
+                   bound(&FilmRecord::replaces, field::replaces()),
+                   bound(&FilmRecord::withdrawn, field::withdrawn()));
 };
 
 template <>

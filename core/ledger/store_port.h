@@ -23,6 +23,9 @@ enum class ActionMode {
 /// What an import's action is called, whether it is a step of undo or not.
 inline constexpr const char* kImportAction = "import";
 
+/// What a correction's action is called, and its undo.
+inline constexpr const char* kCorrectAction = "correct";
+
 /// One thing the user did: what was entered in one transaction.
 struct Action {
     std::int64_t id = 0; ///< given by the store, rising
@@ -112,6 +115,9 @@ public:
     /// none of an import, which enters what does not belong together.
     virtual Result<std::vector<Event>> eventsWith(const std::string& event) = 0;
     virtual Result<std::optional<FilmRecord>> film(const std::string& id) = 0;
+    /// Lines of a run's films in order of entry, those given anew and withdrawn too (film_lines.h).
+    virtual Result<std::vector<FilmRecord>> filmLines(const std::string& run) = 0;
+    virtual Result<std::vector<FilmRecord>> filmsOfAction(std::int64_t action) = 0;
     /// A film's marks in order of entry, those taken back and those that take back too.
     virtual Result<std::vector<FilmMark>> marksOf(const std::string& film) = 0;
     virtual Result<std::vector<FilmMark>> marksOfAction(std::int64_t action) = 0;

@@ -252,12 +252,46 @@ Result<Standing> UndoHistory::standing(const Action& action)
     std::erase_if(*events, [&](const Event& event) {
         return (event.batch.empty() ? ofNone : ofBatch[event.batch]).contains(event.id);
     });
+    // They belong to a run: where nothing of that is left to take back, they stay.
+    auto films = events->empty() ? Result<std::vector<Entry>>() : filmsBefore(action);
+    if (!films) {
+        return tl::unexpected(films.error());
+    }
     auto vessels = vesselsBefore(action, *events);
     if (!vessels) {
         return tl::unexpected(vessels.error());
     }
     instead.insert(instead.end(), vessels->begin(), vessels->end());
-    return Standing{std::move(*marks), std::move(*events), std::move(instead)};
+    return Standing{std::move(*marks), std::move(*events), std::move(instead), std::move(*films)};
+}
+
+// Films that were entered with their run go with it by themselves.
+Result<std::vector<Entry>> UndoHistory::filmsBefore(const Action& action)
+{
+    if (action.what != kCorrectAction) {
+        return std::vector<Entry>{};
+    }
+    const auto entered = m_store->filmsOfAction(action.id);
+    if (!entered) {
+        return tl::unexpected(entered.error());
+    }
+    std::map<std::string, Lines<FilmRecord>> ofRun;
+    std::vector<Entry> before;
+    for (const FilmRecord& film : *entered) {
+        if (!ofRun.contains(film.run)) {
+            const auto lines = m_store->filmLines(film.run);
+            if (!lines) {
+                return tl::unexpected(lines.error());
+            }
+            for (const FilmRecord& line : *lines) {
+                ofRun[film.run].add(line);
+            }
+        }
+        if (auto line = lineBefore(ofRun[film.run], film)) {
+            before.push_back(std::move(*line));
+        }
+    }
+    return before;
 }
 
 // `standing`: the events of the action that would be taken back with them.
@@ -328,8 +362,10 @@ std::vector<Entry> inverseOf(const Standing& standing, chemistry::Instant now, c
         const Voided taken{event->id, kUndoneReason};
         entries.push_back({Event{newId(), event->batch, now, taken}, {}});
     }
-    for (auto line = standing.cupboard.rbegin(); line != standing.cupboard.rend(); ++line) {
-        entries.push_back(withId(*line, newId()));
+    for (const auto* lines : {&standing.cupboard, &standing.films}) {
+        for (auto line = lines->rbegin(); line != lines->rend(); ++line) {
+            entries.push_back(withId(*line, newId()));
+        }
     }
     return entries;
 }

@@ -24,6 +24,8 @@ struct Standing {
     /// Without ids. Of an import also for its vessels, but for one in which a bottle of others
     /// stands by now: a vessel by itself is no deed, but a spreadsheet makes one for each bottle.
     std::vector<Entry> cupboard;
+    /// The same of the lines of films that came with a correction of their run.
+    std::vector<Entry> films;
     [[nodiscard]] bool empty() const { return marks.empty() && events.empty() && cupboard.empty(); }
 };
 
@@ -54,6 +56,7 @@ public:
     Result<Standing> standing(const Action& action);
 
 private:
+    Result<std::vector<Entry>> filmsBefore(const Action& action);
     Result<std::vector<Entry>> vesselsBefore(const Action& action,
                                              const std::vector<Event>& standing);
     std::vector<Action>& of(ActionMode mode)
@@ -70,7 +73,7 @@ private:
 };
 
 /// Voids everything that stands of an action, last first, at the moment `now`; its lines of the
-/// cupboard are given anew as they were before. Redoing an undo
+/// cupboard and of films are given anew as they were before. Redoing an undo
 /// voids its voidings: so the events stand again under their own ids, where they stood among the
 /// others of their instant, and whatever named them (a later voiding, a film's run) still does.
 std::vector<Entry> inverseOf(const Standing& standing, chemistry::Instant now,

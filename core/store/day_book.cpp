@@ -49,6 +49,9 @@ DayBook::DayBook(SqlStore& store, SearchIndex* index)
                                                      "ORDER BY e.seq DESC LIMIT 1")),
       m_voidings(store.connection(), LineProof::select("e.voids = ? ORDER BY e.seq DESC")),
       m_ofRun(store.connection(), LineProof::select("e.run = ? ORDER BY e.seq")),
+      m_actionsOfRun(store.connection(),
+                     QStringLiteral("SELECT id, action FROM entry WHERE run = ? AND "
+                                    "+kind = 'processed'")),
       // Skips from one name to the next; there are few, whatever the number of entries.
       m_people(store.connection(),
                QStringLiteral("WITH RECURSIVE one(name) AS (SELECT min(person) FROM entry WHERE "

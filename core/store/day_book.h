@@ -21,6 +21,7 @@ struct TakenBack {
     chemistry::Instant at;
     std::string why;
     std::string by;
+    std::int64_t entry = 0; ///< number of that voiding
 };
 
 /// One bath of a run.
@@ -29,6 +30,7 @@ struct DayBath {
     std::string batch;
     std::string name; ///< the bottle's
     std::optional<TakenBack> taken;
+    std::int64_t action = 0; ///< it was entered in
 };
 
 /// Entries that stand here and cannot be read, because the book's file is damaged.
@@ -138,6 +140,7 @@ private:
     Statement m_mixing;
     Statement m_voidings;
     Statement m_ofRun;
+    Statement m_actionsOfRun;
     Statement m_people;
     Statement m_bottles;
     Statement m_lines;

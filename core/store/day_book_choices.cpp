@@ -1,9 +1,11 @@
 // What goes with the day book's rows: who is named in it, bottles to choose, journal lines.
 #include "core/store/day_book.h"
 
+#include "core/ledger/film_lines.h"
 #include "core/store/batch_table.h"
 #include "core/store/each_row.h"
 
+#include <algorithm>
 #include <map>
 
 namespace ullage::store
@@ -41,7 +43,18 @@ Result<std::vector<DayBook::NumberedLine>> DayBook::lines(const DayEntry& entry)
     if (entry.times) {
         wanted.emplace_back("run-times", entry.times->id);
     }
-    for (const FilmRecord& film : entry.films) {
+    // With lines that others took the place of: by their first ids the marks name them.
+    const auto lines = entry.films.empty() ? Result<std::vector<FilmRecord>>()
+                                           : m_store.filmLines(entry.films.front().run);
+    if (!lines) {
+        return tl::unexpected(lines.error());
+    }
+    const auto ofMark =
+        entry.mark ? filmNow(*lines, entry.mark->film).ids : std::vector<std::string>();
+    for (const FilmRecord& film : *lines) {
+        if (entry.mark && std::find(ofMark.begin(), ofMark.end(), film.id) == ofMark.end()) {
+            continue;
+        }
         wanted.emplace_back("film", film.id);
         const auto marks = entry.mark ? Result<std::vector<FilmMark>>() : m_store.marksOf(film.id);
         if (!marks) {

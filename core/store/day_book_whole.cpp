@@ -1,10 +1,13 @@
 // One entry of the day book with all that is shown of it.
 #include "core/store/day_book.h"
 
+#include "core/ledger/film_lines.h"
 #include "core/store/each_row.h"
+#include "core/store/film_reader.h"
 #include "core/store/stored_moment.h"
 
 #include <algorithm>
+#include <map>
 
 namespace ullage::store
 {
@@ -80,7 +83,11 @@ Result<void> DayBook::completeMark(DayEntry& entry)
         return tl::unexpected(film.error());
     }
     if (*film) {
-        entry.films = {**film};
+        const auto lines = m_store.filmLines((*film)->run);
+        if (!lines) {
+            return tl::unexpected(lines.error());
+        }
+        entry.films = {filmNow(*lines, entry.mark->film).film};
     }
     const auto entered = m_store.marksOf(entry.mark->film);
     if (!entered) {
@@ -119,33 +126,49 @@ Result<void> DayBook::complete(DayEntry& entry)
 namespace
 {
 
-// A run that was corrected is in the book twice under its one id: what was taken back of a bottle
-// gives way to what came in its place.
+// Whether one bath was entered in the place of the other: it stands, or was taken back later, and
+// either is in the same bottle or was entered by another deed.
+bool isInsteadOf(const DayBath& other, const DayBath& bath)
+{
+    const bool outlives = !other.taken || (bath.taken && other.taken->entry > bath.taken->entry);
+    return bath.taken && outlives && (other.batch == bath.batch || other.action != bath.action);
+}
+
+// A run that was corrected is in the book twice under its one id: what was taken back gives way to
+// what came in its place.
 void showCorrected(DayEntry& entry, const std::vector<Event>& events)
 {
-    const auto standing = [&](const DayBath& bath) {
-        return std::any_of(entry.baths.begin(), entry.baths.end(), [&](const DayBath& other) {
-            return !other.taken && other.batch == bath.batch;
-        });
-    };
     std::vector<std::string> gone;
     for (const DayBath& bath : entry.baths) {
-        if (bath.taken && standing(bath)) {
+        if (std::any_of(entry.baths.begin(), entry.baths.end(),
+                        [&](const DayBath& other) { return isInsteadOf(other, bath); })) {
             gone.push_back(bath.event);
         }
     }
     const auto isGone = [&](const std::string& event) {
         return std::find(gone.begin(), gone.end(), event) != gone.end();
     };
-    if (isGone(entry.event.id)) {
-        const auto instead = std::find_if(events.begin(), events.end(), [&](const Event& event) {
-            return event.batch == entry.event.batch && !isGone(event.id);
-        });
-        if (instead != events.end()) {
-            entry.event = *instead;
-        }
-    }
     std::erase_if(entry.baths, [&](const DayBath& bath) { return isGone(bath.event); });
+    const bool stands = std::any_of(entry.baths.begin(), entry.baths.end(),
+                                    [](const DayBath& bath) { return !bath.taken; });
+    if (!stands) {
+        return; // it is shown where it was entered first
+    }
+    entry.taken.reset();
+    if (!isGone(entry.event.id)) {
+        return;
+    }
+    const auto instead = [&](const auto& suits) {
+        return std::find_if(events.begin(), events.end(),
+                            [&](const Event& event) { return !isGone(event.id) && suits(event); });
+    };
+    auto found = instead([&](const Event& event) { return event.batch == entry.event.batch; });
+    if (found == events.end()) {
+        found = instead([](const Event&) { return true; });
+    }
+    if (found != events.end()) {
+        entry.event = *found;
+    }
 }
 
 } // namespace
@@ -153,13 +176,14 @@ void showCorrected(DayEntry& entry, const std::vector<Event>& events)
 Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
 {
     std::vector<Event> events; // of its baths
+    std::vector<FilmRecord> films;
     auto fine = eachRow(m_ofRun.run(run), [&](const Rows& row) -> Result<void> {
         auto one = m_proof.entry(row);
         if (!one) {
             return tl::unexpected(one.error());
         }
         if (const auto* film = std::get_if<FilmRecord>(&one->what)) {
-            entry.films.push_back(*film);
+            films.push_back(*film);
         } else if (const auto* times = std::get_if<RunTimes>(&one->what)) {
             entry.times = *times;
         } else if (const auto* event = one->event()) {
@@ -171,14 +195,22 @@ Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
     if (!fine) {
         return fine;
     }
-    for (const FilmRecord& film : entry.films) {
-        const auto entered = m_store.marksOf(film.id);
-        if (!entered) {
-            return tl::unexpected(entered.error());
+    for (FilmNow& now : filmsNow(films)) {
+        auto marks = marksOf(m_store, now.ids);
+        if (!marks) {
+            return tl::unexpected(marks.error());
         }
-        entry.marks.push_back(standingMarks(*entered));
+        entry.films.push_back(std::move(now.film));
+        entry.marks.push_back(std::move(*marks));
     }
-    bool all = true;
+    std::map<std::string, std::int64_t> actions;
+    fine = eachRow(m_actionsOfRun.run(run), [&](const Rows& row) -> Result<void> {
+        actions[row.text(0)] = row.number(1);
+        return {};
+    });
+    if (!fine) {
+        return fine;
+    }
     for (DayBath& bath : entry.baths) {
         auto name = nameOf(bath.batch);
         auto bathTaken = takenBack(bath.event);
@@ -187,12 +219,9 @@ Result<void> DayBook::completeRun(DayEntry& entry, const std::string& run)
         }
         bath.name = std::move(*name);
         bath.taken = std::move(*bathTaken);
-        all = all && bath.taken.has_value();
+        bath.action = actions[bath.event];
     }
-    if (!all) {
-        showCorrected(entry, events);
-        entry.taken.reset();
-    }
+    showCorrected(entry, events);
     return {};
 }
 
@@ -240,7 +269,7 @@ Result<std::optional<TakenBack>> DayBook::takenBack(const std::string& event)
         }
         if (!*undone) {
             const auto& what = std::get<Voided>(voiding.what);
-            return TakenBack{voiding.id, voiding.at, what.why, voiding.by};
+            return TakenBack{voiding.id, voiding.at, what.why, voiding.by, voiding.entry};
         }
     }
     return std::nullopt;

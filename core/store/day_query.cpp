@@ -119,8 +119,8 @@ QString enteredAnew(const QString& alias)
 {
     const QString anew = alias + QStringLiteral("_anew");
     return QStringLiteral("(%3 AND EXISTS (SELECT 1 FROM entry %2 WHERE %2.run = %1.run AND "
-                          "+%2.batch = %1.batch AND %2.kind = 'processed' AND %2.id <> %1.id AND "
-                          "NOT %4))")
+                          "(+%2.batch = %1.batch OR +%2.action <> %1.action) AND "
+                          "%2.kind = 'processed' AND %2.id <> %1.id AND NOT %4))")
         .arg(alias, anew, isVoided(alias), isVoided(anew));
 }
 

@@ -27,8 +27,8 @@ struct DayKey {
 };
 
 /// True of an entry, called `alias` in the statement, that is not shown: a run's in a bottle that
-/// was taken back and entered anew under the same run, as by a correction. The run stands where it
-/// was entered anew.
+/// was taken back, while the run was entered anew under the same id, as by a correction: in the
+/// same bottle, or by another action in any. The run stands where it was entered anew.
 QString enteredAnew(const QString& alias);
 
 /// What is looked for; all that is set must hold.

@@ -84,6 +84,10 @@ EntryTable::EntryTable(Connection& connection, ChainGrowth& growth)
                             "AND one.id = ? AND action.mode <> ? AND action.what <> ?) ORDER BY "
                             "e.seq")),
       m_film(connection, LineProof::select("e.type = 'film' AND e.id = ?")),
+      // The plus: by its run, not by an index of all films.
+      m_filmLines(connection, LineProof::select("e.run = ? AND +e.type = 'film' ORDER BY e.seq")),
+      m_filmsOfAction(connection,
+                      LineProof::select("e.action = ? AND e.type = 'film' ORDER BY e.seq")),
       m_marksOf(connection,
                 LineProof::select("e.film = ? AND e.kind = 'film-mark' ORDER BY e.seq")),
       m_marksOfAction(connection,
@@ -265,6 +269,16 @@ Result<std::vector<Event>> EntryTable::eventsWith(const std::string& event)
 Result<std::optional<FilmRecord>> EntryTable::film(const std::string& id)
 {
     return firstOf(entriesFrom<FilmRecord>(m_film.run(id)));
+}
+
+Result<std::vector<FilmRecord>> EntryTable::filmLines(const std::string& run)
+{
+    return entriesFrom<FilmRecord>(m_filmLines.run(run));
+}
+
+Result<std::vector<FilmRecord>> EntryTable::filmsOfAction(std::int64_t action)
+{
+    return entriesFrom<FilmRecord>(m_filmsOfAction.run(action));
 }
 
 Result<std::vector<FilmMark>> EntryTable::marksOf(const std::string& film)

@@ -35,6 +35,8 @@ public:
     Result<std::vector<ledger::Event>> mixings(chemistry::Instant from, chemistry::Instant to);
     Result<std::vector<std::string>> filledWith(const std::string& batch);
     Result<std::optional<ledger::FilmRecord>> film(const std::string& id);
+    Result<std::vector<ledger::FilmRecord>> filmLines(const std::string& run);
+    Result<std::vector<ledger::FilmRecord>> filmsOfAction(std::int64_t action);
     Result<std::vector<ledger::FilmMark>> marksOf(const std::string& film);
     Result<std::vector<ledger::FilmMark>> marksOfAction(std::int64_t action);
     Result<std::vector<formulary::Vessel>> vesselsOfAction(std::int64_t action);
@@ -73,6 +75,8 @@ private:
     Statement m_eventsOfAction;
     Statement m_eventsWith;
     Statement m_film;
+    Statement m_filmLines;
+    Statement m_filmsOfAction;
     Statement m_marksOf;
     Statement m_marksOfAction;
     Statement m_vesselsOfAction;

@@ -1,6 +1,7 @@
 #include "core/store/film_reader.h"
 
 #include "core/ledger/connected_events.h"
+#include "core/ledger/film_lines.h"
 #include "core/store/each_row.h"
 
 #include <algorithm>
@@ -73,6 +74,19 @@ Result<std::vector<FilmTrace>> without(Result<std::vector<FilmTrace>> films, Gon
 bool takenBackWhole(const FilmTrace& film) { return film.baths.empty(); }
 
 } // namespace
+
+Result<std::vector<FilmMark>> marksOf(SqlStore& store, const std::vector<std::string>& ids)
+{
+    std::vector<FilmMark> all;
+    for (const std::string& id : ids) {
+        const auto marks = store.marksOf(id);
+        if (!marks) {
+            return marks;
+        }
+        all.insert(all.end(), marks->begin(), marks->end());
+    }
+    return standingMarks(all);
+}
 
 FilmReader::FilmReader(SqlStore& store, const formulary::Formulary& formulary)
     : m_store(store), m_formulary(formulary), m_proof(store.connection()),
@@ -150,14 +164,14 @@ Result<std::vector<FilmTrace>> FilmReader::traces(const std::vector<std::string>
             }
             whole.baths.push_back({bath.id, std::get<Processed>(bath.what), before->second});
         }
-        for (const FilmRecord& record : lines.films) {
-            const auto marks = m_store.marksOf(record.id);
+        for (FilmNow& now : filmsNow(lines.films)) {
+            auto marks = marksOf(m_store, now.ids);
             if (!marks) {
                 return tl::unexpected(marks.error());
             }
             films.push_back(whole);
-            films.back().film = record;
-            films.back().marks = standingMarks(*marks);
+            films.back().film = std::move(now.film);
+            films.back().marks = std::move(*marks);
         }
     }
     return films;
@@ -172,12 +186,17 @@ Result<std::optional<FilmTrace>> FilmReader::film(const std::string& id)
     if (!*record) {
         return std::nullopt;
     }
+    const auto lines = m_store.filmLines((*record)->run);
+    if (!lines) {
+        return tl::unexpected(lines.error());
+    }
     auto all = traces({(*record)->run});
     if (!all) {
         return tl::unexpected(all.error());
     }
+    const std::string first = filmNow(*lines, id).film.id;
     for (FilmTrace& film : *all) {
-        if (film.film.id == id) {
+        if (film.film.id == first) {
             return std::move(film);
         }
     }

@@ -14,13 +14,17 @@
 namespace ullage::store
 {
 
+/// The marks that stand on a film of these ids (ledger::FilmNow), in order of entry.
+Result<std::vector<ledger::FilmMark>> marksOf(SqlStore& store, const std::vector<std::string>& ids);
+
 class FilmReader
 {
 public:
     /// Both outlive it; to be used from the thread of `store`.
     FilmReader(SqlStore& store, const formulary::Formulary& formulary);
 
-    /// Empty if there is no such film.
+    /// By any id that it has, as it is now; empty if there is no such film, or it was taken out of
+    /// its run.
     Result<std::optional<ledger::FilmTrace>> film(const std::string& id);
     /// Films that went through this bottle in runs that stand, newest first.
     Result<std::vector<ledger::FilmTrace>> ofBatch(const std::string& batch);

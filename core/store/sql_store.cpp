@@ -234,6 +234,16 @@ Result<std::optional<FilmRecord>> SqlStore::film(const std::string& id)
     return m_tables->entries.film(id);
 }
 
+Result<std::vector<FilmRecord>> SqlStore::filmLines(const std::string& run)
+{
+    return m_tables->entries.filmLines(run);
+}
+
+Result<std::vector<FilmRecord>> SqlStore::filmsOfAction(std::int64_t action)
+{
+    return m_tables->entries.filmsOfAction(action);
+}
+
 Result<std::vector<FilmMark>> SqlStore::marksOf(const std::string& film)
 {
     return m_tables->entries.marksOf(film);

@@ -93,6 +93,8 @@ public:
     Result<std::vector<formulary::Vessel>> vesselsOfAction(std::int64_t action) override;
     Result<std::vector<ledger::Event>> eventsWith(const std::string& event) override;
     Result<std::optional<ledger::FilmRecord>> film(const std::string& id) override;
+    Result<std::vector<ledger::FilmRecord>> filmLines(const std::string& run) override;
+    Result<std::vector<ledger::FilmRecord>> filmsOfAction(std::int64_t action) override;
     Result<std::vector<ledger::FilmMark>> marksOf(const std::string& film) override;
     Result<std::vector<ledger::FilmMark>> marksOfAction(std::int64_t action) override;
     Result<std::optional<ledger::BatchState>> batch(const std::string& id) override;

@@ -2,6 +2,7 @@
 // deed that is judged as a whole.
 #include "core/ledger/book_import.h"
 #include "core/ledger/consequences.h"
+#include "core/ledger/film_lines.h"
 #include "tests/core/ledger/book_kit.h"
 
 namespace ullage::ledger
@@ -144,6 +145,152 @@ TEST_F(CorrectTest, onlyTheWholeMustFit)
     const auto now3 = book->events(dev)->back().id;
     expectRefused([&] { return book->correct({now3}, {less}, ""); }, ErrorCode::CannotVoid,
                   "voids");
+}
+
+namespace
+{
+
+// A run of two named films through a developer.
+class CorrectRunTest : public CorrectTest
+{
+protected:
+    CorrectRunTest() : dev(mix()), other(mix(0, "dev", 400, "small"))
+    {
+        FilmRun wanted;
+        wanted.load = rolls(2);
+        wanted.baths = {{dev, {}, {}, false, {}}};
+        wanted.films = {{.format = "120", .name = "Harbour"}, {.format = "120", .name = "Dunes"}};
+        run = book->process(wanted, History::at(3)).value_or("");
+    }
+
+    std::vector<FilmNow> films() { return filmsNow(*store.filmLines(run)); }
+    std::string names()
+    {
+        std::string all;
+        for (const FilmNow& one : films())
+            all += one.film.format + " " + one.film.name + "; ";
+        return all;
+    }
+    std::vector<std::string> baths()
+    {
+        std::vector<std::string> found;
+        for (const std::string& id : {dev, other}) {
+            if (!batch(id).loads.empty())
+                found.push_back(id);
+        }
+        return found;
+    }
+    // What the run says now, through that bottle.
+    Result<void> correct(const std::string& bottle, const Load& load, std::vector<FilmRecord> lines)
+    {
+        std::vector<std::string> gone;
+        Event instead;
+        for (const std::string& id : {dev, other}) {
+            const auto events = *book->events(id);
+            const auto taken = takenBack(events);
+            for (const Event& event : events) {
+                if (event.kind() == "processed" && !taken.contains(event.id)) {
+                    gone.push_back(event.id);
+                    instead = event;
+                }
+            }
+        }
+        instead.batch = bottle;
+        std::get<Processed>(instead.what).load = load;
+        return book->correct(gone, {instead}, "misread", std::move(lines));
+    }
+
+    std::string dev;
+    std::string other;
+    std::string run;
+};
+
+} // namespace
+
+TEST_F(CorrectRunTest, anotherFormatKeepsTheFilmAndItsMarks)
+{
+    const std::string harbour = films()[0].film.id;
+    ASSERT_TRUE(book->markFilms({harbour}, FilmFault::Thin, "by half"));
+    FilmRecord line = films()[0].film;
+    line.replaces = harbour;
+    line.format = "135-36";
+    ASSERT_TRUE(correct(dev, {{{"135-36", 1}, {"120", 1}}, {}}, {line}));
+    EXPECT_EQ(names(), "135-36 Harbour; 120 Dunes; ");
+    EXPECT_EQ(films()[0].film.id, harbour) << "whatever names it still does";
+    EXPECT_EQ(store.marksOf(harbour)->size(), 1U);
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(names(), "120 Harbour; 120 Dunes; ");
+    EXPECT_EQ(films()[0].film.id, harbour);
+    restart();
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(names(), "135-36 Harbour; 120 Dunes; ");
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(names(), "120 Harbour; 120 Dunes; ") << "as often as one likes";
+    ASSERT_TRUE(book->redo());
+    line.name = "Harbour at night";
+    ASSERT_TRUE(correct(dev, {{{"135-36", 1}, {"120", 1}}, {}}, {line})) << "by its first id";
+    EXPECT_EQ(names(), "135-36 Harbour at night; 120 Dunes; ");
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(names(), "135-36 Harbour; 120 Dunes; ");
+}
+
+TEST_F(CorrectRunTest, filmsComeAndGoWithTheirRun)
+{
+    FilmRecord gone = films()[1].film;
+    gone.replaces = gone.id;
+    gone.withdrawn = true;
+    const FilmRecord added{.id = {}, .run = run, .format = "120", .name = "Mole", .notes = {}};
+    ASSERT_TRUE(correct(dev, rolls(2), {gone, added}));
+    EXPECT_EQ(names(), "120 Harbour; 120 Mole; ");
+    EXPECT_EQ(filmNow(*store.filmLines(run), gone.replaces).film.name, "Dunes")
+        << "what it was can still be said";
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(names(), "120 Harbour; 120 Dunes; ");
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(names(), "120 Harbour; 120 Mole; ");
+    ASSERT_TRUE(book->undo());
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(names(), "120 Harbour; 120 Dunes; ") << "what went with its run is known as it was";
+    EXPECT_TRUE(baths().empty());
+}
+
+TEST_F(CorrectRunTest, aFilmWithAMarkIsNotTakenOut)
+{
+    FilmRecord gone = films()[0].film;
+    gone.replaces = gone.id;
+    gone.withdrawn = true;
+    ASSERT_TRUE(book->markFilms({gone.id}, FilmFault::Thin, ""));
+    expectRefused([&] { return correct(dev, rolls(1), {gone}); }, ErrorCode::Conflict, "film");
+    ASSERT_TRUE(book->undo());
+    ASSERT_TRUE(correct(dev, rolls(1), {gone}));
+    EXPECT_EQ(names(), "120 Dunes; ");
+    expectRefused([&] { return correct(dev, rolls(1), {gone}); }, ErrorCode::UnknownId, "replaces");
+}
+
+TEST_F(CorrectRunTest, goesThroughAnotherBottleUnderItsOwnId)
+{
+    ASSERT_TRUE(correct(other, rolls(2), {}));
+    EXPECT_EQ(baths(), std::vector{other});
+    EXPECT_EQ(std::get<Processed>(book->events(other)->back().what).run, run);
+    EXPECT_EQ(names(), "120 Harbour; 120 Dunes; ");
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(baths(), std::vector{dev});
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(baths(), std::vector{other});
+}
+
+TEST_F(CorrectRunTest, filmsStayAsTheyWereCorrectedWhileTheirRunIsTakenBack)
+{
+    FilmRecord line = films()[0].film;
+    line.replaces = line.id;
+    line.name = "Quay";
+    ASSERT_TRUE(correct(dev, rolls(2), {line}));
+    ASSERT_TRUE(book->voidEvent(book->events(dev)->back().id, "never happened"));
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(baths(), std::vector{dev}) << "the taking back";
+    ASSERT_TRUE(book->redo());
+    EXPECT_TRUE(baths().empty());
+    EXPECT_EQ(names(), "120 Quay; 120 Dunes; ");
 }
 
 } // namespace ullage::ledger

@@ -57,6 +57,8 @@ public:
     Result<std::vector<Event>> eventsOfAction(std::int64_t action) override;
     Result<std::vector<Event>> eventsWith(const std::string& id) override;
     Result<std::optional<FilmRecord>> film(const std::string& id) override;
+    Result<std::vector<FilmRecord>> filmLines(const std::string& run) override;
+    Result<std::vector<FilmRecord>> filmsOfAction(std::int64_t action) override;
     Result<std::vector<FilmMark>> marksOf(const std::string& film) override;
     Result<std::vector<FilmMark>> marksOfAction(std::int64_t action) override;
     Result<std::optional<BatchState>> batch(const std::string& id) override;

@@ -265,6 +265,18 @@ Result<std::optional<FilmRecord>> MemoryStore::film(const std::string& id)
         });
 }
 
+Result<std::vector<FilmRecord>> MemoryStore::filmLines(const std::string& run)
+{
+    return entriesWhere<FilmRecord>(
+        [&](const Row&, const FilmRecord& film) { return film.run == run; });
+}
+
+Result<std::vector<FilmRecord>> MemoryStore::filmsOfAction(std::int64_t action)
+{
+    return entriesWhere<FilmRecord>(
+        [&](const Row& row, const FilmRecord&) { return row.action == action; });
+}
+
 Result<std::vector<FilmMark>> MemoryStore::marksOf(const std::string& film)
 {
     return entriesWhere<FilmMark>(

@@ -141,6 +141,16 @@ public:
         }
         return std::optional<FilmRecord>{};
     }
+    Result<std::vector<FilmRecord>> filmLines(const std::string& run) override
+    {
+        auto found = films();
+        std::erase_if(found, [&](const FilmRecord& film) { return film.run != run; });
+        return found;
+    }
+    Result<std::vector<FilmRecord>> filmsOfAction(std::int64_t) override
+    {
+        return std::vector<FilmRecord>{}; // nothing is corrected
+    }
     Result<std::vector<FilmMark>> marksOf(const std::string&) override { return none; }
     Result<std::vector<FilmMark>> marksOfAction(std::int64_t) override { return none; }
     Result<std::optional<BatchState>> batch(const std::string& id) override

@@ -5,6 +5,7 @@
 #include "core/store/journal_codec.h"
 #include "tests/core/store/temp_book.h"
 
+#include <algorithm>
 #include <set>
 
 using namespace ullage;
@@ -161,6 +162,53 @@ TEST_F(DayBookTest, ARunWhoseDateWasCorrectedStandsAtItsNewDay)
     ASSERT_TRUE(book.book->voidEvent("r1c", "no"));
     ASSERT_TRUE(book.book->voidEvent("r2c", "no"));
     EXPECT_EQ(ids({.kinds = {"processed"}}), (Ids{"r1"})) << "nothing of it stands any more";
+}
+
+// Through another bottle, of another film: one row, with what it says now.
+TEST_F(DayBookTest, ARunCorrectedToAnotherBottleShowsThatOneAlone)
+{
+    ASSERT_TRUE(book.import(kHead + line("m3", "d2", "2026-06-01T11:00:00Z",
+                                         R"("mixed","solution":"mq","vessel":"b1","volume_ml":500,)"
+                                         R"("name":"Dev 2")")));
+    const auto events = *book.book->events("d1");
+    const auto r1 = std::find_if(events.begin(), events.end(),
+                                 [](const ledger::Event& event) { return event.id == "r1"; });
+    ASSERT_NE(r1, events.end());
+    ledger::Event instead = *r1;
+    instead.batch = "d2";
+    ledger::Event fixing = instead;
+    fixing.batch = "f1";
+    const ledger::FilmRecord film{.id = {},
+                                  .run = "run-1",
+                                  .format = "120",
+                                  .name = "Ölhafen bei Nacht",
+                                  .notes = {},
+                                  .replaces = "fi1"};
+    ASSERT_TRUE(book.book->correct({"r1", "r2"}, {instead, fixing}, "misread", {film}));
+    DayBook days(*book.store);
+    const auto run = [&] { return days.page({.kinds = {"processed"}}, {}, 10)->entries; };
+    ASSERT_EQ(run().size(), 1u);
+    ASSERT_EQ(run()[0].baths.size(), 2u);
+    EXPECT_EQ(run()[0].baths[0].name, "Dev 2");
+    EXPECT_FALSE(run()[0].baths[0].taken);
+    EXPECT_EQ(run()[0].event.batch, "d2");
+    ASSERT_EQ(run()[0].films.size(), 1u);
+    EXPECT_EQ(run()[0].films[0].name, "Ölhafen bei Nacht");
+    EXPECT_EQ(run()[0].films[0].id, "fi1") << "as marks name it";
+    EXPECT_EQ(days.lines(run()[0])->size(), 4u) << "two baths, both lines of the film";
+    EXPECT_TRUE(days.page({.batch = "d1", .kinds = {"processed"}}, {}, 10)->entries.empty());
+    const auto entries = *book.book->events("d2");
+    const std::vector<std::string> both{entries.back().id, book.book->events("f1")->back().id};
+    ASSERT_TRUE(book.book->voidEvents(both, "never"));
+    ASSERT_EQ(run().size(), 1u);
+    EXPECT_TRUE(run()[0].taken);
+    ASSERT_EQ(run()[0].baths.size(), 2u) << "brought back is what stood last";
+    EXPECT_EQ(run()[0].baths[0].name, "Dev 2");
+    ASSERT_TRUE(book.book->undo());
+    ASSERT_TRUE(book.book->undo());
+    ASSERT_EQ(run()[0].baths.size(), 2u);
+    EXPECT_EQ(run()[0].baths[0].name, "Dev 1");
+    EXPECT_EQ(run()[0].films[0].name, "Ölhafen");
 }
 
 TEST_F(DayBookTest, Filters)

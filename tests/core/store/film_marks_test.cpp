@@ -296,3 +296,26 @@ TEST(FilmMarkStep, ABookOfBeforeKeepsEverythingAndTakesMarks)
     };
     EXPECT_EQ(shape(connection), shape(fresh.store->connection()));
 }
+
+// A film given anew keeps the id that marks name; one that was taken out is no film of its run.
+TEST(FilmMarks, FollowAFilmThatIsGivenAnew)
+{
+    const QByteArray anew =
+        R"({"type":"film","id":"f1b","run":"run-1","format":"120","name":"Harbour","replaces":"f1"})"
+        "\n"
+        R"({"type":"film","id":"f2b","run":"run-1","name":"Dunes","replaces":"f2","withdrawn":true})"
+        "\n";
+    TempBook book;
+    ASSERT_TRUE(book.import(kMarked + anew));
+    EXPECT_EQ(book.text(), kMarked + anew);
+    FilmReader reader(*book.store, book.book->formulary());
+    EXPECT_EQ(ids(*reader.ofRun("run-1")), Ids{"f1"});
+    for (const char* const id : {"f1", "f1b"}) {
+        const auto film = *reader.film(id);
+        ASSERT_TRUE(film) << id;
+        EXPECT_EQ(film->film.format, "120");
+        EXPECT_EQ(film->marks.size(), 1u);
+    }
+    EXPECT_FALSE(*reader.film("f2")) << "it was taken out";
+    EXPECT_EQ(ids(*reader.marked()), Ids{"f1"});
+}
