@@ -8,6 +8,7 @@
 #include "app/widgets/verdict_label.h"
 #include "app/widgets/where_from_button.h"
 #include "app/widgets/where_from_popover.h"
+#include "app/widgets/whole_lines.h"
 #include "app/widgets/why_not.h"
 
 #include <QEvent>
@@ -15,7 +16,6 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QResizeEvent>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -27,10 +27,11 @@ namespace
 {
 
 constexpr int kButtonGap = 5;
-constexpr int kTight = 400; // a card lower than this sets its rows closer
-constexpr int kLeast = 340; // one column
+constexpr int kTight = 470; // a card lower than this sets its rows closer
+constexpr int kTightBeside = 400;
+constexpr int kLeast = 330; // one column
 constexpr int kLeastBeside = 264;
-constexpr int kLeastReasons = 64; // four lines
+constexpr int kLeastLines = 3; // of the reasons
 
 QLabel* wrapped(QWidget* parent)
 {
@@ -45,10 +46,9 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     : Card({}, parent), m_actions(actions), m_heading(new PlainLabel(this)),
       m_timeRow(new QWidget(this)), m_time(new FigureLabel(m_timeRow)),
       m_timeDetail(wrapped(m_timeRow)), m_noTime(wrapped(this)), m_factors(new FactorRows(this)),
-      m_why(new VerdictLabel(this)), m_reasonsArea(new QScrollArea(this)), m_reasons(wrapped(this)),
-      m_closing(wrapped(this)), m_cost(wrapped(this)), m_more(new QPushButton(this)),
-      m_check(new QPushButton(this)), m_restore(new QPushButton(this)),
-      m_ask(new WhereFromButton(this))
+      m_why(new VerdictLabel(this)), m_reasons(wrapped(this)), m_closing(wrapped(this)),
+      m_cost(wrapped(this)), m_more(new QPushButton(this)), m_check(new QPushButton(this)),
+      m_restore(new QPushButton(this)), m_ask(new WhereFromButton(this))
 {
     m_heading->setFont(Theme::font(TextRole::CardTitle));
     m_heading->setWordWrap(true); // the bottle and its solution whole
@@ -66,24 +66,20 @@ NextFilmCard::NextFilmCard(BottleActions* actions, QWidget* parent)
     timeLine->addWidget(m_time);
     timeLine->addWidget(m_timeDetail, 1);
 
-    auto* words = new QWidget;
-    auto* wordColumn = new QVBoxLayout(words);
+    m_words = new QWidget;
+    auto* wordColumn = new QVBoxLayout(m_words);
     wordColumn->setContentsMargins(0, 0, 4, 0);
-    wordColumn->setSpacing(Space::kTight);
+    wordColumn->setSpacing(0); // lines on one grid: none is cut where they scroll
     wordColumn->addWidget(m_reasons);
     wordColumn->addWidget(m_closing);
     wordColumn->addWidget(m_cost);
-    m_filled = new FilledRow(words);
+    m_filled = new FilledRow(m_words);
+    m_filled->setContentsMargins(0, Space::kTight, 0, 0);
     wordColumn->addWidget(m_filled);
     connect(m_filled, &FilledRow::bottleAsked, this, &NextFilmCard::bottleAsked);
     wordColumn->addStretch();
     m_reasons->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_reasonsArea->setWidget(words);
-    m_reasonsArea->setWidgetResizable(true);
-    m_reasonsArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_reasonsArea->setMinimumHeight(kLeastReasons);
-    m_reasonsArea->viewport()->setAutoFillBackground(false);
-    words->setAutoFillBackground(false);
+    m_reasonsArea = new WholeLines(m_words, this);
 
     auto* buttonRow = new QWidget(this);
     m_buttonRow = buttonRow;
@@ -216,20 +212,24 @@ void NextFilmCard::setBeside(bool beside)
     m_columns->setSpacing(beside ? Space::kPage : body()->spacing());
 }
 
-int NextFilmCard::leastHeight(int width) const
+int NextFilmCard::leastHeight(int width)
 {
+    const int column = std::max(0, (width - 2 * Space::kInset - Space::kPage) / 2);
+    m_reasonsArea->setMinimumHeight(m_beside
+                                        ? m_words->layout()->totalMinimumHeightForWidth(column)
+                                        : kLeastLines * m_reasonsArea->fontMetrics().lineSpacing());
     return std::max(m_beside ? kLeastBeside : kLeast, layout()->totalMinimumHeightForWidth(width));
 }
 
 void NextFilmCard::resizeEvent(QResizeEvent* event)
 {
     Card::resizeEvent(event);
-    const bool tight = event->size().height() < kTight;
-    m_factors->setRowHeight(tight ? 23 : 28);
+    const bool tight = event->size().height() < (m_beside ? kTightBeside : kTight);
+    m_factors->setRowHeight(tight ? 22 : 28);
     QFont hero = Theme::font(TextRole::Hero);
     hero.setPixelSize(tight ? 38 : 48);
     m_time->setFont(hero);
-    const int gap = tight ? 5 : Space::kSmall;
+    const int gap = tight ? Space::kTight : Space::kSmall;
     for (QBoxLayout* layout : std::initializer_list<QBoxLayout*>{body(), m_timeColumn, m_whyColumn})
         layout->setSpacing(gap);
     m_columns->setSpacing(m_beside ? Space::kPage : gap);

@@ -12,7 +12,6 @@ class QBoxLayout;
 class QHBoxLayout;
 class QLabel;
 class QPushButton;
-class QScrollArea;
 class QVBoxLayout;
 
 namespace ullage::app
@@ -23,6 +22,7 @@ class FigureLabel;
 class FilledRow;
 class VerdictLabel;
 class WhereFromButton;
+class WholeLines;
 
 class NextFilmCard : public Card
 {
@@ -36,8 +36,9 @@ public:
 
     /// In a wide and low place: the time at the left, the reasons beside it.
     void setBeside(bool beside);
-    /// Lower than this, at that width, something of it is squeezed.
-    [[nodiscard]] int leastHeight(int width) const;
+    /// Lower than this, at that width, something of it is squeezed. Side by side all its words have
+    /// room in it, else a few lines of them.
+    [[nodiscard]] int leastHeight(int width);
 
 signals:
     void bottleAsked(const QString& id);
@@ -64,7 +65,8 @@ private:
     QLabel* m_noTime;
     FactorRows* m_factors;
     VerdictLabel* m_why;
-    QScrollArea* m_reasonsArea;
+    QWidget* m_words = nullptr; ///< the reasons and what closes them
+    WholeLines* m_reasonsArea = nullptr;
     QLabel* m_reasons;
     QLabel* m_closing;
     QLabel* m_cost;

@@ -21,7 +21,9 @@
 #include <QTabBar>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
+#include <numeric>
 #include <set>
 #include <utility>
 
@@ -34,10 +36,17 @@ namespace
 constexpr int kRoomForThree = 1080; // cards beside one another
 constexpr int kChartBelow = 330;
 constexpr int kLowWindow = 800;   // bottles with their words below leave no room in it for deeds
-constexpr int kLowestCards = 340; // that bottles in rows make room for
-constexpr int kNextShare = 35;    // of the width that the three have
-constexpr int kLeftShare = 42;
-constexpr int kPerFilmShare = 34;
+constexpr int kLowestCards = 332; // that bottles in rows make room for
+constexpr int kEasyCards = 470;   // in which all that is said of a bottle has room
+constexpr int kRoomForCharts = 1400;
+constexpr std::array kShares{35, 42, 34};      // of the width that the three have
+constexpr std::array kCloseShares{37, 33, 31}; // where the words would be too narrow by that
+
+// Of a page that wide, for what is next, what is left and each film.
+const std::array<int, 3>& sharesOf(int width)
+{
+    return width < kRoomForCharts ? kCloseShares : kShares;
+}
 
 } // namespace
 
@@ -265,15 +274,14 @@ void ShelfPage::placeCards()
         m_grid->addWidget(m_next, 0, 0, 1, wide ? 1 : 2);
         m_grid->addWidget(m_left, wide ? 0 : 1, wide ? 1 : 0);
         m_grid->addWidget(m_perFilm, wide ? 0 : 1, wide ? 2 : 1);
-        const auto shares =
-            wide ? std::array{kNextShare, kLeftShare, kPerFilmShare} : std::array{1, 1, 0};
-        for (int column = 0; column < 3; ++column)
-            m_grid->setColumnStretch(column, shares[static_cast<std::size_t>(column)]);
         m_grid->setRowStretch(0, wide ? 1 : 0);
         m_grid->setRowStretch(1, wide ? 0 : 1);
         for (QWidget* chart : {static_cast<QWidget*>(m_left), static_cast<QWidget*>(m_perFilm)})
             chart->setMinimumHeight(wide ? 0 : kChartBelow);
     }
+    const auto shares = wide ? sharesOf(width()) : std::array{1, 1, 0};
+    for (int column = 0; column < 3; ++column)
+        m_grid->setColumnStretch(column, shares[static_cast<std::size_t>(column)]);
     m_view->setLow(!wide && window()->height() < kLowWindow);
     giveRoom();
 }
@@ -282,8 +290,9 @@ void ShelfPage::placeCards()
 void ShelfPage::giveRoom()
 {
     const int all = width() - 2 * Space::kPage;
+    const std::array<int, 3>& shares = sharesOf(width());
     const int share =
-        (all - 2 * Space::kGap) * kNextShare / (kNextShare + kLeftShare + kPerFilmShare);
+        (all - 2 * Space::kGap) * shares[0] / std::accumulate(shares.begin(), shares.end(), 0);
     m_next->setMinimumHeight(m_next->leastHeight(m_wide == true ? share : all));
 }
 
@@ -298,8 +307,12 @@ void ShelfPage::shareHeight()
         return;
     const int all = m_splitter->height() - m_splitter->handleWidth();
     const int cards = std::max(m_cards->minimumSizeHint().height(), kLowestCards);
-    const int shelf = m_view->isCompact() ? all - cards : all * 4 / 9;
-    const int used = m_view->usedOf({m_splitter->width() - 2 * Space::kPage, shelf});
+    const bool compact = m_view->isCompact();
+    const int width = m_splitter->width() - 2 * Space::kPage;
+    int used = m_view->usedOf({width, compact ? all - std::max(cards, kEasyCards) : all * 4 / 9});
+    // As many bottles are seen as can be; being tall they leave to the words below.
+    if (compact)
+        used = std::max(used, m_view->leastOf({width, all - cards}));
     m_splitter->setSizes({used, all - used});
 }
 

@@ -100,18 +100,41 @@ QSize ShelfView::sizeHint() const
     return {kNarrowest * 6, BottleDelegate::cellHeight(ShelfLayout::Roomy, 0.94)};
 }
 
-int ShelfView::usedOf(const QSize& room) const
+// As few rows as can be, and more of them where that gives the words room.
+int ShelfView::compactRows(const QSize& room) const
 {
     const int count = std::max(1, m_model ? m_model->rowCount() : 0);
-    const bool compact = isCompact();
-    const int columns =
-        std::max(1, (room.width() - kScrollBar) / (compact ? kEasyCompact : kNarrowest));
+    const int width = std::max(kNarrowest, room.width() - kScrollBar - 1);
+    const int height = room.height() - 2;
+    const int tall = BottleDelegate::cellHeight(ShelfLayout::Compact);
+    int columns = std::min(count, std::max(1, width / kNarrowestCompact));
+    int rows = (count + columns - 1) / columns;
+    columns = (count + rows - 1) / rows;
+    while (width / columns < kEasyCompact && (rows + 1) * tall <= height && rows < count) {
+        ++rows;
+        columns = (count + rows - 1) / rows;
+    }
+    return (count + columns - 1) / columns;
+}
+
+int ShelfView::leastOf(const QSize& room) const
+{
+    const int fewest = compactRows({room.width(), 0});
+    const int seen = std::clamp((room.height() - 2) / kLowestCompact, 1, fewest);
+    return std::min(room.height(), 2 + seen * kLowestCompact);
+}
+
+int ShelfView::usedOf(const QSize& room) const
+{
+    if (isCompact()) {
+        const int seen = std::clamp((room.height() - 2) / kLowestCompact, 1, compactRows(room));
+        return std::min(room.height(), 2 + seen * BottleDelegate::cellHeight(ShelfLayout::Compact));
+    }
+    const int count = std::max(1, m_model ? m_model->rowCount() : 0);
+    const int columns = std::max(1, (room.width() - kScrollBar) / kNarrowest);
     const int rows = (count + columns - 1) / columns;
-    if (!compact)
-        return std::min(room.height(),
-                        2 + rows * BottleDelegate::cellHeight(ShelfLayout::Roomy, kLargestScale));
-    const int seen = std::clamp((room.height() - 2) / kLowestCompact, 1, rows);
-    return std::min(room.height(), 2 + seen * BottleDelegate::cellHeight(ShelfLayout::Compact));
+    return std::min(room.height(),
+                    2 + rows * BottleDelegate::cellHeight(ShelfLayout::Roomy, kLargestScale));
 }
 
 void ShelfView::rememberSelection()
@@ -142,18 +165,10 @@ void ShelfView::fitCells()
     const bool compact = isCompact();
     const ShelfLayout layout = compact ? ShelfLayout::Compact : ShelfLayout::Roomy;
     const int fitting = std::max(1, room / (compact ? kNarrowestCompact : kNarrowest));
-    int columns = std::min(count, fitting);
-    int rows = (count + columns - 1) / columns;
-    if (compact) { // rows alike, and more of them where that gives the words room
-        const int low = viewport()->height() - 2;
-        const int least = BottleDelegate::cellHeight(layout, 1);
-        columns = (count + rows - 1) / rows;
-        while (room / columns < kEasyCompact && (rows + 1) * least <= low && rows < count) {
-            ++rows;
-            columns = (count + rows - 1) / rows;
-        }
-        rows = (count + columns - 1) / columns;
-    }
+    const int fewest = (count + std::min(count, fitting) - 1) / std::min(count, fitting);
+    const int rows = compact ? compactRows({width(), viewport()->height()}) : fewest;
+    // Of a compact shelf rows are alike.
+    const int columns = compact ? (count + rows - 1) / rows : std::min(count, fitting);
     int cellWidth = room / columns;
     if (count <= fitting)
         cellWidth = std::min(cellWidth, compact ? kWidestCompact : kWidest);

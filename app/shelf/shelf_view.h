@@ -34,6 +34,8 @@ public:
 
     /// The height that the bottles can use of a room; of many, rows are whole.
     [[nodiscard]] int usedOf(const QSize& room) const;
+    /// Of a compact shelf: the least in which as many of its bottles are seen as in that room.
+    [[nodiscard]] int leastOf(const QSize& room) const;
     [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] QSize sizeHint() const override;
 
@@ -54,6 +56,7 @@ protected:
 private:
     void fitCells();
     [[nodiscard]] int rowHeight(ShelfLayout layout, int rows) const;
+    [[nodiscard]] int compactRows(const QSize& room) const;
     void rememberSelection();
     void restoreSelection();
 

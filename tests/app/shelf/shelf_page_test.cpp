@@ -3,6 +3,7 @@
 #include "app/shelf/shelf_view.h"
 #include "app/widgets/figure_label.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/whole_lines.h"
 #include "tests/app/gallery/samples.h"
 
 #include <QLabel>
@@ -208,6 +209,30 @@ TEST(ShelfPage, NothingIsCutOffInASmallWindow)
     for (auto* chart : window.page.findChildren<ChartView*>())
         EXPECT_TRUE(window.page.rect().contains(
             QRect(chart->mapTo(&window.page, QPoint()), chart->size())));
+}
+
+TEST(ShelfPage, ReasonsThatScrollAreNotCutWithinALine)
+{
+    Window window(14, {1112, 770});
+    SelectedBottle bottle;
+    bottle.id = QStringLiteral("Dev 14");
+    bottle.nextTime = QStringLiteral("12:35");
+    bottle.factors = {{QStringLiteral("Leaflet time"), QStringLiteral("9:30")},
+                      {QStringLiteral("Wear"), QStringLiteral("× 1.32")}};
+    for (int i = 0; i < 20; ++i)
+        bottle.reasons << QStringLiteral("Reason %1").arg(i);
+    bottle.closing = QStringLiteral("Films run out first.");
+    const int before = window.page.view()->height();
+    window.page.setSelected(bottle);
+    QTest::qWait(1);
+    auto* area = window.page.findChild<WholeLines*>();
+    ASSERT_NE(area, nullptr);
+    const int line = area->fontMetrics().lineSpacing();
+    EXPECT_GT(area->verticalScrollBar()->maximum(), 0);
+    EXPECT_GE(area->viewport()->height(), 3 * line);
+    EXPECT_EQ(area->viewport()->height() % line, 0);
+    EXPECT_EQ(area->verticalScrollBar()->maximum() % line, 0) << "nor at the end";
+    EXPECT_EQ(window.page.view()->height(), before) << "bottles keep their places";
 }
 
 TEST(ShelfPage, WhatIsDoneWithABottleIsInSightInALowWindow)
