@@ -5,12 +5,16 @@
 #include "app/widgets/table_export.h"
 #include "app/widgets/theme.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QPainter>
+#include <QResizeEvent>
+#include <QScrollBar>
 #include <QSortFilterProxyModel>
 #include <QStyledItemDelegate>
 
 #include <algorithm>
+#include <cmath>
 
 namespace ullage::app
 {
@@ -18,19 +22,29 @@ namespace ullage::app
 namespace
 {
 
+constexpr int kInset = 8;
+constexpr int kRowHeight = 36;
+constexpr int kLineHeight = 17; // what a row is taller for each line more
+constexpr int kMostLines = 3;   // a longer text ends with an ellipsis; the tool tip has it all
+constexpr int kWidestWord = 220;
+constexpr int kWidestLeast = 700; // what a folded page has in the smallest window
+constexpr int kRowsSeen = 8;
+
+int roundedUp(double width) { return static_cast<int>(std::ceil(width)); }
+
+QStringList linesOf(const QString& text, const QFontMetricsF& metrics, double width)
+{
+    QStringList lines = brokenLines(text, metrics, width);
+    if (lines.size() > kMostLines)
+        lines = lines.mid(0, kMostLines - 1) << lines.mid(kMostLines - 1).join(u' ');
+    return lines;
+}
+
 // The style sheet insets chosen cells only; here all are alike.
 class CellDelegate : public QStyledItemDelegate
 {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
-
-    static constexpr int kInset = 8;
-
-    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
-    {
-        const QFontMetrics metrics(option.font);
-        return {metrics.horizontalAdvance(index.data().toString()) + 2 * kInset + 2, 36};
-    }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override
@@ -40,9 +54,16 @@ public:
             painter->fillRect(option.rect, colours().selected);
         painter->setFont(option.font);
         painter->setPen(colours().ink);
-        const QRect line = option.rect.adjusted(kInset, 0, -kInset, 0);
-        painter->drawText(line, index.data(Qt::TextAlignmentRole).toInt(),
-                          oneLine(index.data().toString(), option.fontMetrics, line.width()));
+        QRect line = option.rect.adjusted(kInset, 0, -kInset, 0);
+        const QFontMetricsF metrics(option.font);
+        const QStringList lines = linesOf(index.data().toString(), metrics, line.width());
+        const auto more = static_cast<int>(lines.size()) - 1;
+        line.setHeight(line.height() - more * kLineHeight);
+        for (const QString& text : lines) {
+            painter->drawText(line, index.data(Qt::TextAlignmentRole).toInt(),
+                              oneLine(text, metrics, line.width()));
+            line.translate(0, kLineHeight);
+        }
         painter->setPen(QPen(colours().hairline, 1));
         painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
         painter->restore();
@@ -120,7 +141,8 @@ QVariant FormularyTableModel::headerData(int section, Qt::Orientation orientatio
 
 FormularyTable::FormularyTable(const QString& name, const QStringList& columns,
                                const QList<int>& numbers, int stretched, QWidget* parent)
-    : QTableView(parent), m_model(new FormularyTableModel(this)), m_stretched(stretched)
+    : QTableView(parent), m_model(new FormularyTableModel(this)), m_numbers(numbers),
+      m_stretched(stretched)
 {
     m_model->setColumns(columns, numbers);
     auto* sorted = new QSortFilterProxyModel(this);
@@ -140,10 +162,11 @@ FormularyTable::FormularyTable(const QString& name, const QStringList& columns,
     setFrameShape(QFrame::NoFrame);
     setStyleSheet(QStringLiteral("QTableView { border: none; }"));
     verticalHeader()->hide();
-    verticalHeader()->setDefaultSectionSize(36);
+    verticalHeader()->setDefaultSectionSize(kRowHeight);
     horizontalHeader()->setHighlightSections(false);
-    horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     setHorizontalScrollMode(ScrollPerPixel);
+    setVerticalScrollMode(ScrollPerPixel);
     horizontalHeader()->setMinimumSectionSize(60);
     setSortingEnabled(true);
     horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
@@ -152,6 +175,7 @@ FormularyTable::FormularyTable(const QString& name, const QStringList& columns,
                 if (current.isValid())
                     emit rowChosen(current.data(FormularyTableModel::IdRole).toString());
             });
+    connect(sorted, &QAbstractItemModel::layoutChanged, this, &FormularyTable::fitRows);
     connect(this, &QTableView::activated, this, [this](const QModelIndex& index) {
         emit rowOpened(index.data(FormularyTableModel::IdRole).toString());
     });
@@ -161,27 +185,110 @@ void FormularyTable::setRows(std::vector<FormularyTableModel::Row> rows)
 {
     const QString before = chosen();
     m_model->setRows(std::move(rows));
-    fitColumns();
+    measure();
     choose(before);
     if (!currentIndex().isValid() && model()->rowCount() > 0)
         setCurrentIndex(model()->index(0, 0));
 }
 
+QSize FormularyTable::minimumSizeHint() const
+{
+    int width = verticalScrollBar()->sizeHint().width();
+    for (const Width& column : m_widths)
+        width += column.least;
+    const int rows = std::min(model()->rowCount(), kRowsSeen);
+    return {std::min(width, kWidestLeast),
+            horizontalHeader()->sizeHint().height() + rows * kRowHeight};
+}
+
+void FormularyTable::changeEvent(QEvent* event)
+{
+    QTableView::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
+        measure();
+}
+
 void FormularyTable::resizeEvent(QResizeEvent* event)
 {
     QTableView::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width())
+        fitColumns();
+}
+
+void FormularyTable::measure()
+{
+    const QFontMetricsF metrics(font());
+    m_widths.clear();
+    for (int column = 0; column < model()->columnCount(); ++column) {
+        const int heading = horizontalHeader()->sectionSizeHint(column);
+        double wanted = 0;
+        double word = 0;
+        for (int row = 0; row < model()->rowCount(); ++row) {
+            const QString text = model()->index(row, column).data().toString();
+            wanted = std::max(wanted, metrics.horizontalAdvance(text));
+            for (const QString& one : text.split(u' '))
+                word = std::max(word, metrics.horizontalAdvance(one));
+        }
+        const bool breaks = !m_numbers.contains(column);
+        const int whole = roundedUp(wanted) + 2 * kInset + 2;
+        const int least = std::min(whole, roundedUp(word) + 2 * kInset + 2);
+        m_widths.push_back({std::max(heading, whole),
+                            std::max(heading, breaks ? std::min(least, kWidestWord) : whole)});
+    }
+    updateGeometry();
     fitColumns();
+}
+
+// The widest give first: what is short stays on one line.
+std::vector<int> FormularyTable::widthsIn(int room) const
+{
+    std::vector<int> widths;
+    int over = -room;
+    for (const Width& column : m_widths) {
+        widths.push_back(column.wanted);
+        over += column.wanted;
+    }
+    if (over < 0)
+        widths[static_cast<std::size_t>(m_stretched)] -= over;
+    while (over > 0) {
+        std::size_t widest = widths.size();
+        for (std::size_t i = 0; i < widths.size(); ++i) {
+            if (widths[i] > m_widths[i].least &&
+                (widest == widths.size() || widths[i] > widths[widest]))
+                widest = i;
+        }
+        if (widest == widths.size())
+            break;
+        --widths[widest];
+        --over;
+    }
+    return widths;
 }
 
 void FormularyTable::fitColumns()
 {
-    int wanted = 0;
-    for (int column = 0; column < model()->columnCount(); ++column)
-        wanted += std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column));
-    const auto mode =
-        wanted <= viewport()->width() ? QHeaderView::Stretch : QHeaderView::ResizeToContents;
-    if (horizontalHeader()->sectionResizeMode(m_stretched) != mode)
-        horizontalHeader()->setSectionResizeMode(m_stretched, mode);
+    if (m_widths.empty())
+        return;
+    int column = 0;
+    for (const int width : widthsIn(viewport()->width()))
+        horizontalHeader()->resizeSection(column++, width);
+    fitRows();
+}
+
+void FormularyTable::fitRows()
+{
+    const QFontMetricsF metrics(font());
+    for (int row = 0; row < model()->rowCount(); ++row) {
+        qsizetype lines = 1;
+        for (int column = 0; column < model()->columnCount(); ++column) {
+            const double width = columnWidth(column) - 2 * kInset;
+            lines = std::max(
+                lines,
+                linesOf(model()->index(row, column).data().toString(), metrics, width).size());
+        }
+        verticalHeader()->resizeSection(row,
+                                        kRowHeight + (static_cast<int>(lines) - 1) * kLineHeight);
+    }
 }
 
 QString FormularyTable::chosen() const

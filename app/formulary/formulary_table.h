@@ -57,7 +57,8 @@ class FormularyTable : public QTableView
 
 public:
     /// `name` is what a screen reader calls it. The column at `stretched` takes the width that the
-    /// others leave. Rows stand as they were given until a heading is pressed.
+    /// others leave. Where there is too little, columns of words break them over more lines; those
+    /// in `numbers` never. Rows stand as they were given until a heading is pressed.
     FormularyTable(const QString& name, const QStringList& columns, const QList<int>& numbers,
                    int stretched, QWidget* parent = nullptr);
 
@@ -70,7 +71,11 @@ public:
     /// Nothing for an id that is not there.
     void choose(const QString& id);
 
+    /// Narrow enough that no word and no figure is cut; a few rows high.
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
 protected:
+    void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 signals:
@@ -79,11 +84,21 @@ signals:
     void rowOpened(const QString& id);
 
 private:
-    // No column is ever narrower than what stands in it: then the table scrolls.
+    struct Width {
+        int wanted; // on one line
+        int least;  // by its longest word
+    };
+
+    void measure();
+    // No column is ever narrower than the least: then the table scrolls.
     void fitColumns();
+    void fitRows();
+    [[nodiscard]] std::vector<int> widthsIn(int room) const;
 
     FormularyTableModel* m_model;
+    QList<int> m_numbers;
     int m_stretched;
+    std::vector<Width> m_widths; // one a column
 };
 
 } // namespace ullage::app

@@ -31,7 +31,7 @@ TimesTab::TimesTab(Door& door, QWidget* parent)
       m_table(new FormularyTable(tr("Development times"),
                                  {tr("Developer"), tr("Dilution"), tr("Film"), tr("EI"),
                                   tr("At %1").arg(QStringLiteral("20 °C")), tr("Source")},
-                                 {3}, 0, this)),
+                                 {3, 4}, 0, this)),
       m_empty(new EmptyState(tr("No development times yet"),
                              tr("Enter what the film's leaflet says for your developer. Nothing "
                                 "is shipped and nothing is guessed: no figure, no time."),
@@ -45,7 +45,7 @@ TimesTab::TimesTab(Door& door, QWidget* parent)
     list->body()->addWidget(m_table, 1);
     list->body()->addWidget(m_empty, 1);
     m_detail->setMinimumWidth(340);
-    m_detail->setMaximumWidth(620);
+    m_chart->setMinimumHeight(220);
     m_detail->body()->addWidget(m_chart, 1);
     for (QLabel* label : {m_source, m_notes}) {
         label->setWordWrap(true);

@@ -17,6 +17,7 @@
 #include "app/words/shown_names.h"
 #include "core/formulary/implied.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -25,7 +26,7 @@ namespace ullage::app
 {
 
 VesselsTab::VesselsTab(Door& door, QWidget* parent)
-    : QWidget(parent), m_door(&door),
+    : QWidget(parent), m_door(&door), m_row(new FoldingRow(this)),
       m_table(new FormularyTable(tr("Bottles"),
                                  {tr("Bottle"), tr("Holds"), tr("Material"), tr("Wall, mmol/day"),
                                   tr("Cap, mmol/day"), tr("Air")},
@@ -33,7 +34,6 @@ VesselsTab::VesselsTab(Door& door, QWidget* parent)
       m_why(new ExplanationView(ExplanationView::Heading::Shown, this)),
       m_edit(new QPushButton(tr("Edit…"), this)), m_retire(new QPushButton(tr("Retire…"), this))
 {
-    auto* row = new FoldingRow(this);
     auto* list = new Card({}, this);
     list->body()->addWidget(m_table, 1);
     auto* buttons = new QHBoxLayout;
@@ -48,13 +48,21 @@ VesselsTab::VesselsTab(Door& door, QWidget* parent)
     auto* implied = new Card(tr("Where from?"), this);
     implied->body()->addWidget(m_why);
     implied->setMinimumWidth(320);
-    implied->setMaximumWidth(460);
-    row->addColumn(list, 2);
-    row->addColumn(implied, 1);
+    m_row->addColumn(list, 2);
+    m_row->addColumn(implied, 1);
     connect(m_table, &FormularyTable::rowChosen, this, &VesselsTab::showVessel);
     connect(m_table, &FormularyTable::rowOpened, this, &VesselsTab::edit);
     connect(m_edit, &QPushButton::clicked, this, &VesselsTab::edit);
     connect(m_retire, &QPushButton::clicked, this, &VesselsTab::retire);
+}
+
+// Under the table it does not scroll by itself: the page does.
+bool VesselsTab::event(QEvent* event)
+{
+    const bool done = QWidget::event(event);
+    if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest)
+        m_why->showWhole(m_row->isFolded());
+    return done;
 }
 
 void VesselsTab::setFormulary(const formulary::Formulary& formulary, const Wording& wording)

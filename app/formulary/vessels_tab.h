@@ -12,6 +12,7 @@ namespace ullage::app
 {
 
 class ExplanationView;
+class FoldingRow;
 class FormularyTable;
 
 class VesselsTab : public QWidget
@@ -33,6 +34,9 @@ public:
     /// says what; a refusal is told in a dialog. Nothing if none is chosen.
     void retire();
 
+protected:
+    bool event(QEvent* event) override;
+
 private:
     void openEditor(const formulary::Vessel& start);
     void showVessel(const QString& id);
@@ -42,6 +46,7 @@ private:
     Door* m_door;
     formulary::Formulary m_formulary;
     Wording m_wording;
+    FoldingRow* m_row;
     FormularyTable* m_table;
     ExplanationView* m_why;
     QPushButton* m_edit;

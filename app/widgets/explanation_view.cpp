@@ -24,6 +24,14 @@ QString paragraph(const QString& html, int above = 0)
     return QStringLiteral("<p style=\"margin:%1px 0 4px 0\">%2</p>").arg(above).arg(html);
 }
 
+// A figure stays with its unit; what is longer than one may be broken.
+QString unbroken(const QString& value)
+{
+    constexpr qsizetype kLongestFigure = 26;
+    QString whole = value;
+    return value.size() > kLongestFigure ? whole : whole.replace(u' ', QChar::Nbsp);
+}
+
 QString row(const QString& name, const QString& value)
 {
     return QStringLiteral("<tr><td style=\"padding:1px 12px 1px 0\">%1</td>"
@@ -69,10 +77,14 @@ void ExplanationView::changeEvent(QEvent* event)
         render();
 }
 
-void ExplanationView::showWhole()
+void ExplanationView::showWhole(bool whole)
 {
-    m_whole = true;
-    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    if (whole == m_whole)
+        return;
+    m_whole = whole;
+    setVerticalScrollBarPolicy(whole ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
+    if (!whole)
+        setMinimumHeight(0);
     takeHeight();
 }
 
@@ -114,26 +126,27 @@ QString ExplanationView::html() const
             paragraph(coloured(c.quiet, QStringLiteral("<b>%1</b>").arg(tr("In this case"))), 8);
         html += QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"0\">");
         for (const ExplainedInput& input : why.inputs)
-            html += row(text(input.name), text(input.value));
+            html += row(text(input.name), text(unbroken(input.value)));
         html += QStringLiteral("</table>");
     }
     if (!why.constants.empty())
         html +=
             paragraph(coloured(c.quiet, QStringLiteral("<b>%1</b>").arg(tr("It stands on"))), 8);
     for (const ExplainedConstant& constant : why.constants) {
-        QString value = text(constant.value);
+        QString value = text(unbroken(constant.value));
         if (!constant.range.isEmpty())
-            value += coloured(c.quiet, QStringLiteral(" (%1)").arg(text(constant.range)));
-        const QString grade = coloured(gradeColour(constant.grade), gradeName(constant.grade));
+            value += coloured(c.quiet, QStringLiteral(" (%1)").arg(text(unbroken(constant.range))));
         html += QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"0\">") +
-                row(text(constant.name), value + QStringLiteral("&nbsp;&nbsp;") + grade) +
-                QStringLiteral("</table>");
-        const QString& from = constant.source;
-        html +=
-            QStringLiteral("<p style=\"margin:0 0 5px 0\">%1</p>")
-                .arg(coloured(
-                    c.quiet,
-                    QStringLiteral("<span style=\"font-size:12px\">%1</span>").arg(text(from))));
+                row(text(constant.name), value) + QStringLiteral("</table>");
+        // Under the figure: beside it there is no room for the grade where the view is narrow.
+        QStringList from;
+        if (const QString grade = gradeName(constant.grade); !grade.isEmpty())
+            from << coloured(gradeColour(constant.grade),
+                             QStringLiteral("<b>%1</b>").arg(text(grade)));
+        if (!constant.source.isEmpty())
+            from << coloured(c.quiet, text(constant.source));
+        html += QStringLiteral("<p style=\"margin:0 0 5px 0; font-size:12px\">%1</p>")
+                    .arg(from.join(coloured(c.quiet, QStringLiteral(" · "))));
     }
     int above = 8;
     for (const QString& note : why.notes) {

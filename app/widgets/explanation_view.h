@@ -25,8 +25,9 @@ public:
     [[nodiscard]] const Explanation& explanation() const { return m_explanation; }
     /// Height of all it says at a width.
     [[nodiscard]] int heightFor(int width) const;
-    /// From now on it is as high as what it says, and leaves scrolling to what it stands in.
-    void showWhole();
+    /// From now on it is as high as what it says, and leaves scrolling to what it stands in; or no
+    /// longer.
+    void showWhole(bool whole = true);
 
 protected:
     void changeEvent(QEvent* event) override;

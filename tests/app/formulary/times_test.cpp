@@ -110,4 +110,25 @@ TEST(TimesTab, beginsWithTheDeveloper)
     EXPECT_EQ(table->model()->index(0, 5).data().toString(), "published") << "a word, no letter";
 }
 
+TEST(FormularyTable, breaksWordsAndNoFigureWhereItIsNarrow)
+{
+    FormularyTable table("Times", {"Developer", "Time"}, {1}, 0);
+    table.setRows({{"a", {{"MQ borax developer, stock, from the harbour", {}}, {"7:00", 420.0}}},
+                   {"b", {{"Acid", {}}, {"12:00", 720.0}}}});
+    table.resize(700, 300);
+    table.show();
+    QTest::qWait(1);
+    const int low = table.rowHeight(0);
+    EXPECT_EQ(table.rowHeight(1), low);
+    table.resize(260, 300);
+    EXPECT_EQ(table.horizontalScrollBar()->maximum(), 0);
+    EXPECT_GT(table.rowHeight(0), low);
+    EXPECT_EQ(table.rowHeight(1), low);
+    const QFontMetrics metrics(table.font());
+    EXPECT_GE(table.columnWidth(1), metrics.horizontalAdvance("12:00") + 16);
+    table.sortByColumn(0, Qt::AscendingOrder);
+    EXPECT_EQ(table.rowHeight(0), low) << "the height goes with the words";
+    EXPECT_GT(table.rowHeight(1), low);
+}
+
 } // namespace ullage::app

@@ -8,6 +8,8 @@
 #include <QMenu>
 #include <QPainter>
 #include <QTest>
+#include <QTextBlock>
+#include <QTextLayout>
 #include <QTranslator>
 #include <QVBoxLayout>
 
@@ -83,6 +85,30 @@ TEST(ExplanationView, saysAllThereIsWithoutTakingItForMarkup)
         EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part;
     EXPECT_TRUE(text.contains(gradeMeaning(chemistry::Grade::Computed)));
     EXPECT_TRUE(view.accessibleDescription().contains(QStringLiteral("a survey")));
+}
+
+TEST(ExplanationView, breaksNoWordWhereItIsNarrow)
+{
+    ExplanationView view;
+    Explanation why = sampleWhy();
+    why.constants = {{QStringLiteral("Wall lets through"), QStringLiteral("0 cm³·mm/(m²·day·atm)"),
+                      QStringLiteral("0.01 – 0.25"), QStringLiteral("a survey"),
+                      chemistry::Grade::CommonPractice}};
+    view.setExplanation(why);
+    view.resize(270, 500);
+    view.show();
+    QTest::qWait(1);
+    QStringList lines;
+    for (QTextBlock block = view.document()->begin(); block.isValid(); block = block.next()) {
+        for (int i = 0; i < block.layout()->lineCount(); ++i) {
+            const QTextLine line = block.layout()->lineAt(i);
+            lines << block.text().mid(line.textStart(), line.textLength());
+        }
+    }
+    const QString all = lines.join(u'|');
+    for (const QString& whole :
+         {gradeName(chemistry::Grade::CommonPractice), QStringLiteral("(0.01\u00a0–\u00a00.25)")})
+        EXPECT_TRUE(all.contains(whole)) << whole.toStdString() << " in " << all.toStdString();
 }
 
 TEST(WhereFrom, opensByKeyAndClosesBackToTheFigure)
