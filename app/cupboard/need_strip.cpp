@@ -19,10 +19,12 @@ namespace ullage::app
 namespace
 {
 
-constexpr double kNames = 132; // width of the column at the left
-constexpr double kDays = 24;   // height of the line of days
-constexpr double kWork = 58;   // of the work under it, with two lines for names
-constexpr double kPace = 42;   // of what comes besides
+constexpr double kNames = 132;   // width of the column at the left
+constexpr double kDays = 24;     // height of the line of days
+constexpr double kWork = 62;     // of the work under it, with two lines for names
+constexpr double kWorkName = 15; // such a line
+constexpr double kWidestWorkName = 120;
+constexpr double kPace = 42; // of what comes besides
 constexpr double kBar = 22;
 constexpr double kLane = 26;
 constexpr double kRowGap = 12;
@@ -87,26 +89,30 @@ QString NeedStrip::paceWords() const
 
 double NeedStrip::workHeight() const { return kWork + (m_strip.pace.isEmpty() ? 0 : kPace); }
 
-// In two lines where one does not hold it.
+// In a few lines where one does not hold it.
 QStringList NeedStrip::nameLines(const NeedRow& row)
 {
     const QFontMetricsF metrics(Theme::font(TextRole::Strong));
     constexpr double kRoom = kNames - 8;
-    const QString whole = oneLine(row.name, metrics, 1e6); // it may hold anything
-    if (metrics.horizontalAdvance(whole) <= kRoom)
-        return {whole};
-    qsizetype cut = 0; // behind the last word, or part of one, that the first line holds
-    for (qsizetype at = 0; at < whole.size(); ++at) {
-        const bool ends = whole[at] == u' ' || whole[at] == u'-';
-        if (!ends)
-            continue;
-        if (metrics.horizontalAdvance(whole.left(at + 1).trimmed()) > kRoom)
+    constexpr qsizetype kMostLines = 3;
+    QString left = oneLine(row.name, metrics, 1e6); // it may hold anything
+    QStringList lines;
+    while (metrics.horizontalAdvance(left) > kRoom && lines.size() + 1 < kMostLines) {
+        qsizetype cut = 0; // behind the last word, or part of one, that this line holds
+        for (qsizetype at = 0; at < left.size(); ++at) {
+            const bool ends = left[at] == u' ' || left[at] == u'-';
+            if (!ends)
+                continue;
+            if (metrics.horizontalAdvance(left.left(at + 1).trimmed()) > kRoom)
+                break;
+            cut = at + 1;
+        }
+        if (cut == 0)
             break;
-        cut = at + 1;
+        lines << left.left(cut).trimmed();
+        left = left.mid(cut);
     }
-    if (cut == 0)
-        return {oneLine(whole, metrics, kRoom)};
-    return {whole.left(cut).trimmed(), oneLine(whole.mid(cut), metrics, kRoom)};
+    return lines << oneLine(left, metrics, kRoom);
 }
 
 double NeedStrip::heightOf(const NeedRow& row) const
@@ -185,16 +191,21 @@ void NeedStrip::paintWork(QPainter& painter) const
         const double x = std::min(xOf(work.at), room().right() - wide);
         painter.setPen(colours().ink);
         paintTally(painter, QRectF(x, kDays + 5, wide, kTally), Qt::AlignLeft, work.films);
-        const auto free =
-            std::find_if(named.begin(), named.end(), [&](double taken) { return taken <= x; });
-        if (work.name.isEmpty() || free == named.end())
+        if (work.name.isEmpty())
             continue;
-        const QString name = oneLine(work.name, metrics, std::min(90.0, room().right() - x));
+        // Where the strip ends beside it the name begins before its marks.
+        const QString name = oneLine(work.name, metrics, kWidestWorkName);
+        const double left = std::min(x, room().right() - metrics.horizontalAdvance(name));
+        const auto free =
+            std::find_if(named.begin(), named.end(), [&](double taken) { return taken <= left; });
+        if (free == named.end())
+            continue;
         painter.setFont(small);
         painter.setPen(colours().quiet);
-        painter.drawText(
-            QPointF(x, kDays + kTally + 18 + 13 * static_cast<double>(free - named.begin())), name);
-        *free = x + metrics.horizontalAdvance(name) + 8;
+        painter.drawText(QPointF(left, kDays + kTally + 19 +
+                                           kWorkName * static_cast<double>(free - named.begin())),
+                         name);
+        *free = left + metrics.horizontalAdvance(name) + 8;
     }
 }
 

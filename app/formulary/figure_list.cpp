@@ -17,9 +17,11 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kRowHeight = 58;
 constexpr int kBareHeight = 44; // without a source line
+constexpr int kMostSourceLines = 2;
+constexpr double kSourceLine = 15;
 constexpr int kInset = 8;
+constexpr int kAbove = 5;
 constexpr double kLabelLine = 16;
 constexpr double kValueLine = 18;
 constexpr int kUsual = 300;
@@ -39,10 +41,13 @@ public:
         const bool bare = index.data(FigureModel::SourceRole).toString().isEmpty();
         const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
         const double width = (view ? view->viewport()->width() : kUsual) - taken();
-        const double more =
-            heightOf(labelFont(), index, FigureModel::LabelRole, width) - kLabelLine +
-            heightOf(valueFont(), index, FigureModel::ValueRole, width) - kValueLine;
-        return {200, (bare ? kBareHeight : kRowHeight) + static_cast<int>(std::ceil(more))};
+        double more = heightOf(labelFont(), index, FigureModel::LabelRole, width) - kLabelLine +
+                      heightOf(valueFont(), index, FigureModel::ValueRole, width) - kValueLine;
+        if (!bare) {
+            const double under = width + taken() - 2 * kInset;
+            more += kSourceLine * static_cast<double>(sourceLines(index, under).size());
+        }
+        return {200, kBareHeight + static_cast<int>(std::ceil(more))};
     }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -61,19 +66,21 @@ public:
         painter->drawLine(QPointF(cell.left() + kInset, cell.bottom()),
                           QPointF(cell.right() - kInset, cell.bottom()));
         const bool known = index.data(FigureModel::KnownRole).toBool();
-        QRectF line(cell.left() + kInset, cell.top() + 5, cell.width() - taken(), 0);
+        QRectF line(cell.left() + kInset, cell.top() + kAbove, cell.width() - taken(), 0);
         line.setHeight(heightOf(labelFont(), index, FigureModel::LabelRole, line.width()));
         write(*painter, line, labelFont(), c.quiet, index.data(FigureModel::LabelRole).toString());
         line.moveTop(line.bottom());
         line.setHeight(heightOf(valueFont(), index, FigureModel::ValueRole, line.width()));
         write(*painter, line, valueFont(), known ? c.ink : c.quiet,
               index.data(FigureModel::ValueRole).toString());
-        line.moveTop(line.bottom() - 1);
-        line.setHeight(kLabelLine);
-        writeOneLine(*painter, line, Theme::font(TextRole::Small), c.quiet,
-                     index.data(FigureModel::SourceRole).toString());
+        const double below = line.bottom();
+        line = QRectF(cell.left() + kInset, below, cell.width() - 2 * kInset, kSourceLine);
+        for (const QString& words : sourceLines(index, line.width())) {
+            writeOneLine(*painter, line, Theme::font(TextRole::Small), c.quiet, words);
+            line.translate(0, kSourceLine);
+        }
         if (known)
-            paintGrade(*painter, badge(cell), gradeAt(index));
+            paintGrade(*painter, badge(cell, below), gradeAt(index));
         painter->restore();
     }
 
@@ -81,7 +88,11 @@ public:
                    const QModelIndex& index) override
     {
         if (event->type() == QEvent::ToolTip && index.isValid()) {
-            const bool onBadge = badge(option.rect).contains(event->pos());
+            const double width = option.rect.width() - taken();
+            const double below = option.rect.top() + kAbove +
+                                 heightOf(labelFont(), index, FigureModel::LabelRole, width) +
+                                 heightOf(valueFont(), index, FigureModel::ValueRole, width);
+            const bool onBadge = badge(option.rect, below).contains(event->pos());
             showPlainToolTip(event->globalPos(),
                              onBadge && index.data(FigureModel::KnownRole).toBool()
                                  ? gradeMeaning(gradeAt(index))
@@ -93,10 +104,24 @@ public:
     }
 
 private:
-    static QRectF badge(const QRectF& cell)
+    // Beside the figure; the source has the whole width under both.
+    static QRectF badge(const QRectF& cell, double below)
     {
         const double width = widestBadge();
-        return {cell.right() - kInset - width, cell.top(), width, cell.height()};
+        const double top = cell.top() + kAbove;
+        return {cell.right() - kInset - width, top, width, below - top};
+    }
+
+    static QStringList sourceLines(const QModelIndex& index, double width)
+    {
+        const QString source = index.data(FigureModel::SourceRole).toString();
+        if (source.isEmpty())
+            return {};
+        QStringList lines = brokenLines(source, QFontMetricsF(Theme::font(TextRole::Small)), width);
+        if (lines.size() > kMostSourceLines)
+            lines = lines.mid(0, kMostSourceLines - 1)
+                    << lines.mid(kMostSourceLines - 1).join(u' ');
+        return lines;
     }
 
     static MaybeGrade gradeAt(const QModelIndex& index)

@@ -37,14 +37,48 @@ QString groupName(formulary::Role role)
     return SolutionList::tr("Other");
 }
 
+constexpr int kHeadingHeight = 32;
+constexpr int kRowHeight = 36;
+constexpr int kLineHeight = 18; // what a row is taller for each line more
+constexpr int kMostLines = 3;
+
+QFont nameFont(bool chosen)
+{
+    QFont font = Theme::font(TextRole::Body);
+    font.setPixelSize(14);
+    if (chosen)
+        font.setWeight(QFont::DemiBold);
+    return font;
+}
+
+QRectF wordsOf(const QRectF& cell, bool heading)
+{
+    return cell.adjusted(heading ? 10 : 14, heading ? 4 : 0, -10, 0);
+}
+
+// What tells two solutions apart often stands at the end of the name.
+QStringList linesOf(const QString& name, bool chosen, double width)
+{
+    QStringList lines = brokenLines(name, QFontMetricsF(nameFont(chosen)), width);
+    if (lines.size() > kMostLines)
+        lines = lines.mid(0, kMostLines - 1) << lines.mid(kMostLines - 1).join(u' ');
+    return lines;
+}
+
 class SolutionDelegate : public QStyledItemDelegate
 {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
-    QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override
+    // As high in the heavier letters of the one that is chosen: nothing moves when it is.
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
-        return {180, index.data(SolutionListModel::HeadingRole).toBool() ? 32 : 36};
+        if (index.data(SolutionListModel::HeadingRole).toBool())
+            return {180, kHeadingHeight};
+        const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+        const QRectF cell(0, 0, view ? view->viewport()->width() : 180, kRowHeight);
+        const auto lines = linesOf(index.data().toString(), true, wordsOf(cell, false).width());
+        return {180, kRowHeight + (static_cast<int>(lines.size()) - 1) * kLineHeight};
     }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -61,15 +95,19 @@ public:
             painter->setBrush(chosen ? c.selected : c.raised);
             painter->drawRoundedRect(cell.adjusted(1, 0, -1, 0), Space::kRadius, Space::kRadius);
         }
-        QFont font = Theme::font(heading ? TextRole::CardTitle : TextRole::Body);
-        font.setPixelSize(heading ? 13 : 14);
-        if (chosen)
-            font.setWeight(QFont::DemiBold);
+        const QFont font = heading ? Theme::font(TextRole::CardTitle) : nameFont(chosen);
         painter->setFont(font);
         painter->setPen(heading ? c.quiet : c.ink);
-        const QRectF line = cell.adjusted(heading ? 10 : 14, heading ? 4 : 0, -10, 0);
-        painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                          oneLine(index.data().toString(), QFontMetricsF(font), line.width()));
+        QRectF line = wordsOf(cell, heading);
+        QStringList lines{index.data().toString()};
+        if (!heading)
+            lines = linesOf(lines.front(), chosen, line.width());
+        line.setHeight(line.height() - static_cast<double>(lines.size() - 1) * kLineHeight);
+        for (const QString& words : lines) {
+            painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                              oneLine(words, QFontMetricsF(font), line.width()));
+            line.translate(0, kLineHeight);
+        }
         painter->restore();
     }
 };
@@ -158,6 +196,7 @@ SolutionList::SolutionList(QWidget* parent)
     m_view->setFrameShape(QFrame::NoFrame);
     m_view->setStyleSheet(QStringLiteral("QListView { background: transparent; border: none; }"));
     m_view->setMouseTracking(true);
+    m_view->setResizeMode(QListView::Adjust); // a longer name is higher in a narrower list
     m_view->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_view->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_view->setAccessibleName(tr("Solutions"));

@@ -19,7 +19,67 @@ namespace
 constexpr double kTallestRow = 92;
 constexpr double kLowestRow = 56;
 constexpr double kDot = 24;
-constexpr double kDetailLine = 17;
+constexpr double kNameLine = 18; // each beyond the first
+constexpr double kDetailLine = 14.5;
+constexpr double kBeforeDetail = 2;
+
+QFont nameFont(bool now, bool small)
+{
+    QFont font = Theme::font(now ? TextRole::Strong : TextRole::Body);
+    font.setPixelSize(small ? 14 : 15);
+    return font;
+}
+
+// As many of the lines as there is room for; what is over is told by an ellipsis.
+QStringList atMost(const QStringList& lines, qsizetype most)
+{
+    if (lines.size() <= most)
+        return lines;
+    if (most <= 0)
+        return {};
+    return lines.mid(0, most - 1) << lines.mid(most - 1).join(u' ');
+}
+
+// Where the first line stands: higher than usual if there are many.
+double paintWords(QPainter& painter, const MixingStep& step, const QRectF& row, double usualTop,
+                  bool now, const QColor& ink)
+{
+    const QRectF words = row.adjusted(48, 0, -8, 0);
+    const bool broken =
+        QFontMetricsF(nameFont(now, false)).horizontalAdvance(step.name) > words.width();
+    const QFont font = nameFont(now, broken);
+    const QFont small = Theme::font(TextRole::Small);
+    const QStringList name = atMost(brokenLines(step.name, QFontMetricsF(font), words.width()), 2);
+    const double named = kDot + static_cast<double>(name.size() - 1) * kNameLine;
+    const auto most =
+        static_cast<qsizetype>((words.height() - named - kBeforeDetail) / kDetailLine);
+    QStringList detail;
+    if (!step.detail.isEmpty())
+        detail = atMost(brokenLines(step.detail, QFontMetricsF(small), words.width()), most);
+    const double tall =
+        named +
+        (detail.isEmpty() ? 0 : kBeforeDetail + static_cast<double>(detail.size()) * kDetailLine);
+    QRectF line(words.left(), std::max(words.top(), std::min(usualTop, words.bottom() - tall)),
+                words.width(), kDot);
+    const double top = line.top();
+    painter.setFont(font);
+    painter.setPen(ink);
+    for (const QString& part : name) {
+        painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                         oneLine(part, QFontMetricsF(font), line.width()));
+        line.translate(0, kNameLine);
+    }
+    line.translate(0, kDot - kNameLine + kBeforeDetail);
+    line.setHeight(kDetailLine);
+    painter.setFont(small);
+    painter.setPen(colours().quiet);
+    for (const QString& part : detail) {
+        painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                         oneLine(part, QFontMetricsF(small), line.width()));
+        line.translate(0, kDetailLine);
+    }
+    return top;
+}
 
 } // namespace
 
@@ -87,7 +147,9 @@ void MixingStepList::paintEvent(QPaintEvent*)
             painter.drawRoundedRect(row.adjusted(1, spare, -1, -spare), Space::kRadius,
                                     Space::kRadius);
         }
-        QRectF dot(12, row.center().y() - kDot, kDot, kDot);
+        const double top =
+            paintWords(painter, step, row, row.center().y() - kDot, now, done ? c.quiet : c.ink);
+        const QRectF dot(12, top, kDot, kDot);
         painter.setPen(done || now ? Qt::NoPen : QPen(c.border, 1));
         painter.setBrush(done ? c.green : now ? c.brown : c.paper);
         painter.drawEllipse(dot);
@@ -97,36 +159,6 @@ void MixingStepList::paintEvent(QPaintEvent*)
         painter.setPen(done || now ? c.card : c.quiet);
         painter.drawText(dot, Qt::AlignCenter,
                          done ? QStringLiteral("✓") : QLocale().toString(i + 1));
-        const QRectF words = row.adjusted(48, 0, -8, 0);
-        font = Theme::font(now ? TextRole::Strong : TextRole::Body);
-        font.setPixelSize(15);
-        painter.setPen(done ? c.quiet : c.ink);
-        if (QFontMetricsF(font).horizontalAdvance(step.name) > words.width()) {
-            // A name that takes two lines takes the detail's place.
-            font.setPixelSize(14);
-            painter.setFont(font);
-            painter.drawText(QRectF(words.left(), dot.top() + 2, words.width(), kDot + 18),
-                             Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, step.name);
-            continue;
-        }
-        painter.setFont(font);
-        painter.drawText(QRectF(words.left(), dot.top(), words.width(), kDot),
-                         Qt::AlignLeft | Qt::AlignVCenter, step.name);
-        font = Theme::font(TextRole::Small);
-        painter.setFont(font);
-        painter.setPen(c.quiet);
-        const QFontMetricsF metrics(font);
-        QRectF line(words.left(), dot.bottom() + 1, words.width(), kDetailLine);
-        // A low window has no room for another; what is over is told by an ellipsis.
-        const QStringList broken = brokenLines(step.detail, metrics, words.width());
-        const bool two = broken.size() > 1 && line.top() + 2 * kDetailLine <= row.bottom();
-        const QStringList lines =
-            two ? QStringList{broken.front(), broken.mid(1).join(u' ')} : QStringList{step.detail};
-        for (const QString& detail : lines) {
-            painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                             oneLine(detail, metrics, words.width()));
-            line.translate(0, kDetailLine - 2);
-        }
     }
 }
 

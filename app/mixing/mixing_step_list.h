@@ -11,7 +11,7 @@ namespace ullage::app
 
 struct MixingStep {
     QString name;   ///< "Water"
-    QString detail; ///< one line below it, cut where there is no room
+    QString detail; ///< below it, on as many lines as there is room for
 };
 
 /// Only steps already done can be gone back to, with a click or the keyboard (Up).
