@@ -2,6 +2,7 @@
 
 #include "app/statistics/figures_view.h"
 #include "app/statistics/statistics_charts.h"
+#include "app/statistics/statistics_count.h"
 #include "app/statistics/statistics_words.h"
 #include "app/widgets/card.h"
 #include "app/widgets/empty_state.h"
@@ -10,10 +11,8 @@
 #include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_button.h"
-#include "app/words/local_calendar.h"
 #include "app/words/moment_text.h"
 #include "app/words/statistics_tables.h"
-#include "core/ledger/statistics_reader.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -33,15 +32,14 @@ namespace ullage::app
 namespace
 {
 
-constexpr int kTellEvery = 50; // batches between two signs of progress
-constexpr int kLateMs = 300;   // what was shown of another period stays so long
+constexpr int kLateMs = 300; // what was shown of another period stays so long
 constexpr int kProgressWidth = 140;
 constexpr int kHeight = 34; // of what stands in one row
 
 } // namespace
 
 StatisticsPage::StatisticsPage(Door& door, QWidget* parent)
-    : QWidget(parent), m_door(door), m_thread(std::make_unique<StoreThread>()),
+    : QWidget(parent), m_door(door), m_count(new StatisticsCount(door, this)),
       m_late(new QTimer(this)),
       m_period(new PeriodBar(
           {Span::TwelveMonths, Span::Month, Span::Quarter, Span::Year, Span::All, Span::Between},
@@ -65,6 +63,23 @@ StatisticsPage::StatisticsPage(Door& door, QWidget* parent)
     auto* printing = new QShortcut(QKeySequence::Print, this);
     printing->setContext(Qt::WidgetWithChildrenShortcut);
     connect(printing, &QShortcut::activated, this, &StatisticsPage::print);
+    connect(m_count, &StatisticsCount::progressed, this, [this](int done, int all) {
+        m_progress->setRange(0, all);
+        m_progress->setValue(done);
+        m_progress->show();
+    });
+    connect(m_count, &StatisticsCount::ended, this, [this] {
+        m_progress->hide();
+        m_late->stop();
+    });
+    connect(m_count, &StatisticsCount::counted, this, &StatisticsPage::showCounted);
+    connect(m_count, &StatisticsCount::unchanged, this, [this] {
+        if (m_stack->currentWidget() == m_counting)
+            showAll();
+        doWhatWaits();
+    });
+    connect(m_count, &StatisticsCount::failed, this, &StatisticsPage::sayFailed);
+    connect(m_count, &StatisticsCount::outgrown, this, &StatisticsPage::refresh);
     connect(&m_door, &Door::wordingChanged, this, &StatisticsPage::wordAnew);
     connect(&m_door, &Door::opened, this, &StatisticsPage::bookOpened);
     connect(&m_door, &Door::closing, this, &StatisticsPage::bookClosing);
@@ -75,12 +90,6 @@ StatisticsPage::StatisticsPage(Door& door, QWidget* parent)
     wordAnew();
     if (m_door.isOpen())
         bookOpened();
-}
-
-StatisticsPage::~StatisticsPage()
-{
-    ++*m_generation;
-    m_thread.reset();
 }
 
 void StatisticsPage::build()
@@ -103,10 +112,18 @@ void StatisticsPage::build()
         return m_statistics ? statisticsFigures(*m_statistics, m_wording)
                             : std::vector<Explanation>();
     });
+    // As high as the choices, of one look, and at the top where those take two rows.
+    auto* deeds = new QWidget(this);
+    deeds->setFixedHeight(kHeight);
+    auto* side = new QHBoxLayout(deeds);
+    side->setContentsMargins(0, 0, 0, 0);
+    side->setSpacing(Space::kSmall);
     for (QPushButton* button : std::initializer_list<QPushButton*>{m_ask, m_export, m_print}) {
-        button->setFixedHeight(kHeight);
-        row->addWidget(button, 0, Qt::AlignTop);
+        setButtonLook(button, ButtonLook::Quiet);
+        button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
+        side->addWidget(button);
     }
+    row->addWidget(deeds, 0, Qt::AlignTop);
     column->addLayout(row);
     column->addWidget(m_stack, 1);
 
@@ -128,8 +145,7 @@ void StatisticsPage::build()
 
 void StatisticsPage::bookOpened()
 {
-    m_thread->setBook(m_door.path());
-    m_basis.reset();
+    m_count->takeBook();
     m_statistics.reset();
     m_shownOf.reset();
     sayCounting();
@@ -138,8 +154,7 @@ void StatisticsPage::bookOpened()
 
 void StatisticsPage::bookClosing()
 {
-    giveUp();
-    m_thread->setBook({});
+    m_count->letGoOfBook();
     m_waits = nullptr;
     m_statistics.reset();
     m_shownOf.reset();
@@ -168,11 +183,13 @@ void StatisticsPage::exportTable()
         whenCounted(&StatisticsPage::exportTable);
 }
 
+bool StatisticsPage::isCounted() const { return m_statistics && !m_count->underWay() && !m_stale; }
+
 bool StatisticsPage::isOfChosenPeriod() const { return m_shownOf == m_period->period(); }
 
 void StatisticsPage::whenCounted(void (StatisticsPage::*deed)())
 {
-    if (m_underWay != m_period->period())
+    if (m_count->underWay() != m_period->period())
         refresh(); // lets go of what waited for another
     m_waits = deed;
 }
@@ -197,8 +214,8 @@ void StatisticsPage::hideEvent(QHideEvent* event)
 {
     QWidget::hideEvent(event);
     m_waits = nullptr;
-    if (m_underWay) {
-        giveUp();
+    if (m_count->underWay()) {
+        m_count->giveUp();
         m_stale = true;
     }
 }
@@ -211,20 +228,7 @@ void StatisticsPage::refresh()
     if (m_stale || !m_door.isOpen())
         return;
     m_period->setToday(localDate(m_door.now()));
-    const ledger::Period wanted = m_period->period();
-    if (m_underWay == wanted)
-        m_again = true;
-    else
-        begin(wanted);
-}
-
-void StatisticsPage::giveUp()
-{
-    ++*m_generation;
-    m_underWay.reset();
-    m_again = false;
-    m_progress->hide();
-    m_late->stop();
+    begin(m_period->period());
 }
 
 // Nothing is shown in the place of figures that are not there yet.
@@ -238,97 +242,38 @@ void StatisticsPage::sayCounting()
         button->hide();
 }
 
-bool StatisticsPage::ended(int generation)
-{
-    if (*m_generation != generation)
-        return false;
-    const bool again = m_again;
-    giveUp();
-    if (again)
-        QMetaObject::invokeMethod(this, &StatisticsPage::refresh, Qt::QueuedConnection);
-    return true;
-}
-
 void StatisticsPage::begin(const ledger::Period& period)
 {
-    giveUp();
+    const bool another = m_count->underWay() != period;
+    m_count->begin(period);
+    if (!another)
+        return;
     m_waits = nullptr;
     m_failed = false;
-    m_underWay = period;
     // Its menu must not write another period's figures either.
     m_table->exportEntry()->setEnabled(m_shownOf == period);
     if (!m_statistics)
         sayCounting();
-    else if (!m_basis || m_basis->period != period)
+    else if (!m_count->hasCounted(period))
         m_late->start();
-    const int generation = *m_generation;
-    const auto current = m_generation;
-    ledger::StatisticsRequest request;
-    request.period = period;
-    request.now = m_door.now();
-    request.calendar = localCalendar();
-    request.progress = [this, generation, current, thread = m_thread.get()](int done, int all) {
-        if (thread->stopping() || *current != generation)
-            return false;
-        if (done % kTellEvery == 0)
-            QMetaObject::invokeMethod(this, [this, generation, current, done, all] {
-                if (*current != generation)
-                    return;
-                m_progress->setRange(0, all);
-                m_progress->setValue(done);
-                m_progress->show();
-            });
-        return true;
-    };
-    const auto fail = [this, generation](const Error& error) {
-        QMetaObject::invokeMethod(this, [this, generation, error] {
-            if (!ended(generation))
-                return;
-            m_failed = true;
-            m_waits = nullptr;
-            m_counting->setWords(tr("Not counted"), tr("The book could not be read."));
-            showAll();
-            emit failed(error);
-        });
-    };
-    m_thread->post(
-        [=, this, known = m_basis](store::SqlStore& store) {
-            if (*current != generation)
-                return;
-            const auto last = store.lastEntry();
-            if (!last)
-                return fail(last.error());
-            const Basis basis{*last, period};
-            if (known == basis) {
-                QMetaObject::invokeMethod(this, [this, generation] {
-                    if (!ended(generation))
-                        return;
-                    if (m_stack->currentWidget() == m_counting)
-                        showAll();
-                    doWhatWaits();
-                });
-                return;
-            }
-            const auto read = ledger::readStatistics(store, request);
-            if (!read)
-                return fail(read.error());
-            if (!*read)
-                return; // stopped: nobody waits for it
-            QMetaObject::invokeMethod(this, [this, generation, basis, found = *read] {
-                const bool again = m_again;
-                if (!ended(generation))
-                    return;
-                // What was entered meanwhile may be counted as an entry and yet lie after the
-                // moment that was asked about.
-                m_basis = again ? std::nullopt : std::optional(basis);
-                m_statistics = found;
-                m_shownOf = basis.period;
-                m_table->exportEntry()->setEnabled(true);
-                showAll();
-                doWhatWaits();
-            });
-        },
-        fail);
+}
+
+void StatisticsPage::showCounted(const ledger::Statistics& statistics, const ledger::Period& period)
+{
+    m_statistics = statistics;
+    m_shownOf = period;
+    m_table->exportEntry()->setEnabled(true);
+    showAll();
+    doWhatWaits();
+}
+
+void StatisticsPage::sayFailed(const Error& error)
+{
+    m_failed = true;
+    m_waits = nullptr;
+    m_counting->setWords(tr("Not counted"), tr("The book could not be read."));
+    showAll();
+    emit failed(error);
 }
 
 void StatisticsPage::showAll()

@@ -5,13 +5,10 @@
 #include <QWidget>
 
 #include "app/session/door.h"
-#include "app/session/store_thread.h"
 #include "app/widgets/period_bar.h"
 #include "app/words/units.h"
 #include "core/ledger/statistics.h"
 
-#include <atomic>
-#include <memory>
 #include <optional>
 
 class QComboBox;
@@ -29,6 +26,7 @@ class Card;
 class EmptyState;
 class FiguresView;
 class StatisticsCharts;
+class StatisticsCount;
 class WhereFromButton;
 
 /// Follows the open book, and reads only while the page is seen. Every method
@@ -44,7 +42,6 @@ public:
 
     /// `door` outlives the page.
     explicit StatisticsPage(Door& door, QWidget* parent = nullptr);
-    ~StatisticsPage() override;
 
     /// Reckons anew if the book has grown or the period is another, and if the page is to be seen;
     /// else when it is. A reckoning of another period that is under way gives up; what was shown
@@ -62,7 +59,7 @@ public:
         return m_statistics;
     }
     /// Whether what is shown is of the period and of the book as it is.
-    [[nodiscard]] bool isCounted() const { return m_statistics && !m_underWay && !m_stale; }
+    [[nodiscard]] bool isCounted() const;
     /// Nothing while nothing is shown. While what is shown is of another period than was chosen
     /// since, it waits for that to be counted; exporting does too.
     void print();
@@ -79,44 +76,32 @@ protected:
     void showEvent(QShowEvent* event) override;
 
 private:
-    /// What a reckoning is of: the same again gives the same.
-    struct Basis {
-        std::int64_t lastEntry = 0;
-        ledger::Period period;
-        bool operator==(const Basis&) const = default;
-    };
     void build();
     void bookOpened();
     void bookClosing();
     void begin(const ledger::Period& period);
-    void giveUp();
     /// Whether what is shown is of the period that stands in the bar.
     [[nodiscard]] bool isOfChosenPeriod() const;
     /// Does it now, or when the period that was chosen is counted.
     void whenCounted(void (StatisticsPage::*deed)());
     void doWhatWaits();
     void sayCounting();
-    /// The reckoning of that number is over; false if it is not the one waited for.
-    bool ended(int generation);
+    void showCounted(const ledger::Statistics& statistics, const ledger::Period& period);
+    void sayFailed(const Error& error);
     void showAll();
     void sayNothing();
     void showTable();
     void wordAnew();
 
     Door& m_door;
-    std::unique_ptr<StoreThread> m_thread; ///< gone before what its jobs tell
+    StatisticsCount* m_count;
     Wording m_wording;
     std::optional<ledger::Statistics> m_statistics;
     std::optional<ledger::Period> m_shownOf;     ///< the period of what is shown
-    std::optional<Basis> m_basis;                ///< of what is shown
-    std::optional<ledger::Period> m_underWay;    ///< being reckoned
     void (StatisticsPage::*m_waits)() = nullptr; ///< for the period under way
-    bool m_again = false;                        ///< the book may have grown since that began
     bool m_failed = false;                       ///< told once; not tried again by itself
-    /// Number of the reckoning that is waited for; read on the thread, so it lives as long as jobs.
-    std::shared_ptr<std::atomic<int>> m_generation = std::make_shared<std::atomic<int>>(0);
-    bool m_stale = true; ///< to be reckoned when the page is seen
-    QTimer* m_late;      ///< until it is said that it is being counted
+    bool m_stale = true;                         ///< to be reckoned when the page is seen
+    QTimer* m_late;                              ///< until it is said that it is being counted
     PeriodBar* m_period;
     QComboBox* m_face;
     QProgressBar* m_progress;
