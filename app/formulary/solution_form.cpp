@@ -270,7 +270,8 @@ void SolutionForm::setSolution(const formulary::Solution& solution)
     m_steps->setText(stepsText(solution.wear.steps, m_wording));
     showWearFields();
     m_kind->setSolution(solution);
-    m_composition->setText(QString::fromStdString(formulary::sourceLine(solution, kComposition)));
+    m_composition->setText(
+        shownSource(QString::fromStdString(formulary::sourceLine(solution, kComposition))));
     m_composition->setCursorPosition(0);
     for (const auto& [key, edit] : m_sources)
         edit->setLine(formulary::sourceLine(solution, key));
@@ -307,7 +308,8 @@ formulary::Solution SolutionForm::solution() const
         else
             made.sources[key] = line;
     };
-    put(kComposition, m_composition->text().trimmed().toStdString());
+    put(kComposition,
+        keptComposition(formulary::sourceLine(m_start, kComposition), m_composition->text()));
     for (const auto& [key, edit] : m_sources)
         put(key, edit->line());
     return made;

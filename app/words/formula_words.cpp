@@ -62,6 +62,17 @@ QString chemicalName(const std::string& name)
     return found == QString::fromStdString(hyphened) ? wordFor(kSalts, name) : found;
 }
 
+QString chemicalCalled(const QString& written)
+{
+    const QString wanted = written.simplified();
+    for (const auto& [known, word] : kSalts) {
+        if (wanted.compare(Words::tr(word), Qt::CaseInsensitive) == 0)
+            return QString::fromUtf8(known.data(), static_cast<qsizetype>(known.size()))
+                .replace(u'-', u' ');
+    }
+    return {};
+}
+
 QString saltFormName(std::string_view form) { return wordFor(kForms, form); }
 
 QString partName(const chemistry::Ingredient& ingredient)

@@ -11,6 +11,9 @@ namespace ullage::app
 
 /// "sodium sulfite" for a salt the core knows, else the name as it was entered.
 QString chemicalName(const std::string& name);
+/// "sodium sulfite" for what chemicalName() calls it in the user's language, however it is written;
+/// empty for what is none of those.
+QString chemicalCalled(const QString& written);
 /// "anhydrous", "heptahydrate" …; empty for empty.
 QString saltFormName(std::string_view form);
 /// Both, "sodium sulfite, anhydrous"; the name alone where there is only one form.

@@ -96,7 +96,7 @@ QString composition(const QString& list)
         const QString name = named == salt ? match.captured(1) : named;
         said << (match.captured(3).isEmpty() ? Words::tr("%1 %2", "chemical, grams")
                                              : Words::tr("%1 %2 g per litre", "chemical"))
-                    .arg(name, match.captured(2));
+                    .arg(name, match.captured(2).replace(u'.', QLocale().decimalPoint()));
     }
     return said.join(QStringLiteral(", "));
 }
@@ -153,6 +153,49 @@ QString shownSource(const QString& words)
                 .arg(match.captured(1), QLocale().toString(day, QLocale::ShortFormat));
     }
     return phrase(words);
+}
+
+namespace
+{
+
+// "Hydrochinon 5,5 g je Liter" to "hydroquinone 5.5 g per litre"; what is no such part stays.
+QString keptPart(const QString& typed)
+{
+    static const QRegularExpression part(
+        QStringLiteral("^(.*\\S)\\s+([0-9]+(?:[.,][0-9]+)?)\\s*(g|ml)?(\\s.*)?$"));
+    const auto match = part.match(typed);
+    if (!match.hasMatch())
+        return typed;
+    const QString name = chemicalCalled(match.captured(1));
+    if (name.isEmpty() || name.compare(match.captured(1), Qt::CaseInsensitive) == 0)
+        return typed;
+    QString kept = name + u' ' + match.captured(2).replace(u',', u'.');
+    if (!match.captured(3).isEmpty())
+        kept += u' ' + match.captured(3);
+    if (!match.captured(4).isEmpty())
+        kept += QStringLiteral(" per litre");
+    return kept;
+}
+
+} // namespace
+
+std::string keptComposition(const std::string& kept, const QString& field)
+{
+    const QString typed = field.trimmed();
+    const QString before = QString::fromStdString(kept);
+    if (typed == shownSource(before))
+        return kept;
+    const qsizetype end = typed.indexOf(u';');
+    QStringList parts;
+    for (const QString& part : typed.left(end).split(QStringLiteral(", ")))
+        parts << keptPart(part.trimmed());
+    QString line = parts.join(QStringLiteral(", "));
+    if (end >= 0) {
+        const QString from = typed.mid(end + 1).trimmed();
+        const QString fromBefore = before.mid(before.indexOf(u';') + 1).trimmed();
+        line += QStringLiteral("; ") + (from == shownSource(fromBefore) ? fromBefore : from);
+    }
+    return line.toStdString();
 }
 
 } // namespace ullage::app

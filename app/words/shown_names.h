@@ -19,5 +19,9 @@ std::string keptName(const std::string& kept, const QString& field);
 /// ("from memory of …", "common practice, no source: …") and what own figures come from, names of
 /// publications as they are.
 QString shownSource(const QString& words);
+/// What a field that began with shownSource(`kept`) of a composition holds now: `kept` while its
+/// words are the same; else as it was typed, but with the names, the decimal point and "per litre"
+/// that the core reads, since hazards and weighing go by them.
+std::string keptComposition(const std::string& kept, const QString& field);
 
 } // namespace ullage::app

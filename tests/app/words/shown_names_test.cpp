@@ -46,6 +46,26 @@ std::vector<QJsonObject> starter()
     return lines;
 }
 
+// A language that writes chemicals with a capital letter.
+class Capitals : public QTranslator
+{
+public:
+    Capitals() { QCoreApplication::installTranslator(this); }
+    ~Capitals() override { QCoreApplication::removeTranslator(this); }
+    [[nodiscard]] bool isEmpty() const override { return false; }
+    [[nodiscard]] QString translate(const char* context, const char* source, const char*,
+                                    int) const override
+    {
+        const QString words = QString::fromUtf8(source);
+        if (QLatin1String(context) == QLatin1String("Formulas"))
+            return u'X' + words.toUpper();
+        if (words == QStringLiteral("%1 %2 g per litre"))
+            return QStringLiteral("%1 %2 g im Liter");
+        return words == QStringLiteral("published formulas") ? QStringLiteral("Druckwerken")
+                                                             : QString();
+    }
+};
+
 } // namespace
 
 TEST(ShownNames, everyNameOfTheStarterIsAWordOfTheProgram)
@@ -117,6 +137,27 @@ TEST(ShownNames, aSourceKeepsItsFigures)
               "my own trials; ask Ada, 3 of them");
     EXPECT_EQ(sourceText("common practice, no source"), "common practice, no source");
     EXPECT_EQ(sourceText("computed: taken as fresh water"), "computed: taken as fresh water");
+}
+
+// Hazards and what is weighed out are read from it.
+TEST(ShownNames, aCompositionIsKeptInTheWordsThatAreReadAgain)
+{
+    const std::string kept =
+        "metol 2, sodium sulfite 100, hydroquinone 5.5 g per litre; from memory of published "
+        "formulas";
+    const Capitals language;
+    const QString shown = shownSource(QString::fromStdString(kept));
+    EXPECT_TRUE(shown.contains("XHYDROQUINONE 5.5 g im Liter")) << shown.toStdString();
+    EXPECT_EQ(keptComposition(kept, shown), kept);
+    QString changed = shown;
+    changed.replace("5.5", "6,5");
+    EXPECT_EQ(keptComposition(kept, changed),
+              "metol 2, sodium sulfite 100, hydroquinone 6.5 g per litre; from memory of "
+              "published formulas");
+    EXPECT_EQ(keptComposition("", " xMetol 3, Harbour salt 4 g; mine "),
+              "metol 3, Harbour salt 4 g; mine");
+    EXPECT_EQ(keptComposition(kept, "Metol 2"), "Metol 2") << "read as it stands";
+    EXPECT_EQ(keptComposition(kept, ""), "");
 }
 
 } // namespace ullage::app
