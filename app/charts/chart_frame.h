@@ -50,7 +50,7 @@ public:
 
 private:
     void paintTitle(QPainter& painter, QRectF room) const;
-    [[nodiscard]] int yTickCount() const { return m_size.height() < 190 ? 3 : 5; }
+    [[nodiscard]] int yTickCount() const { return m_size.height() < 150 ? 3 : 5; }
     [[nodiscard]] std::vector<ChartTick> xTicks() const;
     [[nodiscard]] std::vector<ReadOutRow> rows() const;
 

@@ -15,6 +15,7 @@
 #include "app/words/shown_names.h"
 #include "core/formulary/implied.h"
 
+#include <QEvent>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -83,8 +84,8 @@ std::vector<FactorRow> impliedRows(const formulary::Solution& solution, const Wo
 SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start, Door& door,
                                const Wording& wording, QWidget* parent)
     : FormDialog(wording, titleOf(purpose), parent), m_purpose(purpose), m_door(&door),
-      m_form(new SolutionForm(wording)), m_charts(new ImpliedCharts(this)),
-      m_implied(new FactorRows(this)), m_start(start)
+      m_form(new SolutionForm(wording)), m_row(new FoldingRow), m_fields(new QScrollArea(this)),
+      m_charts(new ImpliedCharts(this)), m_implied(new FactorRows(this)), m_start(start)
 {
     formulary::Solution shown = start;
     if (purpose == Purpose::Copy)
@@ -102,20 +103,18 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     sentence->setWordWrap(true);
     setTone(sentence, Tone::Quiet);
     body()->addWidget(sentence);
-    auto* row = new FoldingRow;
     auto* fields = new Card({}, this);
-    auto* scroll = new QScrollArea(fields);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(m_form);
+    m_fields->setWidgetResizable(true);
+    m_fields->setFrameShape(QFrame::NoFrame);
+    m_fields->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_fields->setWidget(m_form);
     m_form->setAutoFillBackground(false);
-    scroll->viewport()->setAutoFillBackground(false);
+    m_fields->viewport()->setAutoFillBackground(false);
     m_form->layout()->setContentsMargins(2, 2, 12, 2);
-    scroll->setMinimumWidth(std::max(kFormWidth, m_form->minimumSizeHint().width() + 8));
-    scroll->setMinimumHeight(kLowest);
-    fields->body()->addWidget(scroll);
-    row->addColumn(fields, 1);
+    m_fields->setMinimumWidth(std::max(kFormWidth, m_form->minimumSizeHint().width() + 8));
+    m_fields->setMinimumHeight(kLowest);
+    fields->body()->addWidget(m_fields);
+    m_row->addColumn(fields, 1);
     auto* preview = new QVBoxLayout;
     preview->setSpacing(Space::kGap);
     m_charts->setMinimumWidth(kPreviewWidth);
@@ -123,13 +122,30 @@ SolutionEditor::SolutionEditor(Purpose purpose, const formulary::Solution& start
     auto* implied = new Card(tr("What these figures imply"), this);
     implied->body()->addWidget(m_implied);
     preview->addWidget(implied);
-    row->addColumn(preview);
-    body()->addLayout(row, 1);
+    m_row->addColumn(preview);
+    body()->addLayout(m_row, 1);
     connect(m_form, &SolutionForm::changed, this, &SolutionEditor::showState);
     resize(1500, 860);
     showState();
     m_form->name()->setFocus();
     m_form->name()->selectAll();
+}
+
+bool SolutionEditor::event(QEvent* event)
+{
+    const bool done = FormDialog::event(event);
+    if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest)
+        fitFields();
+    return done;
+}
+
+// Over the charts they do not scroll by themselves: the dialog does.
+void SolutionEditor::fitFields()
+{
+    const int least =
+        m_row->isFolded() ? std::max(kLowest, m_form->minimumSizeHint().height()) : kLowest;
+    if (m_fields->minimumHeight() != least)
+        m_fields->setMinimumHeight(least);
 }
 
 void SolutionEditor::showState()
@@ -147,6 +163,7 @@ void SolutionEditor::showState()
         named.name = "preview";
     m_charts->setSolution(named, wording());
     m_implied->setRows(impliedRows(named, wording()));
+    fitFields();
 }
 
 bool SolutionEditor::fieldsAreFine()

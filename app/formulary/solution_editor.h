@@ -5,11 +5,13 @@
 #include "app/widgets/form_dialog.h"
 
 class QPushButton;
+class QScrollArea;
 
 namespace ullage::app
 {
 
 class FactorRows;
+class FoldingRow;
 class ImpliedCharts;
 class SolutionForm;
 
@@ -32,17 +34,21 @@ public:
     [[nodiscard]] QString saved() const { return m_saved; }
 
 protected:
+    bool event(QEvent* event) override;
     bool fieldsAreFine() override;
     Result<void> act() override;
     void showError(const Error& error) override;
 
 private:
     void showState();
+    void fitFields();
 
     Purpose m_purpose;
     std::string m_replaces;
     Door* m_door;
     SolutionForm* m_form;
+    FoldingRow* m_row;
+    QScrollArea* m_fields;
     ImpliedCharts* m_charts;
     FactorRows* m_implied;
     formulary::Solution m_start;

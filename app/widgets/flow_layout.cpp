@@ -45,25 +45,39 @@ void FlowLayout::setGeometry(const QRect& rect)
     layOut(rect, true);
 }
 
+// What stands in one row stands on one middle: words beside a field at the height of its words.
 int FlowLayout::layOut(const QRect& rect, bool place) const
 {
     int x = rect.left();
     int y = rect.top();
     int row = 0;
+    std::vector<QLayoutItem*> inRow;
+    const auto placeRow = [&] {
+        for (QLayoutItem* item : inRow) {
+            QRect at = item->geometry();
+            at.moveTop(y + (row - at.height()) / 2);
+            item->setGeometry(at);
+        }
+        inRow.clear();
+    };
     for (QLayoutItem* item : m_items) {
         if (item->isEmpty())
             continue;
         const QSize size = item->sizeHint();
         if (x > rect.left() && x + size.width() > rect.right() + 1) {
+            placeRow();
             x = rect.left();
             y += row + m_gap;
             row = 0;
         }
-        if (place)
+        if (place) {
             item->setGeometry(QRect(QPoint(x, y), size));
+            inRow.push_back(item);
+        }
         x += size.width() + m_gap;
         row = std::max(row, size.height());
     }
+    placeRow();
     return y + row - rect.top();
 }
 
