@@ -67,6 +67,11 @@ DissolveStep::DissolveStep(Now now, QWidget* parent)
     reset();
 }
 
+void DissolveStep::addPicture(QWidget* picture)
+{
+    static_cast<QVBoxLayout*>(layout())->addWidget(picture, 1);
+}
+
 // Clock, look and waiting are a powder's.
 void DissolveStep::showKind()
 {

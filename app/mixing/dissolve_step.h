@@ -43,6 +43,8 @@ public:
     /// Of a liquid what is measured and poured; then there is nothing to shake and nothing to wait
     /// for. Empty for a powder.
     void setPouring(const QString& what);
+    /// Below all that, in the room that is left.
+    void addPicture(QWidget* picture);
     /// Begins anew: nothing poured yet.
     void reset();
     /// The powder went in, all that is weighed: now. The clock starts anew if it went before.

@@ -5,6 +5,7 @@
 #include "app/mixing/dissolve_step.h"
 #include "app/mixing/mixing_figures.h"
 #include "app/mixing/mixing_page.h"
+#include "app/mixing/mixing_picture.h"
 #include "app/mixing/mixing_words.h"
 #include "app/mixing/water_step.h"
 #include "app/mixing/weigh_list.h"
@@ -25,9 +26,13 @@ MixingBottle::MixingBottle(std::function<chemistry::Instant()> now, const Wordin
       m_topUp(new WordsStep(TextRole::PageTitle)), m_closing(new WordsStep(TextRole::PageTitle)),
       m_airLabel(nullptr),
       m_air(new QuantityField<chemistry::Millilitres>(QuantityKind::Volume, {}, wording)),
-      m_cooling(new CoolStep(now, wording))
+      m_cooling(new CoolStep(now, wording)), m_dissolving(new MixingPicture),
+      m_filling(new MixingPicture), m_full(new MixingPicture)
 {
     m_airLabel = m_closing->addField(m_air);
+    m_dissolve->addPicture(m_dissolving);
+    m_topUp->addPicture(m_filling);
+    m_closing->addPicture(m_full);
     connect(m_choice, &ChoiceStep::changed, this, &MixingBottle::changed);
     connect(m_choice, &ChoiceStep::sheetWanted, this, &MixingBottle::sheetWanted);
     connect(m_dissolve, &DissolveStep::changed, this, &MixingBottle::changed);
@@ -94,6 +99,27 @@ void MixingBottle::fillWords()
                             : MixingPage::tr("It rests until it is clear. Mark it as dissolved on "
                                              "the shelf then; "
                                              "before that it is not offered for a run."));
+    drawBottle();
+}
+
+// With the water in it, with the powder or the liquid too and the mark to fill to, and full.
+void MixingBottle::drawBottle()
+{
+    std::optional<chemistry::Millilitres> water;
+    if (m_plan.isComplete()) {
+        if (const auto start = m_plan.start())
+            water = start->advised;
+    }
+    for (QWidget* picture : {m_dissolving, m_filling, m_full})
+        picture->setVisible(water.has_value());
+    if (!water)
+        return;
+    const auto pours = m_plan.pours();
+    const auto with = *water + (pours ? pours->concentrate : m_plan.displaced());
+    const auto in = m_dissolve->isPoured() ? with : *water;
+    m_dissolving->setBottle(m_plan, in, in, m_wording);
+    m_filling->setBottle(m_plan, with, m_plan.makes, m_wording);
+    m_full->setBottle(m_plan, m_plan.makes, {}, m_wording);
 }
 
 void MixingBottle::closed() { m_cooling->begin(m_plan.makes, m_water->filledUp()); }

@@ -22,6 +22,7 @@ namespace ullage::app
 class ChoiceStep;
 class CoolStep;
 class DissolveStep;
+class MixingPicture;
 class WaterStep;
 class WordsStep;
 
@@ -81,6 +82,8 @@ signals:
     void sheetWanted();
 
 private:
+    void drawBottle();
+
     Wording m_wording;
     MixingPlan m_plan;
     cupboard::WeighOut m_out;
@@ -92,6 +95,9 @@ private:
     QLabel* m_airLabel;
     QuantityField<chemistry::Millilitres>* m_air;
     CoolStep* m_cooling;
+    MixingPicture* m_dissolving; ///< what each of three steps is about
+    MixingPicture* m_filling;
+    MixingPicture* m_full;
 };
 
 } // namespace ullage::app

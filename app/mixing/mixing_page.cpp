@@ -365,8 +365,11 @@ void MixingPage::showBecomes()
         const auto rows =
             becomesRows(plan, m_door->now(), m_wording, ofAll ? Becomes::Shortest : Becomes::Whole);
         if (ofAll) {
-            for (const FactorRow& row : rows)
-                what += u'\n' + tr("%1: %2", "what of it, figure").arg(row.label, row.value);
+            for (const FactorRow& row : rows) {
+                QString value = row.value; // a date is not broken
+                what += u'\n' + tr("%1: %2", "what of it, figure")
+                                    .arg(row.label, value.replace(u' ', QChar::Nbsp));
+            }
         } else {
             m_becomes->setRows(rows);
         }

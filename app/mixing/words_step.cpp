@@ -37,4 +37,9 @@ QLabel* WordsStep::addField(QWidget* field)
     return label;
 }
 
+void WordsStep::addPicture(QWidget* picture)
+{
+    static_cast<QVBoxLayout*>(layout())->addWidget(picture, 1);
+}
+
 } // namespace ullage::app

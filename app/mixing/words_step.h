@@ -20,6 +20,8 @@ public:
     void setWords(const QString& heading, const QString& words);
     /// Below the words, under a label that is worded by whoever adds it.
     QLabel* addField(QWidget* field);
+    /// Below all that, in the room that is left.
+    void addPicture(QWidget* picture);
 
 private:
     QLabel* m_heading;
