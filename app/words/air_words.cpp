@@ -75,9 +75,9 @@ QStringList helpSentences(const ledger::AirAdvice& advice, chemistry::Instant no
     for (const ledger::Help& help : advice.helps) {
         if (help.gained.value() < kWorthSaying)
             continue;
-        sentences << Words::tr("%1: about %2 more, to %3.", "remedy, time gained, date")
-                         .arg(remedyText(help, wording), gainText(help.gained),
-                              aboutDayText(help.discardBy, now, wording.locale));
+        sentences << withOneStop(Words::tr("%1: about %2 more, to %3.", "remedy, time gained, date")
+                                     .arg(remedyText(help, wording), gainText(help.gained),
+                                          aboutDayText(help.discardBy, now, wording.locale)));
     }
     if (sentences.isEmpty())
         sentences << Words::tr("Nothing that could be done about the air would gain a week.");

@@ -181,7 +181,8 @@ Explanation lastFilm(const ledger::Batch& batch, const ledger::Assessment& so,
     why.value = Words::tr("about %1").arg(days[0]);
     why.inputs.push_back(
         {Words::tr("Loads still to come"), numberText(so.lastFilm->loads, 0, wording.locale)});
-    why.notes << Words::tr("Eight times in ten between %1 and %2.").arg(days[1], days[2]);
+    why.notes << withOneStop(
+        Words::tr("Eight times in ten between %1 and %2.").arg(days[1], days[2]));
     if (so.lastFilm->chanceFilmsFirst)
         why.notes << Words::tr("Chance that films run out before time does: %1.")
                          .arg(percentText(*so.lastFilm->chanceFilmsFirst, wording.locale));

@@ -4,6 +4,7 @@
 #include "app/words/event_words.h"
 #include "app/words/merge_words.h"
 #include "app/words/moment_text.h"
+#include "app/words/number_text.h"
 #include "core/store/damage.h"
 
 #include <QCoreApplication>
@@ -103,8 +104,9 @@ QString missingText(std::int64_t count, const store::Between& between, chemistry
 {
     const int entries = static_cast<int>(count);
     if (between.from && between.to) {
-        return FaultWords::tr("%Ln entry(s) missing %1.", "between two moments", entries)
-            .arg(betweenText(between, now, locale));
+        return withOneStop(
+            FaultWords::tr("%Ln entry(s) missing %1.", "between two moments", entries)
+                .arg(betweenText(between, now, locale)));
     }
     if (between.from) {
         return FaultWords::tr("%Ln entry(s) missing after %1.", nullptr, entries)
@@ -136,8 +138,8 @@ QString faultLine(const Error& fault, const store::FaultNames& names, chemistry:
     const QString line = errorLine(known, aboutText(fault, names, now, locale));
     const auto gap = isMissing(fault) ? names.missing.find(first(fault)) : names.missing.end();
     if (gap != names.missing.end() && gap->second.from && gap->second.to) {
-        return FaultWords::tr("%1 They lay %2.", "what is missing; between two moments")
-            .arg(line, betweenText(gap->second, now, locale));
+        return withOneStop(FaultWords::tr("%1 They lay %2.", "what is missing; between two moments")
+                               .arg(line, betweenText(gap->second, now, locale)));
     }
     return withSubject(known, line);
 }

@@ -3,6 +3,7 @@
 #include "core/ledger/load_times.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <array>
@@ -247,7 +248,8 @@ QString fullDateText(QDate date, const QLocale& locale)
 
 QString withOneStop(QString sentence)
 {
-    return sentence.replace(QStringLiteral(".."), QStringLiteral("."));
+    static const QRegularExpression kTwo(QStringLiteral("(?<!\\.)\\.\\.(?!\\.)"));
+    return sentence.replace(kTwo, QStringLiteral("."));
 }
 
 } // namespace ullage::app

@@ -52,7 +52,8 @@ QString aboutDateText(QDate date, QDate today, const QLocale& locale);
 /// "2 November 2026" in the locale's order.
 QString fullDateText(QDate date, const QLocale& locale);
 
-/// A sentence that ends in a date whose month is abbreviated has one full stop, not two.
+/// A sentence that ends in a date whose month is abbreviated, or in another abbreviation, has one
+/// full stop, not two. Three dots stay.
 QString withOneStop(QString sentence);
 
 } // namespace ullage::app

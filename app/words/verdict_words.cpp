@@ -182,8 +182,8 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
     const QStringList days =
         dayTexts({on(so.lastFilm->median), on(so.lastFilm->early), on(so.lastFilm->late)},
                  batch.asOf, wording.locale);
-    return Words::tr("%1; last film about %2, 8 times in 10 between %3 and %4.")
-        .arg(used, days[0], days[1], days[2]);
+    return withOneStop(Words::tr("%1; last film about %2, 8 times in 10 between %3 and %4.")
+                           .arg(used, days[0], days[1], days[2]));
 }
 
 QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& so,
@@ -203,8 +203,9 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& s
                                    "it was mixed is not known.")
                              .arg(share, parts);
     if (so.discardBy && *so.discardBy > batch.asOf)
-        used = Words::tr("%1 Keeps until %2.", "sentence, date")
-                   .arg(used, until.isEmpty() ? discardDay(batch, so, wording) : until);
+        used =
+            withOneStop(Words::tr("%1 Keeps until %2.", "sentence, date")
+                            .arg(used, until.isEmpty() ? discardDay(batch, so, wording) : until));
     const QString doubt = extrapolationSentence(batch);
     return doubt.isEmpty() ? used : used + u' ' + doubt;
 }

@@ -46,6 +46,10 @@ TEST(AirWords, onlyRemediesWorthAWeekAreSaidBestFirst)
     EXPECT_TRUE(said[0].contains("2 month"));
     EXPECT_TRUE(said[1].contains(QString::fromUtf8("400\u00a0ml")));
     EXPECT_TRUE(said[1].contains("3 week"));
+    // "to 29. Sept." is the end of a sentence as it stands.
+    advice.helps[0].discardBy = day(120);
+    const auto german = helpSentences(advice, day(10), {{}, QLocale("de")});
+    EXPECT_TRUE(german[0].endsWith(u'.') && !german[0].contains("..")) << german[0].toStdString();
     advice.helps.erase(advice.helps.begin(), advice.helps.begin() + 2);
     EXPECT_TRUE(helpSentences(advice, day(10), english()).front().contains("Nothing"));
 }

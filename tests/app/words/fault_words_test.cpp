@@ -78,6 +78,21 @@ TEST(FaultWords, missingEntriesAreToldByTheDaysAroundThem)
                     .contains(momentText(later, kNow, kWords.locale)));
 }
 
+// Where the language abbreviates months with a stop, the sentence's own one falls on it.
+TEST(FaultWords, aSentenceThatEndsInAMonthHasOneStop)
+{
+    const Wording german{{}, QLocale("de")};
+    store::FaultNames names;
+    names.missing[732] = {day(6, 15), day(10, 13)};
+    for (const QString& text : {faultSentence(missing(732, 748), names, kNow, german),
+                                faultLine(missing(732, 748), names, kNow, german.locale),
+                                missingText(17, {day(6, 15), day(10, 13)}, kNow, german.locale)}) {
+        EXPECT_TRUE(text.endsWith(dayText(day(10, 13), kNow, german.locale))) << text.toStdString();
+        EXPECT_TRUE(text.endsWith(u'.'));
+        EXPECT_FALSE(text.contains("..")) << text.toStdString();
+    }
+}
+
 TEST(FaultWords, aBottleIsCalledByItsName)
 {
     store::FaultNames names;

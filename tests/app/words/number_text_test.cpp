@@ -76,6 +76,8 @@ TEST(NumberText, ASentenceEndsInOneStop)
 {
     EXPECT_EQ(withOneStop("Haltbar bis 2. Dez.."), "Haltbar bis 2. Dez.");
     EXPECT_EQ(withOneStop("Keeps until 2 Dec."), "Keeps until 2 Dec.");
+    EXPECT_EQ(withOneStop("Bis 2. Dez.. Then."), "Bis 2. Dez. Then.");
+    EXPECT_EQ(withOneStop("and so on ..."), "and so on ...");
 }
 
 TEST(NumberText, DatesFollowTheLocale)
