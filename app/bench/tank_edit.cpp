@@ -94,7 +94,7 @@ TankDialog::TankDialog(const ledger::Tank& tank, const Wording& wording, QWidget
     auto* hint = new PlainLabel(tr("With no places at all the tank is not checked."));
     setTone(hint, Tone::Quiet);
     column->addWidget(hint);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     m_keep = buttons->addButton(tr("Save tank"), QDialogButtonBox::AcceptRole);
     m_keep->setDefault(true);
     column->addWidget(buttons);

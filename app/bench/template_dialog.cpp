@@ -98,9 +98,10 @@ TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& 
     m_problem->setWordWrap(true);
     setTone(m_problem, Tone::Discard);
     column->addWidget(m_problem);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     m_keep = buttons->addButton(tr("Save"), QDialogButtonBox::AcceptRole);
     m_keep->setDefault(true);
+    setButtonLook(m_keep, ButtonLook::Primary);
     if (!sheet.name.empty()) {
         auto* forget = buttons->addButton(tr("Delete template"), QDialogButtonBox::DestructiveRole);
         connect(forget, &QPushButton::clicked, this, [this] {

@@ -2,11 +2,15 @@
 
 #include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/mark_forms.h"
+#include "app/widgets/theme.h"
+#include "app/widgets/why_not.h"
 #include "app/words/cautions.h"
 #include "core/ledger/deed_events.h"
 #include "core/ledger/two_baths.h"
 
 #include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
 #include <QSignalBlocker>
 
 #include <algorithm>
@@ -23,6 +27,8 @@ ExchangeDialog::ExchangeDialog(Door& door, const Bottle& first, QWidget* parent)
                "afterwards, the second. After the third exchange let both go.")
                 .arg(m_name));
     addRow(QStringLiteral("second"), tr("&Second bath, that takes its place"), m_second);
+    m_lacking = addText({});
+    setTone(m_lacking, Tone::Near);
     m_discard = new DiscardForm(door, wording(), this);
     addWide(m_discard);
     heed(m_discard);
@@ -30,8 +36,9 @@ ExchangeDialog::ExchangeDialog(Door& door, const Bottle& first, QWidget* parent)
     addCautions(tr("Before you pour it away"), disposalCautions(*first.batch.solution));
     setDeed(tr("Exchange baths"), true);
     connect(when, &WhenEdit::changed, this, &ExchangeDialog::tellForm);
-    tellForm();
+    connect(&door, &Door::standingChanged, this, &ExchangeDialog::offer); // after the base's own
     showFollows(Follows::Always);
+    tellForm();
     m_second->setFocus();
 }
 
@@ -53,8 +60,21 @@ void ExchangeDialog::tellForm()
         }
     }
     m_second->setCurrentIndex(std::max(0, m_second->findData(before)));
-    m_second->setEnabled(m_second->count() > 0);
+    offer();
     lookAheadSoon();
+}
+
+// What is lacking is said before anybody tries; at another moment there may be one.
+void ExchangeDialog::offer()
+{
+    const bool lacks = second().empty();
+    const QString why = lacks ? lacking() : QString();
+    setRowVisible(QStringLiteral("second"), !lacks);
+    m_discard->setVisible(!lacks);
+    m_lacking->setText(why);
+    m_lacking->setVisible(lacks);
+    if (!door().readOnly())
+        setWhyNot(deedButton(), why);
 }
 
 std::string ExchangeDialog::second() const
@@ -77,13 +97,20 @@ bool ExchangeDialog::restIsFine()
 {
     if (!second().empty())
         return m_discard->restIsFine();
-    showProblem(QStringLiteral("second"), nothingFollows());
+    setRefusal(lacking());
     return false;
+}
+
+QString ExchangeDialog::lacking() const
+{
+    return tr("There is no other bottle of fixer to take its place. Mix one first, or discard %1 "
+              "by itself.")
+        .arg(m_name);
 }
 
 QString ExchangeDialog::nothingFollows() const
 {
-    return second().empty() ? tr("Second bath: there is no other bottle to take its place.")
+    return second().empty() ? tr("Nothing yet: there is no second bath.")
                             : DeedDialog::nothingFollows();
 }
 

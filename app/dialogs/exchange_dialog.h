@@ -5,6 +5,7 @@
 #include "app/dialogs/deed_dialog.h"
 
 class QComboBox;
+class QLabel;
 
 namespace ullage::app
 {
@@ -27,6 +28,9 @@ protected:
 
 private:
     void tellForm();
+    /// The deed where there is a second bath, else what is lacking.
+    void offer();
+    [[nodiscard]] QString lacking() const;
     /// Empty for none.
     [[nodiscard]] std::string second() const;
     /// Where the first goes; empty while that is not said.
@@ -37,6 +41,7 @@ private:
     QString m_name;
     std::optional<formulary::Role> m_role;
     QComboBox* m_second;
+    QLabel* m_lacking = nullptr; ///< said where there is no second bath
     DiscardForm* m_discard;
 };
 

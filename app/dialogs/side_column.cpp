@@ -24,10 +24,14 @@ constexpr int kTallest = 580; // leaves a dialog within 800 pixels
 SideColumn::SideColumn(QWidget* parent) : QScrollArea(parent)
 {
     auto* page = new QWidget;
-    m_column = new QVBoxLayout(page);
+    auto* whole = new QVBoxLayout(page);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(0);
+    m_column = new QVBoxLayout;
     m_column->setContentsMargins(0, 0, kBar, 0);
     m_column->setSpacing(Space::kGap);
-    m_column->setAlignment(Qt::AlignTop);
+    whole->addLayout(m_column);
+    whole->addStretch(1); // a card is as tall as its words, not as the form beside it
     setWidget(page);
     setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);

@@ -2,6 +2,11 @@
 #include "app/dialogs/exchange_dialog.h"
 #include "tests/app/dialogs/dialog_driver.h"
 
+#include <QLabel>
+#include <QPushButton>
+
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -71,6 +76,13 @@ TEST_F(Exchanging, refusesWithoutASecondBathOrAWayToDispose)
     desk.passMinutes(5);
     ExchangeDialog dialog(desk.door(), bottleOf(desk, first));
     dialog.show();
+    EXPECT_FALSE(dialog.deedButton()->isEnabled()) << "not offered where there is none";
+    EXPECT_TRUE(dialog.deedButton()->toolTip().contains("Mix one"));
+    const auto labels = dialog.findChildren<QLabel*>();
+    EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->isVisible() && label->text().contains("Mix one first");
+    })) << "said before anybody tries";
+    EXPECT_FALSE(named<QComboBox>(dialog, "Second bath, that takes its place")->isVisible());
     dialog.accept();
     EXPECT_TRUE(dialog.isVisible());
     EXPECT_NE(desk.session().bottle(QString::fromStdString(first)), nullptr);
