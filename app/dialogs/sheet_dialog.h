@@ -10,20 +10,17 @@
 
 #include <QTimer>
 
-#include <vector>
-
-class QComboBox;
-class QFormLayout;
-class QGridLayout;
 class QLabel;
 class QPushButton;
 class QStackedWidget;
-class QTableWidget;
-class QTreeWidget;
 class QVBoxLayout;
 
 namespace ullage::app
 {
+
+class SheetColumnsStep;
+class SheetComingStep;
+class SheetReadingStep;
 
 class SheetDialog : public AskingDialog
 {
@@ -54,37 +51,21 @@ signals:
     void mappingWanted();
 
 private:
-    QWidget* makeReading();
-    QWidget* makeColumns();
-    QWidget* makeComing();
     void addButtons(QVBoxLayout* whole);
-    void showReading();
-    void showColumns();
-    void showComing();
     void showState();
     void focusWhatIsAsked();
     void chosen();
 
-    SheetView m_view;
     bool m_touched = false;
     bool m_judging = false;
-    QTimer m_rest; ///< between a choice and its being told
-    QLabel* m_at;  ///< which step it is
+    bool m_refused = false; ///< rows of the last view
+    QString m_notYet;       ///< of the last view
+    QTimer m_rest;          ///< between a choice and its being told
+    QLabel* m_at;           ///< which step it is
     QStackedWidget* m_steps;
-    QFormLayout* m_readingForm = nullptr;
-    std::vector<QComboBox*> m_reading;
-    std::vector<QLabel*> m_notes;
-    QTableWidget* m_preview = nullptr;
-    QLabel* m_mapping = nullptr;
-    QGridLayout* m_columnGrid = nullptr;
-    QWidget* m_columnPage = nullptr;
-    std::vector<QComboBox*> m_fields;
-    QLabel* m_coming = nullptr;
-    QVBoxLayout* m_unknownRows = nullptr;
-    std::vector<QComboBox*> m_solutions;
-    QTreeWidget* m_lines = nullptr;
-    QLabel* m_refusedHead = nullptr;
-    QTreeWidget* m_refused = nullptr;
+    SheetReadingStep* m_reading;
+    SheetColumnsStep* m_columns;
+    SheetComingStep* m_coming;
     QLabel* m_state;
     QPushButton* m_back = nullptr;
     QPushButton* m_next = nullptr;
