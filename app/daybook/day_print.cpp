@@ -1,12 +1,11 @@
 #include "app/daybook/day_print.h"
 
+#include "app/widgets/paper_preview.h"
 #include "app/widgets/plain_text.h"
-#include "app/widgets/red_paper.h"
 
 #include <QCoreApplication>
 #include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPrintPreviewDialog>
 #include <QPrinter>
 
 #include <memory>
@@ -155,14 +154,9 @@ void paintDays(const DayPrint& print, QPagedPaintDevice& device)
 
 void previewDays(const DayPrint& print, QWidget* parent)
 {
-    auto* dialog = new QPrintPreviewDialog(parent);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(Words::tr("Print the day book"));
-    showPreviewInRed(*dialog);
-    QObject::connect(dialog, &QPrintPreviewDialog::paintRequested, dialog,
-                     [print](QPrinter* printer) { paintDays(print, *printer); });
-    dialog->resize(900, 700);
-    dialog->open();
+    openPaperPreview(
+        Words::tr("Print the day book"), std::make_shared<QPrinter>(),
+        [print](QPrinter& printer) { paintDays(print, printer); }, parent);
 }
 
 } // namespace ullage::app

@@ -6,10 +6,10 @@
 #include "app/widgets/count_box.h"
 #include "app/widgets/dialog_parts.h"
 #include "app/widgets/form_dialog.h"
+#include "app/widgets/paper_preview.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/problem_line.h"
 #include "app/widgets/prompts.h"
-#include "app/widgets/red_paper.h"
 #include "app/widgets/theme.h"
 #include "app/words/error_words.h"
 #include "app/words/number_text.h"
@@ -20,7 +20,6 @@
 #include <QHBoxLayout>
 #include <QListWidget>
 #include <QPageLayout>
-#include <QPrintPreviewDialog>
 #include <QPrinter>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -219,15 +218,9 @@ void LabelsDialog::preview()
     const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
     printer->setFullPage(true);
     printer->setPageLayout(pageOf(job()->sheet));
-    auto* dialog = new QPrintPreviewDialog(printer.get(), this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Print labels"));
-    showPreviewInRed(*dialog);
-    // The printer goes with what paints on it.
-    connect(dialog, &QPrintPreviewDialog::paintRequested, dialog,
-            [job = *job(), printer](QPrinter* paper) { paintLabels(job, *paper); });
-    dialog->resize(900, 660);
-    dialog->open();
+    openPaperPreview(
+        tr("Print labels"), printer, [job = *job()](QPrinter& paper) { paintLabels(job, paper); },
+        this);
 }
 
 void LabelsDialog::save()

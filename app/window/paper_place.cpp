@@ -3,13 +3,12 @@
 #include "app/paper/paper_paint.h"
 #include "app/shelf/bottle_actions.h"
 #include "app/shelf/shelf_page.h"
+#include "app/widgets/paper_preview.h"
 #include "app/widgets/prompts.h"
-#include "app/widgets/red_paper.h"
 #include "app/window/main_window.h"
 #include "app/words/moment_text.h"
 
 #include <QPageLayout>
-#include <QPrintPreviewDialog>
 #include <QPrinter>
 #include <QProgressDialog>
 
@@ -150,15 +149,9 @@ void PaperPlace::preview(const PaperDocument& document)
 {
     const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
     printer->setFullPage(true);
-    auto* dialog = new QPrintPreviewDialog(printer.get(), &m_parts.window);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(document.title);
-    showPreviewInRed(*dialog);
-    // The printer goes with what paints on it.
-    connect(dialog, &QPrintPreviewDialog::paintRequested, dialog,
-            [document, printer](QPrinter* paper) { paintDocument(document, *paper); });
-    dialog->resize(900, 660);
-    dialog->open();
+    openPaperPreview(
+        document.title, printer, [document](QPrinter& paper) { paintDocument(document, paper); },
+        &m_parts.window);
     emit shown(document);
 }
 
