@@ -2,6 +2,7 @@
 
 #include "app/bench/tank_edit.h"
 #include "app/bench/template_dialog.h"
+#include "app/charts/chart_table_dialog.h"
 #include "app/cupboard/add_item_dialog.h"
 #include "app/cupboard/can_dialogs.h"
 #include "app/cupboard/code_dialog.h"
@@ -11,6 +12,8 @@
 #include "app/daybook/correct_dialog.h"
 #include "app/daybook/forgotten_dialog.h"
 #include "app/daybook/take_back_dialog.h"
+#include "app/dialogs/decant_dialog.h"
+#include "app/dialogs/exchange_dialog.h"
 #include "app/dialogs/happening_dialog.h"
 #include "app/dialogs/history_dialog.h"
 #include "app/dialogs/import_dialog.h"
@@ -25,22 +28,27 @@
 #include "app/formulary/time_editor.h"
 #include "app/formulary/vessel_editor.h"
 #include "app/session/session_door.h"
+#include "app/shelf/shelf_charts.h"
 #include "app/widgets/choice_dialog.h"
 #include "app/window/about_dialog.h"
 #include "app/window/calendar_dialog.h"
 #include "app/window/cautions_dialog.h"
 #include "app/window/copies_dialog.h"
+#include "app/window/copy_words.h"
 #include "app/window/findings_dialog.h"
 #include "app/window/offered_work_dialog.h"
 #include "app/window/salvage_dialog.h"
 #include "app/window/sheet_judge.h"
+#include "app/words/error_words.h"
 #include "app/words/event_words.h"
 #include "tests/app/scripted_prompts.h"
 
 #include <QApplication>
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QTimer>
 
+#include <functional>
 #include <set>
 
 namespace ullage::app
@@ -135,6 +143,19 @@ void seeDeeds(Door& door, const SeenScreen& seen)
         showForm(dialog,
                  QStringLiteral("test-%1").arg(static_cast<int>(bottle.batch.solution->role)),
                  seen);
+    }
+    {
+        DecantDialog dialog(door, developer);
+        showForm(dialog, QStringLiteral("decant"), seen);
+    }
+    {
+        ExchangeDialog dialog(door, fixer);
+        show(dialog, QStringLiteral("exchange"), seen);
+    }
+    {
+        ChartTableDialog dialog(filmTimesChart(developer.batch, developer.assessment, {},
+                                               chemistry::Celsius(20), door.wording()));
+        show(dialog, QStringLiteral("chart-table"), seen);
     }
     {
         HistoryDialog dialog(door, developer);
@@ -247,7 +268,7 @@ void seeEditors(Door& door, const SeenScreen& seen)
     TimeEditor time(figures.empty() ? formulary::DevelopmentFigure{} : *figures.front(), formulary,
                     door, door.wording());
     show(time, QStringLiteral("time-editor"), seen);
-    TankDialog tank({}, door.wording());
+    TankDialog tank({{}, chemistry::Millilitres(600), {}}, door.wording());
     show(tank, QStringLiteral("tank"), seen);
     TemplateDialog sheet(ledger::usualTemplates().front(), door.wording());
     show(sheet, QStringLiteral("template"), seen);
@@ -322,29 +343,60 @@ void seeSheet(const Session& session, const Door& door, const SeenScreen& seen)
     show(dialog, QStringLiteral("sheet-coming"), seen);
 }
 
-// What a question looks like while it waits for its answer.
-void seeQuestions(const SeenScreen& seen)
+QString said(const char* context, const char* words)
 {
-    ChoiceDialog choice(QStringLiteral("home.ullage"), QStringLiteral("Where is the book?"),
-                        {QStringLiteral("Choose the book…"), QStringLiteral("Restore a copy…"),
-                         QStringLiteral("Begin a new book in its place")});
-    show(choice, QStringLiteral("choice"), seen);
-    choice.close();
-    QTimer::singleShot(300, qApp, [&] {
+    return QCoreApplication::translate(context, words);
+}
+
+// A dialog that waits for its answer where it is asked.
+void seeAsked(const QString& name, const SeenScreen& seen, const std::function<void()>& ask)
+{
+    QTimer look;
+    QObject::connect(&look, &QTimer::timeout, qApp, [&] {
         QWidget* box = QApplication::activeModalWidget();
         if (!box)
             return;
-        seen(*box, QStringLiteral("question"));
+        look.stop();
+        seen(*box, name);
         box->close();
     });
-    prompts().confirm(nullptr,
-                      {.title = QStringLiteral("Restore"),
-                       .text = QStringLiteral("Put this copy in the place of home.ullage?"),
-                       .detail = QStringLiteral(
-                           "The copy: 27 Nov 14:57, 1,264 entries. The book as it is now is kept "
-                           "beside it, under /media/darkroom/home-before-restore.ullage."),
-                       .yes = QStringLiteral("Restore"),
-                       .danger = true});
+    look.start(300);
+    ask();
+}
+
+void seeQuestions(Door& door, const SeenScreen& seen)
+{
+    const auto now = door.now();
+    const store::Copy copy{kPlace + "/home.ullage", now - 26h, 1264, "id", store::CopyState::Sound};
+    ChoiceDialog choice(
+        said("MissingBook", "Where is the book?"),
+        said("MissingBook", "The book %1 is not where it was: it was moved, renamed or deleted, "
+                            "or its drive is not connected.")
+            .arg(QStringLiteral("home.ullage")),
+        {said("MissingBook", "Choose the book…"),
+         said("MissingBook", "Restore the copy of %1").arg(copyText(copy, now, door.wording())),
+         said("MissingBook", "Start anew with an empty book")});
+    show(choice, QStringLiteral("choice"), seen);
+    choice.close();
+    constexpr auto kCopies = "ullage::app::BookCopies";
+    seeAsked(QStringLiteral("question"), seen, [&] {
+        prompts().confirm(
+            nullptr,
+            {.title = said(kCopies, "Restore a copy"),
+             .text = said(kCopies, "Put this copy in the place of %1?").arg("home.ullage"),
+             .detail = said(kCopies, "The copy: %1.").arg(copyText(copy, now, door.wording())) +
+                       u'\n' +
+                       said(kCopies, "The book as it is now is kept beside it under another name."),
+             .yes = said(kCopies, "Restore"),
+             .danger = true});
+    });
+    seeAsked(QStringLiteral("told"), seen, [&] {
+        prompts().fail(nullptr, said("ullage::app::LabelsDialog", "The labels were not saved"),
+                       errorSentence({.code = ErrorCode::FileFailed,
+                                      .text = "/media/stick/labels.pdf: no such folder"},
+                                     door.wording()),
+                       {});
+    });
 }
 
 } // namespace
@@ -358,7 +410,7 @@ void seeDialogs(Session& session, Preferences& preferences, const SeenScreen& se
     seeEditors(door, seen);
     seeBookDialogs(door, seen);
     seeSheet(session, door, seen);
-    seeQuestions(seen);
+    seeQuestions(door, seen);
 }
 
 } // namespace ullage::app

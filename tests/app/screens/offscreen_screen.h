@@ -4,11 +4,19 @@
 
 #include <QByteArray>
 #include <QFile>
+#include <QRegularExpression>
 #include <QSize>
 #include <QString>
 
 namespace ullage::app
 {
+
+/// Of "1024x700"; empty for anything else.
+inline QSize sizeOf(const QString& text)
+{
+    const auto found = QRegularExpression(QStringLiteral("^(\\d{3,4})x(\\d{3,4})$")).match(text);
+    return found.hasMatch() ? QSize(found.captured(1).toInt(), found.captured(2).toInt()) : QSize();
+}
 
 /// `folder` lives as long as the application.
 inline void useOffscreen(QSize size, const QString& folder)

@@ -14,7 +14,6 @@
 #include <QApplication>
 #include <QDialog>
 #include <QDir>
-#include <QRegularExpression>
 #include <QScreen>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -22,17 +21,6 @@
 
 using namespace ullage;
 using namespace ullage::app;
-
-namespace
-{
-
-QSize sizeOf(const QString& text)
-{
-    const auto found = QRegularExpression(QStringLiteral("^(\\d{3,4})x(\\d{3,4})$")).match(text);
-    return found.hasMatch() ? QSize(found.captured(1).toInt(), found.captured(2).toInt()) : QSize();
-}
-
-} // namespace
 
 int main(int argc, char** argv)
 {
