@@ -373,6 +373,9 @@ QString errorSentence(const Error& error, const Wording& wording, const QString&
     QString sentence = ErrorWords(error, &wording, about).sentence();
     if (!sentence.isEmpty()) {
         sentence[0] = sentence[0].toUpper();
+        // What the system says, or a program beside it, comes without a stop; more may follow.
+        if (!QStringLiteral(".!?…").contains(sentence.back()))
+            sentence += u'.';
     }
     if (error.line > 0) {
         sentence =

@@ -48,4 +48,7 @@ TEST(StoreWords, keepTheDatabasesOwnWhereNothingIsKnown)
     EXPECT_EQ(said(1), "The book could not be read or written: the database's words");
     EXPECT_EQ(errorLine({.code = ErrorCode::StoreFailed, .text = "no row"}),
               "The book could not be read or written: no row");
+    EXPECT_EQ(errorSentence({.code = ErrorCode::StoreFailed, .text = "no row"}, {}),
+              "The book could not be read or written: no row.")
+        << "a sentence in the window, after which others may stand";
 }
