@@ -1,6 +1,7 @@
 #include "app/dialogs/bath_table.h"
 
 #include "app/dialogs/bottle_choice.h"
+#include "app/widgets/elided_box.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/theme.h"
 #include "app/words/formulary_words.h"
@@ -52,7 +53,7 @@ QString bottleText(const Bottle& bottle, const Wording& wording)
 BathTable::BathTable(Door& door, QWidget* parent)
     : QWidget(parent), m_door(door), m_grid(new QGridLayout(this)), m_bottles(door.bottles())
 {
-    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setContentsMargins(0, 0, Space::kTight, 0); // no heading touches a bar beside it
     m_grid->setHorizontalSpacing(Space::kSmall);
     m_grid->setVerticalSpacing(Space::kSmall);
     m_grid->setColumnStretch(Which, 1);
@@ -87,7 +88,7 @@ void BathTable::addLine(ledger::BathPlace place)
     const int row = static_cast<int>(m_lines.size()) + 1;
     const QString name = bathName(place.role, place.second);
     auto* label = new PlainLabel(name, this);
-    Line line{place, new QComboBox(this), BathFigures::of(name, m_door.wording(), this)};
+    Line line{place, new ElidedBox(this), BathFigures::of(name, m_door.wording(), this)};
     label->setBuddy(line.bottle);
     m_grid->addWidget(label, row, Name);
     m_grid->addWidget(line.bottle, row, Which);

@@ -1,5 +1,6 @@
 // What gives way where there is little room: it scrolls, folds or goes on in another line, and
 // nothing of it is cut.
+#include "app/widgets/elided_box.h"
 #include "app/widgets/factor_rows.h"
 #include "app/widgets/folding_row.h"
 #include "app/widgets/page_room.h"
@@ -167,6 +168,18 @@ TEST(FoldingRow, BesideWordsThatWrapTheRestGivesWay)
     EXPECT_GE(words->height(), words->heightForWidth(words->width()));
     EXPECT_GE(list->height(), list->minimumSizeHint().height());
     EXPECT_LT(list->height(), list->sizeHint().height());
+}
+
+TEST(ElidedBox, SaysThatItIsCut)
+{
+    const QString bottle = QStringLiteral("Dev 30 · 20 films left · Harbour developer, topped up");
+    ElidedBox box;
+    box.addItem(bottle);
+    box.resize(160, box.sizeHint().height());
+    EXPECT_TRUE(box.seen().endsWith(QChar(0x2026))) << box.seen().toStdString();
+    EXPECT_TRUE(box.seen().startsWith("Dev 30")) << "what tells it from others stands first";
+    box.resize(700, box.height());
+    EXPECT_EQ(box.seen(), bottle);
 }
 
 TEST(WrappingButton, ShowsAllItsWords)
