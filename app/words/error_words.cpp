@@ -4,6 +4,7 @@
 #include "app/words/field_words.h"
 #include "app/words/number_text.h"
 #include "app/words/printable_text.h"
+#include "app/words/shown_names.h"
 #include "app/words/store_words.h"
 #include "core/formulary/field_of.h"
 #include "core/store/damage.h"
@@ -118,7 +119,12 @@ private:
 
     [[nodiscard]] QString subject() const
     {
-        return m_error.subject.empty() ? tr("the bottle") : text(m_error.subject);
+        if (m_error.subject.empty())
+            return tr("the bottle");
+        // What lies in the cupboard may go by the name of a solution of the starter formulary.
+        const bool ofCupboard = m_error.field == "amount" || m_error.field == "item";
+        return m_wording && ofCupboard ? shortened(shownName(m_error.subject))
+                                       : text(m_error.subject);
     }
 
     [[nodiscard]] QString whatText() const

@@ -1,5 +1,6 @@
 #include "core/ledger/book.h"
 
+#include "core/ledger/cupboard_check.h"
 #include "core/ledger/deed_events.h"
 #include "core/ledger/entering.h"
 #include "core/ledger/fillings.h"
@@ -151,10 +152,14 @@ Result<void> Book::transact(Action action, const Filling& fill)
     if (!done) {
         rollBack();
         // A donor that is refused may be any bottle of the book, so it is looked up there.
-        if (const auto known = m_store->eventsOf(done.error().subject)) {
-            return refuse(withName(std::move(done.error()), *known));
+        Error error = std::move(done.error());
+        if (const auto known = m_store->eventsOf(error.subject)) {
+            error = withName(std::move(error), *known);
         }
-        return done;
+        if (const auto cupboard = readCupboard(*m_store)) {
+            error = withName(std::move(error), *cupboard, formulary());
+        }
+        return refuse(std::move(error));
     }
     m_history.remember(action);
     return {};

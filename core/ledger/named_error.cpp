@@ -21,4 +21,18 @@ Error withName(Error error, const std::vector<Event>& entered)
     return error;
 }
 
+Error withName(Error error, const Cupboard& cupboard, const formulary::Formulary& formulary)
+{
+    if (error.subject.empty() || error.code == ErrorCode::NotAsEntered) {
+        return error;
+    }
+    const auto item = cupboard.item(error.subject);
+    if (item && !item->solution.empty()) {
+        if (const auto solution = formulary.solution(item->solution)) {
+            error.subject = solution->name;
+        }
+    }
+    return error;
+}
+
 } // namespace ullage::ledger

@@ -1,7 +1,12 @@
 // What is said about the book's file says what to do.
 #include "app/words/error_words.h"
 
+#include "app/words/field_words.h"
+#include "core/ledger/line_description.h"
+
 #include <gtest/gtest.h>
+
+#include <span>
 
 namespace ullage::app
 {
@@ -10,6 +15,15 @@ namespace
 {
 
 QString said(Error error) { return errorLine(error); }
+
+void expectNamed(std::span<const formulary::FieldDescription> fields, const std::string& way)
+{
+    for (const formulary::FieldDescription& is : fields) {
+        const std::string field = way + std::string(is.name);
+        EXPECT_NE(fieldName(field), QString::fromStdString(field)) << field;
+        expectNamed(is.inner, field + '.');
+    }
+}
 
 } // namespace
 
@@ -23,6 +37,13 @@ TEST(ErrorWords, sayWhatIsNoBookAndWhy)
         EXPECT_FALSE(sentence.contains(u'“')) << "a code is no sentence: " << why;
     }
     EXPECT_TRUE(said({.code = ErrorCode::NotABook, .text = "log alone"}).contains("-wal"));
+}
+
+// A refusal in the window began with "amount" or "use_by", as the journal spells them.
+TEST(ErrorWords, everyFieldOfTheJournalHasANameForPeople)
+{
+    for (const ledger::LineDescription& line : ledger::lineDescriptions())
+        expectNamed(line.fields, {});
 }
 
 TEST(ErrorWords, writeWholeNumbersOut)

@@ -175,6 +175,18 @@ TEST_F(CupboardTest, moreThanIsThereIsRefusedWithTheWholeDeed)
         Code::UnknownId, "item");
 }
 
+// A packet has no name of its own; "more than is in" ended with an id of 36 characters.
+TEST_F(CupboardTest, refusalsNameAPacketByItsSolution)
+{
+    const auto more = book->record(Taken{liquid, 600, {}}, History::at(1));
+    ASSERT_FALSE(more);
+    EXPECT_EQ(more.error().code, Code::NotEnough);
+    EXPECT_EQ(more.error().subject, book->formulary().solution("fixer")->name);
+    const auto raw = book->record(Taken{borax, 600, {}}, History::at(1));
+    ASSERT_FALSE(raw);
+    EXPECT_EQ(raw.error().subject, "borax");
+}
+
 TEST_F(CupboardTest, whatOthersRestOnIsNotTakenBack)
 {
     ASSERT_TRUE(book->record(Counted{borax, 400}, History::at(1)));
