@@ -201,16 +201,16 @@ QString RunDialog::fixing(const ledger::NextLoad& next) const
                        ? tr("Fix for %1, twice the clearing time.")
                        : tr("Fix for %1, twice the clearing time of the fresh solution: no test is "
                             "on record.");
-    text = text.arg(timeText(next.fixing->time, TimeStep::FiveSeconds));
+    text = text.arg(timeText(next.fixing->time, TimeStep::AtLeastFiveSeconds));
     if (next.fixing->raisedTo)
         text = tr("Fix for %1, the packet's shortest time: twice the clearing time would be less.")
-                   .arg(timeText(next.fixing->time, TimeStep::FiveSeconds));
+                   .arg(timeText(next.fixing->time, TimeStep::AtLeastFiveSeconds));
     if (next.fixing->baths > 1)
         text += u' ' + tr("Half of it in each of the two baths: %1.")
-                           .arg(timeText(ledger::inUse(next.fixing->inEach())));
+                           .arg(timeText(next.fixing->inEach(), TimeStep::AtLeastFiveSeconds));
     if (fixer->batch.solution->tabularFactor)
         text += u' ' + tr("For tabular grains %1.")
-                           .arg(timeText(next.fixingTabular->time, TimeStep::FiveSeconds));
+                           .arg(timeText(next.fixingTabular->time, TimeStep::AtLeastFiveSeconds));
     return text;
 }
 

@@ -65,7 +65,8 @@ void ClearingForm::judge()
     else if (so.clearing.fresh)
         sayJudgement(*m_judgement,
                      tr("%1: under twice the fresh %2 s. Fix for %3.")
-                         .arg(brought, seconds(*so.clearing.fresh), timeText(so.fixing)),
+                         .arg(brought, seconds(*so.clearing.fresh),
+                              timeText(so.fixing, TimeStep::AtLeastFiveSeconds)),
                      Tone::Good);
     else
         sayJudgement(*m_judgement,

@@ -70,7 +70,7 @@ Explanation fixingOfTheFresh(const ledger::FixingFactors& factors, const ledger:
 {
     Explanation why;
     why.title = Words::tr("Fixing time");
-    why.value = timeText(factors.time, TimeStep::FiveSeconds);
+    why.value = timeText(factors.time, TimeStep::AtLeastFiveSeconds);
     why.equation = Words::tr("Fixing time = 2 × clearing time of the fresh solution. It grows with "
                              "film: a clearing test makes it this bottle's own.");
     why.constants = {
@@ -115,11 +115,11 @@ Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledg
     if (fixing) {
         const auto ordinary = ledger::fixingTime(batch, so, chemistry::Celsius(20));
         const auto tabular = ledger::fixingTime(batch, so, chemistry::Celsius(20), true);
-        why.value = timeText(ordinary->time, TimeStep::FiveSeconds);
+        why.value = timeText(ordinary->time, TimeStep::AtLeastFiveSeconds);
         why.equation = Words::tr("Fixing time = 2 × clearing time; %1 × for films with tabular "
                                  "grains (%2). Clearing time = %3.")
                            .arg(numberText(tabular->times, 1, locale),
-                                timeText(tabular->time, TimeStep::FiveSeconds), now);
+                                timeText(tabular->time, TimeStep::AtLeastFiveSeconds), now);
         if (ordinary->raisedTo)
             why.notes << Words::tr("Raised to the packet's shortest time, %1.")
                              .arg(timeText(*ordinary->raisedTo));

@@ -110,7 +110,7 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
     const bool tested = so->from == ledger::ClearingFrom::Tests;
     const QString at = shortTemperatureText(temperature, wording);
     next.seconds = so->time;
-    next.time = timeText(so->time, TimeStep::FiveSeconds);
+    next.time = timeText(so->time, TimeStep::AtLeastFiveSeconds);
     next.note = tested ? Words::tr("in the fixer at %1").arg(at)
                        : Words::tr("in the fixer at %1, as if fresh: no test is on record").arg(at);
     next.rows.push_back(
@@ -128,7 +128,7 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
                          factorText(so->cold, wording.locale)});
     if (batch.solution->tabularFactor)
         next.rows.push_back({Words::tr("With tabular grains"),
-                             timeText(load.fixingTabular->time, TimeStep::FiveSeconds)});
+                             timeText(load.fixingTabular->time, TimeStep::AtLeastFiveSeconds)});
     return next;
 }
 

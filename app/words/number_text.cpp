@@ -154,8 +154,11 @@ QString shortTemperatureText(chemistry::Celsius temperature, const Wording& word
 
 QString timeText(chemistry::Seconds time, TimeStep step)
 {
-    const long long total =
-        std::llround((step == TimeStep::FiveSeconds ? ledger::inUse(time) : time).value());
+    if (step == TimeStep::FiveSeconds)
+        time = ledger::inUse(time);
+    else if (step == TimeStep::AtLeastFiveSeconds)
+        time = ledger::inUseAtLeast(time);
+    const long long total = std::llround(time.value());
     const long long seconds = std::abs(total);
     const auto two = [](long long n) {
         return QStringLiteral("%1").arg(n, 2, 10, QLatin1Char('0'));

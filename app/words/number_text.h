@@ -22,7 +22,8 @@ QString temperatureText(chemistry::Celsius temperature, const Wording& wording);
 /// "20 °C": without decimals where there are none to show.
 QString shortTemperatureText(chemistry::Celsius temperature, const Wording& wording);
 
-enum class TimeStep { Second, FiveSeconds };
+/// AtLeastFiveSeconds: up to the step, for what must not fall short, as fixing.
+enum class TimeStep { Second, FiveSeconds, AtLeastFiveSeconds };
 /// "12:35", from an hour on "1:05:00"; rounded to the step, negative times with a minus.
 QString timeText(chemistry::Seconds time, TimeStep step = TimeStep::Second);
 

@@ -25,13 +25,25 @@ int wholeFilms(Films films)
     return static_cast<int>(std::ceil(films.value() - chemistry::kFilmSlack));
 }
 
+double stepOf(Seconds reckoned)
+{
+    constexpr double kStep = 5;
+    return std::abs(reckoned.value()) < kStep ? 1 : kStep;
+}
+
 } // namespace
 
 Seconds inUse(Seconds reckoned)
 {
-    constexpr double kStep = 5;
-    const double step = std::abs(reckoned.value()) < kStep ? 1 : kStep;
+    const double step = stepOf(reckoned);
     return Seconds(std::round(reckoned.value() / step) * step);
+}
+
+Seconds inUseAtLeast(Seconds reckoned)
+{
+    constexpr double kSlack = 0.01; // s: what multiplying adds to a whole figure is no need
+    const double step = stepOf(reckoned);
+    return Seconds(std::ceil((reckoned.value() - kSlack) / step) * step);
 }
 
 double bottleFactor(const Batch& developer, const Assessment& so)

@@ -15,9 +15,12 @@
 namespace ullage::ledger
 {
 
-/// A reckoned time as it is used and shown: to five seconds, halves up; under five, to one. The one
-/// place where such a time is rounded.
+/// A reckoned time as it is used and shown: to five seconds, halves up; under five, to one. Here
+/// and in inUseAtLeast() are the places where such a time is rounded.
 chemistry::Seconds inUse(chemistry::Seconds reckoned);
+/// The same where less would not do, as in fixing: up to the next five seconds; under five, to the
+/// next one. A hundredth of a second over a step is taken for the step.
+chemistry::Seconds inUseAtLeast(chemistry::Seconds reckoned);
 
 /// What the bottle itself does to the film maker's time: wear × strip. `so` is the assessment of
 /// `developer`.

@@ -211,9 +211,15 @@ Result<RunSheet> makeSheet(const SheetRequest& request)
         if (bath) {
             step.batch = bath->judged->batch.id;
         }
-        // What somebody set is kept to the second; what was reckoned is shown so everywhere.
-        step.planned = step.planned == line.time ? Seconds(std::round(step.planned.value()))
-                                                 : inUse(step.planned);
+        // What somebody set is kept to the second; what was reckoned is shown so everywhere, and
+        // film is never fixed for less than was reckoned.
+        if (step.planned == line.time) {
+            step.planned = Seconds(std::round(step.planned.value()));
+        } else if (roleOf(line.kind) == Role::Fixer) {
+            step.planned = inUseAtLeast(step.planned);
+        } else {
+            step.planned = inUse(step.planned);
+        }
         made.steps.push_back(step);
     }
     return made;

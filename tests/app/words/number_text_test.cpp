@@ -39,6 +39,7 @@ TEST(NumberText, Time)
     EXPECT_EQ(timeText(Seconds(755)), "12:35");
     EXPECT_EQ(timeText(Seconds(753), TimeStep::FiveSeconds), "12:35");
     EXPECT_EQ(timeText(Seconds(752.4), TimeStep::FiveSeconds), "12:30");
+    EXPECT_EQ(timeText(Seconds(752.4), TimeStep::AtLeastFiveSeconds), "12:35");
     EXPECT_EQ(timeText(Seconds(599.6)), "10:00");
     EXPECT_EQ(timeText(Seconds(3900)), "1:05:00");
     EXPECT_EQ(timeText(Seconds(0)), "0:00");

@@ -28,6 +28,14 @@ TEST(LoadTimes, AReckonedTimeIsRoundedInOnePlace)
     EXPECT_EQ(inUse(Seconds(3.2)), Seconds(3)) << "never to nothing";
 }
 
+TEST(LoadTimes, WhatMustNotFallShortIsRoundedUp)
+{
+    EXPECT_EQ(inUseAtLeast(Seconds(132)), Seconds(135));
+    EXPECT_EQ(inUseAtLeast(Seconds(135)), Seconds(135));
+    EXPECT_EQ(inUseAtLeast(Seconds(135.000001)), Seconds(135)) << "a product's last digits";
+    EXPECT_EQ(inUseAtLeast(Seconds(3.2)), Seconds(4));
+}
+
 TEST(LoadTimes, ADevelopingTimeIsTheProductOfItsFactors)
 {
     History history;

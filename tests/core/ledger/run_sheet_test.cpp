@@ -99,6 +99,16 @@ TEST(RunSheet, FixingTimeFromTestsElseFigureElseTheUsers)
     EXPECT_NEAR(sheet->fixing->time.value(), 195 * 3 * std::pow(2, 0.5), 1e-9);
 }
 
+TEST(RunSheet, FilmIsNeverFixedForLessThanWasReckoned)
+{
+    Bench bench;
+    ASSERT_TRUE(
+        bench.book->record(bench.fix, ClearingTested{Seconds(66), Celsius(20)}, {bench.now, {}}));
+    const auto sheet = makeSheet(bench.sheet());
+    EXPECT_EQ(sheet->fixing->time, Seconds(132));
+    EXPECT_EQ(step(*sheet, StepKind::Fix).planned, Seconds(135));
+}
+
 TEST(RunSheet, SolutionFigureStandsInForATest)
 {
     Bench bench;
