@@ -159,9 +159,7 @@ QString problemText(const ledger::PlanProblem& problem, const ledger::NextLoad& 
                          .arg(bottle)
                    : Words::tr("Nobody has marked %1 as dissolved yet.").arg(bottle);
     case PlanProblemCode::Worn:
-        return Words::tr("%1 has done film: what is poured away after one load is taken from a "
-                         "fresh bottle.")
-            .arg(bottle);
+        return Words::tr("%1 has done film: for one-shot use take a fresh bottle.").arg(bottle);
     case PlanProblemCode::NoSecondBath:
         return Words::tr("No bottle for a second fixing bath: the whole time goes in the first.");
     case PlanProblemCode::ExchangeDue:

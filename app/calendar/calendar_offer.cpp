@@ -144,10 +144,10 @@ QString notReadText(const std::vector<Error>& leftOut, const QLocale& locale)
         names = names.mid(0, kMostNamed);
         names << OfferWords::tr("%Ln more", "events", more);
     }
-    return OfferWords::tr("%Ln date(s) cannot be taken, because it cannot be told when they "
-                          "are: some of their days come or stay away one by one, their time zone "
-                          "is not known here, or they have no day. %1.",
-                          nullptr, static_cast<int>(leftOut.size()))
+    return OfferWords::tr(
+               "%Ln date(s) cannot be taken, because it is not clear when they are: single days "
+               "are added or left out, the time zone is not known here, or there is no day. %1.",
+               nullptr, static_cast<int>(leftOut.size()))
         .arg(locale.createSeparatedList(names));
 }
 

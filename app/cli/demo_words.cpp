@@ -85,9 +85,9 @@ constexpr std::array kPhrases{
     QT_TRANSLATE_NOOP("Demo", "colour of weak tea, no sediment"),
     QT_TRANSLATE_NOOP("Demo", "smells as it should"),
     QT_TRANSLATE_NOOP("Demo", "label renewed"),
-    QT_TRANSLATE_NOOP("Demo", "strip too thin: bath was two degrees colder than the thermometer "
-                              "said; no factor taken"),
-    QT_TRANSLATE_NOOP("Demo", "found behind the sink, tape says only \"MQ\""),
+    QT_TRANSLATE_NOOP("Demo", "control strip too thin: bath was two degrees colder than the "
+                              "thermometer said; no factor taken"),
+    QT_TRANSLATE_NOOP("Demo", "found behind the sink, label says only \"MQ\""),
     QT_TRANSLATE_NOOP("Demo", "milky in the shadows, cleared by fixing again"),
     QT_TRANSLATE_NOOP("Demo", "little in the shadows"),
 };

@@ -28,7 +28,7 @@ BuyCard::BuyCard(QWidget* parent)
 {
     for (const int weeks : {4, 8, 12, 26})
         m_for->addItem(tr("for the work of %Ln week(s)", nullptr, weeks), weeks);
-    m_for->addItem(tr("for so many films"), 0);
+    m_for->addItem(tr("for this many films"), 0);
     m_for->setAccessibleName(tr("What to buy for"));
     m_films->setAccessibleName(tr("Films"));
     m_films->setValue(kUsualFilms);

@@ -132,7 +132,7 @@ bool HandOverDialog::restIsFine()
 {
     if (!typedIn(*m_to).empty())
         return true;
-    showProblem(QStringLiteral("to"), tr("Who takes it: say where it goes."));
+    showProblem(QStringLiteral("to"), tr("Who takes it: a name is needed."));
     return false;
 }
 

@@ -21,9 +21,9 @@ CodeDialog::CodeDialog(Door& door, const ledger::CupboardState& state, const led
            tr("This &code is for %1")
                .arg(plainCaption(itemName(here.item, *door.formulary(), door.wording()))),
            m_code);
-    addText(tr("Typed, or from a scanner that types. The next time it fills in the form for what "
-               "is added to the cupboard. A code that was taught before stands for this from now "
-               "on."));
+    addText(tr(
+        "Typed, or from a scanner that types. The next time it fills in the form for what is added "
+        "to the cupboard. A code that stood for something else stands for this from now on."));
     setDeed(tr("Save"));
     m_code->setFocus();
 }

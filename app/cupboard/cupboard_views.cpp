@@ -218,7 +218,7 @@ RefusedCupboardActions refusedFor(const ItemHere& here)
         refused[CupboardAction::Mix] = ViewWords::tr("packets and concentrates only");
     else if (!ledger::suitsMixing(here.item, here.stock))
         refused[CupboardAction::Mix] =
-            here.stock.isPartOfPacket() ? ViewWords::tr("a part of a packet is none of its formula")
+            here.stock.isPartOfPacket() ? ViewWords::tr("a packet of powder is always used whole")
                                         : ViewWords::tr("none is left");
     if (here.item.solution.empty())
         refused[CupboardAction::Open] = ViewWords::tr("packets and concentrates only");

@@ -48,8 +48,8 @@ ItemDeedDialog::ItemDeedDialog(CupboardAction deed, Door& door, std::vector<ledg
     addWhich();
     switch (m_deed) {
     case CupboardAction::Open:
-        addText(tr("Once opened, a concentrate keeps for its own time; a packet of powder that is "
-                   "opened wants to be mixed whole."));
+        addText(tr("Once opened, a concentrate keeps for a time of its own; an opened packet of "
+                   "powder should be mixed whole."));
         setDeed(tr("Opened"));
         break;
     case CupboardAction::Take:
@@ -74,8 +74,8 @@ ItemDeedDialog::ItemDeedDialog(CupboardAction deed, Door& door, std::vector<ledg
         setDeed(tr("Throw away"), true);
         break;
     default:
-        addText(tr("For what was entered by mistake. What happened to it goes with it; undo brings "
-                   "it back. What is used up or thrown away is said by itself."));
+        addText(tr("For what was entered by mistake. What happened to it goes too; Undo brings it "
+                   "back. What is used up or thrown away is entered with “Take” or “Throw away”."));
         setDeed(tr("Take out of the book"), true);
         break;
     }

@@ -72,7 +72,7 @@ ItemForm::ItemForm(Door& door, const ledger::CupboardState& state, QWidget* pare
     m_hazards->setPlaceholderText(tr("H302, H317"));
     m_amount = addQuantity(fieldOf(&Supply::amount), tr("Ho&w much"));
     m_unit = addWords(fieldOf(&Supply::unit), tr("Coun&ted in"), Width::Half);
-    m_unit->setPlaceholderText(tr("pieces, pairs, sheets …"));
+    m_unit->setPlaceholderText(tr("pieces, pairs, sheets…"));
     m_bought = addDay(fieldOf(&Packet::bought), tr("Boug&ht"));
     addRow(QStringLiteral("count"), tr("How &many"), m_count, Width::Half);
     m_useBy = addDay(fieldOf(&Packet::useBy), tr("&Use by"));
@@ -216,7 +216,7 @@ bool ItemForm::restIsFine()
     bool fine = true;
     if (!m_cost->text().trimmed().isEmpty() && !cost()) {
         showProblem(QStringLiteral("cost"),
-                    tr("Price of one: “%1” is no amount of money. Write it like %2.")
+                    tr("Price of one: “%1” is not an amount of money. Write it like %2.")
                         .arg(m_cost->text().trimmed(), wording().locale.toString(9.8, 'f', 2)));
         fine = false;
     }

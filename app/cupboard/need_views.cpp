@@ -217,7 +217,7 @@ std::vector<WorkLine> workLines(const NeedsSnapshot& snapshot, const Wording& wo
             continue;
         QStringList parts{workName(work), momentText(next.front(), now, wording.locale)};
         parts << (work.films ? filmsText(*work.films, wording)
-                             : NeedWords::tr("how many films is not said"));
+                             : NeedWords::tr("number of films not given"));
         parts << ruleWords(work.rule, wording.locale)
               << ruleEndWords(work.rule, now, wording.locale);
         parts.removeAll(QString());

@@ -61,7 +61,7 @@ QWidget* NeedsCard::newLine(const WorkLine& work)
     auto* menu = new QMenu(change);
     for (const auto& [action, words] : {std::pair(WorkAction::Edit, tr("&Edit…")),
                                         std::pair(WorkAction::SkipOnce, tr("&Skip once…")),
-                                        std::pair(WorkAction::TakeAway, tr("&Take away…"))}) {
+                                        std::pair(WorkAction::TakeAway, tr("&Delete…"))}) {
         if (action != WorkAction::SkipOnce || work.repeats)
             menu->addAction(words, this, [this, which = action, id = work.id] {
                 emit workRequested(which, id);

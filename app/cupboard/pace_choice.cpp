@@ -34,7 +34,7 @@ PaceChoice::PaceChoice(QWidget* parent)
     setTone(label, Tone::Quiet);
     row->addWidget(label);
     m_kind->addItem(tr("what usually comes"), static_cast<int>(Beside::Kind::Usual));
-    m_kind->addItem(tr("so many films a week"), static_cast<int>(Beside::Kind::Given));
+    m_kind->addItem(tr("this many films a week"), static_cast<int>(Beside::Kind::Given));
     m_kind->addItem(tr("nothing"), static_cast<int>(Beside::Kind::Nothing));
     m_kind->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_kind->setAccessibleName(tr("Film beside the known work"));

@@ -41,7 +41,7 @@ WorkDialog::WorkDialog(Door& door, const Work& work, QWidget* parent)
     m_until->setLooksAhead();
     m_until->setMayBeEmpty();
     m_name->setMaxLength(static_cast<int>(fieldOf(&Work::name).longest));
-    m_name->setPlaceholderText(tr("evening course, films of the trip …"));
+    m_name->setPlaceholderText(tr("evening course, films of the trip…"));
     m_name->setText(QString::fromStdString(work.name));
     addRow(QStringLiteral("name"), tr("&Name, if you like"), m_name);
     addRow(QStringLiteral("at"), tr("W&hen, the first time"), m_at, Width::Half);
@@ -85,9 +85,9 @@ void WorkDialog::addRepeats(const std::string& rule)
     if (m_repeats->findData(bare) < 0) // as a calendar said it
         m_repeats->addItem(plainCaption(ruleWords(bare.toStdString(), wording().locale)), bare);
     m_repeats->setCurrentIndex(m_repeats->findData(bare));
-    addRow(QStringLiteral("rule"), tr("&Again"), m_repeats, Width::Half);
+    addRow(QStringLiteral("rule"), tr("How &often"), m_repeats, Width::Half);
     m_until->setPlaceholderText(tr("without end"));
-    addRow(QStringLiteral("until"), tr("&Until, with that day"), m_until, Width::Half);
+    addRow(QStringLiteral("until"), tr("&Until and including"), m_until, Width::Half);
     connect(m_repeats, &QComboBox::currentIndexChanged, this, &WorkDialog::showUntil);
     showUntil();
 }

@@ -89,7 +89,7 @@ CorrectDialog::CorrectDialog(Door& door, const QString& what, std::vector<Event>
     WhenEdit* when = addWhen();
     m_why = new QLineEdit(this);
     m_why->setMaxLength(static_cast<int>(formulary::fieldOf(&Voided::why).longest));
-    m_why->setPlaceholderText(tr("misread, wrong day …"));
+    m_why->setPlaceholderText(tr("misread, wrong day…"));
     addRow(QStringLiteral("why"), tr("Wh&y, if you like"), m_why);
     kindChanged();
     when->setMoment(event.at);

@@ -171,11 +171,9 @@ DayFacts dayFacts(const store::DayEntry& entry, Door& door, const Wording& wordi
     facts.title = line.title;
     facts.detail = line.detail;
     if (entry.fault) {
-        facts.detail +=
-            u'\n' + Words::tr("It is not shown, and nothing is reckoned with it. In the "
-                              "File menu, “Copies…” puts a copy in the book's place, "
-                              "and “Salvage a damaged book…” takes what is sound into a "
-                              "new one.");
+        facts.detail += u'\n' + Words::tr("It is not shown and does not count. In the File menu, "
+                                          "“Copies…” puts a copy in the book's place, and “Salvage "
+                                          "a damaged book…” takes what is sound into a new one.");
         facts.fixed = true;
         return facts;
     }

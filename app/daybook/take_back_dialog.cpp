@@ -12,8 +12,7 @@ TakeBackDialog::TakeBackDialog(Door& door, const QString& what, const QStringLis
 {
     addHeading(what);
     addText(bringBack ? tr("It counts again, at its own time, as if it had never been taken back.")
-                      : tr("It stays in the book, struck out; everything is reckoned as if it had "
-                           "never happened."));
+                      : tr("It stays in the book, struck out, and no longer counts."));
     if (!with.isEmpty())
         addText((bringBack ? tr("With it comes back: %1.") : tr("With it goes: %1."))
                     .arg(with.join(tr("; ", "between entries"))));

@@ -24,7 +24,7 @@ ExchangeDialog::ExchangeDialog(Door& door, const Bottle& first, QWidget* parent)
       m_second(new QComboBox(this))
 {
     addText(tr("%1 is discarded, the second bath becomes the first, and a fresh one, mixed "
-               "afterwards, the second. After the third exchange let both go.")
+               "afterwards, the second. After the third exchange discard both.")
                 .arg(m_name));
     addRow(QStringLiteral("second"), tr("&Second bath, that takes its place"), m_second);
     m_lacking = addText({});

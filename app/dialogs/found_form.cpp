@@ -35,8 +35,8 @@ FoundForm::FoundForm(Clock clock, const Wording& wording, QWidget* parent)
                             tr("Films per litre, as &you guess"), Width::Half);
     m_assumed->setPlaceholderText(tr("not known"));
     m_understood = addText({});
-    addText(tr("What is left empty is not known: films left and dates stay blank, and what is "
-               "counted from now on is called the least. A test vouches for it."));
+    addText(tr("What is left empty counts as not known: films left and dates stay blank, and what "
+               "is counted from now on reads “at least”. Test it before its next film."));
     connect(m_mixedOn, &QLineEdit::textChanged, this, &FoundForm::showUnderstood);
     showUnderstood();
 }

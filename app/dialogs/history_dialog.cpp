@@ -38,8 +38,7 @@ HistoryDialog::HistoryDialog(Door& door, const Bottle& bottle, QWidget* parent)
                     parent),
       m_batch(bottle.batch.id)
 {
-    addText(tr("What is taken back stays in the book, struck out; everything is reckoned as if it "
-               "had never happened."));
+    addText(tr("What is taken back stays in the book, struck out, and no longer counts."));
     m_events = new QTreeWidget(this);
     m_events->setHeaderLabels({tr("When"), tr("What")});
     m_events->setRootIsDecorated(false);

@@ -218,7 +218,7 @@ void ImportDialog::forget()
     m_rows.clear();
     m_open.clear();
     m_leavingAllOut = false;
-    m_state->setText(tr("The journal's file was changed meanwhile; it is judged anew."));
+    m_state->setText(tr("The journal's file was changed meanwhile; it is checked again."));
 }
 
 void ImportDialog::setJudging(bool judging)
@@ -247,11 +247,12 @@ void ImportDialog::showState()
     const bool waiting = m_judging || m_rest.isActive();
     const bool ready = !waiting && undecided == 0 && m_outcome.contradictionCount == 0;
     if (waiting && undecided == 0)
-        m_state->setText(tr("Judging what follows …"));
+        m_state->setText(tr("Checking what follows…"));
     else if (ready)
-        m_state->setText(m_outcome.leftOut > 0 ? tr("All goes together. %n line(s) stay out.",
-                                                    nullptr, m_outcome.leftOut)
-                                               : tr("All goes together."));
+        m_state->setText(
+            m_outcome.leftOut > 0
+                ? tr("Everything fits together. %n line(s) stay out.", nullptr, m_outcome.leftOut)
+                : tr("Everything fits together."));
     else
         m_state->setText(tr("%n line(s) to decide about.", nullptr, static_cast<int>(undecided)) +
                          (hidden > 0 ? u' ' + tr("%n more follow.", nullptr, hidden) : QString()));

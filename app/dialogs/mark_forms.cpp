@@ -25,8 +25,8 @@ namespace ullage::app
 OpenedForm::OpenedForm(Door& door, const Wording& wording, QWidget* parent)
     : HappeningForm(door, wording, parent)
 {
-    addText(tr("Opening a bottle renews the air above the solution. Deeds such as running film or "
-               "topping up count as opened already."));
+    addText(tr("Opening a bottle renews the air above the solution. Running film and topping up "
+               "count as opening already."));
     addAirOf<ledger::Opened>();
 }
 
@@ -125,7 +125,7 @@ ContaminatedForm::ContaminatedForm(Door& door, const Wording& wording, QWidget* 
     addText(tr("A contaminated bottle is to be discarded; it is not offered for film again. Undo "
                "takes the mark back."));
     m_why = addWords(formulary::fieldOf(&ledger::Contaminated::why), tr("What happened to &it"));
-    m_why->setPlaceholderText(tr("fixer dripped in, unknown funnel …"));
+    m_why->setPlaceholderText(tr("fixer dripped in, unknown funnel…"));
 }
 
 std::optional<ledger::Happening> ContaminatedForm::happening() const

@@ -151,8 +151,7 @@ void MixDialog::buildForm()
     heed(m_foundForm);
     connect(m_foundForm, &FieldForm::changed, this, &MixDialog::refresh);
     m_dissolved = new QCheckBox(tr("&All of it is dissolved and clear"), this);
-    setPlainToolTip(m_dissolved,
-                    tr("Until it is marked so, this bottle is not proposed for film."));
+    setPlainToolTip(m_dissolved, tr("Until then this bottle is not proposed for film."));
     m_dissolved->setChecked(true);
     addWide(m_dissolved);
     m_warnings = addText({});

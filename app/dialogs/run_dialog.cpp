@@ -238,9 +238,7 @@ void RunDialog::addBottleWarnings(const ledger::NextLoad& next, QStringList& war
                             .arg(name, reasonSentence(reasons.front(), bottle.batch,
                                                       bottle.assessment, wording()));
         } else if (problem.code == Code::Worn) {
-            warnings << tr("%1 has done film: what is thrown away after one load is taken from a "
-                           "fresh bottle.")
-                            .arg(name);
+            warnings << tr("%1 has done film: for one-shot use take a fresh bottle.").arg(name);
         } else if (problem.code == Code::CapacityShort) {
             warnings << tr("%1 has %2 left; this load is %3.")
                             .arg(name, filmsLeftText(chemistry::Films(problem.limit), wording()),

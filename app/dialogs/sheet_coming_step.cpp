@@ -111,7 +111,7 @@ void SheetComingStep::showRefused(const SheetView& view)
         new QTreeWidgetItem(m_refused, {QString::number(one.row), one.column, one.value, one.why});
     const int more = view.refusedCount - static_cast<int>(view.refused.size());
     m_refusedHead->setText(
-        SheetDialog::tr("%n row(s) refused. Nothing comes in until they are mended in the "
+        SheetDialog::tr("%n row(s) refused. Nothing comes in until they are corrected in the "
                         "sheet, or their columns are not used.",
                         nullptr, view.refusedCount) +
         (more > 0 ? u' ' + SheetDialog::tr("%n more follow.", nullptr, more) : QString()));

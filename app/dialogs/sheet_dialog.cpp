@@ -141,7 +141,7 @@ void SheetDialog::showState()
 {
     const bool waiting = m_judging || m_rest.isActive();
     const bool ready = !waiting && m_notYet.isEmpty() && !m_refused;
-    m_state->setText(waiting ? tr("Reading …") : m_notYet);
+    m_state->setText(waiting ? tr("Reading…") : m_notYet);
     m_state->setVisible(!m_state->text().isEmpty());
     m_import->setEnabled(ready);
 }

@@ -28,8 +28,8 @@ SheetReadingStep::SheetReadingStep(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(
-        sheetWords(SheetDialog::tr("So the file was read. Where the rows below look wrong, choose "
-                                   "another way; they follow."),
+        sheetWords(SheetDialog::tr("This is how the file was read. If the rows below look wrong, "
+                                   "choose another way; they follow."),
                    this, Tone::Quiet));
     m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     column->addLayout(m_form);

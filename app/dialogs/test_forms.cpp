@@ -120,10 +120,10 @@ void MeasuredForm::judge()
     if (*m_silver->quantity() > *limit)
         sayJudgement(
             *m_judgement,
-            tr("Over the limit of %1 g/l that is set for it: it is to be discarded.").arg(most),
+            tr("Over the limit of %1 g/L that is set for it: it is to be discarded.").arg(most),
             Tone::Discard);
     else
-        sayJudgement(*m_judgement, tr("Within the limit of %1 g/l that is set for it.").arg(most),
+        sayJudgement(*m_judgement, tr("Within the limit of %1 g/L that is set for it.").arg(most),
                      Tone::Good);
 }
 

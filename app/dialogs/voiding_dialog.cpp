@@ -63,7 +63,7 @@ QLineEdit* VoidingDialog::addWhy(const QString& label)
 {
     m_why = new QLineEdit(this);
     m_why->setMaxLength(static_cast<int>(formulary::fieldOf(&ledger::Voided::why).longest));
-    m_why->setPlaceholderText(tr("wrong bottle, counted twice …"));
+    m_why->setPlaceholderText(tr("wrong bottle, counted twice…"));
     addRow(QStringLiteral("why"), label, m_why);
     return m_why;
 }

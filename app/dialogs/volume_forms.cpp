@@ -171,7 +171,7 @@ DrawOffForm::DrawOffForm(Door& door, const Wording& wording, QWidget* parent)
         addFigure<Millilitres>(formulary::fieldOf(&ledger::Drawn::volume), tr("&Volume taken out"));
     addAirOf<ledger::Drawn>();
     m_why = addWords(formulary::fieldOf(&ledger::Drawn::why), tr("What &for"));
-    m_why->setPlaceholderText(tr("spilled, diluted for a one-shot bath, given away …"));
+    m_why->setPlaceholderText(tr("spilled, diluted for a one-shot bath, given away…"));
 }
 
 void DrawOffForm::bottleChanged()

@@ -65,7 +65,7 @@ void CompareDialog::build()
     for (std::size_t i = 0; i < ledger::kFilmFaultCodes.size(); ++i)
         m_fault->addItem(tr("Marked %1").arg(filmFaultName(static_cast<ledger::FilmFault>(i))));
     m_span = new QComboBox(this);
-    m_span->setAccessibleName(tr("Films of what time"));
+    m_span->setAccessibleName(tr("Films of which period"));
     m_span->addItem(tr("within two weeks"));
     m_span->addItem(tr("within six weeks"));
     m_span->addItem(tr("within half a year"));
@@ -117,7 +117,7 @@ void CompareDialog::fill()
         return QString::fromStdString(film.film.id) == m_film;
     });
     if (marked->empty()) {
-        addText(column, tr("No film is marked so. Mark films whose negatives came out wrong on "
+        addText(column, tr("No film has this mark. Mark films whose negatives came out wrong on "
                            "their cards; then this compares them with the good ones."));
         showPage(page.release(), column);
         return;
@@ -218,7 +218,7 @@ void CompareDialog::addRuledOut(QVBoxLayout* column)
 {
     if (m_compared.ruledOut.empty())
         return;
-    addHeading(column, tr("Apart as well, but no cause"));
+    addHeading(column, tr("Different as well, but not a cause"));
     for (const ledger::RuledOut& one : m_compared.ruledOut) {
         addText(column, traitText(
                             one.found, [this](const std::string& id) { return bottleName(id); },
@@ -255,7 +255,7 @@ void CompareDialog::addSuspects(QVBoxLayout* column)
 {
     if (m_compared.suspects.empty())
         return;
-    addHeading(column, tr("Bottles that a test is worth"));
+    addHeading(column, tr("Bottles worth testing"));
     for (const std::string& batch : m_compared.suspects) {
         const QString id = QString::fromStdString(batch);
         const QString name = bottleName(batch);

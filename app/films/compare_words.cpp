@@ -103,7 +103,7 @@ QString noCauseText(ledger::NoCause why)
     case ledger::NoCause::Later:
         return Words::tr("it comes when the image is made and cleared");
     case ledger::NoCause::OtherWay:
-        return Words::tr("it does the contrary");
+        return Words::tr("it does the opposite");
     case ledger::NoCause::Enough:
         return Words::tr("more than enough of it changes nothing");
     case ledger::NoCause::AllAlike:

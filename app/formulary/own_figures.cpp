@@ -216,19 +216,19 @@ QString equationOfOwn(OwnKind kind)
     switch (kind) {
     case OwnKind::Capacity:
         return OwnFiguresCard::tr(
-            "Clearing time at 20 °C ÷ that of a fresh bath, of the same film in the "
-            "same bottle = 1 + films a litre ÷ capacity: the line through all tests. "
-            "It begins at the packet's figure, and each test draws it its way.");
+            "Clearing time at 20 °C ÷ that of a fresh bath, of the same film in the same bottle = "
+            "1 + films a litre ÷ capacity: the line through all tests. It begins at the packet's "
+            "figure, and each test pulls it towards itself.");
     case OwnKind::Wear:
         return OwnFiguresCard::tr(
-            "Time that would have given the reference density ÷ time of the first "
-            "film = 1 + films a litre × this: the line through all strips. It begins "
-            "at the packet's figure, and each strip draws it its way.");
+            "Time that would have given the reference density ÷ time of the first film = 1 + films "
+            "a litre × this: the line through all control strips. It begins at the packet's "
+            "figure, and each control strip pulls it towards itself.");
     default:
         return OwnFiguresCard::tr(
-            "Each bottle's last pass and first failure, beside the air and the age "
-            "that had spent it by then. It begins at the limit that the keeping times "
-            "give, a factor of two either way, and each of them draws it its way.");
+            "Each bottle's last pass and first failure, beside the air and the age that had spent "
+            "it by then. It begins at the limit that the keeping times give, a factor of two "
+            "either way, and each of them pulls it towards itself.");
     }
 }
 
@@ -239,13 +239,13 @@ void addOwnConstants(Explanation& why, const formulary::Solution& solution, OwnK
     switch (kind) {
     case OwnKind::Capacity:
         why.constants = {explained(solution, Figure::Capacity, wording),
-                         explained(OwnFiguresCard::tr("A clearing test strays by"),
+                         explained(OwnFiguresCard::tr("A clearing test varies by"),
                                    chemistry::kOwnClearing, locale)};
         return;
     case OwnKind::Wear:
         why.constants = {
             explainedWear(solution, wording),
-            explained(OwnFiguresCard::tr("A control strip's time strays by"), chemistry::kOwnStrip,
+            explained(OwnFiguresCard::tr("A control strip's time varies by"), chemistry::kOwnStrip,
                       locale),
             explained(OwnFiguresCard::tr("Density to time"), chemistry::kStripResponse, locale)};
         return;
@@ -256,7 +256,7 @@ void addOwnConstants(Explanation& why, const formulary::Solution& solution, OwnK
     if (solution.keeping.half)
         why.constants.push_back(explained(solution, Figure::KeepsHalf, wording));
     why.constants.push_back(
-        explained(OwnFiguresCard::tr("A bottle's end strays by"), chemistry::kOwnTrial, locale));
+        explained(OwnFiguresCard::tr("A bottle's end varies by"), chemistry::kOwnTrial, locale));
     why.constants.push_back(explained(OwnFiguresCard::tr("Passed or failed by mistake"),
                                       chemistry::kOwnMistake, locale));
 }

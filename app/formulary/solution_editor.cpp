@@ -73,7 +73,7 @@ std::vector<FactorRow> impliedRows(const formulary::Solution& solution, const Wo
     }
     if (solution.replenishPerFilm && solution.replenisher.empty())
         rows.push_back(
-            {SolutionEditor::tr("Topped up so, it settles at"),
+            {SolutionEditor::tr("Topped up this way, it settles at"),
              SolutionEditor::tr("%1 films per litre")
                  .arg(numberText(1000 / solution.replenishPerFilm->value(), 1, wording.locale))});
     return rows;

@@ -28,7 +28,7 @@ SourceEdit::SourceEdit(const QString& name, QWidget* parent, Qt::Orientation lie
       m_row(new QBoxLayout(QBoxLayout::TopToBottom, this)), m_grade(new QComboBox(this)),
       m_text(new QLineEdit(this))
 {
-    m_grade->addItem(tr("not said", "grade of a source"));
+    m_grade->addItem(tr("not given", "grade of a source"));
     for (const Grade grade :
          {Grade::Published, Grade::Computed, Grade::CommonPractice, Grade::FromMemory}) {
         m_grade->addItem(gradeName(grade), static_cast<int>(grade));

@@ -51,7 +51,7 @@ TimeEditor::TimeEditor(const formulary::DevelopmentFigure& start,
     m_film->setText(QString::fromStdString(start.film));
     fillDevelopers(formulary, start.developer);
     m_dilution->setText(shownName(start.dilution));
-    m_dilution->setPlaceholderText(tr("stock, 1+1 …"));
+    m_dilution->setPlaceholderText(tr("stock, 1+1…"));
     m_index->setValue(start.exposureIndex);
     m_index->setPlaceholderText(tr("any"));
     m_source->setLine(start.source);

@@ -33,8 +33,8 @@ TimesTab::TimesTab(Door& door, QWidget* parent)
                                   tr("At %1").arg(QStringLiteral("20 °C")), tr("Source")},
                                  {3, 4}, 0, this)),
       m_empty(new EmptyState(tr("No development times yet"),
-                             tr("Enter what the film's leaflet says for your developer. Nothing "
-                                "is shipped and nothing is guessed: no figure, no time."),
+                             tr("Enter what the film's leaflet says for your developer. The "
+                                "program brings no times and guesses none: no figure, no time."),
                              this)),
       m_detail(new Card({}, this)), m_chart(makeChartView(this)), m_source(new PlainLabel(this)),
       m_notes(new PlainLabel(this)), m_edit(new QPushButton(tr("Edit…"), this)),

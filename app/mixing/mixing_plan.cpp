@@ -141,9 +141,9 @@ QString planProblem(const MixingPlan& plan, const Wording& wording)
     if (plan.liquid && !plan.pours())
         return Words::tr("A liquid becomes weaker, never stronger: look at the two strengths.");
     if (plan.liquid && !plan.start())
-        return Words::tr("So much liquid leaves no room for water: it is to be diluted.");
+        return Words::tr("This much liquid leaves no room for water: it is to be diluted.");
     if (!plan.start())
-        return Words::tr("So much powder leaves no room for water in %1.")
+        return Words::tr("This much powder leaves no room for water in %1.")
             .arg(shownName(plan.vessel->name));
     return {};
 }

@@ -158,7 +158,7 @@ PaperDocument cardPaper(const ledger::Judged& bottle, const std::vector<ledger::
                    paperDay(batch.madeAt, about)},
                   {BottlePapers::tr("Volume"), volumeText(batch.volume, about.wording)}};
     if (batch.vessel)
-        facts.rows.push_back({BottlePapers::tr("Vessel"), shownName(batch.vessel->name)});
+        facts.rows.push_back({BottlePapers::tr("Stands in"), shownName(batch.vessel->name)});
     facts.rows.push_back({BottlePapers::tr("Films done"),
                           filmCountText(batch.filmsDone.value(), about.wording.locale)});
     facts.rows.push_back({BottlePapers::tr("Left"), leftOf(so, about)});

@@ -146,7 +146,7 @@ private:
         if (!capacity)
             return;
         const double share = leftShare(*ledger::wearAtRest(solution) / *capacity);
-        spec.series.push_back({.name = Words::tr("films come to rest here, topped up"),
+        spec.series.push_back({.name = Words::tr("films settle here, topped up"),
                                .kind = SeriesKind::Dashed,
                                .ink = ChartInk::Quiet,
                                .points = {{now.x(), share}, {spec.xMax, share}}});

@@ -198,10 +198,10 @@ std::vector<Explanation> statisticsFigures(const Statistics& statistics, const W
     all.push_back(counted(Words::tr("How long bottles lasted"), bottles,
                           Words::tr("Mean of the days from mixing to the end, and of the films "
                                     "done, of the bottles that ended in the period.")));
-    all.push_back(counted(Words::tr("Why bottles ended"), bottles,
-                          Words::tr("The gravest reason against the bottle when it was discarded "
-                                    "or used up: accident, failed test, film or time. “Still "
-                                    "good” where there was none.")));
+    all.push_back(counted(
+        Words::tr("Why bottles ended"), bottles,
+        Words::tr("The most serious reason against the bottle when it was discarded or used up: "
+                  "accident, failed test, film or time. “Still good” where there was none.")));
     Explanation costs = counted(
         Words::tr("Chemistry for one film"),
         Words::tr("%Ln solution(s)", nullptr, static_cast<int>(statistics.costs.size())),

@@ -131,7 +131,7 @@ QString ExplanationView::html() const
     }
     if (!why.constants.empty())
         html +=
-            paragraph(coloured(c.quiet, QStringLiteral("<b>%1</b>").arg(tr("It stands on"))), 8);
+            paragraph(coloured(c.quiet, QStringLiteral("<b>%1</b>").arg(tr("It is based on"))), 8);
     for (const ExplainedConstant& constant : why.constants) {
         QString value = text(unbroken(constant.value));
         if (!constant.range.isEmpty())

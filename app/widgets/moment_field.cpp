@@ -141,13 +141,13 @@ QString MomentField::shortProblem() const
     case MomentProblem::NotUnderstood:
         return tr("“%1” is not understood.").arg(wrongPart());
     case MomentProblem::NoSuchDay:
-        return tr("“%1” is no day.").arg(wrongPart());
+        return tr("“%1” is not a day.").arg(wrongPart());
     case MomentProblem::NoSuchTime:
-        return tr("“%1” is no time of day.").arg(wrongPart());
+        return tr("“%1” is not a time of day.").arg(wrongPart());
     case MomentProblem::Twice:
         return tr("“%1” comes on top of what stands already.").arg(wrongPart());
     case MomentProblem::OtherWeekday:
-        return tr("That day is no “%1”.").arg(wrongPart());
+        return tr("That day is not a “%1”.").arg(wrongPart());
     }
     return {};
 }

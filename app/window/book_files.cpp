@@ -179,7 +179,7 @@ void BookFiles::chooseBook()
         return;
     if (!QFile::exists(*file)) {
         prompts().fail(&m_parts.window, tr("Open book"),
-                       tr("There is no %1.").arg(QFileInfo(*file).fileName()));
+                       tr("%1 is not there.").arg(QFileInfo(*file).fileName()));
         return;
     }
     openKnownBook(*file);
@@ -234,7 +234,7 @@ void BookFiles::checkBook()
                 showFindings(*check);
                 return QString();
             }
-            return tr("The book is sound; %Ln batch(s) were reckoned anew.", nullptr, count);
+            return tr("The book is sound; %Ln batch(es) recalculated.", nullptr, count);
         });
 }
 

@@ -197,7 +197,7 @@ Result<ShownTable> workTable(const Asked& asked)
         return tl::unexpected(state.error());
     ShownTable table;
     table.headings = {TableWords::tr("Work"), TableWords::tr("First on"), TableWords::tr("Films"),
-                      TableWords::tr("Comes again"), TableWords::tr("Developer")};
+                      TableWords::tr("How often"), TableWords::tr("Developer")};
     for (const ledger::Work& work : state->works)
         table.rows.push_back({text(work.name), TableCell(work.at), figure(work.films),
                               ruleWords(work.rule, asked.wording.locale),
@@ -222,8 +222,8 @@ Result<ShownTable> cansTable(const Asked& asked)
         table.rows.push_back({text(here.can.name), wasteName(here.can.holds),
                               asked.volume(here.can.capacity), asked.volume(here.stock.volume),
                               here.stock.silver,
-                              here.stock.silverAtLeast ? TableWords::tr("at least so much")
-                                                       : TableWords::tr("reckoned"),
+                              here.stock.silverAtLeast ? TableWords::tr("at least this much")
+                                                       : TableWords::tr("calculated"),
                               text(here.can.place)});
     return table;
 }

@@ -87,7 +87,7 @@ CopiesDialog::CopiesDialog(const Wording& wording, QWidget* parent)
     auto* when = plainLabel(this, Tone::Quiet);
     when->setFont(Theme::font(TextRole::Small));
     when->setText(tr("A copy is made at every start, once a day while the window is open, and "
-                     "before an import. Kept are one a day for 7 days, one a week for 8 weeks and "
+                     "before an import. One a day is kept for 7 days, one a week for 8 weeks and "
                      "one a month for 12 months, and always the newest and the fullest."));
     whole->addWidget(when);
 

@@ -63,11 +63,9 @@ StandingText standingText(const CopyStanding& standing, chemistry::Instant now,
         text.line = standing.failure || text.line.isEmpty()
                         ? text.line
                         : CopyWords::tr("%1, not in the second folder").arg(text.line);
-        const QString second =
-            CopyWords::tr(
-                "The second folder has no new copy: %1 Put the stick in or choose another "
-                "folder, then “Copy now”.")
-                .arg(errorSentence(*standing.secondFailure, wording));
+        const QString second = CopyWords::tr("The second folder has no new copy: %1 Connect the "
+                                             "stick or choose another folder, then “Copy now”.")
+                                   .arg(errorSentence(*standing.secondFailure, wording));
         text.whatToDo = text.whatToDo.isEmpty() ? second : text.whatToDo + u' ' + second;
     }
     return text;

@@ -131,7 +131,7 @@ void CupboardDeeds::skipOnce(const ledger::Work& work)
         ways.isEmpty()
             ? std::nullopt
             : prompts().choose(&m_parts.window, tr("Skip once"),
-                               tr("%1: which time does it not come?").arg(workName(work)), ways);
+                               tr("%1: which date is skipped?").arg(workName(work)), ways);
     if (!chosen)
         return;
     auto works = cupboard::withoutOnce(work, times[static_cast<std::size_t>(*chosen)], wallClock());
@@ -148,14 +148,14 @@ void CupboardDeeds::skipOnce(const ledger::Work& work)
 
 void CupboardDeeds::takeWorkAway(ledger::Work work)
 {
-    const Question question{.title = tr("Take the work away?"),
+    const Question question{.title = tr("Delete the work?"),
                             .text = work.name.empty() ? tr("It will not be planned for any more.")
                                                       : tr("“%1” will not be planned for any more.")
                                                             .arg(QString::fromStdString(work.name)),
                             .detail = work.rule.empty()
                                           ? QString()
-                                          : tr("That is every time that it would come again."),
-                            .yes = tr("Take away")};
+                                          : tr("That goes for every time it would come again."),
+                            .yes = tr("Delete")};
     if (!prompts().confirm(&m_parts.window, question))
         return;
     work.replaces = work.id;
@@ -163,7 +163,7 @@ void CupboardDeeds::takeWorkAway(ledger::Work work)
     work.withdrawn = true;
     if (const auto done = m_parts.door.add(std::vector<ledger::CupboardLine>{std::move(work)});
         !done)
-        m_parts.fail(tr("The work was not taken away"), done.error());
+        m_parts.fail(tr("The work was not deleted"), done.error());
 }
 
 // Which of it is work, the person says.

@@ -39,7 +39,7 @@ QString offerText(const OfferedWork& offered, const Door& door)
     const chemistry::Instant at = next.empty() ? work.at : next.front();
     QStringList parts{momentText(at, now, wording.locale)};
     parts << (work.films ? filmsText(*work.films, wording)
-                         : OfferWords::tr("how many films is not said"));
+                         : OfferWords::tr("number of films not given"));
     if (const auto developer = door.formulary()->solution(work.developer))
         parts << shownName(developer->name);
     parts << ruleWords(work.rule, wording.locale) << ruleEndWords(work.rule, now, wording.locale);

@@ -180,8 +180,8 @@ QString notYet(const SheetView& view, const SheetOpen& open, const SheetComing& 
             .arg(noColumnText(coming));
     }
     if (view.refusedCount > 0) {
-        return SheetJudge::tr("%n cell(s) are refused. All of the sheet comes in, or nothing: mend "
-                              "the sheet, or choose otherwise.",
+        return SheetJudge::tr("%n cell(s) are refused. All of the sheet comes in, or nothing: "
+                              "correct the sheet, or choose otherwise.",
                               nullptr, view.refusedCount);
     }
     return comingText(coming).isEmpty() ? SheetJudge::tr("Nothing in it comes in.") : QString();

@@ -48,7 +48,7 @@ const std::map<std::string_view, const char*>& names()
         {"packet", QT_TRANSLATE_NOOP("Actions", "entering a packet")},
         {"chemical", QT_TRANSLATE_NOOP("Actions", "entering a chemical")},
         {"supply", QT_TRANSLATE_NOOP("Actions", "entering supplies")},
-        {"barcode", QT_TRANSLATE_NOOP("Actions", "teaching a code")},
+        {"barcode", QT_TRANSLATE_NOOP("Actions", "adding a code")},
         {"work", QT_TRANSLATE_NOOP("Actions", "entering known work")},
         {"container", QT_TRANSLATE_NOOP("Actions", "entering a can")},
         {"mark-film", QT_TRANSLATE_NOOP("Actions", "marking film")},

@@ -183,7 +183,7 @@ private:
             return tr("this is a link to a file that is not there.");
         }
         if (why == "not a file") {
-            return tr("this is no plain file, and so no book.");
+            return tr("this is not an ordinary file, so it is not a book.");
         }
         if (why == "unreadable") {
             return tr("you may not read this file.");
@@ -208,9 +208,9 @@ private:
             m_error.subject.empty() ? tr("another program or window") : text(m_error.subject);
         const int seconds = static_cast<int>(std::lround(m_error.high.value_or(0)));
         const QString what = tr("the book is being written by %1.", "a program").arg(who);
-        const QString waited =
-            seconds > 0 ? u' ' + tr("%n second(s) were waited for it in vain.", nullptr, seconds)
-                        : QString();
+        const QString waited = seconds > 0
+                                   ? u' ' + tr("Waited for it for %n second(s).", nullptr, seconds)
+                                   : QString();
         return what + waited + u' ' +
                tr("Nothing was entered. Let it finish, or close it, and try again.");
     }
@@ -270,8 +270,8 @@ private:
                 .arg(count(m_error.high), count(m_error.number));
         }
         if (what == store::damage::kForked) {
-            return tr("%1 is another than was last seen here: the book was exchanged for one that "
-                      "went another way.")
+            return tr("%1 is not the one last seen here: another book, with other entries, has "
+                      "taken its place.")
                 .arg(entry());
         }
         return partText();
@@ -295,7 +295,7 @@ private:
             return tr("the book's %1 is not as the program makes it.").arg(name);
         }
         if (what == store::damage::kExtra) {
-            return tr("the book's %1 is none of the program's.").arg(name);
+            return tr("the book's %1 was not made by this program.").arg(name);
         }
         return tr("what the book notes of its last entry does not agree with that entry.");
     }

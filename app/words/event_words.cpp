@@ -132,7 +132,7 @@ struct EventLine {
     QString operator()(const Filtered&) const { return Words::tr("Filtered"); }
     QString operator()(const Measured& e) const
     {
-        return with(Words::tr("Silver measured, %1 g/l").arg(number(e.silver.value(), 2)),
+        return with(Words::tr("Silver measured, %1 g/L").arg(number(e.silver.value(), 2)),
                     e.method);
     }
     QString operator()(const TestAsked& e) const { return testAskedText(e); }
@@ -147,7 +147,7 @@ struct EventLine {
     QString operator()(const ThrownAway& e) const { return with(Words::tr("Thrown away"), e.why); }
     QString operator()(const PouredIn& e) const
     {
-        return Words::tr("Poured %1 into a waste container").arg(volumeText(e.volume, wording));
+        return Words::tr("Poured %1 into a can for waste").arg(volumeText(e.volume, wording));
     }
     QString operator()(const HandedOver& e) const
     {
@@ -197,7 +197,7 @@ QString kindNameAt(std::size_t place)
         QT_TRANSLATE_NOOP("Events", "Taken from the cupboard"),
         QT_TRANSLATE_NOOP("Events", "Counted in the cupboard"),
         QT_TRANSLATE_NOOP("Events", "Thrown away"),
-        QT_TRANSLATE_NOOP("Events", "Poured into a waste container"),
+        QT_TRANSLATE_NOOP("Events", "Poured into a can for waste"),
         QT_TRANSLATE_NOOP("Events", "Waste handed over"),
     };
     return Words::tr(names[place]);

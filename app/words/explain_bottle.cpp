@@ -45,7 +45,7 @@ Explanation wearFactor(const ledger::Batch& batch, const ledger::Assessment& so,
 Explanation wearAtRest(const ledger::Batch& batch, const Wording& wording)
 {
     Explanation why;
-    why.title = Words::tr("Wear at rest");
+    why.title = Words::tr("Where wear settles");
     why.value = notKnown();
     if (const auto rest = ledger::wearAtRest(*batch.solution))
         why.value =
@@ -54,8 +54,8 @@ Explanation wearAtRest(const ledger::Batch& batch, const Wording& wording)
                        ? Words::tr("Topped up after every film, a film adds as much wear as its "
                                    "top-up takes away at 1000 ÷ millilitres for a film, in films "
                                    "per litre, however large the bottle.")
-                       : Words::tr("Its replenisher makes up for a film with each measure of it: "
-                                   "the wear comes to rest at nothing.");
+                       : Words::tr("Each measure of its replenisher makes up for one film: the "
+                                   "wear settles at nothing.");
     why.inputs = {{Words::tr("That is now"), wearNow(batch, wording.locale)}};
     why.constants = {explained(*batch.solution, Figure::Replenish, wording)};
     if (batch.solution->capacity)

@@ -118,8 +118,8 @@ Explanation explainFilmsLeft(const ledger::Batch& batch, const ledger::Assessmen
         why.inputs.push_back({Words::tr("That is now"), wearNow(batch, wording.locale)});
         why.constants = {capacity(*batch.solution, wording)};
         if (anyLoad(batch, wasSecond))
-            why.notes << Words::tr("As the second of two fixing baths it feels a fifth of a film: "
-                                   "films left are those of a first bath.");
+            why.notes << Words::tr("As the second of two fixing baths it wears by a fifth for each "
+                                   "film: films left are those of a first bath.");
         addDoubt(batch, why);
     }
     why.inputs.push_back({Words::tr("In the bottle"), volumeText(batch.volume, wording)});
@@ -142,11 +142,10 @@ Explanation explainCarried(BottleFigure figure, const ledger::Batch& batch, cons
     why.equation =
         measured ? Words::tr("What was measured, and what every film since then has left: films ÷ "
                              "litres at that time × grams for a film.")
-        : silver
-            ? Words::tr("Every film leaves its silver: films ÷ litres at that time × grams for a "
-                        "film. Topping up thins it, drawing off does not.")
-            : Words::tr("Every film leaves its bromide: films ÷ litres at that time × milligrams "
-                        "for a film. Topping up thins it, drawing off does not.");
+        : silver ? Words::tr("Every film leaves its silver: films ÷ litres at that time × grams "
+                             "for a film. Topping up dilutes it, drawing off does not.")
+                 : Words::tr("Every film leaves its bromide: films ÷ litres at that time × "
+                             "milligrams for a film. Topping up dilutes it, drawing off does not.");
     if (measured)
         why.inputs.push_back(
             {Words::tr("Measured"), fullDateText(localDate(*measured), wording.locale)});

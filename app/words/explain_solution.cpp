@@ -66,8 +66,8 @@ QString usedFor(Figure figure)
     case Figure::Replenish:
         break;
     }
-    return Words::tr("Topping up with this for every film drives the wear to a steady level of "
-                     "1000 ÷ this many millilitres, in films per litre.");
+    return Words::tr("Topped up with this for every film, the wear settles at 1000 ÷ this many "
+                     "millilitres, in films per litre.");
 }
 
 } // namespace
@@ -205,7 +205,7 @@ Explanation explain(ImpliedFigure figure, const formulary::Solution& solution,
     }
     why.constants.push_back(explained(solution, Figure::OxygenFactor, wording));
     const auto span = [&](double low, double high, int decimals) {
-        return Words::tr("Range %1 – %2, from the ranges of what it stands on.")
+        return Words::tr("Range %1 – %2, from the ranges of what it is based on.")
             .arg(numberText(low, decimals, locale), numberText(high, decimals, locale));
     };
     if (figure == ImpliedFigure::OxygenLimit)

@@ -157,13 +157,12 @@ QString equationOf(BottleFigure figure)
 {
     switch (figure) {
     case BottleFigure::AgePart:
-        return Words::tr("Age = days since mixing, each of a developer's counted more when warm "
-                         "and less when cold, ÷ life by age alone. What is topped up with is "
-                         "younger and thins it.");
+        return Words::tr(
+            "Age = days since mixing, each of a developer's counted more when warm and less when "
+            "cold, ÷ life by age alone. A top-up is younger and dilutes it.");
     case BottleFigure::AirPart:
         return Words::tr("Air = oxygen taken up per litre ÷ oxygen it can take. Each opening "
-                         "renews the air in the bottle; what is topped up with thins what it has "
-                         "taken up.");
+                         "renews the air in the bottle; a top-up dilutes what it has taken up.");
     case BottleFigure::KeepsUntil:
         return Words::tr("Day of mixing + the keeping time of a full bottle, in calendar months. "
                          "No bottle is kept longer.");
@@ -228,8 +227,8 @@ Explanation explainStanding(BottleFigure figure, const ledger::Batch& batch,
         addStart(batch, wording, why);
     addDoubt(batch, why);
     if (figure == BottleFigure::DiscardBy && so.discardBy)
-        why.notes << Words::tr("What would help is reckoned the same way: on from today, once with "
-                               "the change and once without it.");
+        why.notes << Words::tr("What would help is calculated the same way: on from today, once "
+                               "with the change and once without it.");
     gradeByConstants(why);
     return why;
 }

@@ -44,7 +44,7 @@ QString gradeName(MaybeGrade grade)
 QString gradeMeaning(MaybeGrade grade)
 {
     if (!grade)
-        return Words::tr("Not graded: nothing is said of how far this figure can be believed.");
+        return Words::tr("Not graded: it is not said what kind of source this figure is from.");
     switch (*grade) {
     case Grade::Published:
         return Words::tr("Published: read in the source named.");

@@ -25,7 +25,7 @@ QString utf8(const std::string& text) { return QString::fromStdString(text); }
 
 QString waitingText(int waiting)
 {
-    return waiting > 0 ? u' ' + Words::tr("%n further lines wait for this one.", nullptr, waiting)
+    return waiting > 0 ? u' ' + Words::tr("%n further lines depend on this one.", nullptr, waiting)
                        : QString();
 }
 
@@ -66,8 +66,8 @@ QString contradictionLine(const Contradiction& contradiction)
     if (contradiction.against) {
         const QString id = shortened(utf8(contradiction.against->id()));
         line += u' ' + (contradiction.againstOurs
-                            ? Words::tr("It stands against “%1” of the book.").arg(id)
-                            : Words::tr("It stands against “%1” of the journal.").arg(id));
+                            ? Words::tr("It contradicts “%1” in the book.").arg(id)
+                            : Words::tr("It contradicts “%1” in the journal.").arg(id));
     }
     return line + waitingText(contradiction.waiting);
 }
@@ -95,8 +95,8 @@ QString entryTypeName(std::string_view type)
         {"run-times", QT_TRANSLATE_NOOP("Merge", "Times of a run")},
         {"supply", QT_TRANSLATE_NOOP("Merge", "Supply")},
         {"barcode", QT_TRANSLATE_NOOP("Merge", "Barcode")},
-        {"work", QT_TRANSLATE_NOOP("Merge", "Work to come")},
-        {"container", QT_TRANSLATE_NOOP("Merge", "Waste container")}};
+        {"work", QT_TRANSLATE_NOOP("Merge", "Known work")},
+        {"container", QT_TRANSLATE_NOOP("Merge", "Can for waste")}};
     const auto found = names.find(type);
     return found == names.end() ? utf8(std::string(type)) : Words::tr(found->second);
 }
@@ -127,8 +127,8 @@ QString contradictionText(const Contradiction& contradiction, const formulary::F
     if (contradiction.against) {
         const QString other = entryText(*contradiction.against, formulary, now, wording);
         text += u' ' + (contradiction.againstOurs
-                            ? Words::tr("It stands against ours: %1.").arg(other)
-                            : Words::tr("It stands against another line: %1.").arg(other));
+                            ? Words::tr("It contradicts ours: %1.").arg(other)
+                            : Words::tr("It contradicts another line: %1.").arg(other));
     }
     return text + waitingText(contradiction.waiting);
 }

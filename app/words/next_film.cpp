@@ -32,11 +32,11 @@ QString carriedSentence(const ledger::DevelopingFactors& so, const Wording& word
 {
     if (!so.carried)
         return {};
-    const QString range = Words::tr("Carried from %1: %2 to %3 by what is published of such "
-                                    "developers.")
-                              .arg(shortTemperatureText(so.nearest.temperature, wording),
-                                   timeText(so.carried->shortest, TimeStep::FiveSeconds),
-                                   timeText(so.carried->longest, TimeStep::FiveSeconds));
+    const QString range =
+        Words::tr("Extended from %1: %2 to %3 by what is published of such developers.")
+            .arg(shortTemperatureText(so.nearest.temperature, wording),
+                 timeText(so.carried->shortest, TimeStep::FiveSeconds),
+                 timeText(so.carried->longest, TimeStep::FiveSeconds));
     return so.carried->fromOnePair
                ? range + u' ' + Words::tr("A second time for another temperature would be better.")
                : range;

@@ -69,7 +69,7 @@ public:
                              "%2: discard it.")
                 .arg(number("turnovers", 1), number("limit", 1));
         case ReasonCode::StandingSpent:
-            return Words::tr("By the model age and air have used %1 of its life: test it before "
+            return Words::tr("By the model, age and air have used %1 of its life: test it before "
                              "you trust it with film.")
                 .arg(percent("standing"));
         case ReasonCode::ClearingTestDue:

@@ -35,7 +35,7 @@ QString meaning(int code)
     case kInputOutput:
         return code == kRead || code == kShortRead
                    ? StoreWords::tr("The disk could not be read. Nothing was changed. See that it "
-                                    "is connected, and try again; if that is in vain, restore a "
+                                    "is connected, and try again; if that does not help, restore a "
                                     "copy of the book.")
                    : StoreWords::tr("The disk could not be written: it may be full, failing or no "
                                     "longer connected. Nothing was changed. Make room or connect "

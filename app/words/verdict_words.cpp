@@ -227,10 +227,10 @@ QString restSentence(const formulary::Solution& solution, const Wording& wording
         return Words::tr("Replenished with %1 a film, every film is made up for.").arg(rate);
     const QString wear = numberText(rest->value(), 1, wording.locale);
     if (ledger::restHolds(solution))
-        return Words::tr("Topped up with %1 a film, its wear comes to rest at %2 films per litre.")
+        return Words::tr("Topped up with %1 a film, its wear settles at %2 films per litre.")
             .arg(rate, wear);
-    return Words::tr("Topped up with %1 a film, its wear would come to rest at %2 films per litre, "
-                     "which is beyond the %3 it can do: that only delays its end.")
+    return Words::tr("Topped up with %1 a film, its wear would settle at %2 films per litre, "
+                     "beyond the %3 it can do: that only delays its end.")
         .arg(rate, wear, numberText(formulary::capacityOf(solution)->value(), 1, wording.locale));
 }
 

@@ -351,8 +351,8 @@ def shelf(stop, aid):
     developer.strip(ago(17), 20, 30, 1.22, passed=True)
     developer.strip(ago(12), 20, 30, 1.20, passed=True)
     developer.strip(ago(8), 20, 30, 1.07)
-    developer.event("noted", ago(8), 20, 40, text="strip too thin: bath was two degrees colder than "
-                    "the thermometer said; no factor taken")
+    developer.event("noted", ago(8), 20, 40, text="control strip too thin: bath was two degrees "
+                    "colder than the thermometer said; no factor taken")
     developer.strip(ago(4), 20, 30, 1.2, factor=1.0, passed=True)
     ascorbate = Bottle("starter-pq-ascorbate", "clear-2", 1000, ago(11))
     fresh = Bottle("starter-acid-fixer", "flip-1", 1000, ago(11), 17, 15, air_ml=15)
@@ -366,7 +366,7 @@ def shelf(stop, aid):
     once.event("stored-at", ago(29), 9, temperature_c=8)
     once.once(ago(6), 18, one, f"run-{number('run')}", 150)
     found = Bottle("starter-mq-borax", "small-1", 430, ago(5), 19, history="unknown")
-    found.event("noted", ago(5), 19, 10, text="found behind the sink, tape says only \"MQ\"")
+    found.event("noted", ago(5), 19, 10, text="found behind the sink, label says only \"MQ\"")
     Bottle("starter-wetting-agent", "small-2", 500, ago(7), 20)
     year_long(two, sleeve)
 

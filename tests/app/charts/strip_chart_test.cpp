@@ -78,7 +78,7 @@ TEST(StripChart, showsPointsBeforeThereAreLimits)
 TEST(LeftChart, showsWhereToppingUpComesToRest)
 {
     auto batch = Bottle().films(1, 3).at(day(10));
-    const QString rest = "films come to rest here, topped up";
+    const QString rest = "films settle here, topped up";
     EXPECT_FALSE(named(whatIsLeftChart(batch, ledger::assess(batch), {}, english()), rest));
     auto solution = *batch.solution; // of 10 films per litre
     solution.replenishPerFilm = chemistry::Millilitres(125);

@@ -238,7 +238,7 @@ TEST(WorkDialog, entersWorkThatComesAgainAndChangesIt)
         EXPECT_TRUE(dialog.isVisible());
         EXPECT_FALSE(dialog.problemOf("films").isEmpty()) << "how many is needed";
         type(dialog, "Films each time", "8");
-        auto* again = named<QComboBox>(dialog, "Again");
+        auto* again = named<QComboBox>(dialog, "How often");
         again->setCurrentIndex(again->findText("every second week"));
         dialog.accept();
         EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();

@@ -156,7 +156,7 @@ TEST_F(FilmsTest, SixWeeksAreFortyTwoDays)
     }));
     CompareDialog dialog(desk.door(), mole);
     EXPECT_EQ(dialog.compared().good, 0) << "the last of the others is 43 days older";
-    named<QComboBox>(dialog, QStringLiteral("Films of what time"))->setCurrentIndex(2);
+    named<QComboBox>(dialog, QStringLiteral("Films of which period"))->setCurrentIndex(2);
     EXPECT_EQ(dialog.compared().good, 4);
 }
 
@@ -183,7 +183,7 @@ TEST_F(FilmsTest, ComparesMarksOneKindAndHasABottleTestedFirst)
     EXPECT_TRUE(dialog.lines().contains(QStringLiteral("4 of 4 marked · 0 of 2 good")));
     // All of them went through another fixer as well; but a fixer can't thin a film.
     const auto line = dialog.lines().indexOf(QStringLiteral("Fixed in Fix 1"));
-    ASSERT_GT(line, dialog.lines().indexOf(QStringLiteral("Apart as well, but no cause")));
+    ASSERT_GT(line, dialog.lines().indexOf(QStringLiteral("Different as well, but not a cause")));
     EXPECT_EQ(dialog.lines()[line + 1], QStringLiteral("Not why they are thin: it comes after the "
                                                        "image is developed and takes nothing of "
                                                        "it."));

@@ -82,7 +82,7 @@ TEST(ExplainContents, TheSecondOfTwoBathsFeelsAFifth)
     run.second = true;
     fixer.happen(day(1), run);
     const auto batch = fixer.at(day(2));
-    EXPECT_TRUE(saidOf(BottleFigure::FilmsLeft, batch).contains("feels a fifth of a film"));
+    EXPECT_TRUE(saidOf(BottleFigure::FilmsLeft, batch).contains("wears by a fifth for each film"));
     const QString silver = saidOf(BottleFigure::Silver, batch);
     EXPECT_TRUE(silver.contains("a fifth of a film's silver")) << silver.toStdString();
     EXPECT_FALSE(saidOf(BottleFigure::Bromide, batch).contains("fifth"))
