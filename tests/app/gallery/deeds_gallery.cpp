@@ -1,4 +1,6 @@
-// Paints every dialog, and the window on a real book, to PNG files for a person to look at.
+// Paints every dialog, and the window on a real book, to PNG files for a person to look at:
+// ullage_deeds_gallery FOLDER [WIDTHxHEIGHT [light|dark|red [LANGUAGE]]]
+// Without a look or a language: light and dark, and both languages.
 #include "app/dialogs/decant_dialog.h"
 #include "app/dialogs/exchange_dialog.h"
 #include "app/dialogs/happening_dialog.h"
@@ -14,12 +16,16 @@
 #include "app/window/cautions_dialog.h"
 #include "app/window/controller.h"
 #include "app/window/copies_dialog.h"
+#include "app/window/copy_words.h"
 #include "app/window/findings_dialog.h"
 #include "app/window/main_window.h"
 #include "app/window/run_window.h"
 #include "app/window/salvage_dialog.h"
+#include "app/words/fault_words.h"
+#include "core/store/damage.h"
 #include "core/store/journal_reader.h"
 #include "tests/app/desk.h"
+#include "tests/app/screens/offscreen_screen.h"
 
 #include <QApplication>
 #include <QBuffer>
@@ -29,6 +35,7 @@
 #include <QEventLoop>
 #include <QPushButton>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 #include <QTimer>
 
 using namespace ullage::app;
@@ -38,14 +45,26 @@ namespace
 
 QString folder;
 QString language;
+QString look;
+
+QString said(const char* context, const char* words)
+{
+    return QCoreApplication::translate(context, words);
+}
+
+void wear(const QString& name)
+{
+    look = name;
+    Theme::instance().setMode(name == u"light" ? ThemeMode::Light : ThemeMode::Dark);
+    Theme::instance().setDarkRoom(name == u"red");
+}
 
 void picture(QWidget& widget, const QString& name)
 {
     widget.show();
     QApplication::processEvents();
     QApplication::processEvents();
-    const QString theme = Theme::instance().isDark() ? "-dark" : "-light";
-    widget.grab().save(folder + "/" + name + "-" + language + theme + ".png");
+    widget.grab().save(folder + "/" + name + "-" + language + "-" + look + ".png");
 }
 
 void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
@@ -81,7 +100,7 @@ void dialogs(Desk& desk, const std::string& dev, const std::string& fix)
         DecantDialog dialog(door, developer);
         picture(dialog, "decant");
         for (auto* button : dialog.findChildren<QPushButton*>()) {
-            if (button->accessibleName() == "Another bottle")
+            if (button->text() == DecantDialog::tr("&Another bottle"))
                 button->click();
         }
         picture(dialog, "decant-two");
@@ -252,26 +271,40 @@ void copies(Desk& desk)
     check.names.bottles["b"] = "Dev 14";
     FindingsDialog findings(check, desk.now(), wording);
     picture(findings, "findings");
-    ullage::app::ChoiceDialog choice(
-        QObject::tr("Where is the book?"),
-        "The book home.ullage is not where it was: it was moved, renamed or deleted, or its drive "
-        "is not connected. It was in /media/darkroom.",
-        {"Choose the book…", "Restore the copy of 24 Nov, 15:30, 412 entries",
-         "Restore the copy of 23 Nov, 15:28, 402 entries", "Start anew with an empty book"});
+    const char* const kMissing = "MissingBook";
+    QStringList ways{said(kMissing, "Choose the book…")};
+    for (const std::size_t newest : {0, 1})
+        ways << said(kMissing, "Restore the copy of %1")
+                    .arg(copyText(view.copies[newest], desk.now(), wording));
+    ways << said(kMissing, "Start anew with an empty book");
+    ChoiceDialog choice(
+        said(kMissing, "Where is the book?"),
+        said(kMissing, "The book %1 is not where it was: it was moved, renamed or deleted, or its "
+                       "drive is not connected.")
+                .arg("home.ullage") +
+            u' ' + said(kMissing, "It was in %1.").arg("/media/darkroom"),
+        ways);
     picture(choice, "choice");
 }
 
 // A bottle that is not as it was entered, among sound ones, and a gap in the day book.
-void faulty(const std::string& dev)
+void faulty(Desk& desk, const std::string& dev)
 {
-    using namespace ullage::app;
+    const ullage::Error fault{.code = ullage::ErrorCode::NotAsEntered,
+                              .text = ullage::store::damage::kChanged,
+                              .subject = "3c1b7c61-61a8-47ed-8d5c-5d5f0f5d8a4e",
+                              .entry = 251,
+                              .entryType = "event"};
+    ullage::store::FaultNames names;
+    names.entries[251] = {"event", "processed", desk.now() - std::chrono::hours(48), "Dev 14", {}};
     ShelfPage shelf;
     ShelfSnapshot snapshot;
     snapshot.unread = {{QString::fromStdString(dev), "Dev 14", "MQ borax developer, stock"}};
     shelf.setBottles(shelfShown(snapshot, {}).bottles);
     shelf.setSummary(shelfShown(snapshot, {}).summary);
-    shelf.setSelected(unreadBottle(snapshot.unread.front(),
-                                   "Film, Dev 14, 23 Nov, 19:00 is not as it was entered."));
+    shelf.setSelected(
+        unreadBottle(snapshot.unread.front(),
+                     faultSentence(fault, names, desk.now(), desk.preferences().wording())));
     shelf.resize(1090, 760);
     picture(shelf, "shelf-unread");
 }
@@ -280,21 +313,27 @@ void faulty(const std::string& dev)
 
 int main(int argc, char** argv)
 {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const auto argument = [&](int i) { return QString::fromLocal8Bit(argc > i ? argv[i] : ""); };
+    folder = argc > 1 ? argument(1) : QString("gallery");
+    const QSize size = argc > 2 ? sizeOf(argument(2)) : QSize(1024, 700);
+    if (size.isEmpty())
+        qFatal("a size is WIDTHxHEIGHT");
+    const QStringList looks = argc > 3 ? QStringList(argument(3)) : QStringList{"light", "dark"};
+    const QStringList languages = argc > 4 ? QStringList(argument(4)) : QStringList{"en", "de"};
+    QTemporaryDir scratch;
+    useOffscreen(size, scratch.path());
     QStandardPaths::setTestModeEnabled(true);
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     QApplication application(argc, argv);
     QApplication::setCursorFlashTime(0);
-    folder = argc > 1 ? argv[1] : "gallery";
     QDir().mkpath(folder);
-    auto& theme = Theme::instance();
-    theme.install(application);
+    Theme::instance().install(application);
 
-    for (const QString code : {"en", "de"}) {
+    for (const QString& code : languages) {
         language = code;
         installLanguage(language);
-        for (const ThemeMode mode : {ThemeMode::Light, ThemeMode::Dark}) {
-            theme.setMode(mode);
+        for (const QString& one : looks) {
+            wear(one);
             Desk desk;
             desk.preferences().setLanguage(language);
             MainWindow window;
@@ -324,7 +363,7 @@ int main(int argc, char** argv)
             picture(again, "window");
             again.shelf()->selectBottle(QString::fromStdString(fix));
             picture(again, "window-fixer");
-            again.setStanding(QStringLiteral("Something is wrong in the book"), true);
+            again.setStanding(said("CopyWords", "Something is wrong in the book"), true);
             again.offerMending(true);
             picture(again, "window-faulty");
             again.setBook({});
@@ -332,7 +371,7 @@ int main(int argc, char** argv)
             picture(again, "window-no-book");
             again.showPage(ullage::app::Page::DayBook);
             picture(again, "window-no-book-day-book");
-            faulty(dev);
+            faulty(desk, dev);
             dialogs(desk, dev, fix);
             importing(desk, dev);
             copies(desk);
