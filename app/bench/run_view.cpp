@@ -10,8 +10,10 @@
 #include "app/bench/tank_side.h"
 #include "app/widgets/card.h"
 #include "app/widgets/plain_label.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/three_columns.h"
+#include "app/words/cautions.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 
@@ -153,6 +155,7 @@ QWidget* RunView::tools()
     m_back = new QPushButton(tr("Back (B)"));
     m_fullButton = new QPushButton(tr("Full view (F)"));
     auto* dark = new QPushButton(tr("Red screen (D)"));
+    setPlainToolTip(dark, Cautions::redScreen());
     row->addStretch();
     for (QPushButton* button : {m_thermometer, m_back, m_fullButton, dark}) {
         setButtonLook(button, ButtonLook::Quiet);

@@ -86,8 +86,10 @@ PourInDialog::PourInDialog(Door& door, const ledger::CanHere& can, QWidget* pare
     m_doubts = addText({});
     setTone(m_doubts, Tone::Discard);
     addWhen();
-    addCautions(tr("Before you pour it in"), {Cautions::oneCanEach(), Cautions::glovesAndEyes(),
-                                              Cautions::silver(), Cautions::septicTank()});
+    addCautions(tr("Before you pour it in"),
+                {Cautions::oneCanEach(), Cautions::glovesAndEyes(), Cautions::noCleaners(),
+                 Cautions::noEating(), Cautions::eyes(), Cautions::silver(),
+                 Cautions::septicTank()});
     setDeed(tr("Pour in"));
     connect(m_from, &QComboBox::currentIndexChanged, this, &PourInDialog::showDoubts);
     showDoubts();

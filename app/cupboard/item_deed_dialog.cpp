@@ -36,6 +36,23 @@ QString titleOf(CupboardAction deed, const QString& name)
     return ItemDeedDialog::tr("Take %1 out of the book").arg(name);
 }
 
+// Nobody is hurt by a filter or a glove.
+QStringList openingCautions(ItemKind kind)
+{
+    if (kind == ItemKind::Supply)
+        return {};
+    return {kind == ItemKind::Liquid ? Cautions::glovesAndEyes() : Cautions::powders(),
+            Cautions::noEating(), Cautions::eyes(), Cautions::packetFirst()};
+}
+
+QStringList throwingAwayCautions(ItemKind kind)
+{
+    if (kind == ItemKind::Supply)
+        return {};
+    return {Cautions::oneCanEach(), Cautions::septicTank(), Cautions::glovesAndEyes(),
+            Cautions::noEating(),   Cautions::eyes(),       Cautions::licensed()};
+}
+
 } // namespace
 
 ItemDeedDialog::ItemDeedDialog(CupboardAction deed, Door& door, std::vector<ledger::ItemHere> items,
@@ -50,14 +67,14 @@ ItemDeedDialog::ItemDeedDialog(CupboardAction deed, Door& door, std::vector<ledg
     case CupboardAction::Open:
         addText(tr("Once opened, a concentrate keeps for a time of its own; an opened packet of "
                    "powder should be mixed whole."));
+        addCautions(tr("Before you open it"), openingCautions(item().item.kind));
         setDeed(tr("Opened"));
         break;
     case CupboardAction::Take:
         addText(tr("There now: %1.").arg(leftText(item(), unit(), wording())));
         addAmount(tr("How &much is taken"));
         addBatch();
-        addCautions(tr("Before you open it"),
-                    {Cautions::glovesAndEyes(), Cautions::powders(), Cautions::packetFirst()});
+        addCautions(tr("Before you open it"), openingCautions(item().item.kind));
         setDeed(tr("Take"));
         break;
     case CupboardAction::Count:
@@ -69,8 +86,7 @@ ItemDeedDialog::ItemDeedDialog(CupboardAction deed, Door& door, std::vector<ledg
         m_why = new QLineEdit(this);
         m_why->setMaxLength(static_cast<int>(formulary::fieldOf(&ledger::ThrownAway::why).longest));
         addRow(QStringLiteral("why"), tr("Wh&y"), m_why);
-        addCautions(tr("Before you throw it away"),
-                    {Cautions::septicTank(), Cautions::oneCanEach(), Cautions::licensed()});
+        addCautions(tr("Before you throw it away"), throwingAwayCautions(item().item.kind));
         setDeed(tr("Throw away"), true);
         break;
     default:

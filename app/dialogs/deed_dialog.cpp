@@ -91,6 +91,8 @@ WhenEdit* DeedDialog::addWhen(std::optional<chemistry::Instant> earliest, const 
 
 void DeedDialog::addCautions(const QString& heading, const QStringList& cautions)
 {
+    if (cautions.isEmpty())
+        return;
     auto* box = new CautionBox(heading, this);
     box->setLines(cautions);
     side()->addWidget(box);

@@ -57,7 +57,7 @@ protected:
     /// When it happened, not before `earliest`.
     WhenEdit* addWhen(std::optional<chemistry::Instant> earliest = {}, const QString& what = {},
                       Width width = Width::Whole);
-    /// One sentence each, at the side.
+    /// One sentence each, at the side; nothing for none.
     void addCautions(const QString& heading, const QStringList& cautions);
     /// The column at the right; made when first asked for.
     QVBoxLayout* side();

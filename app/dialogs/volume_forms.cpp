@@ -252,7 +252,8 @@ bool MoveForm::restIsFine()
 
 HappeningForm::Caution MoveForm::caution() const
 {
-    return {tr("The new bottle"), storingCautions(batch()->solution->role)};
+    const formulary::Role role = batch()->solution->role;
+    return {tr("Before you pour"), pouringCautions(role) + storingCautions(role)};
 }
 
 QWidget* MoveForm::first() const { return m_vessel; }

@@ -137,7 +137,7 @@ void MainWindow::makeViewMenu()
                 [this, i] { emit themeChosen(static_cast<ThemeMode>(i)); });
     showTheme(Theme::instance().mode());
     theme->addSeparator();
-    m_red = addEntry(theme, QT_TR_NOOP("&Red screen"));
+    m_red = addEntry(theme, QT_TR_NOOP("&Red screen (fogs film outside a closed tank)"));
     m_red->setCheckable(true);
     m_red->setChecked(Theme::instance().isDarkRoom());
     connect(m_red, &QAction::triggered, this, [](bool on) { Theme::instance().setDarkRoom(on); });

@@ -179,8 +179,8 @@ QStringList mixingCautions(const formulary::Solution& solution, MixedFrom from)
     if (role == Role::Stop || role == Role::Fixer)
         list << Cautions::acidAndSulfite();
     list << Cautions::noCleaners() << Cautions::noEating() << Cautions::eyes()
-         << Cautions::labelAndLock() << Cautions::foodBottles() << Cautions::kitchenTools()
-         << Cautions::inertGas() << Cautions::packetFirst();
+         << Cautions::warmingBath() << Cautions::labelAndLock() << Cautions::foodBottles()
+         << Cautions::kitchenTools() << Cautions::inertGas() << Cautions::packetFirst();
     return list;
 }
 
@@ -231,7 +231,8 @@ QStringList disposalCautions(const formulary::Solution& solution)
     if (const QString code = Cautions::wasteCode(role); !code.isEmpty())
         list << code;
     list << hazardCautions(solution, Strength::AsMixed);
-    list << Cautions::glovesAndEyes() << Cautions::noCleaners();
+    list << Cautions::glovesAndEyes() << Cautions::noCleaners() << Cautions::noEating()
+         << Cautions::eyes();
     if (role == formulary::Role::Fixer)
         list << Cautions::licensed();
     list << Cautions::packetFirst();

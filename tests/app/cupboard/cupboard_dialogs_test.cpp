@@ -3,9 +3,12 @@
 #include "app/cupboard/code_dialog.h"
 #include "app/cupboard/item_deed_dialog.h"
 #include "app/cupboard/item_form.h"
+#include "app/widgets/caution_box.h"
 #include "app/widgets/moment_field.h"
+#include "app/words/cautions.h"
 #include "tests/app/cupboard/cupboard_kit.h"
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
 #include <QTest>
@@ -249,6 +252,26 @@ TEST(ItemDeedDialog, openingCountingThrowingAwayAndWithdrawingAreUndoneOneByOne)
     ASSERT_TRUE(desk.session().undo());
     ASSERT_TRUE(desk.session().undo());
     EXPECT_FALSE(cupboardOf(desk).items[0].stock.openedAt);
+}
+
+// Opening carried no caution at all, and a liquid asked for a dust mask.
+TEST(ItemDeedDialog, whatCanHurtIsSaidWhereItIsOpenedTakenAndThrownAway)
+{
+    Desk desk;
+    shelve(desk, {concentrate("c", 500)});
+    for (const CupboardAction deed :
+         {CupboardAction::Open, CupboardAction::Take, CupboardAction::ThrowAway}) {
+        const ItemDeedDialog dialog(deed, desk.door(), cupboardOf(desk).items);
+        QString said;
+        for (const auto* box : dialog.findChildren<CautionBox*>()) {
+            for (const auto* label : box->findChildren<QLabel*>())
+                said += label->text() + u'\n';
+        }
+        EXPECT_EQ(said.count(Cautions::eyes()), 1) << static_cast<int>(deed);
+        EXPECT_EQ(said.count(Cautions::glovesAndEyes()), 1) << static_cast<int>(deed);
+        EXPECT_FALSE(said.contains(Cautions::powders())) << static_cast<int>(deed);
+        EXPECT_EQ(said.contains(Cautions::oneCanEach()), deed == CupboardAction::ThrowAway);
+    }
 }
 
 TEST(CodeDialog, teachesAnewWhatACodeStandsFor)

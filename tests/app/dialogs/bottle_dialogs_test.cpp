@@ -37,6 +37,8 @@ TEST_F(BottleDialogs, eachDeedCarriesItsCautions)
         const QString moved = said(HappeningKind::Move, id);
         EXPECT_TRUE(moved.contains(Cautions::inertGas()));
         EXPECT_TRUE(moved.contains(Cautions::foodBottles()));
+        EXPECT_TRUE(moved.contains(Cautions::glovesAndEyes()));
+        EXPECT_TRUE(moved.contains(Cautions::eyes()));
         EXPECT_TRUE(said(HappeningKind::TopUp, id).contains(Cautions::eyes()));
         const QString filtered = said(HappeningKind::Filtered, id);
         EXPECT_TRUE(filtered.contains(Cautions::glovesAndEyes()));

@@ -161,7 +161,7 @@ TEST(Controller, theRedScreenIsAmongTheLooksAndLeftFromAnyPage)
 {
     Desk desk;
     Window at(desk);
-    QAction* red = at.action("Red screen");
+    QAction* red = at.action("Red screen (fogs film outside a closed tank)");
     ASSERT_NE(red, nullptr);
     EXPECT_FALSE(red->isChecked());
     red->trigger();

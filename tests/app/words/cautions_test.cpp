@@ -85,7 +85,8 @@ TEST(Cautions, nobodyEatsAndEyesAreRinsedWhereverSolutionsAreHandled)
     QList<QStringList> lists{runningCautions(), clearingTestCautions(), stripTestCautions(),
                              lookCautions()};
     for (const Role role : kRoles)
-        lists << mixingCautions(of(role)) << toppingUpCautions(role);
+        lists << mixingCautions(of(role)) << toppingUpCautions(role) << disposalCautions(of(role))
+              << pouringCautions(role) << filteringCautions(role);
     for (const QStringList& list : lists) {
         EXPECT_TRUE(list.contains(Cautions::noEating()));
         EXPECT_TRUE(list.contains(Cautions::eyes()));
@@ -116,6 +117,9 @@ TEST(Cautions, keepingSaysInertGasAndNoFoodBottleWithoutException)
 TEST(Cautions, aWarmedBottleHasItsCapLoose)
 {
     EXPECT_TRUE(runningCautions().contains(Cautions::warmingBath()));
+    for (const Role role : kRoles)
+        EXPECT_TRUE(mixingCautions(of(role)).contains(Cautions::warmingBath()))
+            << "the guide warms";
     EXPECT_TRUE(Cautions::warmingBath().contains("loosen"));
 }
 
