@@ -5,6 +5,7 @@
 #include "app/widgets/quantity_edit.h"
 #include "app/widgets/scroll_room.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/why_not.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
 #include "core/chemistry/films.h"
@@ -120,9 +121,12 @@ ledger::Tank TankDialog::tank() const
 
 void TankDialog::check()
 {
-    const bool fine = std::all_of(m_places.begin(), m_places.end(),
+    const bool fine = m_volume->isValid() &&
+                      std::all_of(m_places.begin(), m_places.end(),
                                   [](const Place& place) { return place.each->isValid(); });
-    m_keep->setEnabled(fine && ledger::check(tank()).has_value());
+    setWhyNot(m_keep, m_name->text().trimmed().isEmpty()          ? tr("It needs a name.")
+                      : fine && ledger::check(tank()).has_value() ? QString()
+                                                                  : tr("A figure is not allowed."));
 }
 
 TankEdit::TankEdit(BenchMemory& memory, const Wording& wording, QWidget* parent)

@@ -52,6 +52,13 @@ QPushButton* small(const QString& text, const QString& name)
     return button;
 }
 
+// "My water stop, running wash": small letters only where the name does not come first.
+QString ownName(const QString& name)
+{
+    const QString my = TemplateDialog::tr("My %1");
+    return my.arg(my.startsWith(QStringLiteral("%1")) ? name : name.toLower());
+}
+
 } // namespace
 
 TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& wording,
@@ -60,7 +67,7 @@ TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& 
       m_problem(new PlainLabel)
 {
     setWindowTitle(tr("Run sheet"));
-    resize(1010, 660);
+    resize(1010, 740); // its ten steps and the button below them; less on a small screen
     QVBoxLayout* column = dialogColumn(*this);
     column->setSpacing(12);
     auto* heading = new PlainLabel(tr("Run sheet"));
@@ -69,7 +76,7 @@ TemplateDialog::TemplateDialog(const ledger::RunTemplate& sheet, const Wording& 
     auto* head = new QHBoxLayout;
     auto* label = new PlainLabel(tr("&Name"));
     label->setBuddy(m_name);
-    m_name->setText(sheet.name.empty() ? tr("My %1").arg(templateName(sheet).toLower())
+    m_name->setText(sheet.name.empty() ? ownName(templateName(sheet))
                                        : QString::fromStdString(sheet.name));
     m_name->setAccessibleName(tr("Name of the template"));
     head->addWidget(label);

@@ -19,6 +19,7 @@ namespace
 {
 
 constexpr int kListHeight = 110;
+constexpr int kMostRefused = 220; // of the rows that are refused; what comes in has the rest
 
 QTreeWidget* listOf(const QString& name, const QStringList& headings, QWidget* parent)
 {
@@ -60,7 +61,10 @@ SheetComingStep::SheetComingStep(QDialog& dialog) : QWidget(&dialog), m_unknown(
                        page);
     m_refused->setRootIsDecorated(false);
     m_refused->setWordWrap(true);
-    column->addWidget(m_refused, 1);
+    m_refused->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
+    m_refused->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
+    m_refused->setMaximumHeight(kMostRefused);
+    column->addWidget(m_refused);
     m_lines = listOf(SheetDialog::tr("What comes in"), {SheetDialog::tr("What comes in")}, page);
     column->addWidget(m_lines, 1);
     auto* caution = new CautionBox(SheetDialog::tr("For bottles that were kept on paper"), page);

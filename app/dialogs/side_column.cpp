@@ -3,6 +3,7 @@
 #include "app/widgets/theme.h"
 
 #include <QEvent>
+#include <QScreen>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -18,6 +19,7 @@ constexpr int kNarrowest = 240;
 constexpr int kLowest = 260;  // scrolling, in a dialog on a small screen
 constexpr int kBar = 12;      // room for the scroll bar beside the cards
 constexpr int kTallest = 580; // leaves a dialog within 800 pixels
+constexpr int kAround = 220;  // of a dialog, above and below it
 
 } // namespace
 
@@ -43,7 +45,13 @@ SideColumn::SideColumn(QWidget* parent) : QScrollArea(parent)
     page->installEventFilter(this);
 }
 
-QSize SideColumn::sizeHint() const { return {kWidth + kBar, std::min(m_wanted, kTallest)}; }
+QSize SideColumn::sizeHint() const { return {kWidth + kBar, std::min(m_wanted, tallest())}; }
+
+// A large screen shows all of it.
+int SideColumn::tallest() const
+{
+    return std::max(kTallest, screen()->availableGeometry().height() - kAround);
+}
 
 bool SideColumn::eventFilter(QObject* watched, QEvent* event)
 {
@@ -68,7 +76,7 @@ void SideColumn::fit()
     const int least = under ? wanted : std::min(wanted, kLowest);
     // A bar that is there takes width, the words then take more height, and it stays: so it is only
     // there where it must be; room for it is kept beside the cards.
-    setVerticalScrollBarPolicy(!under && wanted > std::min(kTallest, std::max(height(), kLowest))
+    setVerticalScrollBarPolicy(!under && wanted > std::min(tallest(), std::max(height(), kLowest))
                                    ? Qt::ScrollBarAsNeeded
                                    : Qt::ScrollBarAlwaysOff);
     widget()->setMinimumHeight(wanted);

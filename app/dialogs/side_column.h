@@ -10,7 +10,8 @@ namespace ullage::app
 {
 
 /// 300 pixels wide besides room for its bar, less where the form needs it; asks for 580 pixels of
-/// height at most, so that a dialog stays within 800, and makes do with less on a small screen.
+/// height at most, so that a dialog stays within 800, for more on a taller screen, and makes do
+/// with less on a small one.
 class SideColumn : public QScrollArea
 {
     Q_OBJECT
@@ -28,6 +29,7 @@ protected:
 
 private:
     void fit();
+    [[nodiscard]] int tallest() const;
 
     QVBoxLayout* m_column;
     int m_wanted = 0; ///< height of all that is in it

@@ -24,19 +24,23 @@ QString paragraph(const QString& html, int above = 0)
     return QStringLiteral("<p style=\"margin:%1px 0 4px 0\">%2</p>").arg(above).arg(html);
 }
 
-// A figure stays with its unit; what is longer than one may be broken.
-QString unbroken(const QString& value)
-{
-    constexpr qsizetype kLongestFigure = 26;
-    QString whole = value;
-    return value.size() > kLongestFigure ? whole : whole.replace(u' ', QChar::Nbsp);
-}
-
 QString row(const QString& name, const QString& value)
 {
     return QStringLiteral("<tr><td style=\"padding:1px 12px 1px 0\">%1</td>"
                           "<td align=\"right\" style=\"padding:1px 0\"><b>%2</b></td></tr>")
         .arg(name, value);
+}
+
+// A figure with its unit, or a range of them, stays on one line: the name beside it gives way.
+QString unbroken(QString figure)
+{
+    constexpr qsizetype kLongest = 32; // what is longer is words
+    constexpr char16_t kJoiner = 0x2060;
+    if (figure.size() > kLongest)
+        return figure;
+    return figure.replace(u' ', QChar(QChar::Nbsp))
+        .replace(QStringLiteral("–"), QStringLiteral("–") + QChar(kJoiner))
+        .replace(QStringLiteral("/"), QStringLiteral("/") + QChar(kJoiner));
 }
 
 } // namespace

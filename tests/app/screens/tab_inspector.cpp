@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTabBar>
@@ -93,6 +94,9 @@ QStringList tabFaults(QWidget& root)
         if (!widget->isVisible() || !widget->isEnabled() || !isControl(*widget) ||
             isPartOfAnother(*widget) || widget->window() != root.window())
             continue;
+        const auto* button = qobject_cast<const QPushButton*>(widget);
+        if (button && button->isDefault() && button->property("look") == QStringLiteral("quiet"))
+            faults << QStringLiteral("Enter presses %1, beside the matter").arg(nameOf(*widget));
         const QWidget* heard = widget->focusProxy() ? widget->focusProxy() : widget;
         if (!(heard->focusPolicy() & Qt::TabFocus) && !hasKey(*widget))
             faults << QStringLiteral("no key reaches %1").arg(nameOf(*widget));

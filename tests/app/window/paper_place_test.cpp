@@ -9,9 +9,13 @@
 
 #include <gtest/gtest.h>
 
+#include <QComboBox>
+#include <QLineEdit>
 #include <QPrintPreviewDialog>
 #include <QPrintPreviewWidget>
 #include <QProgressDialog>
+#include <QStyle>
+#include <QStyleOptionFrame>
 #include <QTest>
 
 namespace ullage::app
@@ -64,6 +68,23 @@ TEST_F(PaperPlaceTest, everyPageIsShownBeforeItIsPrinted)
     ASSERT_TRUE(table);
     ASSERT_EQ(table->rows.size(), 1U);
     EXPECT_EQ(table->rows[0][0], "Dev 1");
+    closePreviews();
+}
+
+TEST_F(PaperPlaceTest, thePreviewsZoomIsReadWhole)
+{
+    printed(PaperKind::Shelf);
+    auto* preview = window.findChild<QPrintPreviewDialog*>();
+    ASSERT_NE(preview, nullptr);
+    auto* zoom = preview->findChild<QComboBox*>();
+    ASSERT_NE(zoom, nullptr);
+    ASSERT_NE(zoom->lineEdit(), nullptr);
+    QStyleOptionFrame option;
+    option.initFrom(zoom->lineEdit());
+    const int room = zoom->style()
+                         ->subElementRect(QStyle::SE_LineEditContents, &option, zoom->lineEdit())
+                         .width();
+    EXPECT_GE(room, zoom->fontMetrics().horizontalAdvance(QStringLiteral("863.8%")));
     closePreviews();
 }
 
