@@ -20,43 +20,6 @@ struct CupboardWords {
 
 } // namespace
 
-QString itemName(const ledger::Item& item, const formulary::Formulary& formulary,
-                 const Wording& wording)
-{
-    if (item.solution.empty())
-        return shownName(item.name);
-    const auto solution = formulary.solution(item.solution);
-    const QString name = shownName(solution ? solution->name : item.solution);
-    if (item.kind == ledger::ItemKind::Liquid)
-        return CupboardWords::tr("%1, concentrate").arg(name);
-    return item.makes ? CupboardWords::tr("%1, %2", "solution, what a packet makes")
-                            .arg(name, volumeText(*item.makes, wording))
-                      : name;
-}
-
-QString itemAmountText(ledger::ItemKind kind, double amount, const QString& unit,
-                       const Wording& wording)
-{
-    switch (kind) {
-    case ledger::ItemKind::Powder:
-        return amount == std::floor(amount)
-                   ? CupboardWords::tr("%Ln packet(s)", nullptr, static_cast<int>(amount))
-                   : CupboardWords::tr("part of a packet, %1 of it")
-                         .arg(percentText(amount, wording.locale));
-    case ledger::ItemKind::Liquid:
-        return volumeText(chemistry::Millilitres(amount), wording);
-    case ledger::ItemKind::Chemical:
-        return CupboardWords::tr("%1 g").arg(
-            numberText(amount, amount < 10 ? 2 : 1, wording.locale));
-    case ledger::ItemKind::Supply:
-        break;
-    }
-    const QString number = numberText(amount, 2, wording.locale);
-    return unit.isEmpty()
-               ? number
-               : CupboardWords::tr("%1 %2", "amount, unit of a supply").arg(number, unit);
-}
-
 QString leftText(const ledger::ItemHere& here, const QString& unit, const Wording& wording)
 {
     return here.stock.left ? itemAmountText(here.item.kind, *here.stock.left, unit, wording)

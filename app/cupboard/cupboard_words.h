@@ -1,6 +1,7 @@
-// Words for what stands in the cupboard: amounts in their own units, money, days.
+// Words for what stands in the cupboard: what is left of it, until when, days.
 #pragma once
 
+#include "app/words/item_words.h"
 #include "app/words/units.h"
 #include "core/ledger/cupboard_state.h"
 
@@ -9,13 +10,6 @@
 namespace ullage::app
 {
 
-/// What the thing is: its solution and what it makes ("Acid fixer, makes 1,000 ml"), or its own
-/// name.
-QString itemName(const ledger::Item& item, const formulary::Formulary& formulary,
-                 const Wording& wording);
-/// An amount in its unit: "2 packets", "640 ml", "380 g", "34 pieces". `unit` is a supply's own.
-QString itemAmountText(ledger::ItemKind kind, double amount, const QString& unit,
-                       const Wording& wording);
 /// What is left of it; "amount not known" where nothing says.
 QString leftText(const ledger::ItemHere& here, const QString& unit, const Wording& wording);
 /// Until when, in words that tell by themselves what is wrong: "past its date since 5 Sep 2026",

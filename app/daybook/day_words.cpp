@@ -4,6 +4,7 @@
 #include "app/words/event_words.h"
 #include "app/words/film_words.h"
 #include "app/words/formulary_words.h"
+#include "app/words/item_words.h"
 #include "app/words/moment_text.h"
 #include "app/words/number_text.h"
 #include "core/store/persons_text.h"
@@ -92,6 +93,37 @@ QString holeText(const store::DayHole& hole, const Wording& wording)
                      .arg(entries, day(hole.oldest), day(hole.newest));
 }
 
+// A thing of the cupboard, or a can, and what went or is there of it.
+struct ThingWords {
+    QString name;
+    QString amount; ///< or empty
+};
+
+ThingWords thingWords(const Entry& thing, const Event& event, const formulary::Formulary& formulary,
+                      const Wording& wording)
+{
+    if (const auto* can = std::get_if<Container>(&thing.what))
+        return {utf8(can->name), {}};
+    std::optional<Item> item;
+    QString unit;
+    if (const auto* packet = std::get_if<Packet>(&thing.what)) {
+        item = itemOf(*packet);
+    } else if (const auto* chemical = std::get_if<Chemical>(&thing.what)) {
+        item = itemOf(*chemical);
+    } else if (const auto* supply = std::get_if<Supply>(&thing.what)) {
+        item = itemOf(*supply);
+        unit = utf8(supply->unit);
+    }
+    if (!item)
+        return {};
+    ThingWords words{itemName(*item, formulary, wording), {}};
+    if (const auto* taken = std::get_if<Taken>(&event.what))
+        words.amount = itemAmountText(item->kind, taken->amount, unit, wording);
+    else if (const auto* counted = std::get_if<Counted>(&event.what))
+        words.amount = itemAmountText(item->kind, counted->amount, unit, wording);
+    return words;
+}
+
 } // namespace
 
 QString dayGroupName(DayGroup group)
@@ -168,10 +200,12 @@ DayLine dayLine(const store::DayEntry& entry, const formulary::Formulary& formul
         line = runLine(entry, *run, wording);
     } else {
         const QString kind = eventKindName(event);
-        line.title = entry.name.empty()
-                         ? kind
-                         : Words::tr("%1, %2", "kind of entry, bottle").arg(kind, utf8(entry.name));
-        line.detail = eventText(event, formulary, wording);
+        const ThingWords thing =
+            entry.thing ? thingWords(*entry.thing, event, formulary, wording) : ThingWords{};
+        const QString name = entry.thing ? thing.name : utf8(entry.name);
+        line.title =
+            name.isEmpty() ? kind : Words::tr("%1, %2", "kind of entry, bottle").arg(kind, name);
+        line.detail = thing.amount.isEmpty() ? eventText(event, formulary, wording) : thing.amount;
         if (line.detail == kind)
             line.detail.clear();
         line.detail.replace(u'\n', u' ');

@@ -47,6 +47,9 @@ DayBook::DayBook(SqlStore& store, SearchIndex* index)
       m_name(store.connection(), QStringLiteral("SELECT name FROM batch WHERE id = ?")),
       m_mixing(store.connection(), LineProof::select("e.batch = ? AND e.kind = 'mixed' "
                                                      "ORDER BY e.seq DESC LIMIT 1")),
+      m_thing(store.connection(),
+              LineProof::select("e.type IN ('packet', 'chemical', 'supply', 'container') "
+                                "AND e.id = ? ORDER BY e.seq LIMIT 1")),
       m_voidings(store.connection(), LineProof::select("e.voids = ? ORDER BY e.seq DESC")),
       m_ofRun(store.connection(), LineProof::select("e.run = ? ORDER BY e.seq")),
       m_actionsOfRun(store.connection(),

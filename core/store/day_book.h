@@ -45,6 +45,7 @@ struct DayEntry {
     DayKey key;
     ledger::Event event;                   ///< of a run: its first bath's
     std::string name;                      ///< of the bottle; the id if it never was or has none
+    std::optional<ledger::Entry> thing;    ///< of the cupboard, or the can, that it is about
     std::vector<DayBath> baths;            ///< of a run that has an id, in order of entry
     std::vector<ledger::FilmRecord> films; ///< of that run
     std::optional<TakenBack> taken;        ///< of a run: when all its baths are
@@ -130,6 +131,7 @@ private:
     Result<void> completeMark(DayEntry& entry);
     Result<void> completeRun(DayEntry& entry, const std::string& run);
     Result<std::string> nameOf(const std::string& batch);
+    Result<std::optional<ledger::Entry>> thingOf(const ledger::Event& event);
     Result<std::optional<TakenBack>> takenBack(const std::string& event);
 
     SqlStore& m_store;
@@ -138,6 +140,7 @@ private:
     LineProof m_proof;
     Statement m_name;
     Statement m_mixing;
+    Statement m_thing;
     Statement m_voidings;
     Statement m_ofRun;
     Statement m_actionsOfRun;

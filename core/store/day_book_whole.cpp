@@ -1,6 +1,7 @@
 // One entry of the day book with all that is shown of it.
 #include "core/store/day_book.h"
 
+#include "core/ledger/cupboard_check.h"
 #include "core/ledger/film_lines.h"
 #include "core/store/each_row.h"
 #include "core/store/film_reader.h"
@@ -113,6 +114,10 @@ Result<void> DayBook::complete(DayEntry& entry)
             return tl::unexpected(name.error());
         }
         entry.name = std::move(*name);
+    } else if (auto thing = thingOf(entry.event)) {
+        entry.thing = std::move(*thing);
+    } else {
+        return tl::unexpected(thing.error());
     }
     auto taken = takenBack(entry.event.id);
     if (!taken) {
@@ -245,6 +250,31 @@ Result<std::string> DayBook::nameOf(const std::string& batch)
                        return event.map([](const Event&) {});
                    })
         .map([&] { return name.empty() ? batch : name; });
+}
+
+// As it was when it happened: what was given anew later has a line of its own.
+Result<std::optional<Entry>> DayBook::thingOf(const Event& event)
+{
+    CupboardTouched touched;
+    touched.add(event);
+    std::optional<Entry> thing;
+    for (const auto* ids : {&touched.items, &touched.containers}) {
+        if (ids->empty()) {
+            continue;
+        }
+        auto fine = eachRow(m_thing.run(*ids->begin()), [&](const Rows& row) -> Result<void> {
+            auto entry = m_proof.entry(row);
+            if (!entry) {
+                return tl::unexpected(entry.error());
+            }
+            thing = std::move(*entry);
+            return {};
+        });
+        if (!fine) {
+            return tl::unexpected(fine.error());
+        }
+    }
+    return thing;
 }
 
 // As the fold has it: a voiding that was itself taken back takes nothing back.

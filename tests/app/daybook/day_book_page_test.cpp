@@ -197,6 +197,26 @@ TEST_F(DayBookPageTest, ARunIsTakenBackWholeWithAReasonAndBroughtBack)
         << "with the times it took";
 }
 
+TEST_F(DayBookPageTest, WhatWasTakenSaysOfWhatAndInItsUnit)
+{
+    ledger::Supply gloves;
+    gloves.name = "Gloves";
+    gloves.unit = "pairs";
+    gloves.amount = 40;
+    std::string id;
+    const auto done = desk.session().doing([&](ledger::Book& book) -> Result<void> {
+        auto added = book.add(gloves);
+        if (!added)
+            return tl::unexpected(added.error());
+        id = *added;
+        return book.record(ledger::Taken{id, 13, {}}, desk.door().now());
+    });
+    ASSERT_TRUE(done) << done.error().field << done.error().text;
+    PageOn on(desk);
+    EXPECT_EQ(on.shown()[0], "Taken from the cupboard, Gloves");
+    EXPECT_EQ(on.page.model()->index(1).data(DayModel::DetailRole).toString(), "13 pairs");
+}
+
 TEST_F(DayBookPageTest, UndoAndRedoShowAtOnce)
 {
     PageOn on(desk);

@@ -140,6 +140,28 @@ TEST_F(DayBookTest, ARunIsTakenBackWhenAllOfItIs)
     EXPECT_FALSE(days.page({}, {}, 10)->entries[3].baths[0].taken) << "the taking back is undone";
 }
 
+// Also under an id that was given anew since: as it was then.
+TEST_F(DayBookTest, WhatHappenedInTheCupboardKnowsItsThing)
+{
+    const auto done = book.import(
+        kHead +
+        R"({"type":"supply","id":"s1","name":"Gloves","unit":"pairs","amount":50})"
+        "\n"
+        R"({"type":"event","id":"x1","kind":"taken","at":"2026-06-08T08:00:00Z","item":"s1","amount":13})"
+        "\n"
+        R"({"type":"supply","id":"s2","name":"Gloves, large","unit":"pairs","amount":50,"replaces":"s1"})"
+        "\n");
+    ASSERT_TRUE(done) << done.error().text << done.error().field;
+    DayBook days(*book.store);
+    const auto page = days.page({}, {}, 10);
+    ASSERT_TRUE(page);
+    const auto& entries = page->entries;
+    ASSERT_EQ(entries[0].event.id, "x1");
+    ASSERT_TRUE(entries[0].thing);
+    EXPECT_EQ(std::get<ledger::Supply>(entries[0].thing->what).name, "Gloves");
+    EXPECT_FALSE(entries[1].thing) << "of a bottle";
+}
+
 // Entered on the third, and put right to the fifth.
 TEST_F(DayBookTest, ARunWhoseDateWasCorrectedStandsAtItsNewDay)
 {
