@@ -16,6 +16,12 @@ Result<void> Described<ledger::Packet>::together(const ledger::Packet& packet)
                    .allowed = "with \"form\": \"liquid\""});
 }
 
+// By its run alone its other lines are found.
+Result<void> Described<ledger::FilmRecord>::together(const ledger::FilmRecord& film)
+{
+    return film.run.empty() ? refuse({.code = ErrorCode::Missing, .field = "run"}) : Result<void>();
+}
+
 } // namespace ullage::formulary
 
 namespace ullage::ledger

@@ -31,6 +31,8 @@ struct Described<ledger::FilmRecord> {
                    bound(&FilmRecord::notes, field::prose("notes")),
                    bound(&FilmRecord::replaces, field::replaces()),
                    bound(&FilmRecord::withdrawn, field::withdrawn()));
+    /// Missing for one that is withdrawn without saying of which run.
+    static Result<void> together(const FilmRecord& film);
 };
 
 template <>

@@ -142,6 +142,9 @@ TEST(Entries, ofTheCupboardAreChecked)
 {
     EXPECT_TRUE(check(FilmRecord{"f", "run", "120", "", 400, ""}));
     EXPECT_EQ(check(FilmRecord{"f", "", "120", "", {}, ""}).error().field, "run");
+    EXPECT_EQ(check(FilmRecord{"f", "", "", "", {}, "", "g", true}).error().field, "run");
+    EXPECT_EQ(check(FilmRecord{"f", "run", "", "", {}, "", "", true}).error().field, "replaces");
+    EXPECT_TRUE(check(FilmRecord{"f", "run", "", "", {}, "", "g", true}));
     EXPECT_EQ(check(FilmRecord{"", "r", "120", "", {}, ""}).error().field, "id");
     EXPECT_EQ(check(FilmRecord{"f", "r", "120", "", 0.0, ""}).error().field, "ei");
     EXPECT_TRUE(check(Packet{"p", "dev", Millilitres(1000)}));
