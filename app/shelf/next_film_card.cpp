@@ -214,10 +214,10 @@ void NextFilmCard::setBeside(bool beside)
 
 int NextFilmCard::leastHeight(int width)
 {
-    const int column = std::max(0, (width - 2 * Space::kInset - Space::kPage) / 2);
-    m_reasonsArea->setMinimumHeight(m_beside
-                                        ? m_words->layout()->totalMinimumHeightForWidth(column)
-                                        : kLeastLines * m_reasonsArea->fontMetrics().lineSpacing());
+    const int column = (width - 2 * Space::kInset - Space::kPage) / 2;
+    const int lines = kLeastLines * m_reasonsArea->fontMetrics().lineSpacing();
+    m_reasonsArea->setMinimumHeight(
+        m_beside ? std::max(lines, m_words->layout()->totalMinimumHeightForWidth(column)) : lines);
     return std::max(m_beside ? kLeastBeside : kLeast, layout()->totalMinimumHeightForWidth(width));
 }
 

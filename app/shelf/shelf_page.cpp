@@ -37,6 +37,7 @@ constexpr int kRoomForThree = 1080; // cards beside one another
 constexpr int kChartBelow = 330;
 constexpr int kLowWindow = 800;   // bottles with their words below leave no room in it for deeds
 constexpr int kLowestCards = 332; // that bottles in rows make room for
+constexpr int kGoodCards = 370;   // that taller bottles leave them
 constexpr int kEasyCards = 470;   // in which all that is said of a bottle has room
 constexpr int kRoomForCharts = 1400;
 constexpr std::array kShares{35, 42, 34};      // of the width that the three have
@@ -303,16 +304,16 @@ bool ShelfPage::selectBottle(const QString& id) { return m_view->selectBatch(id)
 // No higher than the bottles there are can use; many may push the cards down to what those need.
 void ShelfPage::shareHeight()
 {
-    if (m_splitByHand)
-        return;
     const int all = m_splitter->height() - m_splitter->handleWidth();
     const int cards = std::max(m_cards->minimumSizeHint().height(), kLowestCards);
-    const bool compact = m_view->isCompact();
     const int width = m_splitter->width() - 2 * Space::kPage;
-    int used = m_view->usedOf({width, compact ? all - std::max(cards, kEasyCards) : all * 4 / 9});
+    m_view->chooseForm({width, all - std::max(cards, kGoodCards)});
+    if (m_splitByHand)
+        return;
     // As many bottles are seen as can be; being tall they leave to the words below.
-    if (compact)
-        used = std::max(used, m_view->leastOf({width, all - cards}));
+    const int easy = all - std::max(cards, kEasyCards);
+    const int most = m_view->isCompact() ? easy : std::max(easy, all * 4 / 9);
+    const int used = std::max(m_view->usedOf({width, most}), m_view->leastOf({width, all - cards}));
     m_splitter->setSizes({used, all - used});
 }
 

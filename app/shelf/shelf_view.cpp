@@ -23,9 +23,9 @@ constexpr int kEasyCompact = 236; // one whose words are not cut
 constexpr int kWidest = 216;
 constexpr int kScrollBar = 12;
 constexpr int kLowestCompact = 104;
-constexpr int kStepsARow = 3;          // of the wheel's three lines, so that a notch is a row
-constexpr double kLeastScale = 0.5;    // in a low window
-constexpr double kSmallestScale = 0.8; // that another row is made room for
+constexpr int kStepsARow = 3;           // of the wheel's three lines, so that a notch is a row
+constexpr double kLeastScale = 0.5;     // in a low window
+constexpr double kSmallestScale = 0.75; // that another row is made room for
 constexpr double kLargestScale = 1.3;
 
 } // namespace
@@ -70,7 +70,25 @@ void ShelfView::setLow(bool low)
     fitCells();
 }
 
-bool ShelfView::isCompact() const { return m_low || (m_model && m_model->rowCount() > kMostRoomy); }
+void ShelfView::chooseForm(const QSize& room)
+{
+    const int rows = roomyRows(room.width());
+    const int tall = 2 + rows * BottleDelegate::cellHeight(ShelfLayout::Roomy, kSmallestScale);
+    const ShelfLayout form =
+        rows > 1 && tall > room.height() ? ShelfLayout::Compact : ShelfLayout::Roomy;
+    if (form == m_chosen)
+        return;
+    m_chosen = form;
+    updateGeometry();
+    fitCells();
+}
+
+bool ShelfView::isCompact() const
+{
+    if (m_low || m_chosen)
+        return m_low || m_chosen == ShelfLayout::Compact;
+    return m_model && m_model->rowCount() > kMostRoomy;
+}
 
 QString ShelfView::currentBatch() const
 {
@@ -117,8 +135,19 @@ int ShelfView::compactRows(const QSize& room) const
     return (count + columns - 1) / columns;
 }
 
+int ShelfView::roomyRows(int width) const
+{
+    const int count = std::max(1, m_model ? m_model->rowCount() : 0);
+    const int columns = std::max(1, (width - kScrollBar - 1) / kNarrowest);
+    return (count + columns - 1) / columns;
+}
+
 int ShelfView::leastOf(const QSize& room) const
 {
+    if (!isCompact()) {
+        const int tall = BottleDelegate::cellHeight(ShelfLayout::Roomy, kSmallestScale);
+        return std::min(room.height(), 2 + roomyRows(room.width()) * tall);
+    }
     const int fewest = compactRows({room.width(), 0});
     const int seen = std::clamp((room.height() - 2) / kLowestCompact, 1, fewest);
     return std::min(room.height(), 2 + seen * kLowestCompact);
@@ -130,11 +159,9 @@ int ShelfView::usedOf(const QSize& room) const
         const int seen = std::clamp((room.height() - 2) / kLowestCompact, 1, compactRows(room));
         return std::min(room.height(), 2 + seen * BottleDelegate::cellHeight(ShelfLayout::Compact));
     }
-    const int count = std::max(1, m_model ? m_model->rowCount() : 0);
-    const int columns = std::max(1, (room.width() - kScrollBar) / kNarrowest);
-    const int rows = (count + columns - 1) / columns;
     return std::min(room.height(),
-                    2 + rows * BottleDelegate::cellHeight(ShelfLayout::Roomy, kLargestScale));
+                    2 + roomyRows(room.width()) *
+                            BottleDelegate::cellHeight(ShelfLayout::Roomy, kLargestScale));
 }
 
 void ShelfView::rememberSelection()
@@ -165,10 +192,8 @@ void ShelfView::fitCells()
     const bool compact = isCompact();
     const ShelfLayout layout = compact ? ShelfLayout::Compact : ShelfLayout::Roomy;
     const int fitting = std::max(1, room / (compact ? kNarrowestCompact : kNarrowest));
-    const int fewest = (count + std::min(count, fitting) - 1) / std::min(count, fitting);
-    const int rows = compact ? compactRows({width(), viewport()->height()}) : fewest;
-    // Of a compact shelf rows are alike.
-    const int columns = compact ? (count + rows - 1) / rows : std::min(count, fitting);
+    const int rows = compact ? compactRows({width(), viewport()->height()}) : roomyRows(width());
+    const int columns = (count + rows - 1) / rows; // rows alike
     int cellWidth = room / columns;
     if (count <= fitting)
         cellWidth = std::min(cellWidth, compact ? kWidestCompact : kWidest);

@@ -1,12 +1,15 @@
 // The shelf: bottles standing in rows on boards, as many to a row as fit.
 //
 // Arrow keys move along and between the boards, Return opens the bottle, the menu key its menu.
-// Few bottles are drawn roomy and as tall as the view allows; many are drawn compact.
+// Where there is room for them bottles are drawn roomy and as tall as the view allows, else
+// compact.
 #pragma once
 
 #include "app/shelf/bottle_delegate.h"
 
 #include <QListView>
+
+#include <optional>
 
 namespace ullage::app
 {
@@ -18,7 +21,7 @@ class ShelfView : public QListView
     Q_OBJECT
 
 public:
-    /// With more bottles than this the shelf is compact.
+    /// With more bottles than this the shelf is compact, as long as nobody asked chooseForm().
     static constexpr int kMostRoomy = 12;
 
     explicit ShelfView(QWidget* parent = nullptr);
@@ -26,6 +29,9 @@ public:
     void setShelfModel(ShelfModel* model);
     /// Where the window is low, few bottles too are drawn compact.
     void setLow(bool low);
+    /// Roomy where all bottles stand in one row, or all rows of them have room in that; else
+    /// compact.
+    void chooseForm(const QSize& room);
     [[nodiscard]] bool isCompact() const;
     /// The selected batch, empty if none.
     [[nodiscard]] QString currentBatch() const;
@@ -34,7 +40,7 @@ public:
 
     /// The height that the bottles can use of a room; of many, rows are whole.
     [[nodiscard]] int usedOf(const QSize& room) const;
-    /// Of a compact shelf: the least in which as many of its bottles are seen as in that room.
+    /// The least in which as many bottles are seen as in that room, in the form that they have.
     [[nodiscard]] int leastOf(const QSize& room) const;
     [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] QSize sizeHint() const override;
@@ -57,12 +63,14 @@ private:
     void fitCells();
     [[nodiscard]] int rowHeight(ShelfLayout layout, int rows) const;
     [[nodiscard]] int compactRows(const QSize& room) const;
+    [[nodiscard]] int roomyRows(int width) const;
     void rememberSelection();
     void restoreSelection();
 
     ShelfModel* m_model = nullptr;
     BottleDelegate* m_delegate;
     bool m_low = false;
+    std::optional<ShelfLayout> m_chosen;
     QString m_remembered;
     bool m_resetting = false;
 };

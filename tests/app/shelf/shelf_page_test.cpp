@@ -264,6 +264,26 @@ TEST(ShelfPage, ASplitThatWasMovedIsKept)
     EXPECT_EQ(second.page.split(), split);
 }
 
+TEST(ShelfPage, TheFormOfTheBottlesGoesByTheRoomForThem)
+{
+    struct Case {
+        int bottles;
+        QSize page; ///< of a window without its rail and its menus
+        bool compact;
+    };
+    for (const Case& one :
+         {Case{1, {1112, 770}, false}, Case{6, {1112, 770}, false}, Case{14, {1112, 770}, true},
+          Case{6, {1752, 1050}, false}, Case{14, {1752, 1050}, false}, Case{40, {1752, 1050}, true},
+          Case{14, {2392, 1410}, false}}) {
+        const Window window(one.bottles, one.page);
+        const ShelfView& view = *window.page.view();
+        EXPECT_EQ(view.isCompact(), one.compact)
+            << one.bottles << " bottles at " << one.page.width() << " by " << one.page.height();
+        const bool many = one.bottles > 20; // they may scroll
+        EXPECT_TRUE(many || view.verticalScrollBar()->maximum() == 0) << one.bottles;
+    }
+}
+
 TEST(ShelfPage, TheHeightGoesByTheBottlesThereAre)
 {
     Window many(14, {1112, 770});
