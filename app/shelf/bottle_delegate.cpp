@@ -62,6 +62,18 @@ QFont fitted(QFont font, const QString& text, const QRectF& rect)
     return font;
 }
 
+// As many whole words as have room, and a sign that there are more; nothing where not one has.
+QString wholeWords(const QString& text, const QFontMetricsF& metrics, double width)
+{
+    if (metrics.horizontalAdvance(text) <= width)
+        return text;
+    const QString more = QStringLiteral("…");
+    QString first = brokenLines(text, metrics, width - metrics.horizontalAdvance(more)).front();
+    while (first.endsWith(u',') || first.endsWith(u' '))
+        first.chop(1);
+    return metrics.horizontalAdvance(first + more) <= width ? first + more : QString();
+}
+
 // A headline without a second line below it may take both.
 void drawWrapped(QPainter& painter, const QRectF& rect, const QString& text)
 {
@@ -136,13 +148,14 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
     const auto line = [&](double top, double height) {
         return QRectF(left, cell.top() + top, width, height);
     };
-    // The name whole, and of the solution what still fits.
+    // The name whole, and of the solution the words that still fit.
     const QFont nameFont = fitted(verdictFont(13), bottle.name, line(9, 18));
     const double nameWidth =
         std::min(width, QFontMetricsF(nameFont).horizontalAdvance(bottle.name) + 6);
     drawLine(painter, line(9, 18), nameFont, c.ink, bottle.name);
-    drawLine(painter, line(9, 18).adjusted(nameWidth, 0, 0, 0), Theme::font(TextRole::Small),
-             c.quiet, bottle.solutionName);
+    const QFont small = Theme::font(TextRole::Small);
+    drawLine(painter, line(9, 18).adjusted(nameWidth, 0, 0, 0), small, c.quiet,
+             wholeWords(bottle.solutionName, QFontMetricsF(small), width - nameWidth));
     painter.setFont(verdictFont(12));
     paintMark(painter, line(28, 18), bottle);
     if (bottle.subline.isEmpty()) {
