@@ -215,7 +215,7 @@ ShelfPage::ShelfPage(QWidget* parent)
     placeCards();
 }
 
-void ShelfPage::tellDone(const QString& text) { m_done->tell(text); }
+void ShelfPage::tellDone(const QString& text, const QString& undo) { m_done->tell(text, undo); }
 
 void ShelfPage::setSummary(const QString& summary) { m_header->setDetail(summary); }
 

@@ -38,7 +38,7 @@ public:
     void setBottles(std::vector<BottleView> bottles);
     /// What was just done, in the place of the summary and with the way to take it back; empty for
     /// nothing.
-    void tellDone(const QString& text);
+    void tellDone(const QString& text, const QString& undo = {});
     /// To be called in answer to bottleSelected().
     void setSelected(const SelectedBottle& bottle);
 

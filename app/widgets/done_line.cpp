@@ -32,9 +32,10 @@ DoneLine::DoneLine(QWidget* parent)
     hide();
 }
 
-void DoneLine::tell(const QString& text)
+void DoneLine::tell(const QString& text, const QString& undo)
 {
     m_told = text;
+    m_undoes = undo;
     retranslate();
     m_text->setText(brokenFor(width()).join(u'\n'));
     updateGeometry();
@@ -78,8 +79,8 @@ void DoneLine::changeEvent(QEvent* event)
 
 void DoneLine::retranslate()
 {
-    m_undo->setText(tr("Undo"));
-    m_undo->setAccessibleName(tr("Undo: %1").arg(m_told));
+    m_undo->setText(m_undoes.isEmpty() ? tr("Undo") : plainCaption(m_undoes));
+    m_undo->setAccessibleName(m_undoes.isEmpty() ? tr("Undo: %1").arg(m_told) : m_undoes);
 }
 
 } // namespace ullage::app

@@ -19,8 +19,9 @@ class DoneLine : public QWidget
 public:
     explicit DoneLine(QWidget* parent = nullptr);
 
-    /// "Dev 1 logged"; empty takes the line away.
-    void tell(const QString& text);
+    /// "Dev 1 logged"; empty takes the line away. `undo` stands on the button where it would take
+    /// back something else than what is told: "Undo mixing Dev 1".
+    void tell(const QString& text, const QString& undo = {});
     [[nodiscard]] QString text() const { return m_told; }
     [[nodiscard]] QPushButton* undoButton() const { return m_undo; }
 
@@ -40,6 +41,7 @@ private:
     void retranslate();
 
     QString m_told;
+    QString m_undoes; ///< or empty: what is told
     QLabel* m_text;
     QPushButton* m_undo;
 };

@@ -43,12 +43,14 @@ void BottleDeeds::showUndo()
     m_parts.window.setUndo(name(session.book().undoable()), name(session.book().redoable()));
 }
 
-void BottleDeeds::undo()
+bool BottleDeeds::undo()
 {
     if (!m_parts.session.isOpen())
-        return;
-    if (const auto done = m_parts.session.undo(); !done)
+        return false;
+    const auto done = m_parts.session.undo();
+    if (!done)
         m_parts.fail(tr("That cannot be undone"), done.error());
+    return done.has_value();
 }
 
 void BottleDeeds::redo()

@@ -34,7 +34,8 @@ public:
     /// Of a fixer just mixed and clear: whether a leader is to be tested now, since that is the
     /// fresh value. Nothing for any other bottle.
     void offerFreshTest(const QString& batch);
-    void undo();
+    /// False if it cannot be done; that has been said by then.
+    bool undo();
     void redo();
     /// What the Edit menu says of them; again when the words for it change.
     void showUndo();

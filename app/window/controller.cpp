@@ -122,7 +122,12 @@ void Controller::connectEntries()
     connect(m_mixing, &MixingPlace::labelsRequested, m_deeds, &BottleDeeds::printLabels);
     connect(window, &MainWindow::runSheetRequested, m_bench, &BenchPlace::printSheet);
     connect(window, &MainWindow::undoRequested, m_deeds, &BottleDeeds::undo);
-    connect(window->shelf(), &ShelfPage::undoRequested, m_deeds, &BottleDeeds::undo);
+    connect(window->shelf(), &ShelfPage::undoRequested, this, [this] {
+        const auto last = m_parts.session.isOpen() ? m_parts.session.book().undoable()
+                                                   : std::optional<ledger::Action>();
+        if (m_deeds->undo() && last)
+            m_shelf->tellUndone(*last);
+    });
     connect(window, &MainWindow::redoRequested, m_deeds, &BottleDeeds::redo);
     connect(window, &MainWindow::personRequested, m_dayBook, &DayBookPlace::askPerson);
 }

@@ -3,6 +3,7 @@
 #include "app/dialogs/bottle_choice.h"
 #include "app/shelf/shelf_page.h"
 #include "app/window/main_window.h"
+#include "app/words/event_words.h"
 #include "core/ledger/two_baths.h"
 
 #include <QEvent>
@@ -134,6 +135,15 @@ void ShelfFeed::tellDone(const QString& text)
         text.isEmpty() ? std::optional<ledger::Action>() : m_parts.session.book().undoable();
     m_done = last ? last->id : 0;
     m_parts.window.shelf()->tellDone(last ? text : QString());
+}
+
+void ShelfFeed::tellUndone(const ledger::Action& undone)
+{
+    const auto next = m_parts.session.book().undoable();
+    m_done = next ? next->id : 0;
+    m_parts.window.shelf()->tellDone(
+        next ? tr("Undone: %1", "what was done").arg(actionName(undone)) : QString(),
+        next ? undoText(next) : QString());
 }
 
 // What undo would take back is another deed by now.

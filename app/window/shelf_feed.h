@@ -30,6 +30,8 @@ public:
     bool select(const QString& id);
     /// On the shelf, until something else is done: what was just done by the last deed.
     void tellDone(const QString& text);
+    /// The same of what was just undone there, with the way to undo what was done before it.
+    void tellUndone(const ledger::Action& undone);
 
     bool eventFilter(QObject* watched, QEvent* event) override;
 

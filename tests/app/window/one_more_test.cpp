@@ -73,8 +73,18 @@ TEST_F(OneMoreFilm, ByOneKeyOnTheBottleAndTakenBackAsOne)
     QTest::mouseClick(undo, Qt::LeftButton);
     EXPECT_DOUBLE_EQ(done(dev), 2);
     EXPECT_DOUBLE_EQ(done(fix), 2);
-    EXPECT_FALSE(said(at)->isVisible());
     EXPECT_NE(at.action("Redo running film in Dev 1, Fix 1"), nullptr);
+
+    // What was done before it can be undone there too, by its name.
+    ASSERT_TRUE(said(at)->isVisible());
+    EXPECT_EQ(said(at)->text(), "Undone: running film in Dev 1, Fix 1");
+    EXPECT_EQ(undo->text(), "Undo running film in Dev 1, Fix 1");
+    EXPECT_EQ(undo->accessibleName(), undo->text());
+    QTest::mouseClick(undo, Qt::LeftButton);
+    EXPECT_DOUBLE_EQ(done(dev), 0);
+    EXPECT_TRUE(undo->text().startsWith("Undo mixing ")) << undo->text().toStdString();
+    desk.record(dev, ledger::Noted{"a note"});
+    EXPECT_FALSE(said(at)->isVisible()) << "the next would be something else";
 }
 
 TEST_F(OneMoreFilm, ByTheButtonOfItsCardAsOftenAsPressed)
