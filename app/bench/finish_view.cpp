@@ -87,7 +87,8 @@ FinishView::FinishView(QWidget* parent)
     auto* right = new QVBoxLayout;
     right->setSpacing(Space::kGap);
     right->addWidget(m_times);
-    right->addWidget(m_cautions, 1);
+    right->addWidget(m_cautions);
+    right->addStretch(1);
     row->addColumn(right, 36);
     connect(m_log, &QPushButton::clicked, this, &FinishView::log);
     connect(m_drop, &QPushButton::clicked, this, &FinishView::drop);
@@ -129,6 +130,9 @@ void FinishView::ask(const ledger::RunState& state, Why why, const Wording& word
         grid->addWidget(new PlainLabel(tr("This run goes through no bottle of the shelf.")), 1, 0);
     delete m_timeRows;
     m_times->body()->addWidget(m_timeRows = times(state));
+    m_times->setVisible(std::any_of(state.times.begin(), state.times.end(), [](const auto& time) {
+        return time.began && !time.skipped; // else there is nothing to tell
+    }));
     m_cautions->setLines({Cautions::bathsApart(), Cautions::silver(), Cautions::noCleaners()});
     refresh();
     orderTabs(*this);

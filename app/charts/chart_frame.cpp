@@ -18,7 +18,7 @@ namespace
 constexpr double kAxisRoom = 24;  // below the plot
 constexpr double kTitleRoom = 18; // more, for words under the axis
 constexpr double kTop = 12;
-constexpr double kTickWidth = 60; // of a figure under the axis, and the space beside it
+constexpr double kTickWidth = 44; // of a figure under the axis, and the space beside it
 
 } // namespace
 

@@ -6,6 +6,7 @@
 #include "app/daybook/day_model.h"
 #include "app/daybook/looking_strip.h"
 #include "app/widgets/card.h"
+#include "app/widgets/edge_fade.h"
 #include "app/widgets/empty_state.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/prompts.h"
@@ -92,6 +93,7 @@ void DayBookPage::build()
     m_list->setItemDelegate(new DayDelegate(m_list));
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    fadeEdges(*m_list, FadeGround::Card);
     m_list->setSelectionMode(QAbstractItemView::SingleSelection);
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     card->body()->addWidget(m_list, 1);

@@ -102,6 +102,7 @@ ChartSpec airChart(const ledger::Batch& batch, const ledger::Assessment& so,
     spec.title = Words::tr("Oxygen taken up, by the way it comes");
     spec.xName = Words::tr("date");
     spec.y = ChartY::Number;
+    spec.yUnit = Words::tr("mmol/L");
     spec.yText = [locale = wording.locale](double amount) {
         return Words::tr("%1 mmol per litre").arg(numberText(amount, 2, locale));
     };
