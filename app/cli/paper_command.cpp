@@ -4,6 +4,7 @@
 #include "app/paper/book_papers.h"
 #include "app/paper/paper_paint.h"
 #include "app/words/moment_text.h"
+#include "core/store/fault_names.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -15,6 +16,10 @@ namespace ullage::app
 
 namespace
 {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(PaperCommand)
+};
 
 const QString kCardBatch = QStringLiteral("batch");
 const QString kMonthAsked = QStringLiteral("month");
@@ -88,8 +93,16 @@ int paperCommand(const Call& call)
     const auto document =
         paperOf(*open->book, {*kind, call.arguments().value(kCardBatch).toStdString(), *month},
                 about, &leftOut);
-    if (!document)
-        return call.refused(document.error());
+    if (!document) {
+        const std::vector<Error> why{document.error()};
+        const int refused =
+            call.refused(why.front(), store::namesFor(open->store->connection(), why));
+        if (refused == kStoreFailed && why.front().code == ErrorCode::NotAsEntered)
+            call.say(Words::tr("Nothing is left out of a sum, so no page was made. “ullage "
+                               "check” lists what is wrong; restore a copy, or salvage what "
+                               "is left."));
+        return refused;
+    }
     call.tellDamage(leftOut, *open->store);
     return deliver(call, name, documentPdf(*document, *size));
 }

@@ -271,7 +271,11 @@ void StatisticsPage::sayFailed(const Error& error)
 {
     m_failed = true;
     m_waits = nullptr;
-    m_counting->setWords(tr("Not counted"), tr("The book could not be read."));
+    m_counting->setWords(tr("Not counted"),
+                         error.code == ErrorCode::NotAsEntered
+                             ? tr("Something in the book is not as it was entered, and a sum "
+                                  "without it would be wrong.")
+                             : tr("The book could not be read."));
     showAll();
     emit failed(error);
 }

@@ -15,8 +15,9 @@ DayBookPlace::DayBookPlace(const WindowParts& parts, QObject* parent)
 {
     m_parts.session.setPerson(m_parts.preferences.person());
     m_parts.window.setPage(Page::DayBook, m_page, [this] { return m_page->firstForKeys(); });
-    connect(m_statistics, &StatisticsPage::failed, this,
-            [this](const Error& error) { m_parts.fail(tr("The book could not be read"), error); });
+    connect(m_statistics, &StatisticsPage::failed, this, [this](const Error& error) {
+        m_parts.failSum(tr("The book could not be read"), error);
+    });
     connect(m_statistics, &StatisticsPage::printRequested, this,
             [this](const ledger::Statistics& so, const QString& period) {
                 if (const auto* formulary = m_parts.door.formulary())

@@ -130,7 +130,7 @@ void PaperPlace::take(int turn, const Result<PaperDocument>& made)
     if (made)
         preview(*made);
     else
-        m_parts.fail(tr("That cannot be printed"), made.error());
+        m_parts.failSum(tr("That cannot be printed"), made.error());
 }
 
 // Also once it is there: nobody waits for it any more.

@@ -25,6 +25,9 @@ struct WindowParts {
     [[nodiscard]] QString sentence(const Error& error) const;
     /// Tells it in a dialog.
     void fail(const QString& title, const Error& error) const;
+    /// The same of a sum or a list with one: where the book is damaged, also why there is none and
+    /// what to do.
+    void failSum(const QString& title, const Error& error) const;
 };
 
 /// Opens it over the window; it goes when it is closed.

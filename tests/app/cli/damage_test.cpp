@@ -71,6 +71,13 @@ TEST_F(DamageTest, AChangedEventIsNotShown)
     EXPECT_TRUE(report.err.contains("entry 6 (Mixed, dev-2, ")) << report.err.constData();
     EXPECT_FALSE(report.err.contains("e3")) << report.err.constData();
     EXPECT_TRUE(report.err.contains(" is not as it was entered.")) << report.err.constData();
+
+    // A page with sums leaves nothing out: it says of which bottle, and what to do.
+    const Answer page = run({"paper", "month", path("month.pdf"), "--month", "2026-06"});
+    EXPECT_EQ(page.code, kStoreFailed);
+    EXPECT_TRUE(page.err.contains("entry 6 (Mixed, dev-2, ")) << page.err.constData();
+    EXPECT_TRUE(page.err.contains("ullage check")) << page.err.constData();
+    EXPECT_FALSE(QFile::exists(path("month.pdf")));
 }
 
 // All that is wrong, each by its name: the bottle of a batch, the kind and the moment of an entry.
