@@ -19,7 +19,7 @@ namespace ullage::app
 enum class SeriesKind {
     Line,
     Step,        ///< each value holds until the next point
-    Dashed,      ///< a line for what is still to come
+    Dashed,      ///< a line for what is still to come, or the second of two
     Area,        ///< between `points` and `lower`
     HatchedArea, ///< the same, hatched as the ullage is
     Bars,        ///< one a category, at x = 0, 1, 2 …

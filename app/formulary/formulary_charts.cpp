@@ -87,14 +87,17 @@ ChartSpec keepingChart(const formulary::Solution& solution, const Wording& wordi
     spec.xLabels = {{full, Words::tr("full", "bottle")},
                     {half, Words::tr("half", "bottle")},
                     {kDregs, Words::tr("dregs")}};
-    const auto line = [&](const QString& name, formulary::Material material, ChartInk ink) {
-        ChartSeries series{.name = name, .kind = SeriesKind::Line, .ink = ink};
+    // Of two kinds: on the red screen and on paper two colours are one.
+    const auto line = [&](const QString& name, formulary::Material material, SeriesKind kind,
+                          ChartInk ink) {
+        ChartSeries series{.name = name, .kind = kind, .ink = ink};
         for (const auto& point : formulary::keepingCurve(solution, material, 40))
             series.points.emplace_back(emptyShare(point.volume), point.time.value() / unit.days);
         spec.series.push_back(series);
     };
-    line(Words::tr("glass"), formulary::Material::Glass, ChartInk::Films);
-    line(Words::tr("polyethylene"), formulary::Material::Hdpe, ChartInk::Standing);
+    line(Words::tr("glass"), formulary::Material::Glass, SeriesKind::Line, ChartInk::Films);
+    line(Words::tr("polyethylene"), formulary::Material::Hdpe, SeriesKind::Dashed,
+         ChartInk::Standing);
     ChartSeries entered{
         .name = Words::tr("entered"), .kind = SeriesKind::Points, .ink = ChartInk::Films};
     entered.points.emplace_back(full, *solution.keeping.full / Days(unit.days));

@@ -78,7 +78,7 @@ VesselEditor::VesselEditor(const formulary::Vessel& start, Door& door, const Wor
          std::initializer_list<QuantityEdit*>{m_fields.capacity, m_wall, m_permeability, m_cap})
         connect(edit, &QuantityEdit::valueChanged, this, &VesselEditor::showState);
     orderTabs(*this);
-    resize(1080, 660);
+    resize(1080, 720);
     showState();
     m_fields.name->setFocus();
 }
