@@ -194,8 +194,9 @@ std::vector<CupboardFact> factsOf(const Bundle& bundle, const CupboardSnapshot& 
     if (first.item.keepsOpened)
         add(ViewWords::tr("Keeps once opened"),
             keepingText(*first.item.keepsOpened, wording.locale));
+    // Without a date it would say again when it was opened.
     add(ViewWords::tr("Keeps"), together(bundle, [&](const ItemHere& here) {
-            return keepsText(here, snapshot.now, wording);
+            return here.life.until ? keepsText(here, snapshot.now, wording) : QString();
         }));
     add(ViewWords::tr("Lot"),
         together(bundle, [](const ItemHere& here) { return QString::fromStdString(here.lot); }));

@@ -87,7 +87,7 @@ void CompareDialog::build()
     whole->addWidget(buttons);
     for (QComboBox* box : {m_fault, m_span})
         connect(box, &QComboBox::currentIndexChanged, this, &CompareDialog::fill);
-    resize(620, 660);
+    resize(620, 820);
     close->setFocus();
 }
 

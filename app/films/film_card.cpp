@@ -82,7 +82,7 @@ void FilmCard::build()
     connect(m_compare, &QPushButton::clicked, this, [this] { emit compareRequested(m_film); });
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     whole->addWidget(buttons);
-    resize(540, 720);
+    resize(540, 860);
     close->setFocus();
 }
 

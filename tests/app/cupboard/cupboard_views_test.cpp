@@ -99,6 +99,17 @@ TEST(CupboardViews, theHeadingWarnsOfWhatIsOverAndOfWhatEndsSoon)
     EXPECT_EQ(said(), "4 things here · 2 past its date · 1 thing to use soon") << "the concentrate";
 }
 
+TEST(CupboardViews, whatHasNoDateDoesNotSayTwiceWhenItWasOpened)
+{
+    Desk desk;
+    shelve(desk, {chemical("borax", 100)});
+    happen(desk, ledger::Taken{"borax", 20, {}});
+    const auto rows = cupboardRowsOf(desk);
+    ASSERT_EQ(rows.size(), 1u);
+    EXPECT_FALSE(factOf(rows[0], "Opened").isEmpty());
+    EXPECT_EQ(factOf(rows[0], "Keeps"), "");
+}
+
 TEST(CupboardViews, anEmptyCupboardIsSaidToBeEmpty)
 {
     Desk desk;
