@@ -139,7 +139,8 @@ void CompareDialog::fill()
 
     addText(column, comparedText(m_compared))->setFont(Theme::font(TextRole::Strong));
     setTone(addText(column, tr("It counts and compares, no more. What stands apart is where to "
-                               "look first; a few films prove nothing.")),
+                               "look first; a few films prove nothing. Each line counts the films "
+                               "of which it is known.")),
             Tone::Quiet);
     addOffPlan(column);
     // A step off its plan stands there already, with its times.

@@ -42,6 +42,7 @@ WeighList::WeighList(QWidget* parent)
     m_grid->setColumnMinimumWidth(0, kUnderWords);
     m_grid->setColumnStretch(1, 1);
     column->addLayout(m_grid);
+    column->addSpacing(Space::kSmall);
     column->addWidget(m_sheet, 0, Qt::AlignLeft);
     connect(m_sheet, &QPushButton::clicked, this, &WeighList::sheetWanted);
     retranslate();
