@@ -26,16 +26,20 @@ QString leftText(const ledger::ItemHere& here, const QString& unit, const Wordin
                            : CupboardWords::tr("amount not known");
 }
 
+// A date stays together where its line is broken.
+static QString unbroken(QString date) { return date.replace(u' ', QChar::Nbsp); }
+
 QString keepsText(const ledger::ItemHere& here, chemistry::Instant now, const Wording& wording)
 {
     using ledger::Keeps;
     const ledger::Shelflife& life = here.life;
     if (!life.until)
-        return here.stock.openedAt ? CupboardWords::tr("opened %1")
-                                         .arg(dayText(*here.stock.openedAt, now, wording.locale))
-                                   : QString();
+        return here.stock.openedAt
+                   ? CupboardWords::tr("opened %1")
+                         .arg(unbroken(dayText(*here.stock.openedAt, now, wording.locale)))
+                   : QString();
     if (life.byOpening) {
-        const QString day = dayText(*life.until, now, wording.locale);
+        const QString day = unbroken(dayText(*life.until, now, wording.locale));
         if (life.keeps == Keeps::Past)
             return CupboardWords::tr("opened too long, kept to %1").arg(day);
         const double left = chemistry::daysBetween(now, *life.until).value();
@@ -43,7 +47,7 @@ QString keepsText(const ledger::ItemHere& here, chemistry::Instant now, const Wo
                                  static_cast<int>(std::floor(left)))
             .arg(day);
     }
-    const QString day = dayWords(here.item.useBy, wording.locale);
+    const QString day = unbroken(dayWords(here.item.useBy, wording.locale));
     switch (life.keeps) {
     case Keeps::Past:
         return CupboardWords::tr("past its date since %1").arg(day);

@@ -34,7 +34,7 @@ TEST(CupboardViews, wholePacketsOfAKindAreOneRowAndTheFirstToEndSpeaksForIt)
     EXPECT_EQ(rows[0].items, (std::vector<std::string>{"p2", "p1", "p3"}));
     EXPECT_EQ(rows[0].keeps, ledger::Keeps::EndsSoon);
     EXPECT_TRUE(rows[0].detail.startsWith("3 ")) << rows[0].detail.toStdString();
-    EXPECT_TRUE(rows[0].detail.contains("ends soon: use by 10 Dec 2026"))
+    EXPECT_TRUE(rows[0].detail.contains("ends soon: use by 10\u00a0Dec\u00a02026"))
         << rows[0].detail.toStdString();
     EXPECT_EQ(factOf(rows[0], "Lot"), "H041") << "said once";
     EXPECT_EQ(factOf(rows[0], "Bought"), "8.40\u00a0EUR");
@@ -68,7 +68,8 @@ TEST(CupboardViews, anOpenedConcentrateSaysHowLongItKeepsAndThatItIsPast)
     desk.pass(41);
     row = cupboardRowsOf(desk)[0];
     EXPECT_EQ(row.keeps, ledger::Keeps::Past);
-    EXPECT_TRUE(row.detail.contains("opened too long, kept to 24 Jan")) << row.detail.toStdString();
+    EXPECT_TRUE(row.detail.contains("opened too long, kept to 24\u00a0Jan"))
+        << row.detail.toStdString();
 }
 
 TEST(CupboardViews, aChemicalShowsItsNumberItsStatementsAndWhatCannotBeDone)
