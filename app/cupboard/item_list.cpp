@@ -221,14 +221,13 @@ Qt::ItemFlags ItemListModel::flags(const QModelIndex& index) const
     return row(index) ? QAbstractListModel::flags(index) : Qt::NoItemFlags;
 }
 
-ItemList::ItemList(QWidget* parent) : QListView(parent), m_model(new ItemListModel(this))
+ItemList::ItemList(QWidget* parent) : WrappingList(parent), m_model(new ItemListModel(this))
 {
     setModel(m_model);
     setItemDelegate(new ItemDelegate(this));
     setFrameShape(QFrame::NoFrame);
     setStyleSheet(QStringLiteral("QListView { background: transparent; border: none; }"));
     setMouseTracking(true);
-    setResizeMode(QListView::Adjust); // what wraps is higher in a narrower list
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(tr("What is here"));

@@ -3,9 +3,9 @@
 #pragma once
 
 #include "app/cupboard/cupboard_views.h"
+#include "app/widgets/wrapping_list.h"
 
 #include <QAbstractListModel>
-#include <QListView>
 
 #include <vector>
 
@@ -43,7 +43,7 @@ private:
     std::vector<Line> m_lines;
 };
 
-class ItemList : public QListView
+class ItemList : public WrappingList
 {
     Q_OBJECT
 

@@ -206,14 +206,13 @@ QVariant FigureModel::data(const QModelIndex& index, int role) const
     }
 }
 
-FigureList::FigureList(QWidget* parent) : QListView(parent), m_model(new FigureModel(this))
+FigureList::FigureList(QWidget* parent) : WrappingList(parent), m_model(new FigureModel(this))
 {
     setModel(m_model);
     setItemDelegate(new FigureDelegate(this));
     setFrameShape(QFrame::NoFrame);
     setStyleSheet(QStringLiteral("QListView { background: transparent; border: none; }"));
     setVerticalScrollMode(ScrollPerPixel);
-    setResizeMode(Adjust); // rows are as tall as their words need at this width
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(tr("Figures"));
 }
@@ -242,7 +241,7 @@ void FigureList::fitRows()
 
 void FigureList::resizeEvent(QResizeEvent* event)
 {
-    QListView::resizeEvent(event);
+    WrappingList::resizeEvent(event);
     if (event->size().width() != event->oldSize().width())
         fitRows();
 }
@@ -261,7 +260,7 @@ void FigureList::choose(int row)
 
 void FigureList::currentChanged(const QModelIndex& current, const QModelIndex& previous)
 {
-    QListView::currentChanged(current, previous);
+    WrappingList::currentChanged(current, previous);
     if (current.isValid())
         emit figureChosen(m_model->row(current.row()).why);
 }

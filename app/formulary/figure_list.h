@@ -2,9 +2,9 @@
 #pragma once
 
 #include "app/formulary/figure_rows.h"
+#include "app/widgets/wrapping_list.h"
 
 #include <QAbstractListModel>
-#include <QListView>
 #include <QStyledItemDelegate>
 
 namespace ullage::app
@@ -35,7 +35,7 @@ private:
 };
 
 /// Arrow keys move along it; the chosen figure is told by figureChosen().
-class FigureList : public QListView
+class FigureList : public WrappingList
 {
     Q_OBJECT
 

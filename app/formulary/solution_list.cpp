@@ -2,11 +2,11 @@
 
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/wrapping_list.h"
 #include "app/words/shown_names.h"
 
 #include <QAction>
 #include <QLineEdit>
-#include <QListView>
 #include <QPainter>
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
@@ -180,7 +180,7 @@ Qt::ItemFlags SolutionListModel::flags(const QModelIndex& index) const
 }
 
 SolutionList::SolutionList(QWidget* parent)
-    : QWidget(parent), m_model(new SolutionListModel(this)), m_view(new QListView(this)),
+    : QWidget(parent), m_model(new SolutionListModel(this)), m_view(new WrappingList(this)),
       m_search(new QLineEdit(this))
 {
     auto* column = new QVBoxLayout(this);
@@ -196,7 +196,6 @@ SolutionList::SolutionList(QWidget* parent)
     m_view->setFrameShape(QFrame::NoFrame);
     m_view->setStyleSheet(QStringLiteral("QListView { background: transparent; border: none; }"));
     m_view->setMouseTracking(true);
-    m_view->setResizeMode(QListView::Adjust); // a longer name is higher in a narrower list
     m_view->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_view->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_view->setAccessibleName(tr("Solutions"));
