@@ -1,5 +1,6 @@
 #include "app/widgets/manners.h"
 
+#include "app/widgets/red_paper.h"
 #include "app/widgets/screen_room.h"
 #include "app/widgets/scroll_room.h"
 
@@ -11,6 +12,7 @@
 #include <QLayout>
 #include <QLineEdit>
 #include <QMainWindow>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTabBar>
 
@@ -151,6 +153,8 @@ void teachManners(QWidget* widget)
     if (auto* button = qobject_cast<QPushButton*>(widget)) {
         if (!qobject_cast<QDialog*>(button->window()))
             button->setAutoDefault(true);
+    } else if (auto* words = qobject_cast<QPlainTextEdit*>(widget)) {
+        showTypingInRed(*words->viewport());
     } else if (auto* box = qobject_cast<QComboBox*>(widget)) {
         if (box->sizeAdjustPolicy() == QComboBox::AdjustToContentsOnFirstShow)
             box->setSizeAdjustPolicy(QComboBox::AdjustToContents);

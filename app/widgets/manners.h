@@ -11,6 +11,7 @@ namespace ullage::app
 /// - A box to choose from wants room for the longest of its choices, whenever they came into it;
 ///   tabs are shown whole, without arrows. In one that can be typed into, Enter does what it does
 ///   in any other field, whatever is selected.
+/// - Where words are typed in several lines, nothing white shows on the red screen.
 /// - A dialog opens as large as its words need and grows with them.
 /// - Neither it nor the main window opens larger than its screen or past an edge of it, whatever
 ///   size was remembered; a dialog does not grow past one either.

@@ -70,4 +70,15 @@ void showPreviewInRed(QPrintPreviewDialog& preview)
         showInRed(*buttons, kOfPictures);
 }
 
+void showTypingInRed(QWidget& words)
+{
+    const auto follow = [&words] {
+        const bool red = Theme::instance().isDarkRoom();
+        if (red != (words.graphicsEffect() != nullptr))
+            words.setGraphicsEffect(red ? new RedAlone(kOfPictures, &words) : nullptr);
+    };
+    QObject::connect(&Theme::instance(), &Theme::changed, &words, follow);
+    follow();
+}
+
 } // namespace ullage::app

@@ -1,4 +1,4 @@
-// Paper on the screen while that has to stay red: white light fogs film.
+// What would not be red by itself on the red screen: white light fogs film.
 #pragma once
 
 class QPrintPreviewDialog;
@@ -12,5 +12,9 @@ void showPaperInRed(QWidget& paper);
 
 /// The same of a print preview's pages; the pictures on its buttons in red too.
 void showPreviewInRed(QPrintPreviewDialog& preview);
+
+/// The same of words that are typed in several lines: Qt paints the place of typing there as the
+/// ground turned round, which on the red screen is nearly white.
+void showTypingInRed(QWidget& words);
 
 } // namespace ullage::app

@@ -1,10 +1,15 @@
 #include "app/widgets/manners.h"
 
+#include "app/widgets/theme.h"
+#include "tests/app/light_of.h"
+
 #include <QComboBox>
 #include <QDialog>
+#include <QGraphicsEffect>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMainWindow>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScreen>
 #include <QSignalSpy>
@@ -165,6 +170,25 @@ TEST(Manners, EnterInABoxThatCanBeTypedIntoIsNotLost)
     QTest::keyClick(box, Qt::Key_Return);
     EXPECT_EQ(clicked.count(), 1);
     EXPECT_EQ(box->currentText(), QStringLiteral("collected for the depot"));
+}
+
+TEST(Manners, WhereWordsAreTypedNothingIsWhiteOnTheRedScreen)
+{
+    auto& theme = ullage::app::Theme::instance();
+    QWidget page;
+    auto* column = new QVBoxLayout(&page);
+    auto* words = new QPlainTextEdit;
+    column->addWidget(words);
+    page.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    words->setFocus();
+    const auto brightest = [&] { return ullage::app::lightOf(*words->viewport()).others; };
+    theme.setDarkRoom(true);
+    QTest::keyClicks(words, "smells of"); // the place of typing has just been painted anew
+    const int red = brightest();
+    theme.setDarkRoom(false);
+    EXPECT_LT(red, 40);
+    EXPECT_EQ(words->viewport()->graphicsEffect(), nullptr) << "nothing stays of it";
 }
 
 TEST(Manners, TabsAreShownWhole)
