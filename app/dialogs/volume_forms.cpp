@@ -1,6 +1,7 @@
 #include "app/dialogs/volume_forms.h"
 
 #include "app/words/cautions.h"
+#include "app/words/event_words.h"
 #include "app/words/formulary_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
@@ -183,7 +184,9 @@ std::optional<ledger::Happening> DrawOffForm::happening() const
 {
     if (!m_volume->value())
         return std::nullopt;
-    return ledger::Drawn{*m_volume->quantity(), m_why->text().trimmed().toStdString(), {}};
+    const QString why = m_why->text().trimmed();
+    return ledger::Drawn{
+        *m_volume->quantity(), why == whyText(m_kept) ? m_kept : why.toStdString(), {}};
 }
 
 void DrawOffForm::fill(const ledger::Happening& what)
@@ -192,7 +195,8 @@ void DrawOffForm::fill(const ledger::Happening& what)
     if (!drawn)
         return;
     m_volume->setQuantity(drawn->volume);
-    m_why->setText(QString::fromStdString(drawn->why));
+    m_kept = drawn->why;
+    m_why->setText(whyText(m_kept));
 }
 
 HappeningForm::Caution DrawOffForm::caution() const

@@ -5,6 +5,8 @@
 #include "app/dialogs/bottle_choice.h"
 #include "app/dialogs/happening_form.h"
 
+#include <string>
+
 class QComboBox;
 
 namespace ullage::app
@@ -62,6 +64,7 @@ private:
     QLabel* m_there;
     QuantityField<chemistry::Millilitres>* m_volume;
     QLineEdit* m_why;
+    std::string m_kept; ///< the reason that is corrected: a code of the program stays one
 };
 
 /// Into another vessel, all of it. Those in use are offered last; the Book says whether it goes.

@@ -33,8 +33,8 @@ QString actionName(const ledger::Action& action);
 QString undoText(const std::optional<ledger::Action>& action);
 QString redoText(const std::optional<ledger::Action>& action);
 
-/// What the program itself writes as the reason of a taking back ("undone"), in words; a user's
-/// own reason as it is.
+/// What the program itself writes as a reason, of a taking back ("undone") or of a drawing
+/// ("make-room"), in words; a user's own reason as it is.
 QString whyText(const std::string& why);
 
 } // namespace ullage::app

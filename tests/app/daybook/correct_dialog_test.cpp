@@ -5,7 +5,10 @@
 #include "app/daybook/take_back_dialog.h"
 
 #include <QLabel>
+#include <QLineEdit>
 #include <QSpinBox>
+
+#include <algorithm>
 
 namespace ullage::app
 {
@@ -184,6 +187,27 @@ TEST_F(CorrectDialogTest, ATestIsEnteredAnewAsItWasReadIn)
     EXPECT_DOUBLE_EQ(batch(fix).tests.front().at20.value(), 54);
     ASSERT_TRUE(desk.session().undo());
     EXPECT_DOUBLE_EQ(batch(fix).tests.front().at20.value(), 45);
+}
+
+TEST_F(CorrectDialogTest, AReasonOfTheProgramStandsInWordsAndStaysWhatItIs)
+{
+    desk.record(dev, ledger::Drawn{chemistry::Millilitres(100), "make-room", {}});
+    const auto before = desk.session().book().events(dev);
+    ASSERT_TRUE(before);
+    CorrectDialog dialog(desk.door(), "Drawn off", {before->back()});
+    dialog.show();
+    EXPECT_EQ(named<QLineEdit>(dialog, "What for")->text(), "to make room for the top-up");
+    type(dialog, "Volume taken out", "120");
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible()) << dialog.refusal().toStdString();
+    const auto after = desk.session().book().events(dev);
+    ASSERT_TRUE(after);
+    const auto anew = std::find_if(after->begin(), after->end(), [](const ledger::Event& event) {
+        const auto* drawn = std::get_if<ledger::Drawn>(&event.what);
+        return drawn && drawn->volume.value() == 120;
+    });
+    ASSERT_NE(anew, after->end());
+    EXPECT_EQ(std::get<ledger::Drawn>(anew->what).why, "make-room");
 }
 
 TEST_F(CorrectDialogTest, TheOtherHalfOfAFillingGoesAlong)
