@@ -43,12 +43,9 @@
 #include "app/words/event_words.h"
 #include "tests/app/scripted_prompts.h"
 
-#include <QApplication>
 #include <QComboBox>
 #include <QCoreApplication>
-#include <QTimer>
 
-#include <functional>
 #include <set>
 
 namespace ullage::app
@@ -346,22 +343,6 @@ void seeSheet(const Session& session, const Door& door, const SeenScreen& seen)
 QString said(const char* context, const char* words)
 {
     return QCoreApplication::translate(context, words);
-}
-
-// A dialog that waits for its answer where it is asked.
-void seeAsked(const QString& name, const SeenScreen& seen, const std::function<void()>& ask)
-{
-    QTimer look;
-    QObject::connect(&look, &QTimer::timeout, qApp, [&] {
-        QWidget* box = QApplication::activeModalWidget();
-        if (!box)
-            return;
-        look.stop();
-        seen(*box, name);
-        box->close();
-    });
-    look.start(300);
-    ask();
 }
 
 void seeQuestions(Door& door, const SeenScreen& seen)

@@ -28,6 +28,7 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QTabBar>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -314,6 +315,21 @@ void seePages(MainWindow& window, Session& session, const SeenScreen& seen)
     seeGuide(window, seen);
     window.showPage(Page::Shelf);
     letSettle();
+}
+
+void seeAsked(const QString& name, const SeenScreen& seen, const std::function<void()>& ask)
+{
+    QTimer look;
+    QObject::connect(&look, &QTimer::timeout, qApp, [&] {
+        QWidget* box = QApplication::activeModalWidget();
+        if (!box)
+            return;
+        look.stop();
+        seen(*box, name);
+        box->close();
+    });
+    look.start(300);
+    ask();
 }
 
 } // namespace ullage::app

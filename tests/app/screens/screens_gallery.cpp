@@ -91,5 +91,9 @@ int main(int argc, char** argv)
     };
     seePages(window, session, seen);
     seeDialogs(session, preferences, seen);
+    seeQtDialogs(session, preferences, [&](QWidget& screen, const QString& name) {
+        if (name.contains(only))
+            screen.grab().save(folder + u'/' + name + tail); // its layout is Qt's business
+    });
     return 0;
 }
