@@ -37,8 +37,8 @@ ExchangeDialog::ExchangeDialog(Door& door, const Bottle& first, QWidget* parent)
     setDeed(tr("Exchange baths"), true);
     connect(when, &WhenEdit::changed, this, &ExchangeDialog::tellForm);
     connect(&door, &Door::standingChanged, this, &ExchangeDialog::offer); // after the base's own
-    showFollows(Follows::Always);
     tellForm();
+    showFollows(Follows::Always);
     m_second->setFocus();
 }
 

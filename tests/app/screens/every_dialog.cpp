@@ -143,7 +143,7 @@ void seeDeeds(Door& door, const SeenScreen& seen)
     }
     {
         DecantDialog dialog(door, developer);
-        showForm(dialog, QStringLiteral("decant"), seen);
+        show(dialog, QStringLiteral("decant"), seen);
     }
     {
         ExchangeDialog dialog(door, fixer);
