@@ -122,13 +122,19 @@ int main(int argc, char** argv)
         words += QString::fromLocal8Bit(argv[i]);
     }
     app::Arguments arguments;
-    if (const auto misuse = app::parse(words, arguments)) {
-        err.write(misuse->sentence.toUtf8() + '\n' + app::usageText().toUtf8());
+    if (app::parse(words, arguments)) {
+        const QCoreApplication application(argc, argv);
+        app::installLanguage(app::Preferences(QString()).language());
+        app::Arguments again;
+        const auto misuse = app::parse(words, again); // in the user's language now
+        err.write(misuse->sentence.toUtf8() + '\n' + app::usageText(again.command).toUtf8());
         return app::kWrongUsage;
     }
     const bool window = arguments.command.isEmpty() || arguments.command == u"demo";
     if (window && arguments.has(QStringLiteral("help"))) {
-        out.write(app::usageText().toUtf8());
+        const QCoreApplication application(argc, argv);
+        app::installLanguage(app::Preferences(QString()).language());
+        out.write(app::usageText(arguments.command).toUtf8());
         return app::kDone;
     }
     if (arguments.command.isEmpty() && arguments.has(QStringLiteral("version"))) {

@@ -93,13 +93,29 @@ QString usageText()
         "                                             month (--month YYYY-MM) or handover; --size "
         "A4|Letter\n"
         "ullage check [--accept]                      read the whole book and say what is wrong;\n"
-        "                                             --accept: take it as it is for what was "
-        "seen\n"
+        "                                             --accept: take it as it is, even if "
+        "something\n"
+        "                                             is missing\n"
         "ullage backup FILE                           a whole copy of the book\n"
         "ullage restore FILE [--replace]              a copy back in the book's place\n"
         "ullage salvage DAMAGED NEW                   what can still be read, in a new book\n"
         "ullage demo                                  a year of invented work, then the window\n"
-        "Every command takes --book FILE. TIME is RFC 3339, or a date.\n");
+        "ullage --version                             which program this is\n"
+        "Every command takes --book FILE and --help. TIME is RFC 3339, or a date.\n");
+}
+
+QString usageText(const QString& command)
+{
+    const QStringList lines = usageText().split(u'\n', Qt::SkipEmptyParts);
+    QStringList own;
+    bool is = false;
+    for (const QString& line : lines) {
+        if (!line.startsWith(u' '))
+            is = line.section(u' ', 0, 1) == QStringLiteral("ullage ") + command;
+        if (is)
+            own << line;
+    }
+    return own.isEmpty() ? usageText() : (own << lines.last() << QString()).join(u'\n');
 }
 
 int runCommand(const Arguments& arguments, const Surroundings& around)
@@ -108,7 +124,7 @@ int runCommand(const Arguments& arguments, const Surroundings& around)
     for (const Command& command : kCommands) {
         if (arguments.command == QLatin1String(command.name)) {
             if (arguments.has(QStringLiteral("help"))) {
-                call.print(usageText().toUtf8());
+                call.print(usageText(arguments.command).toUtf8());
                 return kDone;
             }
             const int code = command.run(call);
@@ -239,7 +255,7 @@ void Call::say(const QString& message) const
 int Call::wrongUsage(const QString& message) const
 {
     say(message);
-    m_around.err->write(usageText().toUtf8());
+    m_around.err->write(usageText(m_arguments.command).toUtf8());
     return kWrongUsage;
 }
 

@@ -46,6 +46,8 @@ bool isCommand(const QString& word);
 
 /// All commands and options, a line each.
 QString usageText();
+/// Those of one command; all of them where there is no such command.
+QString usageText(const QString& command);
 
 // For the commands themselves ---------------------------------------------------------------------
 

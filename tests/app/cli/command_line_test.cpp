@@ -130,6 +130,21 @@ TEST_F(CommandTest, TellsWrongUsageFromBadInput)
     EXPECT_EQ(run({"report", "--at", "2026-02-30"}).code, kRefused);
 }
 
+// Every command answered with the lines of all of them.
+TEST_F(CommandTest, ACommandsHelpIsItsOwn)
+{
+    const Answer report = run({"report", "--help"});
+    EXPECT_EQ(report.code, kDone);
+    EXPECT_TRUE(report.out.startsWith("ullage report ")) << report.out.toStdString();
+    EXPECT_TRUE(report.out.contains("--book FILE")) << report.out.toStdString();
+    EXPECT_FALSE(report.out.contains("ullage time")) << report.out.toStdString();
+    const Answer import = run({"import", "--help"});
+    EXPECT_TRUE(import.out.contains(".jsonl")) << import.out.toStdString();
+    EXPECT_TRUE(import.out.contains("--mapping")) << import.out.toStdString();
+    EXPECT_FALSE(import.out.contains("ullage export")) << import.out.toStdString();
+    EXPECT_TRUE(run({"frobnicate"}).err.contains("ullage salvage")) << "there is none: all of them";
+}
+
 TEST_F(CommandTest, SaysTheTimeFactorByFactor)
 {
     ASSERT_EQ(run({"import", "-"}, kStart).code, kDone);
