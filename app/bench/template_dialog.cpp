@@ -249,7 +249,7 @@ void TemplateDialog::check()
         if (const auto fine = ledger::check(sheet()); !fine) {
             const auto kind = ledger::stepFromCode(fine.error().text);
             problem = kind == ledger::StepKind::PourBack ? tr("Pour back has no bath before it.")
-                      : kind ? tr("%1 can stand in the sheet only once.").arg(stepKindName(*kind))
+                      : kind ? tr("%1 can be in the sheet only once.").arg(stepKindName(*kind))
                              : refusalText(fine.error(), m_wording);
         }
     }

@@ -87,7 +87,7 @@ int restoreCommand(const Call& call)
         const int code = call.refused(done.error(), store::namesIn(copy, {&done.error(), 1}));
         if (done.error().code == ErrorCode::IdTaken) {
             call.say(CopyCommands::tr(
-                "Say --replace to put the copy in its place; the old book is kept beside it."));
+                "Use --replace to put the copy in its place; the old book is kept beside it."));
         }
         return code;
     }

@@ -71,7 +71,7 @@ QString warningText(std::string_view code, const Wording& wording)
             "The leaflet's times do not reach this temperature: extended by Q10.");
     }
     if (code == "not-enough-films-left") {
-        return TimeCommand::tr("The bottle has not that many films left.");
+        return TimeCommand::tr("The bottle does not have that many films left.");
     }
     if (code == "test-first") {
         return TimeCommand::tr("Test this bottle first.");

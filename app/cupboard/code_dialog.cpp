@@ -32,7 +32,7 @@ bool CodeDialog::restIsFine()
 {
     const std::string code = m_code->text().toStdString();
     if (cupboard::bareCode(code).empty()) {
-        showProblem(QStringLiteral("code"), tr("Code: it is needed."));
+        showProblem(QStringLiteral("code"), tr("Code: a code is needed."));
         return false;
     }
     if (cupboard::formOf(code) == cupboard::CodeForm::WrongDigit) {

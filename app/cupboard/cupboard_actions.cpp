@@ -23,7 +23,7 @@ CupboardActions::CupboardActions(QObject* parent) : QObject(parent)
     setEntryWords(action(CupboardAction::Take), tr("&Take…"));
     setEntryWords(action(CupboardAction::Count), tr("&Count…"));
     setEntryWords(action(CupboardAction::ThrowAway), tr("T&hrow away…"));
-    setEntryWords(action(CupboardAction::TeachCode), tr("A code stands &for it…"));
+    setEntryWords(action(CupboardAction::TeachCode), tr("Add a co&de…"));
     setEntryWords(action(CupboardAction::Edit), tr("&Edit…"));
     setEntryWords(action(CupboardAction::Withdraw), tr("Entered by &mistake…"));
     setItem({});

@@ -116,16 +116,14 @@ StripView stripOf(const NeedsSnapshot& snapshot, const formulary::Formulary& for
     StripView strip;
     const Span span{snapshot.request.now, snapshot.request.until};
     if (!snapshot.plan) {
-        strip.nothing =
-            snapshot.plan.error().code == ErrorCode::Missing
-                ? NeedWords::tr("There is work without a developer, and none was mixed yet that it "
-                                "could be meant for. Say with the work which one it takes.")
-                : errorSentence(snapshot.plan.error(), wording);
+        strip.nothing = snapshot.plan.error().code == ErrorCode::Missing
+                            ? NeedWords::tr("Some work names no developer, and none has been mixed "
+                                            "yet. Edit the work and choose one.")
+                            : errorSentence(snapshot.plan.error(), wording);
     } else if (snapshot.plan->solutions.empty()) {
-        strip.nothing =
-            NeedWords::tr("No film is known to come in this time. Add the work that is: a course, "
-                          "an evening every second week. What to mix and to buy for it, and when, "
-                          "is shown here.");
+        strip.nothing = NeedWords::tr(
+            "No work is known for this time. Add what is to come: a course, an evening every "
+            "second week. What to mix and buy for it, and when, is shown here.");
     }
     for (QDate day = localDate(span.from).addDays(7); instantOf(day.startOfDay()) < span.until;
          day = day.addDays(7)) {

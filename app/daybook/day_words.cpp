@@ -83,7 +83,7 @@ QString holeText(const store::DayHole& hole, const Wording& wording)
         return wording.locale.toString(localDate(at), QLocale::ShortFormat);
     };
     if (hole.entries == 0)
-        return Words::tr("The book's file is damaged: nobody can tell how many, back to %1.")
+        return Words::tr("The book's file is damaged: how many is not known, back to %1.")
             .arg(day(hole.oldest));
     const QString entries = Words::tr("%Ln entry(s)", nullptr, static_cast<int>(hole.entries));
     return localDate(hole.newest) == localDate(hole.oldest)
@@ -182,7 +182,7 @@ DayLine dayLine(const store::DayEntry& entry, const formulary::Formulary& formul
     DayLine line;
     if (entry.hole) {
         const store::DayHole& hole = *entry.hole;
-        line.title = Words::tr("Here entries cannot be read");
+        line.title = Words::tr("Entries here cannot be read");
         line.detail = holeText(hole, wording);
         return line;
     }

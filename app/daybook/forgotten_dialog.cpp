@@ -19,7 +19,7 @@ ForgottenDialog::ForgottenDialog(Door& door, const std::string& batch, QWidget* 
         kinds.push_back(static_cast<Kind>(i));
     addKinds(kinds, tr("Wha&t happened"), Width::Half);
     m_moment = addWhen({}, {}, Width::Half);
-    addRow(QStringLiteral("batch"), tr("&Bottle, of those that stood then"), m_bottle);
+    addRow(QStringLiteral("batch"), tr("&Bottle, of those in use then"), m_bottle);
     QStringList names;
     for (const std::string& name : formulary::filmsWithTimes(formulary()))
         names << QString::fromStdString(name);
@@ -96,14 +96,15 @@ std::optional<std::vector<ledger::Event>> ForgottenDialog::wouldEnter() const
 
 QString ForgottenDialog::nothingFollows() const
 {
-    return batch().empty() ? tr("No bottle stood then. Choose another time, or mix a batch first.")
-                           : HappeningDialog::nothingFollows();
+    return batch().empty()
+               ? tr("No bottle was in use then. Choose another time, or mix a batch first.")
+               : HappeningDialog::nothingFollows();
 }
 
 bool ForgottenDialog::restIsFine()
 {
     if (batch().empty()) {
-        showProblem(QStringLiteral("batch"), tr("Bottle: none stood then."));
+        showProblem(QStringLiteral("batch"), tr("Bottle: none was in use then."));
         return false;
     }
     if (kind() != Kind::Film)

@@ -159,8 +159,8 @@ QString DeedDialog::refusedText(const Error& error) const
         return tr("“%1” cannot count again while what it rests on is taken back. Bring that back "
                   "first.")
             .arg(named);
-    return tr("This cannot be while “%1” stands, which rests on it. Take that back or correct it "
-              "first.")
+    return tr("This cannot be done while “%1” counts, which rests on it. Take that back or correct "
+              "it first.")
         .arg(named);
 }
 

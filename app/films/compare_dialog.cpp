@@ -159,7 +159,7 @@ void CompareDialog::fill()
         addText(column, tr("Nothing else that the book knows of."));
     addTraits(column, apart);
     if (!m_compared.common.empty()) {
-        addHeading(column, tr("What they share with the good ones, or alone"));
+        addHeading(column, tr("What they share, with the good ones too"));
         addTraits(column, m_compared.common);
     }
     addSuspects(column);

@@ -187,7 +187,7 @@ QString traitCounts(const ledger::TraitFound& found)
 
 QString ruledOutText(const ledger::RuledOut& ruledOut)
 {
-    return Words::tr("Not why they are %1: %2.", "what is wrong with negatives, reason")
+    return Words::tr("Not the reason for “%1”: %2.", "what is wrong with negatives, reason")
         .arg(filmFaultName(ruledOut.fault), noCauseText(ruledOut.why));
 }
 

@@ -204,7 +204,7 @@ void FormularyPage::takeOver(const formulary::Solution& changed)
     made.replaces = changed.id;
     made.id = m_door->newId();
     if (const auto done = m_door->add(made); !done)
-        return prompts().fail(this, tr("The figure was not taken over"),
+        return prompts().fail(this, tr("Your own figure is not used"),
                               errorSentence(done.error(), m_wording));
     m_list->choose(QString::fromStdString(made.id));
 }

@@ -298,8 +298,7 @@ Explanation explainOwn(const formulary::Solution& solution, const ledger::OwnRec
             "say nothing of it.");
     }
     why.notes << OwnFiguresCard::tr(
-        "All bottles of a solution are taken as alike. Nothing is taken over by "
-        "itself.");
+        "All bottles of a solution are taken as alike. No figure is used before you say so.");
     addOwnConstants(why, solution, kind, wording);
     gradeByConstants(why);
     return why;

@@ -198,10 +198,10 @@ SelectedBottle unreadBottle(const UnreadBottle& bottle, const QString& why)
 
 SelectedBottle unreachedBottle(const UnreadBottle& bottle, const QString& why)
 {
-    return withoutFigures(bottle, why,
-                          Words::tr("Its entries could not be read just now, so nothing is told of "
-                                    "it. Choose it again in a moment; if that does not help, check "
-                                    "the book."));
+    return withoutFigures(
+        bottle, why,
+        Words::tr("Its entries could not be read just now, so nothing is shown of it. Choose it "
+                  "again in a moment; if that does not help, check the book."));
 }
 
 std::vector<ledger::Batch> pastOf(const ledger::Batch& batch, std::vector<ledger::Event> entered,

@@ -84,8 +84,8 @@ void StatisticsCharts::showStatistics(const ledger::Statistics& so,
     showBars(m_ends, tr("Why bottles ended"), endRows(so, wording),
              tr("No bottle ended in this period."));
     showBars(m_costs, tr("Chemistry for one film"), costRows(so, formulary, wording),
-             tr("Not known: of no bottle that did film and ended in this period is it known what "
-                "all that went in cost."));
+             tr("Not known: no bottle that did film and ended in this period has a price for all "
+                "that went in."));
 }
 
 } // namespace ullage::app

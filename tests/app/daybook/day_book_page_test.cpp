@@ -332,10 +332,10 @@ TEST(DayBookDamaged, SaysWhereEntriesCannotBeReadAndGoesOn)
     const PromptsInForce force(asked);
     PageOn on(desk);
     const QStringList shown = on.shown();
-    EXPECT_EQ(shown.count("Here entries cannot be read"), 1) << shown.size();
+    EXPECT_EQ(shown.count("Entries here cannot be read"), 1) << shown.size();
     EXPECT_EQ(shown.back(), "Mixed, Dev 1") << "the oldest of all";
     EXPECT_GT(shown.size(), kNotes / 2);
-    on.choose("Here entries cannot be read");
+    on.choose("Entries here cannot be read");
     EXPECT_TRUE(asked.asked().isEmpty()) << asked.asked().join(u'\n').toStdString();
     const auto says = [&](const QString& text) {
         const auto labels = on.page.findChildren<QLabel*>();

@@ -138,7 +138,7 @@ void fill(HappeningDialog& dialog, const Case& one)
 QStringList bottles(const ForgottenDialog& dialog)
 {
     QStringList names;
-    const auto* combo = named<QComboBox>(dialog, "Bottle, of those that stood then");
+    const auto* combo = named<QComboBox>(dialog, "Bottle, of those in use then");
     for (int i = 0; i < combo->count(); ++i)
         names << combo->itemText(i);
     return names;
@@ -186,7 +186,7 @@ TEST_F(Forgotten, FilmThroughTwoBottlesAtItsTime)
     EXPECT_EQ(bottles(dialog).size(), 3);
     setMoment(dialog, daysAgo(35));
     EXPECT_EQ(bottles(dialog), (QStringList{"Dev 1", "Fix 1"})) << "those that stood then";
-    EXPECT_EQ(named<QComboBox>(dialog, "Bottle, of those that stood then")->currentText(), "Dev 1");
+    EXPECT_EQ(named<QComboBox>(dialog, "Bottle, of those in use then")->currentText(), "Dev 1");
     spin(dialog, "Number of films", 5);
     auto* also = dialog.findChild<QListWidget*>();
     ASSERT_EQ(also->count(), 1);
@@ -352,7 +352,7 @@ TEST_F(Forgotten, WhatCannotHaveBeenIsRefusedAndSaidBefore)
     dialog.accept();
     EXPECT_TRUE(dialog.isVisible());
     setMoment(dialog, daysAgo(60));
-    EXPECT_TRUE(told(dialog).join('|').contains("No bottle stood then"));
+    EXPECT_TRUE(told(dialog).join('|').contains("No bottle was in use then"));
     dialog.accept();
     EXPECT_FALSE(dialog.problemOf("batch").isEmpty());
     dialog.setKind(ForgottenDialog::Kind::Note);
@@ -371,7 +371,7 @@ TEST_F(Forgotten, ABottleThatHasEndedStoodThen)
     EXPECT_FALSE(bottles(dialog).contains("Stop 1"));
     setMoment(dialog, daysAgo(3));
     EXPECT_TRUE(bottles(dialog).contains("Stop 1"));
-    auto* bottle = named<QComboBox>(dialog, "Bottle, of those that stood then");
+    auto* bottle = named<QComboBox>(dialog, "Bottle, of those in use then");
     bottle->setCurrentIndex(bottle->findText("Stop 1"));
     dialog.setKind(ForgottenDialog::Kind::Note);
     named<QPlainTextEdit>(dialog, "Note")->setPlainText("was yellow");

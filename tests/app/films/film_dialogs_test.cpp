@@ -184,9 +184,10 @@ TEST_F(FilmsTest, ComparesMarksOneKindAndHasABottleTestedFirst)
     // All of them went through another fixer as well; but a fixer can't thin a film.
     const auto line = dialog.lines().indexOf(QStringLiteral("Fixed in Fix 1"));
     ASSERT_GT(line, dialog.lines().indexOf(QStringLiteral("Different as well, but not a cause")));
-    EXPECT_EQ(dialog.lines()[line + 1], QStringLiteral("Not why they are thin: it comes after the "
-                                                       "image is developed and takes nothing of "
-                                                       "it."));
+    EXPECT_EQ(dialog.lines()[line + 1],
+              QStringLiteral("Not the reason for “thin”: it comes after the "
+                             "image is developed and takes nothing of "
+                             "it."));
     for (auto* button : dialog.findChildren<QPushButton*>())
         EXPECT_FALSE(button->text().contains(QStringLiteral("Fix 1")));
 
