@@ -48,6 +48,7 @@ constexpr std::array kNames{
 
 // Whole source lines of the starter, and what stands in them behind "common practice, no source:".
 constexpr std::array kPhrases{
+    QT_TRANSLATE_NOOP("Starter", "common practice: 10 to 15 films a litre, no source"),
     QT_TRANSLATE_NOOP("Starter", "10 to 15 films a litre, no source"),
     QT_TRANSLATE_NOOP("Starter", "10 % on the first film's time for each film"),
     QT_TRANSLATE_NOOP("Starter", "one film in 500 ml, used once"),
@@ -76,10 +77,30 @@ constexpr std::array kPhrases{
     QT_TRANSLATE_NOOP("Starter", "common practice of this darkroom, invented for the demo"),
 };
 
+// What the starter says of a publication's figure, beside the publication's own name.
+constexpr std::array kRemarks{
+    QT_TRANSLATE_NOOP("Starter", "40 to 60 mg as potassium bromide for 80 sq in"),
+    QT_TRANSLATE_NOOP("Starter", "12 films a litre: formula SB-5 as printed by"),
+    QT_TRANSLATE_NOOP("Starter", "MQ borax stock row: 1.86 to 1.96"),
+    QT_TRANSLATE_NOOP("Starter", "rotary tube, 68 to 75 °F: 2.27 and 2.84"),
+    QT_TRANSLATE_NOOP("Starter", "counting unit 80 sq in"),
+    QT_TRANSLATE_NOOP("Starter", "p. 108, working strength"),
+    QT_TRANSLATE_NOOP("Starter", "p. 108, acid fixers"),
+    QT_TRANSLATE_NOOP("Starter", "p. 108, alkaline fixers"),
+    QT_TRANSLATE_NOOP("Starter", "published formulas: 30 ml for 80 sq in"),
+    QT_TRANSLATE_NOOP("Starter", "30 ml for 80 sq in"),
+};
+
 QString phrase(const QString& text)
 {
-    const QString one = knownPhrase<Words>(kPhrases, text);
-    return one.isEmpty() ? text : one;
+    if (const QString one = knownPhrase<Words>(kPhrases, text); !one.isEmpty())
+        return one;
+    for (const char* remark : kRemarks) {
+        const QString words = QString::fromUtf8(remark);
+        if (const qsizetype at = text.indexOf(words); at >= 0)
+            return text.left(at) + Words::tr(remark) + text.mid(at + words.size());
+    }
+    return text;
 }
 
 // "metol 2, sodium sulfite 100 g per litre", name by name.
@@ -132,7 +153,7 @@ QString shownSource(const QString& words)
         const qsizetype colon = rest->indexOf(QStringLiteral(": "));
         if (colon > 0)
             return Words::tr("from memory of %1: %2")
-                .arg(rest->left(colon), phrase(rest->mid(colon + 2)));
+                .arg(phrase(rest->left(colon)), phrase(rest->mid(colon + 2)));
         return Words::tr("from memory of %1").arg(phrase(*rest));
     }
     static const QRegularExpression sulfite(
