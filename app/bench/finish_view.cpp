@@ -168,7 +168,7 @@ void FinishView::addRow(const ledger::RunBath& bath, bool used)
         grid->addWidget(row.lost, line, 1);
         connect(row.lost, &QuantityEdit::valueChanged, this, &FinishView::refresh);
     }
-    row.air->addItems({tr("as the bottle always stands"), tr("squeezed out"), tr("measured:")});
+    row.air->addItems({tr("as usual for this bottle"), tr("squeezed out"), tr("measured:")});
     row.air->setAccessibleName(tr("Air left in %1").arg(name));
     row.air->setObjectName(QStringLiteral("air"));
     row.airLeft->setRequired(true);

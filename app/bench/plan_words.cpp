@@ -33,7 +33,7 @@ QString tankText(const ledger::TankFinding& finding, const Wording& wording)
     const QString format = filmFormatShort(finding.format);
     switch (finding.fault) {
     case ledger::TankFault::NoReel:
-        return Words::tr("The tank takes no %1.").arg(format);
+        return Words::tr("The tank has no place for %1.").arg(format);
     case ledger::TankFault::TooMany:
         return Words::tr("%1 × %2 is more than the tank has room for (%3).")
             .arg(numberText(finding.number, 1, wording.locale), format,

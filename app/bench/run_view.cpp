@@ -169,7 +169,7 @@ QWidget* RunView::tools()
     auto* cues = new QHBoxLayout(m_cueRow);
     cues->setContentsMargins(0, 0, 0, 0);
     m_sound = new QCheckBox(tr("Sound"));
-    m_visual = new QCheckBox(tr("Flash the cue"));
+    m_visual = new QCheckBox(tr("Highlight the cue"));
     cues->addStretch();
     for (QCheckBox* box : {m_sound, m_visual}) {
         box->setFocusPolicy(Qt::TabFocus);

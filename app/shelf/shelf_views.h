@@ -25,7 +25,7 @@ BottleView bottleView(const ledger::Batch& batch, const ledger::Assessment& asse
 /// places. 0 to 4.
 int urgency(const ledger::Assessment& assessment);
 
-/// "5 bottles in use · 1 to discard · next to expire 9 Dec".
+/// "5 bottles in use · 1 to discard · next to discard 9 Dec".
 QString shelfSummary(std::span<const BottleView> bottles,
                      std::optional<chemistry::Instant> nextExpiry, chemistry::Instant now,
                      const Wording& wording);

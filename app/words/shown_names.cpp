@@ -48,7 +48,6 @@ constexpr std::array kNames{
 
 // Whole source lines of the starter, and what stands in them behind "common practice, no source:".
 constexpr std::array kPhrases{
-    QT_TRANSLATE_NOOP("Starter", "common practice: 10 to 15 films a litre, no source"),
     QT_TRANSLATE_NOOP("Starter", "10 to 15 films a litre, no source"),
     QT_TRANSLATE_NOOP("Starter", "10 % on the first film's time for each film"),
     QT_TRANSLATE_NOOP("Starter", "one film in 500 ml, used once"),
@@ -87,7 +86,6 @@ constexpr std::array kRemarks{
     QT_TRANSLATE_NOOP("Starter", "p. 108, working strength"),
     QT_TRANSLATE_NOOP("Starter", "p. 108, acid fixers"),
     QT_TRANSLATE_NOOP("Starter", "p. 108, alkaline fixers"),
-    QT_TRANSLATE_NOOP("Starter", "published formulas: 30 ml for 80 sq in"),
     QT_TRANSLATE_NOOP("Starter", "30 ml for 80 sq in"),
 };
 
