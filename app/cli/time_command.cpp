@@ -151,9 +151,8 @@ int timeCommand(const Call& call)
         TimeCommand::tr("%1   control strip\n").arg(factorText(next->strip, wording.locale));
     call.printText(text);
     if (batch->inDoubt()) {
-        call.say(
-            TimeCommand::tr("How much film it has done is not all known: the time is the least "
-                            "it needs."));
+        call.say(TimeCommand::tr(
+            "How much film it has done is not all known: it needs at least this time."));
     }
     if (next->carried) {
         call.say(TimeCommand::tr("By the range of Q10 it may be %1 to %2.")

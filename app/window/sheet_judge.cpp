@@ -84,7 +84,7 @@ store::SheetTable readAsBefore(const QByteArray& sheet, store::SheetTable table,
 SheetChoice choice(const QString& label, const QStringList& ways, int chosen, bool open)
 {
     return {label, ways, open ? -1 : chosen,
-            open ? SheetJudge::tr("The sheet does not tell. Please choose.") : QString()};
+            open ? SheetJudge::tr("The sheet does not say. Please choose.") : QString()};
 }
 
 std::vector<SheetChoice> readingOf(const store::SheetTable& table, const SheetMapping& mapping,
@@ -184,7 +184,8 @@ QString notYet(const SheetView& view, const SheetOpen& open, const SheetComing& 
                               "correct the sheet, or choose otherwise.",
                               nullptr, view.refusedCount);
     }
-    return comingText(coming).isEmpty() ? SheetJudge::tr("Nothing in it comes in.") : QString();
+    return comingText(coming).isEmpty() ? SheetJudge::tr("Nothing in the sheet can come in.")
+                                        : QString();
 }
 
 } // namespace

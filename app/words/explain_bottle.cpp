@@ -186,7 +186,7 @@ Explanation lastFilm(const ledger::Batch& batch, const ledger::Assessment& so,
     if (so.lastFilm->chanceFilmsFirst)
         why.notes << Words::tr("Chance that films run out before time does: %1.")
                          .arg(percentText(*so.lastFilm->chanceFilmsFirst, wording.locale));
-    why.notes << Words::tr("No seasons and no courses are known to it.")
+    why.notes << Words::tr("Seasons and courses are not counted in.")
               << Words::tr("Method: gamma prior and posterior, NIST/SEMATECH e-Handbook of "
                            "Statistical Methods, 8.4.6.");
     return why;

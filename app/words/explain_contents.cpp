@@ -94,10 +94,10 @@ QString leastText(const QString& text, const ledger::Batch& batch)
 void addDoubt(const ledger::Batch& batch, Explanation& why)
 {
     if (batch.historyUnknown)
-        why.notes << Words::tr("Its history is not known: what was counted is the least.");
+        why.notes << Words::tr("Its history is not known: what was counted is a minimum.");
     else if (batch.pouredUnknown)
-        why.notes << Words::tr("It got something of a bottle whose history is not known: what was "
-                               "counted is the least.");
+        why.notes << Words::tr(
+            "Something from a bottle of unknown history is in it: what was counted is a minimum.");
 }
 
 Explanation explainFilmsLeft(const ledger::Batch& batch, const ledger::Assessment& so,

@@ -148,9 +148,10 @@ void addStart(const ledger::Batch& batch, const Wording& wording, Explanation& w
                              "calendar months. No bottle is kept longer.");
     why.inputs.push_back(
         {Words::tr("Counts from"), fullDateText(localDate(counted), wording.locale)});
-    why.notes << (later > 0 ? Words::tr("Each topping up with replenisher moves the day on from "
-                                        "which it counts.")
-                            : Words::tr("Something older was poured in: it counts from that."));
+    why.notes << (later > 0
+                      ? Words::tr(
+                            "Each top-up with replenisher moves on the day from which it counts.")
+                      : Words::tr("Something older was poured in: it counts from that."));
 }
 
 QString equationOf(BottleFigure figure)
@@ -167,9 +168,9 @@ QString equationOf(BottleFigure figure)
         return Words::tr("Day of mixing + the keeping time of a full bottle, in calendar months. "
                          "No bottle is kept longer.");
     case BottleFigure::DiscardBy:
-        return Words::tr("The earlier of two days: when age and air together have spent it, the "
-                         "bottle standing on as it is now, and the keeping time of a full bottle. "
-                         "A day less than two days before the keeping time ends is that end.");
+        return Words::tr("The earlier of two days: when age and air together have spent it, if the "
+                         "bottle stands on as it is now, or the end of the keeping time of a full "
+                         "bottle. Where they are less than two days apart, that end counts.");
     default:
         return Words::tr("Standing used = air + age. Spent at 100 %.");
     }

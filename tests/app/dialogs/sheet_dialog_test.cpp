@@ -161,7 +161,7 @@ TEST_F(SheetDialogTest, NamesWhatIsPassedOverAndWhatMayBeThereAlready)
     EXPECT_EQ(lines->topLevelItem(0)->child(0)->text(0), "Row 2: perhaps Dev 1");
     EXPECT_EQ(lines->topLevelItem(2)->child(0)->text(0), "Row 9: Total · 12");
     view = {};
-    view.notYet = "Nothing in it comes in.";
+    view.notYet = "Nothing in the sheet can come in.";
     dialog.setView(view);
     EXPECT_FALSE(lines->isVisibleTo(&dialog)) << "an empty list says nothing";
 }

@@ -100,7 +100,7 @@ TEST(ExplainContents, OfABottleFoundEverythingIsTheLeast)
           BottleFigure::Bromide, BottleFigure::WearFactor}) {
         const QString said = saidOf(figure, batch);
         EXPECT_TRUE(said.contains("at least ")) << said.toStdString();
-        EXPECT_TRUE(said.contains("what was counted is the least")) << said.toStdString();
+        EXPECT_TRUE(said.contains("what was counted is a minimum")) << said.toStdString();
     }
     for (const auto figure : {BottleFigure::KeepsUntil, BottleFigure::DiscardBy}) {
         const QString said = saidOf(figure, batch);
@@ -119,7 +119,7 @@ TEST(ExplainContents, ReplenisherMovesTheDayOnFromWhichItKeeps)
     const QString said = saidOf(BottleFigure::KeepsUntil, batch);
     EXPECT_TRUE(said.contains("Mixed: 1 June 2026")) << said.toStdString();
     EXPECT_TRUE(said.contains("Counts from: 21 June 2026")) << said.toStdString();
-    EXPECT_TRUE(said.contains("replenisher moves the day on")) << said.toStdString();
+    EXPECT_TRUE(said.contains("replenisher moves on the day")) << said.toStdString();
     batch.keepsFrom = Days(-20);
     EXPECT_TRUE(saidOf(BottleFigure::KeepsUntil, batch).contains("Something older was poured in"));
 }
