@@ -152,8 +152,8 @@ QStringList stripSentences(const ledger::StripRecord& record, const std::string&
 QString stripsToCome()
 {
     return Words::tr("Develop a control strip in it as you would the next film, read its density, "
-                     "and enter it with Test. Begin while the developer is fresh: that strip is "
-                     "what the later ones are compared with.");
+                     "and enter it with “Test”. Begin while the developer is fresh: the later ones "
+                     "are compared with that one.");
 }
 
 } // namespace ullage::app

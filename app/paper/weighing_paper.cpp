@@ -57,7 +57,7 @@ PaperDocument weighingPaper(const WeighingSheet& sheet, const PaperAbout& about)
     document.blocks.emplace_back(partsTable(sheet.out, about.wording.locale));
     if (sheet.out.isLacking())
         document.blocks.emplace_back(PaperWords{
-            WeighingWords::tr("The cupboard has too little of what stands under Lacks: buy it, "
+            WeighingWords::tr("The cupboard has too little of what stands under “Lacks”: buy it, "
                               "or count the jar, before anything is opened."),
             true});
     document.blocks.emplace_back(PaperHeading{WeighingWords::tr("Before anything is opened")});

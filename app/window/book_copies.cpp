@@ -204,9 +204,9 @@ void BookCopies::restoreCopy(const store::Copy& copy)
     // The names of our own copies say nothing to a person.
     const bool named = !of.isEmpty() && store::copyName(what);
     const QString ask = named ? (there ? tr("Put this copy in the place of %1?").arg(name)
-                                       : tr("Make %1 anew from this copy?").arg(name))
+                                       : tr("Make %1 again from this copy?").arg(name))
                               : (there ? tr("Put %1 in the place of %2?").arg(what, name)
-                                       : tr("Make %2 anew from %1?").arg(what, name));
+                                       : tr("Make %2 again from %1?").arg(what, name));
     QStringList detail;
     if (!of.isEmpty())
         detail << tr("The copy: %1.").arg(of);

@@ -62,7 +62,7 @@ InsteadOfBook askInsteadOf(const QString& path, const std::vector<store::Copy>& 
     QStringList ways{MissingBook::tr("Choose the book…")};
     for (const store::Copy& copy : copies)
         ways << MissingBook::tr("Restore the copy of %1").arg(copyText(copy, now, wording));
-    ways << MissingBook::tr("Start anew with an empty book");
+    ways << MissingBook::tr("Start again with an empty book");
     const auto way = prompts().choose(parent, title, whatIsWrong(path), ways);
     if (!way)
         return {};

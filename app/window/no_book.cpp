@@ -46,10 +46,10 @@ void NoBook::changeEvent(QEvent* event)
 void NoBook::retranslate()
 {
     setPage(m_page);
-    m_empty->setWords(tr("No book is open"),
-                      tr("Open the one you keep, put a copy in the place of one that is gone or "
-                         "damaged, read what is left of a damaged one into a new one, or begin "
-                         "anew."));
+    m_empty->setWords(
+        tr("No book is open"),
+        tr("Open the one you keep, put a copy in the place of one that is gone or damaged, read "
+           "what is left of a damaged one into a new one, or begin an empty one."));
     m_open->setText(tr("Open book…"));
     m_restore->setText(tr("Restore a copy…"));
     m_salvage->setText(tr("Salvage…"));

@@ -72,7 +72,7 @@ NextFilm nextFilm(const ledger::Judged& developer, const Result<ledger::Developi
         if (const QString carried = carriedSentence(*so, wording); !carried.isEmpty())
             next.warnings << carried;
     } else if (so.error().code == ErrorCode::NoFigure) {
-        next.note = Words::tr("times the leaflet time; type that in at Log a run");
+        next.note = Words::tr("times the leaflet time; type that in at “Log a run”");
     } else {
         next.note = Words::tr("no time can be given at %1").arg(at);
         next.warnings << errorSentence(so.error(), wording);

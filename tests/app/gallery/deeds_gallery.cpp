@@ -276,7 +276,7 @@ void copies(Desk& desk)
     for (const std::size_t newest : {0, 1})
         ways << said(kMissing, "Restore the copy of %1")
                     .arg(copyText(view.copies[newest], desk.now(), wording));
-    ways << said(kMissing, "Start anew with an empty book");
+    ways << said(kMissing, "Start again with an empty book");
     ChoiceDialog choice(
         said(kMissing, "Where is the book?"),
         said(kMissing, "The book %1 is not where it was: it was moved, renamed or deleted, or its "

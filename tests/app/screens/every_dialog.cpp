@@ -356,7 +356,7 @@ void seeQuestions(Door& door, const SeenScreen& seen)
             .arg(QStringLiteral("home.ullage")),
         {said("MissingBook", "Choose the book…"),
          said("MissingBook", "Restore the copy of %1").arg(copyText(copy, now, door.wording())),
-         said("MissingBook", "Start anew with an empty book")});
+         said("MissingBook", "Start again with an empty book")});
     show(choice, QStringLiteral("choice"), seen);
     choice.close();
     constexpr auto kCopies = "ullage::app::BookCopies";
