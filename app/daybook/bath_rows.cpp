@@ -97,6 +97,22 @@ void BathRows::setBottles(const std::vector<Bottle>& bottles)
     m_secondHeading->setVisible(twoFixers);
 }
 
+void BathRows::setBaths(const std::vector<ledger::Bath>& baths)
+{
+    for (const ledger::Bath& bath : baths) {
+        const auto found = m_rows.find(QString::fromStdString(bath.batch));
+        if (found == m_rows.end())
+            continue;
+        const BathFigures& figures = found->second.figures;
+        figures.used->setQuantity(bath.used);
+        if (bath.lost.value() > 0)
+            figures.lost->setQuantity(bath.lost);
+        figures.air->setQuantity(bath.airLeft);
+        figures.oneShot->setChecked(bath.oneShot);
+        found->second.second->setChecked(bath.second);
+    }
+}
+
 std::vector<const BathRows::Row*> BathRows::shown() const
 {
     std::vector<const Row*> rows;

@@ -33,6 +33,8 @@ public:
     /// One row for each, in this order. What was typed for a bottle is there again when it comes
     /// back.
     void setBottles(const std::vector<Bottle>& bottles);
+    /// Fills in what was entered; each is one of the bottles.
+    void setBaths(const std::vector<ledger::Bath>& baths);
     /// In the order of the bottles; no volume used is all. Empty where a figure cannot be read.
     [[nodiscard]] std::optional<std::vector<ledger::Bath>> baths() const;
     /// What is wrong with the first wrong figure, in words; empty for nothing.

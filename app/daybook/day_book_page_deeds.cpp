@@ -1,7 +1,7 @@
 // What is done from the day book: adding, taking back, writing out, printing.
 #include "app/daybook/day_book_page.h"
 
-#include "app/daybook/correct_dialog.h"
+#include "app/daybook/corrections.h"
 #include "app/daybook/day_facts.h"
 #include "app/daybook/day_filter_bar.h"
 #include "app/daybook/day_model.h"
@@ -10,6 +10,7 @@
 #include "app/session/file_names.h"
 #include "app/widgets/prompts.h"
 #include "app/widgets/why_not.h"
+#include "app/words/film_words.h"
 
 #include <QFileInfo>
 #include <QMenu>
@@ -56,11 +57,14 @@ void DayBookPage::takeBack()
 void DayBookPage::correct()
 {
     const store::DayEntry* entry = chosen();
-    if (!entry || entry->fault || entry->mark || entry->taken || !m_door.isOpen() ||
-        !canCorrect(entry->event))
+    if (!entry || entry->fault || !m_door.isOpen() || !whyNotCorrected(*entry).isEmpty())
         return;
-    const DayLine line = dayLine(*entry, *m_door.formulary(), m_wording);
-    auto* dialog = new CorrectDialog(m_door, line.title, enteredAs(*entry, m_door), this);
+    auto entered = enteredAs(*entry, m_door);
+    if (entered.empty())
+        return;
+    const QString what = entry->mark ? filmText(entry->films.front(), m_wording.locale)
+                                     : dayLine(*entry, *m_door.formulary(), m_wording).title;
+    auto* dialog = newCorrection(m_door, what, std::move(entered), this);
     connect(dialog, &QDialog::accepted, this,
             [this, corrected = Corrected{entry->event, m_model->lastEntry()}] {
                 m_corrected = corrected; // the rows come later
@@ -79,8 +83,9 @@ void DayBookPage::showMenu(const QPoint& at)
         return;
     auto* menu = new QMenu(m_list);
     menu->setAttribute(Qt::WA_DeleteOnClose);
-    if (!entry->mark && !entry->taken && canCorrect(entry->event))
-        menu->addAction(tr("&Correct…"), QKeySequence(Qt::Key_F2), this, &DayBookPage::correct);
+    const DayFacts facts = dayFacts(*entry, m_door, m_wording);
+    if (facts.whyNotCorrected.isEmpty())
+        menu->addAction(facts.correct, QKeySequence(Qt::Key_F2), this, &DayBookPage::correct);
     menu->addAction(entry->taken ? tr("B&ring back…") : tr("&Take back…"),
                     QKeySequence(Qt::Key_Delete), this, &DayBookPage::takeBack);
     menu->popup(m_list->viewport()->mapToGlobal(at));

@@ -5,6 +5,7 @@
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/where_from_popover.h"
+#include "app/widgets/why_not.h"
 #include "app/widgets/wrapping_button.h"
 
 #include <QLabel>
@@ -122,8 +123,9 @@ void DayDetail::setFacts(const DayFacts& facts)
     m_column->addStretch(1);
     m_takeBack->setText(facts.bringBack ? tr("B&ring back…") : tr("&Take back…"));
     m_takeBack->setVisible(!facts.fixed);
-    m_correct->setText(tr("&Correct…"));
-    m_correct->setVisible(facts.correctable && !facts.fixed);
+    m_correct->setText(facts.correct);
+    setWhyNot(m_correct, facts.whyNotCorrected);
+    m_correct->setVisible(!facts.fixed);
 }
 
 void DayDetail::setNothing(const QString& text)

@@ -45,7 +45,8 @@ struct DayFacts {
     std::vector<FactorRow> times; ///< a run's steps, planned and real
     QString person;               ///< "by Ada"; empty if nobody is named
     bool bringBack = false;       ///< it is taken back and can be brought back
-    bool correctable = false;     ///< it can be entered anew with other values
+    QString correct;              ///< words of the button that enters it anew
+    QString whyNotCorrected;      ///< why that cannot be pressed; empty if it can
     bool fixed = false;           ///< it can be neither taken back nor brought back
 };
 

@@ -1,6 +1,6 @@
 #include "app/daybook/day_facts.h"
 
-#include "app/daybook/correct_dialog.h"
+#include "app/daybook/corrections.h"
 #include "app/daybook/day_words.h"
 #include "app/words/event_words.h"
 #include "app/words/film_words.h"
@@ -180,7 +180,10 @@ DayFacts dayFacts(const store::DayEntry& entry, Door& door, const Wording& wordi
     if (const auto* note = std::get_if<Noted>(&entry.event.what))
         facts.detail = entry.mark ? utf8(entry.mark->note) : noteText(*note); // line breaks
     facts.bringBack = entry.taken.has_value();
-    facts.correctable = !entry.taken && !entry.mark && canCorrect(entry.event);
+    facts.correct = entry.mark ? Words::tr("&Correct the film…") : Words::tr("&Correct…");
+    facts.whyNotCorrected = whyNotCorrected(entry);
+    if (entry.mark && enteredAs(entry, door).empty())
+        facts.whyNotCorrected = Words::tr("Its run was taken back. Bring that back first.");
     if (entry.taken)
         facts.taken = takenText(entry, door.now(), wording);
     if (!entry.event.by.empty())
@@ -278,16 +281,25 @@ QStringList alongWith(const store::DayEntry& entry, const std::vector<TakingBack
     return lines;
 }
 
+// Of a mark it is the run of its film.
 std::vector<Event> enteredAs(const store::DayEntry& entry, Door& door)
 {
-    std::vector<Event> all;
     std::vector<std::string> own;
-    if (entry.baths.empty())
+    if (entry.mark) {
+        const auto films = entry.films.empty() ? Result<std::vector<FilmTrace>>()
+                                               : door.filmsOfRun(entry.films.front().run);
+        if (films && !films->empty()) {
+            for (const FilmBath& bath : films->front().baths)
+                own.push_back(bath.event);
+        }
+    } else if (entry.baths.empty()) {
         own.push_back(entry.event.id);
+    }
     for (const store::DayBath& bath : entry.baths) {
         if (!bath.taken)
             own.push_back(bath.event);
     }
+    std::vector<Event> all;
     for (const std::string& id : own) {
         const auto with = door.enteredWith(id);
         bool after = false;

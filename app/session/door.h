@@ -111,10 +111,11 @@ public:
                                        ledger::When when) = 0;
     virtual Result<void> voidEvents(const std::vector<std::string>& events,
                                     const std::string& why) = 0;
-    /// Takes events back and enters others in their place; ids of `instead` are made anew.
+    /// Takes events back and enters others in their place, with lines of their runs' films, as
+    /// Book::correct() has it.
     virtual Result<void> correct(const std::vector<std::string>& events,
-                                 const std::vector<ledger::Event>& instead,
-                                 const std::string& why) = 0;
+                                 const std::vector<ledger::Event>& instead, const std::string& why,
+                                 const std::vector<ledger::FilmRecord>& films) = 0;
     virtual Result<void> markFilms(const std::vector<std::string>& films, ledger::FilmFault fault,
                                    const std::string& note) = 0;
     /// Takes marks back, or takes such a taking back.

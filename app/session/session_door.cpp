@@ -161,9 +161,10 @@ Result<void> SessionDoor::voidEvents(const std::vector<std::string>& events, con
 }
 
 Result<void> SessionDoor::correct(const std::vector<std::string>& events,
-                                  const std::vector<ledger::Event>& instead, const std::string& why)
+                                  const std::vector<ledger::Event>& instead, const std::string& why,
+                                  const std::vector<ledger::FilmRecord>& films)
 {
-    return doing([&](ledger::Book& book) { return book.correct(events, instead, why); });
+    return doing([&](ledger::Book& book) { return book.correct(events, instead, why, films); });
 }
 
 Result<void> SessionDoor::markFilms(const std::vector<std::string>& films, ledger::FilmFault fault,

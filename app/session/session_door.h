@@ -67,8 +67,8 @@ public:
     Result<void> voidEvents(const std::vector<std::string>& events,
                             const std::string& why) override;
     Result<void> correct(const std::vector<std::string>& events,
-                         const std::vector<ledger::Event>& instead,
-                         const std::string& why) override;
+                         const std::vector<ledger::Event>& instead, const std::string& why,
+                         const std::vector<ledger::FilmRecord>& films) override;
     Result<void> markFilms(const std::vector<std::string>& films, ledger::FilmFault fault,
                            const std::string& note) override;
     Result<void> takeMarksBack(const std::vector<ledger::FilmMark>& marks,

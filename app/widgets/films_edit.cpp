@@ -61,8 +61,10 @@ void FilmsEdit::setFilms(const std::vector<ledger::RunFilm>& films)
         delete m_rows.back().line;
         m_rows.pop_back();
     }
-    for (const ledger::RunFilm& film : films)
-        addFilm(film);
+    for (std::size_t i = 0; i < films.size(); ++i) {
+        addFilm(films[i]);
+        m_rows.back().origin = i;
+    }
     if (films.empty()) {
         ledger::RunFilm film;
         film.format = m_format.toStdString();
@@ -79,7 +81,8 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
             new QuantityEdit(QuantityKind::Number, tr("Exposure index"), m_wording),
             new QLineEdit,
             new QLineEdit,
-            {film.name, film.exposureIndex}};
+            {film.name, film.exposureIndex},
+            {}};
     auto* grid = new QVBoxLayout(row.line);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(6);
@@ -205,6 +208,16 @@ std::vector<ledger::RunFilm> FilmsEdit::films() const
                              row.index->value(), row.notes->text().trimmed().toStdString()});
     }
     return films;
+}
+
+std::vector<std::optional<std::size_t>> FilmsEdit::origins() const
+{
+    std::vector<std::optional<std::size_t>> origins;
+    for (const Row& row : m_rows) {
+        if (chemistry::filmsInOne(row.format->format()))
+            origins.push_back(row.origin);
+    }
+    return origins;
 }
 
 QString FilmsEdit::problem() const

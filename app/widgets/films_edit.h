@@ -7,6 +7,7 @@
 
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
 class QCompleter;
@@ -32,6 +33,8 @@ public:
     void setFilms(const std::vector<ledger::RunFilm>& films);
     /// Lines whose format is understood.
     [[nodiscard]] std::vector<ledger::RunFilm> films() const;
+    /// Of each of films() the place that it had in setFilms(); empty for a line added since.
+    [[nodiscard]] std::vector<std::optional<std::size_t>> origins() const;
     /// The films as far as they are typed to the end, or are a known film's name: what a time may
     /// go by while a name is still being typed.
     [[nodiscard]] std::vector<formulary::FilmWanted> wanted() const;
@@ -56,6 +59,7 @@ private:
         QLineEdit* name;
         QLineEdit* notes;
         formulary::FilmWanted settled;
+        std::optional<std::size_t> origin = {};
     };
     void remove(QWidget* line);
     void settle(QWidget* line);

@@ -96,7 +96,7 @@ public:
         return closed();
     }
     Result<void> correct(const std::vector<std::string>&, const std::vector<ledger::Event>&,
-                         const std::string&) override
+                         const std::string&, const std::vector<ledger::FilmRecord>&) override
     {
         return closed();
     }

@@ -1,7 +1,6 @@
 // Corrections as a person makes them: from the entry in the Day book, with what follows beside it.
-#include "tests/app/daybook/day_driver.h"
+#include "tests/app/daybook/correct_fixture.h"
 
-#include "app/daybook/correct_dialog.h"
 #include "app/daybook/take_back_dialog.h"
 
 #include <QLabel>
@@ -18,53 +17,8 @@ namespace
 
 using chemistry::Millilitres;
 
-class CorrectDialogTest : public testing::Test
+class CorrectDialogTest : public CorrectFixture
 {
-protected:
-    CorrectDialogTest()
-    {
-        desk.pass(-30);
-        mixed = desk.now();
-        dev = desk.mix("starter-mq-borax", "starter-glass-1000", 1000, "Dev 1");
-        fix = desk.mix("starter-acid-fixer", "starter-pet-1000", 1000, "Fix 1");
-        desk.pass(10);
-    }
-
-    void run(double films)
-    {
-        const auto done = desk.session().doing([&](ledger::Book& book) {
-            return book.process({.load = {.films = {{"120", films}}},
-                                 .baths = {{dev, {}, {}, false, {}}, {fix, {}, {}, false, {}}}},
-                                desk.now());
-        });
-        ASSERT_TRUE(done);
-    }
-    ledger::Batch batch(const std::string& id)
-    {
-        const auto found = desk.session().book().batch(id, desk.now());
-        EXPECT_TRUE(found);
-        return found ? *found : ledger::Batch();
-    }
-    // The dialog of the entry that is shown so.
-    CorrectDialog* correcting(PageOn& on, const QString& title)
-    {
-        on.choose(title);
-        on.page.correct();
-        return on.dialog<CorrectDialog>();
-    }
-    static QString follows(const DeedDialog& dialog) { return dialog.consequences().join('|'); }
-    // A refusal that can be understood: no id stands in it.
-    static void expectSaid(const QString& problem, const QString& about)
-    {
-        EXPECT_TRUE(problem.contains(about)) << problem.toStdString();
-        EXPECT_FALSE(problem.contains("id-")) << problem.toStdString();
-        EXPECT_FALSE(problem.contains("would-")) << problem.toStdString();
-    }
-
-    Desk desk;
-    chemistry::Instant mixed;
-    std::string dev;
-    std::string fix;
 };
 
 } // namespace
@@ -115,60 +69,6 @@ TEST_F(CorrectDialogTest, WhatIsNotChangedKeepsItsMoment)
     EXPECT_EQ(batch(dev).mixedAt, mixed);
     EXPECT_LT(batch(dev).mixedAt, at);
     EXPECT_TRUE(desk.journal().contains("the label says so"));
-}
-
-TEST_F(CorrectDialogTest, ARunIsCorrectedInAllItsBaths)
-{
-    run(2);
-    desk.record(fix, ledger::Noted{"cloudy today"}); // the newest is another
-    PageOn on(desk);
-    auto* dialog = correcting(on, "Run · 2 × 120");
-    ASSERT_NE(dialog, nullptr);
-    auto* count = named<QSpinBox>(*dialog, "How many, 120");
-    ASSERT_NE(count, nullptr) << "with arrows, as where a run is logged";
-    EXPECT_EQ(count->value(), 2);
-    count->stepUp();
-    type(*dialog, "Volume lost in each", "15");
-    waitFor([&] { return follows(*dialog).contains("6¾ films"); });
-    EXPECT_TRUE(follows(*dialog).contains("Fix 1")) << follows(*dialog).toStdString();
-    dialog->accept();
-    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
-    for (const std::string& bath : {dev, fix}) {
-        EXPECT_DOUBLE_EQ(batch(bath).filmsDone.value(), 3) << bath;
-        EXPECT_DOUBLE_EQ(batch(bath).volume.value(), 985) << bath;
-        EXPECT_EQ(batch(bath).loads.size(), 1U) << bath;
-    }
-    waitFor([&] { return on.shown().contains("Run · 3 × 120"); });
-    EXPECT_TRUE(on.shown().contains("Run · 3 × 120")) << on.shown().join('|').toStdString();
-    EXPECT_EQ(on.page.chosen()->event.kind(), "processed") << "stays chosen";
-    ASSERT_TRUE(desk.session().undo());
-    waitFor([&] { return on.shown().contains("Run · 2 × 120"); });
-    EXPECT_EQ(on.page.chosen()->event.kind(), "processed") << "and when it is undone";
-    for (const std::string& bath : {dev, fix}) {
-        EXPECT_DOUBLE_EQ(batch(bath).filmsDone.value(), 2) << bath;
-        EXPECT_DOUBLE_EQ(batch(bath).volume.value(), 1000) << bath;
-    }
-}
-
-TEST_F(CorrectDialogTest, ACountOutsideItsRangeIsToldAtTheFieldAndNothingChanges)
-{
-    run(2);
-    const QByteArray before = desk.journal();
-    PageOn on(desk);
-    auto* dialog = correcting(on, "Run · 2 × 120");
-    ASSERT_NE(dialog, nullptr);
-    for (const int wrong : {0, 10'001}) {
-        spin(*dialog, "How many, 120", wrong);
-        dialog->accept();
-        EXPECT_TRUE(dialog->isVisible()) << wrong;
-        EXPECT_TRUE(dialog->problemOf("films-0").contains("is not allowed")) << wrong;
-    }
-    EXPECT_EQ(desk.journal(), before);
-    spin(*dialog, "How many, 120", 1);
-    waitFor([&] { return follows(*dialog).contains("Fix 1"); });
-    dialog->accept();
-    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
-    EXPECT_DOUBLE_EQ(batch(fix).filmsDone.value(), 1);
 }
 
 TEST_F(CorrectDialogTest, ATestIsEnteredAnewAsItWasReadIn)

@@ -9,7 +9,7 @@
 #include "app/cupboard/item_deed_dialog.h"
 #include "app/cupboard/item_form.h"
 #include "app/cupboard/work_dialog.h"
-#include "app/daybook/correct_dialog.h"
+#include "app/daybook/corrections.h"
 #include "app/daybook/forgotten_dialog.h"
 #include "app/daybook/take_back_dialog.h"
 #include "app/dialogs/decant_dialog.h"
@@ -46,6 +46,7 @@
 #include <QComboBox>
 #include <QCoreApplication>
 
+#include <memory>
 #include <set>
 
 namespace ullage::app
@@ -77,8 +78,9 @@ void seeCorrections(Door& door, const SeenScreen& seen)
         for (const ledger::Event& event : *events) {
             if (!canCorrect(event) || !kinds.insert(event.what.index()).second)
                 continue;
-            CorrectDialog dialog(door, eventKindName(event), {event});
-            show(dialog, QStringLiteral("correct-%1").arg(event.what.index()), seen);
+            const std::unique_ptr<CorrectingDialog> dialog(
+                newCorrection(door, eventKindName(event), {event}));
+            show(*dialog, QStringLiteral("correct-%1").arg(event.what.index()), seen);
         }
     }
 }
