@@ -2,6 +2,7 @@
 
 #include "app/daybook/correct_dialog.h"
 #include "app/daybook/correct_run_dialog.h"
+#include "app/daybook/correct_thing_dialog.h"
 
 #include <QCoreApplication>
 
@@ -17,39 +18,22 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Corrections)
 };
 
-// How an event without a form is put right.
-struct OtherWay {
-    QString operator()(const Drawn&) const
-    {
-        return Words::tr("It went into another bottle: correct the filling of that one, and this "
-                         "follows.");
-    }
-    QString operator()(const TestAsked&) const
-    {
-        return Words::tr("Take it back, or enter the test that was asked for.");
-    }
-    // Of things of the cupboard and cans: what they hold is entered where they stand.
-    template <class Other>
-    QString operator()(const Other&) const
-    {
-        return Words::tr("Take it back, and enter it anew in the Cupboard.");
-    }
-};
-
 } // namespace
 
 bool canCorrect(const Event& event)
 {
-    return formOf(event) || std::holds_alternative<Mixed>(event.what) ||
+    return formOf(event) || isOfThings(event) || std::holds_alternative<Mixed>(event.what) ||
            std::holds_alternative<Processed>(event.what);
 }
 
-QString whyNotCorrected(const store::DayEntry& entry)
+QString whyNotCorrected(const store::DayEntry& entry, const std::vector<Event>& entered)
 {
     if (entry.taken && !entry.mark)
         return Words::tr("It is taken back. Bring it back first.");
-    return entry.mark || canCorrect(entry.event) ? QString()
-                                                 : std::visit(OtherWay(), entry.event.what);
+    if (!entered.empty() && canCorrect(entered.front()))
+        return {};
+    return entry.mark ? Words::tr("Its run was taken back. Bring that back first.")
+                      : Words::tr("Take it back, and enter it anew as it was.");
 }
 
 CorrectingDialog* newCorrection(Door& door, const QString& what, std::vector<Event> entered,
@@ -57,6 +41,8 @@ CorrectingDialog* newCorrection(Door& door, const QString& what, std::vector<Eve
 {
     if (std::holds_alternative<Processed>(entered.front().what))
         return new CorrectRunDialog(door, what, std::move(entered), parent);
+    if (isOfThings(entered.front()))
+        return new CorrectThingDialog(door, what, std::move(entered), parent);
     return new CorrectDialog(door, what, std::move(entered), parent);
 }
 

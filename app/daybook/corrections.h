@@ -8,12 +8,13 @@
 namespace ullage::app
 {
 
-/// Whether its values can be entered anew: mixings, runs, and all that has a form of its own. Not
-/// what is the other half of a filling: that is corrected in the bottle that was filled.
+/// Whether its values can be entered anew by a dialog: everything but what takes back, and the
+/// donor's half of a filling, which follows the other bottle's.
 bool canCorrect(const ledger::Event& event);
 
-/// Why an entry cannot be corrected, and what to do instead; empty for one that can.
-QString whyNotCorrected(const store::DayEntry& entry);
+/// Why an entry that enteredAs() says is `entered` cannot be corrected, and what to do instead;
+/// empty for one that can.
+QString whyNotCorrected(const store::DayEntry& entry, const std::vector<ledger::Event>& entered);
 
 /// The dialog for what stands for such an event; `entered` as CorrectingDialog has it.
 CorrectingDialog* newCorrection(Door& door, const QString& what, std::vector<ledger::Event> entered,

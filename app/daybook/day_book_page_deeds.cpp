@@ -57,10 +57,10 @@ void DayBookPage::takeBack()
 void DayBookPage::correct()
 {
     const store::DayEntry* entry = chosen();
-    if (!entry || entry->fault || !m_door.isOpen() || !whyNotCorrected(*entry).isEmpty())
+    if (!entry || entry->fault || !m_door.isOpen())
         return;
     auto entered = enteredAs(*entry, m_door);
-    if (entered.empty())
+    if (!whyNotCorrected(*entry, entered).isEmpty())
         return;
     const QString what = entry->mark ? filmText(entry->films.front(), m_wording.locale)
                                      : dayLine(*entry, *m_door.formulary(), m_wording).title;

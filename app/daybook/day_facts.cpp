@@ -8,6 +8,7 @@
 #include "app/words/money_words.h"
 #include "app/words/number_text.h"
 #include "app/words/shown_names.h"
+#include "core/ledger/fillings.h"
 #include "core/ledger/load_times.h"
 #include "core/ledger/run_times.h"
 
@@ -181,9 +182,7 @@ DayFacts dayFacts(const store::DayEntry& entry, Door& door, const Wording& wordi
         facts.detail = entry.mark ? utf8(entry.mark->note) : noteText(*note); // line breaks
     facts.bringBack = entry.taken.has_value();
     facts.correct = entry.mark ? Words::tr("&Correct the film…") : Words::tr("&Correct…");
-    facts.whyNotCorrected = whyNotCorrected(entry);
-    if (entry.mark && enteredAs(entry, door).empty())
-        facts.whyNotCorrected = Words::tr("Its run was taken back. Bring that back first.");
+    facts.whyNotCorrected = whyNotCorrected(entry, enteredAs(entry, door));
     if (entry.taken)
         facts.taken = takenText(entry, door.now(), wording);
     if (!entry.event.by.empty())
@@ -281,8 +280,21 @@ QStringList alongWith(const store::DayEntry& entry, const std::vector<TakingBack
     return lines;
 }
 
-// Of a mark it is the run of its film.
-std::vector<Event> enteredAs(const store::DayEntry& entry, Door& door)
+namespace
+{
+
+// The other half of a filling that an event is one of, among all of its bottles.
+std::optional<Event> otherHalfOf(const Event& event, Door& door)
+{
+    const auto entered =
+        halfOf(event) ? door.connectedEvents(event.batch) : Result<std::vector<Event>>();
+    const Event* other = entered ? otherHalf(*entered, event, takenBack(*entered)) : nullptr;
+    return other ? std::optional(*other) : std::nullopt;
+}
+
+// What stands for the entry: of a run its baths, of a mark those of its film's run, and of what
+// went into another bottle that bottle's filling.
+std::vector<std::string> standingFor(const store::DayEntry& entry, Door& door)
 {
     std::vector<std::string> own;
     if (entry.mark) {
@@ -293,23 +305,41 @@ std::vector<Event> enteredAs(const store::DayEntry& entry, Door& door)
                 own.push_back(bath.event);
         }
     } else if (entry.baths.empty()) {
-        own.push_back(entry.event.id);
+        const auto half = halfOf(entry.event);
+        const auto heir = half && half->drawn ? otherHalfOf(entry.event, door) : std::nullopt;
+        own.push_back(heir ? heir->id : entry.event.id);
     }
     for (const store::DayBath& bath : entry.baths) {
         if (!bath.taken)
             own.push_back(bath.event);
     }
+    return own;
+}
+
+} // namespace
+
+std::vector<Event> enteredAs(const store::DayEntry& entry, Door& door)
+{
     std::vector<Event> all;
-    for (const std::string& id : own) {
+    const auto add = [&](const Event& event) {
+        const bool there = std::any_of(all.begin(), all.end(),
+                                       [&](const Event& one) { return one.id == event.id; });
+        if (!there)
+            all.push_back(event);
+    };
+    for (const std::string& id : standingFor(entry, door)) {
         const auto with = door.enteredWith(id);
         bool after = false;
         for (const Event& other : with ? *with : std::vector<Event>()) {
             after = after || other.id == id;
-            const bool there = std::any_of(all.begin(), all.end(),
-                                           [&](const Event& one) { return one.id == other.id; });
-            if (after && !there)
-                all.push_back(other);
+            if (after)
+                add(other);
         }
+    }
+    // One half of a filling takes the other along, though an import does not tell it.
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (const auto other = otherHalfOf(all[i], door))
+            add(*other);
     }
     return all;
 }

@@ -219,6 +219,7 @@ private:
                           std::vector<Event> instead, const std::string& why,
                           std::vector<FilmRecord> films = {});
     Result<void> takeUp(FilmRecord& film);
+    Result<std::string> nameOfThing(const Event& event);
     Result<void> invertLast(ActionMode mode);
     void rollBack();
 

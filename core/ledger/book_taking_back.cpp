@@ -2,6 +2,7 @@
 #include "core/ledger/book.h"
 
 #include "core/formulary/given_anew.h"
+#include "core/ledger/cupboard_check.h"
 #include "core/ledger/entering.h"
 #include "core/ledger/fillings.h"
 
@@ -27,7 +28,8 @@ Result<void> Book::correct(const std::vector<std::string>& events, std::vector<E
     }
     std::string subject;
     if (!instead.empty()) {
-        const auto name = m_memory.nameOf(instead.front().batch);
+        const auto name = instead.front().batch.empty() ? nameOfThing(instead.front())
+                                                        : m_memory.nameOf(instead.front().batch);
         if (!name) {
             return tl::unexpected(name.error());
         }
@@ -40,6 +42,30 @@ Result<void> Book::correct(const std::vector<std::string>& events, std::vector<E
     }
     return takeBack({.what = kCorrectAction, .subject = subject}, events, std::move(instead), why,
                     std::move(films));
+}
+
+// As it is called in the Cupboard; empty for what is no longer there.
+Result<std::string> Book::nameOfThing(const Event& event)
+{
+    CupboardTouched about;
+    about.add(event);
+    const auto cupboard = readCupboard(*m_store);
+    if (!cupboard) {
+        return tl::unexpected(cupboard.error());
+    }
+    std::string name;
+    for (const std::string& id : about.items) {
+        if (const auto item = cupboard->item(id)) {
+            const auto solution = formulary().solution(item->solution);
+            name = item->name.empty() && solution ? solution->name : item->name;
+        }
+    }
+    for (const std::string& id : about.containers) {
+        if (const auto* can = cupboard->containers.now(id)) {
+            name = can->name;
+        }
+    }
+    return name;
 }
 
 // A line of a film gets its own id, and the place of the film's last line.
@@ -97,7 +123,8 @@ Result<void> Book::takeBack(const Action& action, const std::vector<std::string>
     });
 }
 
-// Of what a deed did to several bottles each is by itself, but for what went from one to another.
+// Of what a deed did to several bottles, or to things of the Cupboard, each is by itself, but for
+// what went from one bottle to another.
 Result<std::vector<Event>> Book::enteredWith(const std::string& event)
 {
     const auto one = m_store->event(event);
@@ -118,8 +145,8 @@ Result<std::vector<Event>> Book::enteredWith(const std::string& event)
     std::vector<Event> with;
     for (Event& other : *all) {
         const auto half = halfOf(other);
-        if (other.id != event && other.batch != about.batch &&
-            !(half && half->other() == about.batch)) {
+        const bool sameBottle = !about.batch.empty() && other.batch == about.batch;
+        if (other.id != event && !sameBottle && !(half && half->other() == about.batch)) {
             continue;
         }
         if (other.id != event && !other.batch.empty()) {

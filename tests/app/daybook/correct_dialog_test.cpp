@@ -1,6 +1,7 @@
 // Corrections as a person makes them: from the entry in the Day book, with what follows beside it.
 #include "tests/app/daybook/correct_fixture.h"
 
+#include "app/daybook/correct_thing_dialog.h"
 #include "app/daybook/take_back_dialog.h"
 
 #include <QLabel>
@@ -195,6 +196,65 @@ TEST_F(CorrectDialogTest, WhatCannotComeBackYetSaysThatSomethingElseHasToFirst)
     on.page.takeBack();
     on.settle();
     EXPECT_FALSE(follows(*on.dialog<TakeBackDialog>()).contains("cannot count again"));
+}
+
+// It once had to be taken back and poured anew.
+TEST_F(CorrectDialogTest, WhatWentIntoAnotherBottleIsCorrectedWithTheFillingOfThatOne)
+{
+    const auto part = desk.mix("starter-mq-borax", "starter-pp-1000", 300, "Dev 1b");
+    desk.passMinutes(5);
+    ASSERT_TRUE(desk.door().topUp(part, {Millilitres(100), dev, {}}, {desk.now(), {}}));
+    PageOn on(desk);
+    auto* dialog = correcting(on, "Drawn off, Dev 1");
+    ASSERT_NE(dialog, nullptr);
+    type(*dialog, "Volume added", "150");
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    EXPECT_DOUBLE_EQ(batch(part).volume.value(), 450);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 850);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_DOUBLE_EQ(batch(part).volume.value(), 400);
+    EXPECT_DOUBLE_EQ(batch(dev).volume.value(), 900);
+}
+
+TEST_F(CorrectDialogTest, OfTheCupboardAndOfCans)
+{
+    ledger::Chemical sulfite;
+    sulfite.id = "sulfite";
+    sulfite.name = "Sodium sulfite";
+    sulfite.grams = 500;
+    ledger::Container can;
+    can.id = "can";
+    can.name = "Fixer can";
+    can.holds = ledger::Waste::Fixer;
+    can.capacity = Millilitres(2000);
+    ASSERT_TRUE(desk.door().add(std::vector<ledger::CupboardLine>{sulfite, can}));
+    ASSERT_TRUE(desk.door().recordOf(ledger::Taken{"sulfite", 100, {}}, desk.now()));
+    desk.passMinutes(1);
+    ASSERT_TRUE(desk.door().recordOf(ledger::PouredIn{"can", Millilitres(700), fix}, desk.now()));
+    const auto left = [&] { return *desk.door().cupboard()->items.front().stock.left; };
+    const auto held = [&] { return desk.door().cupboard()->cans.front().stock.volume; };
+    PageOn on(desk);
+    auto* taking = correcting<CorrectThingDialog>(on, "Taken from the cupboard");
+    ASSERT_NE(taking, nullptr);
+    type(*taking, "How much, g", "150");
+    taking->accept();
+    EXPECT_FALSE(taking->isVisible()) << taking->refusal().toStdString();
+    EXPECT_DOUBLE_EQ(left(), 350);
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_DOUBLE_EQ(left(), 400);
+    on.settle();
+    auto* pouring = correcting<CorrectThingDialog>(on, "Poured into a waste container");
+    ASSERT_NE(pouring, nullptr);
+    type(*pouring, "Volume", "2500");
+    pouring->accept();
+    EXPECT_TRUE(pouring->isVisible()) << "more than the can holds";
+    type(*pouring, "Volume", "800");
+    pouring->accept();
+    EXPECT_FALSE(pouring->isVisible()) << pouring->refusal().toStdString();
+    EXPECT_EQ(held(), Millilitres(800));
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(held(), Millilitres(700));
 }
 
 } // namespace ullage::app

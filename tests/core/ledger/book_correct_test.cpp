@@ -67,6 +67,44 @@ TEST_F(CorrectTest, ofSeveralBottlesMixedAtOnceEachGoesByItself)
     EXPECT_TRUE(book->batch(both->back(), now));
 }
 
+// Taking one back once took back the others of its mixing in silence.
+TEST_F(CorrectTest, ofWhatWasTakenFromTheCupboardEachGoesByItself)
+{
+    const auto sulfite = book->add(Chemical{.id = {}, .name = "sulfite", .grams = 500});
+    const auto borax = book->add(Chemical{.id = {}, .name = "borax", .grams = 100});
+    ASSERT_TRUE(sulfite && borax);
+    NewBatch batch{"dev", "glass", chemistry::Millilitres(1000), "Dev 1", {}, false};
+    batch.takes = {{*sulfite, 100}, {*borax, 2}};
+    ASSERT_TRUE(book->mix(batch, when(1)));
+    const auto taken = store.eventsOnItem(*sulfite)->back();
+    EXPECT_EQ(idsWith(taken.id), std::vector{taken.id});
+    Event less = taken;
+    less.what = Taken{*sulfite, 80, std::get<Taken>(taken.what).forBatch};
+    ASSERT_TRUE(book->correct({taken.id}, {less}, "misread"));
+    EXPECT_EQ(book->undoable()->subject, "sulfite");
+    const auto left = [&] {
+        for (const ItemHere& here : book->cupboard(now)->items) {
+            if (here.item.name == "sulfite") {
+                return here.stock.left.value_or(-1);
+            }
+        }
+        return -2.0;
+    };
+    EXPECT_DOUBLE_EQ(left(), 420);
+    ASSERT_TRUE(book->undo());
+    EXPECT_DOUBLE_EQ(left(), 400);
+    ASSERT_TRUE(book->redo());
+    EXPECT_DOUBLE_EQ(left(), 420);
+    less.what = Taken{*sulfite, 800, {}};
+    Event again;
+    const auto all = *store.eventsOnItem(*sulfite);
+    for (const Event& event : all) {
+        again = event.kind() == "taken" ? event : again;
+    }
+    EXPECT_FALSE(book->correct({again.id}, {less}, "more than there is"));
+    EXPECT_DOUBLE_EQ(left(), 420);
+}
+
 TEST_F(CorrectTest, whatAnImportBroughtDoesNotBelongTogether)
 {
     const auto dev = mix();
