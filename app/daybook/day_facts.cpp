@@ -229,7 +229,7 @@ std::vector<TakingBack> takingBack(const store::DayEntry& entry, Door& door)
         bool after = !later;
         for (const Event& other : with ? *with : std::vector<Event>()) {
             after = after || other.id == one.event;
-            if (after && other.batch == one.batch)
+            if (after && (other.batch == one.batch || other.batch.empty()))
                 add({other.id, other.batch});
         }
     };
@@ -261,7 +261,7 @@ QStringList alongWith(const store::DayEntry& entry, const std::vector<TakingBack
         own.insert(bath.event);
     QStringList lines;
     for (const TakingBack& one : events) {
-        const auto of = one.batch.empty() ? Result<std::vector<Event>>() : door.events(one.batch);
+        const auto of = one.batch.empty() ? door.enteredWith(one.event) : door.events(one.batch);
         if (!of)
             continue;
         const auto find = [&](const std::string& id) {

@@ -159,9 +159,9 @@ public:
     Result<void> voidEvent(const std::string& event, const std::string& why);
     /// Takes several back at once, all of them or none: what is left without them must fit.
     Result<void> voidEvents(const std::vector<std::string>& events, const std::string& why);
-    /// What was entered in one action with this event and is about its bottle, or is the other half
-    /// of a filling of it, itself among them, in order of entry; without what was taken back. Of an
-    /// import it is the event alone.
+    /// What was entered in one action with this event and is about its bottle, is the other half of
+    /// a filling of it or was taken from the cupboard for its mixing, itself among them, in order
+    /// of entry; without what was taken back. Of an import it is the event alone.
     Result<std::vector<Event>> enteredWith(const std::string& event);
     /// Takes events back and enters others in their place, in one action: what comes of both
     /// together must fit. Ids of `instead` are made anew. With lines of films of its runs: one that
@@ -220,6 +220,9 @@ private:
                           std::vector<FilmRecord> films = {});
     Result<void> takeUp(FilmRecord& film);
     Result<std::string> nameOfThing(const Event& event);
+    Result<bool> isTakenFor(const Event& taken, const Event& mixing);
+    Result<bool> isTakenBack(const Event& event);
+    Result<std::vector<Event>> withTakenSince(const Event& mixing, std::vector<Event> with);
     Result<void> invertLast(ActionMode mode);
     void rollBack();
 

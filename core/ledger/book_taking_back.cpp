@@ -6,6 +6,8 @@
 #include "core/ledger/entering.h"
 #include "core/ledger/fillings.h"
 
+#include <algorithm>
+
 namespace ullage::ledger
 {
 
@@ -123,8 +125,34 @@ Result<void> Book::takeBack(const Action& action, const std::vector<std::string>
     });
 }
 
+// What was taken from the Cupboard for a mixing goes with it.
+Result<bool> Book::isTakenFor(const Event& taken, const Event& mixing)
+{
+    const auto one = rootOf(*m_store, taken);
+    const auto other = rootOf(*m_store, mixing);
+    if (!one || !other) {
+        return tl::unexpected(one ? other.error() : one.error());
+    }
+    const auto* what = *one ? std::get_if<Taken>(&(*one)->what) : nullptr;
+    return what && *other && std::holds_alternative<Mixed>((*other)->what) &&
+           what->forBatch == mixing.batch;
+}
+
+// Whether an event was taken back already.
+Result<bool> Book::isTakenBack(const Event& event)
+{
+    if (event.batch.empty()) {
+        return eventsAbout(*m_store, event).map([&](const std::vector<Event>& about) {
+            return takenBack(about).contains(event.id);
+        });
+    }
+    return m_memory.kept(event.batch).map([&](const BookMemory::Kept* kept) {
+        return takenBack(kept->entered).contains(event.id);
+    });
+}
+
 // Of what a deed did to several bottles, or to things of the Cupboard, each is by itself, but for
-// what went from one bottle to another.
+// what went from one to another.
 Result<std::vector<Event>> Book::enteredWith(const std::string& event)
 {
     const auto one = m_store->event(event);
@@ -144,21 +172,50 @@ Result<std::vector<Event>> Book::enteredWith(const std::string& event)
     const Event& about = **one;
     std::vector<Event> with;
     for (Event& other : *all) {
-        const auto half = halfOf(other);
-        const bool sameBottle = !about.batch.empty() && other.batch == about.batch;
-        if (other.id != event && !sameBottle && !(half && half->other() == about.batch)) {
+        if (other.id == event) {
+            with.push_back(std::move(other));
             continue;
         }
-        if (other.id != event && !other.batch.empty()) {
-            const auto found = m_memory.kept(other.batch);
-            if (!found) {
-                return tl::unexpected(found.error());
-            }
-            if (takenBack((*found)->entered).contains(other.id)) {
-                continue;
+        const auto half = halfOf(other);
+        const bool sameBottle = !about.batch.empty() && other.batch == about.batch;
+        Result<bool> goes = sameBottle || (half && half->other() == about.batch);
+        if (!*goes && other.batch.empty() && !about.batch.empty()) {
+            goes = isTakenFor(other, about);
+        }
+        const auto gone = goes && *goes ? isTakenBack(other) : Result<bool>(false);
+        if (!goes || !gone) {
+            return tl::unexpected(goes ? gone.error() : goes.error());
+        }
+        if (*goes && !*gone) {
+            with.push_back(std::move(other));
+        }
+    }
+    return std::holds_alternative<Mixed>(about.what) ? withTakenSince(about, std::move(with))
+                                                     : std::move(with);
+}
+
+// And what was taken for it at that moment by a correction.
+Result<std::vector<Event>> Book::withTakenSince(const Event& mixing, std::vector<Event> with)
+{
+    const auto items = m_store->itemsTakenFor(mixing.batch);
+    if (!items) {
+        return tl::unexpected(items.error());
+    }
+    for (const std::string& item : *items) {
+        const auto events = m_store->eventsOnItem(item);
+        if (!events) {
+            return events;
+        }
+        const auto gone = takenBack(*events);
+        for (const Event& event : *events) {
+            const auto* taken = std::get_if<Taken>(&event.what);
+            const bool there = std::any_of(
+                with.begin(), with.end(), [&](const Event& other) { return other.id == event.id; });
+            if (taken && taken->forBatch == mixing.batch && event.at == mixing.at && !there &&
+                !gone.contains(event.id)) {
+                with.push_back(event);
             }
         }
-        with.push_back(std::move(other));
     }
     return with;
 }

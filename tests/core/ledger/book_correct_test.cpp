@@ -75,7 +75,8 @@ TEST_F(CorrectTest, ofWhatWasTakenFromTheCupboardEachGoesByItself)
     ASSERT_TRUE(sulfite && borax);
     NewBatch batch{"dev", "glass", chemistry::Millilitres(1000), "Dev 1", {}, false};
     batch.takes = {{*sulfite, 100}, {*borax, 2}};
-    ASSERT_TRUE(book->mix(batch, when(1)));
+    const auto bottle = book->mix(batch, when(1));
+    ASSERT_TRUE(bottle);
     const auto taken = store.eventsOnItem(*sulfite)->back();
     EXPECT_EQ(idsWith(taken.id), std::vector{taken.id});
     Event less = taken;
@@ -94,6 +95,12 @@ TEST_F(CorrectTest, ofWhatWasTakenFromTheCupboardEachGoesByItself)
     ASSERT_TRUE(book->undo());
     EXPECT_DOUBLE_EQ(left(), 400);
     ASSERT_TRUE(book->redo());
+    EXPECT_DOUBLE_EQ(left(), 420);
+    const auto mixing = book->events(*bottle)->front().id;
+    ASSERT_EQ(idsWith(mixing).size(), 3U) << "what was taken for it goes with it";
+    ASSERT_TRUE(book->voidEvents(idsWith(mixing), "never mixed"));
+    EXPECT_DOUBLE_EQ(left(), 500);
+    ASSERT_TRUE(book->undo());
     EXPECT_DOUBLE_EQ(left(), 420);
     less.what = Taken{*sulfite, 800, {}};
     Event again;
