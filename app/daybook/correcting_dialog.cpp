@@ -22,6 +22,11 @@ auto wholeMinuteOf(chemistry::Instant moment)
 
 } // namespace
 
+chemistry::Instant unlessSameMinute(chemistry::Instant was, chemistry::Instant chosen)
+{
+    return wholeMinuteOf(chosen) == wholeMinuteOf(was) ? was : chosen;
+}
+
 CorrectingDialog::CorrectingDialog(Door& door, const QString& what, std::vector<Event> entered,
                                    QWidget* parent)
     : HappeningDialog(door, tr("Correct an entry"), parent), m_entered(std::move(entered))
@@ -43,11 +48,9 @@ WhenEdit* CorrectingDialog::addWhenAndWhy()
     return when;
 }
 
-// The field counts in minutes.
 chemistry::Instant CorrectingDialog::correctedMoment() const
 {
-    const auto was = m_entered.front().at;
-    return wholeMinuteOf(moment()) == wholeMinuteOf(was) ? was : moment();
+    return unlessSameMinute(m_entered.front().at, moment());
 }
 
 std::optional<std::vector<Event>> CorrectingDialog::wouldEnter() const

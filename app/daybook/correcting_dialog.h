@@ -8,6 +8,10 @@
 namespace ullage::app
 {
 
+/// The moment that was entered, unless another minute was chosen: fields count in minutes, and what
+/// was not changed keeps its seconds, and so its turn.
+chemistry::Instant unlessSameMinute(chemistry::Instant was, chemistry::Instant chosen);
+
 class CorrectingDialog : public HappeningDialog
 {
     Q_OBJECT
@@ -23,7 +27,7 @@ protected:
 
     [[nodiscard]] const std::vector<ledger::Event>& entered() const { return m_entered; }
     [[nodiscard]] std::string batch() const override { return m_entered.front().batch; }
-    /// When it was, as entered now: what was not changed keeps its seconds, and so its turn.
+    /// When it was, as entered now.
     [[nodiscard]] chemistry::Instant correctedMoment() const;
     /// What comes instead; empty while fields are missing.
     [[nodiscard]] virtual std::optional<std::vector<ledger::Event>> instead() const = 0;

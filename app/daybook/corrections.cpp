@@ -28,13 +28,14 @@ bool canCorrect(const Event& event)
 
 QString whyNotCorrected(const store::DayEntry& entry, const std::vector<Event>& entered)
 {
-    if (entry.taken && !entry.mark)
+    if (entry.taken)
         return Words::tr("It is taken back. Bring it back first.");
-    if (!entered.empty() && canCorrect(entered.front()))
-        return {};
-    return entry.mark ? Words::tr("Its run was taken back. Bring that back first.")
-                      : Words::tr("Take it back, and enter it anew as it was.");
+    return entry.mark || (!entered.empty() && canCorrect(entered.front()))
+               ? QString()
+               : Words::tr("Take it back, and enter it anew as it was.");
 }
+
+QString whyNoRun() { return Words::tr("Its run was taken back. Bring that back first."); }
 
 CorrectingDialog* newCorrection(Door& door, const QString& what, std::vector<Event> entered,
                                 QWidget* parent)

@@ -16,6 +16,9 @@ bool canCorrect(const ledger::Event& event);
 /// empty for one that can.
 QString whyNotCorrected(const store::DayEntry& entry, const std::vector<ledger::Event>& entered);
 
+/// Why the run of a film is none to correct.
+QString whyNoRun();
+
 /// The dialog for what stands for such an event; `entered` as CorrectingDialog has it.
 CorrectingDialog* newCorrection(Door& door, const QString& what, std::vector<ledger::Event> entered,
                                 QWidget* parent = nullptr);

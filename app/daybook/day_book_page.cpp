@@ -144,6 +144,7 @@ void DayBookPage::connectAll()
             &DayBookPage::showChosen);
     connect(m_detail, &DayDetail::takeBackRequested, this, &DayBookPage::takeBack);
     connect(m_detail, &DayDetail::correctRequested, this, &DayBookPage::correct);
+    connect(m_detail, &DayDetail::correctFilmRequested, this, &DayBookPage::correctFilm);
     connect(m_detail, &DayDetail::bottleRequested, this, &DayBookPage::showBottle);
     connect(m_detail, &DayDetail::filmRequested, this, &DayBookPage::filmRequested);
     connect(m_detail, &DayDetail::shelfRequested, this, &DayBookPage::shelfRequested);

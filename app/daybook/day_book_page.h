@@ -11,6 +11,7 @@
 #include <memory>
 #include <optional>
 
+class QDialog;
 class QListView;
 class QPushButton;
 class QStackedWidget;
@@ -59,6 +60,8 @@ public:
     void takeBack();
     /// Enters the chosen entry anew with other values.
     void correct();
+    /// Of a mark on a film, the film's run.
+    void correctFilm();
     /// `entry` is a mark on a film; brings it back if it was taken back.
     void takeMarkBack(const store::DayEntry& entry);
     void exportShown();
@@ -97,6 +100,7 @@ private:
     void showIndexing(int percent);
     void showLooking();
     void showChosen();
+    void openCorrection(QDialog* dialog);
     void showMenu(const QPoint& at);
     void showHeader();
     void fail(const QString& title, const Error& error);
@@ -120,6 +124,7 @@ private:
     std::string m_keepRun; ///< and the run that it is of: another bath may come to stand for it
     struct Corrected {
         ledger::Event was;
+        bool mark;         ///< it was a mark on a film
         std::int64_t last; ///< entry of the book before it
     };
     std::optional<Corrected> m_corrected; ///< what comes in its place is to be chosen

@@ -1,6 +1,7 @@
 // What is done from the day book: adding, taking back, writing out, printing.
 #include "app/daybook/day_book_page.h"
 
+#include "app/daybook/correct_mark_dialog.h"
 #include "app/daybook/corrections.h"
 #include "app/daybook/day_facts.h"
 #include "app/daybook/day_filter_bar.h"
@@ -12,6 +13,7 @@
 #include "app/widgets/why_not.h"
 #include "app/words/film_words.h"
 
+#include <QDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QPushButton>
@@ -62,11 +64,32 @@ void DayBookPage::correct()
     auto entered = enteredAs(*entry, m_door);
     if (!whyNotCorrected(*entry, entered).isEmpty())
         return;
-    const QString what = entry->mark ? filmText(entry->films.front(), m_wording.locale)
-                                     : dayLine(*entry, *m_door.formulary(), m_wording).title;
-    auto* dialog = newCorrection(m_door, what, std::move(entered), this);
+    const QString what = dayLine(*entry, *m_door.formulary(), m_wording).title;
+    QDialog* dialog = nullptr;
+    if (entry->mark && !entry->films.empty())
+        dialog = new CorrectMarkDialog(m_door, filmText(entry->films.front(), m_wording.locale),
+                                       *entry->mark, this);
+    else
+        dialog = newCorrection(m_door, what, std::move(entered), this);
+    openCorrection(dialog);
+}
+
+void DayBookPage::correctFilm()
+{
+    const store::DayEntry* entry = chosen();
+    if (!entry || entry->fault || !entry->mark || entry->films.empty() || !m_door.isOpen())
+        return;
+    auto entered = enteredAs(*entry, m_door);
+    if (!entered.empty())
+        openCorrection(newCorrection(m_door, filmText(entry->films.front(), m_wording.locale),
+                                     std::move(entered), this));
+}
+
+void DayBookPage::openCorrection(QDialog* dialog)
+{
     connect(dialog, &QDialog::accepted, this,
-            [this, corrected = Corrected{entry->event, m_model->lastEntry()}] {
+            [this, corrected = Corrected{chosen()->event, chosen()->mark.has_value(),
+                                         m_model->lastEntry()}] {
                 m_corrected = corrected; // the rows come later
                 // Not to the button, which is to bring back by now what was corrected.
                 m_list->setFocus();
@@ -85,7 +108,9 @@ void DayBookPage::showMenu(const QPoint& at)
     menu->setAttribute(Qt::WA_DeleteOnClose);
     const DayFacts facts = dayFacts(*entry, m_door, m_wording);
     if (facts.whyNotCorrected.isEmpty())
-        menu->addAction(facts.correct, QKeySequence(Qt::Key_F2), this, &DayBookPage::correct);
+        menu->addAction(tr("&Correct…"), QKeySequence(Qt::Key_F2), this, &DayBookPage::correct);
+    if (facts.ofFilm && facts.whyNotFilm.isEmpty())
+        menu->addAction(tr("Correct the &film…"), this, &DayBookPage::correctFilm);
     menu->addAction(entry->taken ? tr("B&ring back…") : tr("&Take back…"),
                     QKeySequence(Qt::Key_Delete), this, &DayBookPage::takeBack);
     menu->popup(m_list->viewport()->mapToGlobal(at));

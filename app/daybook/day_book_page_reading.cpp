@@ -127,7 +127,7 @@ void DayBookPage::pageRead(bool anew)
         setWhyNot(button, nothing ? tr("Nothing is shown.") : QString());
     int row = -1;
     if (const auto corrected = std::exchange(m_corrected, std::nullopt))
-        row = m_model->rowEnteredAfter(corrected->last, corrected->was);
+        row = m_model->rowEnteredAfter(corrected->last, corrected->was, corrected->mark);
     if (row < 0)
         row = m_model->rowOf(m_keep);
     if (row < 0)

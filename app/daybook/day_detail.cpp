@@ -17,20 +17,22 @@ namespace ullage::app
 {
 
 DayDetail::DayDetail(QWidget* parent)
-    : Card({}, parent), m_scroll(new QScrollArea(this)), m_correct(new QPushButton(this)),
-      m_takeBack(new QPushButton(this))
+    : Card({}, parent), m_scroll(new QScrollArea(this)), m_correctFilm(new QPushButton(this)),
+      m_correct(new QPushButton(this)), m_takeBack(new QPushButton(this))
 {
     m_scroll->setWidgetResizable(true);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->viewport()->setAutoFillBackground(false);
     body()->addWidget(m_scroll, 1);
+    body()->addWidget(m_correctFilm);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(Space::kSmall);
     buttons->addWidget(m_correct, 1);
     buttons->addWidget(m_takeBack, 1);
     body()->addLayout(buttons);
     connect(m_correct, &QPushButton::clicked, this, &DayDetail::correctRequested);
+    connect(m_correctFilm, &QPushButton::clicked, this, &DayDetail::correctFilmRequested);
     connect(m_takeBack, &QPushButton::clicked, this, &DayDetail::takeBackRequested);
     clear();
 }
@@ -123,9 +125,12 @@ void DayDetail::setFacts(const DayFacts& facts)
     m_column->addStretch(1);
     m_takeBack->setText(facts.bringBack ? tr("B&ring back…") : tr("&Take back…"));
     m_takeBack->setVisible(!facts.fixed);
-    m_correct->setText(facts.correct);
+    m_correct->setText(tr("&Correct…"));
     setWhyNot(m_correct, facts.whyNotCorrected);
     m_correct->setVisible(!facts.fixed);
+    m_correctFilm->setText(tr("Correct the &film…"));
+    setWhyNot(m_correctFilm, facts.whyNotFilm);
+    m_correctFilm->setVisible(facts.ofFilm && !facts.fixed);
 }
 
 void DayDetail::setNothing(const QString& text)
@@ -136,6 +141,7 @@ void DayDetail::setNothing(const QString& text)
     m_column->addStretch(1);
     m_takeBack->hide();
     m_correct->hide();
+    m_correctFilm->hide();
 }
 
 } // namespace ullage::app

@@ -45,8 +45,9 @@ struct DayFacts {
     std::vector<FactorRow> times; ///< a run's steps, planned and real
     QString person;               ///< "by Ada"; empty if nobody is named
     bool bringBack = false;       ///< it is taken back and can be brought back
-    QString correct;              ///< words of the button that enters it anew
-    QString whyNotCorrected;      ///< why that cannot be pressed; empty if it can
+    QString whyNotCorrected;      ///< why it cannot be entered anew; empty if it can
+    bool ofFilm = false;          ///< it is a mark: its film's run can be corrected besides
+    QString whyNotFilm;           ///< why that cannot be
     bool fixed = false;           ///< it can be neither taken back nor brought back
 };
 
@@ -66,6 +67,8 @@ signals:
     void takeBackRequested();
     /// Enter it anew with other values.
     void correctRequested();
+    /// Enter the run of the film that it is on anew.
+    void correctFilmRequested();
     void filmRequested(const QString& id);
     void shelfRequested(const QString& id, const QString& name);
     void filmsRequested(const QString& id, const QString& name);
@@ -80,6 +83,7 @@ private:
     QScrollArea* m_scroll;
     QWidget* m_content = nullptr;
     QVBoxLayout* m_column = nullptr;
+    QPushButton* m_correctFilm;
     QPushButton* m_correct;
     QPushButton* m_takeBack;
 };

@@ -181,8 +181,10 @@ DayFacts dayFacts(const store::DayEntry& entry, Door& door, const Wording& wordi
     if (const auto* note = std::get_if<Noted>(&entry.event.what))
         facts.detail = entry.mark ? utf8(entry.mark->note) : noteText(*note); // line breaks
     facts.bringBack = entry.taken.has_value();
-    facts.correct = entry.mark ? Words::tr("&Correct the film…") : Words::tr("&Correct…");
-    facts.whyNotCorrected = whyNotCorrected(entry, enteredAs(entry, door));
+    const auto entered = enteredAs(entry, door);
+    facts.whyNotCorrected = whyNotCorrected(entry, entered);
+    facts.ofFilm = entry.mark.has_value();
+    facts.whyNotFilm = facts.ofFilm && entered.empty() ? whyNoRun() : QString();
     if (entry.taken)
         facts.taken = takenText(entry, door.now(), wording);
     if (!entry.event.by.empty())

@@ -245,11 +245,11 @@ int DayModel::rowOfRun(const std::string& run) const
     });
 }
 
-int DayModel::rowEnteredAfter(std::int64_t last, const ledger::Event& like) const
+int DayModel::rowEnteredAfter(std::int64_t last, const ledger::Event& like, bool mark) const
 {
     return firstRow([&](const store::DayEntry& entry) {
-        return entry.key.seq > last && !entry.mark && entry.event.batch == like.batch &&
-               entry.event.what.index() == like.what.index();
+        return entry.key.seq > last && entry.mark.has_value() == mark &&
+               entry.event.batch == like.batch && entry.event.what.index() == like.what.index();
     });
 }
 

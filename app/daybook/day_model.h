@@ -59,7 +59,8 @@ public:
     [[nodiscard]] int rowOfRun(const std::string& run) const;
     /// The row of what was entered of that kind for a bottle after the book's entry `last`, the
     /// first if there are several; -1 if nothing was.
-    [[nodiscard]] int rowEnteredAfter(std::int64_t last, const ledger::Event& like) const;
+    [[nodiscard]] int rowEnteredAfter(std::int64_t last, const ledger::Event& like,
+                                      bool mark) const;
     /// The book's last entry when the rows were read.
     [[nodiscard]] std::int64_t lastEntry() const { return m_lastEntry; }
     [[nodiscard]] bool mayHaveMore() const { return m_more || m_waiting || m_stopped; }

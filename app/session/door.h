@@ -121,6 +121,8 @@ public:
     /// Takes marks back, or takes such a taking back.
     virtual Result<void> takeMarksBack(const std::vector<ledger::FilmMark>& marks,
                                        const std::string& why) = 0;
+    /// As Book::correctMark() has it.
+    virtual Result<void> correctMark(const ledger::FilmMark& mark, const std::string& why) = 0;
     virtual Result<void> add(const formulary::Solution& solution) = 0;
     virtual Result<void> add(const formulary::Vessel& vessel) = 0;
     virtual Result<void> add(const formulary::DevelopmentFigure& figure) = 0;

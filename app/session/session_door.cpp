@@ -173,6 +173,11 @@ Result<void> SessionDoor::markFilms(const std::vector<std::string>& films, ledge
     return doing([&](ledger::Book& book) { return book.markFilms(films, fault, note); });
 }
 
+Result<void> SessionDoor::correctMark(const ledger::FilmMark& mark, const std::string& why)
+{
+    return doing([&](ledger::Book& book) { return book.correctMark(mark, why); });
+}
+
 Result<void> SessionDoor::takeMarksBack(const std::vector<ledger::FilmMark>& marks,
                                         const std::string& why)
 {

@@ -71,6 +71,7 @@ public:
                          const std::vector<ledger::FilmRecord>& films) override;
     Result<void> markFilms(const std::vector<std::string>& films, ledger::FilmFault fault,
                            const std::string& note) override;
+    Result<void> correctMark(const ledger::FilmMark& mark, const std::string& why) override;
     Result<void> takeMarksBack(const std::vector<ledger::FilmMark>& marks,
                                const std::string& why) override;
     Result<void> add(const formulary::Solution& solution) override { return addThis(solution); }

@@ -174,6 +174,8 @@ public:
                            const std::string& note);
     /// Takes marks back, or takes such a taking back; all of them or none.
     Result<void> takeMarksBack(const std::vector<FilmMark>& marks, const std::string& why);
+    /// Takes a mark back and sets it anew as `mark` says, which has the id of the one that stands.
+    Result<void> correctMark(FilmMark mark, const std::string& why);
     Result<void> add(const formulary::Solution& solution);
     Result<void> add(const formulary::Vessel& vessel);
     Result<void> add(const formulary::DevelopmentFigure& figure);

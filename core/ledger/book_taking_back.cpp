@@ -46,6 +46,24 @@ Result<void> Book::correct(const std::vector<std::string>& events, std::vector<E
                     std::move(films));
 }
 
+Result<void> Book::correctMark(FilmMark mark, const std::string& why)
+{
+    const auto film = m_store->film(mark.film);
+    if (!film) {
+        return tl::unexpected(film.error());
+    }
+    const FilmMark back{.id = m_newId(),
+                        .film = mark.film,
+                        .at = m_clock(),
+                        .fault = {},
+                        .takesBack = mark.id,
+                        .note = why};
+    mark.id = m_newId();
+    mark.takesBack.clear();
+    return transact({.what = kCorrectAction, .subject = *film ? (*film)->name : std::string()},
+                    {{back, {}}, {mark, {}}});
+}
+
 // As it is called in the Cupboard; empty for what is no longer there.
 Result<std::string> Book::nameOfThing(const Event& event)
 {

@@ -105,6 +105,10 @@ public:
     {
         return closed();
     }
+    Result<void> correctMark(const ledger::FilmMark&, const std::string&) override
+    {
+        return closed();
+    }
     Result<void> takeMarksBack(const std::vector<ledger::FilmMark>&, const std::string&) override
     {
         return closed();

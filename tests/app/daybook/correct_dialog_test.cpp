@@ -1,8 +1,10 @@
 // Corrections as a person makes them: from the entry in the Day book, with what follows beside it.
 #include "tests/app/daybook/correct_fixture.h"
 
+#include "app/daybook/correct_mark_dialog.h"
 #include "app/daybook/correct_thing_dialog.h"
 #include "app/daybook/take_back_dialog.h"
+#include "core/ledger/run_state.h"
 
 #include <QLabel>
 #include <QLineEdit>
@@ -255,6 +257,36 @@ TEST_F(CorrectDialogTest, OfTheCupboardAndOfCans)
     EXPECT_EQ(held(), Millilitres(800));
     ASSERT_TRUE(desk.session().undo());
     EXPECT_EQ(held(), Millilitres(700));
+}
+
+TEST_F(CorrectDialogTest, AMarkIsSetAnewAsOneDeed)
+{
+    const auto logged = desk.door().log(
+        ledger::runOf({{"120", 1, "Harbour", {}, {}}}, {{dev, {}, {}, false, {}}}), desk.now());
+    ASSERT_TRUE(logged);
+    const auto marks = [&] { return desk.door().filmsOfRun(*logged)->front().marks; };
+    const std::string film = desk.door().filmsOfRun(*logged)->front().film.id;
+    desk.passMinutes(5);
+    ASSERT_TRUE(desk.door().markFilms({film}, ledger::FilmFault::Thin, "by half"));
+    const auto at = marks().front().at;
+    PageOn on(desk);
+    auto* dialog = correcting<CorrectMarkDialog>(on, "Film marked thin");
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(named<QLineEdit>(*dialog, "Note")->text(), "by half");
+    named<QComboBox>(*dialog, "What is wrong with it")->setCurrentText("Dense");
+    type(*dialog, "Note", "twice");
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    ASSERT_EQ(marks().size(), 1U);
+    EXPECT_EQ(marks().front().fault, ledger::FilmFault::Dense);
+    EXPECT_EQ(marks().front().note, "twice");
+    EXPECT_EQ(marks().front().at, at);
+    ASSERT_TRUE(desk.session().undo());
+    ASSERT_EQ(marks().size(), 1U);
+    EXPECT_EQ(marks().front().note, "by half");
+    ASSERT_TRUE(desk.session().redo());
+    ASSERT_EQ(marks().size(), 1U);
+    EXPECT_EQ(marks().front().note, "twice");
 }
 
 } // namespace ullage::app

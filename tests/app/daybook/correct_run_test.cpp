@@ -397,7 +397,7 @@ TEST_F(CorrectRun, IsReachedFromAMarkOnItsFilm)
     ASSERT_TRUE(desk.door().markFilms({films()[1].film.id}, ledger::FilmFault::Dense, ""));
     PageOn on(desk);
     on.choose("Film marked dense");
-    on.page.correct();
+    on.page.correctFilm();
     auto* dialog = on.dialog<CorrectRunDialog>();
     ASSERT_NE(dialog, nullptr);
     all<QLineEdit>(*dialog, "Name of the film")[1]->setText("Dunes at noon");
