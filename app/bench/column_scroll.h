@@ -2,6 +2,7 @@
 // stands in it.
 #pragma once
 
+#include "app/widgets/edge_fade.h"
 #include "app/widgets/scroll_room.h"
 
 #include <QEvent>
@@ -14,8 +15,10 @@ class ColumnScroll : public ScrollRoom
     Q_OBJECT
 
 public:
-    explicit ColumnScroll(QWidget* inside, QWidget* parent = nullptr) : ScrollRoom(inside, parent)
+    explicit ColumnScroll(QWidget* inside, FadeGround ground = FadeGround::Page)
+        : ScrollRoom(inside)
     {
+        fadeEdges(*this, ground);
         setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     }
 

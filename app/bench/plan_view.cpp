@@ -242,7 +242,7 @@ QWidget* PlanView::sheetSide()
     stepColumn->setSpacing(Space::kSmall);
     stepColumn->addWidget(m_list, 1);
     stepColumn->addWidget(m_note);
-    m_steps = new ColumnScroll(steps);
+    m_steps = new ColumnScroll(steps, FadeGround::Card);
     card->body()->addWidget(m_steps, 1);
     m_problem = new PlainLabel;
     m_problem->setWordWrap(true);

@@ -73,7 +73,7 @@ QWidget* RunView::sheetCard()
     column->setSpacing(Space::kGap);
     column->addWidget(m_list, 1);
     column->addWidget(m_footer);
-    m_scroll = new ColumnScroll(steps);
+    m_scroll = new ColumnScroll(steps, FadeGround::Card);
     card->body()->addWidget(m_scroll, 1);
     card->body()->addWidget(m_trouble);
     return card;

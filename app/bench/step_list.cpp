@@ -4,7 +4,7 @@
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 
-#include <QFontMetrics>
+#include <QFontMetricsF>
 #include <QPainter>
 
 #include <algorithm>
@@ -110,8 +110,16 @@ void StepList::paintRow(QPainter& painter, int index, bool small) const
     }
     const QRectF words(kTitleAt, rect.top(), width() - kTitleAt - kMargin - wide - kApart,
                        rect.height());
-    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
-                     oneLine(row.title, QFontMetrics(font), int(words.width())));
+    // A step that is too long for its line takes two: its last word may be what matters.
+    const QFontMetricsF metrics(font);
+    QStringList lines = brokenLines(row.title, metrics, words.width());
+    const QString first = lines.takeFirst();
+    const double half = lines.isEmpty() ? 0 : metrics.lineSpacing() / 2;
+    painter.drawText(words.translated(0, -half), Qt::AlignLeft | Qt::AlignVCenter,
+                     oneLine(first, metrics, words.width()));
+    if (!lines.isEmpty())
+        painter.drawText(words.translated(0, half), Qt::AlignLeft | Qt::AlignVCenter,
+                         oneLine(lines.join(u' '), metrics, words.width()));
 }
 
 void StepList::paintEvent(QPaintEvent*)

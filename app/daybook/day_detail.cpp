@@ -1,6 +1,8 @@
 #include "app/daybook/day_detail.h"
 
+#include "app/widgets/edge_fade.h"
 #include "app/widgets/factor_rows.h"
+#include "app/widgets/flow_layout.h"
 #include "app/widgets/plain_label.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
@@ -24,6 +26,7 @@ DayDetail::DayDetail(QWidget* parent)
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->viewport()->setAutoFillBackground(false);
+    fadeEdges(*m_scroll, FadeGround::Card);
     body()->addWidget(m_scroll, 1);
     body()->addWidget(m_correctFilm);
     auto* buttons = new QHBoxLayout;
@@ -91,8 +94,7 @@ void DayDetail::setFacts(const DayFacts& facts)
         auto* link = addLink(bottle.name, tr("Everything that happened to %1").arg(bottle.name));
         connect(link, &QPushButton::clicked, this,
                 [this, bottle] { emit bottleRequested(bottle.id, bottle.name); });
-        auto* row = new QHBoxLayout;
-        row->setSpacing(Space::kTight);
+        auto* row = new FlowLayout(nullptr, Space::kTight);
         row->addWidget(link);
         if (bottle.onShelf) {
             auto* shelf = addLink(tr("On the shelf"), tr("%1 on the shelf").arg(bottle.name));
@@ -104,7 +106,6 @@ void DayDetail::setFacts(const DayFacts& facts)
         connect(films, &QPushButton::clicked, this,
                 [this, bottle] { emit filmsRequested(bottle.id, bottle.name); });
         row->addWidget(films);
-        row->addStretch(1);
         m_column->addLayout(row);
         if (!bottle.then.isEmpty())
             setTone(addText(bottle.then), Tone::Quiet);

@@ -63,7 +63,9 @@ int FlowLayout::layOut(const QRect& rect, bool place) const
     for (QLayoutItem* item : m_items) {
         if (item->isEmpty())
             continue;
-        const QSize size = item->sizeHint();
+        QSize size = item->sizeHint();
+        if (size.width() > rect.width() && item->hasHeightForWidth())
+            size = {rect.width(), item->heightForWidth(rect.width())};
         if (x > rect.left() && x + size.width() > rect.right() + 1) {
             placeRow();
             x = rect.left();

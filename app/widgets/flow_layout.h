@@ -1,4 +1,5 @@
-// Lays widgets in a row and begins another where the width ends.
+// Lays widgets in a row and begins another where the width ends; what is wider than a row and can
+// be higher instead has one to itself.
 #pragma once
 
 #include <QLayout>

@@ -1,7 +1,9 @@
 // What gives way where there is little room: it scrolls, folds or goes on in another line, and
 // nothing of it is cut.
 #include "app/widgets/elided_box.h"
+#include "app/widgets/edge_fade.h"
 #include "app/widgets/factor_rows.h"
+#include "app/widgets/flow_layout.h"
 #include "app/widgets/folding_row.h"
 #include "app/widgets/page_room.h"
 #include "app/widgets/scroll_room.h"
@@ -14,6 +16,8 @@
 #include <QStackedWidget>
 #include <QTest>
 #include <QVBoxLayout>
+
+#include <utility>
 
 #include <gtest/gtest.h>
 
@@ -225,4 +229,42 @@ TEST(FactorRows, WhatAFigureIsOfIsNeverCut)
     const int one = rows.heightForWidth(900);
     EXPECT_GT(rows.heightForWidth(300), one);
     EXPECT_GT(rows.heightForWidth(160), rows.heightForWidth(300)) << "another line for its words";
+}
+
+TEST(EdgeFade, StandsOnlyOverAnEdgeBeyondWhichThereIsMore)
+{
+    ScrollRoom room(fields(5));
+    fadeEdges(room, FadeGround::Card);
+    const auto fades = room.findChildren<EdgeFade*>();
+    ASSERT_EQ(fades.size(), 2);
+    const auto seen = [&] { return std::pair(fades[0]->isVisible(), fades[1]->isVisible()); };
+    room.resize(400, 220);
+    room.show();
+    QTest::qWait(1);
+    EXPECT_EQ(seen(), std::pair(false, false));
+    room.resize(400, 120);
+    QTest::qWait(1);
+    EXPECT_EQ(seen(), std::pair(false, true));
+    EXPECT_EQ(fades[1]->geometry().bottom(), room.viewport()->geometry().bottom());
+    room.verticalScrollBar()->setValue(20);
+    EXPECT_EQ(seen(), std::pair(true, true));
+    room.verticalScrollBar()->setValue(room.verticalScrollBar()->maximum());
+    EXPECT_EQ(seen(), std::pair(true, false));
+}
+
+TEST(FlowLayout, WhatIsWiderThanItsRoomWrapsInIt)
+{
+    QWidget within;
+    auto* flow = new FlowLayout(&within);
+    auto* button = new WrappingButton(QStringLiteral("A name that goes on for long, word by word"));
+    auto* other = new WrappingButton(QStringLiteral("Films"));
+    flow->addWidget(button);
+    flow->addWidget(other);
+    within.resize(150, 200);
+    within.show();
+    QTest::qWait(1);
+    EXPECT_LE(button->width(), 150);
+    EXPECT_GT(button->height(), other->height());
+    EXPECT_GE(other->y(), button->geometry().bottom());
+    EXPECT_EQ(other->width(), other->sizeHint().width()) << "and a short one is not squeezed";
 }
