@@ -167,7 +167,8 @@ QString fixSourceText(const ledger::FixingFactors& factors, const Wording& wordi
     QString text;
     if (factors.clearing) {
         text = Words::tr("Fix time = %1 × clearing time of %2")
-                   .arg(numberText(factors.times, 1, wording.locale), timeText(*factors.clearing));
+                   .arg(numberText(factors.times, 1, wording.locale),
+                        clearingText(*factors.clearing, wording.locale));
         text += factors.from == ledger::ClearingFrom::Tests
                     ? Words::tr(", from this bottle's tests")
                     : Words::tr(", the solution's figure when fresh");

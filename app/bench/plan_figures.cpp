@@ -77,7 +77,7 @@ Explanation fixing(const ledger::LoadWishes& wishes, const ledger::NextLoad& rec
         why.inputs.push_back({so.from == ledger::ClearingFrom::Tests
                                   ? Words::tr("Clearing time, by this bottle's tests")
                                   : Words::tr("Clearing time, of the fresh solution"),
-                              timeText(*so.clearing)});
+                              clearingText(*so.clearing, wording.locale)});
     } else {
         why.equation = Words::tr("No clearing time is known of this fixer, so the template's time "
                                  "stands × what the cold adds. A clearing test makes it the "

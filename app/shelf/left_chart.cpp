@@ -86,8 +86,11 @@ public:
                         .ink = ChartInk::Air};
         ChartSeries age{
             .name = Words::tr("age alone"), .kind = SeriesKind::Line, .ink = ChartInk::Age};
-        ChartSeries stood{
-            .name = Words::tr("standing"), .kind = SeriesKind::Line, .ink = ChartInk::Standing};
+        const bool airCounts = m_batch.limits->airCounts(); // else age alone is all of it
+        ChartSeries stood{.name = airCounts ? Words::tr("standing")
+                                            : Words::tr("age", "a line of a chart"),
+                          .kind = SeriesKind::Line,
+                          .ink = ChartInk::Standing};
         ChartSeries stands{.name = Words::tr("standing, to come"),
                            .kind = SeriesKind::Dashed,
                            .ink = ChartInk::Standing,
@@ -111,7 +114,9 @@ public:
                 add(chemistry::addDays(m_batch.asOf, step * i),
                     chemistry::stand(m_batch.standing, step * i, closed), stands);
         }
-        spec.series.insert(spec.series.end(), {stood, stands, age, air});
+        spec.series.insert(spec.series.end(), {stood, stands});
+        if (airCounts)
+            spec.series.insert(spec.series.end(), {age, air});
     }
 
 private:

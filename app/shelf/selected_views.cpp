@@ -149,8 +149,8 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
         selected.figures.insert(
             selected.figures.begin(),
             explainTime({times.pairs, times.source, temperature, *so}, batch, wording));
-    selected.perFilmTitle =
-        developer ? Words::tr("Time for each film") : Words::tr("Clearing time");
+    selected.perFilmTitle = role == formulary::Role::Fixer ? Words::tr("Clearing time")
+                                                           : Words::tr("Time for each film");
     const ChartSpec chart = developer
                                 ? filmTimesChart(batch, assessment, pairs, temperature, wording)
                                 : clearingChart(batch, assessment, wording);

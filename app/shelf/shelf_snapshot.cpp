@@ -118,7 +118,7 @@ void addFillings(SelectedBottle& selected, const BottleSnapshot& snapshot)
 }
 
 // When the first of two fixing baths makes room for the second.
-void addExchange(SelectedBottle& selected, const BottleSnapshot& snapshot)
+void addExchange(SelectedBottle& selected, const BottleSnapshot& snapshot, const Wording& wording)
 {
     const auto& [batch, assessment] = snapshot.bottle;
     if (snapshot.secondBath.isEmpty() || !batch.inUse())
@@ -134,7 +134,8 @@ void addExchange(SelectedBottle& selected, const BottleSnapshot& snapshot)
         selected.reasons << Words::tr("First of two baths: exchange it for %1 when a leader takes "
                                       "%2 to clear at 20 °C.")
                                 .arg(snapshot.secondBath,
-                                     timeText(chemistry::Seconds(2 * fresh->value())));
+                                     clearingText(chemistry::Seconds(2 * fresh->value()),
+                                                  wording.locale));
 }
 
 void addAirAdvice(SelectedBottle& selected, const BottleSnapshot& snapshot, const Wording& wording)
@@ -230,7 +231,7 @@ SelectedBottle selectedBottle(const BottleSnapshot& snapshot, const formulary::F
         selectedBottle(batch, assessment, pastOf(batch, snapshot.events, formulary), snapshot.times,
                        discardRange(snapshot, formulary), snapshot.temperature, wording);
     addFillings(selected, snapshot);
-    addExchange(selected, snapshot);
+    addExchange(selected, snapshot, wording);
     addAirAdvice(selected, snapshot, wording);
     addStrips(selected, snapshot, wording);
     addCost(selected, snapshot, wording);

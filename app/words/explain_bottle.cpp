@@ -102,8 +102,8 @@ Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledg
     const chemistry::Clearing& tests = *so.clearing;
     why.inputs = {
         {Words::tr("Tests"), numberText(static_cast<double>(batch.tests.size()), 0, locale)},
-        {Words::tr("Last test, at 20 °C"), timeText(tests.last)},
-        {Words::tr("Fresh"), tests.fresh ? timeText(*tests.fresh) : notKnown()},
+        {Words::tr("Last test, at 20 °C"), clearingText(tests.last, locale)},
+        {Words::tr("Fresh"), tests.fresh ? clearingText(*tests.fresh, locale) : notKnown()},
         {Words::tr("Done by now"), wearNow(batch, locale)}};
     why.constants = {explained(Words::tr("Colder bath"), chemistry::kFixDoubling, locale)};
     const QString now =
@@ -146,7 +146,7 @@ Explanation clearing(BottleFigure figure, const ledger::Batch& batch, const ledg
         else
             why.notes << Words::tr("Three tests at two levels of wear are needed for a line.");
     } else {
-        why.value = timeText(tests.now);
+        why.value = clearingText(tests.now, locale);
         why.equation = Words::tr("Clearing time today = %1.").arg(now);
         if (tests.fit)
             why.notes << Words::tr("90 % band: ± %1 s.")

@@ -5,6 +5,7 @@
 #include "core/chemistry/time_units.h"
 
 #include <QCoreApplication>
+#include <QSet>
 
 #include <algorithm>
 #include <cmath>
@@ -92,7 +93,13 @@ QStringList dayTexts(const std::vector<Instant>& moments, Instant now, const QLo
     });
     QStringList texts;
     for (const Instant moment : moments)
-        texts << (years ? yearDateText(localDate(moment), locale) : dayText(moment, now, locale));
+        texts << (years ? monthYearText(localDate(moment), locale) : dayText(moment, now, locale));
+    // All in one far month: then it is the days that tell them apart.
+    if (years && QSet<QString>(texts.begin(), texts.end()).size() < 2) {
+        texts.clear();
+        for (const Instant moment : moments)
+            texts << yearDateText(localDate(moment), locale);
+    }
     return texts;
 }
 

@@ -30,7 +30,8 @@ std::optional<chemistry::Instant> skippedAt(QDate date, QTime time);
 
 /// "2 Nov", seen from `now`.
 QString dayText(chemistry::Instant moment, chemistry::Instant now, const QLocale& locale);
-/// Days that stand in one sentence: where one needs its year, all name theirs.
+/// Days of a model that stand in one sentence: where one needs its year all are months with theirs,
+/// because no model knows those days.
 QStringList dayTexts(const std::vector<chemistry::Instant>& moments, chemistry::Instant now,
                      const QLocale& locale);
 /// "about 2 Nov": for what a model gives.

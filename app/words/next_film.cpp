@@ -115,10 +115,10 @@ NextFilm nextFixing(const ledger::Batch& batch, const ledger::Assessment& assess
                        : Words::tr("in the fixer at %1, as if fresh: no test is on record").arg(at);
     next.rows.push_back(
         {tested ? Words::tr("Clears now, 20 °C") : Words::tr("Clears when fresh, 20 °C"),
-         timeText(*so->clearing)});
+         clearingText(*so->clearing, wording.locale)});
     if (tested && assessment.clearing->fresh)
-        next.rows.push_back(
-            {Words::tr("Cleared when fresh"), timeText(*assessment.clearing->fresh)});
+        next.rows.push_back({Words::tr("Cleared when fresh"),
+                             clearingText(*assessment.clearing->fresh, wording.locale)});
     next.rows.push_back(
         {Words::tr("Twice the clearing time"), factorText(so->times, wording.locale)});
     if (so->raisedTo)

@@ -213,6 +213,11 @@ QString filmsLeftText(chemistry::Films films, const Wording& wording)
     return filmsText(chemistry::Films(usableFilms(films.value())), wording);
 }
 
+QString clearingText(chemistry::Seconds time, const QLocale& locale)
+{
+    return Words::tr("%1 s").replace(u' ', kNoBreak).arg(numberText(time.value(), 0, locale));
+}
+
 QString percentText(double share, const QLocale& locale)
 {
     return Words::tr("%1 %").replace(u' ', kNoBreak).arg(numberText(share * 100, 0, locale));
@@ -236,11 +241,15 @@ QString yearDateText(QDate date, const QLocale& locale)
     return locale.toString(date, dateFormat(locale, true, DateParts::DayMonthYear));
 }
 
+QString monthYearText(QDate date, const QLocale& locale)
+{
+    return locale.toString(date, dateFormat(locale, true, DateParts::MonthYear));
+}
+
 QString aboutDateText(QDate date, QDate today, const QLocale& locale)
 {
-    const QString text = date.isValid() && needsYear(date, today)
-                             ? locale.toString(date, dateFormat(locale, true, DateParts::MonthYear))
-                             : dateText(date, today, locale);
+    const QString text = date.isValid() && needsYear(date, today) ? monthYearText(date, locale)
+                                                                  : dateText(date, today, locale);
     return Words::tr("about %1").arg(text);
 }
 

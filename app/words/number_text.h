@@ -26,6 +26,8 @@ QString shortTemperatureText(chemistry::Celsius temperature, const Wording& word
 enum class TimeStep { Second, FiveSeconds, AtLeastFiveSeconds };
 /// "12:35", from an hour on "1:05:00"; rounded to the step, negative times with a minus.
 QString timeText(chemistry::Seconds time, TimeStep step = TimeStep::Second);
+/// "121 s": what a piece of film takes to clear, as it is tested and entered.
+QString clearingText(chemistry::Seconds time, const QLocale& locale);
 
 /// "2⅓": thirds and quarters as fractions, other parts to a tenth.
 QString filmCountText(double films, const QLocale& locale);
@@ -47,6 +49,8 @@ QString factorText(double factor, const QLocale& locale);
 QString dateText(QDate date, QDate today, const QLocale& locale);
 /// "2 Nov 2026": the same, always with the year.
 QString yearDateText(QDate date, const QLocale& locale);
+/// "Nov 2026".
+QString monthYearText(QDate date, const QLocale& locale);
 /// "about 2 Nov": for dates that a model gives. Where the year stands the day does not: "about
 /// Aug 2027", because no model knows that day.
 QString aboutDateText(QDate date, QDate today, const QLocale& locale);

@@ -69,8 +69,10 @@ public:
                              "%2: discard it.")
                 .arg(number("turnovers", 1), number("limit", 1));
         case ReasonCode::StandingSpent:
-            return Words::tr("By the model, age and air have used %1 of its life: test it before "
-                             "you trust it with film.")
+            return (airCounts() ? Words::tr("By the model, age and air have used %1 of its life: "
+                                            "test it before you trust it with film.")
+                                : Words::tr("By the model, age has used %1 of its life: test it "
+                                            "before you trust it with film."))
                 .arg(percent("standing"));
         case ReasonCode::ClearingTestDue:
             return testDue();
@@ -90,7 +92,9 @@ public:
                 .arg(filmsLeftText(chemistry::Films(m_reason.number("films_left")), m_wording),
                      filmCountText(m_reason.number("mean_load"), m_wording.locale));
         case ReasonCode::StandingNear:
-            return Words::tr("Age and air have used %1 of its life.").arg(percent("standing"));
+            return (airCounts() ? Words::tr("Age and air have used %1 of its life.")
+                                : Words::tr("Age has used %1 of its life."))
+                .arg(percent("standing"));
         case ReasonCode::DiscardSoon:
             return discardSoon();
         }
@@ -98,6 +102,7 @@ public:
     }
 
 private:
+    [[nodiscard]] bool airCounts() const { return m_batch.limits && m_batch.limits->airCounts(); }
     [[nodiscard]] QString number(std::string_view name, int decimals) const
     {
         return numberText(m_reason.number(name), decimals, m_wording.locale);

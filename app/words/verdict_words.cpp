@@ -186,11 +186,42 @@ QString filmsSentence(const ledger::Batch& batch, const ledger::Assessment& so,
                            .arg(used, days[0], days[1], days[2]));
 }
 
+namespace
+{
+
+QString withUntil(const QString& sentence, const ledger::Batch& batch, const ledger::Assessment& so,
+                  const Wording& wording, const QString& until)
+{
+    if (!so.discardBy || *so.discardBy <= batch.asOf)
+        return sentence;
+    return withOneStop(
+        Words::tr("%1 Keeps until %2.", "sentence, date")
+            .arg(sentence, until.isEmpty() ? discardDay(batch, so, wording) : until));
+}
+
+// Of what air does nothing to.
+QString ageSentence(const ledger::Batch& batch, const ledger::Assessment& so,
+                    const Wording& wording, const QString& until)
+{
+    const QString share = percentText(*so.standingUsed, wording.locale);
+    const bool dateKnown = !batch.historyUnknown || batch.dateKnown;
+    const QString used = *so.standingUsed > 1 ? Words::tr("Age: past the end (%1 used).").arg(share)
+                         : dateKnown          ? Words::tr("Age: %1 used.").arg(share)
+                                     : Words::tr("Age: at least %1 used since it was found; when "
+                                                 "it was mixed is not known.")
+                                           .arg(share);
+    return withUntil(used, batch, so, wording, until);
+}
+
+} // namespace
+
 QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& so,
                          const Wording& wording, const QString& until)
 {
     if (!so.standingUsed)
         return Words::tr("Age and air: no keeping time is known for it.");
+    if (!batch.limits || !batch.limits->airCounts()) // then it has no part in it
+        return ageSentence(batch, so, wording, until);
     const QString parts = Words::tr("(age %1, air %2)")
                               .arg(percentText(*so.agePart, wording.locale),
                                    percentText(*so.airPart, wording.locale));
@@ -202,10 +233,7 @@ QString standingSentence(const ledger::Batch& batch, const ledger::Assessment& s
                        : Words::tr("Age and air: at least %1 used since it was found %2; when "
                                    "it was mixed is not known.")
                              .arg(share, parts);
-    if (so.discardBy && *so.discardBy > batch.asOf)
-        used =
-            withOneStop(Words::tr("%1 Keeps until %2.", "sentence, date")
-                            .arg(used, until.isEmpty() ? discardDay(batch, so, wording) : until));
+    used = withUntil(used, batch, so, wording, until);
     const QString doubt = extrapolationSentence(batch);
     return doubt.isEmpty() ? used : used + u' ' + doubt;
 }

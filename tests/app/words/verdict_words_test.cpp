@@ -3,6 +3,7 @@
 #include "tests/app/words/sample_batches.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace ullage::app
 {
@@ -113,6 +114,23 @@ TEST(VerdictWords, moreThanAllOfALifeIsPastTheEnd)
     EXPECT_TRUE(
         standingSentence(batch, so, english()).startsWith("Age and air: 50\u00a0% used (age"))
         << standingSentence(batch, so, english()).toStdString();
+}
+
+TEST(VerdictWords, whatAirDoesNothingToHasAgeAlone)
+{
+    auto batch = Bottle().at(day(40));
+    batch.limits->oxygen = decltype(batch.limits->oxygen)(std::numeric_limits<double>::infinity());
+    auto so = ledger::assess(batch);
+    so.standingUsed = 0.86;
+    EXPECT_TRUE(
+        standingSentence(batch, so, english()).startsWith("Age: 86\u00a0% used. Keeps until"))
+        << standingSentence(batch, so, english()).toStdString();
+    so.standingUsed = 1.2;
+    EXPECT_TRUE(
+        standingSentence(batch, so, english()).startsWith("Age: past the end (120\u00a0% used)."))
+        << standingSentence(batch, so, english()).toStdString();
+    const ledger::Reason near{ReasonCode::StandingNear, {{"standing", 0.86}}};
+    EXPECT_EQ(reasonSentence(near, batch, so, english()), "Age has used 86\u00a0% of its life.");
 }
 
 TEST(VerdictWords, pastKeepingMakesSoonNeedless)
