@@ -75,8 +75,8 @@ void DayDetail::setFacts(const DayFacts& facts)
     addText(facts.title)->setFont(Theme::font(TextRole::Strong));
     if (!facts.taken.isEmpty())
         setTone(addText(facts.taken), Tone::Near);
-    if (!facts.detail.isEmpty())
-        addText(facts.detail);
+    if (!facts.detail.isEmpty()) // no line begins with what parts it from the one before
+        addText(QString(facts.detail).replace(QStringLiteral(" · "), QStringLiteral("\u00a0· ")));
     if (!facts.person.isEmpty())
         setTone(addText(facts.person), Tone::Quiet);
     for (const DayFilm& film : facts.films) {

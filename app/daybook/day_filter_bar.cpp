@@ -68,9 +68,10 @@ DayFilterBar::DayFilterBar(QWidget* parent)
     m_period->setFixedHeight(kHeight);
     flow->addWidget(m_period);
     m_find->setFixedHeight(kHeight);
-    m_find->setFixedWidth(150);
+    m_find->setMinimumWidth(150);
     m_find->setClearButtonEnabled(true);
     flow->addWidget(m_find);
+    flow->setSecondRow(m_bottle);
     m_person->hide();
     m_pause->setSingleShot(true);
     m_pause->setInterval(kPauseMs);

@@ -45,42 +45,63 @@ void FlowLayout::setGeometry(const QRect& rect)
     layOut(rect, true);
 }
 
-// What stands in one row stands on one middle: words beside a field at the height of its words.
+QSize FlowLayout::sizeIn(const QLayoutItem& item, int width) const
+{
+    const QSize size = item.sizeHint();
+    return size.width() > width && item.hasHeightForWidth()
+               ? QSize(width, item.heightForWidth(width))
+               : size;
+}
+
+bool FlowLayout::fitsOneRow(int width) const
+{
+    int used = -m_gap;
+    for (const QLayoutItem* item : m_items)
+        used += item->isEmpty() ? 0 : item->sizeHint().width() + m_gap;
+    return used <= width;
+}
+
 int FlowLayout::layOut(const QRect& rect, bool place) const
 {
-    int x = rect.left();
+    const bool broken = m_second && !fitsOneRow(rect.width());
+    std::vector<QLayoutItem*> row;
+    int used = -m_gap;
     int y = rect.top();
-    int row = 0;
-    std::vector<QLayoutItem*> inRow;
-    const auto placeRow = [&] {
-        for (QLayoutItem* item : inRow) {
-            QRect at = item->geometry();
-            at.moveTop(y + (row - at.height()) / 2);
-            item->setGeometry(at);
+    const auto finish = [&] {
+        if (row.empty())
+            return;
+        const auto wide = std::count_if(row.begin(), row.end(), [](const QLayoutItem* item) {
+            return item->expandingDirections() & Qt::Horizontal;
+        });
+        const int spare = std::max(0, rect.width() - used);
+        int height = 0;
+        for (const QLayoutItem* item : row)
+            height = std::max(height, sizeIn(*item, rect.width()).height());
+        int x = rect.left();
+        for (QLayoutItem* item : row) {
+            QSize size = sizeIn(*item, rect.width());
+            if (item->expandingDirections() & Qt::Horizontal)
+                size.rwidth() += spare / static_cast<int>(wide);
+            // Words beside a field stand at the height of its words.
+            if (place)
+                item->setGeometry(QRect(QPoint(x, y + (height - size.height()) / 2), size));
+            x += size.width() + m_gap;
         }
-        inRow.clear();
+        y += height + m_gap;
+        row.clear();
+        used = -m_gap;
     };
     for (QLayoutItem* item : m_items) {
         if (item->isEmpty())
             continue;
-        QSize size = item->sizeHint();
-        if (size.width() > rect.width() && item->hasHeightForWidth())
-            size = {rect.width(), item->heightForWidth(rect.width())};
-        if (x > rect.left() && x + size.width() > rect.right() + 1) {
-            placeRow();
-            x = rect.left();
-            y += row + m_gap;
-            row = 0;
-        }
-        if (place) {
-            item->setGeometry(QRect(QPoint(x, y), size));
-            inRow.push_back(item);
-        }
-        x += size.width() + m_gap;
-        row = std::max(row, size.height());
+        const int width = sizeIn(*item, rect.width()).width();
+        if (used + m_gap + width > rect.width() || (broken && item->widget() == m_second))
+            finish();
+        row.push_back(item);
+        used += m_gap + width;
     }
-    placeRow();
-    return y + row - rect.top();
+    finish();
+    return std::max(0, y - m_gap - rect.top());
 }
 
 } // namespace ullage::app

@@ -17,6 +17,7 @@
 #include <QTest>
 #include <QVBoxLayout>
 
+#include <initializer_list>
 #include <utility>
 
 #include <gtest/gtest.h>
@@ -267,4 +268,29 @@ TEST(FlowLayout, WhatIsWiderThanItsRoomWrapsInIt)
     EXPECT_GT(button->height(), other->height());
     EXPECT_GE(other->y(), button->geometry().bottom());
     EXPECT_EQ(other->width(), other->sizeHint().width()) << "and a short one is not squeezed";
+}
+
+TEST(FlowLayout, WhatExpandsTakesTheRestOfItsRowAndASecondRowBeginsWhereItShould)
+{
+    QWidget within;
+    auto* flow = new FlowLayout(&within, 10);
+    QWidget* const first = box(100, 20);
+    QWidget* const second = box(100, 20);
+    auto* field = new QLineEdit;
+    for (QWidget* one : {first, second})
+        one->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    field->setMinimumWidth(150);
+    for (QWidget* one : std::initializer_list<QWidget*>{first, second, field})
+        flow->addWidget(one);
+    flow->setSecondRow(second);
+    within.resize(600, 200);
+    within.show();
+    QTest::qWait(1);
+    EXPECT_EQ(field->y(), first->y());
+    EXPECT_EQ(field->geometry().right(), 599);
+    within.resize(300, 200);
+    QTest::qWait(1);
+    EXPECT_GT(second->y(), first->geometry().bottom()) << "not the last alone";
+    EXPECT_EQ(field->y(), second->y());
+    EXPECT_EQ(field->geometry().right(), 299);
 }
