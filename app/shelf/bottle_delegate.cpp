@@ -59,19 +59,26 @@ QFont fitted(QFont font, const QString& text, const QRectF& rect)
     while (font.pixelSize() > kSmallest &&
            QFontMetricsF(font).horizontalAdvance(text) > rect.width())
         font.setPixelSize(font.pixelSize() - 1);
+    if (QFontMetricsF(font).horizontalAdvance(text) > rect.width())
+        font.setLetterSpacing(QFont::PercentageSpacing, 95);
     return font;
 }
 
-// As many whole words as have room, and a sign that there are more; nothing where not one has.
-QString wholeWords(const QString& text, const QFontMetricsF& metrics, double width)
+// As much as has room, with a sign that there is more; not cut within the first letters of a word,
+// and nothing where no word is left to be known by.
+QString knownBy(const QString& text, const QFontMetricsF& metrics, double width)
 {
+    constexpr int kFewLetters = 5;
     if (metrics.horizontalAdvance(text) <= width)
         return text;
     const QString more = QStringLiteral("…");
-    QString first = brokenLines(text, metrics, width - metrics.horizontalAdvance(more)).front();
-    while (first.endsWith(u',') || first.endsWith(u' '))
-        first.chop(1);
-    return metrics.horizontalAdvance(first + more) <= width ? first + more : QString();
+    QString start = metrics.elidedText(text, Qt::ElideRight, width).remove(more);
+    const auto gap = std::max(start.lastIndexOf(u' '), start.lastIndexOf(u'-'));
+    if (start.size() - gap - 1 < kFewLetters)
+        start.truncate(std::max<qsizetype>(gap, 0));
+    while (start.endsWith(u',') || start.endsWith(u' ') || start.endsWith(u'-'))
+        start.chop(1);
+    return start.size() < 3 ? QString() : start + more;
 }
 
 // A headline without a second line below it may take both.
@@ -148,14 +155,14 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
     const auto line = [&](double top, double height) {
         return QRectF(left, cell.top() + top, width, height);
     };
-    // The name whole, and of the solution the words that still fit.
+    // The name whole, and of the solution what still fits.
     const QFont nameFont = fitted(verdictFont(13), bottle.name, line(9, 18));
     const double nameWidth =
         std::min(width, QFontMetricsF(nameFont).horizontalAdvance(bottle.name) + 6);
     drawLine(painter, line(9, 18), nameFont, c.ink, bottle.name);
     const QFont small = Theme::font(TextRole::Small);
     drawLine(painter, line(9, 18).adjusted(nameWidth, 0, 0, 0), small, c.quiet,
-             wholeWords(bottle.solutionName, QFontMetricsF(small), width - nameWidth));
+             knownBy(bottle.solutionName, QFontMetricsF(small), width - nameWidth));
     painter.setFont(verdictFont(12));
     paintMark(painter, line(28, 18), bottle);
     if (bottle.subline.isEmpty()) {

@@ -10,6 +10,7 @@
 #include "app/words/verdict_words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -130,8 +131,10 @@ SelectedBottle selectedBottle(const ledger::Batch& batch, const ledger::Assessme
     selected.why = Words::tr("Why: %1").arg(verdictWord(assessment.shown));
     selected.reasons =
         bottleSentences(batch, assessment, wording, keepsUntil(range, batch, wording));
-    // A narrow card must not end a line between a number and its sign.
-    selected.reasons.replaceInStrings(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
+    // A narrow card must not end a line between a number and its unit.
+    static const QRegularExpression unit(
+        QStringLiteral("(?<=\\d) (?=(%|s\\b|°C|°F|ml|g\\b|L\\b|l\\b))"));
+    selected.reasons.replaceInStrings(unit, QStringLiteral("\u00a0"));
     if (const QString first = firstSentence(assessment, wording);
         !first.isEmpty() && !selected.reasons.isEmpty() && selected.reasons.back() == first) {
         selected.closing = first;

@@ -73,7 +73,7 @@ TEST(PlanFigures, aFixerWithoutATestStandsOnTheTemplateAndSaysSo)
     QApplication::processEvents();
     why = figure(page, "Fixing time");
     EXPECT_EQ(why.value, QStringLiteral("3:00"));
-    EXPECT_TRUE(text(why).contains(QStringLiteral("1:30"))) << text(why).toStdString();
+    EXPECT_TRUE(text(why).contains(QStringLiteral("90\u00a0s"))) << text(why).toStdString();
     EXPECT_TRUE(text(why).contains(QStringLiteral("NAVEDTRA 14209")));
 }
 

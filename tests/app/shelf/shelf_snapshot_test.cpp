@@ -55,7 +55,7 @@ TEST(ShelfSnapshot, theFirstOfTwoFixingBathsSaysWhenItIsExchanged)
             chemistry::Celsius(20),         "Fix 2"};
         return selectedBottle(snapshot, bottle.formulary(), english()).reasons.join('|');
     };
-    EXPECT_TRUE(said(6).contains("exchange it for Fix 2 when a leader takes 2:00"))
+    EXPECT_TRUE(said(6).contains("exchange it for Fix 2 when a leader takes 120\u00a0s"))
         << said(6).toStdString();
     bottle.happen(day(7), ledger::ClearingTested{chemistry::Seconds(130), chemistry::Celsius(20)});
     EXPECT_TRUE(said(8).startsWith("Exchange the baths: discard it, let Fix 2"))

@@ -210,7 +210,7 @@ TEST(Explanations, OfAFixerComeFromItsTests)
 {
     const ledger::Batch batch = testedFixer().at(day(20));
     // Tests lie on a line: 40 s at none, 2 s a film; ten films make 60 s, and 80 s is twenty.
-    EXPECT_EQ(ask(BottleFigure::ClearingNow, batch).value, QStringLiteral("1:00"));
+    EXPECT_EQ(ask(BottleFigure::ClearingNow, batch).value, QStringLiteral("60\u00a0s"));
     EXPECT_EQ(ask(BottleFigure::FixingTime, batch).value, QStringLiteral("2:00"));
     EXPECT_EQ(ask(BottleFigure::ClearingDoubles, batch).value,
               QStringLiteral("at 20 films per litre"));
