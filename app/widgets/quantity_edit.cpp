@@ -54,8 +54,10 @@ void QuantityEdit::setWording(const Wording& wording)
         m_value = current();
         m_typed = false;
     }
+    const bool ownHint = placeholderText() != unitText(m_kind, m_wording); // "m:ss", "all of it"
     m_wording = wording;
-    setPlaceholderText(unitText(m_kind, wording));
+    if (!ownHint)
+        setPlaceholderText(unitText(m_kind, wording));
     if (!m_typed)
         showValue();
     showValidity();

@@ -293,6 +293,18 @@ TEST(QuantityEdit, GoesByTheJournalsField)
     EXPECT_TRUE(air.isValid());
 }
 
+TEST(QuantityEdit, AHintOfItsOwnOutlivesOtherUnits)
+{
+    QuantityEdit volume(QuantityKind::Volume, QStringLiteral("Volume"), Wording{{}, kBritish});
+    EXPECT_EQ(volume.placeholderText(), "ml");
+    volume.setWording(Wording{kUs, kBritish});
+    EXPECT_EQ(volume.placeholderText(), "fl oz");
+    QuantityEdit time(QuantityKind::Time, QStringLiteral("Time"), Wording{{}, kBritish});
+    time.setPlaceholderText(QStringLiteral("m:ss"));
+    time.setWording(Wording{kUs, kBritish});
+    EXPECT_EQ(time.placeholderText(), "m:ss");
+}
+
 TEST(QuantityField, SpeaksTheCoresTypes)
 {
     QuantityField<ullage::chemistry::Millilitres> field(QuantityKind::Volume,
