@@ -99,6 +99,7 @@ void CorrectRunDialog::fillBottles()
         const auto of = formulary().solution(solution);
         bottles.push_back({QString::fromStdString(id), QString::fromStdString(name),
                            of && of->role == formulary::Role::Fixer});
+        m_roles[id] = of ? of->role : formulary::Role::Other;
     };
     const auto baths = bathsEntered();
     for (const Bath& bath : baths) {
@@ -128,6 +129,25 @@ std::string CorrectRunDialog::runId(const FilmRun& run) const
     return needed ? m_newRun : first().run;
 }
 
+std::vector<Bath> CorrectRunDialog::inTurn(const std::vector<Bath>& baths) const
+{
+    const auto before = bathsEntered();
+    std::vector<Bath> all;
+    std::vector<Bath> come;
+    for (const Bath& bath : baths) {
+        const bool stays = std::any_of(before.begin(), before.end(),
+                                       [&](const Bath& one) { return one.batch == bath.batch; });
+        (stays ? all : come).push_back(bath);
+    }
+    for (const Bath& bath : come) {
+        const auto role = m_roles.at(bath.batch);
+        const auto later = std::find_if(
+            all.begin(), all.end(), [&](const Bath& one) { return m_roles.at(one.batch) > role; });
+        all.insert(later, bath);
+    }
+    return all;
+}
+
 // What nobody changed stays as it was, a load that differed between the baths too.
 Processed CorrectRunDialog::corrected(const Bath& bath, const FilmRun& run,
                                       const Processed* was) const
@@ -149,7 +169,7 @@ std::optional<std::vector<Event>> CorrectRunDialog::instead() const
     const auto was = entered().front().at;
     const auto newId = wouldBeIds();
     std::vector<Event> all;
-    for (const Bath& bath : run->baths) {
+    for (const Bath& bath : inTurn(run->baths)) {
         const auto same = std::find_if(entered().begin(), entered().end(), [&](const Event& one) {
             return one.batch == bath.batch && bathOf(one);
         });

@@ -7,6 +7,8 @@
 #include "app/daybook/run_films.h"
 #include "app/dialogs/load_question.h"
 
+#include <map>
+
 namespace ullage::app
 {
 
@@ -36,6 +38,8 @@ private:
     void readFilms();
     void fillBottles();
     [[nodiscard]] RunFilmsNow filmsNow() const;
+    /// Those it was entered with, and each new one before the first that comes later in a run.
+    [[nodiscard]] std::vector<ledger::Bath> inTurn(const std::vector<ledger::Bath>& baths) const;
     /// The id of the run; one of its own where it had none, and now goes through several bottles or
     /// has films of which something is said.
     [[nodiscard]] std::string runId(const ledger::FilmRun& run) const;
@@ -45,6 +49,7 @@ private:
     [[nodiscard]] bool sureOfLoad();
 
     FilmForm* m_film;
+    std::map<std::string, formulary::Role> m_roles; ///< of the bottles in the list
     std::vector<RunFilmRow> m_rows;
     std::vector<ledger::RunFilm> m_were; ///< the rows as the form shows them
     std::optional<Error> m_unread;       ///< why nobody knows the films of the run

@@ -273,6 +273,7 @@ TEST_F(CorrectRun, ThroughAnotherDeveloperAndUndoneAsOne)
     ASSERT_EQ(on.shown().filter("Run · ").size(), 1) << on.shown().join('|').toStdString();
     ASSERT_TRUE(on.page.chosen());
     ASSERT_EQ(on.page.chosen()->baths.size(), 2U);
+    EXPECT_EQ(on.page.chosen()->baths[0].name, "Dev 2") << "as film goes through them";
     for (const store::DayBath& bath : on.page.chosen()->baths)
         EXPECT_FALSE(bath.taken) << bath.name;
     ASSERT_TRUE(desk.session().undo());
