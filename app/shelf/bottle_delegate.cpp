@@ -27,6 +27,8 @@ constexpr int kCompactHeight = 116;
 constexpr int kCompactBoard = 102;
 constexpr double kCompactScale = 0.44;
 constexpr int kCompactBottle = 66; // room for the bottle at the left
+constexpr int kTightPixels = 11;   // of words on three lines in place of two
+constexpr int kTightLine = 13;
 
 void drawLine(QPainter& painter, const QRectF& rect, const QFont& font, const QColor& colour,
               const QString& text, Qt::Alignment alignment = Qt::AlignLeft)
@@ -59,8 +61,6 @@ QFont fitted(QFont font, const QString& text, const QRectF& rect)
     while (font.pixelSize() > kSmallest &&
            QFontMetricsF(font).horizontalAdvance(text) > rect.width())
         font.setPixelSize(font.pixelSize() - 1);
-    if (QFontMetricsF(font).horizontalAdvance(text) > rect.width())
-        font.setLetterSpacing(QFont::PercentageSpacing, 95);
     return font;
 }
 
@@ -168,11 +168,22 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
     if (bottle.subline.isEmpty()) {
         drawWrapped(painter, line(47, 32), bottle.headline);
     } else {
-        drawLine(painter, line(46, 16), fitted(mediumFont(), bottle.headline, line(46, 16)), c.ink,
-                 bottle.headline);
-        drawLine(painter, line(62, 16),
-                 fitted(Theme::font(TextRole::Small), bottle.subline, line(62, 16)), c.quiet,
-                 bottle.subline);
+        QFont font = fitted(mediumFont(), bottle.headline, line(46, 16));
+        const bool twoLines = QFontMetricsF(font).horizontalAdvance(bottle.headline) > width;
+        QRectF place = line(46, 16);
+        if (twoLines) {
+            font.setPixelSize(kTightPixels);
+            place = line(44, kTightLine);
+        }
+        QStringList words = brokenLines(bottle.headline, QFontMetricsF(font), width);
+        drawLine(painter, place, font, c.ink, words.takeFirst());
+        if (!words.isEmpty()) {
+            place.translate(0, place.height());
+            drawLine(painter, place, font, c.ink, words.join(u' '));
+        }
+        place.translate(0, place.height());
+        drawLine(painter, place, fitted(Theme::font(TextRole::Small), bottle.subline, place),
+                 c.quiet, bottle.subline);
     }
     painter.setPen(c.ink);
     if (bottle.unread)
