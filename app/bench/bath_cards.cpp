@@ -102,7 +102,11 @@ QWidget* BathCards::card(const ledger::BathChoice& bath, const ledger::NextLoad&
         pour->setObjectName(QStringLiteral("pour-%1").arg(bathName(place.role, place.second)));
         body->addWidget(pour);
     }
-    if (taken || bath.need.required)
+    const bool toldBelow =
+        std::any_of(so.plan.problems.begin(), so.plan.problems.end(), [&](const auto& problem) {
+            return problem.code == PlanProblemCode::NoBottle && problem.isOf(place);
+        });
+    if (taken || (bath.need.required && !toldBelow))
         body->addWidget(words(choiceText(bath), Tone::Ink));
     if (const QString next = nextBestText(bath, so, wording); !next.isEmpty())
         body->addWidget(words(next, Tone::Quiet));
@@ -145,6 +149,8 @@ QWidget* BathCards::alternatives(const ledger::BathChoice& bath, const ledger::N
     connect(list, &QComboBox::activated, this, [this, place, list](int index) {
         emit this->chosen(place, list->itemData(index).toString().toStdString());
     });
+    if (list->count() < 2)
+        list->hide(); // nothing to choose from
     auto* box = new QWidget;
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
