@@ -50,10 +50,13 @@ protected:
         painter.setRenderHint(QPainter::Antialiasing);
         const QRectF box = QRectF(rect()).adjusted(1, 1, -1, -1);
         painter.setPen(Qt::NoPen);
-        if (isChecked())
+        if (isChecked()) {
             painter.setBrush(c.card);
-        else if (underMouse())
+            if (Theme::instance().isDarkRoom()) // where a card is hardly lighter than its ground
+                painter.setPen(c.border);
+        } else if (underMouse()) {
             painter.setBrush(blend(c.rail, c.ink, 0.06));
+        }
         if (isChecked() || underMouse())
             painter.drawRoundedRect(box, Space::kRadius, Space::kRadius);
         if (hasFocus()) {
