@@ -157,7 +157,8 @@ TEST_F(OneMoreFilm, ADeedByADialogIsToldAndTakenBackTheSame)
         << said(at)->text().toStdString();
     QTest::mouseClick(said(at)->undoButton(), Qt::LeftButton);
     EXPECT_DOUBLE_EQ(done(dev), 1);
-    EXPECT_FALSE(said(at)->isVisible());
+    EXPECT_TRUE(said(at)->text().startsWith("Undone: running film in Dev 1"))
+        << said(at)->text().toStdString();
 }
 
 TEST_F(OneMoreFilm, MoreThanIsLeftIsAskedAbout)
