@@ -59,7 +59,8 @@ QSize DoneLine::sizeHint() const
 int DoneLine::heightForWidth(int width) const
 {
     const auto lines = static_cast<int>(brokenFor(width).size());
-    return std::max(m_undo->sizeHint().height(), lines * m_text->fontMetrics().lineSpacing());
+    return contentsMargins().top() +
+           std::max(m_undo->sizeHint().height(), lines * m_text->fontMetrics().lineSpacing());
 }
 
 void DoneLine::resizeEvent(QResizeEvent* event)

@@ -108,6 +108,7 @@ void PageHeader::arrange()
     if (instead && insteadBelow != m_insteadBelow) {
         m_insteadBelow = insteadBelow;
         put(m_instead, insteadBelow);
+        m_instead->setContentsMargins(0, insteadBelow ? Space::kTight : 0, 0, 0);
     }
     const int under = std::max(below ? m_detail->heightForWidth(width()) : 0,
                                insteadBelow ? m_instead->heightForWidth(width()) : 0);

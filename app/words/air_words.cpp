@@ -64,7 +64,11 @@ QString discardSpanText(const ledger::DateRange& range, chemistry::Instant now,
     const QString late = monthText(localDate(range.late), date, locale);
     if (early == late)
         return about;
-    return Words::tr("%1 (%2 – %3)", "date, first and last month").arg(about, early, late);
+    const QString span = Words::tr("%1 (%2 – %3)", "date, first and last month");
+    // The months stay together where a line ends.
+    return QString(span)
+        .replace(QStringLiteral(" – "), QStringLiteral("\u00a0–\u00a0"))
+        .arg(about, early, late);
 }
 
 QStringList helpSentences(const ledger::AirAdvice& advice, chemistry::Instant now,
