@@ -72,7 +72,7 @@ QString knownBy(const QString& text, const QFontMetricsF& metrics, double width)
     if (metrics.horizontalAdvance(text) <= width)
         return text;
     const QString more = QStringLiteral("…");
-    QString start = metrics.elidedText(text, Qt::ElideRight, width).remove(more);
+    QString start = oneLine(text, metrics, width).remove(more);
     const auto gap = std::max(start.lastIndexOf(u' '), start.lastIndexOf(u'-'));
     if (start.size() - gap - 1 < kFewLetters)
         start.truncate(std::max<qsizetype>(gap, 0));
