@@ -93,7 +93,15 @@ void DayBookPage::build()
     m_list->setItemDelegate(new DayDelegate(m_list));
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    fadeEdges(*m_list, FadeGround::Card);
+    fadeEdges(*m_list, FadeGround::Card, [list = m_list](Qt::Edge edge) {
+        constexpr int kOfNoMatter = 6; // less than what is empty around a row's words
+        const QRect seen = list->viewport()->rect();
+        const bool upper = edge == Qt::TopEdge;
+        const QRect there = list->visualRect(
+            list->indexAt({seen.center().x(), upper ? seen.top() : seen.bottom()}));
+        return upper ? there.top() < seen.top() - kOfNoMatter
+                     : there.bottom() > seen.bottom() + kOfNoMatter;
+    });
     m_list->setSelectionMode(QAbstractItemView::SingleSelection);
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     card->body()->addWidget(m_list, 1);

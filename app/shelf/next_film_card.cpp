@@ -214,7 +214,8 @@ void NextFilmCard::setBeside(bool beside)
 
 int NextFilmCard::leastHeight(int width)
 {
-    const int column = (width - 2 * Space::kInset - Space::kPage) / 2;
+    constexpr int kSpare = 6; // of the width: a word more or less to a line is none too few
+    const int column = (width - 2 * Space::kInset - Space::kPage) / 2 - kSpare;
     const int lines = kLeastLines * m_reasonsArea->fontMetrics().lineSpacing();
     m_reasonsArea->setMinimumHeight(
         m_beside ? std::max(lines, m_words->layout()->totalMinimumHeightForWidth(column)) : lines);

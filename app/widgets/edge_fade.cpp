@@ -8,6 +8,8 @@
 #include <QPainter>
 #include <QScrollBar>
 
+#include <utility>
+
 namespace ullage::app
 {
 
@@ -18,8 +20,9 @@ constexpr int kHeight = 22; // more than a line
 
 } // namespace
 
-EdgeFade::EdgeFade(QAbstractScrollArea& area, Qt::Edge edge, FadeGround ground)
-    : QWidget(&area), m_area(area), m_edge(edge), m_ground(ground)
+EdgeFade::EdgeFade(QAbstractScrollArea& area, Qt::Edge edge, FadeGround ground,
+                   std::function<bool(Qt::Edge)> cuts)
+    : QWidget(&area), m_area(area), m_edge(edge), m_ground(ground), m_cuts(std::move(cuts))
 {
     setAttribute(Qt::WA_TransparentForMouseEvents);
     setFocusPolicy(Qt::NoFocus);
@@ -37,7 +40,8 @@ void EdgeFade::place()
     const bool upper = m_edge == Qt::TopEdge;
     setGeometry(seen.left(), upper ? seen.top() : seen.bottom() + 1 - kHeight, seen.width(),
                 kHeight);
-    setVisible(upper ? bar->value() > bar->minimum() : bar->value() < bar->maximum());
+    const bool more = upper ? bar->value() > bar->minimum() : bar->value() < bar->maximum();
+    setVisible(more && (!m_cuts || m_cuts(m_edge)));
     if (isVisible())
         raise();
 }
@@ -60,10 +64,10 @@ void EdgeFade::paintEvent(QPaintEvent*)
     QPainter(this).fillRect(rect(), fade);
 }
 
-void fadeEdges(QAbstractScrollArea& area, FadeGround ground)
+void fadeEdges(QAbstractScrollArea& area, FadeGround ground, std::function<bool(Qt::Edge)> cuts)
 {
     for (const Qt::Edge edge : {Qt::TopEdge, Qt::BottomEdge})
-        new EdgeFade(area, edge, ground);
+        new EdgeFade(area, edge, ground, cuts);
 }
 
 } // namespace ullage::app

@@ -4,6 +4,8 @@
 
 #include <QWidget>
 
+#include <functional>
+
 class QAbstractScrollArea;
 
 namespace ullage::app
@@ -18,7 +20,8 @@ class EdgeFade : public QWidget
 
 public:
     /// Over the upper or lower edge of what is seen of the area, whose own it is.
-    EdgeFade(QAbstractScrollArea& area, Qt::Edge edge, FadeGround ground);
+    EdgeFade(QAbstractScrollArea& area, Qt::Edge edge, FadeGround ground,
+             std::function<bool(Qt::Edge)> cuts = {});
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -30,9 +33,12 @@ private:
     QAbstractScrollArea& m_area;
     Qt::Edge m_edge;
     FadeGround m_ground;
+    std::function<bool(Qt::Edge)> m_cuts;
 };
 
-/// Both edges.
-void fadeEdges(QAbstractScrollArea& area, FadeGround ground);
+/// Both edges. With `cuts` only while that says that something is cut there; what only ends there,
+/// as a row of a list, is seen as clearly as the others.
+void fadeEdges(QAbstractScrollArea& area, FadeGround ground,
+               std::function<bool(Qt::Edge)> cuts = {});
 
 } // namespace ullage::app
