@@ -89,7 +89,7 @@ ChartSpec clearingChart(const ledger::Batch& batch, const ledger::Assessment& so
     }
     const auto& clearing = *so.clearing;
     spec.summary =
-        Words::tr("Clears in %1 s now.").arg(numberText(clearing.now.value(), 0, wording.locale));
+        Words::tr("Clears in %1 s now.").arg(clearingNumber(clearing.now, wording.locale));
     if (clearing.fit) {
         ChartSeries band{.name = Words::tr("90 % band"),
                          .kind = SeriesKind::Area,

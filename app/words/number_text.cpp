@@ -213,9 +213,15 @@ QString filmsLeftText(chemistry::Films films, const Wording& wording)
     return filmsText(chemistry::Films(usableFilms(films.value())), wording);
 }
 
+QString clearingNumber(chemistry::Seconds time, const QLocale& locale)
+{
+    constexpr double kSlack = 1e-6; // a whole second that was reckoned is not the next one
+    return numberText(std::ceil(time.value() - kSlack), 0, locale);
+}
+
 QString clearingText(chemistry::Seconds time, const QLocale& locale)
 {
-    return Words::tr("%1 s").replace(u' ', kNoBreak).arg(numberText(time.value(), 0, locale));
+    return Words::tr("%1 s").replace(u' ', kNoBreak).arg(clearingNumber(time, locale));
 }
 
 QString percentText(double share, const QLocale& locale)

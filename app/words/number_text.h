@@ -26,7 +26,10 @@ QString shortTemperatureText(chemistry::Celsius temperature, const Wording& word
 enum class TimeStep { Second, FiveSeconds, AtLeastFiveSeconds };
 /// "12:35", from an hour on "1:05:00"; rounded to the step, negative times with a minus.
 QString timeText(chemistry::Seconds time, TimeStep step = TimeStep::Second);
-/// "121 s": what a piece of film takes to clear, as it is tested and entered.
+/// "121": the seconds that a piece of film takes to clear, up to a whole one, since a fixing time
+/// that must not fall short is reckoned from them.
+QString clearingNumber(chemistry::Seconds time, const QLocale& locale);
+/// "121 s": the same with its unit.
 QString clearingText(chemistry::Seconds time, const QLocale& locale);
 
 /// "2⅓": thirds and quarters as fractions, other parts to a tenth.

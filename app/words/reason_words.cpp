@@ -53,7 +53,7 @@ public:
             return Words::tr("A test failed: discard it.");
         case ReasonCode::ClearingDoubled:
             return Words::tr("Clears in %1 s, at least twice the fresh %2 s: discard it.")
-                .arg(number("last_s", 0), number("fresh_s", 0));
+                .arg(seconds("last_s"), seconds("fresh_s"));
         case ReasonCode::CapacityReached:
             return Words::tr("%1 of %2 per litre done: discard it.", "films done, capacity")
                 .arg(number("wear", 1), films("capacity"));
@@ -103,6 +103,10 @@ public:
 
 private:
     [[nodiscard]] bool airCounts() const { return m_batch.limits && m_batch.limits->airCounts(); }
+    [[nodiscard]] QString seconds(std::string_view name) const
+    {
+        return clearingNumber(chemistry::Seconds(m_reason.number(name)), m_wording.locale);
+    }
     [[nodiscard]] QString number(std::string_view name, int decimals) const
     {
         return numberText(m_reason.number(name), decimals, m_wording.locale);

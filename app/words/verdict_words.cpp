@@ -59,6 +59,9 @@ ShelfLines reasonLines(const ledger::Reason& reason, const ledger::Batch& batch,
     const auto number = [&](std::string_view name, int decimals) {
         return numberText(reason.number(name), decimals, wording.locale);
     };
+    const auto seconds = [&](std::string_view name) {
+        return clearingNumber(chemistry::Seconds(reason.number(name)), wording.locale);
+    };
     const auto percent = [&](std::string_view name) {
         return percentText(reason.number(name), wording.locale);
     };
@@ -68,8 +71,8 @@ ShelfLines reasonLines(const ledger::Reason& reason, const ledger::Batch& batch,
     case ReasonCode::TestFailed:
         return {Words::tr("a test failed"), {}};
     case ReasonCode::ClearingDoubled:
-        return {Words::tr("clears in %1 s").arg(number("last_s", 0)),
-                Words::tr("%1 s when fresh").arg(number("fresh_s", 0))};
+        return {Words::tr("clears in %1 s").arg(seconds("last_s")),
+                Words::tr("%1 s when fresh").arg(seconds("fresh_s"))};
     case ReasonCode::CapacityReached:
         return {Words::tr("capacity reached"),
                 Words::tr("%1 done").arg(filmsText(batch.filmsDone, wording))};

@@ -34,6 +34,14 @@ TEST(NumberText, Temperature)
     EXPECT_EQ(plain(shortTemperatureText(Celsius(20), {{}, kBritish})), "20 °C");
 }
 
+TEST(NumberText, AClearingTimeIsInWholeSecondsAndNeverTooShort)
+{
+    const QLocale british("en_GB");
+    EXPECT_EQ(clearingText(Seconds(121), british), "121\u00a0s");
+    EXPECT_EQ(clearingText(Seconds(75.3), british), "76\u00a0s");
+    EXPECT_EQ(clearingText(Seconds(60 + 1e-9), british), "60\u00a0s");
+}
+
 TEST(NumberText, Time)
 {
     EXPECT_EQ(timeText(Seconds(755)), "12:35");
