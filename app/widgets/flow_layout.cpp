@@ -81,7 +81,9 @@ int FlowLayout::layOut(const QRect& rect, bool place) const
         for (QLayoutItem* item : row) {
             QSize size = sizeIn(*item, rect.width());
             if (item->expandingDirections() & Qt::Horizontal)
-                size.rwidth() += spare / static_cast<int>(wide);
+                size.setWidth(std::clamp(size.width() + spare / static_cast<int>(wide),
+                                         size.width(),
+                                         std::max(size.width(), item->maximumSize().width())));
             // Words beside a field stand at the height of its words.
             if (place)
                 item->setGeometry(QRect(QPoint(x, y + (height - size.height()) / 2), size));
