@@ -154,7 +154,7 @@ TEST_F(WrongFile, ALinkToNothing)
 TEST_F(WrongFile, APipe)
 {
     ASSERT_EQ(::mkfifo(QFile::encodeName(path()).constData(), 0600), 0);
-    expectRefused(folder(), path(), "no book");
+    expectRefused(folder(), path(), "not a book");
     struct stat is {
     };
     ASSERT_EQ(::stat(QFile::encodeName(path()).constData(), &is), 0);
@@ -163,8 +163,8 @@ TEST_F(WrongFile, APipe)
 
 TEST_F(WrongFile, ADevice)
 {
-    expectRefused(folder(), QStringLiteral("/dev/null"), "no book");
-    expectRefused(folder(), QStringLiteral("/dev/full"), "no book");
+    expectRefused(folder(), QStringLiteral("/dev/null"), "not a book");
+    expectRefused(folder(), QStringLiteral("/dev/full"), "not a book");
 }
 
 TEST_F(WrongFile, NoName)
