@@ -32,8 +32,14 @@ void addPiece(std::vector<RunFilmRow>& rows, const RunFilm& film, const FilmReco
     const auto like = std::find_if(rows.begin(), rows.end(), [&](const RunFilmRow& row) {
         return !marked && !row.marked && row.film.count < kMostInARow && isAlike(row.film, film);
     });
-    RunFilmRow& row = like == rows.end() ? rows.emplace_back(RunFilmRow{film, {}, marked}) : *like;
-    row.film.count = like == rows.end() ? 1 : row.film.count + 1;
+    if (like != rows.end()) {
+        ++like->film.count;
+        if (line)
+            like->lines.push_back(*line);
+        return;
+    }
+    RunFilmRow& row = rows.emplace_back(RunFilmRow{film, {}, marked});
+    row.film.count = 1;
     if (line)
         row.lines.push_back(*line);
 }
