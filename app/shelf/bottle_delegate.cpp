@@ -120,8 +120,12 @@ void paintRoomy(QPainter& painter, const QRectF& cell, const BottleView& bottle,
     const double left = cell.left() + kSide + 18;
     const double width = cell.right() - kSide - 10 - left;
     const QRectF solution(cell.left() + 8, foot + 7, cell.width() - 16, 16);
-    drawLine(painter, solution, fitted(Theme::font(TextRole::Small), bottle.solutionName, solution),
-             c.ink, bottle.solutionName, Qt::AlignHCenter);
+    // A name that its label has no room for stands below it; its card tells the solution.
+    const bool named = tapeHoldsName(bottle, scale);
+    const QString& below = named ? bottle.solutionName : bottle.name;
+    drawLine(painter, solution,
+             fitted(named ? Theme::font(TextRole::Small) : verdictFont(12), below, solution), c.ink,
+             below, Qt::AlignHCenter);
     const QRectF tally(cell.left() + 10, foot + 25, cell.width() - 20, 13);
     painter.setPen(c.ink);
     if (!bottle.unread && (bottle.filmsDone > 0 || bottle.uncounted))

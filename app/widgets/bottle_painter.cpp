@@ -94,34 +94,55 @@ QFont fitted(const QString& text, QFont font, double width, int smallest)
     return font;
 }
 
-void paintTape(QPainter& painter, const BottleShape& shape, const BottleView& bottle)
+double tapeWidth(const BottleShape& shape)
+{
+    const double body = 2 * shape.radiusAt(shape.labelHeight()); // narrower when squeezed
+    return std::round(std::max({body * 0.91, shape.width() * 0.7, 62.0}));
+}
+
+constexpr double kTapeInset = 8; // of its words, both sides
+
+// Words on a smaller bottle are not smaller in the same measure: they are read from as far away.
+int tapePixels(double pixels, double scale)
+{
+    constexpr double kMost = 1.35;
+    return static_cast<int>(std::round(pixels * std::clamp(1 / scale, 1.0, kMost)));
+}
+
+QFont tapeName(const QString& name, double room, double scale)
+{
+    QFont font = Theme::font(TextRole::Strong);
+    font.setPixelSize(tapePixels(12, scale));
+    font.setWeight(QFont::Bold);
+    return fitted(name, font, room, tapePixels(9, scale));
+}
+
+void paintTape(QPainter& painter, const BottleShape& shape, const BottleView& bottle, double scale)
 {
     const Colours& c = colours();
-    const double body = 2 * shape.radiusAt(shape.labelHeight()); // narrower when squeezed
-    const double width = std::round(std::max({body * 0.91, shape.width() * 0.7, 62.0}));
+    const double width = tapeWidth(shape);
     const QRectF tape(-width / 2, -std::round(shape.labelHeight() + 22), width, 44);
     painter.setPen(QPen(c.tapeBorder, 1));
     painter.setBrush(c.tape);
     painter.drawRoundedRect(tape, 2, 2);
-    QFont name = Theme::font(TextRole::Strong);
-    name.setPixelSize(12);
-    name.setWeight(QFont::Bold);
-    const double room = width - 8;
-    name = fitted(bottle.name, name, room, 9);
+    const double room = width - kTapeInset;
+    const QFont name = tapeName(bottle.name, room, scale);
+    constexpr auto kPlaced = Qt::AlignCenter | Qt::TextSingleLine | Qt::TextDontClip;
     painter.setFont(name);
     painter.setPen(c.tapeInk);
-    painter.drawText(tape.adjusted(4, 6, -4, -22), Qt::AlignCenter | Qt::TextSingleLine,
+    painter.drawText(tape.adjusted(4, 5, -4, -24), kPlaced,
                      oneLine(bottle.name, QFontMetricsF(name), room));
     QFont date = Theme::font(TextRole::Axis);
     date.setWeight(QFont::Medium);
-    constexpr int kSmallest = 9;
-    const QFont whole = fitted(bottle.mixedText, date, room, kSmallest);
+    date.setPixelSize(tapePixels(date.pixelSize(), scale));
+    const int smallest = tapePixels(9, scale);
+    const QFont whole = fitted(bottle.mixedText, date, room, smallest);
     const bool fits = QFontMetricsF(whole).horizontalAdvance(bottle.mixedText) <= room;
     const QString mixed = fits || bottle.mixedDate.isEmpty() ? bottle.mixedText : bottle.mixedDate;
-    date = fitted(mixed, date, room, kSmallest);
+    date = fitted(mixed, date, room, smallest);
     painter.setFont(date);
     painter.setPen(c.tapeQuiet);
-    painter.drawText(tape.adjusted(4, 22, -4, -6), Qt::AlignCenter | Qt::TextSingleLine,
+    painter.drawText(tape.adjusted(4, 24, -4, -5), kPlaced,
                      oneLine(mixed, QFontMetricsF(date), room));
 }
 
@@ -165,6 +186,12 @@ BottleShape shapeOf(const BottleView& bottle)
     const double air = std::max(bottle.airMl, bottle.capacityMl * 0.02);
     return BottleShape(bottle.material, bottle.capacityMl,
                        std::min(bottle.capacityMl, bottle.volumeMl + air));
+}
+
+bool tapeHoldsName(const BottleView& bottle, double scale)
+{
+    const double room = tapeWidth(shapeOf(bottle)) - kTapeInset;
+    return QFontMetricsF(tapeName(bottle.name, room, scale)).horizontalAdvance(bottle.name) <= room;
 }
 
 void paintBottle(QPainter& painter, const QPointF& foot, double scale, const BottleView& bottle,
@@ -211,7 +238,7 @@ void paintBottle(QPainter& painter, const QPointF& foot, double scale, const Bot
     paintFeatures(painter, shape, bottle);
     paintCap(painter, shape, bottle);
     if (label == BottleLabel::Tape)
-        paintTape(painter, shape, bottle);
+        paintTape(painter, shape, bottle, scale);
     painter.restore();
 }
 

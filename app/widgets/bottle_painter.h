@@ -23,6 +23,9 @@ BottleShape shapeOf(const BottleView& bottle);
 void paintBottle(QPainter& painter, const QPointF& foot, double scale, const BottleView& bottle,
                  BottleLabel label = BottleLabel::Tape);
 
+/// Whether its label has room for the whole name at that scale.
+bool tapeHoldsName(const BottleView& bottle, double scale);
+
 /// The tallest bottle there can be with its cap, at scale 1.
 inline constexpr double kTallestBottle = 206;
 

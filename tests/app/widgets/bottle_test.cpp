@@ -147,3 +147,15 @@ TEST(Bottle, DeveloperDarkensWithStanding)
     bottle.standing = 0.9;
     EXPECT_LT(liquidColour(bottle).lightness(), young.lightness() - 20);
 }
+
+TEST(BottlePainter, TellsWhereItsLabelHasNoRoomForTheName)
+{
+    BottleView bottle;
+    bottle.capacityMl = 1000;
+    bottle.volumeMl = 900;
+    bottle.name = QStringLiteral("Fix 14");
+    EXPECT_TRUE(tapeHoldsName(bottle, 1));
+    EXPECT_TRUE(tapeHoldsName(bottle, 0.75));
+    bottle.name = QStringLiteral("Wash aid of the evening course 8");
+    EXPECT_FALSE(tapeHoldsName(bottle, 1));
+}
