@@ -23,9 +23,9 @@ constexpr int kWords = 114; // from the board to the lower edge
 constexpr int kSide = 5;    // between a cell's edge and the card of a selected bottle
 
 // Compact cell.
-constexpr int kCompactHeight = 116;
-constexpr int kCompactBoard = 102;
-constexpr double kCompactScale = 0.44;
+constexpr int kCompactHeight = 108;
+constexpr int kCompactBoard = 94;
+constexpr double kCompactScale = 0.43;
 constexpr int kCompactBottle = 66; // room for the bottle at the left
 constexpr int kTightPixels = 11;   // of words on three lines in place of two
 constexpr int kTightLine = 13;
@@ -160,24 +160,24 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
         return QRectF(left, cell.top() + top, width, height);
     };
     // The name whole, and of the solution what still fits.
-    const QFont nameFont = fitted(verdictFont(13), bottle.name, line(9, 18));
+    const QFont nameFont = fitted(verdictFont(13), bottle.name, line(5, 18));
     const double nameWidth =
         std::min(width, QFontMetricsF(nameFont).horizontalAdvance(bottle.name) + 6);
-    drawLine(painter, line(9, 18), nameFont, c.ink, bottle.name);
+    drawLine(painter, line(5, 18), nameFont, c.ink, bottle.name);
     const QFont small = Theme::font(TextRole::Small);
-    drawLine(painter, line(9, 18).adjusted(nameWidth, 0, 0, 0), small, c.quiet,
+    drawLine(painter, line(5, 18).adjusted(nameWidth, 0, 0, 0), small, c.quiet,
              knownBy(bottle.solutionName, QFontMetricsF(small), width - nameWidth));
     painter.setFont(verdictFont(12));
-    paintMark(painter, line(28, 18), bottle);
+    paintMark(painter, line(23, 18), bottle);
     if (bottle.subline.isEmpty()) {
-        drawWrapped(painter, line(47, 32), bottle.headline);
+        drawWrapped(painter, line(41, 32), bottle.headline);
     } else {
-        QFont font = fitted(mediumFont(), bottle.headline, line(46, 16));
+        QFont font = fitted(mediumFont(), bottle.headline, line(40, 16));
         const bool twoLines = QFontMetricsF(font).horizontalAdvance(bottle.headline) > width;
-        QRectF place = line(46, 16);
+        QRectF place = line(40, 16);
         if (twoLines) {
             font.setPixelSize(kTightPixels);
-            place = line(44, kTightLine);
+            place = line(38, kTightLine);
         }
         QStringList words = brokenLines(bottle.headline, QFontMetricsF(font), width);
         drawLine(painter, place, font, c.ink, words.takeFirst());
@@ -194,9 +194,9 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
         return; // nobody knows what it has done
     if ((bottle.filmsDone > 0 || bottle.uncounted) &&
         tallyWidth(bottle.filmsDone, 10, bottle.uncounted) <= width)
-        paintTally(painter, line(84, 10), Qt::AlignLeft, bottle.filmsDone, bottle.uncounted);
+        paintTally(painter, line(77, 10), Qt::AlignLeft, bottle.filmsDone, bottle.uncounted);
     else
-        drawLine(painter, line(81, 16), Theme::font(TextRole::Axis), c.quiet,
+        drawLine(painter, line(74, 16), Theme::font(TextRole::Axis), c.quiet,
                  tallyText(bottle.filmsDone, bottle.uncounted));
 }
 
