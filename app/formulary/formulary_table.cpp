@@ -15,6 +15,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ullage::app
 {
@@ -29,6 +30,7 @@ constexpr int kMostLines = 3;   // a longer text ends with an ellipsis; the tool
 constexpr int kWidestWord = 220;
 constexpr int kWidestLeast = 700; // what a folded page has in the smallest window
 constexpr int kRowsSeen = 8;
+constexpr int kSortMark = 16; // beside the heading that the rows are sorted by
 
 int roundedUp(double width) { return static_cast<int>(std::ceil(width)); }
 
@@ -196,9 +198,7 @@ QSize FormularyTable::minimumSizeHint() const
     int width = verticalScrollBar()->sizeHint().width();
     for (const Width& column : m_widths)
         width += column.least;
-    const int rows = std::min(model()->rowCount(), kRowsSeen);
-    return {std::min(width, kWidestLeast),
-            horizontalHeader()->sizeHint().height() + rows * kRowHeight};
+    return {std::min(width, kWidestLeast), horizontalHeader()->sizeHint().height() + m_seenHeight};
 }
 
 void FormularyTable::changeEvent(QEvent* event)
@@ -218,9 +218,11 @@ void FormularyTable::resizeEvent(QResizeEvent* event)
 void FormularyTable::measure()
 {
     const QFontMetricsF metrics(font());
+    const QFontMetricsF headings(Theme::font(TextRole::CardTitle));
     m_widths.clear();
     for (int column = 0; column < model()->columnCount(); ++column) {
-        const int heading = horizontalHeader()->sectionSizeHint(column);
+        const QString title = model()->headerData(column, Qt::Horizontal).toString();
+        const int heading = roundedUp(headings.horizontalAdvance(title)) + 2 * kInset + kSortMark;
         double wanted = 0;
         double word = 0;
         for (int row = 0; row < model()->rowCount(); ++row) {
@@ -273,11 +275,13 @@ void FormularyTable::fitColumns()
     for (const int width : widthsIn(viewport()->width()))
         horizontalHeader()->resizeSection(column++, width);
     fitRows();
+    updateGeometries(); // else its bars are of the columns before until it is idle
 }
 
 void FormularyTable::fitRows()
 {
     const QFontMetricsF metrics(font());
+    int seen = 0;
     for (int row = 0; row < model()->rowCount(); ++row) {
         qsizetype lines = 1;
         for (int column = 0; column < model()->columnCount(); ++column) {
@@ -286,9 +290,13 @@ void FormularyTable::fitRows()
                 lines,
                 linesOf(model()->index(row, column).data().toString(), metrics, width).size());
         }
-        verticalHeader()->resizeSection(row,
-                                        kRowHeight + (static_cast<int>(lines) - 1) * kLineHeight);
+        const int height = kRowHeight + (static_cast<int>(lines) - 1) * kLineHeight;
+        verticalHeader()->resizeSection(row, height);
+        if (row < kRowsSeen)
+            seen += height;
     }
+    if (std::exchange(m_seenHeight, seen) != seen)
+        updateGeometry();
 }
 
 QString FormularyTable::chosen() const

@@ -99,6 +99,7 @@ private:
     QList<int> m_numbers;
     int m_stretched;
     std::vector<Width> m_widths; // one a column
+    int m_seenHeight = 0;        // of the rows that are seen at least
 };
 
 } // namespace ullage::app

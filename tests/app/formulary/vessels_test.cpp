@@ -12,6 +12,7 @@
 #include "app/formulary/vessel_editor.h"
 #include "app/formulary/vessels_tab.h"
 #include "app/widgets/explanation_view.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/quantity_edit.h"
 #include "app/words/shown_names.h"
 #include "tests/app/closed_door.h"
@@ -121,22 +122,29 @@ TEST(VesselsTab, editsAndRetiresTheChosenBottle)
         EXPECT_FALSE(book.formulary.isWithdrawnVessel(choice.vessel->id)) << "it is not offered";
 }
 
+// Names are broken between words; figures never.
 TEST(VesselsTab, showsWholeNamesHoweverNarrow)
 {
     TinyBook book;
     VesselsTab tab(book.door);
     tab.setFormulary(book.formulary, english());
     tab.show();
+    const auto* table = tab.table();
+    const QFontMetricsF metrics(table->font());
     for (const int width : {500, 1200}) {
         tab.resize(width, 400);
         QTest::qWait(0);
-        const auto* table = tab.table();
-        for (int column = 0; column < table->model()->columnCount(); ++column) {
-            for (int row = 0; row < table->model()->rowCount(); ++row) {
+        for (int row = 0; row < table->model()->rowCount(); ++row) {
+            for (int column = 0; column < table->model()->columnCount(); ++column) {
                 const QString text = table->model()->index(row, column).data().toString();
-                EXPECT_GE(table->columnWidth(column),
-                          table->fontMetrics().horizontalAdvance(text) + 16)
-                    << text.toStdString() << " at " << width;
+                const double room = table->columnWidth(column) - 16;
+                const QStringList lines = brokenLines(text, metrics, room);
+                EXPECT_GE(table->rowHeight(row), 36 + 17 * (lines.size() - 1));
+                for (const QString& line : lines)
+                    EXPECT_LE(metrics.horizontalAdvance(line), room)
+                        << line.toStdString() << " at " << width;
+                const bool figure = column == 1 || column == 3 || column == 4;
+                EXPECT_TRUE(!figure || lines.size() == 1) << text.toStdString();
             }
         }
     }
