@@ -17,9 +17,10 @@ namespace
 
 constexpr double kCap = 16;
 constexpr double kAround = 10;
-constexpr double kLargest = 1.7; // times its natural size
+constexpr double kLargest = 1.4; // times its natural size
 constexpr double kSmallest = 0.55;
 constexpr double kTick = 16; // of the mark, beside the bottle
+constexpr double kBeforeWords = 6;
 
 } // namespace
 
@@ -45,7 +46,11 @@ void MixingPicture::paintEvent(QPaintEvent*)
 {
     const BottleShape shape = shapeOf(m_bottle);
     const double tall = shape.height() + kCap;
-    const double scale = std::min(kLargest, (height() - 2 * kAround) / tall);
+    const QFont font = Theme::font(TextRole::Strong);
+    const double words = QFontMetricsF(font).horizontalAdvance(m_markText) + 2;
+    const double beside = m_markMl > 0 ? kTick + kBeforeWords + words : 0;
+    const double scale = std::min({kLargest, (height() - 2 * kAround) / tall,
+                                   (width() / 2.0 - beside) / (shape.width() / 2)});
     if (scale < kSmallest)
         return;
     QPainter painter(this);
@@ -60,12 +65,10 @@ void MixingPicture::paintEvent(QPaintEvent*)
     const double right = foot.x() + shape.width() * scale / 2 + kTick;
     painter.setPen(QPen(colours().ink, 1.5, Qt::DashLine));
     painter.drawLine(QPointF(foot.x() - half, y), QPointF(right, y));
-    const QFont font = Theme::font(TextRole::Strong);
     painter.setFont(font);
     painter.setPen(colours().ink);
-    painter.drawText(
-        QRectF(right + 6, y - 12, QFontMetricsF(font).horizontalAdvance(m_markText) + 2, 24),
-        Qt::AlignLeft | Qt::AlignVCenter, m_markText);
+    painter.drawText(QRectF(right + kBeforeWords, y - 12, words, 24),
+                     Qt::AlignLeft | Qt::AlignVCenter, m_markText);
 }
 
 } // namespace ullage::app

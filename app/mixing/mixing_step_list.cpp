@@ -55,7 +55,9 @@ double paintWords(QPainter& painter, const MixingStep& step, const QRectF& row, 
         static_cast<qsizetype>((words.height() - named - kBeforeDetail) / kDetailLine);
     QStringList detail;
     if (!step.detail.isEmpty())
-        detail = atMost(brokenLines(step.detail, QFontMetricsF(small), words.width()), most);
+        detail = brokenLines(step.detail, QFontMetricsF(small), words.width());
+    // Under a name of two lines a piece of it would say nothing.
+    detail = name.size() > 1 && detail.size() > most ? QStringList() : atMost(detail, most);
     const double tall =
         named +
         (detail.isEmpty() ? 0 : kBeforeDetail + static_cast<double>(detail.size()) * kDetailLine);
