@@ -26,7 +26,7 @@ namespace
 constexpr int kInset = 8;
 constexpr int kRowHeight = 36;
 constexpr int kLineHeight = 17; // what a row is taller for each line more
-constexpr int kMostLines = 3;   // a longer text ends with an ellipsis; the tool tip has it all
+constexpr int kMostLines = 5;   // a longer text ends with an ellipsis; the tool tip has it all
 constexpr int kWidestWord = 220;
 constexpr int kWidestLeast = 700; // what a folded page has in the smallest window
 constexpr int kRowsSeen = 8;
