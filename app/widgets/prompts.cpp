@@ -2,20 +2,25 @@
 
 #include "app/widgets/choice_dialog.h"
 #include "app/widgets/plain_text.h"
+#include "app/widgets/red_paper.h"
 #include "app/widgets/theme.h"
 
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QFileIconProvider>
+#include <QHeaderView>
 #include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QTreeView>
 
 namespace ullage::app
 {
 
 namespace
 {
+
+constexpr QSize kChooser(760, 500); // of files
 
 // Tells folders from files and looks into neither: what Qt's own provider does to find out what a
 // file is opens it, and closing the open book by the way drops its locks.
@@ -119,6 +124,7 @@ private:
         box.setText(text);
         box.setDetailedText(detail);
         box.setStandardButtons(QMessageBox::Close);
+        showQtDialogInRed(box);
         box.exec();
     }
 
@@ -132,6 +138,11 @@ private:
         dialog.setIconProvider(&names);
         if (!filter.isEmpty())
             dialog.setNameFilters(filter.split(QStringLiteral(";;")));
+        // Whole dates, and a name beside them.
+        if (auto* files = dialog.findChild<QTreeView*>(QStringLiteral("treeView")))
+            files->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
+        dialog.resize(kChooser);
+        showQtDialogInRed(dialog);
         const bool done = dialog.exec() == QDialog::Accepted && !dialog.selectedFiles().isEmpty();
         return done ? std::optional(dialog.selectedFiles().constFirst()) : std::nullopt;
     }

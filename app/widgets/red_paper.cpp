@@ -81,4 +81,13 @@ void showTypingInRed(QWidget& words)
     follow();
 }
 
+// A window itself takes no effect; its parts do.
+void showQtDialogInRed(QWidget& dialog)
+{
+    for (auto* part : dialog.findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
+        if (!part->isWindow())
+            showTypingInRed(*part);
+    }
+}
+
 } // namespace ullage::app

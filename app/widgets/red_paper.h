@@ -17,4 +17,7 @@ void showPreviewInRed(QPrintPreviewDialog& preview);
 /// ground turned round, which on the red screen is nearly white.
 void showTypingInRed(QWidget& words);
 
+/// The same of a dialog of Qt's own with its pictures, as it stands now.
+void showQtDialogInRed(QWidget& dialog);
+
 } // namespace ullage::app

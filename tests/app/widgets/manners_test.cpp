@@ -1,5 +1,6 @@
 #include "app/widgets/manners.h"
 
+#include "app/widgets/red_paper.h"
 #include "app/widgets/theme.h"
 #include "tests/app/light_of.h"
 
@@ -9,6 +10,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMainWindow>
+#include <QMessageBox>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScreen>
@@ -189,6 +191,22 @@ TEST(Manners, WhereWordsAreTypedNothingIsWhiteOnTheRedScreen)
     theme.setDarkRoom(false);
     EXPECT_LT(red, 40);
     EXPECT_EQ(words->viewport()->graphicsEffect(), nullptr) << "nothing stays of it";
+}
+
+TEST(Manners, PicturesOfQtsOwnDialogsAreRedOnTheRedScreen)
+{
+    auto& theme = ullage::app::Theme::instance();
+    QMessageBox box;
+    box.setIcon(QMessageBox::Warning); // yellow
+    box.setText(QStringLiteral("The labels were not saved."));
+    ullage::app::showQtDialogInRed(box);
+    box.show();
+    theme.setDarkRoom(true);
+    QTest::qWait(1);
+    const ullage::app::Light red = ullage::app::lightOf(box);
+    theme.setDarkRoom(false);
+    EXPECT_EQ(red.others, 0);
+    EXPECT_GT(red.red, 100) << "and can be read";
 }
 
 TEST(Manners, TabsAreShownWhole)
