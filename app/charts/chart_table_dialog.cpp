@@ -46,6 +46,9 @@ ChartTableDialog::ChartTableDialog(const ChartSpec& spec, QWidget* parent)
     auto* copy = buttons->addButton(tr("Copy"), QDialogButtonBox::ActionRole);
     auto* keep = buttons->addButton(tr("E&xport…"), QDialogButtonBox::ActionRole);
     keep->setAccessibleName(tr("Export table"));
+    for (QPushButton* button : {copy, keep})
+        button->setAutoDefault(false);
+    buttons->button(QDialogButtonBox::Close)->setDefault(true);
     QAction* entry = TableExport::offer(table);
     connect(keep, &QPushButton::clicked, entry, &QAction::trigger);
     const auto toClipboard = [this] { QApplication::clipboard()->setText(asText()); };

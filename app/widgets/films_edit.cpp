@@ -96,7 +96,7 @@ void FilmsEdit::addFilm(const ledger::RunFilm& film)
     row.format->setFixedWidth(118);
     row.format->setFormat(film.format);
     row.format->setAccessibleName(tr("Format"));
-    row.count->setFixedWidth(74);
+    row.count->setFixedWidth(88); // "× 36", with the arrows beside it
     row.count->setPrefix(QStringLiteral("× "));
     row.count->setValue(film.count);
     row.index->setRange(0.1, 1'000'000);

@@ -4,6 +4,7 @@
 #include "app/widgets/red_paper.h"
 
 #include <QComboBox>
+#include <QLineEdit>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
 #include <QSize>
@@ -18,6 +19,18 @@ namespace
 
 constexpr QSize kSize(900, 660); // within a screen of 1024 × 700
 
+// Qt reckons the box without the padding of ours, and made its field before it stood in the box: it
+// took what a field by itself has, which pushes the figure out of sight.
+void fitZoom(QComboBox& zoom)
+{
+    if (QLineEdit* field = zoom.lineEdit()) {
+        field->setStyleSheet(QStringLiteral("border: none; padding: 0; min-height: 0;"));
+        field->setMinimumSize(0, 0);
+    }
+    zoom.setMinimumWidth(zoom.sizeHint().width() +
+                         zoom.fontMetrics().horizontalAdvance(QStringLiteral("000")));
+}
+
 } // namespace
 
 QPrintPreviewDialog* openPaperPreview(const QString& title, std::shared_ptr<QPrinter> printer,
@@ -27,10 +40,8 @@ QPrintPreviewDialog* openPaperPreview(const QString& title, std::shared_ptr<QPri
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(plainTitle(title));
     showPreviewInRed(*dialog);
-    // Qt gives the box of zooms room for its letters and none for the padding that ours have.
     for (auto* zoom : dialog->findChildren<QComboBox*>())
-        zoom->setMinimumWidth(zoom->sizeHint().width() +
-                              zoom->fontMetrics().horizontalAdvance(QStringLiteral("000")));
+        fitZoom(*zoom);
     QObject::connect(dialog, &QPrintPreviewDialog::paintRequested, dialog,
                      [printer = std::move(printer), paint = std::move(paint)](QPrinter* paper) {
                          paint(*paper);

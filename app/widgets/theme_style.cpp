@@ -41,6 +41,8 @@ QPushButton[look="quiet"][menu="true"] { padding-right: 19px; }
 QPushButton[look="quiet"][menu="true"]::menu-indicator { right: 5px; }
 QPushButton[look="danger"] { color: @red; }
 QDialog QPushButton[look="danger"]:default { background: @red; color: @onInk; }
+QPushButton[look="danger"]:disabled, QDialog QPushButton[look="danger"]:default:disabled {
+  background: @border; color: @faded; border-color: @border; }
 QPushButton[look="chip"] { border-radius: 16px; padding: 6px 15px; }
 QPushButton[look="chip"]:focus { padding: 5px 14px; }
 QPushButton[look="chip"]:checked { background: @ink; color: @onInk; border-color: @ink; }
