@@ -3,6 +3,7 @@
 #include "app/dialogs/decant_row.h"
 #include "app/widgets/tab_order.h"
 #include "app/widgets/theme.h"
+#include "app/widgets/why_not.h"
 #include "app/words/batch_names.h"
 #include "app/words/cautions.h"
 #include "app/words/number_text.h"
@@ -67,6 +68,7 @@ DecantDialog::DecantDialog(Door& door, const Bottle& bottle, QWidget* parent)
     connect(m_another, &QPushButton::clicked, this, &DecantDialog::addRowOfBottle);
     connect(m_fewer, &QPushButton::clicked, this, &DecantDialog::takeLastAway);
     connect(when, &WhenEdit::changed, this, &DecantDialog::tellRows);
+    connect(&door, &Door::standingChanged, this, &DecantDialog::offer); // after the base's own
     tellRows();
     addRowOfBottle();
     showFollows(Follows::Always);
@@ -141,7 +143,16 @@ void DecantDialog::tellRows()
         m_free.push_back(choice.vessel->id);
     for (DecantRow* row : m_rows)
         row->setVessels(choices);
+    offer();
     showLeft();
+}
+
+// Where no bottle is free nothing is asked: why, and what to do, stands beside it.
+void DecantDialog::offer()
+{
+    m_area->setVisible(!m_free.empty());
+    if (!door().readOnly())
+        setWhyNot(deedButton(), m_free.empty() ? nothingFollows() : QString());
 }
 
 Millilitres DecantDialog::taken() const

@@ -38,6 +38,7 @@ private:
     void takeLastAway();
     /// The batch as it was then, and the vessels that were free.
     void tellRows();
+    void offer();
     void showLeft();
     /// Where every row says enough.
     [[nodiscard]] std::optional<std::vector<ledger::NewBatch>> batches() const;

@@ -57,6 +57,22 @@ protected:
 
 } // namespace
 
+TEST_F(Decanting, isNotOfferedWhereNoBottleIsFree)
+{
+    int mixed = 0;
+    const auto vessels = desk.session().formulary().currentVessels();
+    for (const auto& vessel : vessels) {
+        if (vessel->id != "starter-glass-1000")
+            desk.mix("starter-acid-fixer", vessel->id, 200, "Fix " + std::to_string(++mixed));
+    }
+    DecantDialog dialog(desk.door(), bottleOf(desk, dev));
+    dialog.show();
+    EXPECT_FALSE(dialog.deedButton()->isEnabled());
+    EXPECT_TRUE(dialog.deedButton()->toolTip().contains("No bottle is free"));
+    EXPECT_TRUE(dialog.consequences().join(' ').contains("No bottle is free")) << "at once";
+    EXPECT_FALSE(rows(dialog).front()->isVisible()) << "nothing is asked";
+}
+
 TEST_F(Decanting, asksWhereABottleWouldGetHardlyAnything)
 {
     ScriptedPrompts asked;
