@@ -44,7 +44,7 @@ TEST(NextFilm, OfACarriedTimeGivesTheRangeAndAsksForASecondPair)
         return nextFilm(batch, so, kNineThirty, chemistry::Celsius(celsius), english())
             .warnings.join(u'\n');
     };
-    EXPECT_FALSE(at(20).contains(QStringLiteral("Carried"))) << "the maker's own figure";
+    EXPECT_FALSE(at(20).contains(QStringLiteral("Extended"))) << "the maker's own figure";
     // 9:30 × 3.0^0.4 and × 1.5^0.4 at 16 °C
     const QString said = at(16);
     EXPECT_TRUE(said.contains(QStringLiteral("11:10 to 14:45"))) << said.toStdString();
