@@ -237,7 +237,15 @@ TEST_F(CorrectDialogTest, OfTheCupboardAndOfCans)
     const auto left = [&] { return *desk.door().cupboard()->items.front().stock.left; };
     const auto held = [&] { return desk.door().cupboard()->cans.front().stock.volume; };
     PageOn on(desk);
-    auto* taking = correcting<CorrectThingDialog>(on, "Taken from the cupboard");
+    const auto titleOf = [&](std::string_view kind) {
+        for (int row = 0; row < on.page.model()->rowCount(); ++row) {
+            const store::DayEntry* entry = on.page.model()->entry(row);
+            if (entry && entry->event.kind() == kind)
+                return on.page.model()->index(row).data().toString();
+        }
+        return QString();
+    };
+    auto* taking = correcting<CorrectThingDialog>(on, titleOf("taken"));
     ASSERT_NE(taking, nullptr);
     type(*taking, "How much, g", "150");
     taking->accept();
@@ -246,7 +254,7 @@ TEST_F(CorrectDialogTest, OfTheCupboardAndOfCans)
     ASSERT_TRUE(desk.session().undo());
     EXPECT_DOUBLE_EQ(left(), 400);
     on.settle();
-    auto* pouring = correcting<CorrectThingDialog>(on, "Poured into a waste container");
+    auto* pouring = correcting<CorrectThingDialog>(on, titleOf("poured-in"));
     ASSERT_NE(pouring, nullptr);
     type(*pouring, "Volume", "2500");
     pouring->accept();
