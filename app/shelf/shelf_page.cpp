@@ -39,15 +39,7 @@ constexpr int kLowWindow = 800;   // bottles with their words below leave no roo
 constexpr int kLowestCards = 332; // that bottles in rows make room for
 constexpr int kGoodCards = 370;   // that taller bottles leave them
 constexpr int kEasyCards = 470;   // in which all that is said of a bottle has room
-constexpr int kRoomForCharts = 1400;
-constexpr std::array kShares{35, 42, 34};      // of the width that the three have
-constexpr std::array kCloseShares{37, 33, 31}; // where the words would be too narrow by that
-
-// Of a page that wide, for what is next, what is left and each film.
-const std::array<int, 3>& sharesOf(int width)
-{
-    return width < kRoomForCharts ? kCloseShares : kShares;
-}
+constexpr std::array kShares{37, 33, 31}; // of the width: what is next, what is left, each film
 
 } // namespace
 
@@ -280,7 +272,7 @@ void ShelfPage::placeCards()
         for (QWidget* chart : {static_cast<QWidget*>(m_left), static_cast<QWidget*>(m_perFilm)})
             chart->setMinimumHeight(wide ? 0 : kChartBelow);
     }
-    const auto shares = wide ? sharesOf(width()) : std::array{1, 1, 0};
+    const auto shares = wide ? kShares : std::array{1, 1, 0};
     for (int column = 0; column < 3; ++column)
         m_grid->setColumnStretch(column, shares[static_cast<std::size_t>(column)]);
     m_view->setLow(!wide && window()->height() < kLowWindow);
@@ -291,9 +283,8 @@ void ShelfPage::placeCards()
 void ShelfPage::giveRoom()
 {
     const int all = width() - 2 * Space::kPage;
-    const std::array<int, 3>& shares = sharesOf(width());
     const int share =
-        (all - 2 * Space::kGap) * shares[0] / std::accumulate(shares.begin(), shares.end(), 0);
+        (all - 2 * Space::kGap) * kShares[0] / std::accumulate(kShares.begin(), kShares.end(), 0);
     m_next->setMinimumHeight(m_next->leastHeight(m_wide == true ? share : all));
 }
 
