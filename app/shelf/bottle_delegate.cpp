@@ -169,6 +169,7 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
              knownBy(bottle.solutionName, QFontMetricsF(small), width - nameWidth));
     painter.setFont(verdictFont(12));
     paintMark(painter, line(23, 18), bottle);
+    double tallyTop = 77;
     if (bottle.subline.isEmpty()) {
         drawWrapped(painter, line(41, 32), bottle.headline);
     } else {
@@ -178,6 +179,7 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
         if (twoLines) {
             font.setPixelSize(kTightPixels);
             place = line(38, kTightLine);
+            tallyTop += 3;
         }
         QStringList words = brokenLines(bottle.headline, QFontMetricsF(font), width);
         drawLine(painter, place, font, c.ink, words.takeFirst());
@@ -194,9 +196,9 @@ void paintCompact(QPainter& painter, QRectF cell, const BottleView& bottle)
         return; // nobody knows what it has done
     if ((bottle.filmsDone > 0 || bottle.uncounted) &&
         tallyWidth(bottle.filmsDone, 10, bottle.uncounted) <= width)
-        paintTally(painter, line(77, 10), Qt::AlignLeft, bottle.filmsDone, bottle.uncounted);
+        paintTally(painter, line(tallyTop, 10), Qt::AlignLeft, bottle.filmsDone, bottle.uncounted);
     else
-        drawLine(painter, line(74, 16), Theme::font(TextRole::Axis), c.quiet,
+        drawLine(painter, line(tallyTop - 3, 16), Theme::font(TextRole::Axis), c.quiet,
                  tallyText(bottle.filmsDone, bottle.uncounted));
 }
 
