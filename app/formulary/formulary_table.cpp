@@ -30,6 +30,7 @@ constexpr int kMostLines = 5;   // a longer text ends with an ellipsis; the tool
 constexpr int kWidestWord = 220;
 constexpr int kWidestLeast = 700; // what a folded page has in the smallest window
 constexpr int kRowsSeen = 8;
+constexpr int kSpare = 4;     // so that the last of those needs no bar
 constexpr int kSortMark = 16; // beside the heading that the rows are sorted by
 
 int roundedUp(double width) { return static_cast<int>(std::ceil(width)); }
@@ -198,7 +199,8 @@ QSize FormularyTable::minimumSizeHint() const
     int width = verticalScrollBar()->sizeHint().width();
     for (const Width& column : m_widths)
         width += column.least;
-    return {std::min(width, kWidestLeast), horizontalHeader()->sizeHint().height() + m_seenHeight};
+    return {std::min(width, kWidestLeast),
+            horizontalHeader()->sizeHint().height() + m_seenHeight + kSpare};
 }
 
 void FormularyTable::changeEvent(QEvent* event)
