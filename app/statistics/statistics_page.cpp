@@ -105,6 +105,9 @@ void StatisticsPage::build()
     m_progress->hide();
     for (QWidget* choice : std::initializer_list<QWidget*>{m_period, m_face, m_progress})
         flow->addWidget(choice);
+    QSizePolicy asWide = m_period->sizePolicy(); // as its words, whatever room there is
+    asWide.setHorizontalPolicy(QSizePolicy::Maximum);
+    m_period->setSizePolicy(asWide);
     auto* row = new QHBoxLayout;
     row->setSpacing(Space::kSmall);
     row->addWidget(choices, 1);
