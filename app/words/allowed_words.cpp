@@ -46,6 +46,7 @@ const std::vector<const char*>& allowedPhrases()
         QT_TRANSLATE_NOOP("Allowed", "a packet that is still in the cupboard"),
         QT_TRANSLATE_NOOP("Allowed", "a vessel in which nothing stands"),
         QT_TRANSLATE_NOOP("Allowed", "a vessel that was not withdrawn"),
+        QT_TRANSLATE_NOOP("Allowed", "a film without marks"),
         QT_TRANSLATE_NOOP("Allowed", "a decimal number as text, such as \"9.80\""),
         // the journal
         QT_TRANSLATE_NOOP("Allowed", "a JSON value"),
