@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>running film in %1</source>
-        <translation>Film entwickeln in %1</translation>
+        <translation>Film in %1</translation>
     </message>
     <message>
         <source>topping up %1</source>
@@ -45,11 +45,11 @@
     </message>
     <message>
         <source>marking %1 contaminated</source>
-        <translation>%1 als verunreinigt kennzeichnen</translation>
+        <translation>%1 als verunreinigt vermerken</translation>
     </message>
     <message>
         <source>marking %1 dissolved</source>
-        <translation>%1 als gelöst kennzeichnen</translation>
+        <translation>%1 als gelöst vermerken</translation>
     </message>
     <message>
         <source>note on %1</source>
@@ -148,10 +148,6 @@
         <translation>Eintragen von Verbrauchsmaterial</translation>
     </message>
     <message>
-        <source>teaching a code</source>
-        <translation>Zuordnen eines Codes</translation>
-    </message>
-    <message>
         <source>entering known work</source>
         <translation>Eintragen bekannter Arbeit</translation>
     </message>
@@ -162,6 +158,10 @@
     <message>
         <source>importing %1</source>
         <translation>%1 importieren</translation>
+    </message>
+    <message>
+        <source>adding a code</source>
+        <translation>Zuordnen eines Codes</translation>
     </message>
 </context>
 <context>
@@ -280,7 +280,7 @@
     </message>
     <message>
         <source>a bath of this run that is poured back</source>
-        <translation>ein Bad dieses Laufs, das zurückgegossen wird</translation>
+        <translation>ein Bad dieses Durchgangs, das zurückgegossen wird</translation>
     </message>
     <message>
         <source>135-36, 135-24, 120, 220, 4x5, 5x7, 8x10, or a sheet with its unit such as 9x12cm or 11x14in</source>
@@ -428,7 +428,7 @@
     </message>
     <message>
         <source>with its other half, at the same time and of the same volume</source>
-        <translation>mit ihrer anderen Hälfte, zur selben Zeit und mit demselben Volumen</translation>
+        <translation>mit ihrer anderen Hälfte, zur selben Zeit und mit derselben Menge</translation>
     </message>
     <message>
         <source>with &quot;form&quot;: &quot;liquid&quot;</source>
@@ -444,11 +444,15 @@
     </message>
     <message>
         <source>a vessel in which nothing stands</source>
-        <translation>ein Gefäß, in dem nichts steht</translation>
+        <translation>eine leere Flasche</translation>
     </message>
     <message>
         <source>a vessel that was not withdrawn</source>
-        <translation>ein Gefäß, das nicht zurückgezogen ist</translation>
+        <translation>eine Flasche, die nicht ausgemustert ist</translation>
+    </message>
+    <message>
+        <source>a film without marks</source>
+        <translation>ein Film ohne Vermerke</translation>
     </message>
 </context>
 <context>
@@ -512,7 +516,7 @@
     </message>
     <message>
         <source>Thrown away after this load instead of poured back</source>
-        <translation>Nach dieser Füllung weggegeben statt zurückgegossen</translation>
+        <translation>Nach dieser Ladung weggegossen statt zurückgegossen</translation>
     </message>
 </context>
 <context>
@@ -550,7 +554,7 @@
     </message>
     <message>
         <source>Acid stop</source>
-        <translation>Saures Stoppbad</translation>
+        <translation>Stoppbad</translation>
     </message>
     <message>
         <source>Fix</source>
@@ -816,7 +820,7 @@
     </message>
     <message>
         <source>Water stop, two fixing baths, running wash</source>
-        <translation>Wasserstopp, zwei Fixierbäder, fließend wässern</translation>
+        <translation>Wasserstopp, zwei Fixierbäder, Wässern fließend</translation>
     </message>
     <message>
         <source>Still to come after this run: %1</source>
@@ -847,11 +851,11 @@
     </message>
     <message>
         <source>Agitate now, %1 more</source>
-        <translation>Jetzt kippen, noch %1</translation>
+        <translation>Jetzt bewegen, noch %1</translation>
     </message>
     <message>
         <source>Agitate now</source>
-        <translation>Jetzt kippen</translation>
+        <translation>Jetzt bewegen</translation>
     </message>
     <message>
         <source>Change the water in %1</source>
@@ -859,11 +863,11 @@
     </message>
     <message>
         <source>agitate in %1</source>
-        <translation>kippen in %1</translation>
+        <translation>bewegen in %1</translation>
     </message>
     <message>
         <source>Agitate in %1</source>
-        <translation>Kippen in %1</translation>
+        <translation>Bewegen in %1</translation>
     </message>
     <message>
         <source>Ready: pour, then start</source>
@@ -895,10 +899,6 @@
 <context>
     <name>BenchPlan</name>
     <message>
-        <source>The tank takes no %1.</source>
-        <translation>Die Dose nimmt kein %1 auf.</translation>
-    </message>
-    <message>
         <source>%1 × %2 is more than the tank has room for (%3).</source>
         <translation>%1 × %2 ist mehr, als in die Dose passt (%3).</translation>
     </message>
@@ -908,7 +908,7 @@
     </message>
     <message>
         <source>The only one that can take this load.</source>
-        <translation>Die einzige, die für diese Füllung reicht.</translation>
+        <translation>Die einzige, die für diese Ladung reicht.</translation>
     </message>
     <message>
         <source>Mixed as a set with the developer.</source>
@@ -916,7 +916,7 @@
     </message>
     <message>
         <source>The oldest that can still take this load.</source>
-        <translation>Die älteste, die für diese Füllung noch reicht.</translation>
+        <translation>Die älteste, die für diese Ladung noch reicht.</translation>
     </message>
     <message>
         <source>Your choice.</source>
@@ -924,7 +924,7 @@
     </message>
     <message>
         <source>None can take the whole load; this one comes nearest.</source>
-        <translation>Keine reicht für die ganze Füllung; diese kommt am nächsten.</translation>
+        <translation>Keine reicht für die ganze Ladung; diese kommt am nächsten.</translation>
     </message>
     <message>
         <source>There is no bottle to use.</source>
@@ -962,7 +962,7 @@
     </message>
     <message>
         <source> · not for the whole load</source>
-        <translation> · nicht für die ganze Füllung</translation>
+        <translation> · nicht für die ganze Ladung</translation>
     </message>
     <message>
         <source> · same set</source>
@@ -970,7 +970,7 @@
     </message>
     <message>
         <source>%1: no bottle on the shelf can be used. Mix one first.</source>
-        <translation>%1: keine Flasche im Regal ist verwendbar. Erst ansetzen.</translation>
+        <translation>%1: Keine Flasche im Regal ist verwendbar. Setzen Sie erst eine an.</translation>
     </message>
     <message>
         <source>%1 holds %2; the tank needs %3 of it.</source>
@@ -978,15 +978,15 @@
     </message>
     <message>
         <source>%1 has %2 left; this load is %3.</source>
-        <translation>%1 reicht noch für %2; diese Füllung: %3.</translation>
+        <translation>%1 reicht noch für %2; diese Ladung: %3.</translation>
     </message>
     <message>
         <source>Test %1 first: %2</source>
-        <translation>%1 erst testen: %2</translation>
+        <translation>%1 erst prüfen: %2</translation>
     </message>
     <message>
         <source>Nobody has marked %1 as dissolved yet.</source>
-        <translation>%1 hat noch niemand als gelöst markiert.</translation>
+        <translation>Noch hat niemand vermerkt, dass %1 gelöst ist.</translation>
     </message>
     <message>
         <source>%1: fresh bottles are needed</source>
@@ -1010,15 +1010,11 @@
     </message>
     <message>
         <source>%1 is to be discarded.</source>
-        <translation>%1 ist zu verwerfen.</translation>
+        <translation>%1 ist zu entsorgen.</translation>
     </message>
     <message>
         <source>Nobody has marked %1 as dissolved yet: look whether it is clear.</source>
-        <translation>Noch hat niemand vermerkt, dass %1 gelöst ist: nachsehen, ob die Lösung klar ist.</translation>
-    </message>
-    <message>
-        <source>%1 has done film: what is poured away after one load is taken from a fresh bottle.</source>
-        <translation>In %1 war schon Film: was nach einem Durchgang weggegossen wird, nimmt man aus einer frischen Flasche.</translation>
+        <translation>Noch hat niemand vermerkt, dass %1 gelöst ist: Sehen Sie nach, ob die Lösung klar ist.</translation>
     </message>
     <message>
         <source>The only bottle of this developer with room for it.</source>
@@ -1044,6 +1040,14 @@
         <source>Exchange the baths: %1 takes twice as long to clear as when fresh. It is discarded, and %2 takes its place.</source>
         <translation>Tauschen Sie die Bäder: %1 klärt doppelt so langsam wie frisch. Es wird entsorgt, und %2 tritt an seine Stelle.</translation>
     </message>
+    <message>
+        <source>The tank has no place for %1.</source>
+        <translation>Die Dose hat keinen Platz für %1.</translation>
+    </message>
+    <message>
+        <source>%1 has done film: for one-shot use take a fresh bottle.</source>
+        <translation>In %1 war schon Film: Nehmen Sie für ein Einmalbad eine frische Flasche.</translation>
+    </message>
 </context>
 <context>
     <name>BookTables</name>
@@ -1061,7 +1065,7 @@
     </message>
     <message>
         <source>Volume</source>
-        <translation>Volumen</translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>Mixed</source>
@@ -1069,7 +1073,7 @@
     </message>
     <message>
         <source>Films done</source>
-        <translation>Filme entwickelt</translation>
+        <translation>Filme bisher</translation>
     </message>
     <message>
         <source>Films left</source>
@@ -1168,10 +1172,6 @@
         <translation>Filme</translation>
     </message>
     <message>
-        <source>Comes again</source>
-        <translation>Kehrt wieder</translation>
-    </message>
-    <message>
         <source>Developer</source>
         <translation>Entwickler</translation>
     </message>
@@ -1198,14 +1198,6 @@
     <message>
         <source>Silver is</source>
         <translation>Das Silber ist</translation>
-    </message>
-    <message>
-        <source>at least so much</source>
-        <translation>mindestens so viel</translation>
-    </message>
-    <message>
-        <source>reckoned</source>
-        <translation>berechnet</translation>
     </message>
     <message>
         <source>What it does</source>
@@ -1311,6 +1303,18 @@
         <source>A film costs</source>
         <translation>Ein Film kostet</translation>
     </message>
+    <message>
+        <source>How often</source>
+        <translation>Wie oft</translation>
+    </message>
+    <message>
+        <source>at least this much</source>
+        <translation>mindestens so viel</translation>
+    </message>
+    <message>
+        <source>calculated</source>
+        <translation>berechnet</translation>
+    </message>
 </context>
 <context>
     <name>BottlePapers</name>
@@ -1320,7 +1324,7 @@
     </message>
     <message>
         <source>done</source>
-        <translation>fertig</translation>
+        <translation>verarbeitet</translation>
     </message>
     <message>
         <source>capacity</source>
@@ -1328,7 +1332,7 @@
     </message>
     <message>
         <source>Of its life spent by age and air</source>
-        <translation>Vom Leben durch Alter und Luft verbraucht</translation>
+        <translation>Durch Alter und Luft verbrauchte Lebensdauer</translation>
     </message>
     <message>
         <source>spent</source>
@@ -1348,7 +1352,7 @@
     </message>
     <message>
         <source>Volume</source>
-        <translation>Volumen</translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>Left</source>
@@ -1379,12 +1383,8 @@
         <translation>Angesetzt</translation>
     </message>
     <message>
-        <source>Vessel</source>
-        <translation>Gefäß</translation>
-    </message>
-    <message>
         <source>Films done</source>
-        <translation>Filme fertig</translation>
+        <translation>Filme bisher</translation>
     </message>
     <message>
         <source>What happened</source>
@@ -1404,7 +1404,7 @@
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Vorsicht</translation>
+        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>For each film done</source>
@@ -1413,6 +1413,10 @@
     <message>
         <source>Found</source>
         <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>Stands in</source>
+        <translation>Steht in</translation>
     </message>
 </context>
 <context>
@@ -1436,10 +1440,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%Ln date(s) cannot be taken, because it cannot be told when they are: some of their days come or stay away one by one, their time zone is not known here, or they have no day. %1.</source>
+        <source>%Ln date(s) cannot be taken, because it is not clear when they are: single days are added or left out, the time zone is not known here, or there is no day. %1.</source>
         <translation>
-            <numerusform>%Ln Termin kann nicht übernommen werden, weil sich nicht sagen lässt, wann er ist: Einzelne seiner Tage kommen hinzu oder fallen aus, seine Zeitzone ist hier nicht bekannt, oder er hat keinen Tag. %1.</numerusform>
-            <numerusform>%Ln Termine können nicht übernommen werden, weil sich nicht sagen lässt, wann sie sind: Einzelne ihrer Tage kommen hinzu oder fallen aus, ihre Zeitzone ist hier nicht bekannt, oder sie haben keinen Tag. %1.</numerusform>
+            <numerusform>%Ln Termin kann nicht übernommen werden, weil nicht klar ist, wann er ist: Einzelne Tage kommen hinzu oder fallen aus, die Zeitzone ist hier nicht bekannt, oder es gibt keinen Tag. %1.</numerusform>
+            <numerusform>%Ln Termine können nicht übernommen werden, weil nicht klar ist, wann sie sind: Einzelne Tage kommen hinzu oder fallen aus, die Zeitzone ist hier nicht bekannt, oder es gibt keinen Tag. %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -1959,26 +1963,28 @@ ullage label [--batch ID] [--sheet SIZE] [--first N] FILE
 ullage paper KIND FILE                       a page as .pdf: shelf, card (--batch ID), shopping,
                                              month (--month YYYY-MM) or handover; --size A4|Letter
 ullage check [--accept]                      read the whole book and say what is wrong;
-                                             --accept: take it as it is for what was seen
+                                             --accept: take it as it is, even if something
+                                             is missing
 ullage backup FILE                           a whole copy of the book
 ullage restore FILE [--replace]              a copy back in the book&apos;s place
 ullage salvage DAMAGED NEW                   what can still be read, in a new book
 ullage demo                                  a year of invented work, then the window
-Every command takes --book FILE. TIME is RFC 3339, or a date.
+ullage --version                             which program this is
+Every command takes --book FILE and --help. TIME is RFC 3339, or a date.
 </source>
         <translation>ullage [--book DATEI]                        Fenster öffnen
 ullage report [--at ZEIT] [--all] [--json]   alle Flaschen in Gebrauch
 ullage time --batch ID --base M:SS@T[,M:SS@T…] --temperature T [--films N] [--json]
                                              Entwicklungszeit der nächsten Ladung
 ullage import DATEI                          ein Journal (.jsonl) ins Buch; - ist die Standardeingabe;
-                                             geplante Arbeit aus einem Kalender (.ics): was Filme
+                                             bekannte Arbeit aus einem Kalender (.ics): was Filme
                                              oder eine Lösung nennt, mit --all alles darin
 ullage import DATEI.csv [--mapping DATEI] [--try]
-                                             Flaschen, Filme und Proben aus einer Tabelle; --try:
-                                             nur sagen, was hereinkäme
+                                             Flaschen, Filme und Prüfungen aus einer Tabelle;
+                                             --try: nur sagen, was hereinkäme
 ullage export DATEI                          das Buch als Journal (.jsonl) oder seine Ereignisse als .csv
-ullage calendar DATEI                        Termine zum Entsorgen, Testen, Ansetzen und Kaufen und die
-                                             geplante Arbeit als iCalendar (.ics); - ist die Standardausgabe
+ullage calendar DATEI                        Termine zum Entsorgen, Prüfen, Ansetzen und Kaufen und die
+                                             bekannte Arbeit als iCalendar (.ics); - ist die Standardausgabe
 ullage label [--batch ID] [--sheet MASS] [--first N] DATEI
                                              das Etikett einer Flasche oder die aller in Gebrauch als
                                              .pdf; MASS ist 70x36 oder ein Bogen (a4-70x36), N sein
@@ -1991,7 +1997,8 @@ ullage backup DATEI                          eine vollständige Kopie des Buchs
 ullage restore DATEI [--replace]             eine Kopie zurück an die Stelle des Buchs
 ullage salvage BESCHÄDIGT NEU                was noch lesbar ist, in ein neues Buch
 ullage demo                                  ein Jahr erfundener Arbeit, dann das Fenster
-Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
+ullage --version                             welches Programm das ist
+Jeder Befehl nimmt --book DATEI und --help. ZEIT ist RFC 3339 oder ein Datum.
 </translation>
     </message>
 </context>
@@ -2019,7 +2026,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Volume</source>
-        <translation>Volumen</translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>Next film&apos;s time</source>
@@ -2123,7 +2130,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>no source: as an MQ-borax stock, where only the keeping time of a full bottle is known; the range is that of a half-full bottle never opened again, or three times</source>
-        <translation>keine Quelle: wie eine MQ-Borax-Stammlösung, wo nur die Haltbarkeit der vollen Flasche bekannt ist; der Bereich ist der einer halbvollen Flasche, die nie oder dreimal wieder geöffnet wird</translation>
+        <translation>keine Quelle: wie eine MQ-Borax-Stammlösung, wo nur die Haltbarkeit der vollen Flasche bekannt ist; der Bereich ist der einer halb vollen Flasche, die nie oder dreimal wieder geöffnet wird</translation>
     </message>
     <message>
         <source>no source: a bottle is half full because somebody poured from it</source>
@@ -2192,10 +2199,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>The copy was made, but something is wrong in the book, and so in the copy of it. “ullage check” says what; the first:</source>
         <translation>Die Kopie wurde angelegt, aber im Buch stimmt etwas nicht, und damit auch in seiner Kopie. „ullage check“ sagt, was; das Erste:</translation>
     </message>
-    <message>
-        <source>Say --replace to put the copy in its place; the old book is kept beside it.</source>
-        <translation>Mit --replace tritt die Kopie an die Stelle des Buchs; das alte Buch bleibt daneben erhalten.</translation>
-    </message>
     <message numerus="yes">
         <source>%n entries restored.</source>
         <translation>
@@ -2229,6 +2232,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </source>
         <translation>fehlt: Eintrag %1 (%2)
 </translation>
+    </message>
+    <message>
+        <source>Use --replace to put the copy in its place; the old book is kept beside it.</source>
+        <translation>Mit --replace tritt die Kopie an die Stelle des Buchs; das alte Buch bleibt daneben erhalten.</translation>
     </message>
 </context>
 <context>
@@ -2272,10 +2279,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>%1, not in the second folder</source>
         <translation>%1, nicht im zweiten Ordner</translation>
-    </message>
-    <message>
-        <source>The second folder has no new copy: %1 Put the stick in or choose another folder, then “Copy now”.</source>
-        <translation>Der zweite Ordner hat keine neue Kopie: %1 Stecken Sie den Stick ein oder wählen Sie einen anderen Ordner, dann „Jetzt kopieren“.</translation>
     </message>
     <message>
         <source>checked</source>
@@ -2349,6 +2352,25 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Last good copy %1</source>
         <translation>Letzte gute Kopie %1</translation>
+    </message>
+    <message>
+        <source>The second folder has no new copy: %1 Connect the stick or choose another folder, then “Copy now”.</source>
+        <translation>Der zweite Ordner hat keine neue Kopie: %1 Schließen Sie den Stick an oder wählen Sie einen anderen Ordner, dann „Jetzt kopieren“.</translation>
+    </message>
+</context>
+<context>
+    <name>Corrections</name>
+    <message>
+        <source>It is taken back. Bring it back first.</source>
+        <translation>Es ist zurückgenommen. Stellen Sie es zuerst wieder her.</translation>
+    </message>
+    <message>
+        <source>Take it back, and enter it anew as it was.</source>
+        <translation>Nehmen Sie es zurück, und tragen Sie es neu ein, wie es war.</translation>
+    </message>
+    <message>
+        <source>Its run was taken back. Bring that back first.</source>
+        <translation>Sein Durchgang wurde zurückgenommen. Stellen Sie ihn zuerst wieder her.</translation>
     </message>
 </context>
 <context>
@@ -2468,10 +2490,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>nur Packungen und Konzentrate</translation>
     </message>
     <message>
-        <source>a part of a packet is none of its formula</source>
-        <translation>ein Teil einer Packung entspricht nicht ihrer Rezeptur</translation>
-    </message>
-    <message>
         <source>none is left</source>
         <translation>nichts mehr da</translation>
     </message>
@@ -2491,8 +2509,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message numerus="yes">
         <source>%Ln thing(s) here</source>
         <translation>
-            <numerusform>%Ln Ding da</numerusform>
-            <numerusform>%Ln Dinge da</numerusform>
+            <numerusform>%Ln Sache da</numerusform>
+            <numerusform>%Ln Sachen da</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2583,6 +2601,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
             <numerusform>%Ln bald aufzubrauchen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>a packet of powder is always used whole</source>
+        <translation>eine Packung Pulver wird immer ganz verwendet</translation>
+    </message>
 </context>
 <context>
     <name>CupboardNeeds</name>
@@ -2616,14 +2638,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Fehlt ab %1, für %2</translation>
     </message>
     <message>
-        <source>There is work without a developer, and none was mixed yet that it could be meant for. Say with the work which one it takes.</source>
-        <translation>Es gibt Arbeit ohne Entwickler, und es wurde noch keiner angesetzt, der gemeint sein könnte. Sagen Sie bei der Arbeit, welchen sie braucht.</translation>
-    </message>
-    <message>
-        <source>No film is known to come in this time. Add the work that is: a course, an evening every second week. What to mix and to buy for it, and when, is shown here.</source>
-        <translation>In dieser Zeit ist kein Film zu erwarten, von dem man weiß. Tragen Sie die Arbeit ein, die ansteht: einen Kurs, einen Abend jede zweite Woche. Was dafür wann anzusetzen und zu kaufen ist, steht dann hier.</translation>
-    </message>
-    <message>
         <source>%1: %2 on %3</source>
         <comment>work, films, day</comment>
         <translation>%1: %2 am %3</translation>
@@ -2643,10 +2657,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>What has no price yet is not in the sum.</source>
         <translation>Was noch keinen Preis hat, fehlt in der Summe.</translation>
-    </message>
-    <message>
-        <source>how many films is not said</source>
-        <translation>wie viele Filme, ist nicht gesagt</translation>
     </message>
     <message>
         <source>enough for the work until %1</source>
@@ -2673,6 +2683,18 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 for each film</source>
         <translation>%1 für jeden Film</translation>
     </message>
+    <message>
+        <source>Some work names no developer, and none has been mixed yet. Edit the work and choose one.</source>
+        <translation>Es gibt Arbeit ohne Entwickler, und angesetzt wurde noch keiner. Bearbeiten Sie die Arbeit und wählen Sie einen.</translation>
+    </message>
+    <message>
+        <source>No work is known for this time. Add what is to come: a course, an evening every second week. What to mix and buy for it, and when, is shown here.</source>
+        <translation>Für diese Zeit ist keine Arbeit bekannt. Tragen Sie ein, was ansteht: einen Kurs, einen Abend jede zweite Woche. Was dafür wann anzusetzen und zu kaufen ist, steht dann hier.</translation>
+    </message>
+    <message>
+        <source>number of films not given</source>
+        <translation>Zahl der Filme nicht angegeben</translation>
+    </message>
 </context>
 <context>
     <name>CupboardPapers</name>
@@ -2690,7 +2712,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>wash water</source>
-        <translation>Waschwasser</translation>
+        <translation>Wässerungswasser</translation>
     </message>
     <message>
         <source>other waste</source>
@@ -2714,7 +2736,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Volume</source>
-        <translation>Volumen</translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>Silver</source>
@@ -2872,7 +2894,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>%1 used</source>
-        <translation>%1 benutzt</translation>
+        <translation>%1 eingesetzt</translation>
     </message>
     <message>
         <source>one-shot</source>
@@ -2896,7 +2918,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Tests</source>
-        <translation>Proben</translation>
+        <translation>Prüfungen</translation>
     </message>
     <message>
         <source>Discards</source>
@@ -2936,10 +2958,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Not as it was entered</source>
         <translation>Nicht so, wie es eingetragen wurde</translation>
     </message>
-    <message>
-        <source>The book&apos;s file is damaged: nobody can tell how many, back to %1.</source>
-        <translation>Die Datei des Buches ist beschädigt: Wie viele es sind, weiß niemand, zurück bis %1.</translation>
-    </message>
     <message numerus="yes">
         <source>%Ln entry(s)</source>
         <translation>
@@ -2958,7 +2976,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>%1 zwischen %2 und %3. Die Datei des Buches ist beschädigt.</translation>
     </message>
     <message>
-        <source>Here entries cannot be read</source>
+        <source>The book&apos;s file is damaged: how many is not known, back to %1.</source>
+        <translation>Die Datei des Buches ist beschädigt: Wie viele es sind, ist nicht bekannt, zurück bis %1.</translation>
+    </message>
+    <message>
+        <source>Entries here cannot be read</source>
         <translation>Hier lassen sich Einträge nicht lesen</translation>
     </message>
 </context>
@@ -3035,8 +3057,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>%1 → %2</translation>
     </message>
     <message>
-        <source>It is not shown, and nothing is reckoned with it. In the File menu, “Copies…” puts a copy in the book&apos;s place, and “Salvage a damaged book…” takes what is sound into a new one.</source>
-        <translation>Es wird nicht gezeigt, und nichts wird damit gerechnet. Im Menü „Datei“ setzt „Kopien…“ eine Kopie an die Stelle des Buchs, und „Beschädigtes Buch bergen…“ nimmt in ein neues auf, was heil ist.</translation>
+        <source>It is not shown and does not count. In the File menu, “Copies…” puts a copy in the book&apos;s place, and “Salvage a damaged book…” takes what is sound into a new one.</source>
+        <translation>Er wird nicht gezeigt und zählt nicht. Im Menü „Datei“ setzt „Kopien…“ eine Kopie an die Stelle des Buchs, und „Beschädigtes Buch bergen…“ nimmt in ein neues auf, was heil ist.</translation>
     </message>
 </context>
 <context>
@@ -3070,7 +3092,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Bellows</source>
-        <translation>Balgflasche</translation>
+        <translation>Faltenbalgflasche</translation>
     </message>
     <message>
         <source>Developer can</source>
@@ -3281,14 +3303,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Etikett erneuert</translation>
     </message>
     <message>
-        <source>strip too thin: bath was two degrees colder than the thermometer said; no factor taken</source>
-        <translation>Streifen zu dünn: Das Bad war zwei Grad kälter, als das Thermometer sagte; kein Faktor übernommen</translation>
-    </message>
-    <message>
-        <source>found behind the sink, tape says only &quot;MQ&quot;</source>
-        <translation>hinter dem Becken gefunden, auf dem Klebeband steht nur „MQ“</translation>
-    </message>
-    <message>
         <source>milky in the shadows, cleared by fixing again</source>
         <translation>milchig in den Schatten, durch nochmaliges Fixieren klar geworden</translation>
     </message>
@@ -3347,6 +3361,14 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>turned purple</source>
         <translation>violett geworden</translation>
+    </message>
+    <message>
+        <source>control strip too thin: bath was two degrees colder than the thermometer said; no factor taken</source>
+        <translation>Kontrollstreifen zu dünn: Das Bad war zwei Grad kälter, als das Thermometer sagte; kein Faktor übernommen</translation>
+    </message>
+    <message>
+        <source>found behind the sink, label says only &quot;MQ&quot;</source>
+        <translation>hinter dem Becken gefunden, auf dem Etikett steht nur „MQ“</translation>
     </message>
 </context>
 <context>
@@ -3442,11 +3464,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>this would be before %1 was mixed. Choose a later time.</source>
-        <translation>das läge vor dem Zeitpunkt, zu dem %1 angesetzt wurde. Späteren Zeitpunkt wählen.</translation>
+        <translation>das läge vor dem Zeitpunkt, zu dem %1 angesetzt wurde. Wählen Sie einen späteren Zeitpunkt.</translation>
     </message>
     <message>
         <source>%1 was discarded or used up before this. Choose an earlier time.</source>
-        <translation>%1 wurde vorher entsorgt oder aufgebraucht. Früheren Zeitpunkt wählen.</translation>
+        <translation>%1 wurde vorher entsorgt oder aufgebraucht. Wählen Sie einen früheren Zeitpunkt.</translation>
     </message>
     <message>
         <source>the batch “%1” was mixed already.</source>
@@ -3458,7 +3480,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>cannot be taken back: what happened later rests on it. Take that back first.</source>
-        <translation>kann nicht zurückgenommen werden: Späteres baut darauf auf. Das Spätere zuerst zurücknehmen.</translation>
+        <translation>kann nicht zurückgenommen werden: Späteres baut darauf auf. Nehmen Sie zuerst das Spätere zurück.</translation>
     </message>
     <message>
         <source>“%1” does not suit this.</source>
@@ -3521,10 +3543,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>das ist ein Verweis auf eine Datei, die es nicht gibt.</translation>
     </message>
     <message>
-        <source>this is no plain file, and so no book.</source>
-        <translation>das ist keine gewöhnliche Datei und damit kein Buch.</translation>
-    </message>
-    <message>
         <source>you may not read this file.</source>
         <translation>Sie dürfen diese Datei nicht lesen.</translation>
     </message>
@@ -3548,13 +3566,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>the book is being written by %1.</source>
         <comment>a program</comment>
         <translation>in das Buch wird gerade von %1 geschrieben.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n second(s) were waited for it in vain.</source>
-        <translation>
-            <numerusform>%n Sekunde lang wurde vergeblich darauf gewartet.</numerusform>
-            <numerusform>%n Sekunden lang wurde vergeblich darauf gewartet.</numerusform>
-        </translation>
     </message>
     <message>
         <source>Nothing was entered. Let it finish, or close it, and try again.</source>
@@ -3595,7 +3606,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>%1 is as it was entered, but its hash is not.</source>
-        <translation>%1 ist, wie er eingetragen wurde, aber seine Prüfsumme nicht.</translation>
+        <translation>%1 steht so da, wie er eingetragen wurde, aber seine Prüfsumme stimmt nicht.</translation>
     </message>
     <message>
         <source>%1 was put in by something else.</source>
@@ -3618,10 +3629,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Das Buch hatte hier zuletzt %1 Einträge, jetzt hat es %2. Etwas ging verloren, oder eine ältere Kopie steht an seiner Stelle: Stellen Sie die neueste Kopie wieder her, oder nehmen Sie das Buch mit „ullage check --accept“, wie es ist.</translation>
     </message>
     <message>
-        <source>%1 is another than was last seen here: the book was exchanged for one that went another way.</source>
-        <translation>%1 ist ein anderer, als hier zuletzt gesehen wurde: Das Buch wurde gegen eines getauscht, das anders weiterging.</translation>
-    </message>
-    <message>
         <source>the batch “%1” has other events than were entered.</source>
         <translation>Der Ansatz „%1“ hat andere Ereignisse, als eingetragen wurden.</translation>
     </message>
@@ -3637,10 +3644,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>the book&apos;s %1 is not as the program makes it.</source>
         <translation>Im Buch ist nicht, wie das Programm es anlegt: %1.</translation>
-    </message>
-    <message>
-        <source>the book&apos;s %1 is none of the program&apos;s.</source>
-        <translation>Im Buch stammt nicht vom Programm: %1.</translation>
     </message>
     <message>
         <source>what the book notes of its last entry does not agree with that entry.</source>
@@ -3671,7 +3674,26 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>there is no figure for this, and so no time. Enter the leaflet time.</source>
-        <translation>dafür gibt es keinen Wert und damit keine Zeit. Die Zeit vom Beipackzettel eingeben.</translation>
+        <translation>dafür gibt es keinen Wert und damit keine Zeit. Geben Sie die Zeit vom Beipackzettel ein.</translation>
+    </message>
+    <message>
+        <source>this is not an ordinary file, so it is not a book.</source>
+        <translation>das ist keine gewöhnliche Datei und damit kein Buch.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Waited for it for %n second(s).</source>
+        <translation>
+            <numerusform>%n Sekunde lang wurde darauf gewartet.</numerusform>
+            <numerusform>%n Sekunden lang wurde darauf gewartet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is not the one last seen here: another book, with other entries, has taken its place.</source>
+        <translation>%1 ist ein anderer, als hier zuletzt gesehen wurde: An der Stelle des Buchs steht ein anderes mit anderen Einträgen.</translation>
+    </message>
+    <message>
+        <source>the book&apos;s %1 was not made by this program.</source>
+        <translation>Im Buch stammt nicht vom Programm: %1.</translation>
     </message>
 </context>
 <context>
@@ -3752,7 +3774,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Marked contaminated</source>
-        <translation>Als verunreinigt gekennzeichnet</translation>
+        <translation>Als verunreinigt vermerkt</translation>
     </message>
     <message>
         <source>All dissolved</source>
@@ -3848,10 +3870,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Gefiltert</translation>
     </message>
     <message>
-        <source>Silver measured, %1 g/l</source>
-        <translation>Silber gemessen, %1 g/l</translation>
-    </message>
-    <message>
         <source>Taken from the cupboard, %1</source>
         <translation>Dem Vorrat entnommen, %1</translation>
     </message>
@@ -3862,10 +3880,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Thrown away</source>
         <translation>Weggeworfen</translation>
-    </message>
-    <message>
-        <source>Poured %1 into a waste container</source>
-        <translation>%1 in einen Abfallbehälter gegossen</translation>
     </message>
     <message>
         <source>Waste handed over</source>
@@ -3888,10 +3902,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Im Vorrat gezählt</translation>
     </message>
     <message>
-        <source>Poured into a waste container</source>
-        <translation>In einen Abfallbehälter gegossen</translation>
-    </message>
-    <message>
         <source>its time was changed on import</source>
         <translation>Zeit beim Import geändert</translation>
     </message>
@@ -3901,7 +3911,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Decanted %1 of %2 into %3</source>
-        <translation>%1 %2 in %3 umgefüllt</translation>
+        <translation>%1 %2 in %3 abgefüllt</translation>
     </message>
     <message>
         <source>%1, second bath</source>
@@ -3909,11 +3919,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Topped up with %1 of replenisher</source>
-        <translation>Mit %1 Regenerator aufgefüllt</translation>
+        <translation>Mit %1 Regenerator nachgefüllt</translation>
     </message>
     <message>
         <source>Topped up with %1 from another bottle</source>
-        <translation>Mit %1 aus einer anderen Flasche aufgefüllt</translation>
+        <translation>Mit %1 aus einer anderen Flasche nachgefüllt</translation>
     </message>
     <message>
         <source>into a bottle of its own</source>
@@ -3922,6 +3932,18 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Control strip</source>
         <translation>Kontrollstreifen</translation>
+    </message>
+    <message>
+        <source>Silver measured, %1 g/L</source>
+        <translation>Silber gemessen, %1 g/l</translation>
+    </message>
+    <message>
+        <source>Poured %1 into a can for waste</source>
+        <translation>%1 in einen Kanister für Abfall gegossen</translation>
+    </message>
+    <message>
+        <source>Poured into a can for waste</source>
+        <translation>In einen Kanister für Abfall gegossen</translation>
     </message>
 </context>
 <context>
@@ -3952,7 +3974,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Films done</source>
-        <translation>Bisherige Filme</translation>
+        <translation>Filme bisher</translation>
     </message>
     <message>
         <source>That is now</source>
@@ -4004,7 +4026,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Tests</source>
-        <translation>Proben</translation>
+        <translation>Klärproben</translation>
     </message>
     <message>
         <source>Last test, at 20 °C</source>
@@ -4099,10 +4121,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Wahrscheinlichkeit, dass die Filme vor der Zeit zu Ende gehen: %1.</translation>
     </message>
     <message>
-        <source>No seasons and no courses are known to it.</source>
-        <translation>Jahreszeiten und Kurse sind darin nicht berücksichtigt.</translation>
-    </message>
-    <message>
         <source>Method: gamma prior and posterior, NIST/SEMATECH e-Handbook of Statistical Methods, 8.4.6.</source>
         <translation>Verfahren: Gamma-Verteilung a priori und a posteriori, NIST/SEMATECH e-Handbook of Statistical Methods, 8.4.6.</translation>
     </message>
@@ -4167,10 +4185,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Fixierzeit von Filmen mit Flachkristallen = Klärzeit × dieser Wert.</translation>
     </message>
     <message>
-        <source>Topping up with this for every film drives the wear to a steady level of 1000 ÷ this many millilitres, in films per litre.</source>
-        <translation>Wird für jeden Film so viel nachgefüllt, läuft der Verbrauch auf einen festen Stand von 1000 ÷ diese Milliliterzahl zu, in Filmen je Liter.</translation>
-    </message>
-    <message>
         <source>Oxygen it can take</source>
         <translation>Verträglicher Sauerstoff</translation>
     </message>
@@ -4223,7 +4237,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Oxygen that fresh water holds at 20 °C, 9.092 mg/L, × the share that this solution dissolves.</source>
-        <translation>Sauerstoff, den reines Wasser bei 20 °C aufnimmt, 9,092 mg/L, × der Anteil, den diese Lösung löst.</translation>
+        <translation>Sauerstoff, den reines Wasser bei 20 °C aufnimmt, 9,092 mg/l, × der Anteil, den diese Lösung löst.</translation>
     </message>
     <message>
         <source>Fresh water at 20 °C</source>
@@ -4231,7 +4245,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>9.092 mg/L</source>
-        <translation>9,092 mg/L</translation>
+        <translation>9,092 mg/l</translation>
     </message>
     <message>
         <source>Benson &amp; Krause 1984, Limnol. Oceanogr. 29, 620</source>
@@ -4264,10 +4278,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Leak of a cap</source>
         <translation>Undichtheit eines Verschlusses</translation>
-    </message>
-    <message>
-        <source>Range %1 – %2, from the ranges of what it stands on.</source>
-        <translation>Bereich %1 – %2, aus den Bereichen der Größen, auf denen es beruht.</translation>
     </message>
     <message>
         <source>A litre in a tray of 516 cm² takes oxygen from the open air until it has had what it can take.</source>
@@ -4436,20 +4446,12 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>%1 – %2</translation>
     </message>
     <message>
-        <source>Wear at rest</source>
-        <translation>Verbrauch in der Ruhelage</translation>
-    </message>
-    <message>
         <source>Topped up after every film, a film adds as much wear as its top-up takes away at 1000 ÷ millilitres for a film, in films per litre, however large the bottle.</source>
         <translation>Wird nach jedem Film nachgefüllt, so nimmt das Nachfüllen bei 1000 ÷ Milliliter je Film, in Filmen je Liter, so viel Verbrauch weg, wie ein Film hinzufügt, gleich wie groß die Flasche ist.</translation>
     </message>
     <message>
         <source>Power of time by which density grows</source>
         <translation>Potenz der Zeit, mit der die Dichte wächst</translation>
-    </message>
-    <message>
-        <source>What would help is reckoned the same way: on from today, once with the change and once without it.</source>
-        <translation>Was helfen würde, ist ebenso gerechnet: von heute an weiter, einmal mit der Änderung und einmal ohne.</translation>
     </message>
     <message>
         <source>Centre</source>
@@ -4485,19 +4487,19 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>only developers are spoilt by air, unless a half-full time says so</source>
-        <translation>Luft verdirbt nur Entwickler, es sei denn, eine Zeit für die halbvolle Flasche sagt es</translation>
+        <translation>Luft verdirbt nur Entwickler, es sei denn, eine Zeit für die halb volle Flasche sagt es</translation>
     </message>
     <message>
         <source>It is no developer and has no half-full time of its own: air does not count, and age alone spends it in the keeping time of a full bottle.</source>
-        <translation>Sie ist kein Entwickler und hat keine eigene Zeit für die halbvolle Flasche: Luft zählt nicht, das Alter allein verbraucht sie in der Haltbarkeit der vollen Flasche.</translation>
+        <translation>Sie ist kein Entwickler und hat keine eigene Zeit für die halb volle Flasche: Luft zählt nicht, das Alter allein verbraucht sie in der Haltbarkeit der vollen Flasche.</translation>
     </message>
     <message>
         <source>The two keeping times are run through the bottle model: a full litre bottle of glass, opened when it was filled, and a half-full one, opened once more half way. Oxygen and age together spend the solution in both, and only one pair of limits does that.</source>
-        <translation>Beide Haltbarkeiten werden durch das Flaschenmodell gerechnet: eine volle Literflasche aus Glas, beim Füllen geöffnet, und eine halbvolle, zur Halbzeit noch einmal geöffnet. Sauerstoff und Alter zusammen verbrauchen die Lösung in beiden, und nur ein Paar von Grenzen leistet das.</translation>
+        <translation>Beide Haltbarkeiten werden durch das Flaschenmodell gerechnet: eine volle Literflasche aus Glas, beim Füllen geöffnet, und eine halb volle, zur Halbzeit noch einmal geöffnet. Sauerstoff und Alter zusammen verbrauchen die Lösung in beiden, und nur ein Paar von Grenzen leistet das.</translation>
     </message>
     <message>
         <source>Openings of the half-full bottle</source>
-        <translation>Öffnungen der halbvollen Flasche</translation>
+        <translation>Öffnungen der halb vollen Flasche</translation>
     </message>
     <message>
         <source>Here the exchange is that of open water, so that it can be compared with an entered tray time. Where one is entered, bottles that stand open go by that.</source>
@@ -4512,12 +4514,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Wand nach Temperatur</translation>
     </message>
     <message>
-        <source>The earlier of two days: when age and air together have spent it, the bottle standing on as it is now, and the keeping time of a full bottle. A day less than two days before the keeping time ends is that end.</source>
-        <translation>Der frühere von zwei Tagen: wenn Alter und Luft zusammen sie verbraucht haben, die Flasche stehend wie jetzt, und die Haltbarkeit der vollen Flasche. Ein Tag weniger als zwei Tage vor dem Ende der Haltbarkeit ist dieses Ende.</translation>
-    </message>
-    <message>
         <source>It is no developer and has no half-full time of its own: air does not count, it keeps as long as a full bottle does.</source>
-        <translation>Sie ist kein Entwickler und hat keine eigene Zeit für die halbvolle Flasche: Luft zählt nicht, sie hält so lange wie eine volle Flasche.</translation>
+        <translation>Sie ist kein Entwickler und hat keine eigene Zeit für die halb volle Flasche: Luft zählt nicht, sie hält so lange wie eine volle Flasche.</translation>
     </message>
     <message>
         <source>Calibrated on one keeping time and on an oxygen limit without a source, not checked: a date is good to a factor of two at best. Which route the air takes is known much better.</source>
@@ -4588,10 +4586,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Ein Kontrollstreifen außerhalb verlangt nach einer Ursache. Was er für die Zeit vorschlägt, ist eine Annahme; Sie nehmen sie an oder nicht.</translation>
     </message>
     <message>
-        <source>Its replenisher makes up for a film with each measure of it: the wear comes to rest at nothing.</source>
-        <translation>Jedes Maß seines Regenerators gleicht einen Film aus: Der Verbrauch kommt bei null zur Ruhe.</translation>
-    </message>
-    <message>
         <source>%1 in %2</source>
         <comment>films, volume</comment>
         <translation>%1 in %2</translation>
@@ -4602,14 +4596,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
             <numerusform>Davor noch eine Ladung.</numerusform>
             <numerusform>Davor noch %n Ladungen.</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Every film leaves its silver: films ÷ litres at that time × grams for a film. Topping up thins it, drawing off does not.</source>
-        <translation>Jeder Film lässt sein Silber zurück: Filme ÷ Liter zu dieser Zeit × Gramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
-    </message>
-    <message>
-        <source>Every film leaves its bromide: films ÷ litres at that time × milligrams for a film. Topping up thins it, drawing off does not.</source>
-        <translation>Jeder Film lässt sein Bromid zurück: Filme ÷ Liter zu dieser Zeit × Milligramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
     </message>
     <message>
         <source>In the bottle now</source>
@@ -4626,14 +4612,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Wall of a litre bottle</source>
         <translation>Wand einer Literflasche</translation>
-    </message>
-    <message>
-        <source>Age = days since mixing, each of a developer&apos;s counted more when warm and less when cold, ÷ life by age alone. What is topped up with is younger and thins it.</source>
-        <translation>Alter = Tage seit dem Ansetzen, bei einem Entwickler warm stärker und kalt schwächer gezählt, ÷ Lebensdauer durch Alter allein. Womit aufgefüllt wird, ist jünger und verdünnt es.</translation>
-    </message>
-    <message>
-        <source>Air = oxygen taken up per litre ÷ oxygen it can take. Each opening renews the air in the bottle; what is topped up with thins what it has taken up.</source>
-        <translation>Luft = aufgenommener Sauerstoff je Liter ÷ Sauerstoff, den sie aufnehmen kann. Jedes Öffnen erneuert die Luft in der Flasche; womit aufgefüllt wird, verdünnt das Aufgenommene.</translation>
     </message>
     <message>
         <source>Capacity of an alkaline fixer</source>
@@ -4653,20 +4631,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>mindestens %1</translation>
     </message>
     <message>
-        <source>Its history is not known: what was counted is the least.</source>
-        <translation>Ihre Vorgeschichte ist nicht bekannt: was gezählt wurde, ist das Mindeste.</translation>
-    </message>
-    <message>
-        <source>It got something of a bottle whose history is not known: what was counted is the least.</source>
-        <translation>Sie bekam etwas aus einer Flasche mit unbekannter Vorgeschichte: was gezählt wurde, ist das Mindeste.</translation>
-    </message>
-    <message>
         <source>Films left = volume in the bottle ÷ volume that a film takes: it is poured away after use. One film is 80 square inches: a 135-36 or a 120.</source>
         <translation>Filme übrig = Menge in der Flasche ÷ Menge, die ein Film braucht: nach Gebrauch wird sie weggegossen. Ein Film sind 80 Quadratzoll: ein 135-36 oder ein 120.</translation>
-    </message>
-    <message>
-        <source>As the second of two fixing baths it feels a fifth of a film: films left are those of a first bath.</source>
-        <translation>Als zweites von zwei Fixierbädern spürt es ein Fünftel eines Films: Filme übrig sind die eines ersten Bads.</translation>
     </message>
     <message>
         <source>What was measured, and what every film since then has left: films ÷ litres at that time × grams for a film.</source>
@@ -4709,12 +4675,68 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Zählt ab</translation>
     </message>
     <message>
-        <source>Each topping up with replenisher moves the day on from which it counts.</source>
+        <source>Something older was poured in: it counts from that.</source>
+        <translation>Etwas Älteres wurde zugegossen: gezählt wird ab dessen Ansetzen.</translation>
+    </message>
+    <message>
+        <source>Where wear settles</source>
+        <translation>Wo sich der Verbrauch einpendelt</translation>
+    </message>
+    <message>
+        <source>Each measure of its replenisher makes up for one film: the wear settles at nothing.</source>
+        <translation>Jedes Maß seines Regenerators gleicht einen Film aus: Der Verbrauch pendelt sich bei null ein.</translation>
+    </message>
+    <message>
+        <source>Seasons and courses are not counted in.</source>
+        <translation>Jahreszeiten und Kurse sind darin nicht berücksichtigt.</translation>
+    </message>
+    <message>
+        <source>Its history is not known: what was counted is a minimum.</source>
+        <translation>Ihre Vorgeschichte ist nicht bekannt: Was gezählt wurde, ist ein Mindestwert.</translation>
+    </message>
+    <message>
+        <source>Something from a bottle of unknown history is in it: what was counted is a minimum.</source>
+        <translation>Darin ist etwas aus einer Flasche mit unbekannter Vorgeschichte: Was gezählt wurde, ist ein Mindestwert.</translation>
+    </message>
+    <message>
+        <source>As the second of two fixing baths it wears by a fifth for each film: films left are those of a first bath.</source>
+        <translation>Als zweites von zwei Fixierbädern zählt es je Film ein Fünftel: „Filme übrig“ gilt für ein erstes Bad.</translation>
+    </message>
+    <message>
+        <source>Every film leaves its silver: films ÷ litres at that time × grams for a film. Topping up dilutes it, drawing off does not.</source>
+        <translation>Jeder Film lässt sein Silber zurück: Filme ÷ Liter zu dieser Zeit × Gramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
+    </message>
+    <message>
+        <source>Every film leaves its bromide: films ÷ litres at that time × milligrams for a film. Topping up dilutes it, drawing off does not.</source>
+        <translation>Jeder Film lässt sein Bromid zurück: Filme ÷ Liter zu dieser Zeit × Milligramm je Film. Nachfüllen verdünnt es, Entnehmen nicht.</translation>
+    </message>
+    <message>
+        <source>Topped up with this for every film, the wear settles at 1000 ÷ this many millilitres, in films per litre.</source>
+        <translation>Wird für jeden Film so viel nachgefüllt, pendelt sich der Verbrauch bei 1000 ÷ diese Milliliterzahl ein, in Filmen je Liter.</translation>
+    </message>
+    <message>
+        <source>Range %1 – %2, from the ranges of what it is based on.</source>
+        <translation>Bereich %1 – %2, aus den Bereichen der Größen, auf denen es beruht.</translation>
+    </message>
+    <message>
+        <source>Each top-up with replenisher moves on the day from which it counts.</source>
         <translation>Jedes Nachfüllen mit Regenerator rückt den Tag weiter, ab dem gezählt wird.</translation>
     </message>
     <message>
-        <source>Something older was poured in: it counts from that.</source>
-        <translation>Etwas Älteres wurde zugegossen: gezählt wird ab dessen Ansetzen.</translation>
+        <source>Age = days since mixing, each of a developer&apos;s counted more when warm and less when cold, ÷ life by age alone. A top-up is younger and dilutes it.</source>
+        <translation>Alter = Tage seit dem Ansetzen, bei einem Entwickler warm stärker und kalt schwächer gezählt, ÷ Lebensdauer durch Alter allein. Was nachgefüllt wird, ist jünger und verdünnt es.</translation>
+    </message>
+    <message>
+        <source>Air = oxygen taken up per litre ÷ oxygen it can take. Each opening renews the air in the bottle; a top-up dilutes what it has taken up.</source>
+        <translation>Luft = aufgenommener Sauerstoff je Liter ÷ verträglicher Sauerstoff. Jedes Öffnen erneuert die Luft in der Flasche; was nachgefüllt wird, verdünnt das Aufgenommene.</translation>
+    </message>
+    <message>
+        <source>The earlier of two days: when age and air together have spent it, if the bottle stands on as it is now, or the end of the keeping time of a full bottle. Where they are less than two days apart, that end counts.</source>
+        <translation>Der frühere von zwei Tagen: wenn Alter und Luft zusammen sie erschöpft haben, falls die Flasche weiter so steht wie jetzt, oder das Ende der Haltbarkeit einer vollen Flasche. Liegen beide weniger als zwei Tage auseinander, gilt dieses Ende.</translation>
+    </message>
+    <message>
+        <source>What would help is calculated the same way: on from today, once with the change and once without it.</source>
+        <translation>Was helfen würde, ist ebenso berechnet: von heute an weiter, einmal mit der Änderung und einmal ohne.</translation>
     </message>
 </context>
 <context>
@@ -4781,7 +4803,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>When</source>
-        <translation>Zeitpunkt</translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>Bottle</source>
@@ -4801,7 +4823,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Holds</source>
-        <translation>Fassungsvermögen</translation>
+        <translation>Fasst</translation>
     </message>
     <message>
         <source>Density</source>
@@ -4857,7 +4879,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Volume lost</source>
-        <translation>Verlorene Menge</translation>
+        <translation>Verlust</translation>
     </message>
     <message>
         <source>Material</source>
@@ -4897,7 +4919,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Silver limit</source>
-        <translation>Silbergrenzwert</translation>
+        <translation>Silbergrenze</translation>
     </message>
     <message>
         <source>Solution</source>
@@ -4921,7 +4943,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Volume used</source>
-        <translation>Verbrauchte Menge</translation>
+        <translation>Eingesetzte Menge</translation>
     </message>
     <message>
         <source>Entry</source>
@@ -4990,6 +5012,238 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Leaflet temperature</source>
         <translation>Temperatur vom Beipackzettel</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Films per litre, as guessed</source>
+        <translation>Filme je Liter, geschätzt</translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation>Gekauft</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>CAS number</source>
+        <translation>CAS-Nummer</translation>
+    </message>
+    <message>
+        <source>Chemicals</source>
+        <translation>Chemikalien</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>Can</source>
+        <translation>Kanister</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Währung</translation>
+    </message>
+    <message>
+        <source>Dilution</source>
+        <translation>Verdünnung</translation>
+    </message>
+    <message>
+        <source>Document</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>Films done before</source>
+        <translation>Filme davor</translation>
+    </message>
+    <message>
+        <source>Shortest fixing time</source>
+        <translation>Kürzeste Fixierzeit</translation>
+    </message>
+    <message>
+        <source>Kind of fixer</source>
+        <translation>Art des Fixierbads</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Comes as</source>
+        <translation>Kommt als</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramm</translation>
+    </message>
+    <message>
+        <source>Hazard statements</source>
+        <translation>Gefahrenhinweise</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Vorgeschichte</translation>
+    </message>
+    <message>
+        <source>What it is for</source>
+        <translation>Wofür er ist</translation>
+    </message>
+    <message>
+        <source>Thing in the cupboard</source>
+        <translation>Sache im Vorrat</translation>
+    </message>
+    <message>
+        <source>Keeping</source>
+        <translation>Haltbarkeit</translation>
+    </message>
+    <message>
+        <source>Kind of entry</source>
+        <translation>Art des Eintrags</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Makes</source>
+        <translation>Ergibt</translation>
+    </message>
+    <message>
+        <source>By what</source>
+        <translation>Womit</translation>
+    </message>
+    <message>
+        <source>Mixed on</source>
+        <translation>Angesetzt am</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>What it stands for</source>
+        <translation>Wofür er steht</translation>
+    </message>
+    <message>
+        <source>One-shot</source>
+        <translation>Einmalbad</translation>
+    </message>
+    <message>
+        <source>For each film, used once</source>
+        <translation>Je Film, einmal verwendet</translation>
+    </message>
+    <message>
+        <source>Keeps once opened</source>
+        <translation>Hält geöffnet</translation>
+    </message>
+    <message>
+        <source>Passed</source>
+        <translation>Bestanden</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Replenisher</source>
+        <translation>Regenerator</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Wozu sie dient</translation>
+    </message>
+    <message>
+        <source>How often</source>
+        <translation>Wie oft</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>Second fixing bath</source>
+        <translation>Zweites Fixierbad</translation>
+    </message>
+    <message>
+        <source>Silver measured</source>
+        <translation>Silber gemessen</translation>
+    </message>
+    <message>
+        <source>Where it is from</source>
+        <translation>Woher das stammt</translation>
+    </message>
+    <message>
+        <source>Where the figures are from</source>
+        <translation>Woher die Zahlen stammen</translation>
+    </message>
+    <message>
+        <source>Air is always squeezed out</source>
+        <translation>Luft wird immer herausgedrückt</translation>
+    </message>
+    <message>
+        <source>Steps of the run</source>
+        <translation>Schritte des Durchgangs</translation>
+    </message>
+    <message>
+        <source>Planned time</source>
+        <translation>Geplante Zeit</translation>
+    </message>
+    <message>
+        <source>Real time</source>
+        <translation>Wirkliche Zeit</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation>Dose</translation>
+    </message>
+    <message>
+        <source>Volume in the tank</source>
+        <translation>Menge in der Dose</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation>Geht an</translation>
+    </message>
+    <message>
+        <source>Replenisher at most</source>
+        <translation>Regenerator höchstens</translation>
+    </message>
+    <message>
+        <source>Counted in</source>
+        <translation>Gezählt in</translation>
+    </message>
+    <message>
+        <source>Use by</source>
+        <translation>Haltbar bis</translation>
+    </message>
+    <message>
+        <source>Wear</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>Time for each film</source>
+        <translation>Zeit für jeden Film</translation>
+    </message>
+    <message>
+        <source>What was looked at</source>
+        <translation>Worauf geachtet wurde</translation>
+    </message>
+    <message>
+        <source>Withdrawn</source>
+        <translation>Zurückgezogen</translation>
     </message>
 </context>
 <context>
@@ -5064,7 +5318,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Limit of silver</source>
-        <translation>Grenzwert für Silber</translation>
+        <translation>Grenze für Silber</translation>
     </message>
     <message>
         <source>Fixing, tabular grains</source>
@@ -5143,8 +5397,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>nicht bewertet</translation>
     </message>
     <message>
-        <source>Not graded: nothing is said of how far this figure can be believed.</source>
-        <translation>Nicht bewertet: Nichts sagt, wie weit dieser Angabe zu trauen ist.</translation>
+        <source>Not graded: it is not said what kind of source this figure is from.</source>
+        <translation>Nicht bewertet: Von welcher Art Quelle diese Zahl stammt, ist nicht angegeben.</translation>
     </message>
 </context>
 <context>
@@ -5202,7 +5456,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Taken as known work:</source>
-        <translation>Als geplante Arbeit übernommen:</translation>
+        <translation>Als bekannte Arbeit übernommen:</translation>
     </message>
     <message>
         <source>Left, as they name neither films nor a solution (--all takes them too):</source>
@@ -5368,10 +5622,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>es kommt, wenn das Bild fertig und klar ist</translation>
     </message>
     <message>
-        <source>it does the contrary</source>
-        <translation>es bewirkt das Gegenteil</translation>
-    </message>
-    <message>
         <source>more than enough of it changes nothing</source>
         <translation>mehr als genug davon ändert nichts</translation>
     </message>
@@ -5392,14 +5642,18 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>die Belichtung ändert die Dichte und sonst nichts</translation>
     </message>
     <message>
-        <source>Not why they are %1: %2.</source>
-        <comment>what is wrong with negatives, reason</comment>
-        <translation>Nicht der Grund für „%1“: %2.</translation>
-    </message>
-    <message>
         <source>%1: %2 of %3</source>
         <comment>step, time it took, time planned</comment>
         <translation>%1: %2 von %3</translation>
+    </message>
+    <message>
+        <source>it does the opposite</source>
+        <translation>es bewirkt das Gegenteil</translation>
+    </message>
+    <message>
+        <source>Not the reason for “%1”: %2.</source>
+        <comment>what is wrong with negatives, reason</comment>
+        <translation>Nicht der Grund für „%1“: %2.</translation>
     </message>
 </context>
 <context>
@@ -5428,7 +5682,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>used once and thrown away</source>
-        <translation>einmal gebraucht und weggegossen</translation>
+        <translation>einmal verwendet und weggegossen</translation>
     </message>
     <message>
         <source>Then: %1</source>
@@ -5509,11 +5763,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Acid stop</source>
-        <translation>Saures Stoppbad</translation>
+        <translation>Stoppbad</translation>
     </message>
     <message>
         <source>Fix</source>
-        <translation>Fix</translation>
+        <translation>Fixieren</translation>
     </message>
     <message>
         <source>Rinse</source>
@@ -5720,11 +5974,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Fresh it clears in %1 at %2; at %3 it is spent.</source>
         <comment>time, temperature, twice the time</comment>
-        <translation>Frisch klärt es in %1 bei %2; bei %3 ist es verbraucht.</translation>
+        <translation>Frisch klärt es in %1 bei %2; bei %3 ist es erschöpft.</translation>
     </message>
     <message>
         <source>It is spent when its clearing time has doubled from fresh: test it when it is new.</source>
-        <translation>Es ist verbraucht, wenn sich die Klärzeit gegenüber frisch verdoppelt hat: prüfen Sie es, solange es neu ist.</translation>
+        <translation>Es ist erschöpft, wenn sich die Klärzeit gegenüber frisch verdoppelt hat: Prüfen Sie es, solange es neu ist.</translation>
     </message>
     <message>
         <source>At its capacity of %1 it holds about %2 g of silver per litre.</source>
@@ -5748,7 +6002,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Calibrated on the two points, the half-full bottle opened once more half way; good to a factor of two elsewhere. Below half full it is an extrapolation.</source>
-        <translation>An den zwei Punkten kalibriert, die halbvolle Flasche zur Halbzeit noch einmal geöffnet; anderswo auf den Faktor zwei genau. Unter halb voll ist es eine Extrapolation.</translation>
+        <translation>An den zwei Punkten kalibriert, die halb volle Flasche zur Halbzeit noch einmal geöffnet; anderswo auf den Faktor zwei genau. Unter halb voll ist es eine Extrapolation.</translation>
     </message>
     <message>
         <source>Shown once the figures are complete and go together.</source>
@@ -5759,7 +6013,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <name>FormularyPage</name>
     <message>
         <source>none chosen</source>
-        <translation>keiner gewählt</translation>
+        <translation>keine gewählt</translation>
     </message>
     <message>
         <source>not topped up by film</source>
@@ -5784,11 +6038,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>For a film, used once</source>
-        <translation>Für einen Film, Einmalbad</translation>
+        <translation>Je Film, einmal verwendet</translation>
     </message>
     <message>
         <source>Used once and poured away: films left = volume in the bottle ÷ this.</source>
-        <translation>Einmal benutzt und weggegossen: noch mögliche Filme = Menge in der Flasche ÷ diese Menge.</translation>
+        <translation>Einmal verwendet und weggegossen: Filme übrig = Menge in der Flasche ÷ diese Menge.</translation>
     </message>
     <message>
         <source>alkaline</source>
@@ -5800,7 +6054,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Kind of fixer</source>
-        <translation>Art des Fixierers</translation>
+        <translation>Art des Fixierbads</translation>
     </message>
     <message>
         <source>Where no capacity is given, an acid fixer is counted with 20 films per litre, an alkaline one with 25.</source>
@@ -6185,7 +6439,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>A look</source>
-        <translation>Ein Blick darauf</translation>
+        <translation>Ansehen</translation>
     </message>
     <message>
         <source>Contaminated</source>
@@ -6193,11 +6447,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Mark %1 contaminated</source>
-        <translation>%1 als verunreinigt kennzeichnen</translation>
+        <translation>%1 als verunreinigt vermerken</translation>
     </message>
     <message>
         <source>Mark contaminated</source>
-        <translation>Als verunreinigt kennzeichnen</translation>
+        <translation>Als verunreinigt vermerken</translation>
     </message>
     <message>
         <source>All dissolved</source>
@@ -6205,11 +6459,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Mark %1 dissolved</source>
-        <translation>%1 als gelöst kennzeichnen</translation>
+        <translation>%1 als gelöst vermerken</translation>
     </message>
     <message>
         <source>Mark dissolved</source>
-        <translation>Als gelöst kennzeichnen</translation>
+        <translation>Als gelöst vermerken</translation>
     </message>
     <message>
         <source>A note</source>
@@ -6300,11 +6554,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>used once: %1 for each film, then poured away</source>
-        <translation>einmal verwenden: %1 je Film, dann wegschütten</translation>
+        <translation>einmal verwenden: %1 je Film, dann weggießen</translation>
     </message>
     <message>
         <source>used once, then poured away</source>
-        <translation>einmal benutzt, dann weggegossen</translation>
+        <translation>einmal verwenden, dann weggießen</translation>
     </message>
     <message>
         <source>add %1 % of the first time for each film before</source>
@@ -6426,13 +6680,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </context>
 <context>
     <name>Merge</name>
-    <message numerus="yes">
-        <source>%n further lines wait for this one.</source>
-        <translation>
-            <numerusform>%n weitere Zeile hängt an dieser.</numerusform>
-            <numerusform>%n weitere Zeilen hängen an dieser.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Solution</source>
         <translation>Lösung</translation>
@@ -6467,27 +6714,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Supply</source>
-        <translation>Vorrat</translation>
+        <translation>Verbrauchsmaterial</translation>
     </message>
     <message>
         <source>Barcode</source>
         <translation>Strichcode</translation>
-    </message>
-    <message>
-        <source>Work to come</source>
-        <translation>Geplante Arbeit</translation>
-    </message>
-    <message>
-        <source>Waste container</source>
-        <translation>Abfallbehälter</translation>
-    </message>
-    <message>
-        <source>It stands against “%1” of the book.</source>
-        <translation>Dagegen steht „%1“ im Buch.</translation>
-    </message>
-    <message>
-        <source>It stands against “%1” of the journal.</source>
-        <translation>Dagegen steht „%1“ im Journal.</translation>
     </message>
     <message>
         <source>“%1” may be the bottle “%2” of the book, entered twice: the same solution, mixed within hours. If it is, take one of the two back.</source>
@@ -6497,14 +6728,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 “%2”</source>
         <comment>type of entry, its name</comment>
         <translation>%1 „%2“</translation>
-    </message>
-    <message>
-        <source>It stands against ours: %1.</source>
-        <translation>Dagegen steht bei uns: %1.</translation>
-    </message>
-    <message>
-        <source>It stands against another line: %1.</source>
-        <translation>Dagegen steht eine andere Zeile: %1.</translation>
     </message>
     <message>
         <source>Perhaps the same bottle as our “%1”, mixed %2: the same solution, within hours.</source>
@@ -6520,8 +6743,8 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message numerus="yes">
         <source>%n loads of film</source>
         <translation>
-            <numerusform>%n Füllung Film</numerusform>
-            <numerusform>%n Füllungen Film</numerusform>
+            <numerusform>%n Ladung Film</numerusform>
+            <numerusform>%n Ladungen Film</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -6561,6 +6784,37 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Leave it out</source>
         <translation>Weglassen</translation>
     </message>
+    <message numerus="yes">
+        <source>%n further lines depend on this one.</source>
+        <translation>
+            <numerusform>%n weitere Zeile hängt an dieser.</numerusform>
+            <numerusform>%n weitere Zeilen hängen an dieser.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It contradicts “%1” in the book.</source>
+        <translation>Das widerspricht „%1“ im Buch.</translation>
+    </message>
+    <message>
+        <source>It contradicts “%1” in the journal.</source>
+        <translation>Das widerspricht „%1“ im Journal.</translation>
+    </message>
+    <message>
+        <source>Known work</source>
+        <translation>Bekannte Arbeit</translation>
+    </message>
+    <message>
+        <source>Can for waste</source>
+        <translation>Kanister für Abfall</translation>
+    </message>
+    <message>
+        <source>It contradicts ours: %1.</source>
+        <translation>Das widerspricht unserem: %1.</translation>
+    </message>
+    <message>
+        <source>It contradicts another line: %1.</source>
+        <translation>Das widerspricht einer anderen Zeile: %1.</translation>
+    </message>
 </context>
 <context>
     <name>MissingBook</name>
@@ -6589,10 +6843,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Kopie wiederherstellen: %1</translation>
     </message>
     <message>
-        <source>Start anew with an empty book</source>
-        <translation>Mit einem leeren Buch neu anfangen</translation>
-    </message>
-    <message>
         <source>Open book</source>
         <translation>Buch öffnen</translation>
     </message>
@@ -6605,6 +6855,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <comment>a folder</comment>
         <translation>Es lag in %1.</translation>
     </message>
+    <message>
+        <source>Start again with an empty book</source>
+        <translation>Mit einem leeren Buch neu anfangen</translation>
+    </message>
 </context>
 <context>
     <name>Mixing</name>
@@ -6614,23 +6868,19 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Choose what to mix.</source>
-        <translation>Wählen, was angesetzt wird.</translation>
+        <translation>Wählen Sie, was angesetzt wird.</translation>
     </message>
     <message>
         <source>Choose a bottle.</source>
-        <translation>Eine Flasche wählen.</translation>
+        <translation>Wählen Sie eine Flasche.</translation>
     </message>
     <message>
         <source>Say how much the packet makes.</source>
-        <translation>Angeben, wie viel die Packung ergibt.</translation>
+        <translation>Geben Sie an, wie viel die Packung ergibt.</translation>
     </message>
     <message>
         <source>%1 holds %2 to the brim: %3 do not go into it.</source>
         <translation>%1 fasst randvoll %2: %3 passen nicht hinein.</translation>
-    </message>
-    <message>
-        <source>So much powder leaves no room for water in %1.</source>
-        <translation>So viel Pulver lässt in %1 keinen Platz für Wasser.</translation>
     </message>
     <message>
         <source>the powder leaves no room for more</source>
@@ -6654,7 +6904,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Keeps, full and closed</source>
-        <translation>Haltbar, voll und geschlossen</translation>
+        <translation>Haltbar, voll und verschlossen</translation>
     </message>
     <message>
         <source>to %1</source>
@@ -6717,12 +6967,16 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Eine Flüssigkeit wird schwächer, nie stärker: Prüfen Sie die beiden Gehalte.</translation>
     </message>
     <message>
-        <source>So much liquid leaves no room for water: it is to be diluted.</source>
+        <source>most of the water; %1 of the liquid go into it, the rest of the water afterwards</source>
+        <translation>das meiste Wasser; %1 der Flüssigkeit kommen hinein, das übrige Wasser danach</translation>
+    </message>
+    <message>
+        <source>This much liquid leaves no room for water: it is to be diluted.</source>
         <translation>So viel Flüssigkeit lässt keinen Platz für Wasser: Sie soll verdünnt werden.</translation>
     </message>
     <message>
-        <source>most of the water; %1 of the liquid go into it, the rest of the water afterwards</source>
-        <translation>das meiste Wasser; %1 der Flüssigkeit kommen hinein, das übrige Wasser danach</translation>
+        <source>This much powder leaves no room for water in %1.</source>
+        <translation>So viel Pulver lässt in %1 keinen Platz für Wasser.</translation>
     </message>
 </context>
 <context>
@@ -6878,7 +7132,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>The bottle in its bath</source>
-        <translation>Die Flasche in ihrem Bad</translation>
+        <translation>Die Flasche im Wasserbad</translation>
     </message>
     <message>
         <source>The bottle in the room</source>
@@ -7110,7 +7364,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Films done</source>
-        <translation>Bisherige Filme</translation>
+        <translation>Filme bisher</translation>
     </message>
     <message>
         <source>Not all that went in has a price in the cupboard.</source>
@@ -7149,7 +7403,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Fix for twice the clearing time: test a piece of film, no test is on record.</source>
-        <translation>Doppelt so lange fixieren wie die Klärzeit: ein Stück Film prüfen, es ist keine Klärprobe verzeichnet.</translation>
+        <translation>Fixieren Sie doppelt so lange wie die Klärzeit: Prüfen Sie ein Stück Film, es ist keine Klärprobe eingetragen.</translation>
     </message>
     <message>
         <source>in the fixer at %1</source>
@@ -7157,7 +7411,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>in the fixer at %1, as if fresh: no test is on record</source>
-        <translation>im Fixierbad bei %1, wie frisch: keine Klärprobe ist verzeichnet</translation>
+        <translation>im Fixierbad bei %1, wie frisch: keine Klärprobe ist eingetragen</translation>
     </message>
     <message>
         <source>Clears now, 20 °C</source>
@@ -7192,10 +7446,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Zeit vom Beipackzettel, %1</translation>
     </message>
     <message>
-        <source>times the leaflet time; type that in at Log a run</source>
-        <translation>mal Zeit vom Beipackzettel; diese unter „Durchgang eintragen“ eingeben</translation>
-    </message>
-    <message>
         <source>Wear, at least %1 in %2</source>
         <translation>Verbrauch, mindestens %1 in %2</translation>
     </message>
@@ -7212,10 +7462,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Kontrollstreifen, kein Faktor übernommen</translation>
     </message>
     <message>
-        <source>Carried from %1: %2 to %3 by what is published of such developers.</source>
-        <translation>Von %1 übertragen: %2 bis %3 nach dem, was über solche Entwickler veröffentlicht ist.</translation>
-    </message>
-    <message>
         <source>A second time for another temperature would be better.</source>
         <translation>Eine zweite Zeit für eine andere Temperatur wäre besser.</translation>
     </message>
@@ -7224,16 +7470,24 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <comment>volume</comment>
         <translation>Verbrauch, Filme nicht bekannt, in %1</translation>
     </message>
+    <message>
+        <source>Extended from %1: %2 to %3 by what is published of such developers.</source>
+        <translation>Von %1 aus fortgeführt: %2 bis %3 nach dem, was über solche Entwickler veröffentlicht ist.</translation>
+    </message>
+    <message>
+        <source>times the leaflet time; type that in at “Log a run”</source>
+        <translation>mal Zeit vom Beipackzettel; geben Sie diese unter „Durchgang eintragen“ ein</translation>
+    </message>
 </context>
 <context>
     <name>OfferedWork</name>
     <message>
-        <source>how many films is not said</source>
-        <translation>wie viele Filme, ist nicht gesagt</translation>
-    </message>
-    <message>
         <source>known already: changed</source>
         <translation>schon bekannt: geändert</translation>
+    </message>
+    <message>
+        <source>number of films not given</source>
+        <translation>Zahl der Filme nicht angegeben</translation>
     </message>
 </context>
 <context>
@@ -7283,6 +7537,13 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>PaperCommand</name>
+    <message>
+        <source>Nothing is left out of a sum, so no page was made. “ullage check” lists what is wrong; restore a copy, or salvage what is left.</source>
+        <translation>Aus einer Summe wird nichts weggelassen, deshalb entstand keine Seite. „ullage check“ nennt, was nicht stimmt; stellen Sie eine Kopie wieder her oder bergen Sie, was übrig ist.</translation>
     </message>
 </context>
 <context>
@@ -7429,11 +7690,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <name>Reasons</name>
     <message>
         <source>Marked as contaminated: discard it.</source>
-        <translation>Als verunreinigt markiert: entsorgen.</translation>
+        <translation>Als verunreinigt vermerkt: entsorgen.</translation>
     </message>
     <message>
         <source>A test failed: discard it.</source>
-        <translation>Ein Test ist fehlgeschlagen: entsorgen.</translation>
+        <translation>Eine Prüfung wurde nicht bestanden: entsorgen.</translation>
     </message>
     <message>
         <source>Clears in %1 s, at least twice the fresh %2 s: discard it.</source>
@@ -7449,7 +7710,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>%1 left, no more than one load of yours (%2).</source>
-        <translation>Noch %1, nicht mehr als eine Ihrer Dosenfüllungen (%2).</translation>
+        <translation>Noch %1, nicht mehr als eine Ihrer Ladungen (%2).</translation>
     </message>
     <message>
         <source>It is past the %1 a full bottle keeps: discard it.</source>
@@ -7493,7 +7754,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>A test was asked for because negatives came out wrong: test it before you trust it with film.</source>
-        <translation>Eine Prüfung wurde erbeten, weil Negative misslungen sind: erst prüfen, dann Film anvertrauen.</translation>
+        <translation>Eine Prüfung wurde erbeten, weil Negative misslungen sind: Prüfen Sie die Flasche, bevor Sie ihr Film anvertrauen.</translation>
     </message>
     <message>
         <source>Replenisher used comes to %1 times what was mixed, over the limit of %2: discard it.</source>
@@ -7501,29 +7762,37 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Something of unknown history was poured in: test it before you trust it with film.</source>
-        <translation>Es wurde etwas von unbekannter Vorgeschichte zugegossen: prüfen Sie es, bevor Sie ihm einen Film anvertrauen.</translation>
+        <translation>Es wurde etwas von unbekannter Vorgeschichte zugegossen: Prüfen Sie die Flasche, bevor Sie ihr Film anvertrauen.</translation>
     </message>
     <message>
         <source>%1 of %2 per litre done: discard it.</source>
         <comment>films done, capacity</comment>
-        <translation>%1 von %2 je Liter entwickelt: entsorgen.</translation>
-    </message>
-    <message>
-        <source>By the model age and air have used %1 of its life: test it before you trust it with film.</source>
-        <translation>Nach dem Modell haben Alter und Luft %1 der Lebensdauer verbraucht: erst prüfen, dann Film anvertrauen.</translation>
+        <translation>Ergiebigkeit %2 je Liter, davon %1 verarbeitet: entsorgen.</translation>
     </message>
     <message>
         <source>Its history is unknown: test it before you trust it with film.</source>
-        <translation>Vorgeschichte unbekannt: erst prüfen, dann Film anvertrauen.</translation>
+        <translation>Vorgeschichte unbekannt: Prüfen Sie die Flasche, bevor Sie ihr Film anvertrauen.</translation>
     </message>
     <message>
         <source>%1 of %2 per litre done.</source>
         <comment>films done, capacity</comment>
-        <translation>%1 von %2 je Liter entwickelt.</translation>
+        <translation>Ergiebigkeit %2 je Liter, davon %1 verarbeitet.</translation>
     </message>
     <message>
         <source>Age and air have used %1 of its life.</source>
         <translation>Alter und Luft haben %1 der Lebensdauer verbraucht.</translation>
+    </message>
+    <message>
+        <source>By the model, age and air have used %1 of its life: test it before you trust it with film.</source>
+        <translation>Nach dem Modell haben Alter und Luft %1 der Lebensdauer verbraucht: Prüfen Sie die Flasche, bevor Sie ihr Film anvertrauen.</translation>
+    </message>
+    <message>
+        <source>By the model, age has used %1 of its life: test it before you trust it with film.</source>
+        <translation>Nach dem Modell hat das Alter %1 der Lebensdauer verbraucht: Prüfen Sie die Flasche, bevor Sie ihr Film anvertrauen.</translation>
+    </message>
+    <message>
+        <source>Age has used %1 of its life.</source>
+        <translation>Das Alter hat %1 der Lebensdauer verbraucht.</translation>
     </message>
 </context>
 <context>
@@ -7558,7 +7827,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>No bottle is in use. Mix a batch in the window, or import a journal.</source>
-        <translation>Keine Flasche ist in Gebrauch. Im Fenster einen Ansatz mischen oder ein Journal importieren.</translation>
+        <translation>Keine Flasche ist in Gebrauch. Setzen Sie im Fenster etwas an, oder importieren Sie ein Journal.</translation>
     </message>
     <message>
         <source>Not shown</source>
@@ -7670,7 +7939,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Vorsicht</translation>
+        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>Where the times come from</source>
@@ -7693,7 +7962,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Fixer&apos;s bottle</source>
-        <translation>Flasche des Fixierers</translation>
+        <translation>Flasche des Fixierbads</translation>
     </message>
     <message>
         <source>Solution</source>
@@ -7709,7 +7978,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Volume</source>
-        <translation>Volumen</translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>Day</source>
@@ -7795,11 +8064,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>%1 would come in. Nothing was entered.</source>
-        <translation>%1 kämen herein. Nichts wurde eingetragen.</translation>
+        <translation>Herein käme: %1. Nichts wurde eingetragen.</translation>
     </message>
     <message>
         <source>%1 read, %2 of their entries new.</source>
-        <translation>%1 gelesen, %2 ihrer Einträge neu.</translation>
+        <translation>%1 gelesen, neue Einträge: %2.</translation>
     </message>
     <message>
         <source>What its columns are: no row of known headings was found.</source>
@@ -7823,10 +8092,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Choose a solution…</source>
         <translation>Lösung wählen…</translation>
-    </message>
-    <message>
-        <source>The sheet does not tell. Please choose.</source>
-        <translation>Die Tabelle sagt es nicht. Bitte wählen.</translation>
     </message>
     <message>
         <source>&amp;Encoding</source>
@@ -7884,17 +8149,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>Something about how it was read is still open (step 1).</source>
         <translation>Etwas an der Art, wie gelesen wurde, ist noch offen (Schritt 1).</translation>
     </message>
-    <message numerus="yes">
-        <source>%n cell(s) are refused. All of the sheet comes in, or nothing: mend the sheet, or choose otherwise.</source>
-        <translation>
-            <numerusform>%n Zelle wird abgelehnt. Die ganze Tabelle kommt herein oder nichts: Berichtigen Sie die Tabelle, oder wählen Sie anders.</numerusform>
-            <numerusform>%n Zellen werden abgelehnt. Die ganze Tabelle kommt herein oder nichts: Berichtigen Sie die Tabelle, oder wählen Sie anders.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Nothing in it comes in.</source>
-        <translation>Nichts darin kommt herein.</translation>
-    </message>
     <message>
         <source>As you mapped a sheet of these headings before.</source>
         <translation>So, wie Sie eine Tabelle mit diesen Überschriften schon einmal zugeordnet haben.</translation>
@@ -7911,6 +8165,21 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 Say which it is (step 2).</source>
         <comment>No column is known to be: Bottle.</comment>
         <translation>%1 Sagen Sie, welche es ist (Schritt 2).</translation>
+    </message>
+    <message>
+        <source>The sheet does not say. Please choose.</source>
+        <translation>Die Tabelle sagt es nicht. Bitte wählen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cell(s) are refused. All of the sheet comes in, or nothing: correct the sheet, or choose otherwise.</source>
+        <translation>
+            <numerusform>%n Zelle wird abgelehnt. Die ganze Tabelle kommt herein oder nichts: Berichtigen Sie die Tabelle, oder wählen Sie anders.</numerusform>
+            <numerusform>%n Zellen werden abgelehnt. Die ganze Tabelle kommt herein oder nichts: Berichtigen Sie die Tabelle, oder wählen Sie anders.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing in the sheet can come in.</source>
+        <translation>Nichts aus der Tabelle kann hereinkommen.</translation>
     </message>
 </context>
 <context>
@@ -7953,13 +8222,13 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message numerus="yes">
         <source>%n test(s)</source>
         <translation>
-            <numerusform>%n Probe</numerusform>
-            <numerusform>%n Proben</numerusform>
+            <numerusform>%n Prüfung</numerusform>
+            <numerusform>%n Prüfungen</numerusform>
         </translation>
     </message>
     <message>
         <source>Develop %1 = %2 %3 (temperature) %4 (wear) %5 (control strip)</source>
-        <translation>Entwickeln %1 = %2 %3 (Temperatur) %4 (Abnutzung) %5 (Kontrollstreifen)</translation>
+        <translation>Entwickeln %1 = %2 %3 (Temperatur) %4 (Verbrauch) %5 (Kontrollstreifen)</translation>
     </message>
     <message>
         <source>The leaflet has no time for this temperature: extended by Q10 from the nearest.</source>
@@ -8121,7 +8390,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>done</source>
-        <translation>erledigt</translation>
+        <translation>verarbeitet</translation>
     </message>
     <message>
         <source>next</source>
@@ -8174,7 +8443,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>tests</source>
-        <translation>Tests</translation>
+        <translation>Klärproben</translation>
     </message>
     <message>
         <source>films</source>
@@ -8202,11 +8471,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>What is left, over time</source>
-        <translation>Was übrig ist, im Zeitverlauf</translation>
-    </message>
-    <message>
-        <source>films come to rest here, topped up</source>
-        <translation>hier pendeln sich die Filme mit Nachfüllen ein</translation>
+        <translation>Was übrig ist, im Lauf der Zeit</translation>
     </message>
     <message>
         <source>The next film takes the leaflet time %1.</source>
@@ -8215,6 +8480,19 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>8 times in 10 at your pace</source>
         <translation>in 8 von 10 Fällen bei Ihrem Tempo</translation>
+    </message>
+    <message>
+        <source>mmol/L</source>
+        <translation>mmol/l</translation>
+    </message>
+    <message>
+        <source>age</source>
+        <comment>a line of a chart</comment>
+        <translation>Alter</translation>
+    </message>
+    <message>
+        <source>films settle here, topped up</source>
+        <translation>hier pendeln sich die Filme mit Nachfüllen ein</translation>
     </message>
 </context>
 <context>
@@ -8449,11 +8727,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>one film in 500 ml, used once</source>
-        <translation>ein Film in 500 ml, einmal benutzt</translation>
+        <translation>ein Film in 500 ml, einmal verwendet</translation>
     </message>
     <message>
         <source>used once, then poured away</source>
-        <translation>einmal benutzt, dann weggegossen</translation>
+        <translation>einmal verwenden, dann weggießen</translation>
     </message>
     <message>
         <source>use within the day</source>
@@ -8588,9 +8866,45 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message numerus="yes">
         <source>own tests, in %1 of %n bottle(s), to %2</source>
         <translation>
-            <numerusform>eigene Tests, in %1 von %n Flasche, bis %2</numerusform>
-            <numerusform>eigene Tests, in %1 von %n Flaschen, bis %2</numerusform>
+            <numerusform>eigene Prüfungen, in %1 von %n Flasche, bis %2</numerusform>
+            <numerusform>eigene Prüfungen, in %1 von %n Flaschen, bis %2</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>40 to 60 mg as potassium bromide for 80 sq in</source>
+        <translation>40 bis 60 mg als Kaliumbromid je 80 Quadratzoll</translation>
+    </message>
+    <message>
+        <source>12 films a litre: formula SB-5 as printed by</source>
+        <translation>12 Filme je Liter: Rezept SB-5, abgedruckt bei</translation>
+    </message>
+    <message>
+        <source>MQ borax stock row: 1.86 to 1.96</source>
+        <translation>Zeile MQ-Borax-Stammlösung: 1,86 bis 1,96</translation>
+    </message>
+    <message>
+        <source>rotary tube, 68 to 75 °F: 2.27 and 2.84</source>
+        <translation>Rotationstrommel, 68 bis 75 °F: 2,27 und 2,84</translation>
+    </message>
+    <message>
+        <source>counting unit 80 sq in</source>
+        <translation>Zähleinheit 80 Quadratzoll</translation>
+    </message>
+    <message>
+        <source>p. 108, working strength</source>
+        <translation>p. 108, gebrauchsfertig</translation>
+    </message>
+    <message>
+        <source>p. 108, acid fixers</source>
+        <translation>p. 108, saure Fixierbäder</translation>
+    </message>
+    <message>
+        <source>p. 108, alkaline fixers</source>
+        <translation>p. 108, alkalische Fixierbäder</translation>
+    </message>
+    <message>
+        <source>30 ml for 80 sq in</source>
+        <translation>30 ml je 80 Quadratzoll</translation>
     </message>
 </context>
 <context>
@@ -8610,7 +8924,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Failed a test</source>
-        <translation>Probe nicht bestanden</translation>
+        <translation>Prüfung nicht bestanden</translation>
     </message>
     <message>
         <source>Accident</source>
@@ -8706,10 +9020,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Warum Flaschen endeten</translation>
     </message>
     <message>
-        <source>The gravest reason against the bottle when it was discarded or used up: accident, failed test, film or time. “Still good” where there was none.</source>
-        <translation>Der schwerste Grund gegen die Flasche, als sie entsorgt oder aufgebraucht wurde: Unfall, misslungener Test, Film oder Zeit. „Noch gut“, wo es keinen gab.</translation>
-    </message>
-    <message>
         <source>Chemistry for one film</source>
         <translation>Chemie für einen Film</translation>
     </message>
@@ -8738,6 +9048,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>%1 film each</source>
         <translation>je %1 Film</translation>
+    </message>
+    <message>
+        <source>The most serious reason against the bottle when it was discarded or used up: accident, failed test, film or time. “Still good” where there was none.</source>
+        <translation>Der schwerste Grund gegen die Flasche, als sie entsorgt oder aufgebraucht wurde: Unfall, nicht bestandene Prüfung, Film oder Zeit. „Noch gut“, wo es keinen gab.</translation>
     </message>
 </context>
 <context>
@@ -8803,7 +9117,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Failed a test</source>
-        <translation>Probe nicht bestanden</translation>
+        <translation>Prüfung nicht bestanden</translation>
     </message>
     <message>
         <source>Accident</source>
@@ -8931,7 +9245,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Volume mixed</source>
-        <translation>Angesetztes Volumen</translation>
+        <translation>Angesetzte Menge</translation>
     </message>
     <message>
         <source>Costs so far</source>
@@ -8943,7 +9257,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Films done</source>
-        <translation>Bisherige Filme</translation>
+        <translation>Filme bisher</translation>
     </message>
     <message>
         <source>A bottle’s cost counts when it ends, by the films that each person put through it.</source>
@@ -8976,10 +9290,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>There is no room left on the disk. Nothing was changed. Make room, and try again.</source>
         <translation>Auf dem Datenträger ist kein Platz mehr. Nichts wurde geändert. Schaffen Sie Platz, und versuchen Sie es noch einmal.</translation>
-    </message>
-    <message>
-        <source>The disk could not be read. Nothing was changed. See that it is connected, and try again; if that is in vain, restore a copy of the book.</source>
-        <translation>Der Datenträger konnte nicht gelesen werden. Nichts wurde geändert. Sehen Sie nach, ob er angeschlossen ist, und versuchen Sie es noch einmal; hilft das nicht, stellen Sie eine Kopie des Buches wieder her.</translation>
     </message>
     <message>
         <source>The disk could not be written: it may be full, failing or no longer connected. Nothing was changed. Make room or connect it, and try again.</source>
@@ -9017,6 +9327,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>the open book is no longer in its place: it was moved, renamed or deleted. Nothing was entered. Put it back, or open it where it is now.</source>
         <translation>das geöffnete Buch ist nicht mehr an seinem Platz: Es wurde verschoben, umbenannt oder gelöscht. Es wurde nichts eingetragen. Legen Sie es zurück, oder öffnen Sie es dort, wo es jetzt ist.</translation>
+    </message>
+    <message>
+        <source>The disk could not be read. Nothing was changed. See that it is connected, and try again; if that does not help, restore a copy of the book.</source>
+        <translation>Der Datenträger konnte nicht gelesen werden. Nichts wurde geändert. Sehen Sie nach, ob er angeschlossen ist, und versuchen Sie es noch einmal; hilft das nicht, stellen Sie eine Kopie des Buches wieder her.</translation>
     </message>
 </context>
 <context>
@@ -9080,10 +9394,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Bezug, frisch gemessen: %1.</translation>
     </message>
     <message>
-        <source>Develop a control strip in it as you would the next film, read its density, and enter it with Test. Begin while the developer is fresh: that strip is what the later ones are compared with.</source>
-        <translation>Einen Kontrollstreifen darin entwickeln wie den nächsten Film, seine Dichte messen und mit Prüfen eintragen. Am besten beginnen, solange der Entwickler frisch ist: mit diesem Streifen werden die späteren verglichen.</translation>
-    </message>
-    <message>
         <source>control strip</source>
         <translation>Kontrollstreifen</translation>
     </message>
@@ -9121,18 +9431,18 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>No reference yet: read a control strip while the developer is fresh.</source>
-        <translation>Noch kein Bezug: einen Kontrollstreifen messen, solange der Entwickler frisch ist.</translation>
+        <translation>Noch kein Bezug: Messen Sie einen Kontrollstreifen, solange der Entwickler frisch ist.</translation>
+    </message>
+    <message>
+        <source>Develop a control strip in it as you would the next film, read its density, and enter it with “Test”. Begin while the developer is fresh: the later ones are compared with that one.</source>
+        <translation>Entwickeln Sie einen Kontrollstreifen darin wie den nächsten Film, messen Sie seine Dichte, und tragen Sie ihn mit „Prüfen“ ein. Beginnen Sie, solange der Entwickler frisch ist: Mit diesem Streifen werden die späteren verglichen.</translation>
     </message>
 </context>
 <context>
     <name>TimeCommand</name>
     <message>
-        <source>The bottle has not that many films left.</source>
-        <translation>Für so viele Filme reicht die Flasche nicht mehr.</translation>
-    </message>
-    <message>
         <source>Test this bottle first.</source>
-        <translation>Diese Flasche erst prüfen.</translation>
+        <translation>Prüfen Sie diese Flasche zuerst.</translation>
     </message>
     <message>
         <source>This bottle is to be discarded.</source>
@@ -9145,7 +9455,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>%1   next load in %2
 </source>
-        <translation>%1   nächste Dosenfüllung in %2
+        <translation>%1   nächste Ladung in %2
 </translation>
     </message>
     <message>
@@ -9189,8 +9499,12 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
 </translation>
     </message>
     <message>
-        <source>How much film it has done is not all known: the time is the least it needs.</source>
-        <translation>Wie viel Film durch ihn ging, ist nicht ganz bekannt: Die Zeit ist die kürzeste, die er braucht.</translation>
+        <source>The bottle does not have that many films left.</source>
+        <translation>Für so viele Filme reicht die Flasche nicht mehr.</translation>
+    </message>
+    <message>
+        <source>How much film it has done is not all known: it needs at least this time.</source>
+        <translation>Wie viel Film durch ihn ging, ist nicht ganz bekannt: Er braucht mindestens diese Zeit.</translation>
     </message>
 </context>
 <context>
@@ -9235,7 +9549,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>nicht gezeigt</translation>
     </message>
     <message>
-        <source>Its entries could not be read just now, so nothing is told of it. Choose it again in a moment; if that does not help, check the book.</source>
+        <source>Its entries could not be read just now, so nothing is shown of it. Choose it again in a moment; if that does not help, check the book.</source>
         <translation>Ihre Einträge ließen sich gerade nicht lesen, darum steht hier nichts über sie. Wählen Sie sie gleich noch einmal; hilft das nicht, prüfen Sie das Buch.</translation>
     </message>
 </context>
@@ -9265,7 +9579,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>a test failed</source>
-        <translation>ein Test ist fehlgeschlagen</translation>
+        <translation>Prüfung nicht bestanden</translation>
     </message>
     <message>
         <source>clears in %1 s</source>
@@ -9301,11 +9615,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>%1 g/L, limit %2</source>
-        <translation>%1 g/L, Grenzwert %2</translation>
+        <translation>%1 g/l, Grenze %2</translation>
     </message>
     <message>
         <source>spent by standing?</source>
-        <translation>durch Stehen verbraucht?</translation>
+        <translation>durch Stehen erschöpft?</translation>
     </message>
     <message>
         <source>%1 used</source>
@@ -9407,15 +9721,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Nobody has marked it as dissolved yet: look whether it is clear. Until then no run is planned with it.</source>
-        <translation>Niemand hat sie bisher als gelöst vermerkt: nachsehen, ob sie klar ist. Bis dahin wird kein Durchgang mit ihr geplant.</translation>
-    </message>
-    <message>
-        <source>Topped up with %1 a film, its wear comes to rest at %2 films per litre.</source>
-        <translation>Je Film mit %1 nachgefüllt, pendelt sich sein Verbrauch bei %2 Filmen je Liter ein.</translation>
-    </message>
-    <message>
-        <source>Topped up with %1 a film, its wear would come to rest at %2 films per litre, which is beyond the %3 it can do: that only delays its end.</source>
-        <translation>Je Film mit %1 nachgefüllt, würde sich sein Verbrauch bei %2 Filmen je Liter einpendeln, jenseits der %3, die er leisten kann: das schiebt sein Ende nur hinaus.</translation>
+        <translation>Noch hat niemand vermerkt, dass sie gelöst ist: Sehen Sie nach, ob sie klar ist. Bis dahin wird kein Durchgang mit ihr geplant.</translation>
     </message>
     <message>
         <source>test asked for</source>
@@ -9427,11 +9733,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>%1 times its volume, limit %2</source>
-        <translation>das %1-Fache ihres Volumens, Grenze %2</translation>
+        <translation>das %1-Fache ihrer Menge, Grenze %2</translation>
     </message>
     <message>
         <source>Films: at least %1 done; how many it has left is not known.</source>
-        <translation>Filme: mindestens %1 gemacht; wie viele noch bleiben, ist nicht bekannt.</translation>
+        <translation>Filme: mindestens %1 verarbeitet; wie viele noch bleiben, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>mixing date not known</source>
@@ -9440,7 +9746,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>at least %1 done</source>
         <comment>films</comment>
-        <translation>mindestens %1 entwickelt</translation>
+        <translation>mindestens %1 verarbeitet</translation>
     </message>
     <message>
         <source>Resting</source>
@@ -9448,7 +9754,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Films: %1 done; %2 of %3 films per litre.</source>
-        <translation>Filme: %1 durchgelaufen; %2 von %3 Filmen je Liter.</translation>
+        <translation>Filme: %1 verarbeitet; %2 von %3 Filmen je Liter.</translation>
     </message>
     <message>
         <source>Films: at least %1 of %2 used</source>
@@ -9495,11 +9801,11 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>It rests until it is clear: shake it and look again in %1 min. Until then no run is planned with it.</source>
-        <translation>Es ruht, bis es klar ist: schütteln und in %1 min wieder ansehen. Bis dahin wird keine Entwicklung damit geplant.</translation>
+        <translation>Sie ruht, bis sie klar ist: Schütteln Sie und sehen Sie in %1 min wieder nach. Bis dahin wird kein Durchgang mit ihr geplant.</translation>
     </message>
     <message>
         <source>look again in %1 min</source>
-        <translation>in %1 min wieder ansehen</translation>
+        <translation>in %1 min wieder nachsehen</translation>
     </message>
     <message>
         <source>films not known</source>
@@ -9511,7 +9817,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Films: how many it has done and how many it has left is not known.</source>
-        <translation>Filme: Wie viele durchliefen und wie viele noch bleiben, ist nicht bekannt.</translation>
+        <translation>Filme: Wie viele verarbeitet sind und wie viele noch bleiben, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Replenished with %1 a film, every film is made up for.</source>
@@ -9519,7 +9825,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Less than half full: how long it keeps is extrapolated.</source>
-        <translation>Weniger als halb voll: Wie lange er hält, ist hochgerechnet.</translation>
+        <translation>Weniger als halb voll: Wie lange sie hält, ist hochgerechnet.</translation>
     </message>
     <message>
         <source>Films: at least %1 done; at most %2 more without its replenisher.</source>
@@ -9528,6 +9834,26 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Films: %1 done; %2 more without its replenisher.</source>
         <translation>Filme: %1 verarbeitet; ohne Regenerator noch %2.</translation>
+    </message>
+    <message>
+        <source>Age: past the end (%1 used).</source>
+        <translation>Alter: über dem Ende (%1 verbraucht).</translation>
+    </message>
+    <message>
+        <source>Age: %1 used.</source>
+        <translation>Alter: %1 verbraucht.</translation>
+    </message>
+    <message>
+        <source>Age: at least %1 used since it was found; when it was mixed is not known.</source>
+        <translation>Alter: seit dem Fund mindestens %1 verbraucht; wann angesetzt, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Topped up with %1 a film, its wear settles at %2 films per litre.</source>
+        <translation>Je Film mit %1 nachgefüllt, pendelt sich sein Verbrauch bei %2 Filmen je Liter ein.</translation>
+    </message>
+    <message>
+        <source>Topped up with %1 a film, its wear would settle at %2 films per litre, beyond the %3 it can do: that only delays its end.</source>
+        <translation>Je Film mit %1 nachgefüllt, würde sich sein Verbrauch bei %2 Filmen je Liter einpendeln, jenseits der %3, die er leisten kann: das schiebt sein Ende nur hinaus.</translation>
     </message>
 </context>
 <context>
@@ -9686,10 +10012,6 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <translation>Eines nach dem anderen, jedes, wenn das vorige gelöst ist; was abgemessen wird, kommt an seiner Stelle hinein.</translation>
     </message>
     <message>
-        <source>The cupboard has too little of what stands under Lacks: buy it, or count the jar, before anything is opened.</source>
-        <translation>Im Vorrat ist zu wenig von dem, was unter „Fehlt“ steht: kaufen Sie es, oder zählen Sie das Glas, ehe etwas geöffnet wird.</translation>
-    </message>
-    <message>
         <source>Before anything is opened</source>
         <translation>Bevor etwas geöffnet wird</translation>
     </message>
@@ -9701,6 +10023,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>On</source>
         <translation>Am</translation>
     </message>
+    <message>
+        <source>The cupboard has too little of what stands under “Lacks”: buy it, or count the jar, before anything is opened.</source>
+        <translation>Im Vorrat ist zu wenig von dem, was unter „Fehlt“ steht: Kaufen Sie es, oder zählen Sie das Glas, ehe etwas geöffnet wird.</translation>
+    </message>
 </context>
 <context>
     <name>WhyNot</name>
@@ -9708,6 +10034,13 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
         <source>%1 (%2)</source>
         <comment>menu entry, why it cannot be chosen</comment>
         <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>WindowParts</name>
+    <message>
+        <source>Nothing is left out of a sum, so there is none. In the File menu, “Copies…” puts a copy in the book&apos;s place, and “Salvage a damaged book…” takes what is sound into a new one.</source>
+        <translation>Aus einer Summe wird nichts weggelassen, deshalb gibt es keine. Im Menü „Datei“ setzt „Kopien…“ eine Kopie an die Stelle des Buchs, und „Beschädigtes Buch bergen…“ nimmt in ein neues auf, was heil ist.</translation>
     </message>
 </context>
 <context>
@@ -9769,6 +10102,10 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     <message>
         <source>Films: %1</source>
         <translation>Filme: %1</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
     </message>
 </context>
 <context>
@@ -9898,7 +10235,7 @@ Jeder Befehl nimmt --book DATEI. ZEIT ist RFC 3339 oder ein Datum.
     </message>
     <message>
         <source>Film to develop</source>
-        <translation>Film zu entwickeln</translation>
+        <translation>Film zum Entwickeln</translation>
     </message>
 </context>
 <context>
@@ -10072,11 +10409,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>It is clear: mark it dissolved</source>
-        <translation>Klar: als gelöst markieren</translation>
+        <translation>Klar: als gelöst vermerken</translation>
     </message>
     <message>
         <source>Develop a piece of film leader in %1, in the light: deep black in about the developing time is good.</source>
-        <translation>Ein Stück Filmlasche bei Licht in %1 entwickeln: tiefes Schwarz nach etwa der Entwicklungszeit ist gut.</translation>
+        <translation>Entwickeln Sie ein Stück Filmlasche bei Licht in %1: Tiefes Schwarz nach etwa der Entwicklungszeit ist gut.</translation>
     </message>
     <message>
         <source>Leader is black: passed</source>
@@ -10123,7 +10460,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>One reading taken. Read the bottle again in a few minutes.</source>
-        <translation>Eine Ablesung liegt vor. In ein paar Minuten noch einmal messen.</translation>
+        <translation>Eine Ablesung liegt vor. Messen Sie die Flasche in ein paar Minuten noch einmal.</translation>
     </message>
     <message>
         <source>These readings do not come nearer to what is around the bottle; the usual pace of %1 min is taken.</source>
@@ -10249,7 +10586,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>The screen cannot be kept awake here: set it so yourself.</source>
-        <translation>Der Bildschirm lässt sich hier nicht wach halten: bitte selbst einstellen.</translation>
+        <translation>Der Bildschirm lässt sich hier nicht wach halten: Stellen Sie das selbst ein.</translation>
     </message>
     <message>
         <source>A run was in hand, but its file %1 can neither be read nor put aside.</source>
@@ -10277,7 +10614,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>A run was in hand, but its file cannot be read. It was put aside as %1; enter what was done by hand. %2</source>
-        <translation>Ein Durchgang war im Gange, aber seine Datei ist nicht lesbar. Sie wurde als %1 beiseitegelegt; was geschehen ist, bitte von Hand eintragen. %2</translation>
+        <translation>Ein Durchgang war im Gange, aber seine Datei ist nicht lesbar. Sie wurde als %1 beiseitegelegt; tragen Sie von Hand ein, was geschehen ist. %2</translation>
     </message>
     <message>
         <source>Red screen</source>
@@ -10375,16 +10712,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>%1 durch diese Kopie ersetzen?</translation>
     </message>
     <message>
-        <source>Make %1 anew from this copy?</source>
-        <translation>%1 aus dieser Kopie neu anlegen?</translation>
-    </message>
-    <message>
         <source>Put %1 in the place of %2?</source>
         <translation>%2 durch %1 ersetzen?</translation>
-    </message>
-    <message>
-        <source>Make %2 anew from %1?</source>
-        <translation>%2 aus %1 neu anlegen?</translation>
     </message>
     <message>
         <source>The copy: %1.</source>
@@ -10412,7 +10741,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>%1 is there already; a book is never overwritten. Choose another name.</source>
-        <translation>%1 gibt es schon; ein Buch wird nie überschrieben. Anderen Namen wählen.</translation>
+        <translation>%1 gibt es schon; ein Buch wird nie überschrieben. Wählen Sie einen anderen Namen.</translation>
     </message>
     <message>
         <source>Salvage a damaged book</source>
@@ -10428,6 +10757,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>It is also open elsewhere: there the copy takes its place, too.</source>
         <translation>Es ist auch anderswo offen: Dort tritt die Kopie ebenfalls an seine Stelle.</translation>
+    </message>
+    <message>
+        <source>Make %1 again from this copy?</source>
+        <translation>%1 aus dieser Kopie neu anlegen?</translation>
+    </message>
+    <message>
+        <source>Make %2 again from %1?</source>
+        <translation>%2 aus %1 neu anlegen?</translation>
     </message>
 </context>
 <context>
@@ -10478,15 +10815,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>%1 is there already; a book is never overwritten. Choose another name.</source>
-        <translation>%1 gibt es schon; ein Buch wird nie überschrieben. Anderen Namen wählen.</translation>
+        <translation>%1 gibt es schon; ein Buch wird nie überschrieben. Wählen Sie einen anderen Namen.</translation>
     </message>
     <message>
         <source>Books (*.ullage);;All files (*)</source>
         <translation>Bücher (*.ullage);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>There is no %1.</source>
-        <translation>%1 gibt es nicht.</translation>
     </message>
     <message>
         <source>Export a journal</source>
@@ -10507,13 +10840,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Check the book</source>
         <translation>Buch prüfen</translation>
     </message>
-    <message numerus="yes">
-        <source>The book is sound; %Ln batch(s) were reckoned anew.</source>
-        <translation>
-            <numerusform>Das Buch ist in Ordnung; %Ln Ansatz wurde neu berechnet.</numerusform>
-            <numerusform>Das Buch ist in Ordnung; %Ln Ansätze wurden neu berechnet.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Import a journal or a spreadsheet</source>
         <translation>Ein Journal oder eine Tabelle importieren</translation>
@@ -10521,6 +10847,17 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Journals and spreadsheets (*.jsonl *.csv *.tsv *.txt);;All files (*)</source>
         <translation>Journale und Tabellen (*.jsonl *.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 is not there.</source>
+        <translation>%1 gibt es nicht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The book is sound; %Ln batch(es) recalculated.</source>
+        <translation>
+            <numerusform>Das Buch ist in Ordnung; %Ln Ansatz wurde neu berechnet.</numerusform>
+            <numerusform>Das Buch ist in Ordnung; %Ln Ansätze wurden neu berechnet.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10774,10 +11111,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         </translation>
     </message>
     <message>
-        <source>for so many films</source>
-        <translation>für so viele Filme</translation>
-    </message>
-    <message>
         <source>What to buy for</source>
         <translation>Wofür zu kaufen ist</translation>
     </message>
@@ -10796,6 +11129,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>The shopping list</source>
         <translation>Die Einkaufsliste</translation>
+    </message>
+    <message>
+        <source>for this many films</source>
+        <translation>für so viele Filme</translation>
     </message>
 </context>
 <context>
@@ -11002,7 +11339,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>No bottle is free. Add one in the Formulary, or empty one first.</source>
-        <translation>Keine Flasche ist frei. In den Rezepturen eine anlegen oder erst eine leeren.</translation>
+        <translation>Keine Flasche ist frei. Legen Sie in den Rezepturen eine an, oder leeren Sie erst eine.</translation>
     </message>
     <message>
         <source>From</source>
@@ -11053,7 +11390,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Enter the test</source>
-        <translation>Test eintragen</translation>
+        <translation>Prüfung eintragen</translation>
     </message>
     <message>
         <source>Clearing test of %1: a piece of film leader in the fixer, in the light, until it is clear.</source>
@@ -11118,20 +11455,20 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Dieser &amp;Code steht für %1</translation>
     </message>
     <message>
-        <source>Typed, or from a scanner that types. The next time it fills in the form for what is added to the cupboard. A code that was taught before stands for this from now on.</source>
-        <translation>Getippt oder von einem Scanner, der tippt. Beim nächsten Mal füllt er das Formular für das aus, was in den Vorrat kommt. Ein Code, der schon zugeordnet war, steht von jetzt an hierfür.</translation>
-    </message>
-    <message>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <source>Code: it is needed.</source>
-        <translation>Code: Er wird gebraucht.</translation>
-    </message>
-    <message>
         <source>Code: the last digit of “%1” does not agree with the others. It was read or typed wrong.</source>
         <translation>Code: Die letzte Ziffer von „%1“ passt nicht zu den anderen. Er wurde falsch gelesen oder getippt.</translation>
+    </message>
+    <message>
+        <source>Typed, or from a scanner that types. The next time it fills in the form for what is added to the cupboard. A code that stood for something else stands for this from now on.</source>
+        <translation>Getippt oder von einem Scanner, der tippt. Beim nächsten Mal füllt er das Formular für das aus, was in den Vorrat kommt. Ein Code, der für etwas anderes stand, steht von jetzt an hierfür.</translation>
+    </message>
+    <message>
+        <source>Code: a code is needed.</source>
+        <translation>Code: Ein Code ist nötig.</translation>
     </message>
 </context>
 <context>
@@ -11151,10 +11488,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Marked %1</source>
         <translation>Vermerkt: %1</translation>
-    </message>
-    <message>
-        <source>Films of what time</source>
-        <translation>Filme aus welcher Zeit</translation>
     </message>
     <message>
         <source>within two weeks</source>
@@ -11177,14 +11510,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Schließen</translation>
     </message>
     <message>
-        <source>No film is marked so. Mark films whose negatives came out wrong on their cards; then this compares them with the good ones.</source>
-        <translation>Kein Film ist so vermerkt. Vermerken Sie Filme mit misslungenen Negativen auf ihren Karten; dann werden sie hier mit den guten verglichen.</translation>
-    </message>
-    <message>
-        <source>It counts and compares, no more. What stands apart is where to look first; a few films prove nothing.</source>
-        <translation>Hier wird gezählt und verglichen, mehr nicht. Was heraussticht, ist zuerst anzusehen; ein paar Filme beweisen nichts.</translation>
-    </message>
-    <message>
         <source>What sets them apart</source>
         <translation>Was sie unterscheidet</translation>
     </message>
@@ -11195,10 +11520,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Nothing that the book knows of. What it does not know: the light, the camera, the film&apos;s own age, water, agitation by hand.</source>
         <translation>Nichts, wovon das Buch weiß. Was es nicht weiß: Licht, Kamera, Alter des Films, Wasser, Bewegung von Hand.</translation>
-    </message>
-    <message>
-        <source>What they share with the good ones, or alone</source>
-        <translation>Was sie gemeinsam haben, auch mit den guten</translation>
     </message>
     <message>
         <source>The films marked</source>
@@ -11212,10 +11533,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>%1 · %2</source>
         <comment>what is wrong, when</comment>
         <translation>%1 · %2</translation>
-    </message>
-    <message>
-        <source>Bottles that a test is worth</source>
-        <translation>Flaschen, deren Prüfung lohnt</translation>
     </message>
     <message>
         <source>Show %1</source>
@@ -11247,16 +11564,36 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>%1 vor dem nächsten Film prüfen lassen</translation>
     </message>
     <message>
-        <source>Apart as well, but no cause</source>
-        <translation>Auch anders, aber keine Ursache</translation>
-    </message>
-    <message>
         <source>Nothing else that the book knows of.</source>
         <translation>Sonst nichts, wovon das Buch weiß.</translation>
     </message>
     <message>
         <source>Run differently from the plan</source>
         <translation>Anders gelaufen als geplant</translation>
+    </message>
+    <message>
+        <source>Films of which period</source>
+        <translation>Filme aus welchem Zeitraum</translation>
+    </message>
+    <message>
+        <source>No film has this mark. Mark films whose negatives came out wrong on their cards; then this compares them with the good ones.</source>
+        <translation>Kein Film hat diesen Vermerk. Vermerken Sie Filme mit misslungenen Negativen auf ihren Karten; dann werden sie hier mit den guten verglichen.</translation>
+    </message>
+    <message>
+        <source>It counts and compares, no more. What stands apart is where to look first; a few films prove nothing. Each line counts the films of which it is known.</source>
+        <translation>Hier wird gezählt und verglichen, mehr nicht. Was heraussticht, ist zuerst anzusehen; ein paar Filme beweisen nichts. Jede Zeile zählt die Filme, von denen es bekannt ist.</translation>
+    </message>
+    <message>
+        <source>What they share, with the good ones too</source>
+        <translation>Was sie gemeinsam haben, auch mit den guten</translation>
+    </message>
+    <message>
+        <source>Different as well, but not a cause</source>
+        <translation>Auch anders, aber keine Ursache</translation>
+    </message>
+    <message>
+        <source>Bottles worth testing</source>
+        <translation>Flaschen, deren Prüfung lohnt</translation>
     </message>
 </context>
 <context>
@@ -11278,14 +11615,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <name>ullage::app::ContaminatedForm</name>
     <message>
         <source>A contaminated bottle is to be discarded; it is not offered for film again. Undo takes the mark back.</source>
-        <translation>Eine verunreinigte Flasche ist zu entsorgen; sie wird nicht mehr für Film angeboten. Rückgängig nimmt die Kennzeichnung zurück.</translation>
+        <translation>Eine verunreinigte Flasche ist zu entsorgen; sie wird nicht mehr für Film angeboten. „Rückgängig“ nimmt den Vermerk zurück.</translation>
     </message>
     <message>
         <source>What happened to &amp;it</source>
         <translation>Was i&amp;hr geschehen ist</translation>
     </message>
     <message>
-        <source>fixer dripped in, unknown funnel …</source>
+        <source>fixer dripped in, unknown funnel…</source>
         <translation>Fixierbad hineingetropft, unbekannter Trichter…</translation>
     </message>
 </context>
@@ -11362,10 +11699,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Kein zweiter Ordner</translation>
     </message>
     <message>
-        <source>A copy is made at every start, once a day while the window is open, and before an import. Kept are one a day for 7 days, one a week for 8 weeks and one a month for 12 months, and always the newest and the fullest.</source>
-        <translation>Eine Kopie wird bei jedem Start angelegt, einmal am Tag, solange das Fenster offen ist, und vor jedem Import. Behalten werden eine am Tag für 7 Tage, eine in der Woche für 8 Wochen und eine im Monat für 12 Monate, und immer die neueste und die vollste.</translation>
-    </message>
-    <message>
         <source>&amp;Copy now</source>
         <translation>Jetzt &amp;kopieren</translation>
     </message>
@@ -11413,20 +11746,39 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>There is no copy yet.</source>
         <translation>Es gibt noch keine Kopie.</translation>
     </message>
+    <message>
+        <source>A copy is made at every start, once a day while the window is open, and before an import. One a day is kept for 7 days, one a week for 8 weeks and one a month for 12 months, and always the newest and the fullest.</source>
+        <translation>Eine Kopie wird bei jedem Start angelegt, einmal am Tag, solange das Fenster offen ist, und vor jedem Import. Behalten werden eine am Tag für 7 Tage, eine in der Woche für 8 Wochen und eine im Monat für 12 Monate, und immer die neueste und die vollste.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::CorrectDialog</name>
     <message>
-        <source>Correct an entry</source>
-        <translation>Einen Eintrag berichtigen</translation>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
     </message>
     <message>
-        <source>The entry is taken back and entered anew with what you change; what came later stays. Undo takes both back.</source>
-        <translation>Der Eintrag wird zurückgenommen und mit dem, was Sie ändern, neu eingetragen; was später kam, bleibt. „Rückgängig“ nimmt beides zurück.</translation>
+        <source>&amp;Volume</source>
+        <translation>&amp;Menge</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CorrectMarkDialog</name>
+    <message>
+        <source>Correct a mark</source>
+        <translation>Einen Vermerk berichtigen</translation>
     </message>
     <message>
-        <source>misread, wrong day …</source>
-        <translation>verlesen, falscher Tag…</translation>
+        <source>The mark is taken back and set anew with what you change. Undo takes both back.</source>
+        <translation>Der Vermerk wird zurückgenommen und mit dem, was Sie ändern, neu gesetzt. „Rückgängig“ nimmt beides zurück.</translation>
+    </message>
+    <message>
+        <source>What is &amp;wrong with it</source>
+        <translation>Was daran &amp;nicht stimmt</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Notiz</translation>
     </message>
     <message>
         <source>Wh&amp;y, if you like</source>
@@ -11436,29 +11788,83 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Correct</source>
         <translation>Berichtigen</translation>
     </message>
+</context>
+<context>
+    <name>ullage::app::CorrectRunDialog</name>
     <message>
-        <source>&amp;Name</source>
-        <translation>&amp;Name</translation>
+        <source>%1 was topped up along with this run. Take that entry back first, or leave the bottle ticked.</source>
+        <translation>%1 wurde mit diesem Durchgang nachgefüllt. Nehmen Sie zuerst diesen Eintrag zurück, oder lassen Sie die Flasche angekreuzt.</translation>
+    </message>
+    <message>
+        <source>“%1” is marked. Take the mark back first, or leave the film in.</source>
+        <translation>„%1“ hat einen Vermerk. Nehmen Sie zuerst den Vermerk zurück, oder lassen Sie den Film stehen.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CorrectThingDialog</name>
+    <message>
+        <source>packets</source>
+        <translation>Packungen</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>Thrown away, &amp;why</source>
+        <translation>Weggeworfen, &amp;warum</translation>
     </message>
     <message>
         <source>&amp;Volume</source>
         <translation>&amp;Menge</translation>
     </message>
     <message>
-        <source>How many, %1</source>
-        <translation>Wie viele, %1</translation>
+        <source>&amp;Who took it</source>
+        <translation>Wer &amp;ihn genommen hat</translation>
     </message>
     <message>
-        <source>&amp;Area of film</source>
-        <translation>Film&amp;fläche</translation>
+        <source>&amp;Volume, if not all of it</source>
+        <translation>&amp;Menge, wenn nicht alles</translation>
     </message>
     <message>
-        <source>Volume &amp;used in each, if not all</source>
-        <translation>Je ben&amp;utzte Menge, wenn nicht alles</translation>
+        <source>&amp;Document</source>
+        <translation>&amp;Beleg</translation>
     </message>
     <message>
-        <source>Volume lost in ea&amp;ch</source>
-        <translation>Je &amp;verlorene Menge</translation>
+        <source>Because &amp;negatives came out</source>
+        <translation>Weil die &amp;Negative so wurden</translation>
+    </message>
+    <message>
+        <source>How &amp;much</source>
+        <translation>Wie &amp;viel</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>figure, its unit</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::app::CorrectingDialog</name>
+    <message>
+        <source>Correct an entry</source>
+        <translation>Einen Eintrag berichtigen</translation>
+    </message>
+    <message>
+        <source>The entry is taken back and entered anew with what you change; what came later stays. Undo takes both back.</source>
+        <translation>Der Eintrag wird zurückgenommen und mit dem, was Sie ändern, neu eingetragen; was später kam, bleibt. „Rückgängig“ nimmt beides zurück.</translation>
+    </message>
+    <message>
+        <source>Correct</source>
+        <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <source>misread, wrong day…</source>
+        <translation>verlesen, falscher Tag…</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y, if you like</source>
+        <translation>Wa&amp;rum, wenn Sie mögen</translation>
     </message>
 </context>
 <context>
@@ -11498,10 +11904,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>&amp;Wegwerfen…</translation>
     </message>
     <message>
-        <source>A code stands &amp;for it…</source>
-        <translation>Ein &amp;Code steht dafür…</translation>
-    </message>
-    <message>
         <source>&amp;Edit…</source>
         <translation>&amp;Bearbeiten…</translation>
     </message>
@@ -11513,6 +11915,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>nothing is chosen</source>
         <translation>nichts ist gewählt</translation>
     </message>
+    <message>
+        <source>Add a co&amp;de…</source>
+        <translation>&amp;Code zuordnen…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::CupboardDeeds</name>
@@ -11521,28 +11927,12 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Der Vorrat lässt sich nicht lesen</translation>
     </message>
     <message>
-        <source>Take the work away?</source>
-        <translation>Die Arbeit wegnehmen?</translation>
-    </message>
-    <message>
         <source>It will not be planned for any more.</source>
         <translation>Mit ihr wird nicht mehr geplant.</translation>
     </message>
     <message>
         <source>“%1” will not be planned for any more.</source>
         <translation>Mit „%1“ wird nicht mehr geplant.</translation>
-    </message>
-    <message>
-        <source>That is every time that it would come again.</source>
-        <translation>Das gilt für jedes Mal, das sie wiederkäme.</translation>
-    </message>
-    <message>
-        <source>Take away</source>
-        <translation>Wegnehmen</translation>
-    </message>
-    <message>
-        <source>The work was not taken away</source>
-        <translation>Die Arbeit wurde nicht weggenommen</translation>
     </message>
     <message>
         <source>Read a calendar</source>
@@ -11557,16 +11947,32 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Einmal auslassen</translation>
     </message>
     <message>
-        <source>%1: which time does it not come?</source>
-        <translation>%1: Welches Mal fällt aus?</translation>
-    </message>
-    <message>
         <source>The work was not changed</source>
         <translation>Die Arbeit wurde nicht geändert</translation>
     </message>
     <message>
         <source>Nothing new: what comes yet of this calendar is known already.</source>
         <translation>Nichts Neues: Was in diesem Kalender noch kommt, ist schon bekannt.</translation>
+    </message>
+    <message>
+        <source>%1: which date is skipped?</source>
+        <translation>%1: Welcher Termin fällt aus?</translation>
+    </message>
+    <message>
+        <source>Delete the work?</source>
+        <translation>Die Arbeit löschen?</translation>
+    </message>
+    <message>
+        <source>That goes for every time it would come again.</source>
+        <translation>Das gilt für jedes Mal, das sie wiederkäme.</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>The work was not deleted</source>
+        <translation>Die Arbeit wurde nicht gelöscht</translation>
     </message>
 </context>
 <context>
@@ -11654,7 +12060,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Choose an entry to see what it was about, or to take it back.</source>
-        <translation>Einen Eintrag wählen, um zu sehen, worum es ging, oder um ihn zurückzunehmen.</translation>
+        <translation>Wählen Sie einen Eintrag, um zu sehen, worum es ging, oder um ihn zurückzunehmen.</translation>
     </message>
     <message>
         <source>Statistics</source>
@@ -11706,7 +12112,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Everything that happens to a bottle is kept here: mixing, film, tests, notes, discarding. Mix a batch first; its entry will be the first.</source>
-        <translation>Alles, was mit einer Flasche geschieht, steht hier: Ansetzen, Film, Proben, Notizen, Entsorgen. Zuerst etwas ansetzen; das wird der erste Eintrag.</translation>
+        <translation>Alles, was mit einer Flasche geschieht, steht hier: Ansetzen, Film, Prüfungen, Notizen, Entsorgen. Setzen Sie zuerst etwas an; das wird der erste Eintrag.</translation>
     </message>
     <message>
         <source>Mix a batch…</source>
@@ -11771,7 +12177,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Nothing matches</source>
-        <translation>Nichts passt</translation>
+        <translation>Keine Treffer</translation>
     </message>
     <message>
         <source>Remove a filter: the words, the period, the bottle or the kind.</source>
@@ -11812,6 +12218,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Nothing is shown.</source>
         <translation>Es wird nichts gezeigt.</translation>
+    </message>
+    <message>
+        <source>Correct the &amp;film…</source>
+        <translation>&amp;Film berichtigen…</translation>
     </message>
 </context>
 <context>
@@ -11879,6 +12289,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>&amp;Correct…</source>
         <translation>Be&amp;richtigen…</translation>
     </message>
+    <message>
+        <source>Correct the &amp;film…</source>
+        <translation>&amp;Film berichtigen…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::DayFilterBar</name>
@@ -11939,7 +12353,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Another bottle</source>
-        <translation>&amp;Weitere Flasche</translation>
+        <translation>Weitere Flas&amp;che</translation>
     </message>
     <message>
         <source>One &amp;fewer</source>
@@ -12010,7 +12424,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <name>ullage::app::DecantRow</name>
     <message>
         <source>Into &amp;which bottle</source>
-        <translation>In &amp;welche Flasche</translation>
+        <translation>In welche &amp;Flasche</translation>
     </message>
     <message>
         <source>&amp;Volume decanted</source>
@@ -12032,12 +12446,12 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Füllen Sie die Felder aus; die Wirkung steht dann hier.</translation>
     </message>
     <message>
-        <source>This cannot be while “%1” stands, which rests on it. Take that back or correct it first.</source>
-        <translation>Das geht nicht, solange „%1“ dasteht, das darauf beruht. Nehmen Sie das zuerst zurück oder berichtigen Sie es.</translation>
-    </message>
-    <message>
         <source>“%1” cannot count again while what it rests on is taken back. Bring that back first.</source>
         <translation>„%1“ kann nicht wieder zählen, solange zurückgenommen ist, worauf es beruht. Stellen Sie zuerst dieses wieder her.</translation>
+    </message>
+    <message>
+        <source>This cannot be done while “%1” counts, which rests on it. Take that back or correct it first.</source>
+        <translation>Das geht nicht, solange „%1“ gilt, das darauf beruht. Nehmen Sie das zuerst zurück, oder berichtigen Sie es.</translation>
     </message>
 </context>
 <context>
@@ -12064,7 +12478,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>How: say where it goes.</source>
-        <translation>Wie: angeben, wohin es geht.</translation>
+        <translation>Wie: Geben Sie an, wohin es geht.</translation>
     </message>
     <message>
         <source>Before you pour it away</source>
@@ -12096,7 +12510,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>You may go on before it is clear: the batch is then logged and rests, and is not offered for a run until you say it is clear.</source>
-        <translation>Es geht auch weiter, bevor die Lösung klar ist: Der Ansatz wird dann eingetragen und ruht; für einen Durchgang wird er erst angeboten, wenn er als klar gemeldet ist.</translation>
+        <translation>Es geht auch weiter, bevor die Lösung klar ist: Der Ansatz wird dann eingetragen und ruht; für einen Durchgang wird er erst angeboten, wenn Sie ihn als gelöst vermerken.</translation>
     </message>
     <message>
         <source>The clock starts when the powder is in.</source>
@@ -12120,11 +12534,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Pour the powder low and slowly into the water, stirring or swirling all the while. Close, shake, and let it stand. Shake or stir every %1 minutes until it is clear.</source>
-        <translation>Das Pulver tief und langsam ins Wasser schütten und dabei rühren oder schwenken. Verschließen, schütteln und stehen lassen. Alle %1 Minuten schütteln oder rühren, bis es klar ist.</translation>
+        <translation>Schütten Sie das Pulver tief und langsam ins Wasser und rühren oder schwenken Sie dabei. Verschließen, schütteln, stehen lassen. Alle %1 Minuten schütteln oder rühren, bis es klar ist.</translation>
     </message>
     <message>
         <source>Weigh out and add one after the other in this order, low and slowly, each when the one before has dissolved. Shake or stir every %1 minutes until it is clear.</source>
-        <translation>In dieser Reihenfolge abwiegen und nacheinander zugeben, tief und langsam, jedes erst, wenn das vorige gelöst ist. Alle %1 Minuten schütteln oder rühren, bis es klar ist.</translation>
+        <translation>Wiegen Sie in dieser Reihenfolge ab und geben Sie eines nach dem anderen zu, tief und langsam, jedes erst, wenn das vorige gelöst ist. Alle %1 Minuten schütteln oder rühren, bis es klar ist.</translation>
     </message>
     <message>
         <source>Measure it and pour it slowly into the water, stirring all the while. Acid into water, never water into acid. There is nothing to shake and nothing to wait for.</source>
@@ -12164,10 +12578,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Wo&amp;für</translation>
     </message>
     <message>
-        <source>spilled, diluted for a one-shot bath, given away …</source>
-        <translation>verschüttet, für ein Einmalbad verdünnt, weitergegeben…</translation>
-    </message>
-    <message>
         <source>%1 is in the bottle.</source>
         <translation>%1 in der Flasche.</translation>
     </message>
@@ -12175,16 +12585,16 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>If it is thrown away</source>
         <translation>Falls es weggegossen wird</translation>
     </message>
+    <message>
+        <source>spilled, diluted for a one-shot bath, given away…</source>
+        <translation>verschüttet, für ein Einmalbad verdünnt, weitergegeben…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ExchangeDialog</name>
     <message>
         <source>Exchange baths</source>
         <translation>Bäder tauschen</translation>
-    </message>
-    <message>
-        <source>%1 is discarded, the second bath becomes the first, and a fresh one, mixed afterwards, the second. After the third exchange let both go.</source>
-        <translation>%1 wird entsorgt, das zweite Bad wird zum ersten, und ein frisches, das danach angesetzt wird, zum zweiten. Nach dem dritten Tausch geben Sie beide weg.</translation>
     </message>
     <message>
         <source>&amp;Second bath, that takes its place</source>
@@ -12203,8 +12613,16 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Von jetzt an erstes Bad, anstelle von %1.</translation>
     </message>
     <message>
-        <source>Second bath: there is no other bottle to take its place.</source>
-        <translation>Zweites Bad: keine andere Flasche kann an seine Stelle treten.</translation>
+        <source>%1 is discarded, the second bath becomes the first, and a fresh one, mixed afterwards, the second. After the third exchange discard both.</source>
+        <translation>%1 wird entsorgt, das zweite Bad wird zum ersten, und ein frisches, das danach angesetzt wird, zum zweiten. Nach dem dritten Tausch entsorgen Sie beide.</translation>
+    </message>
+    <message>
+        <source>There is no other bottle of fixer to take its place. Mix one first, or discard %1 by itself.</source>
+        <translation>Es gibt keine andere Flasche Fixierbad, die an seine Stelle treten kann. Setzen Sie zuerst eines an, oder entsorgen Sie %1 für sich.</translation>
+    </message>
+    <message>
+        <source>Nothing yet: there is no second bath.</source>
+        <translation>Noch nichts: Es gibt kein zweites Bad.</translation>
     </message>
 </context>
 <context>
@@ -12218,7 +12636,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>In diesem Fall</translation>
     </message>
     <message>
-        <source>It stands on</source>
+        <source>It is based on</source>
         <translation>Es beruht auf</translation>
     </message>
 </context>
@@ -12368,6 +12786,18 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>What it took of ea&amp;ch</source>
         <translation>Was es von &amp;jeder Flasche nahm</translation>
     </message>
+    <message>
+        <source>&amp;Area of film</source>
+        <translation>Film&amp;fläche</translation>
+    </message>
+    <message>
+        <source>Went &amp;through, of those that stood then</source>
+        <translation>Lief d&amp;urch die Flaschen (von denen, die damals in Gebrauch waren)</translation>
+    </message>
+    <message>
+        <source>Tick the bottles that it went through.</source>
+        <translation>Kreuzen Sie die Flaschen an, durch die er lief.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::FilmsDialog</name>
@@ -12478,7 +12908,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <name>ullage::app::FilteredForm</name>
     <message>
         <source>A look found sediment. Filtering takes that back; other failed tests stay.</source>
-        <translation>Beim Ansehen war Bodensatz da. Filtern nimmt das zurück; andere fehlgeschlagene Prüfungen bleiben.</translation>
+        <translation>Beim Ansehen war Bodensatz da. Filtern nimmt das zurück; andere nicht bestandene Prüfungen bleiben.</translation>
     </message>
     <message>
         <source>No look found sediment in it. Filtering is kept on record and changes nothing in how it is judged.</source>
@@ -12589,10 +13019,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Verlust aus %1</translation>
     </message>
     <message>
-        <source>as the bottle always stands</source>
-        <translation>wie die Flasche immer steht</translation>
-    </message>
-    <message>
         <source>squeezed out</source>
         <translation>herausgedrückt</translation>
     </message>
@@ -12629,6 +13055,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <comment>bottle, volume</comment>
         <translation>%1, zweites Bad, %2</translation>
     </message>
+    <message>
+        <source>as usual for this bottle</source>
+        <translation>wie bei dieser Flasche üblich</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::ForgottenDialog</name>
@@ -12645,16 +13075,16 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Was &amp;geschah</translation>
     </message>
     <message>
-        <source>&amp;Bottle, of those that stood then</source>
-        <translation>Flas&amp;che, von denen, die damals standen</translation>
+        <source>&amp;Bottle, of those in use then</source>
+        <translation>Flas&amp;che, von denen, die damals in Gebrauch waren</translation>
     </message>
     <message>
-        <source>No bottle stood then. Choose another time, or mix a batch first.</source>
-        <translation>Damals stand keine Flasche. Einen anderen Zeitpunkt wählen oder zuerst etwas ansetzen.</translation>
+        <source>No bottle was in use then. Choose another time, or mix a batch first.</source>
+        <translation>Damals war keine Flasche in Gebrauch. Wählen Sie einen anderen Zeitpunkt, oder setzen Sie zuerst etwas an.</translation>
     </message>
     <message>
-        <source>Bottle: none stood then.</source>
-        <translation>Flasche: damals stand keine.</translation>
+        <source>Bottle: none was in use then.</source>
+        <translation>Flasche: Damals war keine in Gebrauch.</translation>
     </message>
 </context>
 <context>
@@ -12735,7 +13165,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <name>ullage::app::FormulaTable</name>
     <message>
         <source>In this order</source>
-        <translation>In dieser Folge</translation>
+        <translation>In dieser Reihenfolge</translation>
     </message>
     <message>
         <source>The formula means</source>
@@ -12810,7 +13240,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>%1 gets a new version with what your tests say.</source>
-        <translation>%1 bekommt eine neue Fassung mit dem, was Ihre Tests sagen.</translation>
+        <translation>%1 bekommt eine neue Fassung mit dem, was Ihre Prüfungen sagen.</translation>
     </message>
     <message>
         <source>What is mixed already keeps the figures it was mixed by.</source>
@@ -12821,8 +13251,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Übernehmen</translation>
     </message>
     <message>
-        <source>The figure was not taken over</source>
-        <translation>Der Wert wurde nicht übernommen</translation>
+        <source>Your own figure is not used</source>
+        <translation>Ihr eigener Wert wurde nicht übernommen</translation>
     </message>
 </context>
 <context>
@@ -12840,10 +13270,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>&amp;Filme je Liter, wie Sie schätzen</translation>
     </message>
     <message>
-        <source>What is left empty is not known: films left and dates stay blank, and what is counted from now on is called the least. A test vouches for it.</source>
-        <translation>Was leer bleibt, ist nicht bekannt: übrige Filme und Termine bleiben offen, und was von nun an gezählt wird, heißt das Mindeste. Ein Test bürgt dafür.</translation>
-    </message>
-    <message>
         <source>Mixed on %1.</source>
         <translation>Angesetzt am %1.</translation>
     </message>
@@ -12854,6 +13280,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>Mixed on: %1 lies after the day it was found.</source>
         <translation>Angesetzt am: %1 liegt nach dem Tag, an dem sie gefunden wurde.</translation>
+    </message>
+    <message>
+        <source>What is left empty counts as not known: films left and dates stay blank, and what is counted from now on reads “at least”. Test it before its next film.</source>
+        <translation>Was leer bleibt, gilt als nicht bekannt: Übrige Filme und Termine bleiben offen, und vor allem, was von nun an gezählt wird, steht „mindestens“. Prüfen Sie die Flasche vor dem nächsten Film.</translation>
     </message>
 </context>
 <context>
@@ -12872,7 +13302,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Volume, if not all of it</source>
-        <translation>&amp;Volumen, wenn nicht alles</translation>
+        <translation>&amp;Menge, wenn nicht alles</translation>
     </message>
     <message>
         <source>&amp;Document</source>
@@ -12887,12 +13317,12 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Abgeben</translation>
     </message>
     <message>
-        <source>Who takes it: say where it goes.</source>
-        <translation>Wer ihn nimmt: Sagen Sie, wohin er geht.</translation>
-    </message>
-    <message>
         <source>number or name</source>
         <translation>Nummer oder Name</translation>
+    </message>
+    <message>
+        <source>Who takes it: a name is needed.</source>
+        <translation>Wer ihn nimmt: Ein Name ist nötig.</translation>
     </message>
 </context>
 <context>
@@ -12900,10 +13330,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>History of %1</source>
         <translation>Verlauf von %1</translation>
-    </message>
-    <message>
-        <source>What is taken back stays in the book, struck out; everything is reckoned as if it had never happened.</source>
-        <translation>Zurückgenommenes bleibt durchgestrichen im Buch; gerechnet wird, als wäre es nie geschehen.</translation>
     </message>
     <message>
         <source>When</source>
@@ -12931,7 +13357,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Choose an entry that is not taken back yet.</source>
-        <translation>Einen Eintrag wählen, der noch nicht zurückgenommen ist.</translation>
+        <translation>Wählen Sie einen Eintrag, der noch nicht zurückgenommen ist.</translation>
     </message>
     <message>
         <source>%1 · into %2</source>
@@ -12946,6 +13372,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>It is taken back in %1 as well.</source>
         <translation>Es wird auch in %1 zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>What is taken back stays in the book, struck out, and no longer counts.</source>
+        <translation>Zurückgenommenes bleibt durchgestrichen im Buch und zählt nicht mehr.</translation>
     </message>
 </context>
 <context>
@@ -12993,25 +13423,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>What would come in: %1.</source>
         <translation>Herein käme: %1.</translation>
     </message>
-    <message>
-        <source>The journal&apos;s file was changed meanwhile; it is judged anew.</source>
-        <translation>Die Datei des Journals wurde inzwischen geändert; sie wird neu beurteilt.</translation>
-    </message>
-    <message>
-        <source>Judging what follows …</source>
-        <translation>Die Folgen werden beurteilt…</translation>
-    </message>
-    <message numerus="yes">
-        <source>All goes together. %n line(s) stay out.</source>
-        <translation>
-            <numerusform>Alles passt zusammen. %n Zeile bleibt weg.</numerusform>
-            <numerusform>Alles passt zusammen. %n Zeilen bleiben weg.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>All goes together.</source>
-        <translation>Alles passt zusammen.</translation>
-    </message>
     <message numerus="yes">
         <source>%n line(s) to decide about.</source>
         <translation>
@@ -13025,6 +13436,25 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
             <numerusform>%n weitere folgt.</numerusform>
             <numerusform>%n weitere folgen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The journal&apos;s file was changed meanwhile; it is checked again.</source>
+        <translation>Die Datei des Journals wurde inzwischen geändert; sie wird noch einmal geprüft.</translation>
+    </message>
+    <message>
+        <source>Checking what follows…</source>
+        <translation>Die Folgen werden geprüft…</translation>
+    </message>
+    <message numerus="yes">
+        <source>Everything fits together. %n line(s) stay out.</source>
+        <translation>
+            <numerusform>Alles passt zusammen. %n Zeile bleibt weg.</numerusform>
+            <numerusform>Alles passt zusammen. %n Zeilen bleiben weg.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Everything fits together.</source>
+        <translation>Alles passt zusammen.</translation>
     </message>
 </context>
 <context>
@@ -13118,10 +13548,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Aus dem Buch nehmen: %1</translation>
     </message>
     <message>
-        <source>Once opened, a concentrate keeps for its own time; a packet of powder that is opened wants to be mixed whole.</source>
-        <translation>Einmal geöffnet, hält ein Konzentrat seine eigene Zeit; eine geöffnete Packung Pulver will ganz angesetzt werden.</translation>
-    </message>
-    <message>
         <source>Opened</source>
         <translation>Geöffnet</translation>
     </message>
@@ -13166,10 +13592,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Wegwerfen</translation>
     </message>
     <message>
-        <source>For what was entered by mistake. What happened to it goes with it; undo brings it back. What is used up or thrown away is said by itself.</source>
-        <translation>Für irrtümlich Eingetragenes. Was damit geschah, geht mit; Rückgängig bringt es zurück. Was aufgebraucht oder weggeworfen ist, wird für sich gesagt.</translation>
-    </message>
-    <message>
         <source>Take out of the book</source>
         <translation>Aus dem Buch nehmen</translation>
     </message>
@@ -13183,7 +13605,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Which o&amp;ne</source>
-        <translation>Welche&amp;s</translation>
+        <translation>Welche&amp;s davon</translation>
     </message>
     <message>
         <source>packets</source>
@@ -13205,6 +13627,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>&amp;For</source>
         <translation>&amp;Für</translation>
+    </message>
+    <message>
+        <source>Once opened, a concentrate keeps for a time of its own; an opened packet of powder should be mixed whole.</source>
+        <translation>Einmal geöffnet, hält ein Konzentrat eine eigene Zeit; eine geöffnete Packung Pulver sollte ganz angesetzt werden.</translation>
+    </message>
+    <message>
+        <source>For what was entered by mistake. What happened to it goes too; Undo brings it back. What is used up or thrown away is entered with “Take” or “Throw away”.</source>
+        <translation>Für irrtümlich Eingetragenes. Was damit geschah, geht mit; „Rückgängig“ bringt es zurück. Was aufgebraucht oder weggeworfen ist, tragen Sie mit „Entnehmen“ oder „Wegwerfen“ ein.</translation>
     </message>
 </context>
 <context>
@@ -13266,10 +13696,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Ge&amp;zählt in</translation>
     </message>
     <message>
-        <source>pieces, pairs, sheets …</source>
-        <translation>Stück, Paare, Blätter…</translation>
-    </message>
-    <message>
         <source>&amp;CAS number</source>
         <translation>&amp;CAS-Nummer</translation>
     </message>
@@ -13314,12 +13740,16 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>nicht bekannt</translation>
     </message>
     <message>
-        <source>Price of one: “%1” is no amount of money. Write it like %2.</source>
-        <translation>Preis für eines: „%1“ ist kein Geldbetrag. Schreiben Sie ihn wie %2.</translation>
-    </message>
-    <message>
         <source>Name: say what it is.</source>
         <translation>Name: Sagen Sie, was es ist.</translation>
+    </message>
+    <message>
+        <source>pieces, pairs, sheets…</source>
+        <translation>Stück, Paare, Blätter…</translation>
+    </message>
+    <message>
+        <source>Price of one: “%1” is not an amount of money. Write it like %2.</source>
+        <translation>Preis für eines: „%1“ ist kein Geldbetrag. Schreiben Sie ihn wie %2.</translation>
     </message>
 </context>
 <context>
@@ -13524,7 +13954,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>leader test</source>
-        <translation>Probe mit Filmlasche</translation>
+        <translation>Prüfung mit Filmlasche</translation>
     </message>
     <message>
         <source>iodide test: lasting cloudiness</source>
@@ -13536,11 +13966,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>An indicator stop bath is spent when its colour has turned: mark it failed then.</source>
-        <translation>Ein Stoppbad mit Indikator ist erschöpft, wenn seine Farbe umgeschlagen ist: tragen Sie es dann als fehlgeschlagen ein.</translation>
+        <translation>Ein Stoppbad mit Indikator ist erschöpft, wenn seine Farbe umgeschlagen ist: Tragen Sie es dann als nicht bestanden ein.</translation>
     </message>
     <message>
         <source>Sediment that filtering takes away is no reason to discard: mark it filtered afterwards, and the failed look is taken back.</source>
-        <translation>Bodensatz, den Filtern entfernt, ist kein Grund zum Entsorgen: vermerken Sie danach das Filtern, dann ist der Befund zurückgenommen.</translation>
+        <translation>Bodensatz, den Filtern entfernt, ist kein Grund zum Entsorgen: Vermerken Sie danach das Filtern, dann zählt die nicht bestandene Prüfung nicht mehr.</translation>
     </message>
     <message>
         <source>Before you test</source>
@@ -13714,10 +14144,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Was andere eingetragen haben, wird im Laborbuch zurückgenommen.</translation>
     </message>
     <message>
-        <source>&amp;Red screen</source>
-        <translation>&amp;Roter Bildschirm</translation>
-    </message>
-    <message>
         <source>no book is open</source>
         <translation>kein Buch geöffnet</translation>
     </message>
@@ -13773,6 +14199,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>&amp;Run sheet…</source>
         <translation>A&amp;blaufplan…</translation>
     </message>
+    <message>
+        <source>&amp;Red screen (fogs film outside a closed tank)</source>
+        <translation>&amp;Roter Bildschirm (verschleiert Film außerhalb der geschlossenen Dose)</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MeasuredForm</name>
@@ -13797,16 +14227,16 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Nach den bisher gezählten Filmen sind %1 g Silber im Liter. Was gemessen ist, tritt an deren Stelle.</translation>
     </message>
     <message>
-        <source>Over the limit of %1 g/l that is set for it: it is to be discarded.</source>
+        <source>Before you test</source>
+        <translation>Vor der Prüfung</translation>
+    </message>
+    <message>
+        <source>Over the limit of %1 g/L that is set for it: it is to be discarded.</source>
         <translation>Über der Grenze von %1 g/l, die dafür gesetzt ist: zu entsorgen.</translation>
     </message>
     <message>
-        <source>Within the limit of %1 g/l that is set for it.</source>
+        <source>Within the limit of %1 g/L that is set for it.</source>
         <translation>Innerhalb der Grenze von %1 g/l, die dafür gesetzt ist.</translation>
-    </message>
-    <message>
-        <source>Before you test</source>
-        <translation>Vor der Prüfung</translation>
     </message>
 </context>
 <context>
@@ -13913,7 +14343,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Solution: choose one.</source>
-        <translation>Lösung: eine auswählen.</translation>
+        <translation>Lösung: Wählen Sie eine.</translation>
     </message>
     <message>
         <source>Name on the label: a name is needed.</source>
@@ -13926,10 +14356,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>&amp;All of it is dissolved and clear</source>
         <translation>&amp;Alles ist gelöst und klar</translation>
-    </message>
-    <message>
-        <source>Until it is marked so, this bottle is not proposed for film.</source>
-        <translation>Bis das vermerkt ist, wird diese Flasche nicht für Filme vorgeschlagen.</translation>
     </message>
     <message>
         <source>What follows in a new bottle is seen once it is entered.</source>
@@ -13945,7 +14371,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>&amp;Found bottle: history unknown</source>
-        <translation>F&amp;undflasche: Vorgeschichte unbekannt</translation>
+        <translation>Gef&amp;undene Flasche: Vorgeschichte unbekannt</translation>
     </message>
     <message>
         <source>not known</source>
@@ -13981,6 +14407,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>Next film&apos;s time</source>
         <translation>Zeit des nächsten Films</translation>
     </message>
+    <message>
+        <source>Until then this bottle is not proposed for film.</source>
+        <translation>Bis dahin wird diese Flasche nicht für Film vorgeschlagen.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MixingPage</name>
@@ -14002,7 +14432,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>It will become</source>
-        <translation>Daraus wird</translation>
+        <translation>Das wird daraus</translation>
     </message>
     <message>
         <source>Before anything is opened</source>
@@ -14022,7 +14452,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Say when the powder is in.</source>
-        <translation>Melden, sobald das Pulver im Wasser ist.</translation>
+        <translation>Sagen Sie, wenn das Pulver im Wasser ist.</translation>
     </message>
     <message>
         <source>The batch was not logged</source>
@@ -14034,11 +14464,11 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Fill up with cold water to the mark, close and turn the bottle a few times.</source>
-        <translation>Mit kaltem Wasser bis zur Marke auffüllen, verschließen und die Flasche einige Male wenden.</translation>
+        <translation>Füllen Sie mit kaltem Wasser bis zur Marke auf, schließen Sie die Flasche und wenden Sie sie einige Male.</translation>
     </message>
     <message>
         <source>It is not clear yet. If the packet says so, fill up now and let it rest; else go back and shake on.</source>
-        <translation>Die Lösung ist noch nicht klar. Wenn die Packung es so vorsieht, jetzt auffüllen und ruhen lassen; sonst zurückgehen und weiter schütteln.</translation>
+        <translation>Die Lösung ist noch nicht klar. Sieht die Packung es so vor, füllen Sie jetzt auf und lassen Sie sie ruhen; sonst gehen Sie zurück und schütteln weiter.</translation>
     </message>
     <message>
         <source>Logged as %1</source>
@@ -14050,7 +14480,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>It rests until it is clear. Mark it as dissolved on the shelf then; before that it is not offered for a run.</source>
-        <translation>Die Lösung ruht, bis sie klar ist. Dann im Regal als gelöst vermerken; vorher wird sie für keinen Durchgang angeboten.</translation>
+        <translation>Die Lösung ruht, bis sie klar ist. Vermerken Sie sie dann im Regal als gelöst; vorher wird sie für keinen Durchgang angeboten.</translation>
     </message>
     <message>
         <source>Packet and bottle</source>
@@ -14157,7 +14587,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Squeeze or press the air out as far as the bottle allows, or fill it to the brim. Write %1 on the label, what it is and today&apos;s date.</source>
-        <translation>Die Luft so weit herausdrücken, wie die Flasche es zulässt, oder randvoll füllen. Auf das Etikett: %1, was es ist und das heutige Datum.</translation>
+        <translation>Drücken Sie die Luft so weit heraus, wie die Flasche es zulässt, oder füllen Sie sie randvoll. Auf das Etikett: %1, was es ist und das heutige Datum.</translation>
     </message>
     <message>
         <source>low and slowly; shake every %1 min</source>
@@ -14310,20 +14740,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>„%1“ wird nicht verstanden.</translation>
     </message>
     <message>
-        <source>“%1” is no day.</source>
-        <translation>„%1“ ist kein Tag.</translation>
-    </message>
-    <message>
-        <source>“%1” is no time of day.</source>
-        <translation>„%1“ ist keine Uhrzeit.</translation>
-    </message>
-    <message>
         <source>“%1” comes on top of what stands already.</source>
         <translation>„%1“ steht zusätzlich zu dem, was schon dasteht.</translation>
-    </message>
-    <message>
-        <source>That day is no “%1”.</source>
-        <translation>Dieser Tag ist kein „%1“.</translation>
     </message>
     <message>
         <source>%1 Write it like %2, “yesterday” or “Monday”.</source>
@@ -14349,6 +14767,18 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <comment>problem, date</comment>
         <translation>%1 Schreiben Sie es wie %2, „morgen 20:00“ oder „Montag 18:00“.</translation>
     </message>
+    <message>
+        <source>“%1” is not a day.</source>
+        <translation>„%1“ ist kein Tag.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a time of day.</source>
+        <translation>„%1“ ist keine Uhrzeit.</translation>
+    </message>
+    <message>
+        <source>That day is not a “%1”.</source>
+        <translation>Dieser Tag ist kein „%1“.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MoveForm</name>
@@ -14365,10 +14795,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Flasche: es gibt keine andere zum Umfüllen.</translation>
     </message>
     <message>
-        <source>The new bottle</source>
-        <translation>Die neue Flasche</translation>
-    </message>
-    <message>
         <source>%1 · holds %2 · %3</source>
         <comment>bottle, capacity, material</comment>
         <translation>%1 · fasst %2 · %3</translation>
@@ -14376,6 +14802,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>%1 · in use by %2</source>
         <translation>%1 · belegt mit %2</translation>
+    </message>
+    <message>
+        <source>Before you pour</source>
+        <translation>Vor dem Eingießen</translation>
     </message>
 </context>
 <context>
@@ -14442,8 +14872,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>&amp;Einmal auslassen…</translation>
     </message>
     <message>
-        <source>&amp;Take away…</source>
-        <translation>&amp;Wegnehmen…</translation>
+        <source>&amp;Delete…</source>
+        <translation>&amp;Löschen…</translation>
     </message>
 </context>
 <context>
@@ -14500,10 +14930,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Es ist kein Buch geöffnet</translation>
     </message>
     <message>
-        <source>Open the one you keep, put a copy in the place of one that is gone or damaged, read what is left of a damaged one into a new one, or begin anew.</source>
-        <translation>Öffnen Sie Ihr Buch, setzen Sie eine Kopie an die Stelle eines verschwundenen oder beschädigten, bergen Sie, was von einem beschädigten übrig ist, in ein neues, oder fangen Sie neu an.</translation>
-    </message>
-    <message>
         <source>Open book…</source>
         <translation>Buch öffnen…</translation>
     </message>
@@ -14518,6 +14944,10 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message>
         <source>New book…</source>
         <translation>Neues Buch…</translation>
+    </message>
+    <message>
+        <source>Open the one you keep, put a copy in the place of one that is gone or damaged, read what is left of a damaged one into a new one, or begin an empty one.</source>
+        <translation>Öffnen Sie Ihr Buch, setzen Sie eine Kopie an die Stelle eines verschwundenen oder beschädigten, bergen Sie, was von einem beschädigten übrig ist, in ein neues, oder fangen Sie neu an.</translation>
     </message>
 </context>
 <context>
@@ -14568,7 +14998,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
 <context>
     <name>ullage::app::OpenedForm</name>
     <message>
-        <source>Opening a bottle renews the air above the solution. Deeds such as running film or topping up count as opened already.</source>
+        <source>Opening a bottle renews the air above the solution. Running film and topping up count as opening already.</source>
         <translation>Öffnen erneuert die Luft über der Lösung. Film entwickeln, Nachfüllen und Ähnliches zählen schon als Öffnen.</translation>
     </message>
 </context>
@@ -14588,7 +15018,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>your tests</source>
-        <translation>Ihre Tests</translation>
+        <translation>Ihre Prüfungen</translation>
     </message>
     <message>
         <source>span, 8 in 10</source>
@@ -14600,7 +15030,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Your own tests</source>
-        <translation>Ihre eigenen Tests</translation>
+        <translation>Ihre eigenen Prüfungen</translation>
     </message>
     <message>
         <source>Use it…</source>
@@ -14620,8 +15050,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     <message numerus="yes">
         <source>Your %n test(s) %1 say %2 films a litre (%3 – %4); the packet says %5.</source>
         <translation>
-            <numerusform>Ihr Test %1 sagt %2 Filme je Liter (%3 – %4); die Packung sagt %5.</numerusform>
-            <numerusform>Ihre %n Tests %1 sagen %2 Filme je Liter (%3 – %4); die Packung sagt %5.</numerusform>
+            <numerusform>Ihre Klärprobe %1 sagt %2 Filme je Liter (%3 – %4); die Packung sagt %5.</numerusform>
+            <numerusform>Ihre %n Klärproben %1 sagen %2 Filme je Liter (%3 – %4); die Packung sagt %5.</numerusform>
         </translation>
     </message>
     <message>
@@ -14633,28 +15063,8 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Tage halb voll</translation>
     </message>
     <message>
-        <source>Clearing time at 20 °C ÷ that of a fresh bath, of the same film in the same bottle = 1 + films a litre ÷ capacity: the line through all tests. It begins at the packet&apos;s figure, and each test draws it its way.</source>
-        <translation>Klärzeit bei 20 °C ÷ die des frischen Bades, mit demselben Film in derselben Flasche = 1 + Filme je Liter ÷ Ergiebigkeit: die Gerade durch alle Prüfungen. Sie beginnt beim Wert der Packung, und jede Prüfung zieht sie zu sich.</translation>
-    </message>
-    <message>
-        <source>Time that would have given the reference density ÷ time of the first film = 1 + films a litre × this: the line through all strips. It begins at the packet&apos;s figure, and each strip draws it its way.</source>
-        <translation>Zeit, die die Bezugsdichte ergeben hätte ÷ Zeit des ersten Films = 1 + Filme je Liter × dieser Wert: die Gerade durch alle Kontrollstreifen. Sie beginnt beim Wert der Packung, und jeder Streifen zieht sie zu sich.</translation>
-    </message>
-    <message>
-        <source>Each bottle&apos;s last pass and first failure, beside the air and the age that had spent it by then. It begins at the limit that the keeping times give, a factor of two either way, and each of them draws it its way.</source>
-        <translation>Von jeder Flasche die letzte bestandene und die erste nicht bestandene Prüfung, neben der Luft und dem Alter, die sie bis dahin verbraucht hatten. Es beginnt bei der Grenze, die die Haltbarkeiten ergeben, einen Faktor zwei nach beiden Seiten, und jede Prüfung zieht sie zu sich.</translation>
-    </message>
-    <message>
-        <source>A clearing test strays by</source>
-        <translation>Eine Klärprobe streut um</translation>
-    </message>
-    <message>
         <source>Density to time</source>
         <translation>Dichte zu Zeit</translation>
-    </message>
-    <message>
-        <source>A bottle&apos;s end strays by</source>
-        <translation>Das Ende einer Flasche streut um</translation>
     </message>
     <message>
         <source>Passed or failed by mistake</source>
@@ -14662,7 +15072,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Capacity by your tests</source>
-        <translation>Ergiebigkeit nach Ihren Prüfungen</translation>
+        <translation>Ergiebigkeit nach Ihren Klärproben</translation>
     </message>
     <message>
         <source>%1 films a litre</source>
@@ -14704,10 +15114,6 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>Flaschen, die Filme zu 80 % verbraucht hatten, gefundene Flaschen und Niederschläge sagen nichts darüber.</translation>
     </message>
     <message>
-        <source>All bottles of a solution are taken as alike. Nothing is taken over by itself.</source>
-        <translation>Alle Flaschen einer Lösung gelten als gleich. Nichts wird von selbst übernommen.</translation>
-    </message>
-    <message>
         <source>Capacity</source>
         <translation>Ergiebigkeit</translation>
     </message>
@@ -14745,16 +15151,40 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         </translation>
     </message>
     <message>
-        <source>A control strip&apos;s time strays by</source>
-        <translation>Die Zeit eines Kontrollstreifens streut um</translation>
-    </message>
-    <message>
         <source>Wear by your control strips</source>
         <translation>Verbrauch nach Ihren Kontrollstreifen</translation>
     </message>
     <message>
         <source>Keeping by your looks and control strips</source>
         <translation>Haltbarkeit nach Ihren Sichtprüfungen und Kontrollstreifen</translation>
+    </message>
+    <message>
+        <source>Clearing time at 20 °C ÷ that of a fresh bath, of the same film in the same bottle = 1 + films a litre ÷ capacity: the line through all tests. It begins at the packet&apos;s figure, and each test pulls it towards itself.</source>
+        <translation>Klärzeit bei 20 °C ÷ die des frischen Bades, mit demselben Film in derselben Flasche = 1 + Filme je Liter ÷ Ergiebigkeit: die Gerade durch alle Klärproben. Sie beginnt beim Wert der Packung, und jede Klärprobe zieht sie zu sich.</translation>
+    </message>
+    <message>
+        <source>Time that would have given the reference density ÷ time of the first film = 1 + films a litre × this: the line through all control strips. It begins at the packet&apos;s figure, and each control strip pulls it towards itself.</source>
+        <translation>Zeit, die die Bezugsdichte ergeben hätte ÷ Zeit des ersten Films = 1 + Filme je Liter × dieser Wert: die Gerade durch alle Kontrollstreifen. Sie beginnt beim Wert der Packung, und jeder Kontrollstreifen zieht sie zu sich.</translation>
+    </message>
+    <message>
+        <source>Each bottle&apos;s last pass and first failure, beside the air and the age that had spent it by then. It begins at the limit that the keeping times give, a factor of two either way, and each of them pulls it towards itself.</source>
+        <translation>Von jeder Flasche die letzte bestandene und die erste nicht bestandene Prüfung, neben der Luft und dem Alter, die sie bis dahin verbraucht hatten. Es beginnt bei der Grenze, die die Haltbarkeiten ergeben, einen Faktor zwei nach beiden Seiten, und jede Prüfung zieht sie zu sich.</translation>
+    </message>
+    <message>
+        <source>A clearing test varies by</source>
+        <translation>Eine Klärprobe streut um</translation>
+    </message>
+    <message>
+        <source>A control strip&apos;s time varies by</source>
+        <translation>Die Zeit eines Kontrollstreifens streut um</translation>
+    </message>
+    <message>
+        <source>A bottle&apos;s end varies by</source>
+        <translation>Das Ende einer Flasche streut um</translation>
+    </message>
+    <message>
+        <source>All bottles of a solution are taken as alike. No figure is used before you say so.</source>
+        <translation>Alle Flaschen einer Lösung gelten als gleich. Kein Wert wird übernommen, ehe Sie es sagen.</translation>
     </message>
 </context>
 <context>
@@ -14784,7 +15214,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <translation>was gewöhnlich kommt</translation>
     </message>
     <message>
-        <source>so many films a week</source>
+        <source>this many films a week</source>
         <translation>so viele Filme je Woche</translation>
     </message>
 </context>
@@ -14817,7 +15247,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>Making the page…</source>
-        <translation>Die Seite wird erstellt …</translation>
+        <translation>Die Seite wird erstellt…</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -14913,7 +15343,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
     </message>
     <message>
         <source>To the clock without the test</source>
-        <translation>Ohne Test zur Uhr</translation>
+        <translation>Ohne Prüfung zur Uhr</translation>
     </message>
     <message>
         <source>To the clock all the same</source>
@@ -15006,7 +15436,7 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
 First: under “Different times in one tank” at the left, say which one rules, or split the load.</source>
         <translation>Die Filme brauchen verschiedene Zeiten.
 
-Zuerst: links unter „Verschiedene Zeiten in einer Dose“ sagen, welche gilt, oder die Ladung teilen.</translation>
+Zuerst: Sagen Sie links unter „Verschiedene Zeiten in einer Dose“, welche gilt, oder teilen Sie die Ladung.</translation>
     </message>
     <message>
         <source>The steps and their times stand here once the developing time is known.
@@ -15014,7 +15444,7 @@ Zuerst: links unter „Verschiedene Zeiten in einer Dose“ sagen, welche gilt, 
 First: under “Leaflet time” at the left, type the time that the film&apos;s leaflet gives for this developer, and its temperature.</source>
         <translation>Die Schritte und ihre Zeiten stehen hier, sobald die Entwicklungszeit bekannt ist.
 
-Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit eingeben, die der Beipackzettel des Films für diesen Entwickler nennt, und ihre Temperatur.</translation>
+Zuerst: Geben Sie links unter „Zeit vom Beipackzettel“ die Zeit ein, die der Beipackzettel des Films für diesen Entwickler nennt, und ihre Temperatur.</translation>
     </message>
     <message>
         <source>The steps and their times stand here once the developing time is known.
@@ -15022,7 +15452,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit eingeben, die der Beip
 First: under “Leaflet time” at the left, choose the film&apos;s time from Times, or type what its leaflet gives.</source>
         <translation>Die Schritte und ihre Zeiten stehen hier, sobald die Entwicklungszeit bekannt ist.
 
-Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeiten“ wählen oder eingeben, was der Beipackzettel nennt.</translation>
+Zuerst: Wählen Sie links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeiten“, oder geben Sie ein, was der Beipackzettel nennt.</translation>
     </message>
     <message>
         <source>One part of the load</source>
@@ -15100,11 +15530,11 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>%1: “%2” has a unit that does not fit here; use %3.</source>
-        <translation>%1: „%2“ hat eine Einheit, die hier nicht passt; %3 verwenden.</translation>
+        <translation>%1: „%2“ hat eine Einheit, die hier nicht passt; verwenden Sie %3.</translation>
     </message>
     <message>
         <source>%1: “%2” is not understood; write it like %3.</source>
-        <translation>%1: „%2“ ist nicht verständlich; so schreiben: %3.</translation>
+        <translation>%1: „%2“ ist nicht verständlich; schreiben Sie es wie %3.</translation>
     </message>
     <message>
         <source>a whole number from %1 to %2</source>
@@ -15242,19 +15672,19 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>No developer is chosen.</source>
-        <translation>Kein Entwickler ausgewählt.</translation>
+        <translation>Kein Entwickler gewählt.</translation>
     </message>
     <message>
         <source>Read the thermometer.</source>
-        <translation>Thermometer ablesen.</translation>
+        <translation>Lesen Sie das Thermometer ab.</translation>
     </message>
     <message>
         <source>Fix for twice the clearing time: test a piece of film, none is on record.</source>
-        <translation>Doppelt so lange fixieren wie die Klärzeit: an einem Stück Film prüfen, es ist keine eingetragen.</translation>
+        <translation>Fixieren Sie doppelt so lange wie die Klärzeit: Prüfen Sie ein Stück Film, es ist keine Klärprobe eingetragen.</translation>
     </message>
     <message>
         <source>Fix for %1, twice the clearing time.</source>
-        <translation>%1 fixieren, das Doppelte der Klärzeit.</translation>
+        <translation>Fixieren Sie %1, das Doppelte der Klärzeit.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -15263,11 +15693,11 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>%1 has %2 left; this load is %3.</source>
-        <translation>%1 reicht noch für %2; diese Füllung: %3.</translation>
+        <translation>%1 reicht noch für %2; diese Ladung: %3.</translation>
     </message>
     <message>
         <source>Baths: choose at least one bottle.</source>
-        <translation>Bäder: mindestens eine Flasche wählen.</translation>
+        <translation>Bäder: Wählen Sie mindestens eine Flasche.</translation>
     </message>
     <message>
         <source>%1: no source given.</source>
@@ -15280,19 +15710,15 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>Nobody has marked %1 as dissolved yet: look whether it is clear.</source>
-        <translation>Noch hat niemand vermerkt, dass %1 gelöst ist: nachsehen, ob die Lösung klar ist.</translation>
+        <translation>Noch hat niemand vermerkt, dass %1 gelöst ist: Sehen Sie nach, ob die Lösung klar ist.</translation>
     </message>
     <message>
         <source>Fix for %1, twice the clearing time of the fresh solution: no test is on record.</source>
-        <translation>%1 fixieren, das Doppelte der Klärzeit der frischen Lösung: keine Klärprobe ist verzeichnet.</translation>
+        <translation>Fixieren Sie %1, das Doppelte der Klärzeit der frischen Lösung: Es ist keine Klärprobe eingetragen.</translation>
     </message>
     <message>
         <source>For tabular grains %1.</source>
         <translation>Für Flachkristalle %1.</translation>
-    </message>
-    <message>
-        <source>%1 has done film: what is thrown away after one load is taken from a fresh bottle.</source>
-        <translation>In %1 war schon Film: was nach einem Durchgang weggegossen wird, nimmt man aus einer frischen Flasche.</translation>
     </message>
     <message>
         <source>Fix for %1, the packet&apos;s shortest time: twice the clearing time would be less.</source>
@@ -15354,6 +15780,10 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <source>Exchange the baths: %1 takes twice as long to clear as when fresh.</source>
         <translation>Tauschen Sie die Bäder: %1 klärt doppelt so langsam wie frisch.</translation>
     </message>
+    <message>
+        <source>%1 has done film: for one-shot use take a fresh bottle.</source>
+        <translation>In %1 war schon Film: Nehmen Sie für ein Einmalbad eine frische Flasche.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::RunView</name>
@@ -15414,10 +15844,6 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <translation>Ton</translation>
     </message>
     <message>
-        <source>Flash the cue</source>
-        <translation>Hinweis färben</translation>
-    </message>
-    <message>
         <source>Leave full view (Esc)</source>
         <translation>Vollansicht verlassen (Esc)</translation>
     </message>
@@ -15446,6 +15872,10 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <source>Leave it after %1</source>
         <comment>time in the bath</comment>
         <translation>Verlassen nach %1</translation>
+    </message>
+    <message>
+        <source>Highlight the cue</source>
+        <translation>Hinweis hervorheben</translation>
     </message>
 </context>
 <context>
@@ -15480,10 +15910,6 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>Import %1</source>
         <translation>%1 importieren</translation>
-    </message>
-    <message>
-        <source>So the file was read. Where the rows below look wrong, choose another way; they follow.</source>
-        <translation>So wurde die Datei gelesen. Sehen die Zeilen unten falsch aus, wählen Sie eine andere Art; sie folgen.</translation>
     </message>
     <message>
         <source>First rows of the sheet</source>
@@ -15566,13 +15992,6 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <translation>„%1“ ist keine Lösung der Rezepturen. Es ist:</translation>
     </message>
     <message numerus="yes">
-        <source>%n row(s) refused. Nothing comes in until they are mended in the sheet, or their columns are not used.</source>
-        <translation>
-            <numerusform>%n Zeile abgelehnt. Nichts kommt herein, bis sie in der Tabelle berichtigt ist oder ihre Spalten nicht verwendet werden.</numerusform>
-            <numerusform>%n Zeilen abgelehnt. Nichts kommt herein, bis sie in der Tabelle berichtigt sind oder ihre Spalten nicht verwendet werden.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n more follow.</source>
         <translation>
             <numerusform>%n weitere folgt.</numerusform>
@@ -15589,11 +16008,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>Tests</source>
-        <translation>Proben</translation>
-    </message>
-    <message>
-        <source>Reading …</source>
-        <translation>Wird gelesen …</translation>
+        <translation>Prüfungen</translation>
     </message>
     <message>
         <source>&amp;Save the mapping…</source>
@@ -15606,6 +16021,21 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>Passed over: sums, titles, remarks</source>
         <translation>Übergangen: Summen, Titel, Bemerkungen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) refused. Nothing comes in until they are corrected in the sheet, or their columns are not used.</source>
+        <translation>
+            <numerusform>%n Zeile abgelehnt. Nichts kommt herein, bis sie in der Tabelle berichtigt ist oder ihre Spalten nicht verwendet werden.</numerusform>
+            <numerusform>%n Zeilen abgelehnt. Nichts kommt herein, bis sie in der Tabelle berichtigt sind oder ihre Spalten nicht verwendet werden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation>Wird gelesen…</translation>
+    </message>
+    <message>
+        <source>This is how the file was read. If the rows below look wrong, choose another way; they follow.</source>
+        <translation>So wurde die Datei gelesen. Sehen die Zeilen unten falsch aus, wählen Sie eine andere Art; sie ändern sich mit.</translation>
     </message>
 </context>
 <context>
@@ -15623,7 +16053,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>No copy of the book could be made before: %1</source>
-        <translation>Davor konnte keine Kopie des Buchs gemacht werden: %1</translation>
+        <translation>Vorher konnte keine Kopie des Buchs angelegt werden: %1</translation>
     </message>
     <message>
         <source>Save the mapping</source>
@@ -15639,6 +16069,11 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>Calculating…</source>
         <translation>Wird berechnet…</translation>
+    </message>
+    <message>
+        <source>Undone: %1</source>
+        <comment>what was done</comment>
+        <translation>Rückgängig gemacht: %1</translation>
     </message>
 </context>
 <context>
@@ -15668,7 +16103,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>Mix your first developer or fixer, or enter a bottle you have already. From then on the shelf shows how much is in it, what it has done, how long the next film takes and when it must go.</source>
-        <translation>Den ersten Entwickler oder das erste Fixierbad ansetzen oder eine vorhandene Flasche eintragen. Ab dann zeigt das Regal, wie viel darin ist, was sie geleistet hat, wie lange der nächste Film braucht und wann sie weg muss.</translation>
+        <translation>Setzen Sie den ersten Entwickler oder das erste Fixierbad an, oder tragen Sie eine vorhandene Flasche ein. Ab dann zeigt das Regal, wie viel darin ist, was sie geleistet hat, wie lange der nächste Film braucht und wann sie weg muss.</translation>
     </message>
     <message>
         <source>Bottles in use</source>
@@ -15756,10 +16191,6 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
         <translation>Zeit für Film %1 im Liter</translation>
     </message>
     <message>
-        <source>Topped up so, it settles at</source>
-        <translation>So nachgefüllt, pendelt sich ein bei</translation>
-    </message>
-    <message>
         <source>%1 films per litre</source>
         <translation>%1 Filme je Liter</translation>
     </message>
@@ -15778,6 +16209,10 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     <message>
         <source>Say for each figure where it is from.</source>
         <translation>Sagen Sie zu jeder Zahl, woher sie stammt.</translation>
+    </message>
+    <message>
+        <source>Topped up this way, it settles at</source>
+        <translation>So nachgefüllt, pendelt sich ein bei</translation>
     </message>
 </context>
 <context>
@@ -15875,7 +16310,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>Steps: write them like %1.</source>
-        <translation>Stufen: so schreiben: %1.</translation>
+        <translation>Stufen: Schreiben Sie sie wie %1.</translation>
     </message>
 </context>
 <context>
@@ -15886,7 +16321,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>For each film, used once</source>
-        <translation>Je Film, einmal gebraucht</translation>
+        <translation>Je Film, einmal verwendet</translation>
     </message>
     <message>
         <source>Replenisher it takes at most</source>
@@ -15914,7 +16349,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>times its volume</source>
-        <translation>mal ihr Volumen</translation>
+        <translation>mal ihre Menge</translation>
     </message>
     <message>
         <source>Comes as</source>
@@ -15922,7 +16357,7 @@ Zuerst: links unter „Zeit vom Beipackzettel“ die Zeit des Films aus „Zeite
     </message>
     <message>
         <source>Kind of fixer</source>
-        <translation>Art des Fixierers</translation>
+        <translation>Art des Fixierbads</translation>
     </message>
     <message>
         <source>Shortest fixing time,
@@ -15934,7 +16369,7 @@ nach der Packung</translation>
         <source>For each film,
 used once and poured away</source>
         <translation>Je Film,
-einmal gebraucht und weggegossen</translation>
+einmal verwendet und weggegossen</translation>
     </message>
     <message>
         <source>Replenished with</source>
@@ -15944,7 +16379,7 @@ einmal gebraucht und weggegossen</translation>
         <source>Replenisher it takes at most,
 times its volume</source>
         <translation>Regenerator höchstens,
-mal ihr Volumen</translation>
+mal ihre Menge</translation>
     </message>
     <message>
         <source>nothing of its own</source>
@@ -15985,13 +16420,8 @@ mal ihr Volumen</translation>
 <context>
     <name>ullage::app::SourceEdit</name>
     <message>
-        <source>not said</source>
-        <comment>grade of a source</comment>
-        <translation>nicht gesagt</translation>
-    </message>
-    <message>
         <source>Where %1 is from</source>
-        <translation>Woher %1 stammt</translation>
+        <translation>Woher „%1“ stammt</translation>
     </message>
     <message>
         <source>no source given</source>
@@ -16003,11 +16433,16 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>Kind of source of %1</source>
-        <translation>Art der Quelle von %1</translation>
+        <translation>Art der Quelle von „%1“</translation>
     </message>
     <message>
         <source>%1: say where it is from.</source>
         <translation>%1: Sagen Sie, woher das stammt.</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <comment>grade of a source</comment>
+        <translation>nicht angegeben</translation>
     </message>
 </context>
 <context>
@@ -16041,8 +16476,8 @@ mal ihr Volumen</translation>
         <translation>Chemie für einen Film</translation>
     </message>
     <message>
-        <source>Not known: of no bottle that did film and ended in this period is it known what all that went in cost.</source>
-        <translation>Nicht bekannt: Von keiner Flasche, die Filme entwickelte oder fixierte und in diesem Zeitraum endete, ist bekannt, was alles darin kostete.</translation>
+        <source>Not known: no bottle that did film and ended in this period has a price for all that went in.</source>
+        <translation>Nicht bekannt: Bei keiner Flasche, die Filme verarbeitete und in diesem Zeitraum endete, hat alles einen Preis, was hineinkam.</translation>
     </message>
 </context>
 <context>
@@ -16129,6 +16564,10 @@ mal ihr Volumen</translation>
         <comment>day to day</comment>
         <translation>Nichts vom %1</translation>
     </message>
+    <message>
+        <source>Something in the book is not as it was entered, and a sum without it would be wrong.</source>
+        <translation>Etwas im Buch ist nicht mehr, wie es eingetragen wurde, und eine Summe ohne das wäre falsch.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::StepList</name>
@@ -16153,7 +16592,7 @@ mal ihr Volumen</translation>
     <name>ullage::app::StoodOpenForm</name>
     <message>
         <source>Say for how long and how wide the surface was: a tray for 8 × 10 in is about 516 cm², a litre bottle without its cap about 10 cm².</source>
-        <translation>Angeben, wie lange und wie groß die Oberfläche war: eine Schale für 8 × 10 in hat etwa 516 cm², eine Literflasche ohne Verschluss etwa 10 cm².</translation>
+        <translation>Geben Sie an, wie lange und wie groß die Oberfläche war: Eine Schale für 8 × 10 in hat etwa 516 cm², eine Literflasche ohne Verschluss etwa 10 cm².</translation>
     </message>
     <message>
         <source>H&amp;ours open</source>
@@ -16199,7 +16638,7 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>A failed test marks the bottle for discarding; a later pass does not undo it, taking the test back does.</source>
-        <translation>Eine nicht bestandene Prüfung kennzeichnet die Flasche zum Entsorgen; eine später bestandene hebt das nicht auf, die Rücknahme der Prüfung schon.</translation>
+        <translation>Nach einer nicht bestandenen Prüfung ist die Flasche zu entsorgen; eine später bestandene hebt das nicht auf, die Rücknahme der Prüfung schon.</translation>
     </message>
     <message>
         <source>&amp;Density, if measured</source>
@@ -16266,11 +16705,11 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>That is more than a factor of %1 in time can make up for: look for the cause (temperature, agitation, dilution, the control strip itself).</source>
-        <translation>Das macht auch ein Faktor von %1 auf die Zeit nicht wett: nach der Ursache suchen (Temperatur, Bewegung, Verdünnung, der Kontrollstreifen selbst).</translation>
+        <translation>Das macht auch ein Faktor von %1 auf die Zeit nicht wett: Suchen Sie die Ursache (Temperatur, Bewegung, Verdünnung, der Kontrollstreifen selbst).</translation>
     </message>
     <message>
         <source>So it is passed against its limits, and the bottle&apos;s card will say so.</source>
-        <translation>Damit ist er gegen seine Grenzen bestanden, und die Karte der Flasche sagt es.</translation>
+        <translation>Damit gilt er gegen seine Grenzen als bestanden, und die Karte der Flasche sagt es.</translation>
     </message>
 </context>
 <context>
@@ -16332,10 +16771,6 @@ mal ihr Volumen</translation>
         <translation>Er zählt wieder, zu seiner eigenen Zeit, als wäre er nie zurückgenommen worden.</translation>
     </message>
     <message>
-        <source>It stays in the book, struck out; everything is reckoned as if it had never happened.</source>
-        <translation>Er bleibt durchgestrichen im Buch; gerechnet wird, als wäre es nie geschehen.</translation>
-    </message>
-    <message>
         <source>&amp;Why</source>
         <translation>&amp;Grund</translation>
     </message>
@@ -16359,6 +16794,10 @@ mal ihr Volumen</translation>
         <source>; </source>
         <comment>between entries</comment>
         <translation>; </translation>
+    </message>
+    <message>
+        <source>It stays in the book, struck out, and no longer counts.</source>
+        <translation>Er bleibt durchgestrichen im Buch und zählt nicht mehr.</translation>
     </message>
 </context>
 <context>
@@ -16436,7 +16875,7 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>Solution for one %1</source>
-        <translation>Lösung für ein %1</translation>
+        <translation>Lösung für %1, je Stück</translation>
     </message>
     <message>
         <source>With no places at all the tank is not checked.</source>
@@ -16445,6 +16884,14 @@ mal ihr Volumen</translation>
     <message>
         <source>Save tank</source>
         <translation>Dose speichern</translation>
+    </message>
+    <message>
+        <source>It needs a name.</source>
+        <translation>Ein Name fehlt.</translation>
+    </message>
+    <message>
+        <source>A figure is not allowed.</source>
+        <translation>Eine Zahl ist nicht zulässig.</translation>
     </message>
 </context>
 <context>
@@ -16635,16 +17082,16 @@ mal ihr Volumen</translation>
         <translation>Vor „Zurückgießen“ steht kein Bad.</translation>
     </message>
     <message>
-        <source>%1 can stand in the sheet only once.</source>
-        <translation>%1 kann nur einmal im Plan stehen.</translation>
-    </message>
-    <message>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
         <source>Delete template</source>
         <translation>Vorlage löschen</translation>
+    </message>
+    <message>
+        <source>%1 can be in the sheet only once.</source>
+        <translation>%1 kann nur einmal im Plan stehen.</translation>
     </message>
 </context>
 <context>
@@ -16660,10 +17107,6 @@ mal ihr Volumen</translation>
     <message>
         <source>Edit a development time</source>
         <translation>Entwicklungszeit bearbeiten</translation>
-    </message>
-    <message>
-        <source>stock, 1+1 …</source>
-        <translation>Stammlösung, 1+1…</translation>
     </message>
     <message>
         <source>any</source>
@@ -16712,6 +17155,10 @@ mal ihr Volumen</translation>
     <message>
         <source>A temperature without its time.</source>
         <translation>Eine Temperatur ohne ihre Zeit.</translation>
+    </message>
+    <message>
+        <source>stock, 1+1…</source>
+        <translation>Stammlösung, 1+1…</translation>
     </message>
 </context>
 <context>
@@ -16796,10 +17243,6 @@ mal ihr Volumen</translation>
         <translation>Noch keine Entwicklungszeiten</translation>
     </message>
     <message>
-        <source>Enter what the film&apos;s leaflet says for your developer. Nothing is shipped and nothing is guessed: no figure, no time.</source>
-        <translation>Eintragen, was der Beipackzettel des Films für den eigenen Entwickler angibt. Nichts wird mitgeliefert und nichts geraten: ohne Angabe keine Zeit.</translation>
-    </message>
-    <message>
         <source>Edit…</source>
         <translation>Bearbeiten…</translation>
     </message>
@@ -16852,6 +17295,10 @@ mal ihr Volumen</translation>
     <message>
         <source>no source given</source>
         <translation>keine Quelle angegeben</translation>
+    </message>
+    <message>
+        <source>Enter what the film&apos;s leaflet says for your developer. The program brings no times and guesses none: no figure, no time.</source>
+        <translation>Tragen Sie ein, was der Beipackzettel des Films für Ihren Entwickler angibt. Das Programm bringt keine Zeiten mit und rät keine: ohne Angabe keine Zeit.</translation>
     </message>
 </context>
 <context>
@@ -17045,12 +17492,12 @@ mal ihr Volumen</translation>
 <context>
     <name>ullage::app::VoidingDialog</name>
     <message>
-        <source>wrong bottle, counted twice …</source>
-        <translation>falsche Flasche, doppelt gezählt…</translation>
-    </message>
-    <message>
         <source>Why: a few words are needed, for whoever wonders.</source>
         <translation>Grund: ein paar Worte sind nötig, falls später jemand fragt.</translation>
+    </message>
+    <message>
+        <source>wrong bottle, counted twice…</source>
+        <translation>falsche Flasche, doppelt gezählt…</translation>
     </message>
 </context>
 <context>
@@ -17121,7 +17568,7 @@ mal ihr Volumen</translation>
     </message>
     <message>
         <source>Leaves %1 of the fixer that film and tank hold back. Computed, if every filling mixes fully: what has yet to come out of the film is not in it, so let each stand and turn it.</source>
-        <translation>Es bleibt %1 des Fixierbads, das Film und Dose zurückhalten. Errechnet, falls sich jede Füllung ganz mischt: was erst noch aus dem Film kommen muss, ist nicht darin, also jede stehen lassen und bewegen.</translation>
+        <translation>Es bleibt %1 des Fixierbads, das Film und Dose zurückhalten. Errechnet, falls sich jede Füllung ganz mischt: Was erst noch aus dem Film kommen muss, ist nicht darin; lassen Sie darum jede stehen und bewegen Sie sie.</translation>
     </message>
     <message>
         <source>Tap and fixer are more than %1 °C apart: the emulsion may wrinkle (%2).</source>
@@ -17311,10 +17758,6 @@ mal ihr Volumen</translation>
         <translation>Arbeit bearbeiten</translation>
     </message>
     <message>
-        <source>evening course, films of the trip …</source>
-        <translation>Abendkurs, Filme der Reise…</translation>
-    </message>
-    <message>
         <source>&amp;Name, if you like</source>
         <translation>&amp;Name, wenn Sie mögen</translation>
     </message>
@@ -17347,16 +17790,8 @@ mal ihr Volumen</translation>
         <translation>einmal</translation>
     </message>
     <message>
-        <source>&amp;Again</source>
-        <translation>Wie&amp;der</translation>
-    </message>
-    <message>
         <source>without end</source>
         <translation>ohne Ende</translation>
-    </message>
-    <message>
-        <source>&amp;Until, with that day</source>
-        <translation>&amp;Bis, diesen Tag mit</translation>
     </message>
     <message>
         <source>Films each time: say how many.</source>
@@ -17365,6 +17800,18 @@ mal ihr Volumen</translation>
     <message>
         <source>When: the clock is put forward over that time.</source>
         <translation>Wann: Über diese Zeit wird die Uhr vorgestellt.</translation>
+    </message>
+    <message>
+        <source>evening course, films of the trip…</source>
+        <translation>Abendkurs, Filme der Reise…</translation>
+    </message>
+    <message>
+        <source>How &amp;often</source>
+        <translation>Wie &amp;oft</translation>
+    </message>
+    <message>
+        <source>&amp;Until and including</source>
+        <translation>&amp;Bis einschließlich</translation>
     </message>
 </context>
 </TS>

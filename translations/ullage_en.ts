@@ -91,10 +91,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%Ln date(s) cannot be taken, because it cannot be told when they are: some of their days come or stay away one by one, their time zone is not known here, or they have no day. %1.</source>
+        <source>%Ln date(s) cannot be taken, because it is not clear when they are: single days are added or left out, the time zone is not known here, or there is no day. %1.</source>
         <translation>
-            <numerusform>%Ln date cannot be taken, because it cannot be told when it is: some of its days come or stay away one by one, its time zone is not known here, or it has no day. %1.</numerusform>
-            <numerusform>%Ln dates cannot be taken, because it cannot be told when they are: some of their days come or stay away one by one, their time zone is not known here, or they have no day. %1.</numerusform>
+            <numerusform>%Ln date cannot be taken, because it is not clear when it is: single days are added or left out, the time zone is not known here, or there is no day. %1.</numerusform>
+            <numerusform>%Ln dates cannot be taken, because it is not clear when they are: single days are added or left out, the time zone is not known here, or there is no day. %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -252,17 +252,17 @@
 <context>
     <name>ErrorWords</name>
     <message numerus="yes">
-        <source>%n second(s) were waited for it in vain.</source>
-        <translation>
-            <numerusform>%n second was waited for it in vain.</numerusform>
-            <numerusform>%n seconds were waited for it in vain.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%Ln character(s)</source>
         <translation>
             <numerusform>%Ln character</numerusform>
             <numerusform>%Ln characters</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Waited for it for %n second(s).</source>
+        <translation>
+            <numerusform>Waited for it for %n second.</numerusform>
+            <numerusform>Waited for it for %n seconds.</numerusform>
         </translation>
     </message>
 </context>
@@ -393,13 +393,6 @@
 <context>
     <name>Merge</name>
     <message numerus="yes">
-        <source>%n further lines wait for this one.</source>
-        <translation>
-            <numerusform>%n further line waits for this one.</numerusform>
-            <numerusform>%n further lines wait for this one.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n bottles mixed</source>
         <translation>
             <numerusform>%n bottle mixed</numerusform>
@@ -432,6 +425,13 @@
         <translation>
             <numerusform>%n other entry</numerusform>
             <numerusform>%n other entries</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n further lines depend on this one.</source>
+        <translation>
+            <numerusform>%n further line depends on this one.</numerusform>
+            <numerusform>%n further lines depend on this one.</numerusform>
         </translation>
     </message>
 </context>
@@ -503,10 +503,10 @@
 <context>
     <name>SheetJudge</name>
     <message numerus="yes">
-        <source>%n cell(s) are refused. All of the sheet comes in, or nothing: mend the sheet, or choose otherwise.</source>
+        <source>%n cell(s) are refused. All of the sheet comes in, or nothing: correct the sheet, or choose otherwise.</source>
         <translation>
-            <numerusform>%n cell is refused. All of the sheet comes in, or nothing: mend the sheet, or choose otherwise.</numerusform>
-            <numerusform>%n cells are refused. All of the sheet comes in, or nothing: mend the sheet, or choose otherwise.</numerusform>
+            <numerusform>%n cell is refused. All of the sheet comes in, or nothing: correct the sheet, or choose otherwise.</numerusform>
+            <numerusform>%n cells are refused. All of the sheet comes in, or nothing: correct the sheet, or choose otherwise.</numerusform>
         </translation>
     </message>
 </context>
@@ -773,10 +773,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>The book is sound; %Ln batch(s) were reckoned anew.</source>
+        <source>The book is sound; %Ln batch(es) recalculated.</source>
         <translation>
-            <numerusform>The book is sound; %Ln batch was reckoned anew.</numerusform>
-            <numerusform>The book is sound; %Ln batches were reckoned anew.</numerusform>
+            <numerusform>The book is sound; %Ln batch recalculated.</numerusform>
+            <numerusform>The book is sound; %Ln batches recalculated.</numerusform>
         </translation>
     </message>
 </context>
@@ -902,13 +902,6 @@
 <context>
     <name>ullage::app::ImportDialog</name>
     <message numerus="yes">
-        <source>All goes together. %n line(s) stay out.</source>
-        <translation>
-            <numerusform>All goes together. %n line stays out.</numerusform>
-            <numerusform>All goes together. %n lines stay out.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n line(s) to decide about.</source>
         <translation>
             <numerusform>%n line to decide about.</numerusform>
@@ -920,6 +913,13 @@
         <translation>
             <numerusform>%n more follows.</numerusform>
             <numerusform>%n more follow.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Everything fits together. %n line(s) stay out.</source>
+        <translation>
+            <numerusform>Everything fits together. %n line stays out.</numerusform>
+            <numerusform>Everything fits together. %n lines stay out.</numerusform>
         </translation>
     </message>
 </context>
@@ -1028,17 +1028,17 @@
 <context>
     <name>ullage::app::SheetDialog</name>
     <message numerus="yes">
-        <source>%n row(s) refused. Nothing comes in until they are mended in the sheet, or their columns are not used.</source>
-        <translation>
-            <numerusform>%n row refused. Nothing comes in until it is mended in the sheet, or its columns are not used.</numerusform>
-            <numerusform>%n rows refused. Nothing comes in until they are mended in the sheet, or their columns are not used.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n more follow.</source>
         <translation>
             <numerusform>%n more follows.</numerusform>
             <numerusform>%n more follow.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) refused. Nothing comes in until they are corrected in the sheet, or their columns are not used.</source>
+        <translation>
+            <numerusform>%n row refused. Nothing comes in until it is corrected in the sheet, or its columns are not used.</numerusform>
+            <numerusform>%n rows refused. Nothing comes in until they are corrected in the sheet, or their columns are not used.</numerusform>
         </translation>
     </message>
 </context>
