@@ -17,16 +17,16 @@ namespace ullage::app
 {
 
 DoneLine::DoneLine(QWidget* parent)
-    : QWidget(parent), m_text(new PlainLabel(this)), m_undo(new QPushButton(this))
+    : QWidget(parent), m_row(new QHBoxLayout(this)), m_text(new PlainLabel(this)),
+      m_undo(new QPushButton(this))
 {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(Space::kSmall);
+    m_row->setContentsMargins(0, 0, 0, 0);
+    m_row->setSpacing(Space::kSmall);
     m_text->setFont(Theme::font(TextRole::Strong));
     setButtonLook(m_undo, ButtonLook::Quiet);
-    row->addWidget(m_text);
-    row->addWidget(m_undo);
-    row->addStretch();
+    m_row->addWidget(m_text);
+    m_row->addWidget(m_undo);
+    m_row->addStretch();
     connect(m_undo, &QPushButton::clicked, this, &DoneLine::undoRequested);
     retranslate();
     hide();
@@ -37,6 +37,8 @@ void DoneLine::tell(const QString& text, const QString& undo)
     m_told = text;
     m_undoes = undo;
     retranslate();
+    m_row->removeWidget(m_undo);
+    m_row->insertWidget(m_undoes.isEmpty() ? 1 : 0, m_undo);
     m_text->setText(brokenFor(width()).join(u'\n'));
     updateGeometry();
     setVisible(!text.isEmpty());

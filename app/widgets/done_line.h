@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <QWidget>
 
+class QHBoxLayout;
 class QLabel;
 class QPushButton;
 
@@ -20,7 +21,8 @@ public:
     explicit DoneLine(QWidget* parent = nullptr);
 
     /// "Dev 1 logged"; empty takes the line away. `undo` stands on the button where it would take
-    /// back something else than what is told: "Undo mixing Dev 1".
+    /// back something else than what is told: "Undo mixing Dev 1". There the button comes first, so
+    /// that one Undo after the other is pressed in one place, however long what is told.
     void tell(const QString& text, const QString& undo = {});
     [[nodiscard]] QString text() const { return m_told; }
     [[nodiscard]] QPushButton* undoButton() const { return m_undo; }
@@ -42,6 +44,7 @@ private:
 
     QString m_told;
     QString m_undoes; ///< or empty: what is told
+    QHBoxLayout* m_row;
     QLabel* m_text;
     QPushButton* m_undo;
 };

@@ -66,6 +66,25 @@ TEST(PageHeader, ItsLineStandsBesideTheTitleOrWholeBelowIt)
     EXPECT_GE(line->width(), words);
 }
 
+TEST(DoneLine, OneUndoAfterTheOtherIsPressedInOnePlace)
+{
+    DoneLine line;
+    line.resize(900, 40);
+    line.tell(QStringLiteral("Undone: correcting Dev 1"),
+              QStringLiteral("Undo running film in Dev 1"));
+    line.show();
+    QTest::qWait(1);
+    const QPoint place = line.undoButton()->geometry().center();
+    line.tell(QStringLiteral("Undone: running film in Dev 1, Fix 1, Wash aid 2"),
+              QStringLiteral("Undo mixing Fix 1"));
+    QTest::qWait(1);
+    EXPECT_TRUE(line.undoButton()->geometry().adjusted(0, 0, 40, 0).contains(place));
+    EXPECT_EQ(line.undoButton()->x(), 0);
+    line.tell(QStringLiteral("Dev 1 logged"));
+    QTest::qWait(1);
+    EXPECT_GT(line.undoButton()->x(), 0) << "what is told comes first where it is what is undone";
+}
+
 // A second press in the same place has to find what the first one found.
 TEST(PageHeader, WhatStandsInItsLinesPlaceMovesNothing)
 {
