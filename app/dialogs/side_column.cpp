@@ -1,5 +1,6 @@
 #include "app/dialogs/side_column.h"
 
+#include "app/widgets/edge_fade.h"
 #include "app/widgets/theme.h"
 
 #include <QEvent>
@@ -43,6 +44,7 @@ SideColumn::SideColumn(QWidget* parent) : QScrollArea(parent)
     setMinimumWidth(kNarrowest + kBar);
     setFocusPolicy(Qt::NoFocus); // the arrow keys belong to the form
     page->installEventFilter(this);
+    fadeEdges(*this, FadeGround::Page);
 }
 
 QSize SideColumn::sizeHint() const { return {kWidth + kBar, std::min(m_wanted, tallest())}; }

@@ -10,6 +10,7 @@
 #include "app/mixing/words_step.h"
 #include "app/widgets/card.h"
 #include "app/widgets/caution_box.h"
+#include "app/widgets/edge_fade.h"
 #include "app/widgets/factor_rows.h"
 #include "app/widgets/folding_row.h"
 #include "app/widgets/page_header.h"
@@ -104,6 +105,7 @@ MixingPage::MixingPage(Door& door, ledger::SteadyClock steady, QWidget* parent)
     m_cautions->setWidgetResizable(true);
     m_cautions->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_cautions->setWidget(m_caution);
+    fadeEdges(*m_cautions, FadeGround::Page);
     right->addWidget(m_cautions, 1); // what it becomes takes what it needs
     for (std::size_t i = 0; i < m_becomesName.size(); ++i) {
         m_becomesName[i] = new PlainLabel(this);
