@@ -58,6 +58,18 @@ void showInRed(QWidget& widget, double share)
                      [effect] { effect->setEnabled(Theme::instance().isDarkRoom()); });
 }
 
+// In the way it is seen; nothing of it stays when the screen is not red.
+void showAllInRed(QWidget& part)
+{
+    const auto follow = [&part] {
+        const bool red = Theme::instance().isDarkRoom();
+        if (red != (part.graphicsEffect() != nullptr))
+            part.setGraphicsEffect(red ? new RedAlone(kOfPictures, &part) : nullptr);
+    };
+    QObject::connect(&Theme::instance(), &Theme::changed, &part, follow);
+    follow();
+}
+
 } // namespace
 
 void showPaperInRed(QWidget& paper) { showInRed(paper, kOfPaper); }
@@ -72,13 +84,11 @@ void showPreviewInRed(QPrintPreviewDialog& preview)
 
 void showTypingInRed(QWidget& words)
 {
-    const auto follow = [&words] {
-        const bool red = Theme::instance().isDarkRoom();
-        if (red != (words.graphicsEffect() != nullptr))
-            words.setGraphicsEffect(red ? new RedAlone(kOfPictures, &words) : nullptr);
-    };
-    QObject::connect(&Theme::instance(), &Theme::changed, &words, follow);
-    follow();
+    // The place of typing turns the ground round that it finds: there has to be one.
+    const auto fill = [&words] { words.setAutoFillBackground(Theme::instance().isDarkRoom()); };
+    QObject::connect(&Theme::instance(), &Theme::changed, &words, fill);
+    fill();
+    showAllInRed(words);
 }
 
 // A window itself takes no effect; its parts do.
@@ -86,7 +96,7 @@ void showQtDialogInRed(QWidget& dialog)
 {
     for (auto* part : dialog.findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
         if (!part->isWindow())
-            showTypingInRed(*part);
+            showAllInRed(*part);
     }
 }
 
