@@ -8,6 +8,7 @@
 #include "app/widgets/empty_state.h"
 #include "app/widgets/page_header.h"
 #include "app/widgets/plain_label.h"
+#include "app/widgets/plain_text.h"
 #include "app/widgets/seen_stack.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/why_not.h"
@@ -130,8 +131,8 @@ ShelfPage::ShelfPage(QWidget* parent)
       m_run(m_header->addButton({})), m_plan(m_header->addButton({})),
       m_mix(m_header->addButton({}, true)), m_stack(new SeenStack(this)),
       m_empty(new EmptyState({}, {}, this)), m_mixFirst(m_empty->addButton({}, true)),
-      m_enterFirst(m_empty->addButton({}, false)), m_splitter(new QSplitter(Qt::Vertical, this)),
-      m_view(new ShelfView(this))
+      m_enterFirst(m_empty->addButton({}, false)), m_demoFirst(m_empty->addButton({}, false)),
+      m_splitter(new QSplitter(Qt::Vertical, this)), m_view(new ShelfView(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 18, 0, 20);
@@ -202,6 +203,7 @@ ShelfPage::ShelfPage(QWidget* parent)
     connect(m_mix, &QPushButton::clicked, this, &ShelfPage::mixRequested);
     connect(m_mixFirst, &QPushButton::clicked, this, &ShelfPage::mixRequested);
     connect(m_enterFirst, &QPushButton::clicked, this, &ShelfPage::enterRequested);
+    connect(m_demoFirst, &QPushButton::clicked, this, &ShelfPage::demoRequested);
     retranslate();
     setBottles({});
     placeCards();
@@ -340,6 +342,9 @@ void ShelfPage::retranslate()
     m_mix->setText(tr("Mix a batch…"));
     m_mixFirst->setText(tr("Mix a batch…"));
     m_enterFirst->setText(tr("Enter a bottle…"));
+    m_demoFirst->setText(tr("Look around in a demo"));
+    setPlainToolTip(m_demoFirst, tr("A year of invented work, in a window of its own; your book "
+                                    "stays as it is."));
     m_empty->setWords(
         tr("No bottle stands here yet"),
         tr("Mix your first developer or fixer, or enter a bottle you have already. From then on "

@@ -58,6 +58,8 @@ signals:
     void mixRequested();
     /// A bottle that stands there already.
     void enterRequested();
+    /// To look around where no bottle stands yet.
+    void demoRequested();
     void actionRequested(ullage::app::BottleAction action, const QString& batch);
     /// Of what was told to be done.
     void undoRequested();
@@ -90,6 +92,7 @@ private:
     EmptyState* m_empty;
     QPushButton* m_mixFirst;
     QPushButton* m_enterFirst;
+    QPushButton* m_demoFirst;
     QSplitter* m_splitter;
     bool m_splitByHand = false;
     ShelfView* m_view;

@@ -48,6 +48,7 @@ MainWindow::MainWindow(QWidget* parent)
     });
     connect(m_shelf, &ShelfPage::mixRequested, this, &MainWindow::mixRequested);
     connect(m_shelf, &ShelfPage::enterRequested, this, &MainWindow::enterRequested);
+    connect(m_shelf, &ShelfPage::demoRequested, this, &MainWindow::demoRequested);
     connect(m_shelf, &ShelfPage::actionRequested, this, &MainWindow::bottleActionRequested);
     connect(m_shelf, &ShelfPage::checkRequested, this, &MainWindow::checkRequested);
     connect(m_shelf, &ShelfPage::copiesRequested, this, &MainWindow::copiesRequested);

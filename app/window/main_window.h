@@ -113,6 +113,8 @@ signals:
     void languageChosen(const QString& code);
     void themeChosen(ullage::app::ThemeMode mode);
     void cautionsRequested();
+    /// A book of invented work, in a window of its own.
+    void demoRequested();
     void aboutRequested();
     /// The window goes; it cannot be stopped.
     void closing();

@@ -99,6 +99,8 @@ void MainWindow::makeMenus()
     QMenu* help = addMenu(QT_TR_NOOP("&Help"));
     connect(addEntry(help, QT_TR_NOOP("&Cautions")), &QAction::triggered, this,
             &MainWindow::cautionsRequested);
+    connect(addEntry(help, QT_TR_NOOP("Look around in a &demo")), &QAction::triggered, this,
+            &MainWindow::demoRequested);
     QAction* about = addEntry(help, QT_TR_NOOP("&About Ullage"));
     about->setMenuRole(QAction::AboutRole);
     connect(about, &QAction::triggered, this, &MainWindow::aboutRequested);

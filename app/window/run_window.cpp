@@ -1,6 +1,7 @@
 #include "app/window/run_window.h"
 
 #include "app/session/starter.h"
+#include "app/widgets/prompts.h"
 #include "app/widgets/theme.h"
 #include "app/window/book_jobs.h"
 #include "app/window/controller.h"
@@ -11,6 +12,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QLibraryInfo>
+#include <QProcess>
 #include <QStandardPaths>
 #include <QTranslator>
 
@@ -139,6 +141,12 @@ int runWindow(const WindowOptions& options)
     window.restoreLayout(preferences.windowGeometry());
     Controller controller(window, session, preferences);
     QObject::connect(&controller, &Controller::languageChosen, installLanguage);
+    QObject::connect(&window, &MainWindow::demoRequested, &window, [&window] {
+        if (!QProcess::startDetached(QCoreApplication::applicationFilePath(),
+                                     {QStringLiteral("demo")}))
+            prompts().fail(&window, MainWindow::tr("The demo did not open"),
+                           MainWindow::tr("Open it from a terminal with “ullage demo”."));
+    });
     window.show();
 
     const QString before = preferences.lastBook();

@@ -3,6 +3,7 @@
 #include "tests/app/gallery/samples.h"
 
 #include <QAbstractButton>
+#include <QAction>
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
@@ -44,6 +45,27 @@ TEST(MainWindow, AltAndANumberChangeThePage)
     QTest::keyClick(&window, Qt::Key_1, Qt::AltModifier);
     EXPECT_TRUE(window.shelf()->isVisible());
     EXPECT_EQ(chosen.count(), 2);
+}
+
+TEST(MainWindow, ANewcomerFindsTheDemoOnTheEmptyShelfAndInTheHelp)
+{
+    MainWindow window;
+    QSignalSpy wanted(&window, &MainWindow::demoRequested);
+    int ways = 0;
+    for (QPushButton* button : window.shelf()->findChildren<QPushButton*>()) {
+        if (button->text().contains("demo")) {
+            button->click();
+            ++ways;
+        }
+    }
+    for (QAction* action : window.findChildren<QAction*>()) {
+        if (action->text().contains("demo")) {
+            action->trigger();
+            ++ways;
+        }
+    }
+    EXPECT_EQ(ways, 2);
+    EXPECT_EQ(wanted.count(), 2);
 }
 
 TEST(MainWindow, NoTwoEntriesOfAMenuAnswerToOneLetter)
