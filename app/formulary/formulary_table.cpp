@@ -213,7 +213,7 @@ void FormularyTable::changeEvent(QEvent* event)
 void FormularyTable::resizeEvent(QResizeEvent* event)
 {
     QTableView::resizeEvent(event);
-    if (event->size().width() != event->oldSize().width())
+    if (roomOfColumns() != m_fitted)
         fitColumns();
 }
 
@@ -269,12 +269,20 @@ std::vector<int> FormularyTable::widthsIn(int room) const
     return widths;
 }
 
+// With room for a bar that may not be there: else rows that break for it need it, and rows that do
+// not break do without, in turn and without end.
+int FormularyTable::roomOfColumns() const
+{
+    return width() - 2 * frameWidth() - verticalScrollBar()->sizeHint().width();
+}
+
 void FormularyTable::fitColumns()
 {
     if (m_widths.empty())
         return;
+    m_fitted = roomOfColumns();
     int column = 0;
-    for (const int width : widthsIn(viewport()->width()))
+    for (const int width : widthsIn(m_fitted))
         horizontalHeader()->resizeSection(column++, width);
     fitRows();
     updateGeometries(); // else its bars are of the columns before until it is idle

@@ -94,12 +94,14 @@ private:
     void fitColumns();
     void fitRows();
     [[nodiscard]] std::vector<int> widthsIn(int room) const;
+    [[nodiscard]] int roomOfColumns() const;
 
     FormularyTableModel* m_model;
     QList<int> m_numbers;
     int m_stretched;
     std::vector<Width> m_widths; // one a column
     int m_seenHeight = 0;        // of the rows that are seen at least
+    int m_fitted = 0;            // the room that the columns were fitted to
 };
 
 } // namespace ullage::app

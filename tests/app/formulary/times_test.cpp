@@ -131,4 +131,21 @@ TEST(FormularyTable, breaksWordsAndNoFigureWhereItIsNarrow)
     EXPECT_GT(table.rowHeight(1), low);
 }
 
+// Where a bar took room, rows broke and needed it; without it they did not break and needed none.
+TEST(FormularyTable, itsColumnsAreTheSameWithABarAndWithout)
+{
+    FormularyTable table("Times", {"Developer", "Time"}, {1}, 0);
+    table.setRows({{"a", {{"MQ borax developer, stock, from the harbour", {}}, {"7:00", 420.0}}},
+                   {"b", {{"Acid", {}}, {"12:00", 720.0}}}});
+    table.resize(260, 400);
+    table.show();
+    QTest::qWait(1);
+    ASSERT_FALSE(table.verticalScrollBar()->isVisible());
+    const int wide = table.columnWidth(0);
+    table.resize(260, 70);
+    QTest::qWait(1);
+    ASSERT_TRUE(table.verticalScrollBar()->isVisible());
+    EXPECT_EQ(table.columnWidth(0), wide);
+}
+
 } // namespace ullage::app
