@@ -1,9 +1,12 @@
 #include "app/daybook/correct_dialog.h"
 
+#include "app/dialogs/bottle_choice.h"
+#include "app/words/shown_names.h"
 #include "core/formulary/field_of.h"
 #include "core/ledger/event_fields.h"
 #include "core/ledger/fillings.h"
 
+#include <QComboBox>
 #include <QLineEdit>
 
 namespace ullage::app
@@ -80,6 +83,9 @@ CorrectDialog::CorrectDialog(Door& door, const QString& what, std::vector<Event>
 void CorrectDialog::addMixing(const Mixed& mixed)
 {
     m_fields = new FieldForm(wording(), this);
+    if (mixed.packet.empty() && mixed.from.empty())
+        addSolutions(mixed.solution);
+    addVessels(mixed.vessel);
     m_name = new QLineEdit(QString::fromStdString(mixed.name), this);
     m_name->setMaxLength(static_cast<int>(formulary::fieldOf(&Mixed::name).longest));
     m_fields->addRow(QStringLiteral("name"), tr("&Name"), m_name, Width::Half);
@@ -88,6 +94,38 @@ void CorrectDialog::addMixing(const Mixed& mixed)
     m_volume->setQuantity(mixed.volume);
     addWide(m_fields);
     heed(m_fields);
+}
+
+// Those of its role: what happened to it since fits no other.
+void CorrectDialog::addSolutions(const std::string& chosen)
+{
+    const auto was = formulary().solution(chosen);
+    if (!was)
+        return;
+    m_solution = new QComboBox(this);
+    m_solution->addItem(shownName(was->name), QString::fromStdString(was->id));
+    for (const auto& one : formulary().currentSolutions()) {
+        if (one->role == was->role && one->id != was->id)
+            m_solution->addItem(shownName(one->name), QString::fromStdString(one->id));
+    }
+    m_fields->addRow(QStringLiteral("solution"), tr("&Solution"), m_solution, Width::Half);
+    connect(m_solution, &QComboBox::currentIndexChanged, m_fields, &FieldForm::changed);
+}
+
+void CorrectDialog::addVessels(const std::string& chosen)
+{
+    m_vessel = new QComboBox(this);
+    const auto add = [this](const formulary::Vessel& vessel) {
+        m_vessel->addItem(shownName(vessel.name), QString::fromStdString(vessel.id));
+    };
+    if (const auto was = formulary().vessel(chosen))
+        add(*was);
+    for (const auto& vessel : freeVessels(formulary(), door().bottles())) {
+        if (vessel->id != chosen)
+            add(*vessel);
+    }
+    m_fields->addRow(QStringLiteral("vessel"), tr("&Bottle"), m_vessel, Width::Half);
+    connect(m_vessel, &QComboBox::currentIndexChanged, m_fields, &FieldForm::changed);
 }
 
 // The form of a top-up makes both halves anew.
@@ -103,6 +141,9 @@ std::optional<Happening> CorrectDialog::corrected(const Event& event) const
     if (!m_volume->quantity())
         return std::nullopt;
     Mixed now = std::get<Mixed>(event.what);
+    if (m_solution)
+        now.solution = m_solution->currentData().toString().toStdString();
+    now.vessel = m_vessel->currentData().toString().toStdString();
     now.name = m_name->text().trimmed().toStdString();
     now.volume = *m_volume->quantity();
     return now;

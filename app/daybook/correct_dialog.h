@@ -4,6 +4,8 @@
 #include "app/daybook/correcting_dialog.h"
 #include "app/widgets/quantity_edit.h"
 
+class QComboBox;
+
 namespace ullage::app
 {
 
@@ -25,10 +27,14 @@ protected:
 
 private:
     void addMixing(const ledger::Mixed& mixed);
+    void addSolutions(const std::string& chosen);
+    void addVessels(const std::string& chosen);
     [[nodiscard]] bool isHalfOfTopUp(const ledger::Event& event) const;
     [[nodiscard]] std::optional<ledger::Happening> corrected(const ledger::Event& event) const;
 
-    FieldForm* m_fields = nullptr; ///< of a mixing
+    FieldForm* m_fields = nullptr;   ///< of a mixing
+    QComboBox* m_solution = nullptr; ///< none where a packet or another bottle gives it
+    QComboBox* m_vessel = nullptr;
     QLineEdit* m_name = nullptr;
     QuantityField<chemistry::Millilitres>* m_volume = nullptr;
 };

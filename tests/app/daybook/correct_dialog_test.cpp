@@ -6,6 +6,7 @@
 #include "app/daybook/take_back_dialog.h"
 #include "core/ledger/run_state.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
@@ -54,6 +55,36 @@ TEST_F(CorrectDialogTest, AWrongMixingDateIsPutRightInOneActionAndUndoneAsOne)
     EXPECT_TRUE(batch(dev).dissolved);
     ASSERT_TRUE(desk.session().redo());
     EXPECT_EQ(batch(dev).mixedAt, earlier);
+}
+
+TEST_F(CorrectDialogTest, AMixingIsOfAnotherSolutionInAnotherBottle)
+{
+    run(2);
+    const std::string was = batch(dev).solution->id;
+    PageOn on(desk);
+    auto* dialog = correcting(on, "Mixed, Dev 1");
+    ASSERT_NE(dialog, nullptr);
+    auto* solution = named<QComboBox>(*dialog, "Solution");
+    auto* vessel = named<QComboBox>(*dialog, "Bottle");
+    ASSERT_TRUE(solution && vessel);
+    EXPECT_EQ(solution->currentData(), QString::fromStdString(was));
+    EXPECT_EQ(vessel->currentData(), "starter-glass-1000");
+    for (int i = 0; i < solution->count(); ++i) {
+        const auto one =
+            desk.session().formulary().solution(solution->itemData(i).toString().toStdString());
+        EXPECT_EQ(one->role, formulary::Role::Developer) << one->id;
+    }
+    solution->setCurrentIndex(solution->findData("starter-pq-ascorbate"));
+    vessel->setCurrentIndex(vessel->findData("starter-glass-2000"));
+    waitFor([&] { return follows(*dialog).contains("→"); });
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible()) << dialog->refusal().toStdString();
+    EXPECT_EQ(batch(dev).solution->id, "starter-pq-ascorbate");
+    EXPECT_EQ(batch(dev).vessel->id, "starter-glass-2000");
+    EXPECT_EQ(batch(dev).loads.size(), 1U) << "what came later stays";
+    ASSERT_TRUE(desk.session().undo());
+    EXPECT_EQ(batch(dev).solution->id, was);
+    EXPECT_EQ(batch(dev).vessel->id, "starter-glass-1000");
 }
 
 TEST_F(CorrectDialogTest, WhatIsNotChangedKeepsItsMoment)
