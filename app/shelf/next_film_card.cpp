@@ -219,6 +219,7 @@ int NextFilmCard::leastHeight(int width)
     const int lines = kLeastLines * m_reasonsArea->fontMetrics().lineSpacing();
     m_reasonsArea->setMinimumHeight(
         m_beside ? std::max(lines, m_words->layout()->totalMinimumHeightForWidth(column)) : lines);
+    layout()->activate(); // else the columns within still have the words of the bottle before
     return std::max(m_beside ? kLeastBeside : kLeast, layout()->totalMinimumHeightForWidth(width));
 }
 

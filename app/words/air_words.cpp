@@ -65,9 +65,9 @@ QString discardSpanText(const ledger::DateRange& range, chemistry::Instant now,
     if (early == late)
         return about;
     const QString span = Words::tr("%1 (%2 – %3)", "date, first and last month");
-    // The months stay together where a line ends.
+    // The months stay together where a line ends, which it may after a dash.
     return QString(span)
-        .replace(QStringLiteral(" – "), QStringLiteral("\u00a0–\u00a0"))
+        .replace(QStringLiteral(" – "), QStringLiteral("\u00a0–\u2060\u00a0"))
         .arg(about, early, late);
 }
 
