@@ -11761,6 +11761,14 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>&amp;Volume</source>
         <translation>&amp;Menge</translation>
     </message>
+    <message>
+        <source>&amp;Solution</source>
+        <translation>&amp;Lösung</translation>
+    </message>
+    <message>
+        <source>&amp;Bottle</source>
+        <translation>&amp;Flasche</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::CorrectMarkDialog</name>
@@ -14203,6 +14211,18 @@ Die Packung, ihr Datenblatt und die örtlichen Vorschriften gehen allem vor, was
         <source>&amp;Red screen (fogs film outside a closed tank)</source>
         <translation>&amp;Roter Bildschirm (verschleiert Film außerhalb der geschlossenen Dose)</translation>
     </message>
+    <message>
+        <source>Look around in a &amp;demo</source>
+        <translation>In einer &amp;Vorführung umsehen</translation>
+    </message>
+    <message>
+        <source>The demo did not open</source>
+        <translation>Die Vorführung ließ sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>Open it from a terminal with “ullage demo”.</source>
+        <translation>Öffnen Sie sie in einem Terminal mit „ullage demo“.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::MeasuredForm</name>
@@ -16140,6 +16160,14 @@ Zuerst: Wählen Sie links unter „Zeit vom Beipackzettel“ die Zeit des Films 
     <message>
         <source>Plan a run…</source>
         <translation>Durchgang planen…</translation>
+    </message>
+    <message>
+        <source>Look around in a demo</source>
+        <translation>In einer Vorführung umsehen</translation>
+    </message>
+    <message>
+        <source>A year of invented work, in a window of its own; your book stays as it is.</source>
+        <translation>Ein Jahr erfundener Arbeit, in einem eigenen Fenster; Ihr Buch bleibt, wie es ist.</translation>
     </message>
 </context>
 <context>
