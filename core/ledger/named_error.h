@@ -1,5 +1,4 @@
 // Refusals name a bottle by its label and a packet by its solution: an id tells nobody what it is.
-// is.
 #pragma once
 
 #include "core/chemistry/result.h"
