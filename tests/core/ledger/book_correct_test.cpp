@@ -84,7 +84,8 @@ TEST_F(CorrectTest, ofWhatWasTakenFromTheCupboardEachGoesByItself)
     ASSERT_TRUE(book->correct({taken.id}, {less}, "misread"));
     EXPECT_EQ(book->undoable()->subject, "sulfite");
     const auto left = [&] {
-        for (const ItemHere& here : book->cupboard(now)->items) {
+        const auto cupboard = book->cupboard(now);
+        for (const ItemHere& here : cupboard->items) {
             if (here.item.name == "sulfite") {
                 return here.stock.left.value_or(-1);
             }
