@@ -1,5 +1,6 @@
 #include "app/cupboard/item_list.h"
 
+#include "app/widgets/name_font.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/verdict_mark.h"
@@ -26,15 +27,6 @@ constexpr int kMostLines = 2; // of a name, and of what is said of it
 VerdictLook lookOf(ledger::Keeps keeps)
 {
     return keeps == ledger::Keeps::Past ? VerdictLook::Discard : VerdictLook::NearItsEnd;
-}
-
-QFont nameFont(bool chosen)
-{
-    QFont font = Theme::font(TextRole::Body);
-    font.setPixelSize(14);
-    if (chosen)
-        font.setWeight(QFont::DemiBold);
-    return font;
 }
 
 bool isMarked(const QModelIndex& index)

@@ -9,6 +9,8 @@
 #include <QComboBox>
 #include <QLineEdit>
 
+#include <algorithm>
+
 namespace ullage::app
 {
 
@@ -83,7 +85,10 @@ CorrectDialog::CorrectDialog(Door& door, const QString& what, std::vector<Event>
 void CorrectDialog::addMixing(const Mixed& mixed)
 {
     m_fields = new FieldForm(wording(), this);
-    if (mixed.packet.empty() && mixed.from.empty())
+    const bool taken = std::any_of(entered().begin(), entered().end(), [](const Event& other) {
+        return std::holds_alternative<Taken>(other.what);
+    });
+    if (mixed.packet.empty() && mixed.from.empty() && !taken)
         addSolutions(mixed.solution);
     addVessels(mixed.vessel);
     m_name = new QLineEdit(QString::fromStdString(mixed.name), this);

@@ -33,7 +33,7 @@ private:
     [[nodiscard]] std::optional<ledger::Happening> corrected(const ledger::Event& event) const;
 
     FieldForm* m_fields = nullptr;   ///< of a mixing
-    QComboBox* m_solution = nullptr; ///< none where a packet or another bottle gives it
+    QComboBox* m_solution = nullptr; ///< none where what was taken for it gives it
     QComboBox* m_vessel = nullptr;
     QLineEdit* m_name = nullptr;
     QuantityField<chemistry::Millilitres>* m_volume = nullptr;

@@ -1,5 +1,6 @@
 #include "app/formulary/solution_list.h"
 
+#include "app/widgets/name_font.h"
 #include "app/widgets/plain_text.h"
 #include "app/widgets/theme.h"
 #include "app/widgets/wrapping_list.h"
@@ -41,15 +42,6 @@ constexpr int kHeadingHeight = 32;
 constexpr int kRowHeight = 36;
 constexpr int kLineHeight = 18; // what a row is taller for each line more
 constexpr int kMostLines = 3;
-
-QFont nameFont(bool chosen)
-{
-    QFont font = Theme::font(TextRole::Body);
-    font.setPixelSize(14);
-    if (chosen)
-        font.setWeight(QFont::DemiBold);
-    return font;
-}
 
 QRectF wordsOf(const QRectF& cell, bool heading)
 {

@@ -87,6 +87,28 @@ TEST_F(CorrectDialogTest, AMixingIsOfAnotherSolutionInAnotherBottle)
     EXPECT_EQ(batch(dev).vessel->id, "starter-glass-1000");
 }
 
+// What was weighed out is no other solution.
+TEST_F(CorrectDialogTest, AMixingThatChemicalsWereTakenForKeepsItsSolution)
+{
+    const auto made = desk.session().doing([&](ledger::Book& book) -> Result<std::string> {
+        const auto sulfite =
+            book.add(ledger::Chemical{.id = {}, .name = "Sodium sulfite", .grams = 500});
+        if (!sulfite)
+            return sulfite;
+        ledger::NewBatch weighed{
+            "starter-mq-borax", "starter-glass-500", Millilitres(500), "Dev 3", {}, false};
+        weighed.takes = {{*sulfite, 50}};
+        return book.mix(weighed, {desk.now(), {}});
+    });
+    ASSERT_TRUE(made);
+    PageOn on(desk);
+    auto* dialog = correcting(on, "Mixed, Dev 3");
+    ASSERT_NE(dialog, nullptr);
+    for (const auto* box : dialog->findChildren<QComboBox*>())
+        EXPECT_NE(box->accessibleName(), "Solution");
+    EXPECT_NE(named<QComboBox>(*dialog, "Bottle"), nullptr);
+}
+
 TEST_F(CorrectDialogTest, WhatIsNotChangedKeepsItsMoment)
 {
     desk.passMinutes(1);
